@@ -1,0 +1,34 @@
+package thwartwise.boat;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The whole boat file as it was measured.
+ *
+ * @param measuredBy who held the tape
+ */
+public record Boat(
+    String name,
+    Water water,
+    HullMeasurements hull,
+    List<Opening> openings,
+    List<Chamber> chambers,
+    List<Place> places,
+    List<Kit> kit,
+    List<Person> aboard,
+    Propulsion propulsion,
+    Optional<String> measuredBy) {
+
+  public Boat {
+    openings = List.copyOf(openings);
+    chambers = List.copyOf(chambers);
+    places = List.copyOf(places);
+    kit = List.copyOf(kit);
+    aboard = List.copyOf(aboard);
+  }
+
+  public double kitMass() {
+    return kit.stream().mapToDouble(Kit::mass).sum();
+  }
+}

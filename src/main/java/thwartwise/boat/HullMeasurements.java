@@ -1,0 +1,34 @@
+package thwartwise.boat;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * The hull as it was measured.
+ *
+ * @param mass bare hull, without kit, kg
+ * @param centre its centre of gravity; left out, it is estimated from the shell's area
+ * @param material what it is made of, when named
+ * @param density swamped density of that stuff, kg/m³
+ * @param thickness of the shell: the inside lies this much further in than the stations, m
+ * @param floor height of what people stand on, m
+ * @param stations aft to forward, at least three, each with the same number of points
+ * @param decked lengths where the rail is not an edge that floods
+ */
+public record HullMeasurements(
+    double mass,
+    Optional<Vector3> centre,
+    Optional<Material> material,
+    double density,
+    double thickness,
+    double floor,
+    List<Station> stations,
+    List<Span> decked) {
+
+  public HullMeasurements {
+    stations = List.copyOf(stations);
+    decked = List.copyOf(decked);
+  }
+}

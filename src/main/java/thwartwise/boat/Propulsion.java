@@ -1,0 +1,14 @@
+package thwartwise.boat;
+
+/** How the boat is driven, as far as the published formulas ask. */
+public sealed interface Propulsion {
+
+  /** Nobody said; taken as rowed or paddled, and said to be taken so. */
+  record NotStated() implements Propulsion {}
+
+  /** Oars or paddles only. */
+  record Manual() implements Propulsion {}
+
+  /** A motor on the transom, petrol or electric; its power in watts. */
+  record Outboard(double power) implements Propulsion {}
+}

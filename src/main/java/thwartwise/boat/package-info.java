@@ -1,0 +1,8 @@
+/**
+ * What was measured of the boat, and the solids built from it: hull, chambers, places, kit, people,
+ * loading.
+ *
+ * <p>Metres, kilograms, cubic metres. x forward from the aft end, y to port, z up from the lowest
+ * point of the bottom.
+ */
+package thwartwise.boat;

@@ -1,0 +1,31 @@
+package thwartwise.checks;
+
+import java.util.OptionalDouble;
+
+/**
+ * The answer of one check for this boat.
+ *
+ * @param check what was asked
+ * @param value what the boat has, SI; empty when there is no such state, and {@code note} says why
+ * @param limit what it needs, SI
+ * @param atLeast true when the value must not be below the limit, false when it must not be above
+ * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY
+ * @param condition the loading and what was done to it
+ * @param note what the reader must know beside the number; may be blank
+ */
+public record Finding(
+    String check,
+    Role role,
+    Outcome outcome,
+    OptionalDouble value,
+    double limit,
+    boolean atLeast,
+    Unit unit,
+    String source,
+    String condition,
+    String note) {
+
+  public boolean holdsBack() {
+    return role == Role.LIMITS_CREW && outcome != Outcome.MEETS;
+  }
+}

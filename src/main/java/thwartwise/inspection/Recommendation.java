@@ -1,0 +1,41 @@
+package thwartwise.inspection;
+
+import java.util.List;
+
+/**
+ * How many and how much. A recommendation, not a capacity plate.
+ *
+ * @param people adults of the design mass; the smaller of what stays up and what is held up
+ * @param crew greatest mass of people, rounded down to whole kg
+ * @param load greatest mass of people and everything not built in, rounded down to whole kg
+ * @param governedBy the check that stops the next person
+ * @param nextPersonBreaks every check the next person would break, in words
+ * @param excludedSeatings seatings that fail by themselves: the place of each person
+ * @param lighterCrews for each number of people, how heavy each may be
+ * @param withheld true when nothing is recommended
+ * @param reasons why it is withheld or lower than hoped, in words
+ */
+public record Recommendation(
+    int people,
+    double crew,
+    double load,
+    int staysUpWith,
+    int holdsUpWhenSwamped,
+    int ifClaimedChambersProve,
+    String governedBy,
+    List<String> nextPersonBreaks,
+    List<List<String>> excludedSeatings,
+    List<LighterCrew> lighterCrews,
+    boolean withheld,
+    List<String> reasons) {
+
+  public Recommendation {
+    nextPersonBreaks = List.copyOf(nextPersonBreaks);
+    excludedSeatings = List.copyOf(excludedSeatings);
+    lighterCrews = List.copyOf(lighterCrews);
+    reasons = List.copyOf(reasons);
+  }
+
+  /** So many people, none of them heavier than this, whole kg. */
+  public record LighterCrew(int people, double eachUpTo) {}
+}

@@ -1,0 +1,38 @@
+package thwartwise.inspection;
+
+import java.util.List;
+import thwartwise.checks.Finding;
+import thwartwise.rules.CapacityFigure;
+
+/**
+ * What one inspection found.
+ *
+ * @param asLoaded the boat as the file loads it
+ * @param atLimit the recommended crew in the worst allowed seating
+ * @param capacityFigures published formulas beside our own answer
+ * @param assumptions what was taken for granted because nobody measured it
+ * @param ruleSet name and edition of the limits used
+ */
+public record Report(
+    String boat,
+    StateFigures asLoaded,
+    StateFigures atLimit,
+    List<ChamberFigures> chambers,
+    List<Finding> findings,
+    Recommendation recommendation,
+    List<CapacityFigure> capacityFigures,
+    List<String> assumptions,
+    String ruleSet) {
+
+  public Report {
+    chambers = List.copyOf(chambers);
+    findings = List.copyOf(findings);
+    capacityFigures = List.copyOf(capacityFigures);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /** True when nothing that limits crew falls short, is borderline or was not assessed. */
+  public boolean nothingHoldsBack() {
+    return !recommendation.withheld() && findings.stream().noneMatch(Finding::holdsBack);
+  }
+}

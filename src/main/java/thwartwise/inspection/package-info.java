@@ -1,0 +1,5 @@
+/**
+ * One whole run: checks, findings, limits, recommendation. Plain Java, no files, no console, no
+ * clock.
+ */
+package thwartwise.inspection;
