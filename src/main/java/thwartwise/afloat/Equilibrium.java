@@ -37,7 +37,7 @@ public final class Equilibrium {
   /** Every pose reached from upright and from a nudge to each side. */
   public static Equilibria from(Floating floating) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
-      return Equilibria.none("it sinks: all that lifts it displaces less than it weighs");
+      return Equilibria.none(Equilibria.Ending.SINKS);
     }
     return new Equilibrium(floating).search();
   }
@@ -45,7 +45,7 @@ public final class Equilibrium {
   private Equilibria search() {
     Optional<Settling> first = settle(UPRIGHT, floating.extent(UPRIGHT).middle());
     if (first.isEmpty()) {
-      return noBalance();
+      return Equilibria.none(Equilibria.Ending.NOT_FOUND);
     }
     List<Pose> reached = new ArrayList<>();
     double[][] nudges = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
@@ -53,15 +53,11 @@ public final class Equilibrium {
       WaterPlane from = first.get().plane;
       Optional<Settling> end = settle(from.turned(nudge[0], nudge[1]), from.height());
       if (end.isEmpty()) {
-        return noBalance();
+        return Equilibria.none(Equilibria.Ending.NOT_FOUND);
       }
       add(end.get().pose(floating), reached);
     }
-    return new Equilibria(reached, "");
-  }
-
-  private static Equilibria noBalance() {
-    return Equilibria.none("no balance was found on the way down from upright");
+    return new Equilibria(reached, Equilibria.Ending.RESTS);
   }
 
   private static void add(Pose pose, List<Pose> reached) {

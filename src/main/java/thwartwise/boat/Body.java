@@ -13,9 +13,17 @@ import thwartwise.geometry.Vector3;
  * @param seat height of the seat
  * @param floor height of the floor
  * @param centreHeight height of the centre of gravity
+ * @param reach how far out from the middle of the boat this person can get
  */
 public record Body(
-    String name, double mass, double x, double y, double seat, double floor, double centreHeight) {
+    String name,
+    double mass,
+    double x,
+    double y,
+    double seat,
+    double floor,
+    double centreHeight,
+    double reach) {
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double SEATED = 0.30;
 
@@ -35,19 +43,20 @@ public record Body(
   private static final double DENSITY = 1000;
 
   public static Body seated(String name, double mass, Place place, double y, double floor) {
-    return new Body(name, mass, place.x(), y, place.z(), floor, place.z() + SEATED);
+    return new Body(
+        name, mass, place.x(), y, place.z(), floor, place.z() + SEATED, place.halfWidth());
   }
 
   public Body standing() {
-    return new Body(name, mass, x, y, seat, floor, floor + STANDING);
+    return new Body(name, mass, x, y, seat, floor, floor + STANDING, reach);
   }
 
   public Body at(double newY) {
-    return new Body(name, mass, x, newY, seat, floor, centreHeight);
+    return new Body(name, mass, x, newY, seat, floor, centreHeight, reach);
   }
 
   public Body withMass(double newMass) {
-    return new Body(name, newMass, x, y, seat, floor, centreHeight);
+    return new Body(name, newMass, x, y, seat, floor, centreHeight, reach);
   }
 
   public Vector3 centre() {

@@ -1,12 +1,14 @@
 package thwartwise.checks;
 
 /**
- * The unit in which a finding is shown; the value inside is always SI (metre, kilogram, radian).
+ * The unit in which a finding is shown; the value inside is always SI (metre, kilogram, radian,
+ * cubic metre).
  */
 public enum Unit {
   METRE("m"),
   DEGREE("deg"),
-  KILOGRAM("kg");
+  KILOGRAM("kg"),
+  LITRE("l");
 
   private final String symbol;
 
@@ -20,6 +22,10 @@ public enum Unit {
 
   /** From SI to the shown unit. */
   public double shown(double si) {
-    return this == DEGREE ? Math.toDegrees(si) : si;
+    return switch (this) {
+      case DEGREE -> Math.toDegrees(si);
+      case LITRE -> 1000 * si;
+      case METRE, KILOGRAM -> si;
+    };
   }
 }

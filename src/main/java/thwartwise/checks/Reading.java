@@ -1,0 +1,36 @@
+package thwartwise.checks;
+
+import java.util.OptionalDouble;
+
+/**
+ * One number a check took from one trial, beside what it needs. SI.
+ *
+ * @param value empty when there is no such state; {@code note} says why
+ * @param assessed false when no answer was found either way
+ * @param atLeast true when the value must not be below the limit
+ */
+public record Reading(
+    String check,
+    OptionalDouble value,
+    boolean assessed,
+    double limit,
+    boolean atLeast,
+    Unit unit,
+    String source,
+    String condition,
+    String note) {
+
+  /** A reading that has no value is not met. */
+  public boolean met() {
+    return value.isPresent()
+        && (atLeast ? value.getAsDouble() >= limit : value.getAsDouble() <= limit);
+  }
+
+  /** How far inside the limit, in SI; no value is as far outside as can be. */
+  public double margin() {
+    if (value.isEmpty()) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return atLeast ? value.getAsDouble() - limit : limit - value.getAsDouble();
+  }
+}
