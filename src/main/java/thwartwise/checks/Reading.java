@@ -1,5 +1,6 @@
 package thwartwise.checks;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -32,5 +33,22 @@ public record Reading(
       return Double.NEGATIVE_INFINITY;
     }
     return atLeast ? value.getAsDouble() - limit : limit - value.getAsDouble();
+  }
+
+  /** The reading as a phrase: what there is rounded to its bad side, beside what is needed. */
+  public String words() {
+    if (value.isEmpty()) {
+      return check + ": " + (note.isBlank() ? "no steady rest" : note);
+    }
+    double has = unit.shown(value.getAsDouble());
+    return String.format(
+        Locale.ROOT,
+        "%s: %s %s, %s %s %s",
+        check,
+        atLeast ? unit.down(has) : unit.up(has),
+        unit.symbol(),
+        atLeast ? "needs at least" : "must not exceed",
+        atLeast ? unit.up(unit.shown(limit)) : unit.down(unit.shown(limit)),
+        unit.symbol());
   }
 }

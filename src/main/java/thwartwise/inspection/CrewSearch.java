@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 import thwartwise.boat.Place;
 import thwartwise.rules.RuleSet;
@@ -86,35 +87,56 @@ final class CrewSearch {
   }
 
   /**
-   * The greatest whole mass so many people may each have, so that they and every smaller crew find
-   * a seating; 0 when even the lightest do not.
+   * The greatest whole mass each of so many people may have without losing a seating that people of
+   * the design mass have.
+   */
+  double eachUpToKeepingSeats(int people) {
+    return greatest(design, m -> keepsSeats(people, m));
+  }
+
+  private boolean keepsSeats(int people, double mass) {
+    for (int n = people; n >= 1; n--) {
+      if (!allowed(n, design).parallelStream().allMatch(s -> judge.meetsAll(s, mass))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * The greatest whole mass each of so many people may have, so that they and every smaller crew
+   * still find a seating; 0 when even the lightest do not.
    */
   double eachUpTo(int people) {
-    if (people == 0 || people > room || !emptyBoatMeets() || !fits(people, lightest)) {
+    if (people > room || !emptyBoatMeets() || !findSeats(people, lightest)) {
       return 0;
     }
-    double low = lightest;
-    double high = heaviest;
-    if (fits(people, high)) {
-      return high;
+    return greatest(lightest, m -> findSeats(people, m));
+  }
+
+  private boolean findSeats(int people, double mass) {
+    for (int n = people; n >= 1; n--) {
+      if (Seating.of(n, places).parallelStream().noneMatch(s -> judge.meetsAll(s, mass))) {
+        return false;
+      }
     }
+    return true;
+  }
+
+  private double greatest(double meets, DoublePredicate fits) {
+    if (fits.test(heaviest)) {
+      return heaviest;
+    }
+    double low = meets;
+    double high = heaviest;
     while (high - low > 1) {
       double middle = Math.floor((low + high) / 2);
-      if (fits(people, middle)) {
+      if (fits.test(middle)) {
         low = middle;
       } else {
         high = middle;
       }
     }
     return low;
-  }
-
-  private boolean fits(int people, double mass) {
-    for (int n = people; n >= 1; n--) {
-      if (Seating.of(n, places).stream().noneMatch(s -> judge.meetsAll(s, mass))) {
-        return false;
-      }
-    }
-    return true;
   }
 }

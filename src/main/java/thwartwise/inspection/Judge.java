@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,6 +23,7 @@ final class Judge {
   private final Craft craft;
   private final double lightest;
   private final Allowance allowance;
+  private final List<Check> limiting;
   private final List<Check> dry;
   private final List<Check> wet;
   private final Map<Question, Boolean> known = new ConcurrentHashMap<>();
@@ -32,7 +34,7 @@ final class Judge {
     this.craft = craft;
     this.lightest = rules.value("lightest-person");
     this.allowance = Allowance.of(rules);
-    List<Check> limiting =
+    this.limiting =
         CautiousChecks.of(rules).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
     this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
     this.wet = limiting.stream().filter(Check::aboutSwamped).toList();
@@ -79,5 +81,33 @@ final class Judge {
 
   private static boolean allMet(List<Reading> readings) {
     return readings.stream().allMatch(Reading::met);
+  }
+
+  /** The worst reading of every check that limits crew and is not met, over all mixtures. */
+  List<Reading> notMet(Seating seating, double heaviest) {
+    Map<String, Reading> worst = new LinkedHashMap<>();
+    for (Check check : limiting) {
+      for (List<Double> masses : CrewMasses.of(seating, lightest, heaviest)) {
+        for (Allowance a : List.of(Allowance.NONE, allowance)) {
+          check.readings(trial(seating, masses).under(a)).stream()
+              .filter(r -> !r.met())
+              .forEach(r -> worst.merge(r.check(), r, Judge::worse));
+        }
+      }
+    }
+    return List.copyOf(worst.values());
+  }
+
+  private static Reading worse(Reading a, Reading b) {
+    return b.margin() < a.margin() ? b : a;
+  }
+
+  /** How near the limits a trial comes under the allowance: the least margin, as a share. */
+  double nearness(Trial trial) {
+    return limiting.stream()
+        .flatMap(c -> c.readings(trial.under(allowance)).stream())
+        .mapToDouble(r -> r.margin() / Math.max(Math.abs(r.limit()), 0.05))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 }
