@@ -1,0 +1,309 @@
+package thwartwise.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Place;
+import thwartwise.boat.Seal;
+import thwartwise.boat.Station;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.CautiousChecks;
+import thwartwise.checks.Check;
+import thwartwise.checks.Findings;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Reading;
+import thwartwise.checks.Role;
+import thwartwise.checks.Trial;
+import thwartwise.files.RuleSetFile;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.Cfr183;
+import thwartwise.rules.RuleSet;
+
+/** What must hold of any recommendation, whatever the boat. */
+class RecommendationPropertiesTest {
+  private static final RuleSet RULES = RuleSetFile.cautiousDefault();
+  private static final Map<Boat, Recommendation> KNOWN = new ConcurrentHashMap<>();
+
+  static Stream<Boat> hulls() {
+    return Stream.of(PlainHulls.pram(), PlainHulls.skiff(), PlainHulls.punt(), PlainHulls.canoe());
+  }
+
+  /** The number of people alone, without the figures beside it, which take longer. */
+  private static int people(Boat boat) {
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    return new Limits(new Judge(craft, RULES), RULES, Cfr183.of(craft, RULES)).people();
+  }
+
+  private static CrewSearch search(Boat boat) {
+    return new CrewSearch(new Judge(Craft.of(boat, PlainHulls.TODAY), RULES), RULES);
+  }
+
+  private static Recommendation of(Boat boat) {
+    return KNOWN.computeIfAbsent(
+        boat, b -> Inspection.of(b, RULES, PlainHulls.TODAY).recommendation());
+  }
+
+  // By the second method the defaults were tried with: the pram one, the skiff two, the punt four
+  // or so; nobody, or a crowd, would be wrong.
+  @Test
+  void a_plain_dinghy_carries_neither_nobody_nor_a_crowd() {
+    assertThat(of(PlainHulls.pram()).crew()).isBetween(75.0, 150.0);
+    assertThat(people(PlainHulls.skiff())).isBetween(1, 3);
+    assertThat(people(PlainHulls.punt())).isBetween(2, 5);
+  }
+
+  // On paper: all that cuts the water when it is swamped are two end tanks 0.8 m long, half-breadth
+  // rising to 0.2: I = 2 x 2/3 x 0.25^3 x 0.8^4/4 = 0.0021 m4 over 57 l for hull and a child of 25
+  // kg, BM under 0.04 m. The child's G at 0.52 and the hull's at 0.17 put G at 0.32, over B at
+  // about
+  // 0.25 or lower: it rolls over.
+  @Test
+  void a_canoe_with_nothing_but_end_tanks_is_withheld_because_it_rolls_over_swamped() {
+    Recommendation r = of(PlainHulls.canoe());
+    assertThat(r.withheld()).isTrue();
+    assertThat(r.governedBy()).isEqualTo("swamped, heel");
+    assertThat(r.holdsUpWhenSwamped()).isZero();
+  }
+
+  /** Every allowed crew, asked the checks one by one and not through the search. */
+  @ParameterizedTest
+  @MethodSource("hulls")
+  void every_crew_up_to_the_recommendation_meets_every_check(Boat boat) {
+    Recommendation r = of(boat);
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    int asked = 0;
+    for (int n = 0; n <= r.people(); n++) {
+      List<Seating> allowed = new ArrayList<>();
+      for (Seating seating : Seating.of(n, boat.places())) {
+        if (!r.excludedSeatings().contains(seating.places(craft))) {
+          allowed.add(seating);
+        }
+      }
+      assertThat(allowed).as("%d people somewhere", n).isNotEmpty();
+      for (Seating seating : allowed) {
+        for (List<Double> masses : masses(n)) {
+          asked++;
+          meetsAll(craft, seating, masses);
+        }
+      }
+    }
+    assertThat(asked).isPositive();
+  }
+
+  /** Children, adults, and mixtures of them the search does not try. */
+  private static List<List<Double>> masses(int people) {
+    if (people == 0) {
+      return List.of(List.of());
+    }
+    List<List<Double>> all = new ArrayList<>();
+    double[][] patterns = {{95}, {25}, {95, 25}, {25, 95}, {41, 77, 63}, {88, 30, 95, 52}};
+    for (double[] pattern : patterns) {
+      List<Double> masses = new ArrayList<>();
+      for (int i = 0; i < people; i++) {
+        masses.add(pattern[i % pattern.length]);
+      }
+      if (!all.contains(masses)) {
+        all.add(masses);
+      }
+    }
+    return all;
+  }
+
+  private static void meetsAll(Craft craft, Seating seating, List<Double> masses) {
+    Trial trial = Trial.of(craft, seating.bodies(craft, masses), "");
+    for (Check check : CautiousChecks.of(RULES)) {
+      if (check.role() == Role.LIMITS_CREW) {
+        assertThat(Findings.of(check, trial, Allowance.of(RULES)))
+            .as("%s %s at %s", craft.boat().name(), masses, seating.places(craft))
+            .allMatch(f -> f.outcome() == Outcome.MEETS);
+      }
+    }
+  }
+
+  /** One more person of the design mass has no seating in which every check is met. */
+  @ParameterizedTest
+  @MethodSource("hulls")
+  void the_next_person_breaks_something_in_every_seating(Boat boat) {
+    Recommendation r = of(boat);
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    boolean formula = r.governedBy().startsWith("33 CFR");
+    int next = r.people() + 1;
+    if (formula || r.governedBy().equals("no place for another person")) {
+      return;
+    }
+    Judge judge = new Judge(craft, RULES);
+    for (Seating seating : Seating.of(next, boat.places())) {
+      assertThat(judge.notMet(seating, 95))
+          .as("%s", seating.places(craft))
+          .isNotEmpty()
+          .noneMatch(Reading::met);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("hulls")
+  void losing_a_chamber_never_raises_anything(Boat boat) {
+    CrewSearch whole = search(boat);
+    for (int i = 0; i < boat.chambers().size(); i++) {
+      List<Chamber> left = new ArrayList<>(boat.chambers());
+      left.remove(i);
+      CrewSearch less = search(withChambers(boat, left));
+      assertThat(less.people()).isLessThanOrEqualTo(whole.people());
+      assertThat(less.holdsUpWhenSwamped()).isLessThanOrEqualTo(whole.holdsUpWhenSwamped());
+      assertThat(less.staysUpWith()).isEqualTo(whole.staysUpWith());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("hulls")
+  void claims_count_for_nothing_and_proving_them_never_lowers_anything(Boat boat) {
+    List<Chamber> claimed =
+        boat.chambers().stream().map(RecommendationPropertiesTest::claim).toList();
+    Recommendation unproven = of(withChambers(boat, claimed));
+    assertThat(unproven.holdsUpWhenSwamped()).isZero();
+    assertThat(unproven.people()).isZero();
+    assertThat(unproven.ifClaimedChambersProve()).isEqualTo(of(boat).people());
+    assertThat(of(boat).ifClaimedChambersProve()).isEqualTo(of(boat).people());
+    List<Chamber> one = new ArrayList<>(boat.chambers());
+    one.set(0, claim(one.get(0)));
+    Recommendation partly = of(withChambers(boat, one));
+    assertThat(partly.people()).isLessThanOrEqualTo(of(boat).people());
+    assertThat(partly.ifClaimedChambersProve()).isGreaterThanOrEqualTo(partly.people());
+  }
+
+  private static Chamber claim(Chamber c) {
+    return new Chamber(
+        c.name(),
+        c.box(),
+        new Filling.Air(Seal.CLAIMED, Optional.empty()),
+        c.measuredVolume(),
+        c.mirrored());
+  }
+
+  @Test
+  void a_mirrored_boat_gives_the_same_answer() {
+    Boat pram = PlainHulls.pram();
+    Boat lopsided =
+        with(
+            pram,
+            pram.hull().stations(),
+            pram.chambers(),
+            List.of(new Opening("rowlock notch", Vector3.of(1.2, 0.58, 0.39), 0.1, false)),
+            List.of(
+                new Kit(
+                    "anchor",
+                    4,
+                    Vector3.of(1.6, 0.2, 0.09),
+                    Optional.of(0.002),
+                    true,
+                    Optional.empty())));
+    assertThat(of(lopsided).withheld()).isFalse();
+    Recommendation one = of(lopsided);
+    Recommendation other = of(mirrored(lopsided));
+    assertThat(other.people()).isEqualTo(one.people());
+    assertThat(other.crew()).isEqualTo(one.crew());
+    assertThat(other.load()).isEqualTo(one.load());
+    assertThat(other.holdsUpWhenSwamped()).isEqualTo(one.holdsUpWhenSwamped());
+    assertThat(other.excludedSeatings()).isEqualTo(one.excludedSeatings());
+  }
+
+  // Kit only weighs: heavier kit never lets more people in.
+  @Test
+  void heavier_kit_never_raises_the_recommendation() {
+    int before = Integer.MAX_VALUE;
+    for (double mass : List.of(20.0, 120.0)) {
+      Boat skiff = PlainHulls.skiff();
+      Kit sack =
+          new Kit("sack", mass, Vector3.of(1.6, 0, 0.05), Optional.empty(), true, Optional.empty());
+      int people =
+          people(with(skiff, skiff.hull().stations(), skiff.chambers(), List.of(), List.of(sack)));
+      assertThat(people).isLessThanOrEqualTo(before);
+      before = people;
+    }
+  }
+
+  private static Boat withChambers(Boat b, List<Chamber> chambers) {
+    return with(b, b.hull().stations(), chambers, b.openings(), b.kit());
+  }
+
+  private static Boat mirrored(Boat b) {
+    List<Station> stations =
+        b.hull().stations().stream()
+            .map(s -> new Station(s.name(), flipped(s.starboard()), flipped(s.port())))
+            .toList();
+    List<Chamber> chambers =
+        b.chambers().stream()
+            .map(
+                c ->
+                    new Chamber(
+                        c.name(),
+                        new Box(c.box().x(), c.box().y().mirrored(), c.box().z()),
+                        c.filling(),
+                        c.measuredVolume(),
+                        c.mirrored()))
+            .toList();
+    List<Opening> openings =
+        b.openings().stream()
+            .map(o -> new Opening(o.name(), o.middle().mirrored(), o.width(), o.athwart()))
+            .toList();
+    List<Kit> kit =
+        b.kit().stream()
+            .map(
+                k ->
+                    new Kit(
+                        k.name(), k.mass(), k.at().mirrored(), k.volume(), k.fastened(), k.in()))
+            .toList();
+    return with(b, stations, chambers, openings, kit);
+  }
+
+  private static List<Vector3> flipped(List<Vector3> points) {
+    return points.stream().map(Vector3::mirrored).toList();
+  }
+
+  private static Boat with(
+      Boat b,
+      List<Station> stations,
+      List<Chamber> chambers,
+      List<Opening> openings,
+      List<Kit> kit) {
+    var h = b.hull();
+    var hull =
+        new thwartwise.boat.HullMeasurements(
+            h.mass(),
+            h.centre(),
+            h.material(),
+            h.density(),
+            h.thickness(),
+            h.floor(),
+            stations,
+            h.decked());
+    List<Place> places = b.places();
+    return new Boat(
+        b.name(),
+        b.water(),
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        b.aboard(),
+        b.propulsion(),
+        b.measuredBy(),
+        b.assumptions());
+  }
+}
