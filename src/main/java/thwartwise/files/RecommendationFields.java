@@ -1,0 +1,43 @@
+package thwartwise.files;
+
+import java.util.List;
+import thwartwise.inspection.Recommendation;
+
+/** The recommendation, read back. */
+final class RecommendationFields {
+  private RecommendationFields() {}
+
+  static Recommendation read(Fields report) {
+    Fields fields = report.freeObject("recommendation", ReportFields.REMEDY);
+    return new Recommendation(
+        count(fields, "people"),
+        Figures.read(fields, "crewKg"),
+        Figures.read(fields, "loadKg"),
+        count(fields, "staysUpWith"),
+        count(fields, "holdsUpWhenSwamped"),
+        count(fields, "ifClaimedChambersProve"),
+        ReportFields.text(fields, "governedBy"),
+        ReportFields.texts(fields.value("nextPersonBreaks", ReportFields.REMEDY)),
+        seatings(fields),
+        ReportFields.list(fields, "crewLimits", "crew limit").stream()
+            .map(RecommendationFields::crewLimit)
+            .toList(),
+        ReportFields.flag(fields, "withheld"),
+        ReportFields.texts(fields.value("reasons", ReportFields.REMEDY)));
+  }
+
+  private static Recommendation.CrewLimit crewLimit(Fields crew) {
+    return new Recommendation.CrewLimit(
+        count(crew, "people"), Figures.read(crew, "eachUpToKg"), seatings(crew));
+  }
+
+  private static List<List<String>> seatings(Fields fields) {
+    return fields.value("excludedSeatings", ReportFields.REMEDY).list().stream()
+        .map(ReportFields::texts)
+        .toList();
+  }
+
+  private static int count(Fields fields, String key) {
+    return fields.whole(key, Quantity.COUNT, ReportFields.REMEDY);
+  }
+}
