@@ -28,7 +28,8 @@ final class BoatScript {
     Tape tape = new Tape(basics.units());
     Water water = basics.water();
     Propulsion propulsion = basics.propulsion(tape);
-    HullMeasurements hull = new HullQuestions(replay, tape).hull();
+    MeasuredHull measured = new HullQuestions(replay, tape).hull();
+    HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
     List<Opening> openings = new OpeningQuestions(replay, tape, outline).openings();
     List<Chamber> chambers = new ChamberQuestions(replay, tape, outline, today).chambers();
@@ -37,7 +38,17 @@ final class BoatScript {
     List<Person> aboard = new PeopleQuestions(replay, tape, places).aboard();
     finish(replay);
     return new Boat(
-        name, water, hull, openings, chambers, places, kit, aboard, propulsion, measuredBy);
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        measuredBy,
+        measured.assumed());
   }
 
   /** A last stop, so that the final answer can still be taken back. */

@@ -69,6 +69,24 @@ class WholeWalkTest {
   }
 
   @Test
+  void what_enter_took_for_granted_is_known_not_to_be_measured() {
+    assertThat(Sheet.small().boat().assumptions())
+        .containsExactly(
+            "Shell thickness 6 mm: usual for plywood, not measured.",
+            "Floor at 6 mm above the lowest point of the bottom: the shell itself, not measured.");
+    assertThat(Sheet.small().with("hull.thickness", "6 mm").with("hull.floor", "1 cm").boat())
+        .extracting(Boat::assumptions)
+        .isEqualTo(List.of());
+  }
+
+  @Test
+  void a_floor_below_the_bottom_is_never_taken_for_granted() {
+    Sheet raised = Sheet.small().with("hull.station.2.point.1.z", "0.02");
+    assertThat(raised.refused("hull.floor", ""))
+        .startsWith("Nothing was typed. Type a length such as");
+  }
+
+  @Test
   void an_upright_aft_end_is_the_origin_and_its_distance_is_not_asked() {
     assertThat(Sheet.small().boat().hull().stations().get(0).port())
         .containsExactly(Vector3.of(0, 0, 0.06), Vector3.of(0, 0.5, 0.44));
@@ -95,7 +113,8 @@ class WholeWalkTest {
             new Person("helm", 80.73944186, "stern seat", 0),
             new Person("bow", 78.01788764, "midships thwart", -0.1524)),
         new Propulsion.Outboard(500),
-        Optional.of("the builder"));
+        Optional.of("the builder"),
+        List.of());
   }
 
   private static HullMeasurements hull() {
