@@ -1,0 +1,52 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.springframework.shell.core.InputReader;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandExecutor;
+import org.springframework.shell.core.command.CommandRegistry;
+
+/**
+ * Runs one command from its words: results to one writer, a one-line error to the other, and an
+ * exit code of ours whatever happens. At the prompt and for one-shots it is the same.
+ */
+final class CommandRunner {
+  private final WordsParser parser;
+  private final CommandRegistry registry;
+  private final PrintWriter results;
+  private final PrintWriter errors;
+  private final InputReader answers;
+
+  CommandRunner(
+      WordsParser parser,
+      CommandRegistry registry,
+      PrintWriter results,
+      PrintWriter errors,
+      InputReader answers) {
+    this.parser = parser;
+    this.registry = registry;
+    this.results = results;
+    this.errors = errors;
+    this.answers = answers;
+  }
+
+  /** The exit code; an unexpected exception counts as input that cannot be used. */
+  int run(List<String> words) {
+    try {
+      return execute(words);
+    } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+      results.flush();
+      errors.println(Failure.of(e).line());
+      return Exit.UNUSABLE_INPUT.code();
+    } finally {
+      results.flush();
+      errors.flush();
+    }
+  }
+
+  private int execute(List<String> words) {
+    CommandContext context = new CommandContext(parser.parse(words), registry, results, answers);
+    return new CommandExecutor(registry).execute(context).code();
+  }
+}
