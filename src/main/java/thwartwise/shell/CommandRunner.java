@@ -2,10 +2,12 @@ package thwartwise.shell;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.function.Supplier;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandExecutor;
 import org.springframework.shell.core.command.CommandRegistry;
+import org.springframework.shell.core.command.ParsedInput;
 
 /**
  * Runs one command from its words: results to one writer, a one-line error to the other, and an
@@ -31,10 +33,18 @@ final class CommandRunner {
     this.answers = answers;
   }
 
-  /** The exit code; an unexpected exception counts as input that cannot be used. */
   int run(List<String> words) {
+    return run(() -> parser.parse(words));
+  }
+
+  int run(String line) {
+    return run(() -> parser.parse(line));
+  }
+
+  /** The exit code; an unexpected exception counts as input that cannot be used. */
+  private int run(Supplier<ParsedInput> words) {
     try {
-      return execute(words);
+      return execute(words.get());
     } catch (Exception | StackOverflowError | OutOfMemoryError e) {
       results.flush();
       errors.println(Failure.of(e).line());
@@ -45,8 +55,8 @@ final class CommandRunner {
     }
   }
 
-  private int execute(List<String> words) {
-    CommandContext context = new CommandContext(parser.parse(words), registry, results, answers);
+  private int execute(ParsedInput words) {
+    CommandContext context = new CommandContext(words, registry, results, answers);
     return new CommandExecutor(registry).execute(context).code();
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.shell;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import thwartwise.boat.Boat;
@@ -36,6 +37,10 @@ final class Inspector {
     this.run = run;
     this.clock = clock;
     this.version = version;
+  }
+
+  LocalDateTime now() {
+    return LocalDateTime.now(clock);
   }
 
   LocalDate today() {

@@ -12,14 +12,11 @@ import org.springframework.shell.core.command.CommandOption;
 record OptionWord(String name, String value, String meaning, boolean required) {
 
   static final OptionWord BOAT = new OptionWord("boat", "FILE", "the boat file to inspect", true);
-  static final OptionWord JSON = new OptionWord("json", "", "print the report as JSON and nothing else", false);
+  static final OptionWord JSON =
+      new OptionWord("json", "", "print the report as JSON and nothing else", false);
   static final OptionWord BY = new OptionWord("by", "NAME", "who makes this inspection", false);
   static final OptionWord FOLDER =
-      new OptionWord(
-          "folder",
-          "DIR",
-          "where boats, drafts and records are kept (usually \"thwartwise\" in your home)",
-          false);
+      new OptionWord("folder", "DIR", "where boats, drafts and records are kept", false);
 
   String flag() {
     return "--" + name;

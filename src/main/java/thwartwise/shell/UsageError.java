@@ -1,5 +1,7 @@
 package thwartwise.shell;
 
+import thwartwise.measure.Quoted;
+
 /** Words nobody can act on: one line naming the word and the way out. */
 final class UsageError extends RuntimeException {
   private static final long serialVersionUID = 1L;
@@ -11,15 +13,15 @@ final class UsageError extends RuntimeException {
   static UsageError unknownCommand(String word, java.util.Collection<String> known) {
     String hint = NearestWord.to(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
-        "Unknown command \"" + word + "\"." + hint + " \"help\" lists all commands.");
+        "Unknown command " + Quoted.of(word) + "." + hint + " \"help\" lists all commands.");
   }
 
   static UsageError unknownOption(
       ShellCommand command, String word, java.util.Collection<String> known) {
-    String hint = NearestWord.to(word, known).map(n -> " Did you mean " + n + "?").orElse("");
+    String hint = NearestWord.to(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
         "%s: unknown option %s.%s \"help %s\" lists its options."
-            .formatted(command.getName(), word, hint, command.getName()));
+            .formatted(command.getName(), Quoted.of(word), hint, command.getName()));
   }
 
   static UsageError missingValue(ShellCommand command, OptionWord option) {
@@ -47,8 +49,8 @@ final class UsageError extends RuntimeException {
 
   static UsageError surplusWord(ShellCommand command, String word) {
     return new UsageError(
-        "%s: \"%s\" is one word too many. Put quotes around a name or path that holds spaces."
-            .formatted(command.getName(), word));
+        "%s: %s is one word too many. Put quotes around a name or path that holds spaces."
+            .formatted(command.getName(), Quoted.of(word)));
   }
 
   static UsageError openQuote(char quote) {
@@ -58,6 +60,6 @@ final class UsageError extends RuntimeException {
   }
 
   static UsageError notAPath(String typed) {
-    return new UsageError("\"" + typed + "\" cannot be a file or folder name. Type another one.");
+    return new UsageError(Quoted.of(typed) + " cannot be a file or folder name. Type another one.");
   }
 }
