@@ -107,6 +107,21 @@ record Entry<T>(
         governsTheRest);
   }
 
+  /** Adds to the repeat what follows from the answer. */
+  Entry<T> remark(Function<T, Optional<String>> consequence) {
+    return new Entry<>(
+        key,
+        subject,
+        unit,
+        expected,
+        how,
+        why,
+        typed -> reader.apply(typed).remark(consequence),
+        whenEmpty,
+        slips,
+        governsTheRest);
+  }
+
   /** An answer may be left out. */
   Entry<Optional<T>> optional(String emptyMeans) {
     return new Entry<>(
@@ -132,22 +147,18 @@ record Entry<T>(
   }
 
   Reading<T> read(String typed) {
-    if (typed.isBlank()) {
-      return whenEmpty
-          .<Reading<T>>map(u -> u)
-          .orElseGet(() -> Reading.refused("Nothing was typed. Type " + expected + "."))
-          .then(this::looked);
-    }
-    return reader.apply(typed.strip()).then(this::looked);
+    Reading<T> reading = typed.isBlank() ? empty() : reader.apply(typed.strip());
+    return reading.unless(this::slip);
   }
 
-  private Reading<T> looked(Reading.Understood<T> understood) {
-    return slips.stream()
-        .map(slip -> slip.apply(understood.value()))
-        .flatMap(Optional::stream)
-        .findFirst()
-        .map(Reading::<T>refused)
-        .orElse(understood);
+  private Reading<T> empty() {
+    return whenEmpty
+        .<Reading<T>>map(understood -> understood)
+        .orElseGet(() -> Reading.refused("Nothing was typed. Type " + expected + "."));
+  }
+
+  private Optional<String> slip(T value) {
+    return slips.stream().map(slip -> slip.apply(value)).flatMap(Optional::stream).findFirst();
   }
 
   Question question() {

@@ -33,13 +33,15 @@ record Played(
 
   /** The answers with one more at the open question; those after it stay while they can. */
   List<Answer> with(Entry<?> entry, String typed) {
-    Stream<Answer> after =
-        entry.governsTheRest()
-            ? Stream.empty()
-            : rest.stream().filter(answer -> !answer.question().equals(entry.key()));
+    Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restBut(entry.key());
     Stream<Answer> before = given.stream().map(Given::answer);
     Stream<Answer> now = Stream.of(new Answer(entry.key(), typed.strip()));
     return Stream.of(before, now, after).flatMap(s -> s).toList();
+  }
+
+  /** Answers further on, without the one kept at this question. */
+  Stream<Answer> restBut(String key) {
+    return rest.stream().filter(answer -> !answer.question().equals(key));
   }
 
   /** The answers without the given one; those after it stay. */

@@ -27,6 +27,11 @@ public record Question(
     why = List.copyOf(why);
   }
 
+  /** The answer repeated. */
+  public String repeat(String understood) {
+    return subject + (subject.endsWith("?") ? " " : ": ") + understood;
+  }
+
   /** Everything there is to say about it, line by line. */
   public List<String> help() {
     List<String> lines = new ArrayList<>(how);

@@ -29,7 +29,7 @@ final class Replay {
       throw new Unanswered(entry, Optional.of(refused.reason()));
     }
     Reading.Understood<T> understood = (Reading.Understood<T>) reading;
-    given.add(new Given(entry.question(), answer, understood.text()));
+    given.add(new Given(entry.question(), answer, understood.text(), entry.governsTheRest()));
     return understood.value();
   }
 
