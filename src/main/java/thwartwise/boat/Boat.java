@@ -7,6 +7,7 @@ import java.util.Optional;
  * The whole boat file as it was measured.
  *
  * @param measuredBy who held the tape
+ * @param assumptions what was taken for granted because nobody measured it, in words
  */
 public record Boat(
     String name,
@@ -18,7 +19,8 @@ public record Boat(
     List<Kit> kit,
     List<Person> aboard,
     Propulsion propulsion,
-    Optional<String> measuredBy) {
+    Optional<String> measuredBy,
+    List<String> assumptions) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -26,6 +28,7 @@ public record Boat(
     places = List.copyOf(places);
     kit = List.copyOf(kit);
     aboard = List.copyOf(aboard);
+    assumptions = List.copyOf(assumptions);
   }
 
   public double kitMass() {

@@ -1,0 +1,15 @@
+package thwartwise.record;
+
+import java.time.OffsetDateTime;
+import thwartwise.boat.Boat;
+import thwartwise.inspection.Report;
+
+/**
+ * One inspection, kept for good: what was measured and what came of it.
+ *
+ * @param date when, with the offset of the place
+ * @param by who made it
+ * @param programVersion which version worked it out
+ */
+public record InspectionRecord(
+    OffsetDateTime date, String by, String programVersion, Boat boat, Report report) {}

@@ -1,0 +1,2 @@
+/** Dated inspections, kept for good. */
+package thwartwise.record;

@@ -1,0 +1,2 @@
+/** Pages made from a record, in the order a reader asks. Pure functions: no files, no clock. */
+package thwartwise.report;
