@@ -1,12 +1,36 @@
 package thwartwise.inspection;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Space;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.CautiousChecks;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Findings;
+import thwartwise.checks.Trial;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Cfr183;
 import thwartwise.rules.RuleSet;
 
-/** One whole run over a boat. */
+/** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection {
-  private Inspection() {}
+  private final Craft craft;
+  private final RuleSet rules;
+  private final Judge judge;
+
+  private Inspection(Craft craft, RuleSet rules) {
+    this.craft = craft;
+    this.rules = rules;
+    this.judge = new Judge(craft, rules);
+  }
 
   /**
    * Inspects the boat as it stands on the given day.
@@ -14,6 +38,102 @@ public final class Inspection {
    * @throws thwartwise.boat.UnusableBoat when the measurements contradict each other
    */
   public static Report of(Boat boat, RuleSet rules, LocalDate today) {
-    throw new UnsupportedOperationException("not built yet: " + boat + rules + today);
+    return new Inspection(Craft.of(boat, today), rules).run();
+  }
+
+  private Report run() {
+    List<CapacityFigure> figures = Cfr183.of(craft, rules);
+    Limits limits = new Limits(judge, rules, figures);
+    Recommendation recommendation = limits.recommendation(outsideTheModel());
+    Trial loaded = asLoaded();
+    Trial limit = atLimit(limits.crew(limits.people()));
+    return new Report(
+        craft.boat().name(),
+        States.of(loaded),
+        States.of(limit),
+        craft.spaces().stream().map(Inspection::chamber).toList(),
+        findings(loaded, limit, recommendation.withheld()),
+        recommendation,
+        figures,
+        Assumptions.of(craft),
+        rules.name() + ", " + rules.edition());
+  }
+
+  private Optional<String> outsideTheModel() {
+    double length = craft.form().length();
+    double least = rules.value("length-least");
+    double most = rules.value("length-most");
+    if (length >= least && length <= most) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "the boat is %.2f m long; the limits are set for %.1f to %.1f m, so nothing is"
+                + " recommended",
+            length,
+            least,
+            most));
+  }
+
+  private Trial asLoaded() {
+    List<Body> people = craft.aboard();
+    String who =
+        people.isEmpty()
+            ? "nobody aboard"
+            : String.join(
+                ", ",
+                craft.boat().aboard().stream().map(p -> p.name() + " at " + p.place()).toList());
+    return Trial.of(craft, people, "as loaded: " + who);
+  }
+
+  /** The recommended crew in the allowed seating that comes nearest to a limit. */
+  private Trial atLimit(Limits.Crew crew) {
+    Seating worst =
+        crew.seatings().stream()
+            .min(Comparator.comparingDouble(s -> judge.nearness(trial(s, crew))))
+            .orElseGet(() -> Seating.of(0, craft.boat().places()).get(0));
+    return trial(worst, crew);
+  }
+
+  private Trial trial(Seating seating, Limits.Crew crew) {
+    List<Body> people = seating.bodies(craft, Collections.nCopies(seating.people(), crew.each()));
+    String who =
+        people.isEmpty()
+            ? "nobody aboard"
+            : String.format(
+                Locale.ROOT,
+                "%d of %.0f kg at %s",
+                people.size(),
+                crew.each(),
+                String.join(", ", seating.places(craft)));
+    return Trial.of(craft, people, "at the limit: " + who);
+  }
+
+  private List<Finding> findings(Trial loaded, Trial limit, boolean withheld) {
+    List<Finding> findings = new ArrayList<>(ofTrial(loaded));
+    if (!withheld) {
+      findings.addAll(ofTrial(limit));
+    }
+    findings.addAll(MeasuredLitres.findings(craft));
+    return findings;
+  }
+
+  private List<Finding> ofTrial(Trial trial) {
+    return CautiousChecks.of(rules).stream()
+        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream())
+        .toList();
+  }
+
+  private static ChamberFigures chamber(Space space) {
+    double volume = space.solid().volume();
+    double counted = volume * space.counting().share();
+    return new ChamberFigures(
+        space.name(),
+        volume,
+        space.solid().centroid(),
+        counted,
+        counted > 0,
+        space.counting().why());
   }
 }

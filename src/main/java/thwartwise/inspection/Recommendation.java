@@ -11,7 +11,8 @@ import java.util.List;
  * @param governedBy the check that stops the next person
  * @param nextPersonBreaks every check the next person would break, in words
  * @param excludedSeatings seatings that fail by themselves: the place of each person
- * @param lighterCrews for each number of people, how heavy each may be
+ * @param crewLimits for each number of people up to one more than recommended, how heavy each may
+ *     be
  * @param withheld true when nothing is recommended
  * @param reasons why it is withheld or lower than hoped, in words
  */
@@ -25,17 +26,26 @@ public record Recommendation(
     String governedBy,
     List<String> nextPersonBreaks,
     List<List<String>> excludedSeatings,
-    List<LighterCrew> lighterCrews,
+    List<CrewLimit> crewLimits,
     boolean withheld,
     List<String> reasons) {
 
   public Recommendation {
     nextPersonBreaks = List.copyOf(nextPersonBreaks);
     excludedSeatings = List.copyOf(excludedSeatings);
-    lighterCrews = List.copyOf(lighterCrews);
+    crewLimits = List.copyOf(crewLimits);
     reasons = List.copyOf(reasons);
   }
 
-  /** So many people, none of them heavier than this, whole kg. */
-  public record LighterCrew(int people, double eachUpTo) {}
+  /**
+   * So many people, none of them heavier than this.
+   *
+   * @param eachUpTo whole kg
+   * @param excludedSeatings seatings that fail even so
+   */
+  public record CrewLimit(int people, double eachUpTo, List<List<String>> excludedSeatings) {
+    public CrewLimit {
+      excludedSeatings = List.copyOf(excludedSeatings);
+    }
+  }
 }

@@ -1,0 +1,59 @@
+package thwartwise.afloat;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Every pose a boat comes to when it is let go upright and nudged, or why there is none.
+ *
+ * @param reached stable and unstable balances in which the settling came to rest, each once
+ * @param ending how the search ended
+ */
+public record Equilibria(List<Pose> reached, Ending ending) {
+
+  /** How a search for a place to rest ended. */
+  public enum Ending {
+    RESTS(""),
+    SINKS("it sinks: all that lifts it displaces less than it weighs"),
+    NOT_FOUND("no balance was found on the way down from upright");
+
+    private final String words;
+
+    Ending(String words) {
+      this.words = words;
+    }
+  }
+
+  public Equilibria {
+    reached = List.copyOf(reached);
+  }
+
+  static Equilibria none(Ending ending) {
+    return new Equilibria(List.of(), ending);
+  }
+
+  /** Why no pose was reached, in words; blank when one was. */
+  public String noneBecause() {
+    return ending.words;
+  }
+
+  /** False when the question stays open, because no answer was found either way. */
+  public boolean assessed() {
+    return ending != Ending.NOT_FOUND;
+  }
+
+  public boolean exist() {
+    return !reached.isEmpty();
+  }
+
+  /** The pose that counts: the one furthest from upright. */
+  public Optional<Pose> worst() {
+    return reached.stream().max(Comparator.comparingDouble(Pose::tilt));
+  }
+
+  /** True when every pose reached returns after a nudge. */
+  public boolean allStable() {
+    return exist() && reached.stream().allMatch(Pose::stable);
+  }
+}

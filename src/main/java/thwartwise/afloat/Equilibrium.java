@@ -1,0 +1,120 @@
+package thwartwise.afloat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * Finds where a boat comes to rest.
+ *
+ * <p>The unknowns are the upward unit vector and the water's height. From upright the potential
+ * energy is followed downhill in turns of at most two degrees (Newton with the exact stiffness
+ * inside a trust region), then again from a nudge of one degree to port, starboard, bow and stern.
+ * Small turns follow the valley the boat would roll down and do not leap into another one.
+ */
+public final class Equilibrium {
+  private static final double NUDGE = Math.toRadians(1);
+  private static final double LONGEST_TURN = Math.toRadians(2);
+  private static final double SHORTEST_TURN = 1e-12;
+  private static final double MOMENT_TOLERANCE = 1e-11;
+  private static final int MOST_TURNS = 600;
+
+  /** Poses nearer than this are one. */
+  private static final double SAME = Math.toRadians(0.05);
+
+  private static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
+
+  private final Floating floating;
+  private final Immersion immersion = new Immersion();
+
+  private Equilibrium(Floating floating) {
+    this.floating = floating;
+  }
+
+  /** Every pose reached from upright and from a nudge to each side. */
+  public static Equilibria from(Floating floating) {
+    if (!(floating.liftVolume() > floating.neededVolume())) {
+      return Equilibria.none(Equilibria.Ending.SINKS);
+    }
+    return new Equilibrium(floating).search();
+  }
+
+  private Equilibria search() {
+    Optional<Settling> first = settle(UPRIGHT, floating.extent(UPRIGHT).middle());
+    if (first.isEmpty()) {
+      return Equilibria.none(Equilibria.Ending.NOT_FOUND);
+    }
+    List<Pose> reached = new ArrayList<>();
+    double[][] nudges = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
+    for (double[] nudge : nudges) {
+      WaterPlane from = first.get().plane;
+      Optional<Settling> end = settle(from.turned(nudge[0], nudge[1]), from.height());
+      if (end.isEmpty()) {
+        return Equilibria.none(Equilibria.Ending.NOT_FOUND);
+      }
+      add(end.get().pose(floating), reached);
+    }
+    return new Equilibria(reached, Equilibria.Ending.RESTS);
+  }
+
+  private static void add(Pose pose, List<Pose> reached) {
+    boolean known =
+        reached.stream().anyMatch(p -> p.plane().up().minus(pose.plane().up()).norm() < SAME);
+    if (!known) {
+      reached.add(pose);
+    }
+  }
+
+  /** Follows the energy downhill from a direction to where nothing turns the boat any more. */
+  private Optional<Settling> settle(Vector3 up, double height) {
+    Optional<Settling> start = Settling.at(floating, up, height, immersion);
+    if (start.isEmpty()) {
+      return start;
+    }
+    Settling here = start.get();
+    double radius = LONGEST_TURN;
+    for (int turn = 0; turn < MOST_TURNS; turn++) {
+      if (!(here.part.area() > 0)) {
+        return Optional.empty();
+      }
+      if (here.moment() <= MOMENT_TOLERANCE * floating.neededVolume()) {
+        return Optional.of(here);
+      }
+      Turn step = Turn.downhill(here, radius);
+      Optional<Settling> next =
+          Settling.at(
+              floating,
+              here.plane.turned(step.heel(), step.trim()),
+              here.plane.height(),
+              immersion);
+      if (next.isPresent() && goesDown(here, next.get(), step)) {
+        here = next.get();
+        radius = Math.min(LONGEST_TURN, 2 * radius);
+      } else {
+        radius = step.size() / 4;
+      }
+      if (radius < SHORTEST_TURN) {
+        return rest(here);
+      }
+    }
+    return Optional.empty();
+  }
+
+  // Near the bottom the energy no longer tells two poses apart; the moment still does.
+  private static boolean goesDown(Settling here, Settling next, Turn step) {
+    double noise = 1e-14 * Math.max(1e-3, Math.abs(here.energy));
+    if (step.expectedDrop() < 100 * noise) {
+      return next.moment() < here.moment();
+    }
+    return next.energy < here.energy;
+  }
+
+  // A corner of the energy (an edge just leaving the water) can stop the turns while a moment is
+  // left that no scale could weigh; anything more is not a balance.
+  private Optional<Settling> rest(Settling here) {
+    return here.moment() <= 1e-7 * floating.neededVolume() ? Optional.of(here) : Optional.empty();
+  }
+}

@@ -1,0 +1,28 @@
+package thwartwise.afloat;
+
+import java.util.List;
+import thwartwise.boat.FloodPoint;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * The lowest edge above the water, measured square to the surface.
+ *
+ * @param height m; negative when it is under
+ * @param at what a person would look for
+ */
+public record Freeboard(double height, String at) {
+
+  /** The least over all edges; a boat that cannot flood has endless freeboard. */
+  public static Freeboard least(List<FloodPoint> edges, WaterPlane plane) {
+    double least = Double.POSITIVE_INFINITY;
+    String at = "";
+    for (FloodPoint edge : edges) {
+      double height = plane.above(edge.at());
+      if (height < least) {
+        least = height;
+        at = edge.name();
+      }
+    }
+    return new Freeboard(least, at);
+  }
+}

@@ -1,0 +1,32 @@
+package thwartwise.afloat;
+
+/**
+ * The symmetric 2 × 2 matrix of restoring stiffness in heel and trim with sinkage eliminated, over
+ * ρg, m⁴: second moments of the waterplane about its own centre, less volume times the height of G
+ * above B.
+ */
+public record Restoring(double heel, double trim, double product) {
+
+  /** The lesser eigenvalue. */
+  public double softest() {
+    return middle() - spread();
+  }
+
+  /** The greater eigenvalue. */
+  public double stiffest() {
+    return middle() + spread();
+  }
+
+  /** Stiffness in heel while trim settles by itself. */
+  public double heelTrimFree() {
+    return trim > 0 ? heel - product * product / trim : heel;
+  }
+
+  double middle() {
+    return (heel + trim) / 2;
+  }
+
+  double spread() {
+    return Math.hypot((heel - trim) / 2, product);
+  }
+}

@@ -1,0 +1,55 @@
+package thwartwise.afloat;
+
+import java.util.Optional;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.WaterPlane;
+
+/** Holds a heel and lets trim and sinkage settle: Newton on the trim moment, never uphill. */
+final class TrimBalance {
+  private static final double LONGEST_TURN = Math.toRadians(2);
+  private static final double TOLERANCE = 1e-11;
+  private static final int MOST_TURNS = 200;
+
+  private TrimBalance() {}
+
+  static Optional<Settling> at(
+      Floating floating, double heel, double trim, double height, Immersion immersion) {
+    double needed = floating.neededVolume();
+    double longest = LONGEST_TURN;
+    Optional<Settling> start =
+        Settling.at(floating, WaterPlane.upward(heel, trim), height, immersion);
+    if (start.isEmpty()) {
+      return start;
+    }
+    Settling here = start.get();
+    double angle = trim;
+    for (int turn = 0; turn < MOST_TURNS; turn++) {
+      if (Math.abs(here.trimMoment) <= TOLERANCE * needed || longest < 1e-13) {
+        return Optional.of(here);
+      }
+      double step = step(here, longest);
+      Optional<Settling> next =
+          Settling.at(
+              floating, WaterPlane.upward(heel, angle + step), here.plane.height(), immersion);
+      boolean better =
+          next.isPresent()
+              && (next.get().energy < here.energy
+                  || Math.abs(next.get().trimMoment) < Math.abs(here.trimMoment) / 2);
+      if (better) {
+        here = next.get();
+        angle += step;
+        longest = Math.min(LONGEST_TURN, 2 * longest);
+      } else {
+        longest = Math.abs(step) / 4;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static double step(Settling here, double longest) {
+    double stiffness = here.restoring.trim();
+    double newton = stiffness > 0 ? -here.trimMoment / stiffness : Double.POSITIVE_INFINITY;
+    double downhill = -Math.signum(here.trimMoment) * longest;
+    return Math.abs(newton) <= longest ? newton : downhill;
+  }
+}

@@ -1,0 +1,75 @@
+package thwartwise.boat;
+
+import java.util.List;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Vector3;
+
+/**
+ * A person aboard: mass with clothes and life jacket, centre of gravity, and the body as two
+ * upright boxes.
+ *
+ * @param x along the boat
+ * @param y to port
+ * @param seat height of the seat
+ * @param floor height of the floor
+ * @param centreHeight height of the centre of gravity
+ * @param reach how far out from the middle of the boat this person can get
+ */
+public record Body(
+    String name,
+    double mass,
+    double x,
+    double y,
+    double seat,
+    double floor,
+    double centreHeight,
+    double reach) {
+  /** IMO Res. A.749(18) 3.5.2.7 (READ). */
+  private static final double SEATED = 0.30;
+
+  /** IMO Res. A.749(18) 3.5.2.7 (READ). */
+  private static final double STANDING = 1.0;
+
+  /** Both legs, 2 × .161 of the mass (Winter 2005 as quoted, READ). */
+  private static final double LEGS = 0.32;
+
+  /** From seat to crown (sitting heights .80 to .98 m, READ; judgement). */
+  private static final double UPPER_HEIGHT = 0.85;
+
+  /** With a seat at floor height the legs lie along it, not thinner than this (judgement). */
+  private static final double LEAST_LEG_HEIGHT = 0.10;
+
+  /** Density of a body in kg/m³; no lift from a life jacket is counted. */
+  private static final double DENSITY = 1000;
+
+  public static Body seated(String name, double mass, Place place, double y, double floor) {
+    return new Body(
+        name, mass, place.x(), y, place.z(), floor, place.z() + SEATED, place.halfWidth());
+  }
+
+  public Body standing() {
+    return new Body(name, mass, x, y, seat, floor, floor + STANDING, reach);
+  }
+
+  public Body at(double newY) {
+    return new Body(name, mass, x, newY, seat, floor, centreHeight, reach);
+  }
+
+  public Body withMass(double newMass) {
+    return new Body(name, newMass, x, y, seat, floor, centreHeight, reach);
+  }
+
+  public Vector3 centre() {
+    return Vector3.of(x, y, centreHeight);
+  }
+
+  /** Legs from the floor to the seat, the rest above it. */
+  public List<Box> boxes() {
+    double legHeight = Math.max(LEAST_LEG_HEIGHT, seat - floor);
+    double legArea = LEGS * mass / DENSITY / legHeight;
+    double upperArea = (1 - LEGS) * mass / DENSITY / UPPER_HEIGHT;
+    return List.of(
+        Box.upright(x, y, seat - legHeight, legArea, legHeight),
+        Box.upright(x, y, seat, upperArea, UPPER_HEIGHT));
+  }
+}

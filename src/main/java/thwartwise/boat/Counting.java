@@ -1,0 +1,105 @@
+package thwartwise.boat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Whether a chamber counts when the boat is swamped, and why.
+ *
+ * @param share of its drawn volume that counts, 0 to 1
+ * @param ifProven the same if what is only claimed were proven
+ * @param why in words for the owner
+ */
+public record Counting(double share, double ifProven, String why) {
+  /** Closed-cell foam takes up a little water and never fills its space (judgement). */
+  private static final double FOAM_SHARE = 0.9;
+
+  private static final int FRESH_MONTHS = 12;
+
+  /** Pattern of a youth training-dinghy class: at most one litre in any compartment (READ). */
+  private static final double MOST_LITRES = 1.0;
+
+  /** Shorter than this shows nothing (judgement; that class floods for fifteen minutes). */
+  private static final double LEAST_MINUTES = 10;
+
+  /** Judges a chamber on a given day; {@code drawn} is its volume inside the shell, m³. */
+  static Counting of(Chamber chamber, double drawn, List<Kit> kit, LocalDate today) {
+    double smaller = chamber.measuredVolume().map(v -> Math.min(1, v / drawn)).orElse(1.0);
+    if (chamber.filling() instanceof Filling.Foam foam) {
+      return foam(foam, smaller);
+    }
+    List<String> vented =
+        kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).map(Kit::name).toList();
+    if (!vented.isEmpty()) {
+      return new Counting(
+          0,
+          0,
+          "holds the "
+              + vented.get(0)
+              + ": such a space is vented, never sealed, and never counts");
+    }
+    return air((Filling.Air) chamber.filling(), smaller, today);
+  }
+
+  private static boolean stowed(Kit kit, Chamber chamber) {
+    return kit.in().map(chamber.name()::equals).orElse(false)
+        || chamber.box().contains(kit.at())
+        || chamber.mirrored() && chamber.box().mirrored().contains(kit.at());
+  }
+
+  private static Counting foam(Filling.Foam foam, double smaller) {
+    if (!foam.closedCell()) {
+      return new Counting(
+          0, 0, "foam that is not known to be closed-cell soaks and does not count");
+    }
+    if (!foam.fastened()) {
+      return new Counting(0, 0, "foam that is not fastened floats away and does not count");
+    }
+    double share = FOAM_SHARE * smaller;
+    return new Counting(share, share, "closed-cell foam, fastened: nine tenths count");
+  }
+
+  private static Counting air(Filling.Air air, double smaller, LocalDate today) {
+    return switch (air.seal()) {
+      case OPEN -> new Counting(0, 0, "open: it fills");
+      case CLAIMED ->
+          new Counting(
+              0, smaller, "only claimed: it counts for nothing until a leak test is recorded");
+      case PROVEN -> proven(air, smaller, today);
+    };
+  }
+
+  private static Counting proven(Filling.Air air, double smaller, LocalDate today) {
+    if (air.test().isEmpty()) {
+      return new Counting(
+          0, smaller, "called proven, but no leak test is recorded: it counts for nothing");
+    }
+    SealTest test = air.test().get();
+    if (test.date().isAfter(today)) {
+      return new Counting(0, smaller, "its leak test is dated in the future, " + test.date());
+    }
+    if (test.date().plusMonths(FRESH_MONTHS).isBefore(today)) {
+      return new Counting(
+          0, smaller, "its leak test of " + test.date() + " is over twelve months old: test again");
+    }
+    if (!(test.minutes() >= LEAST_MINUTES)) {
+      return new Counting(
+          0,
+          smaller,
+          String.format(
+              Locale.ROOT, "its leak test lasted under %.0f minutes: test longer", LEAST_MINUTES));
+    }
+    if (!(test.litresIn() <= MOST_LITRES)) {
+      return new Counting(
+          0,
+          0,
+          String.format(
+              Locale.ROOT,
+              "its leak test let in %.1f litres, over %.0f: find the leak and test again",
+              test.litresIn(),
+              MOST_LITRES));
+    }
+    return new Counting(smaller, smaller, "proven " + test.date() + " by " + test.by());
+  }
+}

@@ -1,0 +1,156 @@
+package thwartwise.boat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Solid;
+
+/**
+ * A measured boat with its solids built, on a given day: hull, spaces and what counts of them,
+ * edges that flood.
+ */
+public final class Craft {
+  /** Two chambers that share more than this are drawn over each other; less is the tape's doing. */
+  private static final double OVERLAP = 0.0005;
+
+  private final Boat boat;
+  private final HullForm form;
+  private final List<Space> spaces;
+  private final List<FloodPoint> edges;
+
+  private Craft(Boat boat, HullForm form, List<Space> spaces) {
+    this.boat = boat;
+    this.form = form;
+    this.spaces = List.copyOf(spaces);
+    List<FloodPoint> points = new ArrayList<>(form.rail());
+    for (Opening opening : boat.openings()) {
+      opening.ends().forEach(end -> points.add(new FloodPoint(opening.name(), end)));
+    }
+    this.edges = List.copyOf(points);
+  }
+
+  /**
+   * Builds the solids.
+   *
+   * @throws UnusableBoat when a chamber lies outside the hull or two overlap
+   */
+  public static Craft of(Boat boat, LocalDate today) {
+    HullForm form = HullForm.of(boat.hull());
+    List<Space> spaces = new ArrayList<>();
+    for (Chamber chamber : boat.chambers()) {
+      if (chamber.mirrored()) {
+        spaces.add(space(form, chamber, chamber.box(), chamber.name() + ", one side", boat, today));
+        spaces.add(
+            space(
+                form,
+                chamber,
+                chamber.box().mirrored(),
+                chamber.name() + ", other side",
+                boat,
+                today));
+      } else {
+        spaces.add(space(form, chamber, chamber.box(), chamber.name(), boat, today));
+      }
+    }
+    refuseOverlaps(spaces);
+    return new Craft(boat, form, spaces);
+  }
+
+  private static Space space(
+      HullForm form, Chamber chamber, Box box, String name, Boat boat, LocalDate today) {
+    Solid solid = form.inside().within(box);
+    if (!(solid.volume() > 1e-6)) {
+      throw new UnusableBoat(
+          "Chamber \""
+              + chamber.name()
+              + "\": its box holds none of the hull's inside."
+              + " Check x, y and z against the stations; all are metres from the aft end, the"
+              + " middle line and the lowest point of the bottom.");
+    }
+    return new Space(name, box, solid, Counting.of(chamber, solid.volume(), boat.kit(), today));
+  }
+
+  private static void refuseOverlaps(List<Space> spaces) {
+    for (int i = 0; i < spaces.size(); i++) {
+      for (int j = i + 1; j < spaces.size(); j++) {
+        refuseOverlap(spaces.get(i), spaces.get(j));
+      }
+    }
+  }
+
+  private static void refuseOverlap(Space a, Space b) {
+    if (!a.box().overlaps(b.box())) {
+      return;
+    }
+    double shared = a.solid().within(b.box()).volume();
+    if (shared > OVERLAP) {
+      throw new UnusableBoat(
+          String.format(
+              java.util.Locale.ROOT,
+              "Chambers \"%s\" and \"%s\" overlap by %.1f litres. The same air cannot count twice:"
+                  + " change the x, y or z of one so that they only touch.",
+              a.name(),
+              b.name(),
+              shared * 1000));
+    }
+  }
+
+  public Boat boat() {
+    return boat;
+  }
+
+  public HullForm form() {
+    return form;
+  }
+
+  public List<Space> spaces() {
+    return spaces;
+  }
+
+  /** Rail and openings: every point where water comes aboard. */
+  public List<FloodPoint> edges() {
+    return edges;
+  }
+
+  public double waterDensity() {
+    return boat.water().density();
+  }
+
+  /** The same craft as it would be if every claimed chamber passed its test. */
+  public Craft withClaimsProven() {
+    List<Space> proven =
+        spaces.stream()
+            .map(
+                s ->
+                    new Space(
+                        s.name(),
+                        s.box(),
+                        s.solid(),
+                        new Counting(
+                            s.counting().ifProven(), s.counting().ifProven(), s.counting().why())))
+            .toList();
+    return new Craft(boat, form, proven);
+  }
+
+  /** The people the boat file puts aboard, seated. */
+  public List<Body> aboard() {
+    return boat.aboard().stream().map(this::seated).toList();
+  }
+
+  private Body seated(Person person) {
+    Place place =
+        boat.places().stream()
+            .filter(p -> p.name().equals(person.place()))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new UnusableBoat(
+                        "\""
+                            + person.name()
+                            + "\" sits at \""
+                            + person.place()
+                            + "\", which is no place of this boat. Name one of its places."));
+    return Body.seated(person.name(), person.mass(), place, person.y(), boat.hull().floor());
+  }
+}

@@ -1,0 +1,79 @@
+package thwartwise.boat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import thwartwise.geometry.Vector3;
+
+/** The faired lines of a hull, and sections through them as close together as asked. */
+final class Lines {
+  private final List<FairedLine> port;
+  private final List<FairedLine> starboard;
+  private final int stretches;
+
+  private Lines(List<FairedLine> port, List<FairedLine> starboard, int stretches) {
+    this.port = port;
+    this.starboard = starboard;
+    this.stretches = stretches;
+  }
+
+  static Lines through(List<Station> stations) {
+    return new Lines(
+        side(stations, Station::port), side(stations, Station::starboard), stations.size() - 1);
+  }
+
+  private static List<FairedLine> side(
+      List<Station> stations, Function<Station, List<Vector3>> side) {
+    List<FairedLine> lines = new ArrayList<>();
+    for (int k = 0; k < side.apply(stations.get(0)).size(); k++) {
+      int line = k;
+      lines.add(FairedLine.through(stations.stream().map(s -> side.apply(s).get(line)).toList()));
+    }
+    return lines;
+  }
+
+  /**
+   * Sections aft to forward.
+   *
+   * @param sag how far a line may bulge beyond the straight piece that stands for it, m
+   */
+  List<Section> sections(double sag) {
+    List<Section> sections = new ArrayList<>();
+    for (int i = 0; i < stretches; i++) {
+      int pieces = pieces(i, sag);
+      for (int j = 0; j < pieces; j++) {
+        sections.add(at(i, (double) j / pieces, 0));
+      }
+    }
+    sections.add(at(stretches - 1, 1, 0));
+    return sections;
+  }
+
+  /** A section that follows the lines, moved along x by the same distance on each of them. */
+  Section at(int stretch, double fraction, double moved) {
+    return new Section(
+        port.stream().map(l -> l.at(stretch, fraction, moved)).toList(),
+        starboard.stream().map(l -> l.at(stretch, fraction, moved)).toList());
+  }
+
+  Section aftMovedForward(double by) {
+    return at(0, 0, by);
+  }
+
+  Section foreMovedAft(double by) {
+    return at(stretches - 1, 1, -by);
+  }
+
+  // Twisted panels are flat triangles here; two pieces at least keep their twist from all
+  // going one way.
+  private int pieces(int stretch, double sag) {
+    int most = 2;
+    for (FairedLine line : port) {
+      most = Math.max(most, line.pieces(stretch, sag));
+    }
+    for (FairedLine line : starboard) {
+      most = Math.max(most, line.pieces(stretch, sag));
+    }
+    return Math.min(most, 64);
+  }
+}

@@ -1,0 +1,53 @@
+package thwartwise.boat;
+
+import java.util.List;
+import thwartwise.geometry.Vector3;
+
+/**
+ * What is aboard: the hull, all kit, the people, and any extra weight, with every mass counted by a
+ * factor.
+ *
+ * @param extra weight added on top of what the file lists
+ * @param massFactor what every mass is multiplied by (the allowance for the scales)
+ */
+public record Loading(Craft craft, List<Body> people, List<Weight> extra, double massFactor) {
+
+  public Loading {
+    people = List.copyOf(people);
+    extra = List.copyOf(extra);
+  }
+
+  /** A mass at a point, kg and m. */
+  public record Weight(double mass, Vector3 at) {}
+
+  public double mass() {
+    double sum = craft.boat().hull().mass() + craft.boat().kitMass();
+    sum += people.stream().mapToDouble(Body::mass).sum();
+    sum += extra.stream().mapToDouble(Weight::mass).sum();
+    return massFactor * sum;
+  }
+
+  /** Centre of gravity of everything aboard. */
+  public Vector3 centre() {
+    HullMeasurements hull = craft.boat().hull();
+    double sum = hull.mass();
+    Vector3 moment = craft.form().centre().times(hull.mass());
+    for (Kit kit : craft.boat().kit()) {
+      sum += kit.mass();
+      moment = moment.plus(kit.at().times(kit.mass()));
+    }
+    for (Body body : people) {
+      sum += body.mass();
+      moment = moment.plus(body.centre().times(body.mass()));
+    }
+    for (Weight weight : extra) {
+      sum += weight.mass();
+      moment = moment.plus(weight.at().times(weight.mass()));
+    }
+    return moment.times(1 / sum);
+  }
+
+  public Loading with(List<Body> others) {
+    return new Loading(craft, others, extra, massFactor);
+  }
+}

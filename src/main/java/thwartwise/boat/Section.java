@@ -1,0 +1,25 @@
+package thwartwise.boat;
+
+import java.util.List;
+import thwartwise.geometry.Vector3;
+
+/** Points across the hull at one place of the faired lines, keel to rail on both sides. */
+record Section(List<Vector3> port, List<Vector3> starboard) {
+
+  Section {
+    port = List.copyOf(port);
+    starboard = List.copyOf(starboard);
+  }
+
+  int size() {
+    return port.size();
+  }
+
+  Vector3 portRail() {
+    return port.get(size() - 1);
+  }
+
+  Vector3 starboardRail() {
+    return starboard.get(size() - 1);
+  }
+}

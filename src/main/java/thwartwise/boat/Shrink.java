@@ -1,0 +1,95 @@
+package thwartwise.boat;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Sections of the inside of a shell: each panel moved inward by the thickness, square to the panel
+ * in space, and neighbouring panels met again.
+ *
+ * <p>Works across each section: a panel that also turns away along the boat needs a longer step in
+ * the section's own plane, by |N| / |N across|, N the panel's normal. The rail stays at its height,
+ * the keel stays in the middle plane, and where the shell is thicker than the space the inside has
+ * no width.
+ */
+final class Shrink {
+  // A panel facing almost straight ahead would need an endless step; the end panel stops it first.
+  private static final double STEEPEST = 4;
+
+  private final List<Section> outside;
+  private final double thickness;
+
+  private Shrink(List<Section> outside, double thickness) {
+    this.outside = outside;
+    this.thickness = thickness;
+  }
+
+  static List<Section> inward(Lines lines, List<Section> outside, double thickness) {
+    List<Section> moved = new ArrayList<>(outside);
+    int last = outside.size() - 1;
+    moved.set(0, lines.aftMovedForward(thickness * endSlant(outside.get(0))));
+    moved.set(last, lines.foreMovedAft(thickness * endSlant(outside.get(last))));
+    Shrink shrink = new Shrink(moved, thickness);
+    List<Section> inside = new ArrayList<>();
+    for (int j = 0; j <= last; j++) {
+      inside.add(shrink.section(j));
+    }
+    return inside;
+  }
+
+  /** How much longer than the thickness a raked end panel's step along x is. */
+  private static double endSlant(Section end) {
+    Vector3 keel = end.port().get(0);
+    Vector3 rail = end.portRail();
+    double rise = rail.z() - keel.z();
+    return rise > 0 ? Math.min(STEEPEST, Math.hypot(1, (rail.x() - keel.x()) / rise)) : 1;
+  }
+
+  private Section section(int j) {
+    List<Vector3> port = side(j, s -> s.port(), 1);
+    List<Vector3> starboard = side(j, s -> s.starboard(), -1);
+    double keel = Math.max(port.get(0).z(), starboard.get(0).z());
+    return new Section(withKeel(port, keel), withKeel(starboard, keel));
+  }
+
+  private static List<Vector3> withKeel(List<Vector3> points, double z) {
+    List<Vector3> changed = new ArrayList<>(points);
+    changed.set(0, Vector3.of(points.get(0).x(), 0, z));
+    return changed;
+  }
+
+  private List<Vector3> side(
+      int j, java.util.function.Function<Section, List<Vector3>> pick, double sign) {
+    List<Vector3> here = pick.apply(outside.get(j));
+    List<Vector3> aft = pick.apply(outside.get(Math.max(0, j - 1)));
+    List<Vector3> fore = pick.apply(outside.get(Math.min(outside.size() - 1, j + 1)));
+    Offset2 across = new Offset2();
+    for (int k = 0; k + 1 < here.size(); k++) {
+      Vector3 panel = here.get(k + 1).minus(here.get(k));
+      Vector3 along =
+          fore.get(k).plus(fore.get(k + 1)).minus(aft.get(k)).minus(aft.get(k + 1)).times(0.5);
+      Vector3 normal = along.cross(panel);
+      double inPlane = Math.hypot(normal.y(), normal.z());
+      double slant = inPlane > 0 ? Math.min(STEEPEST, normal.norm() / inPlane) : 1;
+      across.panel(
+          sign * here.get(k).y(),
+          here.get(k).z(),
+          sign * here.get(k + 1).y(),
+          here.get(k + 1).z(),
+          thickness * slant);
+    }
+    return placed(here, across.points(), sign);
+  }
+
+  private static List<Vector3> placed(List<Vector3> outer, List<double[]> inner, double sign) {
+    List<Vector3> points = new ArrayList<>();
+    double rail = outer.get(outer.size() - 1).z();
+    for (int k = 0; k < outer.size(); k++) {
+      double y = Math.max(0, inner.get(k)[0]);
+      double z = Math.min(rail, inner.get(k)[1]);
+      points.add(Vector3.of(outer.get(k).x(), sign * y, z));
+    }
+    return points;
+  }
+}

@@ -1,0 +1,17 @@
+package thwartwise.checks;
+
+import java.util.List;
+
+/**
+ * One question put to the boat. A check takes its readings from any trial; how they become a
+ * finding is the same for all (see {@link Findings}).
+ */
+public interface Check {
+  Role role();
+
+  /** Whether the question is about the swamped boat. */
+  boolean aboutSwamped();
+
+  /** The same readings in the same order for every trial of a craft. */
+  List<Reading> readings(Trial trial);
+}

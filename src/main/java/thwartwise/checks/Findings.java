@@ -1,0 +1,62 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Makes findings of readings: {@code meets} only when the limit is met as measured and also after
+ * the allowance is taken off; {@code borderline} when only as measured.
+ */
+public final class Findings {
+  private Findings() {}
+
+  public static List<Finding> of(Check check, Trial trial, Allowance allowance) {
+    List<Reading> measured = check.readings(trial.under(Allowance.NONE));
+    List<Reading> cautious = check.readings(trial.under(allowance));
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < measured.size(); i++) {
+      findings.add(finding(check.role(), measured.get(i), cautious.get(i)));
+    }
+    return findings;
+  }
+
+  private static Finding finding(Role role, Reading measured, Reading cautious) {
+    return new Finding(
+        measured.check(),
+        role,
+        outcome(measured, cautious),
+        measured.value(),
+        measured.limit(),
+        measured.atLeast(),
+        measured.unit(),
+        measured.source(),
+        measured.condition(),
+        note(measured, cautious));
+  }
+
+  private static Outcome outcome(Reading measured, Reading cautious) {
+    if (!measured.assessed() || !cautious.assessed()) {
+      return Outcome.NOT_ASSESSED;
+    }
+    if (!measured.met()) {
+      return Outcome.FALLS_SHORT;
+    }
+    return cautious.met() ? Outcome.MEETS : Outcome.BORDERLINE;
+  }
+
+  private static String note(Reading measured, Reading cautious) {
+    if (!measured.met() || cautious.met()) {
+      return measured.note();
+    }
+    String after =
+        cautious.value().isEmpty()
+            ? cautious.note()
+            : String.format(
+                Locale.ROOT,
+                "%.3g %s",
+                measured.unit().shown(cautious.value().getAsDouble()),
+                measured.unit().symbol());
+    return "after the allowance for tape and scales: " + after;
+  }
+}

@@ -1,0 +1,48 @@
+package thwartwise.checks;
+
+import java.util.List;
+import thwartwise.boat.HullForm;
+import thwartwise.rules.Canoe;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/** With everyone seated, how far is the lowest rail or opening above the water? */
+public final class FreeboardAtRest implements Check {
+  private static final String NAME = "freeboard at rest";
+  private final RuleSet rules;
+
+  public FreeboardAtRest(RuleSet rules) {
+    this.rules = rules;
+  }
+
+  @Override
+  public Role role() {
+    return Role.LIMITS_CREW;
+  }
+
+  @Override
+  public boolean aboutSwamped() {
+    return false;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    Limit limit = limitFor(trial.craft().form());
+    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
+    return List.of(
+        new Reading(
+            NAME,
+            lowest.height(),
+            lowest.assessed(),
+            limit.value(),
+            true,
+            Unit.METRE,
+            limit.cited(),
+            trial.condition(),
+            lowest.words()));
+  }
+
+  private Limit limitFor(HullForm form) {
+    return rules.limit(Canoe.is(form, rules) ? "freeboard-at-rest-canoe" : "freeboard-at-rest");
+  }
+}

@@ -1,0 +1,40 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.rules.RuleSet;
+
+/** May everyone, or any one person, sit hard against one side? */
+public final class HardAgainstOneSide implements Check {
+  private final RuleSet rules;
+
+  public HardAgainstOneSide(RuleSet rules) {
+    this.rules = rules;
+  }
+
+  @Override
+  public Role role() {
+    return Role.FORBIDS_AN_ACT;
+  }
+
+  @Override
+  public boolean aboutSwamped() {
+    return false;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    Heeled heeled = new Heeled(rules);
+    List<Reading> readings = new ArrayList<>();
+    if (trial.people().size() > 1) {
+      readings.addAll(
+          heeled.readings(
+              "everyone hard against one side",
+              Moves.everyone(trial, 1, "everyone hard against the side")));
+    }
+    readings.addAll(
+        heeled.readings(
+            "one person hard against one side", Moves.one(trial, "hard against the side")));
+    return readings;
+  }
+}

@@ -1,0 +1,70 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Pose;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Readings shared by every check that moves people: a pose exists, heel is within the offset-load
+ * limit, and some freeboard is left; the worst of all the ways the move can be made.
+ */
+final class Heeled {
+  private final RuleSet rules;
+
+  Heeled(RuleSet rules) {
+    this.rules = rules;
+  }
+
+  /** Two readings: heel, freeboard left. A trial with nobody to move has none. */
+  List<Reading> readings(String check, List<Trial> ways) {
+    List<Reading> heels = new ArrayList<>();
+    List<Reading> freeboards = new ArrayList<>();
+    for (Trial way : ways) {
+      Equilibria rest = way.atRest();
+      heels.add(heel(check, way, rest));
+      freeboards.add(freeboard(check, way, rest));
+    }
+    List<Reading> worst = new ArrayList<>();
+    heels.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
+    freeboards.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
+    return worst;
+  }
+
+  private Reading heel(String check, Trial way, Equilibria rest) {
+    Limit base = rules.limit("offset-heel-base");
+    OptionalDouble value =
+        rest.allStable()
+            ? rest.reached().stream().map(Pose::heel).mapToDouble(Math::abs).max()
+            : OptionalDouble.empty();
+    return new Reading(
+        check,
+        value,
+        rest.assessed(),
+        Math.toRadians(base.value() + Math.pow(24 - way.craft().form().length(), 3) / 600),
+        false,
+        Unit.DEGREE,
+        base.cited(),
+        way.condition(),
+        rest.exist() ? "" : rest.noneBecause());
+  }
+
+  private Reading freeboard(String check, Trial way, Equilibria rest) {
+    Limit limit = rules.limit("freeboard-heeled");
+    LowestEdge lowest = LowestEdge.of(rest, way);
+    return new Reading(
+        check + ", freeboard left",
+        lowest.height(),
+        lowest.assessed(),
+        limit.value(),
+        true,
+        Unit.METRE,
+        limit.cited(),
+        way.condition(),
+        lowest.words());
+  }
+}

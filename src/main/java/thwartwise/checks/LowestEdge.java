@@ -1,0 +1,30 @@
+package thwartwise.checks;
+
+import java.util.Comparator;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Freeboard;
+
+/**
+ * The lowest edge above the water over every pose a trial comes to, less the allowance.
+ *
+ * @param height m; empty when there is no steady rest, and {@code words} says why
+ */
+record LowestEdge(OptionalDouble height, boolean assessed, String words) {
+
+  static LowestEdge of(Equilibria rest, Trial trial) {
+    if (!rest.exist()) {
+      return new LowestEdge(OptionalDouble.empty(), rest.assessed(), rest.noneBecause());
+    }
+    if (!rest.allStable()) {
+      return new LowestEdge(OptionalDouble.empty(), true, "it does not come to a steady rest");
+    }
+    Freeboard least =
+        rest.reached().stream()
+            .map(p -> Freeboard.least(trial.craft().edges(), p.plane()))
+            .min(Comparator.comparingDouble(Freeboard::height))
+            .orElseThrow();
+    double height = least.height() - trial.allowance().freeboardLoss();
+    return new LowestEdge(OptionalDouble.of(height), true, "lowest at the " + least.at());
+  }
+}

@@ -1,0 +1,54 @@
+package thwartwise.checks;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * One number a check took from one trial, beside what it needs. SI.
+ *
+ * @param value empty when there is no such state; {@code note} says why
+ * @param assessed false when no answer was found either way
+ * @param atLeast true when the value must not be below the limit
+ */
+public record Reading(
+    String check,
+    OptionalDouble value,
+    boolean assessed,
+    double limit,
+    boolean atLeast,
+    Unit unit,
+    String source,
+    String condition,
+    String note) {
+
+  /** A reading that has no value is not met. */
+  public boolean met() {
+    return value.isPresent()
+        && (atLeast ? value.getAsDouble() >= limit : value.getAsDouble() <= limit);
+  }
+
+  /** How far inside the limit, in SI; no value is as far outside as can be. */
+  public double margin() {
+    if (value.isEmpty()) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return atLeast ? value.getAsDouble() - limit : limit - value.getAsDouble();
+  }
+
+  /** The reading as a phrase: what there is rounded to its bad side, beside what is needed. */
+  public String words() {
+    if (value.isEmpty()) {
+      return check + ": " + (note.isBlank() ? "no steady rest" : note);
+    }
+    double has = unit.shown(value.getAsDouble());
+    return String.format(
+        Locale.ROOT,
+        "%s: %s %s, %s %s %s",
+        check,
+        atLeast ? unit.down(has) : unit.up(has),
+        unit.symbol(),
+        atLeast ? "needs at least" : "must not exceed",
+        atLeast ? unit.up(unit.shown(limit)) : unit.down(unit.shown(limit)),
+        unit.symbol());
+  }
+}

@@ -1,0 +1,130 @@
+package thwartwise.geometry;
+
+import java.util.List;
+
+/**
+ * Immutable closed surface of triangles seen counter-clockwise from outside.
+ *
+ * <p>"Closed" is meant as for sums: every edge is walked as often one way as the other. A cut is
+ * capped with a fan about one point of the cutting plane; parts of the fan that fall outside a
+ * hollow cap are walked both ways and cancel in every integral. So caps need no outline tracing and
+ * may have any shape, with holes or in several pieces.
+ */
+public final class Solid {
+  public static final Solid EMPTY = new Solid(new double[0], new int[0]);
+
+  final double[] xyz;
+  final int[] corners;
+  final Bounds bounds;
+  private final double volume;
+  private final Vector3 moment;
+
+  Solid(double[] xyz, int[] corners) {
+    this.xyz = xyz;
+    this.corners = corners;
+    this.bounds = Bounds.of(xyz);
+    double sum = 0;
+    Vector3 first = Vector3.ZERO;
+    for (int t = 0; t < corners.length; t += 3) {
+      Vector3 a = vertex(corners[t]);
+      Vector3 b = vertex(corners[t + 1]);
+      Vector3 c = vertex(corners[t + 2]);
+      double tetrahedron = a.dot(b.cross(c)) / 6;
+      sum += tetrahedron;
+      first = first.plus(a.plus(b).plus(c).times(tetrahedron / 4));
+    }
+    this.volume = sum;
+    this.moment = first;
+  }
+
+  /** A solid from its vertices and, for each triangle, three vertex numbers. */
+  public static Solid of(List<Vector3> vertices, List<int[]> triangles) {
+    SolidBuilder builder = new SolidBuilder();
+    int[] number = vertices.stream().mapToInt(builder::vertex).toArray();
+    for (int[] t : triangles) {
+      builder.triangle(number[t[0]], number[t[1]], number[t[2]]);
+    }
+    return builder.build();
+  }
+
+  /** The block itself; every span must have both ends. */
+  public static Solid block(Box box) {
+    SolidBuilder builder = new SolidBuilder();
+    int[] v = new int[8];
+    for (int i = 0; i < 8; i++) {
+      v[i] =
+          builder.vertex(
+              Vector3.of(
+                  (i & 1) == 0 ? box.x().from() : box.x().to(),
+                  (i & 2) == 0 ? box.y().from() : box.y().to(),
+                  (i & 4) == 0 ? box.z().from() : box.z().to()));
+    }
+    int[][] faces = {
+      {0, 2, 3, 1}, {4, 5, 7, 6}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 4, 6, 2}, {1, 3, 7, 5}
+    };
+    for (int[] f : faces) {
+      builder.triangle(v[f[0]], v[f[1]], v[f[2]]);
+      builder.triangle(v[f[0]], v[f[2]], v[f[3]]);
+    }
+    return builder.build();
+  }
+
+  public double volume() {
+    return volume;
+  }
+
+  /** First moment of volume about the origin, m⁴. */
+  public Vector3 moment() {
+    return moment;
+  }
+
+  /** Centre of volume; a solid without volume has none. */
+  public Vector3 centroid() {
+    if (!(Math.abs(volume) > 0)) {
+      throw new IllegalStateException("Centre of a solid without volume");
+    }
+    return moment.times(1 / volume);
+  }
+
+  public int triangleCount() {
+    return corners.length / 3;
+  }
+
+  /** The corners of triangle {@code i}, counter-clockwise from outside. */
+  public List<Vector3> triangle(int i) {
+    return List.of(vertex(corners[3 * i]), vertex(corners[3 * i + 1]), vertex(corners[3 * i + 2]));
+  }
+
+  /** The part of this solid inside the box. */
+  public Solid within(Box box) {
+    Solid part = this;
+    part = part.between(Vector3.of(1, 0, 0), box.x());
+    part = part.between(Vector3.of(0, 1, 0), box.y());
+    return part.between(Vector3.of(0, 0, 1), box.z());
+  }
+
+  /** The part under a water plane, as a solid of its own. */
+  public Solid under(WaterPlane plane) {
+    return Cut.keepUnder(this, plane.up(), plane.height());
+  }
+
+  private Solid between(Vector3 axis, Span span) {
+    Solid part = this;
+    if (Double.isFinite(span.to())) {
+      part = Cut.keepUnder(part, axis, span.to());
+    }
+    if (Double.isFinite(span.from())) {
+      part = Cut.keepUnder(part, axis.times(-1), -span.from());
+    }
+    return part;
+  }
+
+  /** The lowest and highest {@code direction · r} of any vertex's bounding block. */
+  public Span extent(Vector3 direction) {
+    return bounds.extent(direction);
+  }
+
+  Vector3 vertex(int i) {
+    return Vector3.of(xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2]);
+  }
+}

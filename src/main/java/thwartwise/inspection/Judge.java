@@ -1,0 +1,113 @@
+package thwartwise.inspection;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Loading;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.CautiousChecks;
+import thwartwise.checks.Check;
+import thwartwise.checks.Reading;
+import thwartwise.checks.Role;
+import thwartwise.checks.Trial;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Says of one craft whether a seating, with nobody heavier than some mass, meets every check that
+ * limits crew: as measured and with the allowance taken off, for every mixture of masses.
+ */
+final class Judge {
+  private final Craft craft;
+  private final double lightest;
+  private final Allowance allowance;
+  private final List<Check> limiting;
+  private final List<Check> dry;
+  private final List<Check> wet;
+  private final Map<Question, Boolean> known = new ConcurrentHashMap<>();
+
+  private record Question(Seating seating, double heaviest, boolean swamped) {}
+
+  Judge(Craft craft, RuleSet rules) {
+    this.craft = craft;
+    this.lightest = rules.value("lightest-person");
+    this.allowance = Allowance.of(rules);
+    this.limiting =
+        CautiousChecks.of(rules).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
+    this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
+    this.wet = limiting.stream().filter(Check::aboutSwamped).toList();
+  }
+
+  Craft craft() {
+    return craft;
+  }
+
+  boolean staysUp(Seating seating, double heaviest) {
+    return known.computeIfAbsent(
+        new Question(seating, heaviest, false), q -> meets(seating, heaviest, dry));
+  }
+
+  boolean heldUp(Seating seating, double heaviest) {
+    return known.computeIfAbsent(
+        new Question(seating, heaviest, true), q -> meets(seating, heaviest, wet));
+  }
+
+  boolean meetsAll(Seating seating, double heaviest) {
+    return staysUp(seating, heaviest) && heldUp(seating, heaviest);
+  }
+
+  /** Whether everyone at exactly this mass, with an extra weight aboard, meets everything. */
+  boolean carries(Seating seating, double mass, Loading.Weight extra) {
+    Trial trial = trial(seating, Collections.nCopies(seating.people(), mass)).with(extra);
+    return meets(trial, dry) && meets(trial, wet);
+  }
+
+  Trial trial(Seating seating, List<Double> masses) {
+    return Trial.of(craft, seating.bodies(craft, masses), "");
+  }
+
+  private boolean meets(Seating seating, double heaviest, List<Check> checks) {
+    return CrewMasses.of(seating, lightest, heaviest).stream()
+        .allMatch(masses -> meets(trial(seating, masses), checks));
+  }
+
+  private boolean meets(Trial trial, List<Check> checks) {
+    return List.of(allowance, Allowance.NONE).stream()
+        .map(trial::under)
+        .allMatch(t -> checks.stream().allMatch(c -> allMet(c.readings(t))));
+  }
+
+  private static boolean allMet(List<Reading> readings) {
+    return readings.stream().allMatch(Reading::met);
+  }
+
+  /** The worst reading of every check that limits crew and is not met, over all mixtures. */
+  List<Reading> notMet(Seating seating, double heaviest) {
+    Map<String, Reading> worst = new LinkedHashMap<>();
+    for (Check check : limiting) {
+      for (List<Double> masses : CrewMasses.of(seating, lightest, heaviest)) {
+        for (Allowance a : List.of(Allowance.NONE, allowance)) {
+          check.readings(trial(seating, masses).under(a)).stream()
+              .filter(r -> !r.met())
+              .forEach(r -> worst.merge(r.check(), r, Judge::worse));
+        }
+      }
+    }
+    return List.copyOf(worst.values());
+  }
+
+  private static Reading worse(Reading a, Reading b) {
+    return b.margin() < a.margin() ? b : a;
+  }
+
+  /** How near the limits a trial comes under the allowance: the least margin, as a share. */
+  double nearness(Trial trial) {
+    return limiting.stream()
+        .flatMap(c -> c.readings(trial.under(allowance)).stream())
+        .mapToDouble(r -> r.margin() / Math.max(Math.abs(r.limit()), 0.05))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+}

@@ -1,0 +1,65 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.HullForm;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
+import thwartwise.geometry.Vector3;
+
+/**
+ * How much more may be aboard with a crew in its seats: extra weight on the floor on the middle
+ * line, at whichever place along the boat is worst.
+ */
+final class LoadSearch {
+  private static final double MOST = 300;
+
+  private final Judge judge;
+  private final List<Seating> seatings;
+  private final double each;
+
+  /** For a crew in any of these seatings, everyone of the same mass. */
+  LoadSearch(Judge judge, List<Seating> seatings, double each) {
+    this.judge = judge;
+    this.seatings = seatings;
+    this.each = each;
+  }
+
+  /** Whole kg of extra weight that may lie anywhere along the boat. */
+  double extra() {
+    double low = 0;
+    double high = MOST;
+    while (high - low > 1) {
+      double middle = Math.floor((low + high) / 2);
+      if (carriedAnywhere(middle)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  private boolean carriedAnywhere(double mass) {
+    return seatings.parallelStream()
+        .allMatch(
+            s ->
+                spots().stream()
+                    .allMatch(at -> judge.carries(s, each, new Loading.Weight(mass, at))));
+  }
+
+  private List<Vector3> spots() {
+    Boat boat = judge.craft().boat();
+    HullForm form = judge.craft().form();
+    double aft = form.outside().extent(Vector3.of(1, 0, 0)).from();
+    List<Vector3> spots = new ArrayList<>();
+    for (double share : List.of(1.0 / 6, 0.5, 5.0 / 6)) {
+      spots.add(Vector3.of(aft + share * form.length(), 0, boat.hull().floor()));
+    }
+    for (Place place : boat.places()) {
+      spots.add(Vector3.of(place.x(), 0, boat.hull().floor()));
+    }
+    return spots;
+  }
+}

@@ -1,0 +1,56 @@
+package thwartwise.inspection;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Space;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+
+/**
+ * Chambers whose poured litres differ from the drawn volume by over a fifth: one of them is wrong.
+ */
+final class MeasuredLitres {
+  private static final double FIFTH = 0.2;
+
+  private MeasuredLitres() {}
+
+  static List<Finding> findings(Craft craft) {
+    return craft.boat().chambers().stream()
+        .flatMap(
+            chamber ->
+                craft.spaces().stream()
+                    .filter(
+                        s ->
+                            s.name().equals(chamber.name())
+                                || s.name().startsWith(chamber.name() + ", "))
+                    .findFirst()
+                    .flatMap(s -> finding(chamber, s))
+                    .stream())
+        .toList();
+  }
+
+  private static Optional<Finding> finding(Chamber chamber, Space space) {
+    double drawn = space.solid().volume();
+    return chamber
+        .measuredVolume()
+        .filter(poured -> Math.abs(poured - drawn) > FIFTH * drawn)
+        .map(
+            poured ->
+                new Finding(
+                    chamber.name() + ", litres poured in against litres drawn",
+                    Role.INFORMATION,
+                    Outcome.FALLS_SHORT,
+                    OptionalDouble.of(poured),
+                    drawn,
+                    poured < drawn,
+                    Unit.LITRE,
+                    "they should agree within a fifth (judgement)",
+                    "as measured",
+                    "the smaller counts; measure the box and pour again"));
+  }
+}

@@ -1,0 +1,72 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Place;
+
+/**
+ * How many people sit at each place of a craft.
+ *
+ * @param counts one for each place, in the order of the boat file
+ */
+record Seating(List<Integer> counts) {
+
+  Seating {
+    counts = List.copyOf(counts);
+  }
+
+  /** Every way so many people can sit where there is room for them. */
+  static List<Seating> of(int people, List<Place> places) {
+    List<Seating> found = new ArrayList<>();
+    fill(people, places, new int[places.size()], 0, found);
+    return found;
+  }
+
+  private static void fill(
+      int left, List<Place> places, int[] counts, int place, List<Seating> found) {
+    if (place == places.size()) {
+      if (left == 0) {
+        found.add(new Seating(Arrays.stream(counts).boxed().toList()));
+      }
+      return;
+    }
+    for (int n = Math.min(left, places.get(place).people()); n >= 0; n--) {
+      counts[place] = n;
+      fill(left - n, places, counts, place + 1, found);
+    }
+    counts[place] = 0;
+  }
+
+  int people() {
+    return counts.stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** The place of each person. */
+  List<String> places(Craft craft) {
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < counts.size(); i++) {
+      for (int n = 0; n < counts.get(i); n++) {
+        names.add(craft.boat().places().get(i).name());
+      }
+    }
+    return names;
+  }
+
+  /** The people themselves, side by side in equal lanes, with these masses in order of places. */
+  List<Body> bodies(Craft craft, List<Double> masses) {
+    List<Body> bodies = new ArrayList<>();
+    double floor = craft.boat().hull().floor();
+    for (int i = 0; i < counts.size(); i++) {
+      Place place = craft.boat().places().get(i);
+      for (int n = 0; n < counts.get(i); n++) {
+        double y = place.halfWidth() * (2.0 * n + 1 - counts.get(i)) / counts.get(i);
+        String name = "person " + (bodies.size() + 1) + " (" + place.name() + ")";
+        bodies.add(Body.seated(name, masses.get(bodies.size()), place, y, floor));
+      }
+    }
+    return bodies;
+  }
+}

@@ -1,0 +1,67 @@
+package thwartwise.rules;
+
+import java.util.List;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Equilibrium;
+import thwartwise.afloat.Floating;
+import thwartwise.afloat.Freeboard;
+import thwartwise.afloat.Lift;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
+import thwartwise.geometry.Vector3;
+
+/**
+ * The weight A of 33 CFR 183.41 (READ): added along one outboard edge of each passenger area at
+ * seat height, until the most list or trim that takes no water. Found on the model with the kit
+ * aboard and nobody in the boat; the edge is taken at each place's half-width; the worse side.
+ */
+final class EdgeWeight {
+  private static final double MOST = 2000;
+
+  private EdgeWeight() {}
+
+  /** kg, rounded down; nothing when there is no place to put it. */
+  static double most(Craft craft) {
+    if (craft.boat().places().isEmpty()) {
+      return 0;
+    }
+    return Math.min(most(craft, 1), most(craft, -1));
+  }
+
+  private static double most(Craft craft, double side) {
+    double dry = 0;
+    double wet = MOST;
+    while (wet - dry > 0.5) {
+      double middle = (dry + wet) / 2;
+      if (staysDry(craft, side, middle)) {
+        dry = middle;
+      } else {
+        wet = middle;
+      }
+    }
+    return Math.floor(dry);
+  }
+
+  private static boolean staysDry(Craft craft, double side, double mass) {
+    List<Place> places = craft.boat().places();
+    List<Loading.Weight> weights =
+        places.stream()
+            .map(
+                p ->
+                    new Loading.Weight(
+                        mass / places.size(), Vector3.of(p.x(), side * p.halfWidth(), p.z())))
+            .toList();
+    Loading loading = new Loading(craft, List.of(), weights, 1);
+    Equilibria rest =
+        Equilibrium.from(
+            new Floating(
+                loading.mass(),
+                loading.centre(),
+                List.of(new Lift(craft.form().outside(), 1)),
+                craft.waterDensity()));
+    return rest.allStable()
+        && rest.reached().stream()
+            .allMatch(p -> Freeboard.least(craft.edges(), p.plane()).height() >= 0);
+  }
+}
