@@ -35,6 +35,7 @@ final class States {
         figures(pose),
         pose.part().volume(),
         pose.part().centroid(),
+        pose.part().area(),
         pose.metacentricHeight(),
         least.height(),
         least.at(),
