@@ -43,7 +43,8 @@ final class WalkCommand implements ShellCommand {
         unit it was understood in. At every question you can also type
 
           back    return to the question before
-          list    see the answers so far
+          list    see the answers so far, numbered
+          change  answer a question again: change 12
           why     how to measure this, and what it is for
           stop    leave; the answers are kept (Ctrl-C and Ctrl-D do the same)
 
@@ -79,7 +80,9 @@ final class WalkCommand implements ShellCommand {
       try {
         return Optional.of(inspected(boat.get(), draft, conversation));
       } catch (UnusableBoat e) {
-        conversation.say(e.getMessage() + " Type back until you reach that answer.");
+        conversation.say(e.getMessage());
+        conversation.say("Type list to find that answer, then change and its number.");
+        walk.reopen();
       }
     }
   }

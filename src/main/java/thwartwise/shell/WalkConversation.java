@@ -14,9 +14,6 @@ import thwartwise.walk.Walk;
  * question appears, so a closed terminal loses nothing.
  */
 final class WalkConversation {
-  private static final String LAST_PROMPT =
-      "Every question is answered. Enter inspects the boat; or back, list, stop:";
-
   private final Conversation conversation;
   private final Walk walk;
   private final Draft draft;
@@ -30,9 +27,17 @@ final class WalkConversation {
     this.walk = walk;
     this.draft = draft;
     this.answers = draft.answers();
+    if (walk.next(answers) instanceof Step.Done) {
+      reopen();
+    }
   }
 
-  /** The boat as measured, or empty when the walk was left; it can be called again to go on. */
+  /** Asks the last question again, so that a walk that came to its end can still be mended. */
+  void reopen() {
+    take("back");
+  }
+
+  /** The boat as measured, or empty when the walk was left. */
   Optional<Boat> boat() {
     while (!stopped) {
       Optional<Boat> boat = advance();
@@ -47,21 +52,12 @@ final class WalkConversation {
     Step step = walk.next(answers);
     if (step instanceof Step.Done done) {
       note(done.note());
-      return confirmed(done.boat());
+      return Optional.of(done.boat());
     }
     Step.Ask ask = (Step.Ask) step;
     note(ask.note());
     introduce(ask.question());
     conversation.ask(ask.question().prompt()).ifPresentOrElse(this::take, this::stop);
-    return Optional.empty();
-  }
-
-  private Optional<Boat> confirmed(Boat boat) {
-    Optional<String> typed = conversation.ask(LAST_PROMPT);
-    if (typed.filter(String::isBlank).isPresent()) {
-      return Optional.of(boat);
-    }
-    typed.ifPresentOrElse(this::take, this::stop);
     return Optional.empty();
   }
 
