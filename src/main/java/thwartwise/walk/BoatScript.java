@@ -37,7 +37,17 @@ final class BoatScript {
     List<Person> aboard = new PeopleQuestions(replay, tape, places).aboard();
     finish(replay);
     return new Boat(
-        name, water, hull, openings, chambers, places, kit, aboard, propulsion, measuredBy);
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        measuredBy,
+        List.of());
   }
 
   /** A last stop, so that the final answer can still be taken back. */
