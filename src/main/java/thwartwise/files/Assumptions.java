@@ -1,0 +1,51 @@
+package thwartwise.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Material;
+
+/**
+ * What is taken for granted when a boat file leaves it out. A value taken for granted is left out
+ * again on writing, so that the next reader also hears that nobody measured it.
+ */
+public final class Assumptions {
+  private Assumptions() {}
+
+  /** The shell as thick as is usual for the stuff. */
+  public static String usualThickness(Material material) {
+    return String.format(
+        Locale.ROOT,
+        "Shell thickness %s mm: usual for %s, not measured.",
+        Typed.number(Typed.scaled(material.usualThickness(), 3)),
+        material.word());
+  }
+
+  /** People stand on the shell itself. */
+  public static String floorOnTheShell(double thickness) {
+    return String.format(
+        Locale.ROOT,
+        "Floor at %s mm above the lowest point of the bottom: the shell itself, not measured.",
+        Typed.number(Typed.scaled(thickness, 3)));
+  }
+
+  static List<String> of(boolean thicknessLeftOut, boolean floorLeftOut, HullMeasurements hull) {
+    List<String> texts = new ArrayList<>();
+    if (thicknessLeftOut) {
+      hull.material().map(Assumptions::usualThickness).ifPresent(texts::add);
+    }
+    if (floorLeftOut) {
+      texts.add(floorOnTheShell(hull.thickness()));
+    }
+    return texts;
+  }
+
+  static boolean coverThickness(List<String> texts, HullMeasurements hull) {
+    return hull.material().map(Assumptions::usualThickness).filter(texts::contains).isPresent();
+  }
+
+  static boolean coverFloor(List<String> texts, HullMeasurements hull) {
+    return texts.contains(floorOnTheShell(hull.thickness()));
+  }
+}

@@ -1,0 +1,71 @@
+package thwartwise.files;
+
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Station;
+import thwartwise.boat.Water;
+import tools.jackson.databind.JsonNode;
+
+/** The whole boat, read key by key. */
+final class BoatFields {
+  private static final String[] KEYS = {
+    "format",
+    "name",
+    "water",
+    "hull",
+    "openings",
+    "chambers",
+    "places",
+    "kit",
+    "aboard",
+    "propulsion",
+    "measuredBy"
+  };
+  private static final Choice<Water> WATERS = Choice.of(Water::word, Water.values());
+  private static final String NAME = "Write the name of the boat.";
+  private static final String WATER = "Write which water the boat floats in.";
+  private static final String HULL =
+      "Measure the hull with tape and scales: mass, material and at least three stations.";
+  private static final String MEASURED_BY = "Write who held the tape, or leave it out.";
+
+  private BoatFields() {}
+
+  static Boat read(JsonNode tree, Spot spot) {
+    Fields fields = Fields.of(Format.BOAT.checked(tree, spot), spot, KEYS);
+    String name = fields.text("name", NAME);
+    Water water = fields.oneOf("water", WATERS, WATER);
+    Fields hullFields = fields.object("hull", HULL, HullFields.KEYS);
+    HullMeasurements hull = HullFields.read(hullFields);
+    List<Station> stations = hull.stations();
+    Boat boat =
+        new Boat(
+            name,
+            water,
+            hull,
+            fields.optionalItems("openings", "opening", OpeningFields.KEYS).stream()
+                .map(opening -> OpeningFields.read(opening, stations))
+                .toList(),
+            fields.optionalItems("chambers", "chamber", ChamberFields.KEYS).stream()
+                .map(ChamberFields::read)
+                .toList(),
+            fields.optionalItems("places", "place", PlaceFields.KEYS).stream()
+                .map(PlaceFields::read)
+                .toList(),
+            fields.optionalItems("kit", "kit", KitFields.KEYS).stream()
+                .map(KitFields::read)
+                .toList(),
+            fields.optionalItems("aboard", "person", PersonFields.KEYS).stream()
+                .map(PersonFields::read)
+                .toList(),
+            fields
+                .optionalObject("propulsion", PropulsionFields.KEYS)
+                .map(PropulsionFields::read)
+                .orElse(new Propulsion.NotStated()),
+            fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
+            Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull));
+    NameRules.check(spot, boat);
+    return boat;
+  }
+}

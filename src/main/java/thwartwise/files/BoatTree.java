@@ -1,0 +1,35 @@
+package thwartwise.files;
+
+import java.util.List;
+import java.util.function.Function;
+import thwartwise.boat.Boat;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The whole boat as a tree, in the order in which people read it. */
+final class BoatTree {
+  private BoatTree() {}
+
+  static ObjectNode of(Boat boat) {
+    ObjectNode node =
+        JsonText.object()
+            .put("format", Format.BOAT.text())
+            .put("name", boat.name())
+            .put("water", boat.water().word());
+    boat.measuredBy().ifPresent(by -> node.put("measuredBy", by));
+    node.set("hull", HullFields.write(boat.hull(), boat.assumptions()));
+    list(node, "openings", boat.openings(), o -> OpeningFields.write(o, boat.hull().stations()));
+    list(node, "chambers", boat.chambers(), ChamberFields::write);
+    list(node, "places", boat.places(), PlaceFields::write);
+    list(node, "kit", boat.kit(), KitFields::write);
+    list(node, "aboard", boat.aboard(), PersonFields::write);
+    PropulsionFields.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
+    return node;
+  }
+
+  private static <T> void list(
+      ObjectNode node, String key, List<T> items, Function<T, ObjectNode> write) {
+    ArrayNode list = node.putArray(key);
+    items.forEach(item -> list.add(write.apply(item)));
+  }
+}

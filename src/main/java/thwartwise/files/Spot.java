@@ -1,0 +1,34 @@
+package thwartwise.files;
+
+import java.util.Locale;
+import thwartwise.record.Printable;
+
+/**
+ * Where in a file something stands, in words: {@code station 2 "middle", point 3}.
+ *
+ * @param file name of the file, or whatever stands for it
+ * @param words where in it; blank for the whole file
+ */
+record Spot(String file, String words) {
+  static Spot whole(String file) {
+    return new Spot(file, "");
+  }
+
+  /** A spot inside this one. */
+  Spot in(String part) {
+    return new Spot(file, words.isEmpty() ? part : words + ", " + part);
+  }
+
+  /** The same element of a list, with its number from 1 and its name when it has one. */
+  Spot item(String noun, int number, String name) {
+    String shown = noun + " " + number;
+    return in(name.isBlank() ? shown : shown + " " + Printable.quoted(name));
+  }
+
+  /** One line for a person, to be thrown. */
+  UnusableInput fault(String format, Object... parts) {
+    String text = parts.length == 0 ? format : String.format(Locale.ROOT, format, parts);
+    String place = file.isBlank() ? words : words.isEmpty() ? file : file + ": " + words;
+    return new UnusableInput(Printable.of(place.isBlank() ? text : place + ": " + text));
+  }
+}

@@ -1,0 +1,187 @@
+package thwartwise.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Material;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Seal;
+import thwartwise.boat.SealTest;
+import thwartwise.boat.Water;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+class BoatFileTest {
+  private final Boat boat = parse(WrongBoats.goodFile());
+
+  @Test
+  void every_measurement_arrives_where_it_belongs() {
+    assertThat(boat.name()).isEqualTo("Soup Ladle");
+    assertThat(boat.water()).isEqualTo(Water.FRESH);
+    assertThat(boat.hull().mass()).isEqualTo(61);
+    assertThat(boat.hull().centre()).contains(Vector3.of(1.70, 0, 0.21));
+    assertThat(boat.hull().material()).contains(Material.PLYWOOD);
+    assertThat(boat.hull().density()).isEqualTo(750);
+    assertThat(boat.hull().thickness()).isEqualTo(0.006);
+    assertThat(boat.hull().floor()).isEqualTo(0.03);
+    assertThat(boat.hull().decked()).containsExactly(new Span(2.75, 3.60));
+    assertThat(boat.hull().stations()).hasSize(3);
+    assertThat(boat.hull().stations().get(1).portRail()).isEqualTo(Vector3.of(1.8, 0.7, 0.42));
+    assertThat(boat.openings())
+        .containsExactly(new Opening("transom cut-out", Vector3.of(0, 0, 0.38), 0.30, true));
+    assertThat(boat.places())
+        .containsExactly(
+            new Place("midships thwart", 1.69, 0.28, 0.45, 2),
+            new Place("stern seat", 0.45, 0.27, 0.40, 1));
+    assertThat(boat.kit())
+        .contains(
+            new Kit(
+                "battery",
+                17.5,
+                Vector3.of(0.95, 0, 0.12),
+                Optional.of(0.009),
+                true,
+                Optional.empty()));
+    assertThat(boat.aboard()).containsExactly(new Person("helm", 80, "stern seat", 0));
+    assertThat(boat.propulsion()).isEqualTo(new Propulsion.NotStated());
+  }
+
+  @Test
+  void chambers_arrive_with_their_seal_test_and_litres() {
+    assertThat(boat.chambers().get(0).filling())
+        .isEqualTo(
+            new Filling.Air(
+                Seal.PROVEN,
+                Optional.of(
+                    new SealTest(LocalDate.of(2026, 5, 2), "water poured in", 20, 0, "builder"))));
+    assertThat(boat.chambers().get(1).measuredVolume()).contains(0.086);
+    assertThat(boat.chambers().get(1).box().y()).isEqualTo(Span.ALL);
+    assertThat(boat.chambers().get(2).filling()).isEqualTo(new Filling.Foam(true, true));
+    assertThat(boat.chambers().get(2).mirrored()).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\"thickness\": 0.006, | ",
+        "\"floor\": 0.03, | ",
+        "\"centre\": { \"x\": 1.70, \"y\": 0.0, \"z\": 0.21 }, | ",
+        "\"material\": \"plywood\" | \"density\": 731.5",
+        "\"material\": \"plywood\" | \"material\": \"grp\", \"density\": 1550",
+        "\"aboard\": | \"propulsion\": { \"kind\": \"outboard\", \"kilowatts\": 0.6 }, \"aboard\":",
+        "\"aboard\": | \"propulsion\": { \"kind\": \"manual\" }, \"aboard\":",
+        "\"aboard\": | \"measuredBy\": \"Ünal, O'Dell & Søn\", \"aboard\":",
+        "\"width\": 0.30 | \"width\": 0.30, \"along\": \"fore-and-aft\"",
+        "\"kind\": \"closed-cell\" | \"kind\": \"open-cell\"",
+        "\"litres\": 86 | \"litres\": 86.123",
+        "\"litres\": 4, | \"litres\": 4, \"in\": \"fore locker\",",
+        "\"seal\": \"claimed\" | \"seal\": \"open\"",
+        "\"name\": \"middle\", | \"name\": \"middle\", \"starboard\": [{\"x\":1.8,\"y\":0,\"z\":0},"
+            + "{\"x\":1.8,\"y\":-0.5,\"z\":0},{\"x\":1.8,\"y\":-0.71,\"z\":0.4}],",
+      })
+  void what_is_written_reads_back_as_the_same_boat(String change) {
+    Boat changed = parse(changed(change));
+    assertThat(parse(BoatFile.write(changed))).isEqualTo(changed);
+    assertThat(BoatFile.write(parse(BoatFile.write(changed)))).isEqualTo(BoatFile.write(changed));
+  }
+
+  @Test
+  void distances_to_starboard_may_be_written_with_either_sign() {
+    String negative =
+        changed(
+            "\"name\": \"middle\", | \"name\": \"middle\", \"starboard\": [{\"x\":1.8,\"y\":0,\"z\":0},"
+                + "{\"x\":1.8,\"y\":-0.5,\"z\":0},{\"x\":1.8,\"y\":-0.71,\"z\":0.4}],");
+    Boat there = parse(negative);
+    assertThat(parse(negative.replace("-0.5,", "0.5,").replace("-0.71,", "0.71,")))
+        .isEqualTo(there);
+    assertThat(there.hull().stations().get(1).starboardRail())
+        .isEqualTo(Vector3.of(1.8, -0.71, 0.4));
+  }
+
+  @Test
+  void a_starboard_side_like_the_port_side_is_no_side_of_its_own() {
+    Boat there =
+        parse(
+            changed(
+                "\"name\": \"middle\", | \"name\": \"middle\", \"starboard\": [{\"x\":1.8,\"y\":0,\"z\":0},"
+                    + "{\"x\":1.8,\"y\":-0.55,\"z\":0},{\"x\":1.8,\"y\":-0.7,\"z\":0.42}],"));
+    assertThat(there).isEqualTo(boat);
+    assertThat(BoatFile.write(there)).doesNotContain("starboard");
+  }
+
+  @Test
+  void a_thickness_and_floor_left_out_are_taken_as_usual_and_said_to_be() {
+    Boat bare = parse(changed("\"thickness\": 0.006, | ").replaceFirst("\"floor\": 0.03,", ""));
+    assertThat(bare.hull().thickness()).isEqualTo(0.006);
+    assertThat(bare.hull().floor()).isEqualTo(0.006);
+    assertThat(bare.assumptions())
+        .containsExactly(
+            "Shell thickness 6 mm: usual for plywood, not measured.",
+            "Floor at 6 mm above the lowest point of the bottom: the shell itself, not measured.");
+    assertThat(BoatFile.write(bare)).doesNotContain("thickness").doesNotContain("floor");
+  }
+
+  @Test
+  void measured_values_are_no_assumptions() {
+    assertThat(boat.assumptions()).isEmpty();
+  }
+
+  @Test
+  void an_opening_amidships_at_the_side_runs_along_the_boat() {
+    List<Opening> openings =
+        parse(changed("\"x\": 0.0, \"y\": 0.0, \"z\": 0.38 | \"x\": 1.8, \"y\": 0.6, \"z\": 0.3"))
+            .openings();
+    assertThat(openings.get(0).athwart()).isFalse();
+  }
+
+  @Test
+  void an_opening_runs_across_near_the_middle_line_and_at_either_end() {
+    var stations = boat.hull().stations();
+    assertThat(OpeningFields.usuallyAthwart(Vector3.of(1.8, -0.09, 0.3), stations)).isTrue();
+    assertThat(OpeningFields.usuallyAthwart(Vector3.of(0.17, 0.4, 0.3), stations)).isTrue();
+    assertThat(OpeningFields.usuallyAthwart(Vector3.of(3.45, 0.4, 0.3), stations)).isTrue();
+    assertThat(OpeningFields.usuallyAthwart(Vector3.of(3.40, 0.4, 0.3), stations)).isFalse();
+  }
+
+  @Test
+  void a_measured_point_stands_on_one_line_of_the_file() {
+    assertThat(BoatFile.write(boat).lines())
+        .contains("          { \"x\": 1.8, \"y\": 0.55, \"z\": 0.0 },")
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+  }
+
+  @Test
+  void the_file_is_the_same_in_a_country_with_other_digits() {
+    String here = BoatFile.write(boat);
+    Locale usual = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(BoatFile.write(boat)).isEqualTo(here);
+      assertThat(parse(here)).isEqualTo(boat);
+    } finally {
+      Locale.setDefault(usual);
+    }
+  }
+
+  private static Boat parse(String json) {
+    return BoatFile.parse(json, "soup.json");
+  }
+
+  /** The good file with the piece before the bar replaced by the piece after it. */
+  private static String changed(String change) {
+    String[] parts = change.split("\\|");
+    return new WrongBoats("", parts[0].strip(), parts[1].strip(), "").json();
+  }
+}
