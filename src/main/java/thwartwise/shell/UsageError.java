@@ -1,5 +1,6 @@
 package thwartwise.shell;
 
+import thwartwise.files.Nearest;
 import thwartwise.measure.Quoted;
 
 /** Words nobody can act on: one line naming the word and the way out. */
@@ -11,14 +12,14 @@ final class UsageError extends RuntimeException {
   }
 
   static UsageError unknownCommand(String word, java.util.Collection<String> known) {
-    String hint = NearestWord.to(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
+    String hint = Nearest.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
         "Unknown command " + Quoted.of(word) + "." + hint + " \"help\" lists all commands.");
   }
 
   static UsageError unknownOption(
       ShellCommand command, String word, java.util.Collection<String> known) {
-    String hint = NearestWord.to(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
+    String hint = Nearest.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
         "%s: unknown option %s.%s \"help %s\" lists its options."
             .formatted(command.getName(), Quoted.of(word), hint, command.getName()));
