@@ -3,10 +3,12 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Shared;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
@@ -22,8 +24,6 @@ import thwartwise.geometry.Solid;
  * chamber counts is a factor on its unmoved shape.
  */
 public final class Swamping {
-  private static final double NEGLIGIBLE = 1e-7;
-
   private final Craft craft;
   private final double volumeFactor;
   private final Optional<Space> lost;
@@ -76,21 +76,18 @@ public final class Swamping {
       if (kit.fastened() && kit.volume().isPresent()) {
         double volume = kit.volume().get();
         double share = Math.min(volumeFactor, kit.mass() / (density * volume));
-        add(
-            Box.cube(kit.at(), volume),
-            share,
-            craft.spaces().stream().filter(this::counts).toList());
+        add(Box.cube(kit.at(), volume), share, this::counts);
       }
     }
   }
 
   private void addBody(Body body) {
     for (Box box : body.boxes()) {
-      add(box, 1, craft.spaces());
+      add(box, 1, space -> true);
     }
   }
 
-  private void add(Box box, double share, List<Space> standing) {
+  private void add(Box box, double share, Predicate<Space> standing) {
     List<Box> free = List.of(box);
     for (Box other : taken) {
       free = free.stream().flatMap(b -> b.without(other).stream()).toList();
@@ -98,25 +95,17 @@ public final class Swamping {
     taken.add(box);
     for (Box piece : free) {
       lifts.add(new Lift(Solid.block(piece), share));
-      for (Space space : standing) {
-        takeAway(space.box().overlaps(piece) ? space.solid().within(piece) : Solid.EMPTY, share);
-      }
-      takeAwayShell(piece, share);
-    }
-  }
-
-  private void takeAwayShell(Box piece, double share) {
-    Solid outer = craft.form().shellOutside().within(piece);
-    Solid inner = craft.form().shellInside().within(piece);
-    if (outer.volume() - inner.volume() > NEGLIGIBLE) {
-      takeAway(outer, share);
-      lifts.add(new Lift(inner, share));
-    }
-  }
-
-  private void takeAway(Solid shared, double share) {
-    if (shared.volume() > NEGLIGIBLE) {
-      lifts.add(new Lift(shared, -share));
+      Shared shared = craft.shared(piece);
+      shared
+          .withSpaces()
+          .forEach(
+              (space, solid) -> {
+                if (standing.test(space)) {
+                  lifts.add(new Lift(solid, -share));
+                }
+              });
+      lifts.add(new Lift(shared.shellOutside(), -share));
+      lifts.add(new Lift(shared.shellInside(), share));
     }
   }
 }

@@ -3,6 +3,9 @@ package thwartwise.boat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 
@@ -18,6 +21,7 @@ public final class Craft {
   private final HullForm form;
   private final List<Space> spaces;
   private final List<FloodPoint> edges;
+  private final Map<Box, Shared> known = new ConcurrentHashMap<>();
 
   private Craft(Boat boat, HullForm form, List<Space> spaces) {
     this.boat = boat;
@@ -87,7 +91,7 @@ public final class Craft {
     if (shared > OVERLAP) {
       throw new UnusableBoat(
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "Chambers \"%s\" and \"%s\" overlap by %.1f litres. The same air cannot count twice:"
                   + " change the x, y or z of one so that they only touch.",
               a.name(),
@@ -106,6 +110,11 @@ public final class Craft {
 
   public List<Space> spaces() {
     return spaces;
+  }
+
+  /** What a box has in common with spaces and shell; the same box is asked for again and again. */
+  public Shared shared(Box box) {
+    return known.computeIfAbsent(box, b -> Shared.of(this, b));
   }
 
   /** Rail and openings: every point where water comes aboard. */

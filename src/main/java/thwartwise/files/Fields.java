@@ -111,6 +111,19 @@ final class Fields {
     return optional(key).map(value -> of(value.node(), spot.in(key), known));
   }
 
+  Fields freeObject(String key, String remedy) {
+    return free(value(key, remedy).node(), spot.in(key));
+  }
+
+  /** The objects of a list whose keys are not looked at beforehand. */
+  List<Fields> freeItems(String key, String noun, String remedy) {
+    List<Fields> items = new ArrayList<>();
+    for (Value item : value(key, remedy).list()) {
+      items.add(free(item.node(), spot.item(noun, items.size() + 1, nameOf(item.node()))));
+    }
+    return items;
+  }
+
   List<Fields> items(String key, String noun, String remedy, String... known) {
     return items(value(key, remedy), noun, known);
   }

@@ -53,7 +53,7 @@ final class InputFile {
       }
       return bytes;
     } catch (IOException e) {
-      throw new UnusableInput(spot.fault("cannot be read: " + Reason.of(e) + ".").getMessage(), e);
+      throw spot.fault(e, "cannot be read: %s. Check the file.", Reason.of(e));
     }
   }
 

@@ -2,15 +2,24 @@ package thwartwise.files;
 
 import thwartwise.inspection.Report;
 
-/** The report, {@code thwartwise/report/1}. */
+/**
+ * The report, {@code thwartwise/report/1}. Kilograms, metres, litres and degrees; a figure that
+ * does not exist is null, never zero.
+ */
 public final class ReportJson {
   private ReportJson() {}
 
   public static String write(Report report) {
-    throw new UnsupportedOperationException("not built yet: " + report);
+    return Layout.of(ReportTree.of(report));
   }
 
+  /**
+   * Reads a report.
+   *
+   * @param where what messages call the text
+   */
   public static Report parse(String json, String where) {
-    throw new UnsupportedOperationException("not built yet: " + json + where);
+    Spot spot = Spot.whole(where);
+    return ReportFields.read(JsonText.parse(json, spot), spot);
   }
 }

@@ -27,8 +27,17 @@ record Spot(String file, String words) {
 
   /** One line for a person, to be thrown. */
   UnusableInput fault(String format, Object... parts) {
+    return new UnusableInput(line(format, parts));
+  }
+
+  /** The same with what the system said behind it. */
+  UnusableInput fault(Exception cause, String format, Object... parts) {
+    return new UnusableInput(line(format, parts), cause);
+  }
+
+  private String line(String format, Object... parts) {
     String text = parts.length == 0 ? format : String.format(Locale.ROOT, format, parts);
     String place = file.isBlank() ? words : words.isEmpty() ? file : file + ": " + words;
-    return new UnusableInput(Printable.of(place.isBlank() ? text : place + ": " + text));
+    return Printable.of(place.isBlank() ? text : place + ": " + text);
   }
 }

@@ -52,6 +52,11 @@ record Value(String key, JsonNode node, Spot spot) {
     return words;
   }
 
+  /** Words as they were kept: they may be none, and hold whatever somebody typed. */
+  String anyText() {
+    return node.isString() ? node.stringValue() : words("");
+  }
+
   boolean truth() {
     if (!node.isBoolean()) {
       throw fault("is %s, wanted true or false without quotes.", Kind.of(node));

@@ -1,39 +1,98 @@
 package thwartwise.files;
 
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.record.InspectionRecord;
 
-/** The folder that holds boats, drafts and records. */
+/**
+ * The folder that holds boats, drafts and records. It need not exist: it is made when the first
+ * file is written. Whatever cannot be written or read is one {@link UnusableInput}.
+ */
 public record Workspace(Path folder) {
+  private static final String ENDING = ".json";
+
+  /** Writes the boat over its earlier file, if it has one. */
   public Path saveBoat(Boat boat) {
-    throw new UnsupportedOperationException("not built yet: " + boat);
+    Path file = boatPath(boat.name());
+    AtomicFile.write(file, BoatFile.write(boat));
+    return file;
   }
 
+  /** Where the boat of that name is kept, whether it is there yet or not. */
   public Path boatPath(String name) {
-    throw new UnsupportedOperationException("not built yet: " + name);
+    return folder.resolve("boats").resolve(Slug.of(name) + ENDING);
   }
 
-  /** Returns the path of the JSON file; the page lies beside it with the ending .txt. */
+  /**
+   * Keeps a record for good; no record is ever written over.
+   *
+   * @param page the same for people, laid beside it with the ending .txt
+   * @return the JSON file
+   */
   public Path saveRecord(InspectionRecord inspection, String page) {
-    throw new UnsupportedOperationException("not built yet: " + inspection + page);
+    RecordShelf shelf =
+        new RecordShelf(folder.resolve("records").resolve(Slug.of(inspection.boat().name())));
+    return shelf.add(inspection, page);
   }
 
   public void saveDraft(String name, List<DraftAnswer> answers) {
-    throw new UnsupportedOperationException("not built yet: " + name + answers);
+    AtomicFile.write(draftPath(name), new DraftFile(name, answers).json());
   }
 
+  /** The answers given so far; empty when there is no such draft. */
   public Optional<List<DraftAnswer>> draft(String name) {
-    throw new UnsupportedOperationException("not built yet: " + name);
+    Path file = draftPath(name);
+    return Files.exists(file) ? Optional.of(DraftFile.read(file).answers()) : Optional.empty();
   }
 
+  /** The names of the boats that have a draft that can be gone on with, in order. */
   public List<String> drafts() {
-    throw new UnsupportedOperationException("not built yet");
+    return draftFiles().stream().flatMap(Workspace::nameIn).sorted().toList();
   }
 
+  /** A damaged draft must not stand in the way of the others; asked for by name, it is refused. */
+  private static Stream<String> nameIn(Path file) {
+    try {
+      return Stream.of(DraftFile.read(file).name());
+    } catch (UnusableInput damaged) {
+      return Stream.empty();
+    }
+  }
+
+  /** Does nothing when there is no such draft. */
   public void deleteDraft(String name) {
-    throw new UnsupportedOperationException("not built yet: " + name);
+    Path file = draftPath(name);
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw Spot.whole(file.toString())
+          .fault(e, "cannot be deleted: %s. Delete it by hand.", Reason.of(e));
+    }
+  }
+
+  private Path draftPath(String name) {
+    return folder.resolve("drafts").resolve(Slug.of(name) + ENDING);
+  }
+
+  private List<Path> draftFiles() {
+    Path drafts = folder.resolve("drafts");
+    List<Path> files = new ArrayList<>();
+    if (!Files.isDirectory(drafts)) {
+      return files;
+    }
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(drafts, "[!.]*" + ENDING)) {
+      all.forEach(files::add);
+      return files;
+    } catch (IOException e) {
+      throw Spot.whole(drafts.toString())
+          .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
+    }
   }
 }

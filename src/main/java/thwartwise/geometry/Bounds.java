@@ -11,13 +11,20 @@ record Bounds(Vector3 centre, Vector3 half) {
     }
     double[] least = {xyz[0], xyz[1], xyz[2]};
     double[] most = least.clone();
-    for (int i = 0; i < xyz.length; i++) {
-      least[i % 3] = Math.min(least[i % 3], xyz[i]);
-      most[i % 3] = Math.max(most[i % 3], xyz[i]);
+    for (int i = 0; i < xyz.length; i += 3) {
+      for (int axis = 0; axis < 3; axis++) {
+        least[axis] = Math.min(least[axis], xyz[i + axis]);
+        most[axis] = Math.max(most[axis], xyz[i + axis]);
+      }
     }
     Vector3 from = Vector3.of(least[0], least[1], least[2]);
     Vector3 to = Vector3.of(most[0], most[1], most[2]);
     return new Bounds(from.plus(to).times(0.5), to.minus(from).times(0.5));
+  }
+
+  Box block() {
+    return new Box(
+        extent(Vector3.of(1, 0, 0)), extent(Vector3.of(0, 1, 0)), extent(Vector3.of(0, 0, 1)));
   }
 
   Span extent(Vector3 direction) {

@@ -94,18 +94,27 @@ public final class Immersion {
     int wet = (sa < 0 ? 1 : 0) + (sb < 0 ? 1 : 0) + (sc < 0 ? 1 : 0);
     if (wet == 3) {
       wetted(uvs[a], uvs[a + 1], sa, uvs[b], uvs[b + 1], sb, uvs[c], uvs[c + 1], sc);
-    } else if (wet == 2) {
-      clipDryCorner(a, b, c);
     } else if (wet == 1) {
-      clipWetCorner(a, b, c);
+      if (sa < 0) {
+        clipWetCorner(a, b, c);
+      } else if (sb < 0) {
+        clipWetCorner(b, c, a);
+      } else {
+        clipWetCorner(c, a, b);
+      }
+    } else if (wet == 2) {
+      if (!(sc < 0)) {
+        clipDryCorner(a, b, c);
+      } else if (!(sa < 0)) {
+        clipDryCorner(b, c, a);
+      } else {
+        clipDryCorner(c, a, b);
+      }
     }
   }
 
+  /** Only corner a is under water. */
   private void clipWetCorner(int a, int b, int c) {
-    if (!(uvs[a + 2] < 0)) {
-      clipWetCorner(b, c, a);
-      return;
-    }
     double p = fraction(a, b);
     double q = fraction(a, c);
     wetted(
@@ -120,11 +129,8 @@ public final class Immersion {
         0);
   }
 
+  /** Only corner c is dry. */
   private void clipDryCorner(int a, int b, int c) {
-    if (uvs[c + 2] < 0) {
-      clipDryCorner(b, c, a);
-      return;
-    }
     double p = fraction(b, c);
     double q = fraction(a, c);
     double pu = between(b, c, p);

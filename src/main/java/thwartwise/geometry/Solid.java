@@ -97,6 +97,9 @@ public final class Solid {
 
   /** The part of this solid inside the box. */
   public Solid within(Box box) {
+    if (corners.length == 0 || !bounds.block().overlaps(box)) {
+      return EMPTY;
+    }
     Solid part = this;
     part = part.between(Vector3.of(1, 0, 0), box.x());
     part = part.between(Vector3.of(0, 1, 0), box.y());

@@ -1,0 +1,34 @@
+package thwartwise.boat;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Solid;
+
+/**
+ * What a box has in common with the spaces and with the shell of a craft, so that nothing lifts
+ * twice.
+ *
+ * @param withSpaces only the spaces it meets
+ * @param shellOutside its part inside the hull's outside; empty when it does not touch the shell
+ * @param shellInside its part inside the shell; the two differ by what lies in the shell itself
+ */
+public record Shared(Map<Space, Solid> withSpaces, Solid shellOutside, Solid shellInside) {
+  private static final double NEGLIGIBLE = 1e-7;
+
+  static Shared of(Craft craft, Box box) {
+    Map<Space, Solid> withSpaces = new LinkedHashMap<>();
+    for (Space space : craft.spaces()) {
+      Solid common = space.solid().within(box);
+      if (common.volume() > NEGLIGIBLE) {
+        withSpaces.put(space, common);
+      }
+    }
+    Solid outside = craft.form().shellOutside().within(box);
+    Solid inside = craft.form().shellInside().within(box);
+    boolean apart = !(outside.volume() - inside.volume() > NEGLIGIBLE);
+    return apart
+        ? new Shared(withSpaces, Solid.EMPTY, Solid.EMPTY)
+        : new Shared(withSpaces, outside, inside);
+  }
+}

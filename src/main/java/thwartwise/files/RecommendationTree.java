@@ -1,0 +1,34 @@
+package thwartwise.files;
+
+import thwartwise.inspection.Recommendation;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The recommendation as a tree. */
+final class RecommendationTree {
+  private RecommendationTree() {}
+
+  static ObjectNode of(Recommendation recommendation) {
+    ObjectNode node = JsonText.object().put("people", recommendation.people());
+    Figures.put(node, "crewKg", recommendation.crew());
+    Figures.put(node, "loadKg", recommendation.load());
+    node.put("staysUpWith", recommendation.staysUpWith())
+        .put("holdsUpWhenSwamped", recommendation.holdsUpWhenSwamped())
+        .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve())
+        .put("governedBy", recommendation.governedBy());
+    node.set("nextPersonBreaks", ReportTree.texts(recommendation.nextPersonBreaks()));
+    node.set(
+        "excludedSeatings", ReportTree.list(recommendation.excludedSeatings(), ReportTree::texts));
+    node.set(
+        "lighterCrews",
+        ReportTree.list(recommendation.lighterCrews(), RecommendationTree::lighterCrew));
+    node.put("withheld", recommendation.withheld());
+    node.set("reasons", ReportTree.texts(recommendation.reasons()));
+    return node;
+  }
+
+  private static ObjectNode lighterCrew(Recommendation.LighterCrew crew) {
+    ObjectNode node = JsonText.object().put("people", crew.people());
+    Figures.put(node, "eachUpToKg", crew.eachUpTo());
+    return node;
+  }
+}

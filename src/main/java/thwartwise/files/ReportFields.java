@@ -1,0 +1,109 @@
+package thwartwise.files;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Vector3;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report;
+import thwartwise.rules.CapacityFigure;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * The report, read back key by key as the program wrote it. Keys it does not know are passed over:
+ * records are kept for good, and a later program may have had more to say.
+ */
+final class ReportFields {
+  static final String REMEDY = "Take the file as it was written.";
+  private static final Choice<Role> ROLES = Choice.of(Role::word, Role.values());
+  private static final Choice<Outcome> OUTCOMES = Choice.of(Outcome::word, Outcome.values());
+  private static final Choice<Unit> UNITS = Choice.of(Unit::symbol, Unit.values());
+
+  private ReportFields() {}
+
+  static Report read(JsonNode tree, Spot spot) {
+    Fields fields = Fields.free(Format.REPORT.checked(tree, spot), spot);
+    return new Report(
+        text(fields, "boat"),
+        StateFields.read(fields, "asLoaded"),
+        StateFields.read(fields, "atLimit"),
+        list(fields, "chambers", "chamber").stream().map(ReportFields::chamber).toList(),
+        list(fields, "findings", "finding").stream().map(ReportFields::finding).toList(),
+        RecommendationFields.read(fields),
+        list(fields, "capacityFigures", "capacity figure").stream()
+            .map(ReportFields::capacity)
+            .toList(),
+        texts(fields.value("assumptions", REMEDY)),
+        text(fields, "ruleSet"));
+  }
+
+  private static ChamberFigures chamber(Fields chamber) {
+    return new ChamberFigures(
+        text(chamber, "name"),
+        Figures.read(chamber, "litres") / 1000,
+        point(chamber, "centre"),
+        Figures.read(chamber, "countedLitres") / 1000,
+        flag(chamber, "counted"),
+        text(chamber, "why"));
+  }
+
+  private static Finding finding(Fields finding) {
+    Unit unit = finding.oneOf("unit", UNITS, REMEDY);
+    OptionalDouble shown = Figures.optional(finding, "value");
+    return new Finding(
+        text(finding, "check"),
+        finding.oneOf("role", ROLES, REMEDY),
+        finding.oneOf("outcome", OUTCOMES, REMEDY),
+        shown.isPresent()
+            ? OptionalDouble.of(si(unit, shown.getAsDouble()))
+            : OptionalDouble.empty(),
+        si(unit, Figures.read(finding, "limit")),
+        flag(finding, "atLeast"),
+        unit,
+        text(finding, "source"),
+        text(finding, "condition"),
+        text(finding, "note"));
+  }
+
+  private static double si(Unit unit, double shown) {
+    return unit == Unit.DEGREE ? Math.toRadians(shown) : shown;
+  }
+
+  private static CapacityFigure capacity(Fields figure) {
+    return new CapacityFigure(
+        text(figure, "formula"),
+        flag(figure, "applies"),
+        flag(figure, "capsPeople"),
+        Figures.read(figure, "massKg"),
+        figure.says("persons")
+            ? OptionalInt.of(figure.whole("persons", Quantity.COUNT, REMEDY))
+            : OptionalInt.empty(),
+        text(figure, "source"),
+        text(figure, "note"));
+  }
+
+  static String text(Fields fields, String key) {
+    return fields.value(key, REMEDY).anyText();
+  }
+
+  static boolean flag(Fields fields, String key) {
+    return fields.value(key, REMEDY).truth();
+  }
+
+  static List<String> texts(Value list) {
+    return list.list().stream().map(Value::anyText).toList();
+  }
+
+  static List<Fields> list(Fields fields, String key, String noun) {
+    return fields.freeItems(key, noun, REMEDY);
+  }
+
+  static Vector3 point(Fields parent, String key) {
+    Fields point = parent.freeObject(key, REMEDY);
+    return Vector3.of(Figures.read(point, "x"), Figures.read(point, "y"), Figures.read(point, "z"));
+  }
+}

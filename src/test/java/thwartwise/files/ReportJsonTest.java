@@ -1,0 +1,155 @@
+package thwartwise.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.Report;
+import thwartwise.record.SampleRecords;
+import tools.jackson.databind.JsonNode;
+
+class ReportJsonTest {
+  private final Report report = SampleRecords.report();
+  private final JsonNode json = JsonText.parse(ReportJson.write(report), Spot.whole(""));
+
+  @Test
+  void the_state_afloat_has_the_promised_keys_in_the_promised_units() {
+    JsonNode afloat = json.at("/asLoaded/afloat");
+    assertThat(afloat.propertyNames())
+        .containsExactly(
+            "displacementKg",
+            "centreOfGravity",
+            "pose",
+            "immersedVolumeM3",
+            "centreOfBuoyancy",
+            "waterplaneAreaM2",
+            "gmM",
+            "leastFreeboardM",
+            "leastFreeboardAt",
+            "stable");
+    assertThat(afloat.at("/pose/trimDeg").doubleValue()).isCloseTo(-1.24, within(1e-12));
+    assertThat(afloat.at("/pose/waterAtOriginM").doubleValue()).isEqualTo(0.1399);
+    assertThat(afloat.at("/centreOfGravity/z").doubleValue()).isEqualTo(0.3);
+  }
+
+  @Test
+  void the_righting_curve_is_in_whole_degrees() {
+    JsonNode righting = json.at("/atLimit/righting");
+    assertThat(righting.propertyNames())
+        .containsExactly(
+            "toward",
+            "curve",
+            "floodingHeelDeg",
+            "floodingAt",
+            "greatestMomentNm",
+            "greatestMomentHeelDeg");
+    assertThat(righting.at("/curve/1").toString())
+        .isEqualTo("{\"heelDeg\":1.0,\"armM\":0.0125,\"momentNm\":20.7}");
+    assertThat(righting.at("/greatestMomentHeelDeg").doubleValue()).isEqualTo(22);
+  }
+
+  @Test
+  void the_swamped_state_says_how_it_lies_and_what_is_to_spare() {
+    JsonNode swamped = json.at("/asLoaded/swamped");
+    assertThat(swamped.at("/floats").booleanValue()).isTrue();
+    assertThat(swamped.at("/stable").booleanValue()).isTrue();
+    assertThat(swamped.at("/pose/word").stringValue()).isEqualTo("upright");
+    assertThat(swamped.at("/spareBuoyancyKg").doubleValue()).isEqualTo(74.3);
+    assertThat(swamped.at("/posesReached")).hasSize(1);
+  }
+
+  @Test
+  void litres_degrees_and_kilograms_stand_where_the_report_promises_them() {
+    assertThat(json.at("/chambers/0/litres").doubleValue()).isEqualTo(39.9);
+    assertThat(json.at("/chambers/1/counted").booleanValue()).isFalse();
+    assertThat(json.at("/findings/1/value").doubleValue()).isCloseTo(9.11, within(1e-12));
+    assertThat(json.at("/findings/1/unit").stringValue()).isEqualTo("deg");
+    assertThat(json.at("/findings/1/role").stringValue()).isEqualTo("limits crew");
+    assertThat(json.at("/recommendation/crewKg").doubleValue()).isEqualTo(110.9);
+    assertThat(json.at("/recommendation/excludedSeatings").toString())
+        .isEqualTo("[[\"stern seat\"]]");
+    assertThat(json.at("/recommendation/lighterCrews/0").toString())
+        .isEqualTo("{\"people\":2,\"eachUpToKg\":75.6}");
+  }
+
+  @Test
+  void a_state_that_does_not_exist_is_null_with_a_note() {
+    JsonNode state = JsonText.parse(ReportJson.write(sunk()), Spot.whole("")).at("/asLoaded");
+    assertThat(state.at("/afloat").isNull()).isTrue();
+    assertThat(state.at("/righting").isNull()).isTrue();
+    assertThat(state.at("/swamped/pose").isNull()).isTrue();
+    assertThat(state.at("/swamped/stable").isNull()).isTrue();
+    assertThat(state.at("/note").stringValue()).startsWith("No pose found");
+  }
+
+  @Test
+  void a_figure_that_is_not_finite_is_null_and_never_a_number() {
+    Finding broken =
+        new Finding(
+            "freeboard at rest",
+            Role.LIMITS_CREW,
+            Outcome.NOT_ASSESSED,
+            OptionalDouble.of(Double.NaN),
+            Double.POSITIVE_INFINITY,
+            true,
+            Unit.METRE,
+            "",
+            "",
+            "");
+    String text =
+        ReportJson.write(SampleRecords.report(SampleRecords.recommendation(), List.of(broken)));
+    assertThat(text).contains("\"value\": null", "\"limit\": null").doesNotContain("NaN", "Infin");
+  }
+
+  @Test
+  void a_report_reads_back_as_it_was() {
+    assertSame(report);
+    assertSame(sunk());
+    assertSame(SampleRecords.report(SampleRecords.nothing(List.of(), "no mass"), List.of()));
+  }
+
+  private static void assertSame(Report report) {
+    assertThat(ReportJson.parse(ReportJson.write(report), "report.json"))
+        .usingRecursiveComparison()
+        .withComparatorForType(ReportJsonTest::nearly, Double.class)
+        .withComparatorForType(
+            (a, b) -> nearly(a.orElse(Double.NaN), b.orElse(Double.NaN)), OptionalDouble.class)
+        .isEqualTo(report);
+  }
+
+  /** Degrees and back cost a last digit. */
+  private static int nearly(Double a, Double b) {
+    boolean same = Math.abs(a - b) <= 1e-12 * Math.abs(a) || Double.valueOf(a).equals(b);
+    return same ? 0 : 1;
+  }
+
+  @Test
+  void a_report_with_a_piece_cut_out_is_refused() {
+    String cut = ReportJson.write(report).replace("\"loading\"", "\"loadin\"");
+    assertThatThrownBy(() -> ReportJson.parse(cut, "report.json"))
+        .isInstanceOf(UnusableInput.class)
+        .hasMessage(
+            "report.json: asLoaded: the key \"loading\" is missing."
+                + " Take the file as it was written.");
+  }
+
+  private static Report sunk() {
+    return new Report(
+        "Soup Ladle",
+        SampleRecords.sunk("helm"),
+        SampleRecords.sunk("nobody"),
+        List.of(),
+        List.of(),
+        SampleRecords.nothing(List.of()),
+        List.of(),
+        List.of(),
+        "Cautious default, 2026");
+  }
+}

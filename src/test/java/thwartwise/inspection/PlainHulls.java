@@ -1,0 +1,148 @@
+package thwartwise.inspection;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Material;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Seal;
+import thwartwise.boat.SealTest;
+import thwartwise.boat.Station;
+import thwartwise.boat.Water;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/** Plain invented boats of the kinds this program is for, with proven buoyancy. */
+final class PlainHulls {
+  static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+  private PlainHulls() {}
+
+  static Boat pram() {
+    double l = 2.4;
+    return boat(
+        "pram",
+        28,
+        List.of(
+            chine("aft", 0.0, 0.35, 0.45, 0.12, 0.44),
+            chine("middle", 1.1, 0.50, 0.60, 0.0, 0.42),
+            chine("bow", l, 0.28, 0.38, 0.18, 0.48)),
+        List.of(end("bow tank", 1.85, l), end("stern tank", 0, 0.45)),
+        List.of(new Place("middle thwart", 1.1, 0.22, 0.35, 1)));
+  }
+
+  static Boat skiff() {
+    return boat(
+        "skiff",
+        55,
+        List.of(
+            chine("transom", 0.0, 0.45, 0.57, 0.07, 0.45),
+            chine("middle", 1.7, 0.54, 0.675, 0.0, 0.43),
+            chine("stem", 3.6, 0.02, 0.04, 0.20, 0.60)),
+        List.of(end("bow locker", 2.75, 3.6), end("stern tank", 0, 0.55), thwart(1.55, 1.83)),
+        List.of(
+            new Place("middle thwart", 1.69, 0.25, 0.40, 2),
+            new Place("stern seat", 0.35, 0.27, 0.40, 1),
+            new Place("bow seat", 2.6, 0.28, 0.25, 1)));
+  }
+
+  static Boat punt() {
+    return boat(
+        "punt",
+        85,
+        List.of(
+            chine("aft", 0.0, 0.58, 0.65, 0.15, 0.50),
+            chine("quarter", 0.9, 0.65, 0.74, 0.0, 0.48),
+            chine("shoulder", 3.3, 0.65, 0.75, 0.0, 0.48),
+            chine("fore", 4.3, 0.52, 0.60, 0.18, 0.52)),
+        List.of(end("fore tank", 3.6, 4.3), end("aft tank", 0, 0.7), thwart(1.9, 2.2)),
+        List.of(
+            new Place("middle thwart", 2.05, 0.26, 0.45, 2),
+            new Place("aft thwart", 0.8, 0.28, 0.45, 2),
+            new Place("fore thwart", 3.3, 0.28, 0.45, 2)));
+  }
+
+  static Boat canoe() {
+    return boat(
+        "canoe",
+        32,
+        List.of(
+            round("stern", 0.0, 0.005, 0.01, 0.52),
+            round("aft quarter", 1.2, 0.20, 0.33, 0.36),
+            round("middle", 2.45, 0.30, 0.46, 0.33),
+            round("fore quarter", 3.7, 0.20, 0.33, 0.36),
+            round("bow", 4.9, 0.005, 0.01, 0.52)),
+        List.of(end("bow tank", 4.1, 4.9), end("stern tank", 0, 0.8)),
+        List.of(
+            new Place("stern seat", 1.2, 0.22, 0.15, 1),
+            new Place("bow seat", 3.4, 0.22, 0.15, 1)));
+  }
+
+  private static Station chine(
+      String name, double x, double bottom, double rail, double rise, double height) {
+    return Station.mirrored(
+        name,
+        List.of(Vector3.of(x, 0, rise), Vector3.of(x, bottom, rise), Vector3.of(x, rail, height)));
+  }
+
+  private static Station round(String name, double x, double bilge, double rail, double height) {
+    double rise = rail < 0.1 ? 0.06 : rail < 0.4 ? 0.01 : 0;
+    return Station.mirrored(
+        name,
+        List.of(
+            Vector3.of(x, 0, rise),
+            Vector3.of(x, bilge * 0.75, rise + 0.008),
+            Vector3.of(x, bilge * 1.2, rise + 0.05),
+            Vector3.of(x, rail * 0.96, rise + 0.15),
+            Vector3.of(x, rail, height)));
+  }
+
+  private static Chamber end(String name, double from, double to) {
+    return proven(name, new Box(new Span(from, to), Span.ALL, Span.ALL));
+  }
+
+  private static Chamber thwart(double from, double to) {
+    return proven("thwart", new Box(new Span(from, to), Span.ALL, new Span(0, 0.25)));
+  }
+
+  private static Chamber proven(String name, Box box) {
+    SealTest test = new SealTest(TODAY.minusMonths(2), "water poured in", 20, 0, "builder");
+    return new Chamber(
+        name, box, new Filling.Air(Seal.PROVEN, Optional.of(test)), Optional.empty(), false);
+  }
+
+  private static Boat boat(
+      String name,
+      double mass,
+      List<Station> stations,
+      List<Chamber> chambers,
+      List<Place> places) {
+    return new Boat(
+        name,
+        Water.FRESH,
+        new HullMeasurements(
+            mass,
+            Optional.empty(),
+            Optional.of(Material.PLYWOOD),
+            Material.PLYWOOD.swampedDensity(),
+            0.006,
+            0.02,
+            stations,
+            List.of()),
+        List.of(),
+        chambers,
+        places,
+        new ArrayList<>(),
+        new ArrayList<>(),
+        new Propulsion.Manual(),
+        Optional.empty(),
+        List.of());
+  }
+}

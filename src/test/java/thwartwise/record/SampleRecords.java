@@ -1,0 +1,197 @@
+package thwartwise.record;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import thwartwise.boat.Boat;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Vector3;
+import thwartwise.inspection.AfloatFigures;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.PoseFigures;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.LighterCrew;
+import thwartwise.inspection.Report;
+import thwartwise.inspection.RightingFigures;
+import thwartwise.inspection.StateFigures;
+import thwartwise.inspection.SwampedFigures;
+import thwartwise.rules.CapacityFigure;
+
+/** Reports made up by hand, to see how they are kept and shown. Their figures are of no boat. */
+public final class SampleRecords {
+  private SampleRecords() {}
+
+  public static InspectionRecord of(Boat boat, Report report) {
+    return new InspectionRecord(
+        OffsetDateTime.parse("2026-06-14T09:05:07+02:00"), "M. Quill", "0.1.0", boat, report);
+  }
+
+  public static Report report() {
+    return report(recommendation(), findings());
+  }
+
+  public static Report report(Recommendation recommendation, List<Finding> findings) {
+    return new Report(
+        "Soup Ladle",
+        state("helm 80 kg on stern seat", true),
+        state("one person of 95 kg on midships thwart", true),
+        chambers(),
+        findings,
+        recommendation,
+        List.of(
+            new CapacityFigure(
+                "33 CFR 183.43 persons",
+                true,
+                true,
+                121.4,
+                OptionalInt.of(1),
+                "33 CFR 183.43 (READ)",
+                "taken as rowed"),
+            new CapacityFigure(
+                "33 CFR 183.35 weight",
+                false,
+                false,
+                90,
+                OptionalInt.empty(),
+                "33 CFR 183.35 (READ)",
+                "for motors over 2 hp")),
+        List.of("Nobody said how the boat is driven: taken as rowed."),
+        "Cautious default, 2026");
+  }
+
+  public static Recommendation recommendation() {
+    return new Recommendation(
+        1,
+        110.9,
+        140.2,
+        2,
+        1,
+        2,
+        "swamped, fore locker lost",
+        List.of("lift to spare for each person, fore locker lost"),
+        List.of(List.of("stern seat")),
+        List.of(new LighterCrew(2, 75.6), new LighterCrew(1, 110.9)),
+        false,
+        List.of("Only the proven chamber counts."));
+  }
+
+  public static Recommendation nothing(List<LighterCrew> lighter, String... reasons) {
+    return new Recommendation(
+        0, 0, 0, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));
+  }
+
+  public static StateFigures state(String loading, boolean floats) {
+    return new StateFigures(
+        loading,
+        Optional.of(afloat()),
+        Optional.of(righting()),
+        new SwampedFigures(floats, Optional.of(swampedPose()), List.of(swampedPose()), 74.3),
+        "");
+  }
+
+  public static StateFigures sunk(String loading) {
+    return new StateFigures(
+        loading,
+        Optional.empty(),
+        Optional.empty(),
+        new SwampedFigures(false, Optional.empty(), List.of(), -12.4),
+        "No pose found: the water comes over the rail.");
+  }
+
+  private static AfloatFigures afloat() {
+    return new AfloatFigures(
+        169,
+        Vector3.of(1.1, 0, 0.3),
+        new PoseFigures("upright", OptionalDouble.of(0.1399), 0, Math.toRadians(-1.24), true),
+        0.169,
+        Vector3.of(1.1, 0, 0.1),
+        3.1,
+        0.718,
+        0.219,
+        "transom cut-out",
+        true);
+  }
+
+  private static RightingFigures righting() {
+    return new RightingFigures(
+        "starboard",
+        List.of(
+            new RightingFigures.Point(0, 0, 0),
+            new RightingFigures.Point(Math.toRadians(1), 0.0125, 20.7)),
+        OptionalDouble.of(Math.toRadians(27.46)),
+        "rail, near middle",
+        310.9,
+        Math.toRadians(22));
+  }
+
+  private static PoseFigures swampedPose() {
+    return new PoseFigures(
+        "upright", OptionalDouble.of(0.33), Math.toRadians(0.4), Math.toRadians(-2), true);
+  }
+
+  private static List<ChamberFigures> chambers() {
+    Vector3 centre = Vector3.of(3, 0, 0.2);
+    return List.of(
+        new ChamberFigures("fore locker", 0.0399, centre, 0.0399, true, "leak test of 2026-05-02"),
+        new ChamberFigures(
+            "midships thwart",
+            0.086,
+            centre,
+            0,
+            false,
+            "only claimed to be tight; pour water in and time it"));
+  }
+
+  public static List<Finding> findings() {
+    return List.of(
+        new Finding(
+            "freeboard at rest",
+            Role.LIMITS_CREW,
+            Outcome.MEETS,
+            OptionalDouble.of(0.219),
+            0.20,
+            true,
+            Unit.METRE,
+            "small-craft practice (judgement)",
+            "one person of 95 kg",
+            ""),
+        new Finding(
+            "three fifths to one side",
+            Role.LIMITS_CREW,
+            Outcome.MEETS,
+            OptionalDouble.of(Math.toRadians(9.11)),
+            Math.toRadians(24.16),
+            false,
+            Unit.DEGREE,
+            "ISO 12217, read through a worksheet (READ)",
+            "one person of 95 kg, three fifths to starboard",
+            ""),
+        new Finding(
+            "standing",
+            Role.FORBIDS_AN_ACT,
+            Outcome.FALLS_SHORT,
+            OptionalDouble.of(-0.031),
+            0.0,
+            true,
+            Unit.METRE,
+            "our own rule (judgement)",
+            "one person of 95 kg standing",
+            "Nobody stands."),
+        new Finding(
+            "hard against one side",
+            Role.FORBIDS_AN_ACT,
+            Outcome.NOT_ASSESSED,
+            OptionalDouble.empty(),
+            0.05,
+            true,
+            Unit.METRE,
+            "our own rule (judgement)",
+            "one person of 95 kg hard against starboard",
+            "No pose was found."));
+  }
+}
