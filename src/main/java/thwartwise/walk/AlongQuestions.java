@@ -19,7 +19,7 @@ record AlongQuestions(
 
   boolean upright() {
     return replay.ask(
-        Words.yesNo(key + ".upright", subject + ", all points equally far forward?")
+        Words.yesNo(key + ".upright", subject + ", is it plumb?")
             .how(slips.isFirst() ? AT_THE_AFT_END : ELSEWHERE)
             .why("Raked ends carry less at the bottom than at the rail.")
             .orElse(true, "yes"));

@@ -53,8 +53,8 @@ final class ChamberQuestions {
 
   private boolean mirrored(String key, String subject, ChamberSlips slips) {
     return replay.ask(
-        Words.yesNo(key + ".mirrored", subject + ", has it a twin on the other side?")
-            .how("yes: the same again, as in a mirror along the middle line.")
+        Words.yesNo(key + ".mirrored", subject + ", has it a twin?")
+            .how("yes: the same again on the other side, as in a mirror on the middle line.")
             .why("The twin is then measured too; it is lost separately in the checks.")
             .orElse(false, "no")
             .unless(slips::twinAcrossTheMiddle)
@@ -63,7 +63,7 @@ final class ChamberQuestions {
 
   private Optional<Double> litres(String key, String subject) {
     return replay.ask(
-        tape.litres(key + ".litres", subject + ", litres it holds")
+        tape.litres(key + ".litres", subject + ", it holds")
             .how(
                 "Count litre jugs of water, or bags of packing beads, until it is full; of one",
                 "only if it has a twin.")

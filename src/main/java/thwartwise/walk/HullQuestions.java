@@ -164,11 +164,11 @@ final class HullQuestions {
   private double floor(Outline outline, double thickness) {
     double bottom = outline.lowest() + thickness;
     return replay.ask(
-        tape.length("hull.floor", "Height of the floor people stand on")
+        tape.length("hull.floor", "Height of the floor")
             .how("Up from the baseline to the floorboards, or to the bottom's inside.")
             .why("Whoever stands, stands on this.")
             .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull"))
-            .orElse(bottom, tape.show(bottom) + ", on the bottom"));
+            .orElse(bottom, tape.show(bottom) + ", the bottom"));
   }
 
   private List<Span> decked(Outline outline) {

@@ -84,7 +84,7 @@ final class KitQuestions {
             .how("From the middle line to its middle, to port; to starboard with a minus.")
             .why("It heels the boat.")
             .unless(tape.length(-most, most, "breadth of the hull and half a pace"))
-            .orElse(0.0, "0, in the middle"));
+            .orElse(0.0, "0"));
   }
 
   private double up(String key, String subject) {
@@ -118,7 +118,7 @@ final class KitQuestions {
   private Entry<Optional<String>> stowed(String key, String subject, String name) {
     Entry<String> entry =
         Words.oneOf(key + ".in", subject + ", stowed in which chamber", chambers)
-            .how("The chambers you named: type list to see them.")
+            .how("One of the chambers you named; a beginning of its name is enough.")
             .why("It takes room there; and with a battery or a charger inside, it never counts.");
     return (isVented(name) ? entry.remark(chamber -> Optional.of(VENTED)) : entry).optional("none");
   }

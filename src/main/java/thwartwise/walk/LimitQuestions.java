@@ -19,7 +19,7 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
     double fore = outline.fore();
     return span(
         key + ".x",
-        new String[] {"aft limit, forward of aft end", "fore limit, forward of aft end"},
+        new String[] {"aft limit", "fore limit"},
         "Tape from the aft end, level, to the bulkhead's inside.",
         new double[] {aft, fore},
         false);
@@ -29,7 +29,7 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
     double beam = outline.halfBeam();
     return span(
         key + ".y",
-        new String[] {"starboard limit, port of middle", "port limit, port of middle"},
+        new String[] {"starboard limit", "port limit"},
         "From the middle line, to port; to starboard with a minus. Enter at both: full width.",
         new double[] {-beam, beam},
         false);
@@ -38,7 +38,7 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
   private Span up(boolean mustLimit) {
     return span(
         key + ".z",
-        new String[] {"lower limit, height", "upper limit, height"},
+        new String[] {"lower limit", "upper limit"},
         "Up from the baseline to the inside of its bottom and of its lid.",
         new double[] {outline.lowest(), outline.highest()},
         mustLimit);

@@ -58,7 +58,7 @@ final class OpeningQuestions {
             .how("From the middle line to the middle of its lowest edge; starboard with a minus.")
             .why("An opening far out goes under first when the boat heels.")
             .unless(tape.length(-beam, beam, "breadth of the hull"))
-            .orElse(0.0, "0, in the middle"));
+            .orElse(0.0, "0"));
   }
 
   private double up(String key, String subject) {

@@ -51,7 +51,7 @@ final class PeopleQuestions {
     String chosen =
         replay.ask(
             Words.oneOf(key + ".place", subject + ", sits at", names())
-                .how("One of the places you named: type list to see them.")
+                .how("One of the places you named; a beginning of its name is enough.")
                 .why("Where people sit decides how the boat lies.")
                 .unless(name -> full(name, before)));
     return places.stream().filter(p -> p.name().equals(chosen)).findFirst().orElseThrow();
@@ -78,6 +78,6 @@ final class PeopleQuestions {
             .how("From the middle line to the middle of the person; starboard with a minus.")
             .why("Off the middle heels the boat.")
             .unless(tape.length(-reach, reach, "reach of that place"))
-            .orElse(0.0, "0, in the middle"));
+            .orElse(0.0, "0"));
   }
 }

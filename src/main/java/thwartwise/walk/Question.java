@@ -22,6 +22,8 @@ public record Question(
     List<String> why,
     String expected) {
 
+  private static final int COLUMNS = 78;
+
   public Question {
     how = List.copyOf(how);
     why = List.copyOf(why);
@@ -36,7 +38,20 @@ public record Question(
   public List<String> help() {
     List<String> lines = new ArrayList<>(how);
     lines.addAll(why);
-    lines.add("Type " + expected + ".");
+    lines.addAll(wrapped("Type " + expected + "."));
+    return lines;
+  }
+
+  /** Choices can be many; a line breaks at the last space that fits. */
+  private static List<String> wrapped(String text) {
+    List<String> lines = new ArrayList<>();
+    String rest = text;
+    while (rest.length() > COLUMNS && rest.lastIndexOf(' ', COLUMNS) > 0) {
+      int end = rest.lastIndexOf(' ', COLUMNS);
+      lines.add(rest.substring(0, end));
+      rest = rest.substring(end + 1);
+    }
+    lines.add(rest);
     return lines;
   }
 }
