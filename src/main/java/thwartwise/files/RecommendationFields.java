@@ -1,5 +1,6 @@
 package thwartwise.files;
 
+import java.util.List;
 import thwartwise.inspection.Recommendation;
 
 /** The recommendation, read back. */
@@ -17,18 +18,23 @@ final class RecommendationFields {
         count(fields, "ifClaimedChambersProve"),
         ReportFields.text(fields, "governedBy"),
         ReportFields.texts(fields.value("nextPersonBreaks", ReportFields.REMEDY)),
-        fields.value("excludedSeatings", ReportFields.REMEDY).list().stream()
-            .map(ReportFields::texts)
-            .toList(),
-        ReportFields.list(fields, "lighterCrews", "lighter crew").stream()
-            .map(RecommendationFields::lighterCrew)
+        seatings(fields),
+        ReportFields.list(fields, "crewLimits", "crew limit").stream()
+            .map(RecommendationFields::crewLimit)
             .toList(),
         ReportFields.flag(fields, "withheld"),
         ReportFields.texts(fields.value("reasons", ReportFields.REMEDY)));
   }
 
-  private static Recommendation.LighterCrew lighterCrew(Fields crew) {
-    return new Recommendation.LighterCrew(count(crew, "people"), Figures.read(crew, "eachUpToKg"));
+  private static Recommendation.CrewLimit crewLimit(Fields crew) {
+    return new Recommendation.CrewLimit(
+        count(crew, "people"), Figures.read(crew, "eachUpToKg"), seatings(crew));
+  }
+
+  private static List<List<String>> seatings(Fields fields) {
+    return fields.value("excludedSeatings", ReportFields.REMEDY).list().stream()
+        .map(ReportFields::texts)
+        .toList();
   }
 
   private static int count(Fields fields, String key) {

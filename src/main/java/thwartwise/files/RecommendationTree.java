@@ -19,16 +19,16 @@ final class RecommendationTree {
     node.set(
         "excludedSeatings", ReportTree.list(recommendation.excludedSeatings(), ReportTree::texts));
     node.set(
-        "lighterCrews",
-        ReportTree.list(recommendation.lighterCrews(), RecommendationTree::lighterCrew));
+        "crewLimits", ReportTree.list(recommendation.crewLimits(), RecommendationTree::crewLimit));
     node.put("withheld", recommendation.withheld());
     node.set("reasons", ReportTree.texts(recommendation.reasons()));
     return node;
   }
 
-  private static ObjectNode lighterCrew(Recommendation.LighterCrew crew) {
+  private static ObjectNode crewLimit(Recommendation.CrewLimit crew) {
     ObjectNode node = JsonText.object().put("people", crew.people());
     Figures.put(node, "eachUpToKg", crew.eachUpTo());
+    node.set("excludedSeatings", ReportTree.list(crew.excludedSeatings(), ReportTree::texts));
     return node;
   }
 }

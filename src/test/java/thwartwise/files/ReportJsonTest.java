@@ -75,8 +75,8 @@ class ReportJsonTest {
     assertThat(json.at("/recommendation/crewKg").doubleValue()).isEqualTo(110.9);
     assertThat(json.at("/recommendation/excludedSeatings").toString())
         .isEqualTo("[[\"stern seat\"]]");
-    assertThat(json.at("/recommendation/lighterCrews/0").toString())
-        .isEqualTo("{\"people\":2,\"eachUpToKg\":75.6}");
+    assertThat(json.at("/recommendation/crewLimits/0").toString())
+        .isEqualTo("{\"people\":2,\"eachUpToKg\":75.6,\"excludedSeatings\":[]}");
   }
 
   @Test

@@ -15,7 +15,7 @@ import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Recommendation;
-import thwartwise.inspection.Recommendation.LighterCrew;
+import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
@@ -75,12 +75,12 @@ public final class SampleRecords {
         "swamped, fore locker lost",
         List.of("lift to spare for each person, fore locker lost"),
         List.of(List.of("stern seat")),
-        List.of(new LighterCrew(2, 75.6), new LighterCrew(1, 110.9)),
+        List.of(new CrewLimit(2, 75.6, List.of()), new CrewLimit(1, 110.9, List.of())),
         false,
         List.of("Only the proven chamber counts."));
   }
 
-  public static Recommendation nothing(List<LighterCrew> lighter, String... reasons) {
+  public static Recommendation nothing(List<CrewLimit> lighter, String... reasons) {
     return new Recommendation(
         0, 0, 0, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));
   }
