@@ -76,8 +76,7 @@ final class HullQuestions {
   private double thickness(Optional<Material> material) {
     Entry<Double> entry =
         tape.length("hull.thickness", "Thickness of the shell")
-            .how(
-                "With a calliper or a rule at a cut edge: the transom's top, an oar notch, a hatch.")
+            .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
             .why("The inside lies this much further in; every chamber is smaller by it.")
             .unless(tape.length(0.0005, 0.060, "thickness of such shells"));
     return replay.ask(
@@ -119,7 +118,7 @@ final class HullQuestions {
   private boolean alike() {
     return replay.ask(
         Words.yesNo("hull.alike", "Are port and starboard alike?")
-            .how("Compare the diagonals from the middle of the stem to each corner of the transom.")
+            .how("Tape from the middle of the stem to each corner of the transom and compare.")
             .why("If yes, port is measured and mirrored; if no, starboard is asked as well.")
             .orElse(true, "yes"));
   }

@@ -46,8 +46,7 @@ final class KitQuestions {
   private String name(String key, List<Kit> before) {
     return replay.ask(
         Words.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
-            .how(
-                "Such as motor, battery, anchor. Call a battery a battery and a charger a charger.")
+            .how("Such as motor, anchor, battery. Call batteries and chargers by those words.")
             .why("A space that holds a battery or a charger never counts: it must be vented."));
   }
 

@@ -30,7 +30,7 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
     return span(
         key + ".y",
         new String[] {"starboard limit", "port limit"},
-        "From the middle line, to port; to starboard with a minus. Enter at both: full width.",
+        "From the middle line, to port; to starboard with a minus. Full width: Enter.",
         new double[] {-beam, beam},
         false);
   }

@@ -13,6 +13,10 @@ import thwartwise.measure.UnitSystem;
  * @param ofWhat completes "outside … to …, the"
  */
 record Range(Dimension dimension, UnitSystem system, double least, double most, String ofWhat) {
+  private static final double CRUMB = 0.03;
+
+  /** Under a hand's breadth people think in millimetres first, m. */
+  private static final double THIN = 0.1;
 
   Optional<String> complaint(double si) {
     return holds(si) ? Optional.empty() : Optional.of(outside(si) + otherUnit(si));
@@ -29,10 +33,15 @@ record Range(Dimension dimension, UnitSystem system, double least, double most, 
   private String otherUnit(double si) {
     return likely().stream()
         .map(unit -> read(si, unit))
-        .filter(this::holds)
+        .filter(this::isLikely)
         .findFirst()
         .map(meant -> " Did you mean " + show(meant) + "?")
         .orElse(" Measure it again.");
+  }
+
+  /** Within the bounds, and not a crumb of what is asked for: 1.6 m of height was never 16 mm. */
+  private boolean isLikely(double meant) {
+    return holds(meant) && Math.abs(meant) >= CRUMB * most;
   }
 
   /** The same figure, had it been written in that unit. */
@@ -43,15 +52,21 @@ record Range(Dimension dimension, UnitSystem system, double least, double most, 
   /** Units people think in when they forget to say so; nought is the same in all of them. */
   private List<TypedUnit> likely() {
     return switch (dimension) {
-      case LENGTH ->
-          system.isMetric()
-              ? List.of(TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE)
-              : List.of(TypedUnit.FOOT, TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE);
+      case LENGTH -> likelyLengths();
       case MASS -> system.isMetric() ? List.of(TypedUnit.POUND) : List.of(TypedUnit.KILOGRAM);
       case VOLUME -> List.of(TypedUnit.MILLILITRE);
       case POWER -> List.of(TypedUnit.WATT);
       case TIME -> List.of(TypedUnit.SECOND);
     };
+  }
+
+  private List<TypedUnit> likelyLengths() {
+    if (most <= THIN) {
+      return List.of(TypedUnit.MILLIMETRE, TypedUnit.CENTIMETRE);
+    }
+    return system.isMetric()
+        ? List.of(TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE)
+        : List.of(TypedUnit.FOOT, TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE);
   }
 
   private String show(double si) {
