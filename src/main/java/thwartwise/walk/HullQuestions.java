@@ -185,8 +185,7 @@ final class HullQuestions {
     if (!(outline.lowest() <= thickness)) {
       return replay.ask(floor);
     }
-    Optional<Double> measured =
-        replay.ask(floor.optional(tape.show(thickness) + ", the bottom"));
+    Optional<Double> measured = replay.ask(floor.optional(tape.show(thickness) + ", the bottom"));
     return orAssumed(measured, thickness, Assumed.floorOnTheShell(thickness), assumed);
   }
 
