@@ -26,8 +26,6 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 class WholeWalkTest {
-  private static final double UP = Double.POSITIVE_INFINITY;
-  private static final double DOWN = Double.NEGATIVE_INFINITY;
 
   @Test
   void a_walk_in_metres_gives_the_boat_that_was_measured() {
@@ -173,13 +171,13 @@ class WholeWalkTest {
     return List.of(
         new Chamber(
             "fore locker",
-            new Box(new Span(2.8448, UP), Span.ALL, new Span(DOWN, 0.3556)),
+            new Box(new Span(2.8448, 3.6576), Span.ALL, new Span(0, 0.3556)),
             proven,
             Optional.empty(),
             false),
         new Chamber(
             "midships thwart",
-            new Box(new Span(1.6002, 1.8796), Span.ALL, new Span(DOWN, 0.2794)),
+            new Box(new Span(1.6002, 1.8796), Span.ALL, new Span(0, 0.2794)),
             new Filling.Air(Seal.CLAIMED, Optional.empty()),
             Optional.of(0.086),
             false),
