@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Queue;
 import org.jline.reader.EndOfFileException;
+import org.jline.reader.UserInterruptException;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.inspection.Inspection;
@@ -18,10 +19,15 @@ import thwartwise.inspection.Inspection;
 final class TestShell {
   static final Clock NOON = Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC);
 
+  /** Typed like a line, it stands for the keys. */
+  static final String CTRL_C = "\u0003";
+
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
   private final Queue<String> answers = new ArrayDeque<>();
   private final CommandRunner runner;
+  private final CommandRunner atPrompt;
+  private Runnable beforeAnswer = () -> {};
 
   private TestShell(Inspector.Run inspection) {
     var context = new AnnotationConfigApplicationContext();
@@ -32,13 +38,11 @@ final class TestShell {
         definition -> definition.setPrimary(true));
     context.register(ShellConfiguration.class);
     context.refresh();
-    this.runner =
-        new CommandRunner(
-            context.getBean(WordsParser.class),
-            context.getBean(CommandRegistry.class),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            lines());
+    var parser = context.getBean(WordsParser.class);
+    var registry = context.getBean(CommandRegistry.class);
+    var results = new PrintWriter(out);
+    this.runner = new CommandRunner(parser, registry, results, new PrintWriter(err), lines());
+    this.atPrompt = new CommandRunner(parser, registry, results, results, lines());
   }
 
   private static Inspector inspector(Inspector.Run inspection) {
@@ -59,6 +63,18 @@ final class TestShell {
     return this;
   }
 
+  /** Looks at the world each time a question stands and nothing is typed yet. */
+  TestShell beforeEachAnswer(Runnable look) {
+    beforeAnswer = look;
+    return this;
+  }
+
+  /** The interactive shell; errors go where the results go. */
+  void openPrompt() {
+    new Prompt(lines(), new PrintWriter(out), atPrompt, new ProgramVersion("9.9"))
+        .run(new String[0]);
+  }
+
   int run(String... words) {
     return runner.run(List.of(words));
   }
@@ -74,8 +90,12 @@ final class TestShell {
   private Lines lines() {
     return prompt -> {
       out.write(prompt);
+      beforeAnswer.run();
       if (answers.isEmpty()) {
         throw new EndOfFileException();
+      }
+      if (answers.peek().equals(CTRL_C)) {
+        throw new UserInterruptException(answers.remove());
       }
       out.write(answers.peek() + "\n");
       return answers.remove();
