@@ -94,7 +94,7 @@ final class Limits {
 
   private List<Recommendation.CrewLimit> crewLimits(int people) {
     List<Recommendation.CrewLimit> limits = new ArrayList<>();
-    for (int n = 1; n <= Math.min(people + 1, search.room()); n++) {
+    for (int n = Math.max(1, people); n <= Math.min(people + 1, search.room()); n++) {
       double each = n <= people ? search.eachUpToKeepingSeats(n) : search.eachUpTo(n);
       double held = withinFormula(n, each);
       if (held > 0) {

@@ -24,7 +24,7 @@ final class AssumedSection {
     page.paragraph(
         assumed.isEmpty()
             ? "Nothing was noted as taken for granted"
-            : "Nobody measured the following; measure it and inspect again:");
+            : "The figures rest on these, which nobody measured:");
     page.points(List.copyOf(assumed));
     page.heading("What was not looked at");
     page.points(NOT_LOOKED_AT);

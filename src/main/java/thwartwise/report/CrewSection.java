@@ -1,9 +1,7 @@
 package thwartwise.report;
 
-import java.util.List;
-import java.util.stream.Collectors;
 import thwartwise.inspection.Recommendation;
-import thwartwise.inspection.Recommendation.LighterCrew;
+import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.record.InspectionRecord;
 
 /** How much, how many, and what stands in the way of one more. Kilograms come before heads. */
@@ -17,10 +15,10 @@ final class CrewSection {
       page.paragraph("Nobody and nothing, as the boat stands", "A launch that is held has no crew");
     } else {
       page.paragraph(kilograms(crew)).paragraph(heads(crew));
-      SeatingWords.write(page, inspection.boat().places(), crew.excludedSeatings());
+      SeatingWords.write(page, inspection.boat().places(), crew);
     }
     page.gap().paragraph(staysUp(crew));
-    page.paragraph(next(crew));
+    next(page, crew);
   }
 
   private static String[] kilograms(Recommendation crew) {
@@ -37,28 +35,15 @@ final class CrewSection {
   }
 
   private static String[] heads(Recommendation crew) {
-    String lighter =
-        crew.lighterCrews().stream().map(CrewSection::lighter).collect(Collectors.joining(", or "));
+    String adults = Shown.adults(crew.people()) + " of the mass this rule set counts with";
     if (crew.people() > 0) {
-      return new String[] {
-        "In people: "
-            + Shown.adults(crew.people())
-            + " of the mass this rule set counts with"
-            + (lighter.isEmpty() ? "" : ", or " + lighter)
-      };
+      return new String[] {"In people: " + adults};
     }
+    CrewLimit first = crew.crewLimits().get(0);
     return new String[] {
-      "No adult of the mass this rule set counts with, but " + lighter, "Weigh whoever steps in"
+      adults + ", but " + Shown.people(first.people()) + " of " + SeatingWords.upTo(first),
+      "Weigh whoever steps in"
     };
-  }
-
-  private static String lighter(LighterCrew crew) {
-    return Shown.people(crew.people())
-        + " of up to "
-        + Shown.down(crew.eachUpTo(), 0)
-        + Shown.TIED
-        + "kg"
-        + (crew.people() > 1 ? " each" : "");
   }
 
   private static String[] staysUp(Recommendation crew) {
@@ -70,11 +55,12 @@ final class CrewSection {
     };
   }
 
-  private static String[] next(Recommendation crew) {
-    List<String> breaks = crew.nextPersonBreaks();
-    return new String[] {
-      crew.governedBy().isBlank() ? "" : "What stops the next person: " + crew.governedBy(),
-      breaks.isEmpty() ? "" : "One person more would break: " + String.join("; ", breaks)
-    };
+  private static void next(Page page, Recommendation crew) {
+    if (!crew.governedBy().isBlank()) {
+      page.paragraph("What stops the next person: " + crew.governedBy());
+    }
+    if (!crew.nextPersonBreaks().isEmpty()) {
+      page.paragraph("One person more would break:").points(crew.nextPersonBreaks());
+    }
   }
 }

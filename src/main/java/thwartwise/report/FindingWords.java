@@ -9,13 +9,13 @@ import thwartwise.checks.Unit;
 final class FindingWords {
   private FindingWords() {}
 
-  /** Everything in one go. */
-  static String whole(Finding finding) {
+  /** The finding without its loading, which stands above it. */
+  static String told(Finding finding, String citation) {
     return Sentence.joined(
         List.of(
             finding.check() + ": " + finding.outcome().word(),
-            figures(finding),
-            condition(finding),
+            figures(finding) + citation,
+            FindingGroups.deed(finding),
             finding.note()));
   }
 
@@ -27,14 +27,6 @@ final class FindingWords {
     return finding.value().isEmpty()
         ? "There is no figure; " + asked
         : "It comes to " + value(finding) + "; " + asked + closeness(finding.outcome());
-  }
-
-  static String condition(Finding finding) {
-    return finding.condition().isBlank() ? "" : "Looked at: " + finding.condition();
-  }
-
-  static String source(Finding finding) {
-    return finding.source().isBlank() ? "" : "Where the limit comes from: " + finding.source();
   }
 
   private static String closeness(Outcome outcome) {
@@ -62,10 +54,15 @@ final class FindingWords {
       case METRE -> 2;
       case DEGREE -> 1;
       case KILOGRAM -> 0;
+      case LITRE -> 1;
     };
   }
 
   private static String unit(Unit unit) {
-    return unit == Unit.DEGREE ? "degrees" : unit.symbol();
+    return switch (unit) {
+      case DEGREE -> "degrees";
+      case LITRE -> "litres";
+      case METRE, KILOGRAM -> unit.symbol();
+    };
   }
 }

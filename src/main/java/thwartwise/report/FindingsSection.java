@@ -11,8 +11,11 @@ final class FindingsSection {
     page.heading("What was asked, and what the boat answered");
     if (findings.isEmpty()) {
       page.paragraph("Nothing was asked of the boat");
+    } else {
+      page.paragraph("The figures in brackets lead to the sources below");
     }
-    findings.forEach(
-        finding -> page.point(FindingWords.whole(finding), FindingWords.source(finding)));
+    Sources sources = new Sources();
+    FindingGroups.write(page, findings, f -> FindingWords.told(f, sources.cite(f.source())));
+    sources.write(page);
   }
 }

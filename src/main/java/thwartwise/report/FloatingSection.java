@@ -20,7 +20,7 @@ final class FloatingSection {
   }
 
   private static void state(Page page, String when, StateFigures state) {
-    page.paragraph(when + (state.loading().isBlank() ? "" : ": " + state.loading()));
+    page.paragraph(state.loading().isBlank() ? when : state.loading());
     state
         .afloat()
         .ifPresentOrElse(

@@ -44,7 +44,7 @@ final class MeasuredSection {
 
   private static String openings(Boat boat) {
     return "Openings below the rail: "
-        + Sentence.list(boat.openings().stream().map(MeasuredSection::opening).toList());
+        + String.join("; ", boat.openings().stream().map(MeasuredSection::opening).toList());
   }
 
   private static String opening(Opening opening) {
@@ -58,7 +58,7 @@ final class MeasuredSection {
         + Shown.plain(boat.kitMass())
         + Shown.TIED
         + "kg in all: "
-        + Sentence.list(boat.kit().stream().map(MeasuredSection::item).toList());
+        + String.join("; ", boat.kit().stream().map(MeasuredSection::item).toList());
   }
 
   private static String item(Kit kit) {
@@ -72,7 +72,8 @@ final class MeasuredSection {
   }
 
   private static String aboard(Boat boat) {
-    return "Aboard: " + Sentence.list(boat.aboard().stream().map(MeasuredSection::person).toList());
+    return "Aboard: "
+        + String.join("; ", boat.aboard().stream().map(MeasuredSection::person).toList());
   }
 
   private static String person(Person person) {

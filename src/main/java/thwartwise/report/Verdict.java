@@ -20,7 +20,7 @@ enum Verdict {
 
   static Verdict of(Report report) {
     boolean nobodyFits =
-        report.recommendation().people() < 1 && report.recommendation().lighterCrews().isEmpty();
+        report.recommendation().people() < 1 && report.recommendation().crewLimits().isEmpty();
     if (report.recommendation().withheld() || nobodyFits) {
       return HELD;
     }

@@ -28,7 +28,8 @@ final class BoatScript {
     Tape tape = new Tape(basics.units());
     Water water = basics.water();
     Propulsion propulsion = basics.propulsion(tape);
-    HullMeasurements hull = new HullQuestions(replay, tape).hull();
+    MeasuredHull measured = new HullQuestions(replay, tape).hull();
+    HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
     List<Opening> openings = new OpeningQuestions(replay, tape, outline).openings();
     List<Chamber> chambers = new ChamberQuestions(replay, tape, outline, today).chambers();
@@ -47,7 +48,7 @@ final class BoatScript {
         aboard,
         propulsion,
         measuredBy,
-        List.of());
+        measured.assumed());
   }
 
   /** A last stop, so that the final answer can still be taken back. */

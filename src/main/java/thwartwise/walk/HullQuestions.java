@@ -1,7 +1,9 @@
 package thwartwise.walk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Assumed;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Material;
 import thwartwise.boat.Station;
@@ -23,18 +25,21 @@ final class HullQuestions {
     this.tape = tape;
   }
 
-  HullMeasurements hull() {
+  MeasuredHull hull() {
+    List<String> assumed = new ArrayList<>();
     Optional<Material> material = material();
     double density = material.map(Material::swampedDensity).orElseGet(this::density);
-    double thickness = thickness(material);
+    double thickness =
+        material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     List<Station> stations = stations(length());
     Outline outline = new Outline(stations);
     double mass = mass();
     Optional<Vector3> centre = centre(outline);
-    double floor = floor(outline, thickness);
-    List<Span> decked = decked(outline);
-    return new HullMeasurements(
-        mass, centre, material, density, thickness, floor, stations, decked);
+    double floor = floor(outline, thickness, assumed);
+    return new MeasuredHull(
+        new HullMeasurements(
+            mass, centre, material, density, thickness, floor, stations, decked(outline)),
+        assumed);
   }
 
   private Optional<Material> material() {
@@ -73,17 +78,27 @@ final class HullQuestions {
                 + " Type kilograms for each cubic metre.");
   }
 
-  private double thickness(Optional<Material> material) {
-    Entry<Double> entry =
-        tape.length("hull.thickness", "Thickness of the shell")
-            .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
-            .why("The inside lies this much further in; every chamber is smaller by it.")
-            .unless(tape.length(0.0005, 0.060, "thickness of such shells"));
-    return replay.ask(
-        material
-            .map(Material::usualThickness)
-            .map(usual -> entry.orElse(usual, tape.show(usual) + ", usual, not measured"))
-            .orElse(entry));
+  private Entry<Double> thickness() {
+    return tape.length("hull.thickness", "Thickness of the shell")
+        .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
+        .why("The inside lies this much further in; every chamber is smaller by it.")
+        .unless(tape.length(0.0005, 0.060, "thickness of such shells"));
+  }
+
+  private double thickness(Material material, List<String> assumed) {
+    double usual = material.usualThickness();
+    Optional<Double> measured =
+        replay.ask(thickness().optional(tape.show(usual) + ", usual, not measured"));
+    return orAssumed(measured, usual, Assumed.usualThickness(material), assumed);
+  }
+
+  /** What nobody measured stays known as such, so that the report can say so. */
+  private static double orAssumed(
+      Optional<Double> measured, double usual, String text, List<String> assumed) {
+    if (measured.isEmpty()) {
+      assumed.add(text);
+    }
+    return measured.orElse(usual);
   }
 
   private double length() {
@@ -160,14 +175,18 @@ final class HullQuestions {
     return Vector3.of(x, 0, z);
   }
 
-  private double floor(Outline outline, double thickness) {
-    double bottom = outline.lowest() + thickness;
-    return replay.ask(
+  private double floor(Outline outline, double thickness, List<String> assumed) {
+    Entry<Double> floor =
         tape.length("hull.floor", "Height of the floor")
             .how("Up from the baseline to the floorboards, or to the bottom's inside.")
             .why("Whoever stands, stands on this.")
-            .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull"))
-            .orElse(bottom, tape.show(bottom) + ", the bottom"));
+            .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
+    // Where the bottom lies higher than that, nobody can stand so low: then it must be measured.
+    if (!(outline.lowest() <= thickness)) {
+      return replay.ask(floor);
+    }
+    Optional<Double> measured = replay.ask(floor.optional(tape.show(thickness) + ", the bottom"));
+    return orAssumed(measured, thickness, Assumed.floorOnTheShell(thickness), assumed);
   }
 
   private List<Span> decked(Outline outline) {

@@ -46,18 +46,15 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
 
   private Span span(
       String spanKey, String[] names, String how, double[] within, boolean mustLimit) {
-    double from =
-        replay
-            .ask(limit(spanKey + ".from", names[0], how, within))
-            .orElse(Double.NEGATIVE_INFINITY);
-    double to =
-        replay
-            .ask(
-                limit(spanKey + ".to", names[1], how, within)
-                    .unless(end -> end.flatMap(e -> Slips.backward(subject, from, e, tape)))
-                    .unless(end -> whole(mustLimit && Double.isInfinite(from), end)))
-            .orElse(Double.POSITIVE_INFINITY);
-    return new Span(from, to);
+    Optional<Double> from = replay.ask(limit(spanKey + ".from", names[0], how, within));
+    double least = from.orElse(within[0]);
+    Optional<Double> to =
+        replay.ask(
+            limit(spanKey + ".to", names[1], how, within)
+                .unless(end -> Slips.backward(subject, least, end.orElse(within[1]), tape))
+                .unless(end -> whole(mustLimit && from.isEmpty(), end)));
+    // The hull's own bounds stand in for one limit left out: a boat file knows both or neither.
+    return from.isEmpty() && to.isEmpty() ? Span.ALL : new Span(least, to.orElse(within[1]));
   }
 
   private Entry<Optional<Double>> limit(String limitKey, String name, String how, double[] within) {

@@ -24,7 +24,7 @@ import thwartwise.checks.Unit;
 import thwartwise.files.BoatFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Recommendation;
-import thwartwise.inspection.Recommendation.LighterCrew;
+import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
@@ -44,7 +44,7 @@ class TextPageTest {
             "May it be launched?",
             "up to 110 kg in all",
             "one adult of the mass",
-            "Alone: sit on midships thwart, not on stern seat.",
+            "One person: up to 110 kg. Sit on midships thwart, not on stern seat.",
             "What nobody does",
             "What was asked",
             "What holds it up when swamped",
@@ -96,14 +96,43 @@ class TextPageTest {
             "as loaded",
             "");
     assertThat(page(SampleRecords.report(SampleRecords.recommendation(), List.of(borderline))))
-        .contains("Launch only after the things listed here are done.\n* Freeboard at rest: ")
+        .contains(
+            "Launch only after the things listed here are done.\n* Only the proven chamber counts.\n\nAs loaded:\n* Freeboard at rest: ")
         .contains("borderline. It comes to 0.20 m; at least 0.20 m is needed,")
         .doesNotContain("Nothing found against it");
   }
 
   @Test
+  void a_boat_that_is_only_loaded_wrongly_is_to_be_loaded_otherwise() {
+    String otherwise = "All of this is about the boat as it is loaded today. Sit as told below";
+    Report loaded =
+        SampleRecords.report(
+            SampleRecords.recommendation(),
+            List.of(shortOf("as loaded: helm 80 kg on stern seat; leaning")));
+    Report atLimit =
+        SampleRecords.report(
+            SampleRecords.recommendation(), List.of(shortOf("at the limit: nobody")));
+    assertThat(page(loaded)).contains(otherwise);
+    assertThat(page(atLimit)).contains("Launch only after").doesNotContain(otherwise);
+  }
+
+  private static Finding shortOf(String condition) {
+    return new Finding(
+        "freeboard at rest",
+        Role.LIMITS_CREW,
+        Outcome.FALLS_SHORT,
+        OptionalDouble.of(0.1),
+        0.20,
+        true,
+        Unit.METRE,
+        "",
+        condition,
+        "");
+  }
+
+  @Test
   void where_no_adult_fits_a_lighter_person_is_named_in_kilograms() {
-    Recommendation light = crew(0, false, List.of(new LighterCrew(1, 78.9)));
+    Recommendation light = crew(0, false, List.of(new CrewLimit(1, 78.9, List.of())));
     assertThat(page(SampleRecords.report(light, List.of())))
         .contains("Nothing found against it within the limits of this inspection.")
         .contains(
@@ -160,7 +189,16 @@ class TextPageTest {
   }
 
   @Test
-  void seatings_that_fail_are_told_person_by_person() {
+  void seatings_that_fail_are_told_beside_the_number_of_people_they_are_for() {
+    assertThat(page(SampleRecords.report()))
+        .contains("* One person: up to 110 kg. Sit on midships thwart, not on stern seat.\n")
+        .contains(
+            "* Two people: up to 75 kg each. Only like this: one person on midships thwart\n"
+                + "  and one person on stern seat.\n");
+  }
+
+  @Test
+  void a_seating_for_which_no_mass_is_told_is_still_told() {
     Recommendation crew =
         new Recommendation(
             3,
@@ -171,18 +209,16 @@ class TextPageTest {
             3,
             "freeboard at rest",
             List.of(),
+            List.of(List.of("midships thwart", "midships thwart", "stern seat"), List.of()),
             List.of(
-                List.of("stern seat"),
-                List.of("midships thwart", "midships thwart", "stern seat"),
-                List.of()),
-            List.of(),
+                new CrewLimit(1, 95, List.of(List.of("midships thwart"), List.of("stern seat")))),
             false,
             List.of());
     assertThat(page(SampleRecords.report(crew, List.of())))
         .contains("three adults of the mass")
-        .contains("* Alone: sit on midships thwart, not on stern seat.")
-        .contains("* Not like this: two people on midships thwart and one person on stern seat.")
-        .contains("* Not without anybody aboard.");
+        .contains("* One person: up to 95 kg. No place will do.\n")
+        .contains("* Not like this: two people on midships thwart and one person on stern seat.\n")
+        .contains("* Not like this: nobody aboard.\n");
   }
 
   @Test
@@ -258,7 +294,7 @@ class TextPageTest {
     return TextPage.of(SampleRecords.of(boat, report));
   }
 
-  private static Recommendation crew(int people, boolean withheld, List<LighterCrew> lighter) {
+  private static Recommendation crew(int people, boolean withheld, List<CrewLimit> lighter) {
     return new Recommendation(
         people, 78, 90, people, people, people, "", List.of(), List.of(), lighter, withheld,
         List.of());

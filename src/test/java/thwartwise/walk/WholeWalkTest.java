@@ -26,8 +26,6 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 class WholeWalkTest {
-  private static final double UP = Double.POSITIVE_INFINITY;
-  private static final double DOWN = Double.NEGATIVE_INFINITY;
 
   @Test
   void a_walk_in_metres_gives_the_boat_that_was_measured() {
@@ -69,6 +67,24 @@ class WholeWalkTest {
   }
 
   @Test
+  void what_enter_took_for_granted_is_known_not_to_be_measured() {
+    assertThat(Sheet.small().boat().assumptions())
+        .containsExactly(
+            "Shell thickness 6 mm: usual for plywood, not measured.",
+            "Floor at 6 mm above the lowest point of the bottom: the shell itself, not measured.");
+    assertThat(Sheet.small().with("hull.thickness", "6 mm").with("hull.floor", "1 cm").boat())
+        .extracting(Boat::assumptions)
+        .isEqualTo(List.of());
+  }
+
+  @Test
+  void a_floor_below_the_bottom_is_never_taken_for_granted() {
+    Sheet raised = Sheet.small().with("hull.station.2.point.1.z", "0.02");
+    assertThat(raised.refused("hull.floor", ""))
+        .startsWith("Nothing was typed. Type a length such as");
+  }
+
+  @Test
   void an_upright_aft_end_is_the_origin_and_its_distance_is_not_asked() {
     assertThat(Sheet.small().boat().hull().stations().get(0).port())
         .containsExactly(Vector3.of(0, 0, 0.06), Vector3.of(0, 0.5, 0.44));
@@ -95,7 +111,8 @@ class WholeWalkTest {
             new Person("helm", 80.73944186, "stern seat", 0),
             new Person("bow", 78.01788764, "midships thwart", -0.1524)),
         new Propulsion.Outboard(500),
-        Optional.of("the builder"));
+        Optional.of("the builder"),
+        List.of());
   }
 
   private static HullMeasurements hull() {
@@ -154,13 +171,13 @@ class WholeWalkTest {
     return List.of(
         new Chamber(
             "fore locker",
-            new Box(new Span(2.8448, UP), Span.ALL, new Span(DOWN, 0.3556)),
+            new Box(new Span(2.8448, 3.6576), Span.ALL, new Span(0, 0.3556)),
             proven,
             Optional.empty(),
             false),
         new Chamber(
             "midships thwart",
-            new Box(new Span(1.6002, 1.8796), Span.ALL, new Span(DOWN, 0.2794)),
+            new Box(new Span(1.6002, 1.8796), Span.ALL, new Span(0, 0.2794)),
             new Filling.Air(Seal.CLAIMED, Optional.empty()),
             Optional.of(0.086),
             false),
