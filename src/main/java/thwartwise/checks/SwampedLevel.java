@@ -98,6 +98,8 @@ public final class SwampedLevel implements Check {
       Trial trial,
       Equilibria poses) {
     double si = unit == Unit.DEGREE ? Math.toRadians(limit.value()) : limit.value();
+    String note = note(poses);
+    boolean clear = !atLeast && unit == Unit.METRE && value.orElse(0) < 0;
     return new Reading(
         check,
         value,
@@ -107,7 +109,7 @@ public final class SwampedLevel implements Check {
         unit,
         limit.cited(),
         trial.condition(),
-        note(poses));
+        clear && note.isEmpty() ? "minus means above the water" : note);
   }
 
   private static String note(Equilibria poses) {
