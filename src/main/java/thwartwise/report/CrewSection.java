@@ -30,12 +30,16 @@ final class CrewSection {
       "People and everything that is not built in: up to "
           + Shown.down(crew.load(), 0)
           + Shown.TIED
-          + "kg"
+          + "kg, and of that besides the people and the kit listed no more than "
+          + Shown.down(crew.extra(), 0)
+          + Shown.TIED
+          + "kg, low down on the middle line"
     };
   }
 
   private static String[] heads(Recommendation crew) {
-    String adults = Shown.adults(crew.people()) + " of the mass this rule set counts with";
+    String adults =
+        Shown.adults(crew.people()) + " of " + Shown.up(crew.adult(), 0) + Shown.TIED + "kg";
     if (crew.people() > 0) {
       return new String[] {"In people: " + adults};
     }

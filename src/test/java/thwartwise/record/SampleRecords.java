@@ -69,6 +69,8 @@ public final class SampleRecords {
         1,
         110.9,
         140.2,
+        17.3,
+        95,
         2,
         1,
         2,
@@ -87,7 +89,7 @@ public final class SampleRecords {
 
   public static Recommendation nothing(List<CrewLimit> lighter, String... reasons) {
     return new Recommendation(
-        0, 0, 0, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));
+        0, 0, 0, 0, 95, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));
   }
 
   public static StateFigures state(String loading, boolean floats) {
