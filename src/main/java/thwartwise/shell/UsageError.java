@@ -54,6 +54,12 @@ final class UsageError extends RuntimeException {
             .formatted(command.getName(), Quoted.of(word)));
   }
 
+  static UsageError unreadable(String word) {
+    return new UsageError(
+        "The letters of %s do not come through in this language setting. Run it with LC_ALL=C.UTF-8, or type it at our own prompt."
+            .formatted(Quoted.of(word)));
+  }
+
   static UsageError openQuote(char quote) {
     return new UsageError(
         "A quotation mark (%s) is opened and never closed. Close it, or leave it out."

@@ -112,9 +112,8 @@ final class WalkCommand implements ShellCommand {
   }
 
   private static Exit left(CommandContext context) {
-    String folder =
-        new Given(context).text(OptionWord.FOLDER).map(f -> " --folder " + f).orElse("");
-    context.outputWriter().println("Type \"walk" + folder + "\" again to go on from there.");
+    String same = new Given(context).has(OptionWord.FOLDER) ? " with the same --folder" : "";
+    context.outputWriter().println("Type walk again" + same + " to go on.");
     return Exit.UNUSABLE_INPUT;
   }
 }

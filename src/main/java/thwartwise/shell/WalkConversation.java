@@ -14,6 +14,8 @@ import thwartwise.walk.Walk;
  * question appears, so a closed terminal loses nothing.
  */
 final class WalkConversation {
+  private static final String NOTHING_YET = "Stopped. Nothing was answered yet.";
+
   private final Conversation conversation;
   private final Walk walk;
   private final Draft draft;
@@ -107,7 +109,7 @@ final class WalkConversation {
   }
 
   private void stop(Reply.Stopped said) {
-    conversation.say(said.text());
+    conversation.say(answers.isEmpty() ? NOTHING_YET : said.text());
     stopped = true;
   }
 }

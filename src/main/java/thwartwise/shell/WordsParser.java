@@ -34,12 +34,20 @@ final class WordsParser implements CommandParser {
    * @throws UsageError when a word is unknown, missing or too many
    */
   ParsedInput parse(List<String> words) {
+    words.forEach(WordsParser::refuseUnreadable);
     ShellCommand command = named(words.get(0));
     List<String> rest = words.subList(1, words.size());
     if (rest.contains("--help") || rest.contains("-h")) {
       return HelpCommand.about(command);
     }
     return new OptionReader(command, rest).read();
+  }
+
+  /** Under a locale without accents Java puts this in place of what it could not read. */
+  private static void refuseUnreadable(String word) {
+    if (word.indexOf('\uFFFD') >= 0) {
+      throw UsageError.unreadable(word);
+    }
   }
 
   private ShellCommand named(String word) {

@@ -109,7 +109,7 @@ class PackagedJarIT {
       typist.sees("thwartwise> ").types("walk");
       answer(typist, SHEET.turns().subList(0, 3));
       typist.sees(SHEET.turns().get(3).prompt()).presses(keys);
-      typist.sees("Stopped. Your 3 answers are kept.").sees("Type \"walk\" again");
+      typist.sees("Stopped. Your 3 answers are kept.").sees("Type walk again to go on.");
       typist.sees("thwartwise> ").types("quit");
 
       assertThat(typist.exitCode()).isZero();
@@ -162,6 +162,16 @@ class PackagedJarIT {
     assertThat(outcome.code()).isEqualTo(2);
     assertThat(outcome.out()).isEmpty();
     assertThat(outcome.err().lines()).hasSize(1).first().asString().contains("no such boat.json");
+    assertThat(folder.resolve("thwartwise")).doesNotExist();
+  }
+
+  @Test
+  void a_name_the_locale_cannot_read_is_refused_and_nothing_is_written() throws Exception {
+    var outcome =
+        jar.with("LC_ALL", "C").run("demo", "--folder", folder.resolve("Käse").toString());
+
+    assertThat(outcome.code()).isEqualTo(2);
+    assertThat(outcome.err()).contains("do not come through in this language setting.");
     assertThat(folder.resolve("thwartwise")).doesNotExist();
   }
 

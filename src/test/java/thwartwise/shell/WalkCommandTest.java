@@ -73,10 +73,10 @@ class WalkCommandTest {
 
     assertThat(shell.out())
         .endsWith(
-            "Stopped. Your 5 answers are kept.\n"
-                + "Type \"walk --folder "
-                + folder
-                + "\" again to go on from there.\n");
+            """
+            Stopped. Your 5 answers are kept.
+            Type walk again with the same --folder to go on.
+            """);
     assertThat(answersOnDisk()).isEqualTo(5);
   }
 
@@ -93,9 +93,11 @@ class WalkCommandTest {
 
   @Test
   void leaving_before_the_first_answer_leaves_nothing_behind() {
-    walk(shell());
+    TestShell shell = shell();
+    walk(shell);
 
     assertThat(folder).isEmptyDirectory();
+    assertThat(shell.out()).contains("Stopped. Nothing was answered yet.\n");
   }
 
   @Test

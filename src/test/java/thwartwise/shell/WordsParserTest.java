@@ -189,6 +189,17 @@ class WordsParserTest {
   }
 
   @Test
+  void a_name_that_did_not_come_through_is_refused_before_it_stands_in_a_record() {
+    refused(
+        "The letters of \"Bj\uFFFD\uFFFDrn\" do not come through in this language setting. Run it with LC_ALL=C.UTF-8, or type it at our own prompt.",
+        "inspect",
+        "--by",
+        "Bj\uFFFD\uFFFDrn",
+        "--boat",
+        "b.json");
+  }
+
+  @Test
   void what_a_terminal_would_obey_is_not_repeated() {
     refused("Unknown command \"?[31m\". \"help\" lists all commands.", "\u001b[31m");
   }
