@@ -1,0 +1,184 @@
+package thwartwise.boat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+class CountingTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+  private static final double DRAWN = 0.1;
+  private static final Box BOX = new Box(new Span(0, 1), Span.ALL, new Span(0, 0.3));
+
+  @Test
+  void proven_air_with_a_fresh_test_counts_in_full() {
+    counts(air(Seal.PROVEN, test(TODAY.minusMonths(2), 20, 0)), 1, 1, "proven 2026-09-25 by owner");
+  }
+
+  @Test
+  void a_test_is_fresh_on_its_last_day_and_stale_on_the_next() {
+    assertThat(of(air(Seal.PROVEN, test(TODAY.minusMonths(12), 20, 0))).share()).isEqualTo(1);
+    counts(
+        air(Seal.PROVEN, test(TODAY.minusMonths(12).minusDays(1), 20, 0)),
+        0,
+        1,
+        "its leak test of 2025-11-24 is over twelve months old: test again");
+  }
+
+  @Test
+  void a_test_dated_in_the_future_proves_nothing() {
+    counts(
+        air(Seal.PROVEN, test(TODAY.plusDays(1), 20, 0)),
+        0,
+        1,
+        "its leak test is dated in the future, 2026-11-26");
+    assertThat(of(air(Seal.PROVEN, test(TODAY, 20, 0))).share()).isEqualTo(1);
+  }
+
+  @Test
+  void a_short_test_proves_nothing() {
+    counts(
+        air(Seal.PROVEN, test(TODAY, 9.9, 0)),
+        0,
+        1,
+        "its leak test lasted under 10 minutes: test longer");
+    assertThat(of(air(Seal.PROVEN, test(TODAY, 10, 0))).share()).isEqualTo(1);
+    assertThat(of(air(Seal.PROVEN, test(TODAY, Double.NaN, 0))).share()).isZero();
+  }
+
+  @Test
+  void a_chamber_that_leaked_counts_for_nothing_even_if_claims_prove() {
+    counts(
+        air(Seal.PROVEN, test(TODAY, 20, 1.1)),
+        0,
+        0,
+        "its leak test let in 1.1 litres, over 1: find the leak and test again");
+    assertThat(of(air(Seal.PROVEN, test(TODAY, 20, 1.0))).share()).isEqualTo(1);
+    assertThat(of(air(Seal.PROVEN, test(TODAY, 20, Double.NaN))).share()).isZero();
+  }
+
+  @Test
+  void proven_without_a_test_is_only_a_word() {
+    counts(
+        air(Seal.PROVEN, Optional.empty()),
+        0,
+        1,
+        "called proven, but no leak test is recorded: it counts for nothing");
+  }
+
+  @Test
+  void a_claim_counts_for_nothing_until_it_is_proven() {
+    counts(
+        air(Seal.CLAIMED, Optional.empty()),
+        0,
+        1,
+        "only claimed: it counts for nothing until a leak test is recorded");
+    // A test held beside a claim does not make it proven: somebody has to say so.
+    assertThat(of(air(Seal.CLAIMED, test(TODAY, 20, 0))).share()).isZero();
+  }
+
+  @Test
+  void an_open_space_fills() {
+    counts(air(Seal.OPEN, Optional.empty()), 0, 0, "open: it fills");
+  }
+
+  @Test
+  void fastened_closed_cell_foam_counts_nine_tenths() {
+    counts(new Filling.Foam(true, true), 0.9, 0.9, "closed-cell foam, fastened: nine tenths count");
+  }
+
+  @Test
+  void loose_or_open_foam_counts_for_nothing() {
+    counts(
+        new Filling.Foam(true, false),
+        0,
+        0,
+        "foam that is not fastened floats away and does not count");
+    counts(
+        new Filling.Foam(false, true),
+        0,
+        0,
+        "foam that is not known to be closed-cell soaks and does not count");
+  }
+
+  @Test
+  void the_smaller_of_drawn_and_measured_litres_counts() {
+    Filling proven = air(Seal.PROVEN, test(TODAY, 20, 0));
+    assertThat(of(proven, Optional.of(0.08)).share()).isCloseTo(0.8, within(1e-12));
+    assertThat(of(proven, Optional.of(0.13)).share()).isEqualTo(1);
+    assertThat(of(new Filling.Foam(true, true), Optional.of(0.05)).share())
+        .isCloseTo(0.45, within(1e-12));
+    assertThat(of(air(Seal.CLAIMED, Optional.empty()), Optional.of(0.08)).ifProven())
+        .isCloseTo(0.8, within(1e-12));
+  }
+
+  @Test
+  void a_space_with_a_battery_or_charger_never_counts() {
+    Filling proven = air(Seal.PROVEN, test(TODAY, 20, 0));
+    for (String name : List.of("battery", "Batteries", "CHARGER", "house accumulator")) {
+      Counting lying = of(proven, kit(name, Vector3.of(0.5, 0, 0.1), Optional.empty()));
+      assertThat(lying.share()).isZero();
+      assertThat(lying.ifProven()).isZero();
+      assertThat(lying.why())
+          .isEqualTo(
+              "holds the " + name + ": such a space is vented, never sealed, and never counts");
+    }
+    Counting named = of(proven, kit("battery", Vector3.of(2, 0, 0.1), Optional.of("locker")));
+    assertThat(named.share()).isZero();
+    Counting elsewhere = of(proven, kit("battery", Vector3.of(2, 0, 0.1), Optional.of("bow")));
+    assertThat(elsewhere.share()).isEqualTo(1);
+    Counting anchor = of(proven, kit("anchor", Vector3.of(0.5, 0, 0.1), Optional.empty()));
+    assertThat(anchor.share()).isEqualTo(1);
+  }
+
+  @Test
+  void a_battery_in_either_of_two_twins_takes_both() {
+    Box side = new Box(new Span(0, 1), new Span(0.3, 0.6), Span.ALL);
+    Chamber twins =
+        new Chamber("side", side, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), true);
+    Kit battery = kit("battery", Vector3.of(0.5, -0.4, 0.1), Optional.empty());
+    assertThat(Counting.of(twins, DRAWN, List.of(battery), TODAY).share()).isZero();
+  }
+
+  private static Kit kit(String name, Vector3 at, Optional<String> in) {
+    return new Kit(name, 10, at, Optional.empty(), true, in);
+  }
+
+  private static Filling air(Seal seal, SealTest test) {
+    return air(seal, Optional.of(test));
+  }
+
+  private static Filling air(Seal seal, Optional<SealTest> test) {
+    return new Filling.Air(seal, test);
+  }
+
+  private static SealTest test(LocalDate date, double minutes, double litres) {
+    return new SealTest(date, "water poured in", minutes, litres, "owner");
+  }
+
+  private static void counts(Filling filling, double share, double ifProven, String why) {
+    Counting counting = of(filling);
+    assertThat(counting.share()).isEqualTo(share);
+    assertThat(counting.ifProven()).isEqualTo(ifProven);
+    assertThat(counting.why()).isEqualTo(why);
+  }
+
+  private static Counting of(Filling filling) {
+    return of(filling, Optional.empty());
+  }
+
+  private static Counting of(Filling filling, Optional<Double> litres) {
+    return Counting.of(new Chamber("locker", BOX, filling, litres, false), DRAWN, List.of(), TODAY);
+  }
+
+  private static Counting of(Filling filling, Kit kit) {
+    return Counting.of(
+        new Chamber("locker", BOX, filling, Optional.empty(), false), DRAWN, List.of(kit), TODAY);
+  }
+}
