@@ -15,13 +15,7 @@ import thwartwise.rules.RuleSet;
 /**
  * Swamped with the crew seated, does the boat lie level: not heeled, one end out, the other near?
  */
-public final class SwampedLevel implements Check {
-  private final RuleSet rules;
-
-  public SwampedLevel(RuleSet rules) {
-    this.rules = rules;
-  }
-
+public record SwampedLevel(RuleSet rules) implements Check {
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
