@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
-import thwartwise.geometry.WaterPlane;
 
 /**
  * Finds where a boat comes to rest.
@@ -50,14 +49,35 @@ public final class Equilibrium {
     List<Pose> reached = new ArrayList<>();
     double[][] nudges = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
     for (double[] nudge : nudges) {
-      WaterPlane from = first.get().plane;
-      Optional<Settling> end = settle(from.turned(nudge[0], nudge[1]), from.height());
+      Optional<Settling> end = afterNudge(first.get(), nudge[0], nudge[1]);
       if (end.isEmpty()) {
         return Equilibria.none(Equilibria.Ending.NOT_FOUND);
       }
       add(end.get().pose(floating), reached);
     }
     return new Equilibria(reached, Equilibria.Ending.RESTS);
+  }
+
+  /** Lets the boat go a little to one side of a balance. */
+  private Optional<Settling> afterNudge(Settling balance, double heel, double trim) {
+    Vector3 up = balance.plane.turned(heel, trim);
+    double height = balance.heightAfter(heel, trim);
+    Optional<Settling> nudged = Settling.at(floating, up, height, immersion);
+    if (nudged.isPresent() && comesStraightBack(balance, nudged.get())) {
+      return Optional.of(balance);
+    }
+    return settle(up, height);
+  }
+
+  // Where the energy is a bowl at both places and Newton's turn leads from one to the other, every
+  // further step would only refine the balance already known.
+  private static boolean comesStraightBack(Settling balance, Settling nudged) {
+    if (!(balance.restoring.softest() > 0) || !(nudged.restoring.softest() > 0)) {
+      return false;
+    }
+    Turn back = Turn.downhill(nudged, LONGEST_TURN);
+    Vector3 landing = nudged.plane.turned(back.heel(), back.trim());
+    return landing.minus(balance.plane.up()).norm() < SAME;
   }
 
   private static void add(Pose pose, List<Pose> reached) {
@@ -88,7 +108,7 @@ public final class Equilibrium {
           Settling.at(
               floating,
               here.plane.turned(step.heel(), step.trim()),
-              here.plane.height(),
+              here.heightAfter(step.heel(), step.trim()),
               immersion);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
         here = next.get();

@@ -77,6 +77,11 @@ final class Settling {
     return Optional.empty();
   }
 
+  /** Where the water will stand after a small turn, to first order: it pivots on the waterplane. */
+  double heightAfter(double heel, double trim) {
+    return plane.height() + (heel * part.areaV() - trim * part.areaU()) / part.area();
+  }
+
   double moment() {
     return Math.hypot(heelMoment, trimMoment);
   }

@@ -30,7 +30,10 @@ final class TrimBalance {
       double step = step(here, longest);
       Optional<Settling> next =
           Settling.at(
-              floating, WaterPlane.upward(heel, angle + step), here.plane.height(), immersion);
+              floating,
+              WaterPlane.upward(heel, angle + step),
+              here.heightAfter(0, step),
+              immersion);
       boolean better =
           next.isPresent()
               && (next.get().energy < here.energy

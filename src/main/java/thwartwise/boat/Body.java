@@ -68,8 +68,9 @@ public record Body(
     double legHeight = Math.max(LEAST_LEG_HEIGHT, seat - floor);
     double legArea = LEGS * mass / DENSITY / legHeight;
     double upperArea = (1 - LEGS) * mass / DENSITY / UPPER_HEIGHT;
+    double lap = Math.max(seat, floor + legHeight);
     return List.of(
-        Box.upright(x, y, seat - legHeight, legArea, legHeight),
-        Box.upright(x, y, seat, upperArea, UPPER_HEIGHT));
+        Box.upright(x, y, lap - legHeight, legArea, legHeight),
+        Box.upright(x, y, lap, upperArea, UPPER_HEIGHT));
   }
 }

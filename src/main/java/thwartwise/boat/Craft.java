@@ -37,10 +37,11 @@ public final class Craft {
   /**
    * Builds the solids.
    *
-   * @throws UnusableBoat when a chamber lies outside the hull or two overlap
+   * @throws UnusableBoat when something lies outside the hull or two chambers overlap
    */
   public static Craft of(Boat boat, LocalDate today) {
     HullForm form = HullForm.of(boat.hull());
+    Whereabouts.check(boat, form);
     List<Space> spaces = new ArrayList<>();
     for (Chamber chamber : boat.chambers()) {
       if (chamber.mirrored()) {

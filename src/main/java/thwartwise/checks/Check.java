@@ -10,7 +10,9 @@ public interface Check {
   Role role();
 
   /** Whether the question is about the swamped boat. */
-  boolean aboutSwamped();
+  default boolean aboutSwamped() {
+    return false;
+  }
 
   /** The same readings in the same order for every trial of a craft. */
   List<Reading> readings(Trial trial);

@@ -2,7 +2,6 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Makes findings of readings: {@code meets} only when the limit is met as measured and also after
@@ -49,14 +48,17 @@ public final class Findings {
     if (!measured.met() || cautious.met()) {
       return measured.note();
     }
-    String after =
-        cautious.value().isEmpty()
-            ? cautious.note()
-            : String.format(
-                Locale.ROOT,
-                "%.3g %s",
-                measured.unit().shown(cautious.value().getAsDouble()),
-                measured.unit().symbol());
-    return "after the allowance for tape and scales: " + after;
+    return "Allow for the tape and the scales and " + worse(cautious);
+  }
+
+  private static String worse(Reading cautious) {
+    if (cautious.value().isEmpty()) {
+      return cautious.note();
+    }
+    Unit unit = cautious.unit();
+    double has = unit.shown(cautious.value().getAsDouble());
+    String figure = cautious.atLeast() ? unit.down(has) : unit.up(has);
+    String how = cautious.note().isBlank() ? "" : ": " + cautious.note();
+    return "it comes to " + figure + " " + unit.symbol() + how;
   }
 }

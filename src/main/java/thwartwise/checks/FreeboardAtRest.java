@@ -7,22 +7,12 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /** With everyone seated, how far is the lowest rail or opening above the water? */
-public final class FreeboardAtRest implements Check {
+public record FreeboardAtRest(RuleSet rules) implements Check {
   private static final String NAME = "freeboard at rest";
-  private final RuleSet rules;
-
-  public FreeboardAtRest(RuleSet rules) {
-    this.rules = rules;
-  }
 
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
-  }
-
-  @Override
-  public boolean aboutSwamped() {
-    return false;
   }
 
   @Override

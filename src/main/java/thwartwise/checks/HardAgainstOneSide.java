@@ -5,21 +5,10 @@ import java.util.List;
 import thwartwise.rules.RuleSet;
 
 /** May everyone, or any one person, sit hard against one side? */
-public final class HardAgainstOneSide implements Check {
-  private final RuleSet rules;
-
-  public HardAgainstOneSide(RuleSet rules) {
-    this.rules = rules;
-  }
-
+public record HardAgainstOneSide(RuleSet rules) implements Check {
   @Override
   public Role role() {
     return Role.FORBIDS_AN_ACT;
-  }
-
-  @Override
-  public boolean aboutSwamped() {
-    return false;
   }
 
   @Override

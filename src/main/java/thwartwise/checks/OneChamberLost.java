@@ -3,19 +3,11 @@ package thwartwise.checks;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import thwartwise.boat.Space;
-import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /** Swamped with any one chamber filled, is the lift to spare still there? */
-public final class OneChamberLost implements Check {
-  private final RuleSet rules;
-
-  public OneChamberLost(RuleSet rules) {
-    this.rules = rules;
-  }
-
+public record OneChamberLost(RuleSet rules) implements Check {
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
@@ -38,16 +30,11 @@ public final class OneChamberLost implements Check {
   }
 
   private Reading reading(Trial trial, Space lost) {
-    Limit each = rules.limit("swamped-lift-per-person");
-    return new Reading(
+    return SwampedLift.toSpare(
+        rules,
+        trial,
         "swamped, " + lost.name() + " lost",
-        OptionalDouble.of(trial.spareBuoyancy(Optional.of(lost))),
-        true,
-        each.value() * trial.people().size(),
-        true,
-        Unit.KILOGRAM,
-        each.cited(),
-        trial.condition(),
+        Optional.of(lost),
         "the chamber whose loss costs most");
   }
 }

@@ -4,21 +4,10 @@ import java.util.List;
 import thwartwise.rules.RuleSet;
 
 /** May one person stand while the others sit? */
-public final class OnePersonStanding implements Check {
-  private final RuleSet rules;
-
-  public OnePersonStanding(RuleSet rules) {
-    this.rules = rules;
-  }
-
+public record OnePersonStanding(RuleSet rules) implements Check {
   @Override
   public Role role() {
     return Role.FORBIDS_AN_ACT;
-  }
-
-  @Override
-  public boolean aboutSwamped() {
-    return false;
   }
 
   @Override

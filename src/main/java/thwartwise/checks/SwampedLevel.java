@@ -15,13 +15,7 @@ import thwartwise.rules.RuleSet;
 /**
  * Swamped with the crew seated, does the boat lie level: not heeled, one end out, the other near?
  */
-public final class SwampedLevel implements Check {
-  private final RuleSet rules;
-
-  public SwampedLevel(RuleSet rules) {
-    this.rules = rules;
-  }
-
+public record SwampedLevel(RuleSet rules) implements Check {
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
@@ -98,6 +92,8 @@ public final class SwampedLevel implements Check {
       Trial trial,
       Equilibria poses) {
     double si = unit == Unit.DEGREE ? Math.toRadians(limit.value()) : limit.value();
+    String note = note(poses);
+    boolean clear = !atLeast && unit == Unit.METRE && value.orElse(0) < 0;
     return new Reading(
         check,
         value,
@@ -107,7 +103,7 @@ public final class SwampedLevel implements Check {
         unit,
         limit.cited(),
         trial.condition(),
-        note(poses));
+        clear && note.isEmpty() ? "minus means above the water" : note);
   }
 
   private static String note(Equilibria poses) {

@@ -3,17 +3,12 @@ package thwartwise.checks;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.boat.Space;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, is there lift to spare for each person to hold on to? */
-public final class SwampedLift implements Check {
-  private final RuleSet rules;
-
-  public SwampedLift(RuleSet rules) {
-    this.rules = rules;
-  }
-
+public record SwampedLift(RuleSet rules) implements Check {
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
@@ -26,17 +21,22 @@ public final class SwampedLift implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
+    return List.of(toSpare(rules, trial, "swamped, lift to spare", Optional.empty(), ""));
+  }
+
+  /** Lift to spare with or without a chamber, against what each person needs. */
+  static Reading toSpare(
+      RuleSet rules, Trial trial, String check, Optional<Space> lost, String note) {
     Limit each = rules.limit("swamped-lift-per-person");
-    return List.of(
-        new Reading(
-            "swamped, lift to spare",
-            OptionalDouble.of(trial.spareBuoyancy(Optional.empty())),
-            true,
-            each.value() * trial.people().size(),
-            true,
-            Unit.KILOGRAM,
-            each.cited(),
-            trial.condition(),
-            ""));
+    return new Reading(
+        check,
+        OptionalDouble.of(trial.spareBuoyancy(lost)),
+        true,
+        each.value() * trial.people().size(),
+        true,
+        Unit.KILOGRAM,
+        each.cited(),
+        trial.condition(),
+        note);
   }
 }

@@ -4,21 +4,10 @@ import java.util.List;
 import thwartwise.rules.RuleSet;
 
 /** Does the boat stay up with everyone three fifths of the way to one side? */
-public final class ThreeFifthsToOneSide implements Check {
-  private final RuleSet rules;
-
-  public ThreeFifthsToOneSide(RuleSet rules) {
-    this.rules = rules;
-  }
-
+public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
-  }
-
-  @Override
-  public boolean aboutSwamped() {
-    return false;
   }
 
   @Override

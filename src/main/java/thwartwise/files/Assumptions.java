@@ -2,7 +2,7 @@ package thwartwise.files;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import thwartwise.boat.Assumed;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Material;
 
@@ -15,19 +15,12 @@ public final class Assumptions {
 
   /** The shell as thick as is usual for the stuff. */
   public static String usualThickness(Material material) {
-    return String.format(
-        Locale.ROOT,
-        "Shell thickness %s mm: usual for %s, not measured.",
-        Typed.number(Typed.scaled(material.usualThickness(), 3)),
-        material.word());
+    return Assumed.usualThickness(material);
   }
 
   /** People stand on the shell itself. */
   public static String floorOnTheShell(double thickness) {
-    return String.format(
-        Locale.ROOT,
-        "Floor at %s mm above the lowest point of the bottom: the shell itself, not measured.",
-        Typed.number(Typed.scaled(thickness, 3)));
+    return Assumed.floorOnTheShell(thickness);
   }
 
   static List<String> of(boolean thicknessLeftOut, boolean floorLeftOut, HullMeasurements hull) {

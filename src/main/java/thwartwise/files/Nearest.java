@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The known word nearest to a misspelt one, by the count of letters to change. */
-final class Nearest {
+public final class Nearest {
   private static final int LONGEST = 100;
 
   private Nearest() {}
@@ -17,7 +17,7 @@ final class Nearest {
   }
 
   /** The nearest only when it is so near that it was probably meant. */
-  static Optional<String> meant(String typed, Collection<String> known) {
+  public static Optional<String> meant(String typed, Collection<String> known) {
     return to(typed, known)
         .filter(word -> distance(lower(typed), lower(word)) <= Math.max(1, word.length() / 3));
   }

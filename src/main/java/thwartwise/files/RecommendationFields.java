@@ -13,6 +13,8 @@ final class RecommendationFields {
         count(fields, "people"),
         Figures.read(fields, "crewKg"),
         Figures.read(fields, "loadKg"),
+        Figures.read(fields, "extraKg"),
+        Figures.read(fields, "adultKg"),
         count(fields, "staysUpWith"),
         count(fields, "holdsUpWhenSwamped"),
         count(fields, "ifClaimedChambersProve"),

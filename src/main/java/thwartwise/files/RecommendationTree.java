@@ -11,6 +11,8 @@ final class RecommendationTree {
     ObjectNode node = JsonText.object().put("people", recommendation.people());
     Figures.put(node, "crewKg", recommendation.crew());
     Figures.put(node, "loadKg", recommendation.load());
+    Figures.put(node, "extraKg", recommendation.extra());
+    Figures.put(node, "adultKg", recommendation.adult());
     node.put("staysUpWith", recommendation.staysUpWith())
         .put("holdsUpWhenSwamped", recommendation.holdsUpWhenSwamped())
         .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve())

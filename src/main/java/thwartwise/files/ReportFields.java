@@ -70,7 +70,11 @@ final class ReportFields {
   }
 
   private static double si(Unit unit, double shown) {
-    return unit == Unit.DEGREE ? Math.toRadians(shown) : shown;
+    return switch (unit) {
+      case DEGREE -> Math.toRadians(shown);
+      case LITRE -> shown / 1000;
+      case METRE, KILOGRAM -> shown;
+    };
   }
 
   private static CapacityFigure capacity(Fields figure) {

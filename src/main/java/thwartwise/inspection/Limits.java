@@ -40,8 +40,8 @@ final class Limits {
     if (people > 0) {
       return new Crew(people, design, search.allowed(people, design));
     }
-    double light = withinFormula(1, search.eachUpTo(1));
-    return light > 0
+    double light = Math.floor(Math.min(search.eachUpTo(1), formulaRoom()));
+    return light >= rules.value("lightest-person")
         ? new Crew(1, light, search.allowed(1, light))
         : new Crew(0, 0, search.allowed(0, 0));
   }
@@ -50,20 +50,23 @@ final class Limits {
     int people = people();
     Crew crew = crew(people);
     double kit = craft.boat().kitMass();
-    double load = load(crew, kit);
+    double extra = extra(crew, kit);
+    double load = crew.people() == 0 ? 0 : crew.people() * crew.each() + kit + extra;
     double crewMass = Math.min(crewMass(people, crew), Math.max(0, load - kit));
     boolean withheld = outside.isPresent() || crew.people() == 0;
     return new Recommendation(
         withheld ? 0 : people,
         withheld ? 0 : Math.floor(crewMass),
         withheld ? 0 : Math.floor(load),
+        withheld ? 0 : Math.floor(extra),
+        design,
         search.staysUpWith(),
         search.holdsUpWhenSwamped(),
         ifClaimedChambersProve(),
         governedBy(people),
         nextPersonBreaks(people),
         withheld ? List.of() : search.excluded(people, design),
-        withheld ? List.of() : crewLimits(people),
+        withheld ? List.of() : crewLimits(people, crewMass),
         withheld,
         reasons(people, crew, outside));
   }
@@ -75,12 +78,13 @@ final class Limits {
     return Math.min(people * search.eachUpToKeepingSeats(people), formulaRoom());
   }
 
-  private double load(Crew crew, double kit) {
+  /** Mass besides the crew and the kit listed that may lie anywhere along the floor, kg. */
+  private double extra(Crew crew, double kit) {
     if (crew.people() == 0) {
       return 0;
     }
-    double extra = new LoadSearch(judge, crew.seatings(), crew.each()).extra();
-    return Math.min(crew.people() * crew.each() + kit + extra, formulaLoad());
+    double carried = new LoadSearch(judge, search.crews(crew.people(), crew.each())).extra();
+    return Math.max(0, Math.min(carried, formulaLoad() - kit - crew.people() * crew.each()));
   }
 
   private int ifClaimedChambersProve() {
@@ -92,23 +96,17 @@ final class Limits {
     return new Limits(new Judge(craft.withClaimsProven(), rules), rules, figures).people();
   }
 
-  private List<Recommendation.CrewLimit> crewLimits(int people) {
+  private List<Recommendation.CrewLimit> crewLimits(int people, double crewMass) {
     List<Recommendation.CrewLimit> limits = new ArrayList<>();
     for (int n = 1; n <= Math.min(people + 1, search.room()); n++) {
-      double each = n <= people ? search.eachUpToKeepingSeats(n) : search.eachUpTo(n);
-      double held = withinFormula(n, each);
-      if (held > 0) {
+      double each = n <= people ? search.eachUpToKeepingSeats(people) : search.eachUpTo(n);
+      double held = Math.floor(Math.min(each, crewMass / n));
+      if (held >= rules.value("lightest-person")) {
         limits.add(
             new Recommendation.CrewLimit(n, held, search.excluded(n, n <= people ? design : held)));
       }
     }
     return limits;
-  }
-
-  /** Whole kg for each of so many people, so that together they stay inside the formulas. */
-  private double withinFormula(int people, double each) {
-    double held = Math.floor(Math.min(each, formulaRoom() / people));
-    return held >= rules.value("lightest-person") ? held : 0;
   }
 
   /** Mass of people the published formulas that apply leave, kg. */

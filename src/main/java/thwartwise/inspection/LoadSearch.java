@@ -9,24 +9,22 @@ import thwartwise.boat.Place;
 import thwartwise.geometry.Vector3;
 
 /**
- * How much more may be aboard with a crew in its seats: extra weight on the floor on the middle
- * line, at whichever place along the boat is worst.
+ * How much more may be aboard besides people and the kit listed: extra weight on the floor on the
+ * middle line, at whichever spot along the boat is worst, with every crew from nobody up, everyone
+ * heavy or everyone light.
  */
 final class LoadSearch {
   private static final double MOST = 300;
 
   private final Judge judge;
-  private final List<Seating> seatings;
-  private final double each;
+  private final List<CrewSearch.Crew> crews;
 
-  /** For a crew in any of these seatings, everyone of the same mass. */
-  LoadSearch(Judge judge, List<Seating> seatings, double each) {
+  LoadSearch(Judge judge, List<CrewSearch.Crew> crews) {
     this.judge = judge;
-    this.seatings = seatings;
-    this.each = each;
+    this.crews = crews;
   }
 
-  /** Whole kg of extra weight that may lie anywhere along the boat. */
+  /** Whole kg. */
   double extra() {
     double low = 0;
     double high = MOST;
@@ -42,11 +40,12 @@ final class LoadSearch {
   }
 
   private boolean carriedAnywhere(double mass) {
-    return seatings.parallelStream()
+    return crews.parallelStream()
         .allMatch(
-            s ->
+            c ->
                 spots().stream()
-                    .allMatch(at -> judge.carries(s, each, new Loading.Weight(mass, at))));
+                    .allMatch(
+                        at -> judge.carries(c.seating(), c.each(), new Loading.Weight(mass, at))));
   }
 
   private List<Vector3> spots() {

@@ -8,6 +8,8 @@ import java.util.List;
  * @param people adults of the design mass; the smaller of what stays up and what is held up
  * @param crew greatest mass of people, rounded down to whole kg
  * @param load greatest mass of people and everything not built in, rounded down to whole kg
+ * @param extra of that load, what may be aboard besides people and the kit listed, whole kg
+ * @param adult what an unnamed adult counts, dressed, kg
  * @param governedBy the check that stops the next person
  * @param nextPersonBreaks every check the next person would break, in words
  * @param excludedSeatings seatings that fail by themselves: the place of each person
@@ -20,6 +22,8 @@ public record Recommendation(
     int people,
     double crew,
     double load,
+    double extra,
+    double adult,
     int staysUpWith,
     int holdsUpWhenSwamped,
     int ifClaimedChambersProve,

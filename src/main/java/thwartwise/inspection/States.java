@@ -57,9 +57,10 @@ final class States {
   }
 
   private static SwampedFigures swamped(Trial trial) {
-    Equilibria poses = Equilibrium.from(trial.swamped(Optional.empty()));
+    Floating floating = trial.swamped(Optional.empty());
+    Equilibria poses = Equilibrium.from(floating);
     return new SwampedFigures(
-        poses.exist(),
+        floating.liftVolume() > floating.neededVolume(),
         poses.worst().map(States::figures),
         poses.reached().stream().map(States::figures).toList(),
         trial.spareBuoyancy(Optional.empty()));

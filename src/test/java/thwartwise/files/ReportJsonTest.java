@@ -76,7 +76,7 @@ class ReportJsonTest {
     assertThat(json.at("/recommendation/excludedSeatings").toString())
         .isEqualTo("[[\"stern seat\"]]");
     assertThat(json.at("/recommendation/crewLimits/0").toString())
-        .isEqualTo("{\"people\":2,\"eachUpToKg\":75.6,\"excludedSeatings\":[]}");
+        .isEqualTo("{\"people\":1,\"eachUpToKg\":110.9,\"excludedSeatings\":[[\"stern seat\"]]}");
   }
 
   @Test
@@ -113,6 +113,25 @@ class ReportJsonTest {
     assertSame(report);
     assertSame(sunk());
     assertSame(SampleRecords.report(SampleRecords.nothing(List.of(), "no mass"), List.of()));
+  }
+
+  @Test
+  void litres_of_a_finding_are_litres_in_the_file_and_cubic_metres_inside() {
+    Finding litres =
+        new Finding(
+            "measured litres",
+            Role.INFORMATION,
+            Outcome.FALLS_SHORT,
+            OptionalDouble.of(0.086),
+            0.1,
+            true,
+            Unit.LITRE,
+            "",
+            "",
+            "");
+    Report there = SampleRecords.report(SampleRecords.recommendation(), List.of(litres));
+    assertThat(ReportJson.write(there)).contains("\"value\": 86.0", "\"limit\": 100.0");
+    assertSame(there);
   }
 
   private static void assertSame(Report report) {

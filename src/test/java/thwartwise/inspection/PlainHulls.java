@@ -74,11 +74,11 @@ final class PlainHulls {
         "canoe",
         32,
         List.of(
-            round("stern", 0.0, 0.005, 0.01, 0.52),
-            round("aft quarter", 1.2, 0.20, 0.33, 0.36),
-            round("middle", 2.45, 0.30, 0.46, 0.33),
-            round("fore quarter", 3.7, 0.20, 0.33, 0.36),
-            round("bow", 4.9, 0.005, 0.01, 0.52)),
+            round("stern", 0.0, 0.01, 0.52),
+            round("aft quarter", 1.2, 0.37, 0.36),
+            round("middle", 2.45, 0.46, 0.33),
+            round("fore quarter", 3.7, 0.37, 0.36),
+            round("bow", 4.9, 0.01, 0.52)),
         List.of(end("bow tank", 4.1, 4.9), end("stern tank", 0, 0.8)),
         List.of(
             new Place("stern seat", 1.2, 0.22, 0.15, 1),
@@ -92,15 +92,15 @@ final class PlainHulls {
         List.of(Vector3.of(x, 0, rise), Vector3.of(x, bottom, rise), Vector3.of(x, rail, height)));
   }
 
-  private static Station round(String name, double x, double bilge, double rail, double height) {
+  private static Station round(String name, double x, double rail, double height) {
     double rise = rail < 0.1 ? 0.06 : rail < 0.4 ? 0.01 : 0;
     return Station.mirrored(
         name,
         List.of(
             Vector3.of(x, 0, rise),
-            Vector3.of(x, bilge * 0.75, rise + 0.008),
-            Vector3.of(x, bilge * 1.2, rise + 0.05),
-            Vector3.of(x, rail * 0.96, rise + 0.15),
+            Vector3.of(x, rail * 0.60, rise + 0.010),
+            Vector3.of(x, rail * 0.86, rise + 0.040),
+            Vector3.of(x, rail * 0.95, rise + 0.100),
             Vector3.of(x, rail, height)));
   }
 

@@ -38,8 +38,8 @@ public final class SampleRecords {
   public static Report report(Recommendation recommendation, List<Finding> findings) {
     return new Report(
         "Soup Ladle",
-        state("helm 80 kg on stern seat", true),
-        state("one person of 95 kg on midships thwart", true),
+        state("as loaded: helm 80 kg on stern seat", true),
+        state("at the limit: one person of 95 kg on midships thwart", true),
         chambers(),
         findings,
         recommendation,
@@ -69,20 +69,27 @@ public final class SampleRecords {
         1,
         110.9,
         140.2,
+        17.3,
+        95,
         2,
         1,
         2,
         "swamped, fore locker lost",
         List.of("lift to spare for each person, fore locker lost"),
         List.of(List.of("stern seat")),
-        List.of(new CrewLimit(2, 75.6, List.of()), new CrewLimit(1, 110.9, List.of())),
+        List.of(
+            new CrewLimit(1, 110.9, List.of(List.of("stern seat"))),
+            new CrewLimit(
+                2,
+                75.6,
+                List.of(List.of("stern seat"), List.of("midships thwart", "midships thwart")))),
         false,
         List.of("Only the proven chamber counts."));
   }
 
   public static Recommendation nothing(List<CrewLimit> lighter, String... reasons) {
     return new Recommendation(
-        0, 0, 0, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));
+        0, 0, 0, 0, 95, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));
   }
 
   public static StateFigures state(String loading, boolean floats) {
@@ -169,7 +176,7 @@ public final class SampleRecords {
             false,
             Unit.DEGREE,
             "ISO 12217, read through a worksheet (READ)",
-            "one person of 95 kg, three fifths to starboard",
+            "one person of 95 kg; three fifths to starboard",
             ""),
         new Finding(
             "standing",
@@ -180,7 +187,7 @@ public final class SampleRecords {
             true,
             Unit.METRE,
             "our own rule (judgement)",
-            "one person of 95 kg standing",
+            "one person of 95 kg; standing",
             "Nobody stands."),
         new Finding(
             "hard against one side",
@@ -191,7 +198,7 @@ public final class SampleRecords {
             true,
             Unit.METRE,
             "our own rule (judgement)",
-            "one person of 95 kg hard against starboard",
+            "one person of 95 kg; hard against starboard",
             "No pose was found."));
   }
 }

@@ -1,0 +1,99 @@
+package thwartwise.boat;
+
+import java.util.Locale;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Refuses places, openings and kit that cannot be where they were put: a slip of the tape there
+ * moves a person by metres and every answer with them. Bounds are judgement.
+ */
+final class Whereabouts {
+  /** A motor hangs behind the transom, an anchor on a short bowsprit. */
+  private static final double OVERHANG = 1.0;
+
+  /** From the floor up; nobody sits higher than this above the rail. */
+  private static final double ABOVE_RAIL = 0.3;
+
+  private static final double TAPE = 0.02;
+
+  private final Span length;
+  private final double halfBeam;
+  private final double top;
+
+  private Whereabouts(HullForm form) {
+    this.length = form.outside().extent(Vector3.of(1, 0, 0));
+    this.halfBeam = form.beam() / 2;
+    this.top = form.outside().extent(Vector3.of(0, 0, 1)).to();
+  }
+
+  static void check(Boat boat, HullForm form) {
+    Whereabouts bounds = new Whereabouts(form);
+    boat.places().forEach(p -> bounds.place(p, boat.hull().floor()));
+    boat.openings().forEach(bounds::opening);
+    boat.kit().forEach(bounds::kit);
+    boat.aboard().forEach(bounds::person);
+  }
+
+  private void place(Place place, double floor) {
+    String name = "Place \"" + place.name() + "\"";
+    within(name, "x", place.x(), length, "Measure it from the aft end, in metres");
+    within(
+        name,
+        "z",
+        place.z(),
+        new Span(floor - TAPE, top + ABOVE_RAIL),
+        "Measure the seat's height up from the lowest point of the bottom, in metres");
+    within(
+        name,
+        "halfWidth",
+        place.halfWidth(),
+        new Span(0, halfBeam),
+        "It is how far from the middle line the middle of a person can get, in metres");
+  }
+
+  private void opening(Opening opening) {
+    String name = "Opening \"" + opening.name() + "\"";
+    Span near = new Span(length.from() - TAPE * 5, length.to() + TAPE * 5);
+    within(name, "x", opening.middle().x(), near, "Measure it from the aft end, in metres");
+    within(
+        name,
+        "z",
+        opening.middle().z(),
+        new Span(-TAPE, top + TAPE),
+        "Measure its lowest edge up from the lowest point of the bottom, in metres");
+  }
+
+  private void kit(Kit kit) {
+    String name = "Kit \"" + kit.name() + "\"";
+    Span reach = new Span(length.from() - OVERHANG, length.to() + OVERHANG);
+    within(name, "x", kit.at().x(), reach, "Measure it from the aft end, in metres");
+    double out = halfBeam + OVERHANG;
+    within(
+        name, "y", kit.at().y(), new Span(-out, out), "Measure it from the middle line, in metres");
+  }
+
+  private void person(Person person) {
+    within(
+        "\"" + person.name() + "\"",
+        "y",
+        person.y(),
+        new Span(-halfBeam, halfBeam),
+        "Measure it from the middle line, in metres");
+  }
+
+  private static void within(String what, String key, double value, Span span, String remedy) {
+    if (!span.contains(value)) {
+      throw new UnusableBoat(
+          String.format(
+              Locale.ROOT,
+              "%s: %s is %.2f m, outside the %.2f to %.2f m that this hull leaves. %s.",
+              what,
+              key,
+              value,
+              span.from(),
+              span.to(),
+              remedy));
+    }
+  }
+}

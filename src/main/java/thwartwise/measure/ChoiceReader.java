@@ -1,0 +1,68 @@
+package thwartwise.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Reads one of a few words. A beginning is enough when only one word begins so; other spellings of
+ * the same thing may be taught.
+ */
+public final class ChoiceReader<T> {
+
+  /** What may be chosen: the value, the word shown for it, other spellings. */
+  private record Choice<T>(T value, String word, List<String> spellings) {
+
+    boolean isSpelt(String typed) {
+      return Plain.of(word).equals(typed) || spellings.contains(typed);
+    }
+
+    boolean begins(String typed) {
+      return Plain.of(word).startsWith(typed);
+    }
+  }
+
+  private final List<Choice<T>> choices;
+
+  private ChoiceReader(List<Choice<T>> choices) {
+    this.choices = List.copyOf(choices);
+  }
+
+  public static <T> ChoiceReader<T> of(T value, String word, String... spellings) {
+    return new ChoiceReader<T>(List.of()).or(value, word, spellings);
+  }
+
+  /** The same with one choice more; spellings in lower case. */
+  public ChoiceReader<T> or(T value, String word, String... spellings) {
+    List<Choice<T>> more = new ArrayList<>(choices);
+    more.add(new Choice<>(value, word, List.of(spellings)));
+    return new ChoiceReader<>(more);
+  }
+
+  public Reading<T> read(String typed) {
+    String plain = Plain.isTooLong(typed) ? "" : Plain.of(typed);
+    return exact(plain)
+        .or(() -> onlyBeginning(plain))
+        .map(choice -> Reading.understood(choice.value(), choice.word()))
+        .orElseGet(
+            () ->
+                Reading.refused(
+                    Quoted.of(typed) + " is not one of these. Type one of: " + words() + "."));
+  }
+
+  /** The words, as they stand in a prompt. */
+  public String words() {
+    return choices.stream().map(Choice::word).collect(Collectors.joining(", "));
+  }
+
+  private Optional<Choice<T>> exact(String plain) {
+    return choices.stream().filter(choice -> choice.isSpelt(plain)).findFirst();
+  }
+
+  private Optional<Choice<T>> onlyBeginning(String plain) {
+    List<Choice<T>> candidates =
+        plain.isEmpty() ? List.of() : choices.stream().filter(c -> c.begins(plain)).toList();
+    return candidates.size() == 1 ? Optional.of(candidates.get(0)) : Optional.empty();
+  }
+}

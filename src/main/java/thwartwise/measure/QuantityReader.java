@@ -1,0 +1,130 @@
+package thwartwise.measure;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a length, mass, volume, power or time as people write it. Decimals are kept exact until the
+ * very end, so the same length typed in two units is the same number. Whatever cannot be understood
+ * in one way only is refused.
+ */
+public final class QuantityReader {
+  private static final Pattern PART =
+      Pattern.compile("\\G\\s*(?:" + Figures.PATTERN + ")(?<word>(?:[^\\d.,/]|[.,](?!\\d))*)");
+
+  private final Dimension dimension;
+  private final UnitSystem system;
+
+  public QuantityReader(Dimension dimension, UnitSystem system) {
+    this.dimension = dimension;
+    this.system = system;
+  }
+
+  public Reading<Quantity> read(String typed) {
+    if (Plain.isTooLong(typed)) {
+      return notUnderstood(typed);
+    }
+    String plain = Plain.of(typed);
+    boolean negative = plain.startsWith("-");
+    String unsigned = negative || plain.startsWith("+") ? plain.substring(1) : plain;
+    return parts(typed, unsigned)
+        .then(parts -> sum(typed, parts))
+        .then(sum -> quantity(typed, sum.signed(negative)));
+  }
+
+  private Reading<Quantity> quantity(String typed, Sum sum) {
+    if (sum.isAbsurd()) {
+      return notUnderstood(typed);
+    }
+    Quantity quantity = sum.quantity(system);
+    return Reading.understood(quantity, quantity.understood());
+  }
+
+  private Reading<List<Part>> parts(String typed, String plain) {
+    List<Part> parts = new ArrayList<>();
+    Matcher matcher = PART.matcher(plain);
+    int end = 0;
+    while (matcher.find()) {
+      if (Figures.hasTwoMeanings(matcher)) {
+        return Reading.refused(Figures.twoMeanings(typed));
+      }
+      Optional<BigDecimal> number = Figures.value(matcher);
+      if (number.isEmpty()) {
+        return notUnderstood(typed);
+      }
+      parts.add(new Part(number.get(), word(matcher.group("word"))));
+      end = matcher.end();
+    }
+    return end == 0 || end < plain.length()
+        ? notUnderstood(typed)
+        : Reading.understood(List.copyOf(parts), plain);
+  }
+
+  private static String word(String between) {
+    return between.replaceAll("[.,]", "").strip().replaceAll("\\s+", " ");
+  }
+
+  private Reading<Sum> sum(String typed, List<Part> parts) {
+    return switch (parts.size()) {
+      case 1 -> one(typed, parts.get(0));
+      case 2 -> two(typed, parts.get(0), parts.get(1));
+      default -> notUnderstood(typed);
+    };
+  }
+
+  private Reading<Sum> one(String typed, Part part) {
+    Reading<TypedUnit> unit =
+        part.isBare() ? Reading.understood(system.bare(dimension), "") : unit(typed, part.word());
+    return unit.as(known -> new Sum(part.times(known), known));
+  }
+
+  private Reading<Sum> two(String typed, Part large, Part small) {
+    return unit(typed, large.wordBeforeAnother()).then(unit -> two(typed, large, unit, small));
+  }
+
+  private Reading<Sum> two(String typed, Part large, TypedUnit unit, Part small) {
+    Optional<TypedUnit> smaller =
+        unit.smaller()
+            .filter(s -> small.isBare() ? unit.leadsABareNumber() : s.isSpelt(small.word()));
+    if (smaller.isEmpty()) {
+      return notUnderstood(typed);
+    }
+    BigDecimal rest = small.times(smaller.get());
+    if (!large.isWhole() || rest.compareTo(unit.size()) >= 0) {
+      return Reading.refused(carry(typed, unit, smaller.get()));
+    }
+    BigDecimal si = large.times(unit).add(rest);
+    return Reading.understood(new Sum(si, unit), "");
+  }
+
+  private static String carry(String typed, TypedUnit unit, TypedUnit smaller) {
+    return "%s does not add up. Type whole %s first, then %s that make less than one %s."
+        .formatted(Quoted.of(typed), unit.symbol(), smaller.symbol(), unit.symbol());
+  }
+
+  private Reading<TypedUnit> unit(String typed, String word) {
+    if (word.matches("gals?|gallons?") && dimension == Dimension.VOLUME) {
+      return Reading.refused(gallons(typed));
+    }
+    return TypedUnit.spelt(word)
+        .filter(unit -> unit.dimension() == dimension)
+        .map(unit -> Reading.understood(unit, unit.symbol()))
+        .orElseGet(() -> notUnderstood(typed));
+  }
+
+  private static String gallons(String typed) {
+    return Quoted.of(typed)
+        + " can be read in two ways: a US gallon is 3.785 litres, an imperial one 4.546."
+        + " Type us gal or imp gal.";
+  }
+
+  private <T> Reading<T> notUnderstood(String typed) {
+    return Reading.refused(
+        "%s is not a %s this can use. Type %s."
+            .formatted(Quoted.of(typed), dimension.word(), system.examples(dimension)));
+  }
+}

@@ -1,0 +1,62 @@
+package thwartwise.measure;
+
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What became of something typed: understood, or refused with one line that says why. */
+public sealed interface Reading<T> {
+
+  /**
+   * @param text the value in words, to be repeated to the person who typed it
+   */
+  record Understood<T>(T value, String text) implements Reading<T> {}
+
+  /**
+   * @param reason one line: what was typed, what was expected, an example
+   */
+  record Refused<T>(String reason) implements Reading<T> {}
+
+  static <T> Reading<T> understood(T value, String text) {
+    return new Understood<>(value, text);
+  }
+
+  static <T> Reading<T> refused(String reason) {
+    return new Refused<>(reason);
+  }
+
+  /** Goes on with the value that was understood; a refusal stays a refusal. */
+  default <R> Reading<R> then(Function<T, Reading<R>> next) {
+    return this instanceof Understood<T> understood
+        ? next.apply(understood.value())
+        : refused(((Refused<T>) this).reason());
+  }
+
+  /** Another form of the value beside the same text. */
+  default <R> Reading<R> as(Function<T, R> form) {
+    return this instanceof Understood<T> understood
+        ? understood(form.apply(understood.value()), understood.text())
+        : refused(((Refused<T>) this).reason());
+  }
+
+  /** Adds to the text what somebody has to say about the value. */
+  default Reading<T> remark(Function<T, Optional<String>> remark) {
+    return this instanceof Understood<T> understood
+        ? understood(
+            understood.value(),
+            understood.text()
+                + remark.apply(understood.value()).map(r -> " (" + r + ")").orElse(""))
+        : this;
+  }
+
+  /** Why it was refused; empty when it was understood. */
+  default Optional<String> refusal() {
+    return this instanceof Refused<T> refused ? Optional.of(refused.reason()) : Optional.empty();
+  }
+
+  /** Refuses a value about which somebody has something to say. */
+  default Reading<T> unless(Function<T, Optional<String>> complaint) {
+    return this instanceof Understood<T> understood
+        ? complaint.apply(understood.value()).map(Reading::<T>refused).orElse(this)
+        : this;
+  }
+}

@@ -1,0 +1,16 @@
+package thwartwise.measure;
+
+/** Reads yes or no. */
+public final class YesOrNo {
+
+  private YesOrNo() {}
+
+  public static Reading<Boolean> read(String typed) {
+    String plain = Plain.isTooLong(typed) ? "" : Plain.of(typed);
+    return switch (plain) {
+      case "y", "yes" -> Reading.understood(true, "yes");
+      case "n", "no" -> Reading.understood(false, "no");
+      default -> Reading.refused(Quoted.of(typed) + " is neither yes nor no. Type yes or no.");
+    };
+  }
+}

@@ -1,0 +1,70 @@
+package thwartwise.report;
+
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.record.InspectionRecord;
+
+/** How much, how many, and what stands in the way of one more. Kilograms come before heads. */
+final class CrewSection {
+  private CrewSection() {}
+
+  static void write(Page page, InspectionRecord inspection) {
+    Recommendation crew = inspection.report().recommendation();
+    page.heading("How much and how many");
+    if (Verdict.of(inspection.report()) == Verdict.HELD) {
+      page.paragraph("Nobody and nothing, as the boat stands", "A launch that is held has no crew");
+    } else {
+      page.paragraph(kilograms(crew)).paragraph(heads(crew));
+      SeatingWords.write(page, inspection.boat().places(), crew);
+    }
+    page.gap().paragraph(staysUp(crew));
+    next(page, crew);
+  }
+
+  private static String[] kilograms(Recommendation crew) {
+    return new String[] {
+      "People, dressed and with life jackets on: up to "
+          + Shown.down(crew.crew(), 0)
+          + Shown.TIED
+          + "kg in all",
+      "People and everything that is not built in: up to "
+          + Shown.down(crew.load(), 0)
+          + Shown.TIED
+          + "kg, and of that besides the people and the kit listed no more than "
+          + Shown.down(crew.extra(), 0)
+          + Shown.TIED
+          + "kg, low down on the middle line"
+    };
+  }
+
+  private static String[] heads(Recommendation crew) {
+    String adults =
+        Shown.adults(crew.people()) + " of " + Shown.up(crew.adult(), 0) + Shown.TIED + "kg";
+    if (crew.people() > 0) {
+      return new String[] {"In people: " + adults};
+    }
+    CrewLimit first = crew.crewLimits().get(0);
+    return new String[] {
+      adults + ", but " + Shown.people(first.people()) + " of " + SeatingWords.upTo(first),
+      "Weigh whoever steps in"
+    };
+  }
+
+  private static String[] staysUp(Recommendation crew) {
+    return new String[] {
+      "It stays up with " + Shown.adults(crew.staysUpWith()),
+      "When swamped it holds up " + Shown.adults(crew.holdsUpWhenSwamped()),
+      "If the chambers that are only claimed to be tight prove to be, the answer is "
+          + Shown.adults(crew.ifClaimedChambersProve())
+    };
+  }
+
+  private static void next(Page page, Recommendation crew) {
+    if (!crew.governedBy().isBlank()) {
+      page.paragraph("What stops the next person: " + crew.governedBy());
+    }
+    if (!crew.nextPersonBreaks().isEmpty()) {
+      page.paragraph("One person more would break:").points(crew.nextPersonBreaks());
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Unit;
+
+/** One finding told in sentences: what was asked, how it came out, by how much, under what. */
+final class FindingWords {
+  private FindingWords() {}
+
+  /** The finding without its loading, which stands above it. */
+  static String told(Finding finding, String citation) {
+    return Sentence.joined(
+        List.of(
+            finding.check() + ": " + finding.outcome().word(),
+            figures(finding) + citation,
+            FindingGroups.deed(finding),
+            finding.note()));
+  }
+
+  static String figures(Finding finding) {
+    String asked =
+        finding.atLeast()
+            ? "at least " + limit(finding) + " is needed"
+            : "at most " + limit(finding) + " is allowed";
+    return finding.value().isEmpty()
+        ? "There is no figure; " + asked
+        : "It comes to " + value(finding) + "; " + asked + closeness(finding.outcome());
+  }
+
+  private static String closeness(Outcome outcome) {
+    return outcome == Outcome.BORDERLINE
+        ? ", and the tape and the scales are not fine enough to tell"
+        : "";
+  }
+
+  private static String value(Finding finding) {
+    double shown = finding.unit().shown(finding.value().orElse(Double.NaN));
+    int decimals = decimals(finding.unit());
+    return Shown.with(
+        finding.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals),
+        unit(finding.unit()));
+  }
+
+  private static String limit(Finding finding) {
+    return Shown.with(
+        Shown.down(finding.unit().shown(finding.limit()), decimals(finding.unit())),
+        unit(finding.unit()));
+  }
+
+  private static int decimals(Unit unit) {
+    return switch (unit) {
+      case METRE -> 2;
+      case DEGREE -> 1;
+      case KILOGRAM -> 0;
+      case LITRE -> 1;
+    };
+  }
+
+  private static String unit(Unit unit) {
+    return switch (unit) {
+      case DEGREE -> "degrees";
+      case LITRE -> "litres";
+      case METRE, KILOGRAM -> unit.symbol();
+    };
+  }
+}

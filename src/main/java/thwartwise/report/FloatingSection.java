@@ -1,0 +1,112 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.inspection.AfloatFigures;
+import thwartwise.inspection.PoseFigures;
+import thwartwise.inspection.Report;
+import thwartwise.inspection.RightingFigures;
+import thwartwise.inspection.StateFigures;
+import thwartwise.inspection.SwampedFigures;
+
+/** How the boat floats, heels and lies swamped, in words with the figures in them. */
+final class FloatingSection {
+  private FloatingSection() {}
+
+  static void write(Page page, Report report) {
+    page.heading("How it floats");
+    state(page, "As loaded today", report.asLoaded());
+    page.gap();
+    state(page, "At the limit", report.atLimit());
+  }
+
+  private static void state(Page page, String when, StateFigures state) {
+    page.paragraph(state.loading().isBlank() ? when : state.loading());
+    state
+        .afloat()
+        .ifPresentOrElse(
+            afloat -> page.point(afloat(afloat)), () -> page.point("It finds no way to float"));
+    state.righting().ifPresent(righting -> page.point(righting(righting)));
+    page.point(swamped(state.swamped()));
+    if (!state.note().isBlank()) {
+      page.point(state.note());
+    }
+  }
+
+  private static String[] afloat(AfloatFigures afloat) {
+    return new String[] {
+      "All in all it weighs "
+          + Shown.up(afloat.displacement(), 0)
+          + Shown.TIED
+          + "kg and floats "
+          + PoseWords.of(afloat.pose()),
+      freeboard(afloat),
+      "Its metacentric height is " + Shown.down(afloat.gm(), 2) + Shown.TIED + "m",
+      afloat.stable() ? "" : "It does not come back when it is nudged"
+    };
+  }
+
+  private static String freeboard(AfloatFigures afloat) {
+    double least = afloat.leastFreeboard();
+    String where = ": " + afloat.leastFreeboardAt();
+    return least < 0
+        ? "The water stands "
+            + Shown.up(-least, 2)
+            + Shown.TIED
+            + "m over the place where it comes in"
+            + where
+        : "The lowest place where water could come in is "
+            + Shown.down(least, 2)
+            + Shown.TIED
+            + "m above the water"
+            + where;
+  }
+
+  private static String[] righting(RightingFigures righting) {
+    String side = "Heeled to " + righting.toward() + ", its worse side, ";
+    String flooding =
+        righting.floodingHeel().isPresent()
+            ? "water comes in at "
+                + Shown.down(Math.toDegrees(righting.floodingHeel().getAsDouble()), 0)
+                + " degrees: "
+                + righting.floodingAt()
+            : "no water comes in up to a right angle";
+    return new String[] {side + flooding, moment(righting)};
+  }
+
+  private static String moment(RightingFigures righting) {
+    return righting.greatestMoment() > 0
+        ? "On the way it brings itself back with at most "
+            + Shown.down(righting.greatestMoment(), 0)
+            + Shown.TIED
+            + "Nm, at "
+            + Shown.down(Math.toDegrees(righting.greatestMomentHeel()), 0)
+            + Shown.TIED
+            + "degrees"
+        : "Nothing on the way brings it back";
+  }
+
+  private static String[] swamped(SwampedFigures swamped) {
+    if (!swamped.floats()) {
+      return new String[] {"Swamped it sinks", lift(swamped.spareBuoyancy())};
+    }
+    String lies =
+        swamped.pose().map(PoseWords::of).orElse("but no way in which it comes to rest was found");
+    return new String[] {
+      "Swamped it floats " + lies, lift(swamped.spareBuoyancy()), otherPoses(swamped)
+    };
+  }
+
+  private static String lift(double spare) {
+    return spare >= 0
+        ? "Its lift to spare, with all that counts under water, is "
+            + Shown.down(spare, 0)
+            + Shown.TIED
+            + "kg"
+        : "It lacks " + Shown.up(-spare, 0) + Shown.TIED + "kg of lift";
+  }
+
+  private static String otherPoses(SwampedFigures swamped) {
+    List<String> words = swamped.poses().stream().map(PoseFigures::word).distinct().toList();
+    return words.size() > 1 ? "It can come to lie in these ways: " + Sentence.list(words) : "";
+  }
+}

@@ -1,0 +1,21 @@
+package thwartwise.report;
+
+import thwartwise.record.InspectionRecord;
+
+/** What this page is, and what it was made with. */
+final class FootSection {
+  private FootSection() {}
+
+  static void write(Page page, InspectionRecord inspection) {
+    page.heading("This page");
+    page.paragraph(
+        "This is a recommendation, not a capacity plate and not a builder's plate",
+        "Limits: " + inspection.report().ruleSet(),
+        "Beside a source, READ means that the figure was seen there, FROM MEMORY that it was"
+            + " recalled, judgement that it is our own",
+        "Worked out by thwartwise "
+            + inspection.programVersion()
+            + " on "
+            + Moment.of(inspection.date()));
+  }
+}

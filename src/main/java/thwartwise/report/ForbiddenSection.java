@@ -1,0 +1,58 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+
+/**
+ * What nobody does in this boat, whoever is aboard. An act that was not assessed is not allowed
+ * either.
+ */
+final class ForbiddenSection {
+  private ForbiddenSection() {}
+
+  static void write(Page page, List<Finding> findings) {
+    page.heading("What nobody does");
+    Map<String, List<Finding>> acts = byAct(findings);
+    Map<String, List<Finding>> forbidden = new LinkedHashMap<>(acts);
+    forbidden.values().forEach(answers -> answers.removeIf(a -> a.outcome() == Outcome.MEETS));
+    forbidden.values().removeIf(List::isEmpty);
+    forbidden.forEach((act, against) -> page.point(words(act, against)));
+    if (acts.isEmpty()) {
+      page.paragraph("No act was looked at: sit down, sit still, sit in the middle");
+    } else if (forbidden.isEmpty()) {
+      page.paragraph(
+          "These acts were looked at and none fell short: "
+              + Sentence.list(List.copyOf(acts.keySet())),
+          "Sit still all the same");
+    }
+  }
+
+  /** An act has more than one answer: what is measured of it stands behind a comma. */
+  private static Map<String, List<Finding>> byAct(List<Finding> findings) {
+    Map<String, List<Finding>> acts = new LinkedHashMap<>();
+    findings.stream()
+        .filter(finding -> finding.role() == Role.FORBIDS_AN_ACT)
+        .forEach(
+            finding ->
+                acts.computeIfAbsent(finding.check().split(",")[0], act -> new ArrayList<>())
+                    .add(finding));
+    return acts;
+  }
+
+  private static String[] words(String act, List<Finding> against) {
+    Stream<String> answers = against.stream().flatMap(a -> Stream.of(a.note(), why(a))).distinct();
+    return Stream.concat(Stream.of("Not in this boat: " + act), answers).toArray(String[]::new);
+  }
+
+  private static String why(Finding against) {
+    return against.outcome() == Outcome.NOT_ASSESSED
+        ? "It could not be assessed, so nobody does it"
+        : FindingWords.figures(against);
+  }
+}

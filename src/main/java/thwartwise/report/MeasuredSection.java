@@ -1,0 +1,96 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Material;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Station;
+
+/** What went in, shortly: the record beside this page holds every point. */
+final class MeasuredSection {
+  private MeasuredSection() {}
+
+  static void write(Page page, Boat boat) {
+    page.heading("What was measured");
+    page.point(hull(boat.hull()), "It floats in " + boat.water().word() + " water");
+    page.point(size(boat.hull().stations()));
+    page.point(boat.openings().isEmpty() ? "Openings below the rail: none given" : openings(boat));
+    page.point(boat.kit().isEmpty() ? "Kit: none given" : kit(boat));
+    page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
+    page.point(driven(boat.propulsion()));
+  }
+
+  private static String hull(HullMeasurements hull) {
+    return String.format(
+        "Bare hull: %s\u00a0kg, %s counted at %s\u00a0kg/m3 when soaked, shell %s\u00a0mm thick",
+        Shown.plain(hull.mass()),
+        hull.material().map(Material::word).orElse("stuff"),
+        Shown.plain(hull.density()),
+        Shown.plain(hull.thickness() * 1000));
+  }
+
+  private static String size(List<Station> stations) {
+    HullSize size = HullSize.of(stations);
+    return String.format(
+        "Stations from aft to forward: %s. Length %s\u00a0m, greatest breadth %s\u00a0m",
+        Sentence.list(stations.stream().map(Station::name).toList()),
+        Shown.plain(size.length()),
+        Shown.plain(size.breadth()));
+  }
+
+  private static String openings(Boat boat) {
+    return "Openings below the rail: "
+        + String.join("; ", boat.openings().stream().map(MeasuredSection::opening).toList());
+  }
+
+  private static String opening(Opening opening) {
+    return String.format(
+        "%s (%s\u00a0m wide, its edge %s\u00a0m up)",
+        opening.name(), Shown.plain(opening.width()), Shown.plain(opening.middle().z()));
+  }
+
+  private static String kit(Boat boat) {
+    return "Kit, "
+        + Shown.plain(boat.kitMass())
+        + Shown.TIED
+        + "kg in all: "
+        + String.join("; ", boat.kit().stream().map(MeasuredSection::item).toList());
+  }
+
+  private static String item(Kit kit) {
+    return kit.name()
+        + " "
+        + Shown.plain(kit.mass())
+        + Shown.TIED
+        + "kg"
+        + (kit.fastened() ? "" : ", loose")
+        + kit.in().map(in -> ", in " + in).orElse("");
+  }
+
+  private static String aboard(Boat boat) {
+    return "Aboard: "
+        + String.join("; ", boat.aboard().stream().map(MeasuredSection::person).toList());
+  }
+
+  private static String person(Person person) {
+    return person.name()
+        + " "
+        + Shown.plain(person.mass())
+        + Shown.TIED
+        + "kg on "
+        + person.place();
+  }
+
+  private static String driven(Propulsion propulsion) {
+    if (propulsion instanceof Propulsion.Outboard outboard) {
+      return "Driven by a motor of " + Shown.plain(outboard.power() / 1000) + " kW";
+    }
+    return propulsion instanceof Propulsion.Manual
+        ? "Driven by oars or paddles"
+        : "How it is driven was not said";
+  }
+}

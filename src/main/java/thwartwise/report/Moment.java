@@ -1,0 +1,18 @@
+package thwartwise.report;
+
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** A date as people write it, with the offset it was read at. */
+final class Moment {
+  private static final DateTimeFormatter WORDS =
+      DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
+
+  private Moment() {}
+
+  static String of(OffsetDateTime date) {
+    String offset = date.getOffset().getTotalSeconds() == 0 ? "" : date.getOffset().getId();
+    return WORDS.format(date) + " (UTC" + offset + ")";
+  }
+}

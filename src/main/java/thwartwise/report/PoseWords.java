@@ -1,0 +1,36 @@
+package thwartwise.report;
+
+import thwartwise.inspection.PoseFigures;
+
+/** How the boat lies: the word, the heel and the trim. Both angles round away from level. */
+final class PoseWords {
+  private static final double LEVEL_DEGREES = 0.05;
+
+  private PoseWords() {}
+
+  static String of(PoseFigures pose) {
+    String lies =
+        pose.word()
+            + ", "
+            + angle(
+                pose.heel(),
+                "heeled ",
+                Shown.TIED + "degrees to starboard",
+                Shown.TIED + "degrees to port")
+            + " and "
+            + angle(
+                pose.trim(),
+                "trimmed ",
+                Shown.TIED + "degrees down by the bow",
+                Shown.TIED + "degrees down by the stern");
+    return pose.stable() ? lies : lies + ", and does not stay so when nudged";
+  }
+
+  private static String angle(double radians, String before, String positive, String negative) {
+    double degrees = Math.toDegrees(radians);
+    if (Math.abs(degrees) < LEVEL_DEGREES) {
+      return "not " + before.strip();
+    }
+    return before + Shown.up(Math.abs(degrees), 1) + (degrees > 0 ? positive : negative);
+  }
+}

@@ -1,0 +1,100 @@
+package thwartwise.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import thwartwise.boat.Place;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+
+/** Where people sit: for each number of them how heavy they may be, and which seatings fail. */
+final class SeatingWords {
+  private SeatingWords() {}
+
+  static void write(Page page, List<Place> places, Recommendation crew) {
+    page.gap();
+    if (places.isEmpty()) {
+      page.paragraph("No place to sit was measured, so no seating could be looked at");
+      return;
+    }
+    page.paragraph("Where they sit, and how heavy each of them may be");
+    page.paragraph("There is room on " + Sentence.list(takes(places)));
+    crew.crewLimits().forEach(limit -> page.point(words(limit, places)));
+    remaining(crew).forEach(seating -> page.point(not(List.of(seating))));
+  }
+
+  private static List<String> takes(List<Place> places) {
+    return places.stream()
+        .map(place -> place.name() + " (" + Shown.people(place.people()) + ")")
+        .toList();
+  }
+
+  private static String[] words(CrewLimit limit, List<Place> places) {
+    List<List<String>> not =
+        limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
+    return new String[] {
+      Shown.people(limit.people()) + ": " + upTo(limit),
+      limit.people() == 1 ? alone(places, not) : together(limit.people(), places, not)
+    };
+  }
+
+  static String upTo(CrewLimit limit) {
+    return "up to "
+        + Shown.with(Shown.down(limit.eachUpTo(), 0), "kg")
+        + (limit.people() > 1 ? " each" : "");
+  }
+
+  /** Somebody alone wants to know where to sit before where not to. */
+  private static String alone(List<Place> places, List<List<String>> excluded) {
+    List<String> not = excluded.stream().map(seating -> seating.get(0)).distinct().toList();
+    List<String> on = places.stream().map(Place::name).filter(p -> !not.contains(p)).toList();
+    if (not.isEmpty()) {
+      return "";
+    }
+    return on.isEmpty() ? "No place will do" : "Sit on " + either(on) + ", not on " + either(not);
+  }
+
+  private static String either(List<String> places) {
+    return String.join(" or ", places);
+  }
+
+  /** Whichever is shorter: how they may sit, or how they may not. */
+  private static String together(int people, List<Place> places, List<List<String>> excluded) {
+    List<List<String>> left = Seatings.without(Seatings.of(people, places), excluded);
+    if (excluded.isEmpty()) {
+      return "";
+    }
+    if (left.isEmpty()) {
+      return "No seating will do";
+    }
+    return left.size() <= excluded.size() ? "Only like this: " + told(left) : not(excluded);
+  }
+
+  private static String not(List<List<String>> seatings) {
+    return "Not like this: " + told(seatings);
+  }
+
+  private static String told(List<List<String>> seatings) {
+    return seatings.stream().map(SeatingWords::one).collect(Collectors.joining("; "));
+  }
+
+  /** Seatings of numbers for which no limit is told. */
+  private static List<List<String>> remaining(Recommendation crew) {
+    List<Integer> told = crew.crewLimits().stream().map(CrewLimit::people).toList();
+    return crew.excludedSeatings().stream().filter(s -> !told.contains(s.size())).toList();
+  }
+
+  private static String one(List<String> seating) {
+    if (seating.isEmpty()) {
+      return "nobody aboard";
+    }
+    Map<String, Long> byPlace =
+        seating.stream()
+            .collect(Collectors.groupingBy(p -> p, LinkedHashMap::new, Collectors.counting()));
+    return Sentence.list(
+        byPlace.entrySet().stream()
+            .map(e -> Shown.people(e.getValue().intValue()) + " on " + e.getKey())
+            .toList());
+  }
+}

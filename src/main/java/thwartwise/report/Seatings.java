@@ -1,0 +1,43 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import thwartwise.boat.Place;
+
+/** Every way to sit so many people on the places there are: the place of each person. */
+final class Seatings {
+  private Seatings() {}
+
+  static List<List<String>> of(int people, List<Place> places) {
+    List<List<String>> all = new ArrayList<>();
+    fill(people, places, new ArrayList<>(), all);
+    return all;
+  }
+
+  private static void fill(
+      int left, List<Place> places, List<String> sofar, List<List<String>> all) {
+    if (left == 0) {
+      all.add(List.copyOf(sofar));
+    }
+    if (left == 0 || places.isEmpty()) {
+      return;
+    }
+    Place place = places.get(0);
+    for (int here = Math.min(left, place.people()); here >= 0; here--) {
+      List<String> next = new ArrayList<>(sofar);
+      next.addAll(Collections.nCopies(here, place.name()));
+      fill(left - here, places.subList(1, places.size()), next, all);
+    }
+  }
+
+  /** The seatings that are left; in which order people are named does not matter. */
+  static List<List<String>> without(List<List<String>> all, List<List<String>> excluded) {
+    List<List<String>> sorted = excluded.stream().map(Seatings::sorted).toList();
+    return all.stream().filter(seating -> !sorted.contains(sorted(seating))).toList();
+  }
+
+  private static List<String> sorted(List<String> seating) {
+    return seating.stream().sorted().toList();
+  }
+}

@@ -1,0 +1,30 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sources numbered in the order in which they are called upon, to be told once each. */
+final class Sources {
+  private final List<String> all = new ArrayList<>();
+
+  /** The number of the source in brackets; blank when there is none. */
+  String cite(String source) {
+    if (source.isBlank()) {
+      return "";
+    }
+    if (!all.contains(source)) {
+      all.add(source);
+    }
+    return " [" + (all.indexOf(source) + 1) + "]";
+  }
+
+  void write(Page page) {
+    if (all.isEmpty()) {
+      return;
+    }
+    page.gap().paragraph("Where the limits come from:");
+    for (int i = 0; i < all.size(); i++) {
+      page.point("[" + (i + 1) + "] " + all.get(i));
+    }
+  }
+}

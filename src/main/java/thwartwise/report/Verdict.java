@@ -1,0 +1,29 @@
+package thwartwise.report;
+
+import thwartwise.inspection.Report;
+
+/** What the whole inspection comes to. It never says that nothing can happen. */
+enum Verdict {
+  HELD("Launch held"),
+  AFTER_WORK("Launch only after the things listed here are done"),
+  NOTHING_AGAINST("Nothing found against it within the limits of this inspection");
+
+  private final String words;
+
+  Verdict(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  static Verdict of(Report report) {
+    boolean nobodyFits =
+        report.recommendation().people() < 1 && report.recommendation().crewLimits().isEmpty();
+    if (report.recommendation().withheld() || nobodyFits) {
+      return HELD;
+    }
+    return report.nothingHoldsBack() ? NOTHING_AGAINST : AFTER_WORK;
+  }
+}

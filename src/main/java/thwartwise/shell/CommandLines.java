@@ -1,0 +1,19 @@
+package thwartwise.shell;
+
+import java.util.List;
+import org.jline.reader.LineReader;
+import org.jline.terminal.Terminal;
+
+/** Commands typed at a terminal, with completion, and a history that ends with the session. */
+record CommandLines(LineReader reader) implements Lines {
+
+  static CommandLines at(Terminal terminal, List<ShellCommand> commands) {
+    return new CommandLines(
+        Terminals.editor(terminal).completer(new WordCompleter(commands)).build());
+  }
+
+  @Override
+  public String readInput(String prompt) {
+    return reader.readLine(prompt);
+  }
+}

@@ -1,0 +1,62 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.function.Supplier;
+import org.springframework.shell.core.InputReader;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandExecutor;
+import org.springframework.shell.core.command.CommandRegistry;
+import org.springframework.shell.core.command.ParsedInput;
+
+/**
+ * Runs one command from its words: results to one writer, a one-line error to the other, and an
+ * exit code of ours whatever happens. At the prompt and for one-shots it is the same.
+ */
+final class CommandRunner {
+  private final WordsParser parser;
+  private final CommandRegistry registry;
+  private final PrintWriter results;
+  private final PrintWriter errors;
+  private final InputReader answers;
+
+  CommandRunner(
+      WordsParser parser,
+      CommandRegistry registry,
+      PrintWriter results,
+      PrintWriter errors,
+      InputReader answers) {
+    this.parser = parser;
+    this.registry = registry;
+    this.results = results;
+    this.errors = errors;
+    this.answers = answers;
+  }
+
+  int run(List<String> words) {
+    return run(() -> parser.parse(words));
+  }
+
+  int run(String line) {
+    return run(() -> parser.parse(line));
+  }
+
+  /** The exit code; an unexpected exception counts as input that cannot be used. */
+  private int run(Supplier<ParsedInput> words) {
+    try {
+      return execute(words.get());
+    } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+      results.flush();
+      errors.println(Failure.of(e).line());
+      return Exit.UNUSABLE_INPUT.code();
+    } finally {
+      results.flush();
+      errors.flush();
+    }
+  }
+
+  private int execute(ParsedInput words) {
+    CommandContext context = new CommandContext(words, registry, results, answers);
+    return new CommandExecutor(registry).execute(context).code();
+  }
+}

@@ -1,0 +1,66 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.boat.Boat;
+import thwartwise.files.Workspace;
+
+/** Writes the demo boat's file and inspects it. */
+final class DemoCommand implements ShellCommand {
+  private final Inspector inspector;
+
+  DemoCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "demo";
+  }
+
+  @Override
+  public String getDescription() {
+    return "write an invented boat's file and inspect it";
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(OptionWord.JSON, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Shows the whole job on an invented boat: its file is written to the folder,
+        under boats, inspected, and the record kept. Copy the file and change the
+        numbers to begin a boat of your own without the walk.
+
+        Exits with 0 when it ran, whatever the boat is like.
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    Given given = new Given(context);
+    Workspace workspace = given.workspace();
+    Boat boat = DemoBoat.read();
+    var inspection = inspector.inspect(boat, Optional.empty());
+    Path file = workspace.saveBoat(boat);
+    Inspector.Kept kept = inspector.keep(inspection, workspace);
+    if (given.has(OptionWord.JSON)) {
+      Told.json(kept, context.outputWriter());
+    } else {
+      tell(kept, file, context.outputWriter());
+    }
+    return Exit.NOTHING_HOLDS_BACK.status();
+  }
+
+  private static void tell(Inspector.Kept kept, Path file, PrintWriter out) {
+    Told.page(kept, out);
+    out.println("Boat:   " + file);
+  }
+}

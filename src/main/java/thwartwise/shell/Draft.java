@@ -1,0 +1,45 @@
+package thwartwise.shell;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import thwartwise.files.DraftAnswer;
+import thwartwise.files.Workspace;
+import thwartwise.walk.Answer;
+
+/**
+ * The answers of one unfinished walk on disk. It is named after the moment it was begun, so that
+ * two walks never write over each other, whatever the boats are called.
+ */
+record Draft(Workspace workspace, String name) {
+  private static final DateTimeFormatter BEGUN =
+      DateTimeFormatter.ofPattern("'walk-'yyyy-MM-dd-HHmmss", Locale.ROOT);
+
+  static Draft begunAt(LocalDateTime now, Workspace workspace) {
+    return new Draft(workspace, BEGUN.format(now));
+  }
+
+  /** Newest first. */
+  static List<Draft> in(Workspace workspace) {
+    return workspace.drafts().stream()
+        .sorted(java.util.Comparator.reverseOrder())
+        .map(name -> new Draft(workspace, name))
+        .toList();
+  }
+
+  List<Answer> answers() {
+    return workspace.draft(name).orElse(List.of()).stream()
+        .map(kept -> new Answer(kept.question(), kept.typed()))
+        .toList();
+  }
+
+  void keep(List<Answer> answers) {
+    workspace.saveDraft(
+        name, answers.stream().map(a -> new DraftAnswer(a.question(), a.typed())).toList());
+  }
+
+  void delete() {
+    workspace.deleteDraft(name);
+  }
+}

@@ -1,0 +1,34 @@
+package thwartwise.shell;
+
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.inspection.Report;
+
+/** What a one-shot command tells the shell that started it. */
+enum Exit {
+  /** It ran, and nothing that limits crew falls short. */
+  NOTHING_HOLDS_BACK(0),
+
+  /** The inspection ran; something that limits crew falls short, is borderline or not assessed. */
+  HOLDS_BACK(1),
+
+  /** The input cannot be used, or there was nothing to inspect yet. */
+  UNUSABLE_INPUT(2);
+
+  private final int code;
+
+  Exit(int code) {
+    this.code = code;
+  }
+
+  static Exit of(Report report) {
+    return report.nothingHoldsBack() ? NOTHING_HOLDS_BACK : HOLDS_BACK;
+  }
+
+  int code() {
+    return code;
+  }
+
+  ExitStatus status() {
+    return new ExitStatus(code, name());
+  }
+}

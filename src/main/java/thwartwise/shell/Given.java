@@ -1,0 +1,48 @@
+package thwartwise.shell;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandOption;
+import thwartwise.files.Workspace;
+
+/** What was typed after a command's name, in the kinds commands ask for. */
+record Given(CommandContext context) {
+
+  Optional<String> text(OptionWord option) {
+    return Optional.ofNullable(context.getOptionByLongName(option.name()))
+        .map(CommandOption::value);
+  }
+
+  boolean has(OptionWord option) {
+    return text(option).isPresent();
+  }
+
+  /** The value of an option the parser has seen to be there. */
+  Path path(OptionWord option) {
+    return text(option).map(Given::asPath).orElseThrow();
+  }
+
+  /** The folder of boats, drafts and records: the one named, or the one in the user's home. */
+  Workspace workspace() {
+    return new Workspace(text(OptionWord.FOLDER).map(Given::asPath).orElseGet(Given::homeFolder));
+  }
+
+  private static Path homeFolder() {
+    return home().resolve("thwartwise");
+  }
+
+  private static Path home() {
+    return Path.of(System.getProperty("user.home"));
+  }
+
+  /** Inside our own shell nobody else turns the tilde into the home folder. */
+  private static Path asPath(String typed) {
+    try {
+      return typed.startsWith("~/") ? home().resolve(typed.substring(2)) : Path.of(typed);
+    } catch (InvalidPathException e) {
+      throw UsageError.notAPath(typed);
+    }
+  }
+}

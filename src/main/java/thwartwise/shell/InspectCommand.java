@@ -1,0 +1,60 @@
+package thwartwise.shell;
+
+import java.util.List;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.boat.Boat;
+import thwartwise.files.BoatFile;
+
+/** Inspects a boat file without asking anything. */
+final class InspectCommand implements ShellCommand {
+  private final Inspector inspector;
+
+  InspectCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "inspect";
+  }
+
+  @Override
+  public String getDescription() {
+    return "inspect a boat file and keep the dated record";
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(OptionWord.BOAT, OptionWord.JSON, OptionWord.BY, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Reads the boat file, works out how it floats, heels and lies swamped, and
+        prints the recommendation with everything that governs it. The page and a
+        record of it are kept in the folder, under records.
+
+        Exit codes, for scripts:
+          0  nothing that limits the crew falls short
+          1  something that limits the crew falls short, is borderline or was not
+             assessed, or nothing is recommended
+          2  the file cannot be used; nothing was written
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    Given given = new Given(context);
+    Boat boat = BoatFile.read(given.path(OptionWord.BOAT));
+    var inspection = inspector.inspect(boat, given.text(OptionWord.BY));
+    Inspector.Kept kept = inspector.keep(inspection, given.workspace());
+    if (given.has(OptionWord.JSON)) {
+      Told.json(kept, context.outputWriter());
+    } else {
+      Told.page(kept, context.outputWriter());
+    }
+    return Exit.of(kept.report()).status();
+  }
+}

@@ -1,0 +1,35 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import org.jline.terminal.Terminal;
+
+/** Finds out who answers when the first answer is wanted: most one-shot commands ask nothing. */
+final class LateAnswers implements Lines, AutoCloseable {
+  private final PrintWriter out;
+  private Optional<Terminal> terminal = Optional.empty();
+  private Optional<Lines> lines = Optional.empty();
+
+  LateAnswers(PrintWriter out) {
+    this.out = out;
+  }
+
+  @Override
+  public String readInput(String prompt) {
+    if (lines.isEmpty()) {
+      lines = Optional.of(open());
+    }
+    return lines.orElseThrow().readInput(prompt);
+  }
+
+  private Lines open() {
+    terminal = Terminals.open();
+    return terminal.<Lines>map(TerminalAnswers::new).orElseGet(() -> PipedLines.standardInput(out));
+  }
+
+  /** Gives the terminal back as it was found. */
+  @Override
+  public void close() {
+    terminal.ifPresent(Terminals::close);
+  }
+}

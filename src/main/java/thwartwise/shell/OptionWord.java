@@ -1,0 +1,50 @@
+package thwartwise.shell;
+
+import org.springframework.shell.core.command.CommandOption;
+
+/**
+ * An option a command understands.
+ *
+ * @param name long name, without the dashes
+ * @param value how its value is called on the help page; blank for a switch
+ * @param meaning what it is for, one line without a full stop
+ */
+record OptionWord(String name, String value, String meaning, boolean required) {
+
+  static final OptionWord BOAT = new OptionWord("boat", "FILE", "the boat file to inspect", true);
+  static final OptionWord JSON =
+      new OptionWord("json", "", "print the report as JSON and nothing else", false);
+  static final OptionWord BY = new OptionWord("by", "NAME", "who makes this inspection", false);
+  static final OptionWord FOLDER =
+      new OptionWord("folder", "DIR", "where boats, drafts and records are kept", false);
+
+  String flag() {
+    return "--" + name;
+  }
+
+  boolean isSwitch() {
+    return value.isEmpty();
+  }
+
+  /** As typed on a line: the flag, and how its value is called. */
+  String shown() {
+    return isSwitch() ? flag() : flag() + " " + value;
+  }
+
+  /** The same option in the words of the shell library. */
+  CommandOption option() {
+    return described().build();
+  }
+
+  CommandOption with(String given) {
+    return described().value(given).build();
+  }
+
+  private CommandOption.Builder described() {
+    return CommandOption.with()
+        .longName(name)
+        .description(meaning)
+        .required(required)
+        .type(isSwitch() ? boolean.class : String.class);
+  }
+}

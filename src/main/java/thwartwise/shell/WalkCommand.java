@@ -1,0 +1,119 @@
+package thwartwise.shell;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.boat.Boat;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.files.Workspace;
+import thwartwise.walk.Walk;
+
+/** Measures a boat by questions, then inspects it. */
+final class WalkCommand implements ShellCommand {
+  private final Inspector inspector;
+
+  WalkCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "walk";
+  }
+
+  @Override
+  public String getDescription() {
+    return "measure a boat step by step, then inspect it";
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Asks for everything there is to measure, one question at a time, in an order
+        a person with a tape measure, bathroom scales and a litre jug can follow.
+        Answers may be metric or in feet, inches and pounds; each is repeated in the
+        unit it was understood in. At every question you can also type
+
+          back    return to the question before
+          list    see the answers so far, numbered
+          change  answer a question again: change 12
+          why     how to measure this, and what it is for
+          stop    leave; the answers are kept (Ctrl-C and Ctrl-D do the same)
+
+        Every answer is kept as soon as it is taken. Type "walk" again to go on with
+        a walk that is not finished. At the end the boat file is written, the boat is
+        inspected, and the dated record is kept. Answers may also come from a pipe.
+
+        Exit codes are those of "inspect"; 2 when the walk was left before its end.
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    Workspace workspace = new Given(context).workspace();
+    Conversation conversation = new SpokenConversation(context);
+    Optional<Draft> chosen = new DraftChoice(conversation, workspace, inspector.now()).choose();
+    return chosen
+        .flatMap(draft -> walked(draft, conversation))
+        .map(kept -> finished(kept, context))
+        .orElseGet(() -> left(context))
+        .status();
+  }
+
+  /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
+  private Optional<Inspector.Kept> walked(Draft draft, Conversation conversation) {
+    conversation.say(Walk.OPENING);
+    var walk = new WalkConversation(conversation, Walk.on(inspector.today()), draft);
+    while (true) {
+      Optional<Boat> boat = walk.boat();
+      if (boat.isEmpty()) {
+        return Optional.empty();
+      }
+      try {
+        return Optional.of(inspected(boat.get(), draft, conversation));
+      } catch (UnusableBoat e) {
+        conversation.say(e.getMessage());
+        conversation.say("Type list to find that answer, then change and its number.");
+        walk.reopen();
+      }
+    }
+  }
+
+  private Inspector.Kept inspected(Boat boat, Draft draft, Conversation conversation) {
+    Path file = saved(boat, draft.workspace(), conversation);
+    conversation.say("Working it out. This takes a few seconds.");
+    var inspection = inspector.inspect(boat, Optional.empty());
+    Inspector.Kept kept = inspector.keep(inspection, draft.workspace());
+    draft.delete();
+    conversation.say("Boat file: " + file);
+    conversation.say("");
+    return kept;
+  }
+
+  /** Earlier inspections keep the boat as it was measured then inside their records. */
+  private static Path saved(Boat boat, Workspace workspace, Conversation conversation) {
+    if (Files.exists(workspace.boatPath(boat.name()))) {
+      conversation.say("A boat file of that name is there already; this one takes its place.");
+    }
+    return workspace.saveBoat(boat);
+  }
+
+  private static Exit finished(Inspector.Kept kept, CommandContext context) {
+    Told.page(kept, context.outputWriter());
+    return Exit.of(kept.report());
+  }
+
+  private static Exit left(CommandContext context) {
+    String same = new Given(context).has(OptionWord.FOLDER) ? " with the same --folder" : "";
+    context.outputWriter().println("Type walk again" + same + " to go on.");
+    return Exit.UNUSABLE_INPUT;
+  }
+}

@@ -1,0 +1,115 @@
+package thwartwise.shell;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.walk.Answer;
+import thwartwise.walk.Question;
+import thwartwise.walk.Reply;
+import thwartwise.walk.Step;
+import thwartwise.walk.Walk;
+
+/**
+ * Asks the questions of the walk one by one. Every accepted answer is on disk before the next
+ * question appears, so a closed terminal loses nothing.
+ */
+final class WalkConversation {
+  private static final String NOTHING_YET = "Stopped. Nothing was answered yet.";
+
+  private final Conversation conversation;
+  private final Walk walk;
+  private final Draft draft;
+  private List<Answer> answers;
+  private List<String> shownHow = List.of();
+  private Optional<String> shownNote = Optional.empty();
+  private boolean stopped;
+
+  WalkConversation(Conversation conversation, Walk walk, Draft draft) {
+    this.conversation = conversation;
+    this.walk = walk;
+    this.draft = draft;
+    this.answers = draft.answers();
+    if (walk.next(answers) instanceof Step.Done) {
+      reopen();
+    }
+  }
+
+  /** Asks the last question again, so that a walk that came to its end can still be mended. */
+  void reopen() {
+    take("back");
+  }
+
+  /** The boat as measured, or empty when the walk was left. */
+  Optional<Boat> boat() {
+    while (!stopped) {
+      Optional<Boat> boat = advance();
+      if (boat.isPresent()) {
+        return boat;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Boat> advance() {
+    Step step = walk.next(answers);
+    if (step instanceof Step.Done done) {
+      note(done.note());
+      return Optional.of(done.boat());
+    }
+    Step.Ask ask = (Step.Ask) step;
+    note(ask.note());
+    introduce(ask.question());
+    conversation.ask(ask.question().prompt()).ifPresentOrElse(this::take, this::stop);
+    return Optional.empty();
+  }
+
+  /** A question that stands is not preceded by the same note each time. */
+  private void note(Optional<String> note) {
+    if (!note.equals(shownNote)) {
+      note.ifPresent(conversation::say);
+      shownNote = note;
+    }
+  }
+
+  /** How to measure is told once for questions that are measured alike. */
+  private void introduce(Question question) {
+    if (!question.how().equals(shownHow)) {
+      conversation.say("");
+      question.how().forEach(conversation::say);
+      shownHow = question.how();
+    }
+  }
+
+  private void take(String typed) {
+    Reply reply = walk.take(answers, typed);
+    if (reply instanceof Reply.Accepted accepted) {
+      keep(accepted.answers());
+      conversation.say("  " + accepted.understood());
+    } else if (reply instanceof Reply.WentBack back) {
+      keep(back.answers());
+      conversation.say(back.note());
+    } else if (reply instanceof Reply.Refused refused) {
+      conversation.say(refused.reason());
+    } else if (reply instanceof Reply.Listed listed) {
+      conversation.say(listed.text());
+    } else if (reply instanceof Reply.Explained explained) {
+      conversation.say(explained.text());
+    } else if (reply instanceof Reply.Stopped said) {
+      stop(said);
+    }
+  }
+
+  private void keep(List<Answer> changed) {
+    draft.keep(changed);
+    answers = changed;
+  }
+
+  private void stop() {
+    take("stop");
+  }
+
+  private void stop(Reply.Stopped said) {
+    conversation.say(answers.isEmpty() ? NOTHING_YET : said.text());
+    stopped = true;
+  }
+}

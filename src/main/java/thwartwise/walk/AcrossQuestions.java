@@ -1,0 +1,53 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.geometry.Vector3;
+
+/** How far out and how high the points of one station lie. */
+record AcrossQuestions(
+    Replay replay, Tape tape, double length, String subject, StationSlips slips) {
+  /** Higher than the rail of any open boat of this size. */
+  private static final double HIGHEST = 1.5;
+
+  /** The keel lies on the middle line, so its half-breadth is nought and not asked. */
+  Vector3 port(String key, int point, double x, List<Vector3> before) {
+    String name = slips.pointName(point);
+    double y = point == 1 ? 0 : out(key, subject + ", " + name);
+    double z = up(key, subject + ", " + name, point, before);
+    return Vector3.of(x, y, z);
+  }
+
+  /** The other side of the same station: as far forward as port, the keel shared. */
+  List<Vector3> starboard(String key, List<Vector3> port) {
+    AcrossQuestions otherSide =
+        new AcrossQuestions(replay, tape, length, subject, slips.starboard());
+    List<Vector3> points = new ArrayList<>(List.of(port.get(0).mirrored()));
+    for (int point = 2; point <= port.size(); point++) {
+      String at = subject + ", starboard " + slips.pointName(point);
+      double y = out(key + point, at);
+      double z = otherSide.up(key + point, at, point, points);
+      points.add(Vector3.of(port.get(point - 1).x(), -y, z));
+    }
+    return List.copyOf(points);
+  }
+
+  private double out(String key, String at) {
+    return replay.ask(
+        tape.length(key + ".y", at + ", half-breadth")
+            .how("From the middle line straight out to the outside of the hull, level.")
+            .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
+            .unless(tape.length(0, length / 2, "half-breadths up to half the length")));
+  }
+
+  private double up(String key, String at, int point, List<Vector3> before) {
+    return replay.ask(
+        tape.length(key + ".z", at + ", height")
+            .how(
+                "From the baseline (the lowest point of the bottom) straight up, with the boat",
+                "level: a spirit level across, a batten along, a rule standing on it.")
+            .why("The rail's height is the freeboard you have to lose.")
+            .unless(tape.length(0, HIGHEST, "height of anything on such a hull"))
+            .unless(z -> slips.railBelow(point, z, before)));
+  }
+}

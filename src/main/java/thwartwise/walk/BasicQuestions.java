@@ -1,0 +1,84 @@
+package thwartwise.walk;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Water;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.UnitSystem;
+
+/** Which boat, who measures, in which units, on what water, and how it is driven. */
+final class BasicQuestions {
+  private final Replay replay;
+
+  BasicQuestions(Replay replay) {
+    this.replay = replay;
+  }
+
+  String name() {
+    return replay.ask(
+        Words.name("name", "Name of the boat", List.of())
+            .how("Any name that tells it from your other boats.")
+            .why("Its records are kept under this name."));
+  }
+
+  Optional<String> measuredBy() {
+    return replay.ask(
+        Words.remark("measuredBy", "Who measures")
+            .how("The person who holds the tape.")
+            .why("The record names who measured; leave it out if you like.")
+            .optional("not said"));
+  }
+
+  UnitSystem units() {
+    return replay.ask(
+        Words.choice("units", "Units", systems())
+            .how(
+                "metric: a bare number means metres and kilograms.",
+                "feet: a bare number means inches and pounds (40 1/2 is 40 1/2 inches).",
+                "A unit typed behind a number always rules; litres are litres in both.")
+            .why("A number without its unit must mean one thing only.")
+            .governingTheRest());
+  }
+
+  private static ChoiceReader<UnitSystem> systems() {
+    return ChoiceReader.of(UnitSystem.METRIC, "metric", "m", "kg", "si")
+        .or(UnitSystem.FEET_INCHES_POUNDS, "feet", "ft", "inches", "pounds", "imperial", "us");
+  }
+
+  Water water() {
+    return replay.ask(
+        Words.choice(
+                "water",
+                "Water",
+                ChoiceReader.of(Water.FRESH, "fresh", "brackish", "lake", "river")
+                    .or(Water.SALT, "salt", "sea"))
+            .how("Lakes, rivers and anything brackish are fresh; the open sea is salt.")
+            .why("Salt water carries a fortieth more. When in doubt: fresh."));
+  }
+
+  Propulsion propulsion(Tape tape) {
+    boolean motor =
+        replay.ask(
+            Words.choice(
+                    "propulsion",
+                    "How it is driven",
+                    ChoiceReader.of(false, "manual", "oars", "paddle", "paddles", "pole", "rowed")
+                        .or(true, "outboard", "motor", "engine", "electric"))
+                .how(
+                    "manual: oars, paddles or a pole, and no motor is ever clamped on.",
+                    "outboard: any motor on the transom, petrol or electric.")
+                .why("The published capacity formulas differ for the two."));
+    return motor ? new Propulsion.Outboard(power(tape)) : new Propulsion.Manual();
+  }
+
+  private double power(Tape tape) {
+    return replay.ask(
+        tape.power("propulsion.power", "Power of the motor")
+            .how(
+                "Read it off the motor's plate. If the plate gives pounds of thrust only:",
+                "a 12 V motor draws about one ampere a pound, so take 12 W for each pound.")
+            .why("Published formulas ask for it. The motor's mass is asked later, as kit.")
+            .unless(tape.power(50, 30_000, "power of motors on such boats")));
+  }
+}

@@ -1,0 +1,69 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Water;
+
+/** Every question of a full measuring, in the order of a person with a tape. */
+final class BoatScript {
+  private final LocalDate today;
+
+  BoatScript(LocalDate today) {
+    this.today = today;
+  }
+
+  Boat boat(Replay replay) {
+    BasicQuestions basics = new BasicQuestions(replay);
+    String name = basics.name();
+    Optional<String> measuredBy = basics.measuredBy();
+    Tape tape = new Tape(basics.units());
+    Water water = basics.water();
+    Propulsion propulsion = basics.propulsion(tape);
+    MeasuredHull measured = new HullQuestions(replay, tape).hull();
+    HullMeasurements hull = measured.hull();
+    Outline outline = new Outline(hull.stations());
+    List<Opening> openings = new OpeningQuestions(replay, tape, outline).openings();
+    List<Chamber> chambers = new ChamberQuestions(replay, tape, outline, today).chambers();
+    List<Place> places = new PlaceQuestions(replay, tape, outline, hull.floor()).places();
+    List<Kit> kit = new KitQuestions(replay, tape, outline, chambers).kit();
+    List<Person> aboard = new PeopleQuestions(replay, tape, places).aboard();
+    finish(replay);
+    return new Boat(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        measuredBy,
+        measured.assumed());
+  }
+
+  /** A last stop, so that the final answer can still be taken back. */
+  private static void finish(Replay replay) {
+    replay.ask(
+        Words.yesNo("finish", "All measured. Is the boat complete?")
+            .how("Type list to look over every answer, back or change to mend one.")
+            .why("After this the boat is worked out.")
+            .orElse(true, "yes")
+            .unless(BoatScript::unfinished));
+  }
+
+  private static Optional<String> unfinished(boolean complete) {
+    return complete
+        ? Optional.empty()
+        : Optional.of("Then type list, and change with a number; or back; or stop to keep it all.");
+  }
+}

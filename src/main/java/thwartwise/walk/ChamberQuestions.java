@@ -1,0 +1,74 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.geometry.Box;
+
+/** The spaces and blocks that may hold the swamped boat up. */
+final class ChamberQuestions {
+  private final Replay replay;
+  private final Tape tape;
+  private final Outline outline;
+  private final FillingQuestions fillings;
+
+  ChamberQuestions(Replay replay, Tape tape, Outline outline, LocalDate today) {
+    this.replay = replay;
+    this.tape = tape;
+    this.outline = outline;
+    this.fillings = new FillingQuestions(replay, tape, today);
+  }
+
+  List<Chamber> chambers() {
+    return new Several(replay, "chamber", "chamber", "Is there any enclosed space or foam block?")
+        .orNone(
+            entry ->
+                entry
+                    .how(
+                        "Bow locker, box under a thwart, side tank, block of foam: whatever might",
+                        "hold the boat up when it is full of water.")
+                    .why(
+                        "An untested chamber counts for nothing; name it all the same, and the",
+                        "report says what it would be worth once its leak test is recorded."),
+            this::chamber);
+  }
+
+  private Chamber chamber(String key, List<Chamber> before) {
+    String name = name(key, before);
+    String subject = "Chamber " + Words.quoted(name);
+    Box box = new LimitQuestions(replay, tape, outline, key, subject).box();
+    boolean mirrored = mirrored(key, subject, new ChamberSlips(name, box, outline, before));
+    Filling filling = fillings.filling(key, subject);
+    return new Chamber(name, box, filling, litres(key, subject), mirrored);
+  }
+
+  private String name(String key, List<Chamber> before) {
+    return replay.ask(
+        Words.name(key + ".name", "Chamber, name", before.stream().map(Chamber::name).toList())
+            .how("Such as fore locker, midships thwart, side foam.")
+            .why("Findings and advice call it by this name."));
+  }
+
+  private boolean mirrored(String key, String subject, ChamberSlips slips) {
+    return replay.ask(
+        Words.yesNo(key + ".mirrored", subject + ", has it a twin?")
+            .how("yes: the same again on the other side, as in a mirror on the middle line.")
+            .why("The twin is then measured too; it is lost separately in the checks.")
+            .orElse(false, "no")
+            .unless(slips::twinAcrossTheMiddle)
+            .unless(slips::overlap));
+  }
+
+  private Optional<Double> litres(String key, String subject) {
+    return replay.ask(
+        tape.litres(key + ".litres", subject + ", it holds")
+            .how(
+                "Count litre jugs of water, or bags of packing beads, until it is full; of one",
+                "only if it has a twin.")
+            .why("The smaller of drawn and measured litres counts. Left out: drawn only.")
+            .unless(tape.volume(0.0001, 2.0, "volume of chambers in such boats"))
+            .optional("not measured"));
+  }
+}

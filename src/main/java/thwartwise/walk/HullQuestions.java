@@ -1,0 +1,219 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Assumed;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Material;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.NumberReader;
+
+/** The bare hull: what it is made of, its shape, its mass. */
+final class HullQuestions {
+  private static final int USUAL_STATIONS = 5;
+  private static final int USUAL_POINTS = 3;
+
+  private final Replay replay;
+  private final Tape tape;
+
+  HullQuestions(Replay replay, Tape tape) {
+    this.replay = replay;
+    this.tape = tape;
+  }
+
+  MeasuredHull hull() {
+    List<String> assumed = new ArrayList<>();
+    Optional<Material> material = material();
+    double density = material.map(Material::swampedDensity).orElseGet(this::density);
+    double thickness =
+        material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
+    List<Station> stations = stations(length());
+    Outline outline = new Outline(stations);
+    double mass = mass();
+    Optional<Vector3> centre = centre(outline);
+    double floor = floor(outline, thickness, assumed);
+    return new MeasuredHull(
+        new HullMeasurements(
+            mass, centre, material, density, thickness, floor, stations, decked(outline)),
+        assumed);
+  }
+
+  private Optional<Material> material() {
+    ChoiceReader<Optional<Material>> choices =
+        ChoiceReader.of(Optional.of(Material.PLYWOOD), Material.PLYWOOD.word(), "ply")
+            .or(Optional.of(Material.SOFTWOOD), Material.SOFTWOOD.word(), "wood", "planks")
+            .or(Optional.of(Material.GRP), Material.GRP.word(), "fibreglass", "fiberglass")
+            .or(Optional.of(Material.ALUMINIUM), Material.ALUMINIUM.word(), "aluminum", "alloy")
+            .or(Optional.empty(), "other");
+    return replay.ask(
+        Words.choice("hull.material", "What the hull is made of", choices)
+            .how("What most of the shell is made of. Plywood under a glass skin is plywood.")
+            .why("A swamped hull lifts or pulls down by what it is made of."));
+  }
+
+  private double density() {
+    return replay.ask(
+        Entry.of(
+                "hull.density",
+                "Density of that stuff, soaked",
+                "kg/m³",
+                "a number such as 900 (kg/m³, soaked)",
+                NumberReader::figure)
+            .how(
+                "Weigh a soaked offcut and see how much water it pushes out of a full jug:",
+                "kilograms divided by litres, times 1000.")
+            .why("Heavier than water (1000) pulls the swamped boat down. In doubt, guess high.")
+            .unless(HullQuestions::impossibleDensity));
+  }
+
+  private static Optional<String> impossibleDensity(double density) {
+    return density >= 100 && density <= 9000
+        ? Optional.empty()
+        : Optional.of(
+            "No hull is made of such stuff: densities run from 100 (foam) to 8000 (steel) kg/m³."
+                + " Type kilograms for each cubic metre.");
+  }
+
+  private Entry<Double> thickness() {
+    return tape.length("hull.thickness", "Thickness of the shell")
+        .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
+        .why("The inside lies this much further in; every chamber is smaller by it.")
+        .unless(tape.length(0.0005, 0.060, "thickness of such shells"));
+  }
+
+  private double thickness(Material material, List<String> assumed) {
+    double usual = material.usualThickness();
+    Optional<Double> measured =
+        replay.ask(thickness().optional(tape.show(usual) + ", usual, not measured"));
+    return orAssumed(measured, usual, Assumed.usualThickness(material), assumed);
+  }
+
+  /** What nobody measured stays known as such, so that the report can say so. */
+  private static double orAssumed(
+      Optional<Double> measured, double usual, String text, List<String> assumed) {
+    if (measured.isEmpty()) {
+      assumed.add(text);
+    }
+    return measured.orElse(usual);
+  }
+
+  private double length() {
+    return replay.ask(
+        tape.length("hull.length", "Length overall")
+            .how("Plumb both ends down to the ground and tape between the marks.")
+            .why("Only used to catch slips of the tape in the answers that follow.")
+            .unless(tape.length(1.5, 8.0, "length of any boat this is for")));
+  }
+
+  private List<Station> stations(double length) {
+    int stations =
+        replay.ask(
+            Words.whole("hull.stations", "How many stations", 3, 21)
+                .how(
+                    "Stations are the places along the boat where you measure across it: one at",
+                    "each end, the rest between, closer together where the shape changes fast.")
+                .why("Three find a plain pram; five suit most boats; more for much curve.")
+                .orElse(USUAL_STATIONS, Integer.toString(USUAL_STATIONS)));
+    int points =
+        replay.ask(
+            Words.whole("hull.points", "How many points at each station", 2, 12)
+                .how(
+                    "From the keel up to the rail, the same number at every station: keel, chine",
+                    "and rail are three; a round side needs five or more.")
+                .why("Between points the side is taken as straight.")
+                .orElse(USUAL_POINTS, Integer.toString(USUAL_POINTS)));
+    boolean alike = alike();
+    return new StationQuestions(replay, tape, length, stations, points, alike).stations();
+  }
+
+  private boolean alike() {
+    return replay.ask(
+        Words.yesNo("hull.alike", "Are port and starboard alike?")
+            .how("Tape from the middle of the stem to each corner of the transom and compare.")
+            .why("If yes, port is measured and mirrored; if no, starboard is asked as well.")
+            .orElse(true, "yes"));
+  }
+
+  private double mass() {
+    return replay.ask(
+        tape.mass("hull.mass", "Mass of the bare hull")
+            .how(
+                "Empty it of all that is not built in. One bathroom scale under each end on a",
+                "narrow block, at the same time, level: add the two readings.")
+            .why("Everything the boat can carry comes after this. A guess is worth nothing.")
+            .unless(tape.mass(8, 800, "mass of any hull this is for")));
+  }
+
+  private Optional<Vector3> centre(Outline outline) {
+    boolean known =
+        replay.ask(
+            Words.yesNo("hull.centre", "Do you know where the bare hull balances?")
+                .how(
+                    "Roll it over a pipe until it balances, or reckon it from the two scales:",
+                    "the heavier reading is nearer. No: it is estimated from the shell's area.")
+                .why("It sets how the boat trims. An estimate is said to be one."));
+    return known ? Optional.of(balance(outline)) : Optional.empty();
+  }
+
+  private Vector3 balance(Outline outline) {
+    double x =
+        replay.ask(
+            tape.length("hull.centre.x", "Balance point, forward of the aft end")
+                .how("Tape from the aft end, level, to where it balances.")
+                .why("It sets how the boat trims.")
+                .unless(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+    double z =
+        replay.ask(
+            tape.length("hull.centre.z", "Balance point, up from the baseline")
+                .how("Hard to find: hang the hull by a corner, or guess high.")
+                .why("Too low a guess flatters the boat; high is on the safe side.")
+                .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+    return Vector3.of(x, 0, z);
+  }
+
+  private double floor(Outline outline, double thickness, List<String> assumed) {
+    Entry<Double> floor =
+        tape.length("hull.floor", "Height of the floor")
+            .how("Up from the baseline to the floorboards, or to the bottom's inside.")
+            .why("Whoever stands, stands on this.")
+            .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
+    // Where the bottom lies higher than that, nobody can stand so low: then it must be measured.
+    if (!(outline.lowest() <= thickness)) {
+      return replay.ask(floor);
+    }
+    Optional<Double> measured = replay.ask(floor.optional(tape.show(thickness) + ", the bottom"));
+    return orAssumed(measured, thickness, Assumed.floorOnTheShell(thickness), assumed);
+  }
+
+  private List<Span> decked(Outline outline) {
+    return new Several(
+            replay, "hull.decked", "decked length", "Is any length of the boat decked over?")
+        .orNone(
+            entry ->
+                entry
+                    .how("A deck from rail to rail that keeps water out; a loose cover is none.")
+                    .why("Along a deck, water at the rail does not run in."),
+            (key, before) -> deck(key, outline));
+  }
+
+  private Span deck(String key, Outline outline) {
+    double from =
+        replay.ask(
+            tape.length(key + ".from", "Decked from, forward of the aft end")
+                .how("Tape from the aft end to where the deck begins.")
+                .why("Only within this length is the rail no edge that floods.")
+                .unless(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+    double to =
+        replay.ask(
+            tape.length(key + ".to", "Decked to, forward of the aft end")
+                .how("Tape from the aft end to where the deck ends.")
+                .why("Only within this length is the rail no edge that floods.")
+                .unless(tape.length(outline.aft(), outline.fore(), "length of the hull"))
+                .unless(end -> Slips.backward("Decked length", from, end, tape)));
+    return new Span(from, to);
+  }
+}

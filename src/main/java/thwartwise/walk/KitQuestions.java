@@ -1,0 +1,131 @@
+package thwartwise.walk;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Kit;
+import thwartwise.geometry.Vector3;
+
+/** Everything carried that is not built in. */
+final class KitQuestions {
+  /** A motor hangs aft of the transom and below the bottom; oars stick out. */
+  private static final double BEYOND = 1.0;
+
+  private final Replay replay;
+  private final Tape tape;
+  private final Outline outline;
+  private final List<String> chambers;
+
+  KitQuestions(Replay replay, Tape tape, Outline outline, List<Chamber> chambers) {
+    this.replay = replay;
+    this.tape = tape;
+    this.outline = outline;
+    this.chambers = chambers.stream().map(Chamber::name).toList();
+  }
+
+  List<Kit> kit() {
+    return new Several(replay, "kit", "piece of kit", "Is any kit carried?")
+        .orNone(
+            entry ->
+                entry
+                    .how("Motor, battery, tank, anchor, oars, water can, bags: each by itself.")
+                    .why("Kit comes off what is left for people, and where it lies matters."),
+            this::item);
+  }
+
+  private Kit item(String key, List<Kit> before) {
+    String name = name(key, before);
+    String subject = "Kit " + Words.quoted(name);
+    double mass = mass(key, subject);
+    Vector3 at = at(key, subject);
+    Optional<Double> volume = litres(key, subject);
+    boolean fastened = fastened(key, subject);
+    return new Kit(name, mass, at, volume, fastened, in(key, subject, name));
+  }
+
+  private String name(String key, List<Kit> before) {
+    return replay.ask(
+        Words.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
+            .how("Such as motor, anchor, battery. Call batteries and chargers by those words.")
+            .why("A space that holds a battery or a charger never counts: it must be vented."));
+  }
+
+  private double mass(String key, String subject) {
+    return replay.ask(
+        tape.mass(key + ".mass", subject + ", mass")
+            .how("Bathroom scales: you with it in your arms, less you without it.")
+            .why("Every kilogram of kit is one less of people.")
+            .unless(tape.mass(0.01, 300, "mass of a piece of kit")));
+  }
+
+  private Vector3 at(String key, String subject) {
+    double x = along(key, subject);
+    double y = across(key, subject);
+    return Vector3.of(x, y, up(key, subject));
+  }
+
+  private double along(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".x", subject + ", forward of the aft end")
+            .how("Tape from the aft end to its middle; aft of the aft end with a minus.")
+            .why("It trims the boat.")
+            .unless(
+                tape.length(
+                    outline.aft() - BEYOND,
+                    outline.fore() + BEYOND,
+                    "length of the hull and a pace")));
+  }
+
+  private double across(String key, String subject) {
+    double most = outline.halfBeam() + BEYOND / 2;
+    return replay.ask(
+        tape.length(key + ".y", subject + ", port of the middle")
+            .how("From the middle line to its middle, to port; to starboard with a minus.")
+            .why("It heels the boat.")
+            .unless(tape.length(-most, most, "breadth of the hull and half a pace"))
+            .orElse(0.0, "0"));
+  }
+
+  private double up(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".z", subject + ", height of its middle")
+            .how("From the baseline straight up to its middle; below the bottom with a minus.")
+            .why("High kit makes the boat tender.")
+            .unless(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat")));
+  }
+
+  private Optional<Double> litres(String key, String subject) {
+    return replay.ask(
+        tape.litres(key + ".litres", subject + ", its own volume")
+            .how("Length by breadth by height in decimetres, or the water it pushes out.")
+            .why("Under water it lifts by its volume, up to its own weight. Left out: no lift.")
+            .unless(tape.volume(0.00001, 0.5, "volume of a piece of kit"))
+            .optional("gives no lift"));
+  }
+
+  private boolean fastened(String key, String subject) {
+    return replay.ask(
+        Words.yesNo(key + ".fastened", subject + ", is it fastened?")
+            .how("Fastened so that it stays in a boat upside down.")
+            .why("Loose kit slides to the low side, and floats away from a swamped boat."));
+  }
+
+  private Optional<String> in(String key, String subject, String name) {
+    return chambers.isEmpty() ? Optional.empty() : replay.ask(stowed(key, subject, name));
+  }
+
+  private Entry<Optional<String>> stowed(String key, String subject, String name) {
+    Entry<String> entry =
+        Words.oneOf(key + ".in", subject + ", stowed in which chamber", chambers)
+            .how("One of the chambers you named; a beginning of its name is enough.")
+            .why("It takes room there; and with a battery or a charger inside, it never counts.");
+    return (isVented(name) ? entry.remark(chamber -> Optional.of(VENTED)) : entry).optional("none");
+  }
+
+  private static final String VENTED =
+      "a space that holds a battery or a charger never counts: vent it, do not seal it";
+
+  private static boolean isVented(String name) {
+    return new Kit(name, 0, Vector3.ZERO, Optional.empty(), false, Optional.empty()).needsVenting();
+  }
+}

@@ -1,0 +1,24 @@
+package thwartwise.walk;
+
+/** What is said before question one, so that it helps even if no question is ever answered. */
+final class Opening {
+  static final String TEXT =
+      """
+      If you do nothing else: everybody wears a life jacket, weigh everybody and
+      everything, and never take more aboard than the latest record says.
+
+      A trial on the bank needs no program. In calm water that is knee-deep, jackets
+      on, somebody standing by: load the boat to the limit and look how much rail is
+      left. Then everyone to one side, slowly. Then swamp it, and see whether it
+      stays level and holds everybody's head clear of the water.
+
+      Have at hand: a tape measure, a long straight batten or line, a spirit level,
+      bathroom scales, a litre jug, pencil and paper. Every answer is kept, so you
+      may stop whenever you like.
+
+      Words that always work: back (the last question again), list (answers so far),
+      why (how to measure this, and what it is for), stop (keep it all and leave).
+      What was not measured or tested counts for nothing.""";
+
+  private Opening() {}
+}

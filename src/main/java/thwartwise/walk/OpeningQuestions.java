@@ -1,0 +1,90 @@
+package thwartwise.walk;
+
+import java.util.List;
+import thwartwise.boat.Opening;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.ChoiceReader;
+
+/** Where water comes in before it reaches the rail. */
+final class OpeningQuestions {
+  private final Replay replay;
+  private final Tape tape;
+  private final Outline outline;
+
+  OpeningQuestions(Replay replay, Tape tape, Outline outline) {
+    this.replay = replay;
+    this.tape = tape;
+    this.outline = outline;
+  }
+
+  List<Opening> openings() {
+    return new Several(replay, "opening", "opening", "Is there any opening lower than the rail?")
+        .orNone(
+            entry ->
+                entry
+                    .how(
+                        "Cut-out for the motor, oar notch, cable hole, drain without its bung,",
+                        "centreboard case: each where water could come in.")
+                    .why("The boat floods at its lowest opening, not at its rail."),
+            this::opening);
+  }
+
+  private Opening opening(String key, List<Opening> before) {
+    String name =
+        replay.ask(
+            Words.name(key + ".name", "Opening, name", before.stream().map(Opening::name).toList())
+                .how("Such as transom cut-out, port oar notch, drain.")
+                .why("The report says which opening the water reaches first."));
+    String subject = "Opening " + Words.quoted(name);
+    double x = along(key, subject);
+    double y = across(key, subject);
+    double z = up(key, subject);
+    double width = width(key, subject);
+    return new Opening(name, Vector3.of(x, y, z), width, runsAcross(key, subject));
+  }
+
+  private double along(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".x", subject + ", forward of the aft end")
+            .how("Tape from the aft end to the middle of its lowest edge.")
+            .why("Water reaches it when that place goes under.")
+            .unless(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+  }
+
+  private double across(String key, String subject) {
+    double beam = outline.halfBeam();
+    return replay.ask(
+        tape.length(key + ".y", subject + ", port of the middle")
+            .how("From the middle line to the middle of its lowest edge; starboard with a minus.")
+            .why("An opening far out goes under first when the boat heels.")
+            .unless(tape.length(-beam, beam, "breadth of the hull"))
+            .orElse(0.0, "0"));
+  }
+
+  private double up(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".z", subject + ", height of its lowest edge")
+            .how("From the baseline straight up to its lowest edge.")
+            .why("This height is where flooding begins.")
+            .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+  }
+
+  private double width(String key, String subject) {
+    double widest = Math.max(2 * outline.halfBeam(), outline.fore() - outline.aft());
+    return replay.ask(
+        tape.length(key + ".width", subject + ", length of that edge")
+            .how("Tape along the lowest edge; for a small hole its diameter.")
+            .why("A wide opening floods at the end that dips.")
+            .unless(tape.length(0, widest, "size of the hull")));
+  }
+
+  private boolean runsAcross(String key, String subject) {
+    return replay.ask(
+        Words.choice(
+                key + ".edge",
+                subject + ", its edge runs",
+                ChoiceReader.of(true, "across", "athwart").or(false, "along", "fore and aft"))
+            .how("across: as in a transom. along: as a notch in the side.")
+            .why("It decides which end of the edge dips when the boat heels."));
+  }
+}

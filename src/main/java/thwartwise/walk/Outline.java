@@ -1,0 +1,66 @@
+package thwartwise.walk;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * The bounds of the measured stations, to tell whether a thing can lie within the boat. Straight
+ * between stations; it judges typing slips only, never buoyancy.
+ */
+record Outline(List<Station> stations) {
+
+  double aft() {
+    return all(Vector3::x).min().orElseThrow();
+  }
+
+  double fore() {
+    return all(Vector3::x).max().orElseThrow();
+  }
+
+  double lowest() {
+    return all(Vector3::z).min().orElseThrow();
+  }
+
+  double highest() {
+    return all(Vector3::z).max().orElseThrow();
+  }
+
+  double halfBeam() {
+    return all(p -> Math.abs(p.y())).max().orElseThrow();
+  }
+
+  Box bounds() {
+    return new Box(
+        new Span(aft(), fore()), new Span(-halfBeam(), halfBeam()), new Span(lowest(), highest()));
+  }
+
+  /** Half-breadth of the wider rail at a place along the boat. */
+  double railAt(double x) {
+    double widest = 0;
+    for (int i = 1; i < stations.size(); i++) {
+      Station a = stations.get(i - 1);
+      Station b = stations.get(i);
+      widest = Math.max(widest, railBetween(a.portRail(), b.portRail(), x));
+      widest = Math.max(widest, railBetween(a.starboardRail(), b.starboardRail(), x));
+    }
+    return widest;
+  }
+
+  private static double railBetween(Vector3 aft, Vector3 fore, double x) {
+    if (!(aft.x() <= x && x <= fore.x())) {
+      return 0;
+    }
+    return Math.abs(aft.toward(fore, (x - aft.x()) / (fore.x() - aft.x())).y());
+  }
+
+  private DoubleStream all(java.util.function.ToDoubleFunction<Vector3> of) {
+    return stations.stream()
+        .flatMap(s -> Stream.concat(s.port().stream(), s.starboard().stream()))
+        .mapToDouble(of);
+  }
+}

@@ -1,0 +1,83 @@
+package thwartwise.walk;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+
+/** Who is aboard today, and where they sit. */
+final class PeopleQuestions {
+  private final Replay replay;
+  private final Tape tape;
+  private final List<Place> places;
+
+  PeopleQuestions(Replay replay, Tape tape, List<Place> places) {
+    this.replay = replay;
+    this.tape = tape;
+    this.places = places;
+  }
+
+  List<Person> aboard() {
+    return new Several(replay, "person", "person", "Shall named people be put aboard?")
+        .orNone(
+            entry ->
+                entry
+                    .how("yes: the boat is also worked out as these people load it.")
+                    .why("no: the recommendation is worked out all the same, for any crew."),
+            this::person);
+  }
+
+  private Person person(String key, List<Person> before) {
+    String name =
+        replay.ask(
+            Words.name(key + ".name", "Person, name", before.stream().map(Person::name).toList())
+                .how("A first name, or helm, bow, child.")
+                .why("So that the report can say who sits where."));
+    String subject = "Person " + Words.quoted(name);
+    double mass = mass(key, subject);
+    Place place = place(key, subject, before);
+    return new Person(name, mass, place.name(), across(key, subject, place));
+  }
+
+  private double mass(String key, String subject) {
+    return replay.ask(
+        tape.mass(key + ".mass", subject + ", mass dressed, in a life jacket")
+            .how("Bathroom scales, in the clothes, boots and life jacket worn afloat.")
+            .why("People guess themselves light; wet clothes weigh more still.")
+            .unless(tape.mass(8, 200, "mass of one person")));
+  }
+
+  private Place place(String key, String subject, List<Person> before) {
+    String chosen =
+        replay.ask(
+            Words.oneOf(key + ".place", subject + ", sits at", names())
+                .how("One of the places you named; a beginning of its name is enough.")
+                .why("Where people sit decides how the boat lies.")
+                .unless(name -> full(name, before)));
+    return places.stream().filter(p -> p.name().equals(chosen)).findFirst().orElseThrow();
+  }
+
+  private List<String> names() {
+    return places.stream().map(Place::name).toList();
+  }
+
+  private Optional<String> full(String chosen, List<Person> before) {
+    Place place = places.stream().filter(p -> p.name().equals(chosen)).findFirst().orElseThrow();
+    long there = before.stream().filter(p -> p.place().equals(chosen)).count();
+    return there < place.people()
+        ? Optional.empty()
+        : Optional.of(
+            "The place \"%s\" takes %s, and %s sit there already. Type another place."
+                .formatted(chosen, place.people(), there));
+  }
+
+  private double across(String key, String subject, Place place) {
+    double reach = place.halfWidth();
+    return replay.ask(
+        tape.length(key + ".y", subject + ", port of the middle")
+            .how("From the middle line to the middle of the person; starboard with a minus.")
+            .why("Off the middle heels the boat.")
+            .unless(tape.length(-reach, reach, "reach of that place"))
+            .orElse(0.0, "0"));
+  }
+}

@@ -1,0 +1,53 @@
+package thwartwise.walk;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+
+/**
+ * The answers run through the script.
+ *
+ * @param given those that fit, in the order of the questions
+ * @param rest those the script did not come to
+ * @param open the question the script stopped at; empty when it came to its end
+ */
+record Played(
+    List<Given> given, List<Answer> rest, Optional<Unanswered> open, Optional<Boat> boat) {
+
+  static Played of(Function<Replay, Boat> script, List<Answer> answers) {
+    Replay replay = new Replay(answers);
+    try {
+      Boat boat = script.apply(replay);
+      return new Played(replay.given(), rest(answers, replay), Optional.empty(), Optional.of(boat));
+    } catch (Unanswered open) {
+      return new Played(replay.given(), rest(answers, replay), Optional.of(open), Optional.empty());
+    }
+  }
+
+  private static List<Answer> rest(List<Answer> answers, Replay replay) {
+    List<Answer> used = replay.given().stream().map(Given::answer).toList();
+    return answers.stream().filter(answer -> !used.contains(answer)).toList();
+  }
+
+  /** The answers with one more at the open question; those after it stay while they can. */
+  List<Answer> with(Entry<?> entry, String typed) {
+    Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restBut(entry.key());
+    Stream<Answer> before = given.stream().map(Given::answer);
+    Stream<Answer> now = Stream.of(new Answer(entry.key(), typed.strip()));
+    return Stream.of(before, now, after).flatMap(s -> s).toList();
+  }
+
+  /** Answers further on, without the one kept at this question. */
+  Stream<Answer> restBut(String key) {
+    return rest.stream().filter(answer -> !answer.question().equals(key));
+  }
+
+  /** The answers without the given one; those after it stay. */
+  List<Answer> without(Given dropped) {
+    return Stream.concat(given.stream().map(Given::answer), rest.stream())
+        .filter(answer -> !answer.question().equals(dropped.question().key()))
+        .toList();
+  }
+}

@@ -1,0 +1,57 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One question as a person sees it.
+ *
+ * @param key stable name of the question within a walk
+ * @param subject what is asked for, in a few words; the repeat of the answer begins with it
+ * @param prompt one line of at most 78 columns with the unit in force and what an empty answer
+ *     means; the caller adds a space and reads the line
+ * @param how how to measure it and with which tool, a line or two
+ * @param why why it matters, a line or two
+ * @param expected what may be typed, with examples
+ */
+public record Question(
+    String key,
+    String subject,
+    String prompt,
+    List<String> how,
+    List<String> why,
+    String expected) {
+
+  private static final int COLUMNS = 78;
+
+  public Question {
+    how = List.copyOf(how);
+    why = List.copyOf(why);
+  }
+
+  /** The answer repeated. */
+  public String repeat(String understood) {
+    return subject + (subject.endsWith("?") ? " " : ": ") + understood;
+  }
+
+  /** Everything there is to say about it, line by line. */
+  public List<String> help() {
+    List<String> lines = new ArrayList<>(how);
+    lines.addAll(why);
+    lines.addAll(wrapped("Type " + expected + "."));
+    return lines;
+  }
+
+  /** Choices can be many; a line breaks at the last space that fits. */
+  private static List<String> wrapped(String text) {
+    List<String> lines = new ArrayList<>();
+    String rest = text;
+    while (rest.length() > COLUMNS && rest.lastIndexOf(' ', COLUMNS) > 0) {
+      int end = rest.lastIndexOf(' ', COLUMNS);
+      lines.add(rest.substring(0, end));
+      rest = rest.substring(end + 1);
+    }
+    lines.add(rest);
+    return lines;
+  }
+}

@@ -1,0 +1,75 @@
+package thwartwise.walk;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.TypedUnit;
+import thwartwise.measure.UnitSystem;
+
+/**
+ * Between what bounds an answer can be true, in SI, both included. An answer outside is most often
+ * the right figure in another unit, so the message offers the one that would fit.
+ *
+ * @param ofWhat completes "outside … to …, the"
+ */
+record Range(Dimension dimension, UnitSystem system, double least, double most, String ofWhat) {
+  private static final double CRUMB = 0.03;
+
+  /** Under a hand's breadth people think in millimetres first, m. */
+  private static final double THIN = 0.1;
+
+  Optional<String> complaint(double si) {
+    return holds(si) ? Optional.empty() : Optional.of(outside(si) + otherUnit(si));
+  }
+
+  private boolean holds(double si) {
+    return least <= si && si <= most;
+  }
+
+  private String outside(double si) {
+    return "%s is outside %s to %s, the %s.".formatted(show(si), show(least), show(most), ofWhat);
+  }
+
+  private String otherUnit(double si) {
+    return likely().stream()
+        .map(unit -> read(si, unit))
+        .filter(this::isLikely)
+        .findFirst()
+        .map(meant -> " Did you mean " + show(meant) + "?")
+        .orElse(" Measure it again.");
+  }
+
+  /** Within the bounds, and not a crumb of what is asked for: 1.6 m of height was never 16 mm. */
+  private boolean isLikely(double meant) {
+    return holds(meant) && Math.abs(meant) >= CRUMB * most;
+  }
+
+  /** The same figure, had it been written in that unit. */
+  private double read(double si, TypedUnit unit) {
+    return si / system.bare(dimension).size().doubleValue() * unit.size().doubleValue();
+  }
+
+  /** Units people think in when they forget to say so; nought is the same in all of them. */
+  private List<TypedUnit> likely() {
+    return switch (dimension) {
+      case LENGTH -> likelyLengths();
+      case MASS -> system.isMetric() ? List.of(TypedUnit.POUND) : List.of(TypedUnit.KILOGRAM);
+      case VOLUME -> List.of(TypedUnit.MILLILITRE);
+      case POWER -> List.of(TypedUnit.WATT);
+      case TIME -> List.of(TypedUnit.SECOND);
+    };
+  }
+
+  private List<TypedUnit> likelyLengths() {
+    if (most <= THIN) {
+      return List.of(TypedUnit.MILLIMETRE, TypedUnit.CENTIMETRE);
+    }
+    return system.isMetric()
+        ? List.of(TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE)
+        : List.of(TypedUnit.FOOT, TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE);
+  }
+
+  private String show(double si) {
+    return system.show(si, dimension);
+  }
+}

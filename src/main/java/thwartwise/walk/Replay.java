@@ -1,0 +1,39 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thwartwise.measure.Reading;
+
+/**
+ * The script asks, the answers kept so far reply. The first question without a fitting answer ends
+ * the run; so finding the next question, resuming and going back are all the same thing.
+ */
+final class Replay {
+  private final Map<String, Answer> kept = new HashMap<>();
+  private final List<Given> given = new ArrayList<>();
+
+  Replay(List<Answer> answers) {
+    answers.forEach(answer -> kept.putIfAbsent(answer.question(), answer));
+  }
+
+  <T> T ask(Entry<T> entry) {
+    Answer answer = kept.get(entry.key());
+    if (answer == null) {
+      throw new Unanswered(entry, Optional.empty());
+    }
+    Reading<T> reading = entry.read(answer.typed());
+    if (reading instanceof Reading.Refused<T> refused) {
+      throw new Unanswered(entry, Optional.of(refused.reason()));
+    }
+    Reading.Understood<T> understood = (Reading.Understood<T>) reading;
+    given.add(new Given(entry.question(), answer, understood.text(), entry.governsTheRest()));
+    return understood.value();
+  }
+
+  List<Given> given() {
+    return List.copyOf(given);
+  }
+}

@@ -1,0 +1,71 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Vector3;
+
+/**
+ * The stations, aft to forward, each from the keel up to the rail. What the baseline and the middle
+ * line settle by themselves is not asked.
+ */
+final class StationQuestions {
+  private final Replay replay;
+  private final Tape tape;
+  private final double length;
+  private final int stations;
+  private final int points;
+  private final boolean alike;
+
+  StationQuestions(
+      Replay replay, Tape tape, double length, int stations, int points, boolean alike) {
+    this.replay = replay;
+    this.tape = tape;
+    this.length = length;
+    this.stations = stations;
+    this.points = points;
+    this.alike = alike;
+  }
+
+  List<Station> stations() {
+    List<Station> done = new ArrayList<>();
+    for (int number = 1; number <= stations; number++) {
+      done.add(station(number, List.copyOf(done)));
+    }
+    return List.copyOf(done);
+  }
+
+  private Station station(int number, List<Station> before) {
+    String key = "hull.station." + number;
+    String name = name(key, number, before);
+    String subject = "Station " + number + " " + Words.quoted(name);
+    StationSlips slips =
+        new StationSlips(tape, "Station " + number + " \"" + name + "\"", length, points, before);
+    boolean last = number == stations;
+    AlongQuestions along = new AlongQuestions(replay, tape, key, subject, slips, last);
+    AcrossQuestions across = new AcrossQuestions(replay, tape, length, subject, slips);
+    boolean upright = along.upright();
+    List<Vector3> port = new ArrayList<>();
+    for (int point = 1; point <= points; point++) {
+      double x = along.x(upright, point, port);
+      port.add(across.port(key + ".point." + point, point, x, port));
+    }
+    return alike
+        ? Station.mirrored(name, port)
+        : new Station(name, port, across.starboard(key + ".starboard.", port));
+  }
+
+  private String name(String key, int number, List<Station> before) {
+    String usual = number == 1 ? "aft end" : number == stations ? "fore end" : "station " + number;
+    return replay.ask(
+        Words.name(
+                key + ".name",
+                "Station " + number + " of " + stations + ", name",
+                before.stream().map(Station::name).toList())
+            .how(
+                "Level the boat, stretch a line along the middle at the lowest point of the",
+                "bottom: the baseline. Stations go from the aft end (number 1) forward.")
+            .why("The name stands in messages about this station.")
+            .orElse(usual, usual));
+  }
+}

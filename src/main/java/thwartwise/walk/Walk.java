@@ -1,0 +1,156 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import thwartwise.measure.Reading;
+
+/**
+ * The conversation that measures a whole boat, as a pure function of the answers given so far. Keep
+ * the list of answers and nothing is lost: the same list always leads to the same question or boat.
+ */
+public final class Walk {
+  /** Said before question one. */
+  public static final String OPENING = Opening.TEXT;
+
+  /** A line longer than this is no word of the walk. */
+  private static final int LONGEST_WORD = 20;
+
+  private static final Pattern CHANGE = Pattern.compile("change\\s*(\\d{0,4})");
+
+  private final BoatScript script;
+
+  private Walk(BoatScript script) {
+    this.script = script;
+  }
+
+  /**
+   * @param today what the word {@code today} means, and the day no test may lie after
+   */
+  public static Walk on(LocalDate today) {
+    return new Walk(new BoatScript(today));
+  }
+
+  /** The question to ask now, or the boat. */
+  public Step next(List<Answer> answers) {
+    Played played = play(answers);
+    return played
+        .open()
+        .<Step>map(open -> new Step.Ask(open.entry().question(), misfit(open)))
+        .orElseGet(() -> new Step.Done(played.boat().orElseThrow(), leftOver(played)));
+  }
+
+  /** Takes one typed line: an answer to the question {@link #next} gives, or one of the words. */
+  public Reply take(List<Answer> answers, String typed) {
+    Played played = play(answers);
+    String word = typed.length() > LONGEST_WORD ? "" : typed.strip().toLowerCase(Locale.ROOT);
+    Matcher change = CHANGE.matcher(word);
+    if (change.matches()) {
+      return change(played, change.group(1));
+    }
+    return switch (word) {
+      case "back" -> back(played);
+      case "list" -> new Reply.Listed(listed(played));
+      case "why", "help", "?" -> new Reply.Explained(explained(played));
+      case "stop" -> new Reply.Stopped(stopped(played));
+      default -> answered(played, typed);
+    };
+  }
+
+  private Played play(List<Answer> answers) {
+    return Played.of(script::boat, answers);
+  }
+
+  private static Reply answered(Played played, String typed) {
+    return played
+        .open()
+        .map(open -> answered(played, open.entry(), typed))
+        .orElseGet(() -> new Reply.Refused(FINISHED));
+  }
+
+  private static <T> Reply answered(Played played, Entry<T> entry, String typed) {
+    Reading<T> reading = entry.read(typed);
+    if (reading instanceof Reading.Understood<T> understood) {
+      String repeat = entry.question().repeat(understood.text());
+      return new Reply.Accepted(played.with(entry, typed), repeat + dropped(played, entry));
+    }
+    return new Reply.Refused(reading.refusal().orElseThrow());
+  }
+
+  private static String dropped(Played played, Entry<?> entry) {
+    long later = played.restBut(entry.key()).count();
+    return entry.governsTheRest() && later > 0
+        ? " (the answers after it meant something else before: " + later + " to be asked again)"
+        : "";
+  }
+
+  private static Reply back(Played played) {
+    int count = played.given().size();
+    return count == 0
+        ? new Reply.Refused("This is the first question; there is nothing to go back to.")
+        : open(played, played.given().get(count - 1));
+  }
+
+  private static Reply change(Played played, String digits) {
+    int number = digits.isEmpty() ? 0 : Integer.parseInt(digits);
+    if (number < 1 || number > played.given().size()) {
+      return new Reply.Refused(
+          "Type change and the number of an answer, as in change 2; list shows the numbers.");
+    }
+    Given wanted = played.given().get(number - 1);
+    return wanted.governsTheRest() && number < played.given().size()
+        ? new Reply.Refused(GOVERNS)
+        : open(played, wanted);
+  }
+
+  private static Reply open(Played played, Given wanted) {
+    return new Reply.WentBack(played.without(wanted), "Asked again. You had: " + wanted.line());
+  }
+
+  private static String listed(Played played) {
+    if (played.given().isEmpty()) {
+      return "No answers yet.";
+    }
+    return IntStream.range(0, played.given().size())
+        .mapToObj(i -> String.format(Locale.ROOT, "%3d. %s", i + 1, played.given().get(i).line()))
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String explained(Played played) {
+    return played
+        .open()
+        .map(open -> String.join("\n", open.entry().question().help()))
+        .orElse(FINISHED);
+  }
+
+  private static String stopped(Played played) {
+    long count = played.given().size() + played.rest().size();
+    return "Stopped. Your " + (count == 1 ? "answer is kept." : count + " answers are kept.");
+  }
+
+  private static Optional<String> misfit(Unanswered open) {
+    return open.misfit()
+        .map(
+            reason ->
+                "The answer kept from before does not fit here, so it is asked again. " + reason);
+  }
+
+  private static Optional<String> leftOver(Played played) {
+    int count = played.rest().size();
+    return count == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Left out, since no question asks for them any more: answers kept, " + count + ".");
+  }
+
+  private static final String FINISHED =
+      "Every question is answered. Type back to return to the last one, or list to see them all.";
+
+  private static final String GOVERNS =
+      "The units decide what all later numbers mean. Go back to them with back, or start anew.";
+}

@@ -1,0 +1,197 @@
+package thwartwise;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.shell.Main;
+
+/**
+ * Packages depend only downward, and each outside library stays in the one package that needs it.
+ */
+class ArchitectureTest {
+  private static final List<String> TOP_DOWN =
+      List.of(
+          "shell",
+          "walk",
+          "report",
+          "files",
+          "record",
+          "inspection",
+          "checks",
+          "rules",
+          "checklist",
+          "afloat",
+          "boat",
+          "measure",
+          "geometry");
+
+  /** What each package may use of ours, itself aside. Everything not named here is forbidden. */
+  private static final Map<String, Set<String>> MAY_USE =
+      Map.ofEntries(
+          Map.entry("geometry", Set.of()),
+          Map.entry("measure", Set.of()),
+          Map.entry("boat", Set.of("geometry", "measure")),
+          Map.entry("afloat", Set.of("boat", "geometry", "measure")),
+          Map.entry("checklist", Set.of("boat", "geometry", "measure")),
+          Map.entry("rules", Set.of("afloat", "boat", "geometry", "measure")),
+          Map.entry("checks", Set.of("rules", "afloat", "boat", "geometry", "measure")),
+          Map.entry(
+              "inspection",
+              Set.of("checks", "rules", "checklist", "afloat", "boat", "geometry", "measure")),
+          Map.entry("record", below("record")),
+          Map.entry("files", below("files")),
+          Map.entry("report", below("files")),
+          Map.entry(
+              "walk", Set.of("inspection", "checklist", "afloat", "boat", "geometry", "measure")),
+          Map.entry("shell", below("shell")));
+
+  /** From here down: plain Java. */
+  private static final List<String> CORE = TOP_DOWN.subList(5, TOP_DOWN.size());
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("thwartwise");
+
+  private static Set<String> below(String name) {
+    return Set.copyOf(TOP_DOWN.subList(TOP_DOWN.indexOf(name) + 1, TOP_DOWN.size()));
+  }
+
+  static List<String> packages() {
+    return TOP_DOWN;
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void a_package_uses_only_the_packages_it_may_know(String name) {
+    String[] forbidden =
+        TOP_DOWN.stream()
+            .filter(other -> !other.equals(name) && !MAY_USE.get(name).contains(other))
+            .map(ArchitectureTest::classesOf)
+            .toArray(String[]::new);
+    if (forbidden.length > 0) {
+      check(
+          noClasses()
+              .that()
+              .resideInAPackage(classesOf(name))
+              .should()
+              .dependOnClassesThat(resideInAnyPackage(forbidden)));
+    }
+  }
+
+  @Test
+  void only_files_knows_jackson() {
+    check(
+        noClasses()
+            .that(resideOutsideOfPackage(classesOf("files")))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("tools.jackson..", "com.fasterxml..")));
+  }
+
+  @Test
+  void only_the_shell_knows_spring_and_the_terminal() {
+    check(
+        noClasses()
+            .that(resideOutsideOfPackage(classesOf("shell")))
+            .should()
+            .dependOnClassesThat(
+                resideInAnyPackage("org.springframework..", "org.jline..", "java.util.logging..")));
+  }
+
+  @Test
+  void only_the_shell_speaks_to_the_console() {
+    check(
+        noClasses()
+            .that(resideOutsideOfPackage(classesOf("shell")))
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .orShould()
+            .accessField(System.class, "in")
+            .orShould()
+            .callMethod(System.class, "console")
+            .orShould()
+            .callMethod(System.class, "exit", int.class)
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(java.io.Console.class));
+  }
+
+  @Test
+  void the_core_reads_no_files_and_no_clock() {
+    String[] core = CORE.stream().map(ArchitectureTest::classesOf).toArray(String[]::new);
+    check(
+        noClasses()
+            .that()
+            .resideInAnyPackage(core)
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.nio.file..", "java.net.."))
+            .orShould()
+            .callMethod(java.time.LocalDate.class, "now")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis"));
+  }
+
+  @Test
+  void every_class_lies_in_a_package_that_has_its_place_in_the_order() {
+    assertThat(CLASSES.stream().map(c -> c.getPackageName()).distinct())
+        .allMatch(name -> TOP_DOWN.contains(name.replace("thwartwise.", "")));
+  }
+
+  /** Rules about classes that were never seen would all hold. */
+  @ParameterizedTest
+  @MethodSource("packages")
+  void the_classes_of_each_package_were_really_seen(String name) throws Exception {
+    List<String> onDisk = compiled(name);
+    List<String> seen =
+        CLASSES.stream()
+            .filter(c -> c.getPackageName().equals("thwartwise." + name))
+            .map(c -> c.getName().substring(c.getPackageName().length() + 1))
+            .toList();
+    assertThat(seen).containsAll(onDisk);
+    if (!name.equals("checklist")) {
+      assertThat(seen).isNotEmpty();
+    }
+  }
+
+  private static List<String> compiled(String name) throws IOException, URISyntaxException {
+    Path root = Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    Path folder = root.resolve("thwartwise").resolve(name);
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(file -> file.endsWith(".class") && !file.startsWith("package-info"))
+          .map(file -> file.replaceFirst("\\.class$", ""))
+          .toList();
+    }
+  }
+
+  private static void check(ArchRule rule) {
+    rule.allowEmptyShould(true).check(CLASSES);
+  }
+
+  private static String classesOf(String name) {
+    return "thwartwise." + name + "..";
+  }
+}

@@ -1,0 +1,127 @@
+package thwartwise.boat;
+
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+class WhereaboutsTest {
+
+  @Test
+  void what_lies_in_the_boat_is_taken() {
+    Boat boat = box(new Place("thwart", 1.5, 0.2, 0.4, 2), kit(-0.2, 0), notch(0, 0.35), List.of());
+    assertThatCode(() -> craft(boat)).doesNotThrowAnyException();
+  }
+
+  @Test
+  void a_place_typed_in_centimetres_is_refused() {
+    Boat boat = box(new Place("thwart", 150, 0.2, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of());
+    assertThatThrownBy(() -> craft(boat))
+        .isInstanceOf(UnusableBoat.class)
+        .hasMessage(
+            "Place \"thwart\": x is 150.00 m, outside the 0.00 to 3.00 m that this hull leaves."
+                + " Measure it from the aft end, in metres.");
+  }
+
+  @Test
+  void a_seat_wider_than_the_boat_is_refused() {
+    Boat boat = box(new Place("thwart", 1.5, 0.2, 0.7, 2), kit(0, 0), notch(0, 0.35), List.of());
+    assertThatThrownBy(() -> craft(boat))
+        .hasMessage(
+            "Place \"thwart\": halfWidth is 0.70 m, outside the 0.00 to 0.60 m that this hull"
+                + " leaves. It is how far from the middle line the middle of a person can get, in"
+                + " metres.");
+  }
+
+  @Test
+  void a_seat_that_is_no_number_is_refused() {
+    Boat boat =
+        box(new Place("thwart", 1.5, Double.NaN, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of());
+    assertThatThrownBy(() -> craft(boat)).isInstanceOf(UnusableBoat.class);
+  }
+
+  @Test
+  void kit_and_openings_far_from_the_hull_are_refused() {
+    Place thwart = new Place("thwart", 1.5, 0.2, 0.4, 2);
+    assertThatThrownBy(() -> craft(box(thwart, kit(9, 0), notch(0, 0.35), List.of())))
+        .hasMessage(
+            "Kit \"battery\": x is 9.00 m, outside the -1.00 to 4.00 m that this hull leaves."
+                + " Measure it from the aft end, in metres.");
+    assertThatThrownBy(() -> craft(box(thwart, kit(0, 0), notch(0, 35), List.of())))
+        .hasMessage(
+            "Opening \"notch\": z is 35.00 m, outside the -0.02 to 0.42 m that this hull leaves."
+                + " Measure its lowest edge up from the lowest point of the bottom, in metres.");
+  }
+
+  @Test
+  void chambers_drawn_over_each_other_are_refused_by_both_names() {
+    Chamber a = air("stern box", new Span(0, 0.6));
+    Chamber b = air("after locker", new Span(0.5, 1));
+    Boat boat =
+        box(new Place("thwart", 1.5, 0.2, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of(a, b));
+    // 0.1 m of the inside: 1.188 m wide (1.2 less two skins), 0.394 m high: 46.8 litres.
+    assertThatThrownBy(() -> craft(boat))
+        .hasMessage(
+            "Chambers \"stern box\" and \"after locker\" overlap by 46.8 litres. The same air"
+                + " cannot count twice: change the x, y or z of one so that they only touch.");
+  }
+
+  private static Craft craft(Boat boat) {
+    return Craft.of(boat, LocalDate.of(2026, 11, 25));
+  }
+
+  private static Kit kit(double x, double y) {
+    return new Kit("battery", 20, Vector3.of(x, y, 0.1), Optional.empty(), true, Optional.empty());
+  }
+
+  private static Opening notch(double x, double z) {
+    return new Opening("notch", Vector3.of(x, 0, z), 0.3, true);
+  }
+
+  private static Chamber air(String name, Span x) {
+    return new Chamber(
+        name,
+        new Box(x, Span.ALL, Span.ALL),
+        new Filling.Air(Seal.CLAIMED, Optional.empty()),
+        Optional.empty(),
+        false);
+  }
+
+  /** A box 3 m long, 1.2 m wide and 0.4 m deep. */
+  private static Boat box(Place place, Kit kit, Opening opening, List<Chamber> chambers) {
+    List<Station> stations = List.of(station("aft", 0), station("middle", 1.5), station("fore", 3));
+    HullMeasurements hull =
+        new HullMeasurements(
+            40,
+            Optional.empty(),
+            Optional.of(Material.PLYWOOD),
+            750,
+            0.006,
+            0.01,
+            stations,
+            List.of());
+    return new Boat(
+        "box",
+        Water.FRESH,
+        hull,
+        List.of(opening),
+        chambers,
+        List.of(place),
+        List.of(kit),
+        List.of(),
+        new Propulsion.Manual(),
+        Optional.empty(),
+        List.of());
+  }
+
+  private static Station station(String name, double x) {
+    return Station.mirrored(
+        name, List.of(Vector3.of(x, 0, 0), Vector3.of(x, 0.6, 0), Vector3.of(x, 0.6, 0.4)));
+  }
+}

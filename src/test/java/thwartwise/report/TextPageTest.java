@@ -1,0 +1,330 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.files.BoatFile;
+import thwartwise.geometry.Vector3;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.SampleRecords;
+
+class TextPageTest {
+  private final Boat boat = BoatFile.parse(resource("files/soup-ladle.json"), "soup.json");
+
+  @Test
+  void the_whole_page_reads_as_one_story() {
+    assertThat(page(SampleRecords.report())).isEqualTo(resource("report/soup-ladle.txt"));
+  }
+
+  @Test
+  void people_ask_may_it_then_how_much_then_where_then_what_not() {
+    assertThat(page(SampleRecords.report()))
+        .containsSubsequence(
+            "May it be launched?",
+            "up to 110 kg in all",
+            "one adult of 95",
+            "One person: up to 110 kg. Sit on midships thwart, not on stern seat.",
+            "What nobody does",
+            "What was asked",
+            "What holds it up when swamped",
+            "How it floats",
+            "What was measured",
+            "What was taken for granted",
+            "What was not looked at",
+            "Before anybody steps in",
+            "not a capacity plate and not a builder's plate");
+  }
+
+  @Test
+  void a_withheld_launch_is_held_with_its_reasons_and_has_no_crew() {
+    String page =
+        page(
+            SampleRecords.report(
+                SampleRecords.nothing(List.of(), "The hull was not weighed."), List.of()));
+    assertThat(page)
+        .contains("Launch held.\n* The hull was not weighed.\n")
+        .contains("Nobody and nothing, as the boat stands.")
+        .doesNotContain("Where they sit")
+        .doesNotContain("kg in all. People");
+  }
+
+  @Test
+  void a_launch_is_never_held_without_a_word() {
+    assertThat(page(SampleRecords.report(SampleRecords.nothing(List.of()), List.of())))
+        .contains("Launch held.\n* No crew meets every check that limits the crew.\n");
+  }
+
+  @Test
+  void nobody_fitting_holds_the_launch_even_when_nothing_says_withheld() {
+    assertThat(page(SampleRecords.report(crew(0, false, List.of()), List.of())))
+        .contains("Launch held.");
+  }
+
+  @Test
+  void a_borderline_check_asks_for_work_first_and_says_why_it_is_borderline() {
+    Finding borderline =
+        new Finding(
+            "freeboard at rest",
+            Role.LIMITS_CREW,
+            Outcome.BORDERLINE,
+            OptionalDouble.of(0.2099),
+            0.20,
+            true,
+            Unit.METRE,
+            "",
+            "as loaded",
+            "");
+    assertThat(page(SampleRecords.report(SampleRecords.recommendation(), List.of(borderline))))
+        .contains(
+            "Launch only after the things listed here are done.\n* Only the proven chamber counts.\n\nAs loaded:\n* Freeboard at rest: ")
+        .contains("borderline. It comes to 0.20 m; at least 0.20 m is needed,")
+        .doesNotContain("Nothing found against it");
+  }
+
+  @Test
+  void a_boat_that_is_only_loaded_wrongly_is_to_be_loaded_otherwise() {
+    String otherwise = "All of this is about the boat as it is loaded today. Sit as told below";
+    Report loaded =
+        SampleRecords.report(
+            SampleRecords.recommendation(),
+            List.of(shortOf("as loaded: helm 80 kg on stern seat; leaning")));
+    Report atLimit =
+        SampleRecords.report(
+            SampleRecords.recommendation(), List.of(shortOf("at the limit: nobody")));
+    assertThat(page(loaded)).contains(otherwise);
+    assertThat(page(atLimit)).contains("Launch only after").doesNotContain(otherwise);
+  }
+
+  private static Finding shortOf(String condition) {
+    return new Finding(
+        "freeboard at rest",
+        Role.LIMITS_CREW,
+        Outcome.FALLS_SHORT,
+        OptionalDouble.of(0.1),
+        0.20,
+        true,
+        Unit.METRE,
+        "",
+        condition,
+        "");
+  }
+
+  @Test
+  void where_no_adult_fits_a_lighter_person_is_named_in_kilograms() {
+    Recommendation light = crew(0, false, List.of(new CrewLimit(1, 78.9, List.of())));
+    assertThat(page(SampleRecords.report(light, List.of())))
+        .contains("Nothing found against it within the limits of this inspection.")
+        .contains("No adult of 95 kg, but one person of up to 78 kg. Weigh whoever steps in.")
+        .contains("It stays up with no adult.");
+  }
+
+  @Test
+  void an_act_that_was_not_assessed_is_not_allowed() {
+    assertThat(page(SampleRecords.report()))
+        .contains(
+            "* Not in this boat: hard against one side. No pose was found. It could not be\n"
+                + "  assessed, so nobody does it.");
+  }
+
+  @Test
+  void acts_that_were_met_are_named_and_nothing_is_promised() {
+    Finding met =
+        new Finding(
+            "one person standing",
+            Role.FORBIDS_AN_ACT,
+            Outcome.MEETS,
+            OptionalDouble.of(0.09),
+            0.05,
+            true,
+            Unit.METRE,
+            "",
+            "",
+            "");
+    assertThat(page(SampleRecords.report(SampleRecords.recommendation(), List.of(met))))
+        .contains("These acts were looked at and none fell short: one person standing. Sit still")
+        .doesNotContain("Not in this boat");
+  }
+
+  @Test
+  void a_boat_without_a_pose_says_so_and_shows_no_figure_for_it() {
+    Report sunk =
+        new Report(
+            "Soup Ladle",
+            SampleRecords.sunk("helm 80 kg on stern seat"),
+            SampleRecords.sunk("nobody"),
+            List.of(),
+            List.of(),
+            SampleRecords.nothing(List.of()),
+            List.of(),
+            List.of(),
+            "Cautious default, 2026");
+    assertThat(page(sunk))
+        .contains("* It finds no way to float.\n* Swamped it sinks. It lacks 13 kg of lift.\n")
+        .contains("* No pose found: the water comes over the rail.")
+        .contains("No chamber and no foam: only the stuff of the hull itself.")
+        .doesNotContain("metacentric");
+  }
+
+  @Test
+  void seatings_that_fail_are_told_beside_the_number_of_people_they_are_for() {
+    assertThat(page(SampleRecords.report()))
+        .contains("* One person: up to 110 kg. Sit on midships thwart, not on stern seat.\n")
+        .contains(
+            "* Two people: up to 75 kg each. Only like this: one person on midships thwart\n"
+                + "  and one person on stern seat.\n");
+  }
+
+  @Test
+  void a_seating_for_which_no_mass_is_told_is_still_told() {
+    Recommendation crew =
+        new Recommendation(
+            3,
+            285,
+            300,
+            15,
+            95,
+            3,
+            3,
+            3,
+            "freeboard at rest",
+            List.of(),
+            List.of(List.of("midships thwart", "midships thwart", "stern seat"), List.of()),
+            List.of(
+                new CrewLimit(1, 95, List.of(List.of("midships thwart"), List.of("stern seat")))),
+            false,
+            List.of());
+    assertThat(page(SampleRecords.report(crew, List.of())))
+        .contains("three adults of 95 kg")
+        .contains("* One person: up to 95 kg. No place will do.\n")
+        .contains("* Not like this: two people on midships thwart and one person on stern seat.\n")
+        .contains("* Not like this: nobody aboard.\n");
+  }
+
+  @Test
+  void assumptions_of_boat_and_report_are_said_once_each() {
+    String bare = resource("files/soup-ladle.json").replace("\"thickness\": 0.006,", "");
+    Boat guessed = BoatFile.parse(bare, "soup.json");
+    List<String> texts = new ArrayList<>(guessed.assumptions());
+    texts.add("Hull centre: estimated.");
+    Report plain = SampleRecords.report();
+    Report report =
+        new Report(
+            plain.boat(),
+            plain.asLoaded(),
+            plain.atLimit(),
+            plain.chambers(),
+            plain.findings(),
+            plain.recommendation(),
+            plain.capacityFigures(),
+            texts,
+            plain.ruleSet());
+    assertThat(TextPage.of(SampleRecords.of(guessed, report)))
+        .containsOnlyOnce("Shell thickness 6 mm: usual for plywood, not measured.")
+        .containsOnlyOnce("Hull centre: estimated.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Soup\u001b[31m Ladle\u0007",
+        "Soup\nLaunch only after nothing",
+        "\u202eeldaL puoS",
+        "an unbroken name of one hundred and more letters: xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"
+            + "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx",
+        "🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄🥄",
+        "スプーンスプーンスプーンスプーンスプーンスプーンスプーンスプーンスプーンスプーンスプーンスプーン",
+        " ",
+      })
+  void no_name_breaks_the_page(String name) {
+    String page = TextPage.of(named(name));
+    assertThat(page.codePoints().filter(c -> c != '\n'))
+        .noneMatch(Character::isISOControl)
+        .noneMatch(c -> Character.getType(c) == Character.FORMAT);
+    assertThat(page.lines()).allSatisfy(l -> assertThat(Wrap.columns(l)).isLessThanOrEqualTo(80));
+    assertThat(page).doesNotContain("\nLaunch only after");
+  }
+
+  @Test
+  void no_line_ends_in_a_blank_and_no_figure_is_parted_from_its_unit() {
+    assertThat(page(SampleRecords.report()).lines())
+        .noneMatch(line -> line.endsWith(" "))
+        .noneMatch(line -> line.matches("\\s*(m|kg|Nm|degrees)\\b.*"));
+  }
+
+  @Test
+  void the_page_never_promises_more_than_it_knows() {
+    assertThat(page(SampleRecords.report()).toLowerCase(Locale.ROOT))
+        .doesNotContainPattern("\\b(safe|safely|approved|certified|pass|passed|passes|guarantee)");
+  }
+
+  @Test
+  void the_page_is_the_same_in_a_country_with_other_digits() {
+    String here = page(SampleRecords.report());
+    Locale usual = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(page(SampleRecords.report())).isEqualTo(here);
+    } finally {
+      Locale.setDefault(usual);
+    }
+  }
+
+  private String page(Report report) {
+    return TextPage.of(SampleRecords.of(boat, report));
+  }
+
+  private static Recommendation crew(int people, boolean withheld, List<CrewLimit> lighter) {
+    return new Recommendation(
+        people, 78, 90, 12, 95, people, people, people, "", List.of(), List.of(), lighter, withheld,
+        List.of());
+  }
+
+  /** The same boat with every name somebody could have typed replaced. */
+  private InspectionRecord named(String name) {
+    Boat renamed =
+        new Boat(
+            name,
+            boat.water(),
+            boat.hull(),
+            boat.openings(),
+            boat.chambers(),
+            List.of(new Place(name, 1.7, 0.3, 0.4, 2)),
+            List.of(new Kit(name, 5, Vector3.ZERO, Optional.empty(), false, Optional.of(name))),
+            List.of(new Person(name, 80, name, 0)),
+            boat.propulsion(),
+            Optional.of(name),
+            List.of(name));
+    InspectionRecord plain = SampleRecords.of(renamed, SampleRecords.report());
+    return new InspectionRecord(
+        plain.date(), name, plain.programVersion(), renamed, plain.report());
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = TextPageTest.class.getResourceAsStream("/thwartwise/" + name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new IllegalStateException(name, e);
+    }
+  }
+}

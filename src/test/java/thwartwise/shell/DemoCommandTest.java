@@ -1,0 +1,54 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.files.BoatFile;
+import thwartwise.files.ReportJson;
+import thwartwise.files.Workspace;
+import thwartwise.inspection.Report;
+
+class DemoCommandTest {
+  private static final Report SHORT = MadeUpReports.with(Role.LIMITS_CREW, Outcome.FALLS_SHORT);
+
+  @TempDir Path folder;
+  private final TestShell shell = TestShell.whoseInspection((b, r, d) -> SHORT);
+
+  @Test
+  void it_exits_with_nought_whatever_the_boat_is_like() {
+    assertThat(shell.run("demo", "--folder", folder.toString())).isZero();
+    assertThat(shell.err()).isEmpty();
+  }
+
+  @Test
+  void the_boat_file_it_writes_is_the_boat_it_inspected() {
+    shell.run("demo", "--folder", folder.toString());
+
+    Path file = new Workspace(folder).boatPath(DemoBoat.read().name());
+    assertThat(BoatFile.read(file)).isEqualTo(DemoBoat.read());
+    assertThat(shell.out()).endsWith("\nBoat:   " + file + "\n");
+  }
+
+  @Test
+  void json_stands_alone_on_the_output() {
+    shell.run("demo", "--json", "--folder", folder.toString());
+
+    assertThat(ReportJson.parse(shell.out(), "output").boat()).isEqualTo(SHORT.boat());
+  }
+
+  @Test
+  void nothing_is_written_when_the_inspection_fails() {
+    TestShell failing =
+        TestShell.whoseInspection(
+            (b, r, d) -> {
+              throw new IllegalStateException();
+            });
+
+    assertThat(failing.run("demo", "--folder", folder.toString())).isEqualTo(2);
+    assertThat(folder).isEmptyDirectory();
+  }
+}

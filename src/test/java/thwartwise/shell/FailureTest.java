@@ -1,0 +1,37 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.shell.core.command.CommandExecutionException;
+import thwartwise.boat.UnusableBoat;
+
+class FailureTest {
+
+  @Test
+  void a_message_for_a_person_is_passed_on_as_it_is() {
+    assertThat(Failure.of(new UnusableBoat("The rail lies under the keel. Measure again.")).line())
+        .isEqualTo("The rail lies under the keel. Measure again.");
+  }
+
+  @Test
+  void what_the_shell_library_wrapped_is_unwrapped() {
+    var wrapped = new CommandExecutionException("Unable", new UnusableBoat("Too short."));
+
+    assertThat(Failure.of(wrapped).line()).isEqualTo("Too short.");
+  }
+
+  @Test
+  void our_own_fault_is_said_in_one_line() {
+    assertThat(Failure.of(new IllegalStateException("two\n  lines")).line())
+        .isEqualTo(
+            "Something went wrong inside thwartwise: IllegalStateException (two lines); no record was written. Please report this with the boat file.");
+  }
+
+  @Test
+  void our_own_fault_without_a_word_is_said_in_one_line() {
+    assertThat(Failure.of(new StackOverflowError()).line())
+        .isEqualTo(
+            "Something went wrong inside thwartwise: StackOverflowError; no record was written. Please report this with the boat file.");
+  }
+}

@@ -1,0 +1,96 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class HelpCommandTest {
+  private final TestShell shell = TestShell.open();
+
+  @Test
+  void the_commands_are_listed_in_the_order_a_newcomer_needs_them() {
+    shell.run("help");
+
+    assertThat(shell.out())
+        .isEqualTo(
+            """
+            thwartwise works out from measurements how many people and how much weight a
+            small open boat can carry before it tips, floods or sinks, and whether it holds
+            them up when swamped.
+
+              walk          measure a boat step by step, then inspect it
+              inspect       inspect a boat file and keep the dated record
+              demo          write an invented boat's file and inspect it
+              help          list the commands, or explain one
+              version       say which version this is
+              quit          leave (also: exit, or Ctrl-D)
+
+            Every command takes --folder DIR, where boats, drafts and records are kept;
+            without it that is the folder "thwartwise" in your home.
+            "help walk" explains the walk; so does "walk --help".
+
+            A recommendation is no permission: it takes the boat, the water and the people
+            as they were measured. Local rules and licensed practice come first.
+            """);
+  }
+
+  @Test
+  void a_page_tells_how_a_command_is_typed_and_what_its_options_are() {
+    shell.run("help", "version");
+
+    assertThat(shell.out())
+        .isEqualTo(
+            """
+            version: say which version this is
+
+            Usage: version [--folder DIR]
+
+            Every record names the version that worked it out.
+
+              --folder DIR  where boats, drafts and records are kept
+            """);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"walk", "inspect", "demo", "help", "version", "quit"})
+  void every_page_fits_the_terminal_and_names_the_folder(String command) {
+    assertThat(shell.run("help", command)).isZero();
+
+    assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(shell.out()).startsWith(command + ": ").contains("--folder DIR");
+  }
+
+  @Test
+  void the_flag_shows_the_same_page() {
+    shell.run("inspect", "--help");
+    String byFlag = shell.out();
+    TestShell other = TestShell.open();
+    other.run("help", "inspect");
+
+    assertThat(byFlag).isEqualTo(other.out());
+  }
+
+  @Test
+  void a_page_that_is_not_there_names_the_nearest() {
+    assertThat(shell.run("help", "wlk")).isEqualTo(2);
+
+    assertThat(shell.err())
+        .isEqualTo(
+            "Unknown command \"wlk\". Did you mean \"walk\"? \"help\" lists all commands.\n");
+    assertThat(shell.out()).isEmpty();
+  }
+
+  @Test
+  void no_word_promises_what_nobody_can() {
+    for (String command : List.of("walk", "inspect", "demo", "help", "version", "quit")) {
+      shell.run("help", command);
+    }
+    shell.run("help");
+
+    assertThat(shell.out().toLowerCase(java.util.Locale.ROOT))
+        .doesNotContainPattern("\\b(safe|approved|certified|pass|passes)\\b");
+  }
+}

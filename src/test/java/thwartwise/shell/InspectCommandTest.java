@@ -1,0 +1,177 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.files.RecordFile;
+import thwartwise.files.ReportJson;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+
+class InspectCommandTest {
+  private static final Report GOOD = MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS);
+
+  @TempDir Path temp;
+  private String boat;
+  private String folder;
+
+  @BeforeEach
+  void lay_out_a_boat_file() throws IOException {
+    Path file = temp.resolve("my boat.json");
+    try (var in = getClass().getResourceAsStream("/thwartwise/files/soup-ladle.json")) {
+      Files.copy(in, file);
+    }
+    boat = file.toString();
+    folder = temp.resolve("kept").toString();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "LIMITS_CREW, MEETS, 0",
+    "LIMITS_CREW, BORDERLINE, 1",
+    "LIMITS_CREW, FALLS_SHORT, 1",
+    "LIMITS_CREW, NOT_ASSESSED, 1",
+    "FORBIDS_AN_ACT, FALLS_SHORT, 0",
+    "INFORMATION, NOT_ASSESSED, 0"
+  })
+  void the_exit_code_tells_whether_something_that_limits_crew_holds_back(
+      Role role, Outcome outcome, int code) {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> MadeUpReports.with(role, outcome));
+
+    assertThat(shell.run("inspect", "--boat", boat, "--folder", folder)).isEqualTo(code);
+    assertThat(shell.err()).isEmpty();
+  }
+
+  @Test
+  void a_recommendation_withheld_is_told_by_the_exit_code() {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> MadeUpReports.withheld());
+
+    assertThat(shell.run("inspect", "--boat", boat, "--folder", folder)).isEqualTo(1);
+  }
+
+  @Test
+  void the_page_is_printed_as_it_is_kept_and_the_record_is_named() throws IOException {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+
+    shell.run("inspect", "--boat", boat, "--folder", folder);
+
+    Path record = only(".json");
+    Path page = only(".txt");
+    assertThat(shell.out())
+        .isEqualTo(
+            Files.readString(page).stripTrailing()
+                + "\n\nRecord: "
+                + record
+                + "\nPage:   "
+                + page
+                + "\n");
+  }
+
+  @Test
+  void json_stands_alone_on_the_output_and_the_record_is_kept_all_the_same() throws IOException {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+
+    shell.run("inspect", "--boat", boat, "--json", "--folder", folder);
+
+    assertThat(ReportJson.parse(shell.out(), "output")).isEqualTo(kept().report());
+    assertThat(shell.out()).startsWith("{").endsWith("}\n");
+  }
+
+  @Test
+  void the_record_says_when_by_whom_and_with_which_version() throws IOException {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+
+    shell.run("inspect", "--boat", boat, "--by", "Ann Lee", "--folder", folder);
+
+    InspectionRecord kept = kept();
+    assertThat(kept.by()).isEqualTo("Ann Lee");
+    assertThat(kept.date().toInstant()).isEqualTo(TestShell.NOON.instant());
+    assertThat(kept.programVersion()).isEqualTo("0.0.1-test");
+    assertThat(kept.boat().name()).isEqualTo("Soup Ladle");
+  }
+
+  @Test
+  void without_a_name_whoever_measured_the_boat_is_not_made_up() throws IOException {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+
+    shell.run("inspect", "--boat", boat, "--folder", folder);
+
+    assertThat(kept().by()).isEqualTo("not named");
+  }
+
+  @Test
+  void a_file_that_is_not_there_is_one_line_and_nothing_is_written() {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+
+    assertThat(shell.run("inspect", "--boat", boat + "x", "--folder", folder)).isEqualTo(2);
+
+    assertThat(shell.out()).isEmpty();
+    assertThat(shell.err().lines()).hasSize(1).first().asString().contains("my boat.jsonx");
+    assertThat(temp.resolve("kept")).doesNotExist();
+  }
+
+  @Test
+  void measurements_that_contradict_each_other_are_one_line_and_nothing_is_written() {
+    TestShell shell =
+        TestShell.whoseInspection(
+            (b, r, d) -> {
+              throw new UnusableBoat("The chambers overlap. Move one.");
+            });
+
+    assertThat(shell.run("inspect", "--boat", boat, "--folder", folder)).isEqualTo(2);
+
+    assertThat(shell.err()).isEqualTo("The chambers overlap. Move one.\n");
+    assertThat(temp.resolve("kept")).doesNotExist();
+  }
+
+  @Test
+  void our_own_fault_is_one_line_and_nothing_is_written() {
+    TestShell shell =
+        TestShell.whoseInspection(
+            (b, r, d) -> {
+              throw new ArithmeticException("no root");
+            });
+
+    assertThat(shell.run("inspect", "--boat", boat, "--json", "--folder", folder)).isEqualTo(2);
+
+    assertThat(shell.out()).isEmpty();
+    assertThat(shell.err())
+        .isEqualTo(
+            "Something went wrong inside thwartwise: ArithmeticException (no root); no record was written. Please report this with the boat file.\n");
+    assertThat(temp.resolve("kept")).doesNotExist();
+  }
+
+  @Test
+  void a_name_no_file_can_have_is_refused() {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+
+    assertThat(shell.run("inspect", "--boat", "a\0b", "--folder", folder)).isEqualTo(2);
+
+    assertThat(shell.err())
+        .isEqualTo("\"a?b\" cannot be a file or folder name. Type another one.\n");
+  }
+
+  private InspectionRecord kept() throws IOException {
+    return RecordFile.read(only(".json"));
+  }
+
+  private Path only(String ending) throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of(folder, "records"))) {
+      List<Path> found = files.filter(f -> f.toString().endsWith(ending)).toList();
+      assertThat(found).hasSize(1);
+      return found.get(0);
+    }
+  }
+}

@@ -1,0 +1,242 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.files.BoatFile;
+import thwartwise.files.RecordFile;
+import thwartwise.files.ReportJson;
+import thwartwise.files.Workspace;
+import thwartwise.inspection.Report;
+
+/** The packaged jar, driven as a person or a script would. */
+class PackagedJarIT {
+  private static final WalkSheet SHEET = new WalkSheet();
+
+  @TempDir Path folder;
+  private PackagedJar jar;
+
+  @BeforeEach
+  void set_out() {
+    jar = new PackagedJar(folder).with("TERM", "xterm-256color");
+  }
+
+  @Test
+  void the_prompt_appears_the_demo_runs_and_quit_leaves() throws Exception {
+    try (Typist typist = Typist.at(jar, folder)) {
+      typist.sees("thwartwise> ").types("demo");
+      typist.sees("Record: ").sees("Boat: ").sees("thwartwise> ").types("quit");
+
+      assertThat(typist.exitCode()).isZero();
+    }
+    assertThat(records()).hasSize(1);
+    assertThat(BoatFile.read(workspace().boatPath(DemoBoat.read().name())))
+        .isEqualTo(DemoBoat.read());
+  }
+
+  @Test
+  void ctrl_c_at_the_prompt_does_not_leave_and_ctrl_d_does() throws Exception {
+    try (Typist typist = Typist.at(jar, folder)) {
+      typist.sees("thwartwise> ").presses("dem" + Typist.CTRL_C);
+      typist.sees("to leave.").sees("thwartwise> ").types("version");
+      typist.sees("thwartwise 0.").sees("thwartwise> ").presses(Typist.CTRL_D);
+
+      assertThat(typist.exitCode()).isZero();
+    }
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void tab_completes_commands_and_lists_options_without_colours() throws Exception {
+    try (Typist typist = Typist.at(jar, folder)) {
+      typist.sees("thwartwise> ").presses("insp\t");
+      typist.sees("inspect ").presses("--\t");
+      typist.sees("--boat").sees("--by").sees("--folder").sees("--json");
+      typist.presses(Typist.CTRL_C).sees("thwartwise> ").presses(Typist.CTRL_D);
+
+      assertThat(typist.exitCode()).isZero();
+      assertThat(typist.raw()).doesNotContainPattern("\u001b\\[(3|4|9|10)\\d");
+    }
+  }
+
+  @Test
+  void a_whole_walk_leads_from_the_prompt_to_a_record_that_inspect_agrees_with() throws Exception {
+    try (Typist typist = Typist.at(jar, folder)) {
+      typist.sees("thwartwise> ").types("walk");
+      answer(typist, SHEET.turns());
+      typist.sees("Boat file: ").sees("Record: ").sees("thwartwise> ").types("quit");
+
+      assertThat(typist.exitCode()).isZero();
+    }
+    Report walked = RecordFile.read(records().get(0)).report();
+    Path boat = workspace().boatPath("Bath Mat");
+    var outcome = jar.run("inspect", "--boat", boat.toString(), "--json");
+    assertThat(ReportJson.parse(outcome.out(), "output")).isEqualTo(walked);
+    assertThat(workspace().drafts()).isEmpty();
+  }
+
+  @Test
+  void a_walk_killed_in_the_middle_goes_on_where_it_was() throws Exception {
+    List<WalkSheet.Turn> turns = SHEET.turns();
+    try (Typist typist = Typist.at(jar, folder, "walk")) {
+      answer(typist, turns.subList(0, 12));
+      typist.sees(turns.get(12).prompt());
+      typist.kill();
+    }
+    try (Typist typist = Typist.at(jar, folder, "walk")) {
+      typist.sees("\"Bath Mat\", 12 answers").sees("[Enter: 1]:").types("");
+      answer(typist, turns.subList(12, turns.size()));
+      typist.sees("Record: ");
+
+      assertThat(typist.exitCode()).isIn(0, 1);
+    }
+    assertThat(records()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {Typist.CTRL_C, Typist.CTRL_D})
+  void ctrl_c_and_ctrl_d_keep_the_answers_and_return_to_the_prompt(String keys) throws Exception {
+    try (Typist typist = Typist.at(jar, folder)) {
+      typist.sees("thwartwise> ").types("walk");
+      answer(typist, SHEET.turns().subList(0, 3));
+      typist.sees(SHEET.turns().get(3).prompt()).presses(keys);
+      typist.sees("Stopped. Your 3 answers are kept.").sees("Type walk again to go on.");
+      typist.sees("thwartwise> ").types("quit");
+
+      assertThat(typist.exitCode()).isZero();
+    }
+    assertThat(Draft.in(workspace())).hasSize(1);
+    assertThat(Draft.in(workspace()).get(0).answers()).hasSize(3);
+  }
+
+  @Test
+  void a_terminal_that_can_only_print_shows_each_letter_once() throws Exception {
+    jar.with("TERM", "dumb").with("LC_ALL", "C").with("NO_COLOR", "1");
+    try (Typist typist = Typist.at(jar, folder)) {
+      typist.sees("thwartwise> ").presses("vers" + Typist.CTRL_C);
+      typist.sees("to leave.").sees("thwartwise> ").types("help Häschen");
+      typist.sees("Unknown command \"Häschen\".").sees("thwartwise> ").presses(Typist.CTRL_D);
+
+      assertThat(typist.exitCode()).isZero();
+      assertThat(typist.screen()).containsOnlyOnce("help Häschen").doesNotContain("\u001b");
+    }
+  }
+
+  @Test
+  void a_one_shot_inspection_that_falls_short_exits_with_one_and_says_nothing_on_the_error_stream()
+      throws Exception {
+    Path boat = new Workspace(folder.resolve("given")).saveBoat(DemoBoat.read());
+
+    var outcome = jar.run("inspect", "--boat", boat.toString(), "--by", "Ann Lee");
+
+    assertThat(outcome.code()).isEqualTo(1);
+    assertThat(outcome.err()).isEmpty();
+    assertThat(outcome.out()).contains("by Ann Lee").contains("\nRecord: ");
+  }
+
+  @Test
+  void a_one_shot_in_json_prints_one_document_in_utf_8_whatever_the_locale() throws Exception {
+    Path boat = folder.resolve("boat.json");
+    Files.writeString(
+        boat, BoatFile.write(DemoBoat.read()).replace(DemoBoat.read().name(), "Käsekuchen"));
+
+    var outcome = jar.with("LC_ALL", "C").run("inspect", "--boat", boat.toString(), "--json");
+
+    assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo("Käsekuchen");
+    assertThat(outcome.err()).isEmpty();
+  }
+
+  @Test
+  void a_file_that_cannot_be_used_exits_with_two_one_line_and_nothing_written() throws Exception {
+    var outcome = jar.run("inspect", "--boat", "no such boat.json", "--json");
+
+    assertThat(outcome.code()).isEqualTo(2);
+    assertThat(outcome.out()).isEmpty();
+    assertThat(outcome.err().lines()).hasSize(1).first().asString().contains("no such boat.json");
+    assertThat(folder.resolve("thwartwise")).doesNotExist();
+  }
+
+  @Test
+  void a_name_the_locale_cannot_read_is_refused_and_nothing_is_written() throws Exception {
+    var outcome =
+        jar.with("LC_ALL", "C").run("demo", "--folder", folder.resolve("Käse").toString());
+
+    assertThat(outcome.code()).isEqualTo(2);
+    assertThat(outcome.err()).contains("do not come through in this language setting.");
+    assertThat(folder.resolve("thwartwise")).doesNotExist();
+  }
+
+  @Test
+  void words_nobody_knows_exit_with_two_and_name_the_nearest() throws Exception {
+    var outcome = jar.run("inspect", "--baot", "b.json");
+
+    assertThat(outcome)
+        .isEqualTo(
+            new PackagedJar.Outcome(
+                2,
+                "",
+                "inspect: unknown option \"--baot\". Did you mean \"--boat\"? \"help inspect\" lists its options.\n"));
+  }
+
+  @Test
+  void help_and_version_go_to_the_output() throws Exception {
+    assertThat(jar.run("--help").out()).startsWith("thwartwise works out");
+    assertThat(jar.run("version").out()).matches("thwartwise \\d+\\.\\d+\\.\\d+\n");
+  }
+
+  @Test
+  void the_demo_exits_with_nought_and_the_environment_changes_nothing() throws Exception {
+    Files.writeString(folder.resolve("application.properties"), "debug=true\n");
+
+    var outcome = jar.with("DEBUG", "true").run("demo", "--json");
+
+    assertThat(outcome.code()).isZero();
+    assertThat(outcome.err()).isEmpty();
+    assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo(DemoBoat.read().name());
+  }
+
+  @Test
+  void answers_may_come_from_a_pipe() throws Exception {
+    String lines = String.join("\n", SHEET.lines()) + "\n";
+
+    var outcome = jar.with("LC_ALL", "C").runWithInput(lines, "walk");
+
+    assertThat(outcome.code()).isIn(0, 1);
+    assertThat(outcome.err()).isEmpty();
+    assertThat(outcome.out()).contains("\nRecord: ").doesNotContain("\r");
+    assertThat(records()).hasSize(1);
+  }
+
+  @Test
+  void commands_may_come_from_a_pipe() throws Exception {
+    var outcome = jar.runWithInput("version\nquit\n");
+
+    assertThat(outcome.code()).isZero();
+    assertThat(outcome.out()).contains("thwartwise> version\nthwartwise 0.");
+  }
+
+  private static void answer(Typist typist, List<WalkSheet.Turn> turns) throws Exception {
+    for (WalkSheet.Turn turn : turns) {
+      typist.sees(turn.prompt()).types(turn.typed());
+    }
+  }
+
+  private Workspace workspace() {
+    return new Workspace(folder.resolve("thwartwise"));
+  }
+
+  private List<Path> records() throws IOException {
+    try (Stream<Path> files = Files.walk(workspace().folder().resolve("records"))) {
+      return files.filter(file -> file.toString().endsWith(".json")).toList();
+    }
+  }
+}

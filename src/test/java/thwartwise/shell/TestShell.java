@@ -1,0 +1,104 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Queue;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.UserInterruptException;
+import org.springframework.context.annotation.AnnotationConfigApplicationContext;
+import org.springframework.shell.core.command.CommandRegistry;
+import thwartwise.inspection.Inspection;
+
+/** The whole shell in memory, with a clock that stands and answers typed beforehand. */
+final class TestShell {
+  static final Clock NOON = Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC);
+
+  /** Typed like a line, it stands for the keys. */
+  static final String CTRL_C = "\u0003";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  private final Queue<String> answers = new ArrayDeque<>();
+  private final CommandRunner runner;
+  private final CommandRunner atPrompt;
+  private Runnable beforeAnswer = () -> {};
+
+  private TestShell(Inspector.Run inspection) {
+    var context = new AnnotationConfigApplicationContext();
+    context.registerBean(
+        "fixedInspector",
+        Inspector.class,
+        () -> inspector(inspection),
+        definition -> definition.setPrimary(true));
+    context.register(ShellConfiguration.class);
+    context.refresh();
+    var parser = context.getBean(WordsParser.class);
+    var registry = context.getBean(CommandRegistry.class);
+    var results = new PrintWriter(out);
+    this.runner = new CommandRunner(parser, registry, results, new PrintWriter(err), lines());
+    this.atPrompt = new CommandRunner(parser, registry, results, results, lines());
+  }
+
+  private static Inspector inspector(Inspector.Run inspection) {
+    return new Inspector(inspection, NOON, new ProgramVersion("0.0.1-test"));
+  }
+
+  static TestShell open() {
+    return new TestShell(Inspection::of);
+  }
+
+  static TestShell whoseInspection(Inspector.Run inspection) {
+    return new TestShell(inspection);
+  }
+
+  /** Lines for whoever asks; when they run out, the input has ended. */
+  TestShell typing(String... lines) {
+    answers.addAll(Arrays.asList(lines));
+    return this;
+  }
+
+  /** Looks at the world each time a question stands and nothing is typed yet. */
+  TestShell beforeEachAnswer(Runnable look) {
+    beforeAnswer = look;
+    return this;
+  }
+
+  /** The interactive shell; errors go where the results go. */
+  void openPrompt() {
+    new Prompt(lines(), new PrintWriter(out), atPrompt, new ProgramVersion("9.9"))
+        .run(new String[0]);
+  }
+
+  int run(String... words) {
+    return runner.run(List.of(words));
+  }
+
+  String out() {
+    return out.toString().replace("\r\n", "\n");
+  }
+
+  String err() {
+    return err.toString().replace("\r\n", "\n");
+  }
+
+  private Lines lines() {
+    return prompt -> {
+      out.write(prompt);
+      beforeAnswer.run();
+      if (answers.isEmpty()) {
+        throw new EndOfFileException();
+      }
+      if (answers.peek().equals(CTRL_C)) {
+        throw new UserInterruptException(answers.remove());
+      }
+      out.write(answers.peek() + "\n");
+      return answers.remove();
+    };
+  }
+}

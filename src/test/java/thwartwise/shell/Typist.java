@@ -1,0 +1,114 @@
+package thwartwise.shell;
+
+import com.pty4j.PtyProcess;
+import com.pty4j.PtyProcessBuilder;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+
+/** Somebody at a terminal: reads the screen and types only after seeing what was waited for. */
+final class Typist implements AutoCloseable {
+  static final String CTRL_C = "\u0003";
+  static final String CTRL_D = "\u0004";
+
+  private final PtyProcess process;
+  private final StringBuffer screen = new StringBuffer();
+  private int seen;
+
+  private Typist(PtyProcess process) {
+    this.process = process;
+    Thread reader = new Thread(this::read, "screen");
+    reader.setDaemon(true);
+    reader.start();
+  }
+
+  static Typist at(PackagedJar jar, Path folder, String... words) throws IOException {
+    return new Typist(
+        new PtyProcessBuilder(jar.command(words).toArray(String[]::new))
+            .setEnvironment(jar.environment())
+            .setDirectory(folder.toString())
+            .setInitialColumns(80)
+            .setInitialRows(30)
+            .start());
+  }
+
+  private void read() {
+    try (Reader in = new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8)) {
+      char[] buffer = new char[4096];
+      int count = in.read(buffer);
+      while (count >= 0) {
+        screen.append(buffer, 0, count);
+        count = in.read(buffer);
+      }
+    } catch (IOException closed) {
+      // The other end is gone; what it showed last has been read.
+    }
+  }
+
+  /** Waits for the text to appear after everything waited for before. */
+  Typist sees(String text) throws InterruptedException {
+    long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(PackagedJar.GENEROUS_SECONDS);
+    while (find(text) < 0) {
+      if (System.nanoTime() > deadline) {
+        throw new AssertionError("Never saw \"" + text + "\" after:\n" + screen());
+      }
+      Thread.sleep(20);
+    }
+    seen = find(text) + flat(text).length();
+    return this;
+  }
+
+  private int find(String text) {
+    return plain().indexOf(flat(text), seen);
+  }
+
+  /** A line that reaches the edge of the terminal is broken there, so line ends are left out. */
+  private String plain() {
+    return flat(screen());
+  }
+
+  private static String flat(String text) {
+    return text.replaceAll("\\s+", "");
+  }
+
+  Typist types(String line) throws IOException {
+    return presses(line + "\r");
+  }
+
+  Typist presses(String keys) throws IOException {
+    process.getOutputStream().write(keys.getBytes(StandardCharsets.UTF_8));
+    process.getOutputStream().flush();
+    return this;
+  }
+
+  /** Everything shown so far, without what only moves the cursor. */
+  String screen() {
+    return raw().replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "").replaceAll("\u001b[=>]", "");
+  }
+
+  /** Everything the program sent to the terminal. */
+  String raw() {
+    return screen.toString();
+  }
+
+  int exitCode() throws InterruptedException {
+    if (!process.waitFor(PackagedJar.GENEROUS_SECONDS, TimeUnit.SECONDS)) {
+      throw new AssertionError("It never ended:\n" + screen());
+    }
+    return process.exitValue();
+  }
+
+  /** Like a power cut: the program gets no chance to say goodbye. */
+  void kill() throws InterruptedException {
+    process.destroyForcibly();
+    process.waitFor(PackagedJar.GENEROUS_SECONDS, TimeUnit.SECONDS);
+  }
+
+  @Override
+  public void close() {
+    process.destroyForcibly();
+  }
+}

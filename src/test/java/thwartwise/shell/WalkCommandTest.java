@@ -1,0 +1,254 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.files.BoatFile;
+import thwartwise.files.Workspace;
+import thwartwise.inspection.Report;
+import thwartwise.walk.Walk;
+
+class WalkCommandTest {
+  private static final Report GOOD = MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS);
+  private static final Report SHORT = MadeUpReports.with(Role.LIMITS_CREW, Outcome.FALLS_SHORT);
+  private static final WalkSheet SHEET = new WalkSheet();
+
+  @TempDir Path folder;
+
+  @Test
+  void a_walk_to_the_end_leaves_a_boat_file_a_record_and_no_draft() {
+    TestShell shell = shell();
+
+    assertThat(walk(shell.typing(SHEET.lines()))).isZero();
+
+    Path file = workspace().boatPath("Bath Mat");
+    assertThat(BoatFile.read(file).name()).isEqualTo("Bath Mat");
+    assertThat(shell.out())
+        .startsWith(Walk.OPENING + "\n")
+        .contains("\nBoat file: " + file + "\n")
+        .contains("\nRecord: " + folder.resolve("records"));
+    assertThat(workspace().drafts()).isEmpty();
+    assertThat(shell.err()).isEmpty();
+  }
+
+  @Test
+  void its_exit_code_is_that_of_the_inspection() {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> SHORT);
+
+    assertThat(walk(shell.typing(SHEET.lines()))).isEqualTo(1);
+  }
+
+  @Test
+  void every_answer_is_on_disk_before_the_next_question_stands() {
+    List<Integer> onDisk = new ArrayList<>();
+    TestShell shell = shell().beforeEachAnswer(() -> onDisk.add(answersOnDisk()));
+
+    walk(shell.typing(SHEET.firstLines(6)));
+
+    assertThat(onDisk).containsExactly(0, 1, 2, 3, 4, 5, 6);
+  }
+
+  @Test
+  void each_answer_is_repeated_in_the_unit_it_was_understood_in() {
+    TestShell shell = shell();
+
+    walk(shell.typing(SHEET.lines()));
+
+    assertThat(shell.out()).containsPattern("\n  Mass of [^\n]*: 30 kg\n");
+  }
+
+  @Test
+  void the_end_of_the_input_keeps_the_answers_and_says_how_to_go_on() {
+    TestShell shell = shell();
+
+    assertThat(walk(shell.typing(SHEET.firstLines(5)))).isEqualTo(2);
+
+    assertThat(shell.out())
+        .endsWith(
+            """
+            Stopped. Your 5 answers are kept.
+            Type walk again with the same --folder to go on.
+            """);
+    assertThat(answersOnDisk()).isEqualTo(5);
+  }
+
+  @Test
+  void ctrl_c_and_stop_keep_the_answers_too() {
+    walk(shell().typing(SHEET.firstLines(4)).typing(TestShell.CTRL_C, "lost"));
+    assertThat(answersOnDisk()).isEqualTo(4);
+
+    TestShell shell = shell();
+    walk(shell.typing("1", SHEET.linesFrom(4)[0], "stop"));
+    assertThat(answersOnDisk()).isEqualTo(5);
+    assertThat(shell.out()).contains("Stopped. Your 5 answers are kept.\n");
+  }
+
+  @Test
+  void leaving_before_the_first_answer_leaves_nothing_behind() {
+    TestShell shell = shell();
+    walk(shell);
+
+    assertThat(folder).isEmptyDirectory();
+    assertThat(shell.out()).contains("Stopped. Nothing was answered yet.\n");
+  }
+
+  @Test
+  void an_unfinished_walk_is_offered_and_goes_on_where_it_was_left() {
+    walk(shell().typing(SHEET.firstLines(20)));
+    TestShell shell = shell();
+
+    assertThat(walk(shell.typing("").typing(SHEET.linesFrom(20)))).isZero();
+
+    assertThat(shell.out())
+        .startsWith(
+            """
+            Walks kept here that are not finished:
+              1. "Bath Mat", 20 answers
+            Go on with which? 1, or new for another boat [Enter: 1]:\s
+            """);
+    assertThat(workspace().drafts()).isEmpty();
+  }
+
+  @Test
+  void a_new_walk_may_be_begun_beside_an_unfinished_one() {
+    Draft other = new Draft(workspace(), "walk-2026-05-01-090000");
+    other.keep(List.of(new thwartwise.walk.Answer("name", "Gravy Boat")));
+
+    assertThat(walk(shell().typing("new").typing(SHEET.lines()))).isZero();
+
+    assertThat(workspace().drafts()).containsExactly("walk-2026-05-01-090000");
+  }
+
+  @Test
+  void a_number_nobody_offered_is_asked_again() {
+    walk(shell().typing(SHEET.firstLines(1)));
+    TestShell shell = shell();
+
+    walk(shell.typing("2", "no", "1", "stop"));
+
+    assertThat(shell.out())
+        .containsOnlyOnce("\"Bath Mat\", 1 answer\n")
+        .contains("[Enter: 1]: 2\nType one of the numbers above, or new.\n")
+        .contains("[Enter: 1]: no\nType one of the numbers above, or new.\n")
+        .contains("Stopped. Your answer is kept.\n");
+  }
+
+  @Test
+  void nonsense_is_refused_with_a_reason_and_the_question_stands() {
+    TestShell shell = shell();
+    String[] first = SHEET.firstLines(3);
+
+    walk(shell.typing(first[0], first[1], "furlongs", first[2]));
+
+    String prompt = SHEET.turns().get(2).prompt();
+    assertThat(shell.out())
+        .containsPattern(
+            java.util.regex.Pattern.quote(prompt + " furlongs\n")
+                + "[^\n]*\"furlongs\"[^\n]*\n"
+                + java.util.regex.Pattern.quote(prompt + " " + first[2]));
+    assertThat(answersOnDisk()).isEqualTo(3);
+  }
+
+  @Test
+  void back_is_on_disk_as_well() {
+    walk(shell().typing(SHEET.firstLines(5)).typing("back"));
+
+    assertThat(answersOnDisk()).isEqualTo(4);
+  }
+
+  @Test
+  void measurements_at_odds_are_told_and_the_last_question_stands_again() {
+    AtomicInteger runs = new AtomicInteger();
+    TestShell shell =
+        TestShell.whoseInspection(
+            (b, r, d) -> {
+              if (runs.getAndIncrement() == 0) {
+                throw new UnusableBoat("The chambers overlap. Move one.");
+              }
+              return GOOD;
+            });
+
+    assertThat(walk(shell.typing(SHEET.lines()).typing(""))).isZero();
+
+    assertThat(shell.out())
+        .contains(
+            "The chambers overlap. Move one.\n"
+                + "Type list to find that answer, then change and its number.\n");
+    assertThat(runs).hasValue(2);
+  }
+
+  @Test
+  void our_own_fault_leaves_the_boat_file_and_the_answers() {
+    TestShell shell =
+        TestShell.whoseInspection(
+            (b, r, d) -> {
+              throw new IllegalStateException("no root");
+            });
+
+    assertThat(walk(shell.typing(SHEET.lines()))).isEqualTo(2);
+
+    assertThat(shell.err())
+        .startsWith("Something went wrong inside thwartwise: IllegalStateException (no root);");
+    assertThat(workspace().boatPath("Bath Mat")).exists();
+    assertThat(answersOnDisk()).isEqualTo(SHEET.turns().size());
+    assertThat(folder.resolve("records")).doesNotExist();
+  }
+
+  @Test
+  void a_walk_that_came_to_its_end_can_be_taken_up_again() {
+    walk(
+        TestShell.whoseInspection(
+                (b, r, d) -> {
+                  throw new IllegalStateException("no root");
+                })
+            .typing(SHEET.lines()));
+
+    assertThat(walk(shell().typing("1", ""))).isZero();
+    assertThat(workspace().drafts()).isEmpty();
+  }
+
+  @Test
+  void a_second_boat_of_the_same_name_is_told_to_take_the_place_of_the_first() {
+    walk(shell().typing(SHEET.lines()));
+    TestShell shell = shell();
+
+    walk(shell.typing(SHEET.lines()));
+
+    assertThat(shell.out())
+        .contains("A boat file of that name is there already; this one takes its place.\n");
+  }
+
+  @Test
+  void lines_fit_the_terminal() {
+    TestShell shell = shell();
+
+    walk(shell.typing(SHEET.lines()));
+
+    String conversation = shell.out().substring(0, shell.out().indexOf("\nBoat file: "));
+    assertThat(conversation.lines()).allMatch(line -> line.length() <= 100);
+  }
+
+  private static TestShell shell() {
+    return TestShell.whoseInspection((b, r, d) -> GOOD);
+  }
+
+  private int walk(TestShell shell) {
+    return shell.run("walk", "--folder", folder.toString());
+  }
+
+  private Workspace workspace() {
+    return new Workspace(folder);
+  }
+
+  private int answersOnDisk() {
+    return Draft.in(workspace()).stream().mapToInt(draft -> draft.answers().size()).sum();
+  }
+}

@@ -1,0 +1,95 @@
+package thwartwise.shell;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import thwartwise.walk.Answer;
+import thwartwise.walk.Reply;
+import thwartwise.walk.Step;
+import thwartwise.walk.Walk;
+
+/** What somebody noted down about a small pram and types at the walk, question by question. */
+final class WalkSheet {
+  static final String NOTED =
+      """
+      name                     | Bath Mat
+      measuredBy               | Ann Lee
+      units                    | metric
+      water                    | fresh
+      propulsion               | manual
+      hull.material            | plywood
+      hull.length              | 2.4
+      hull.stations            | 3
+      hull.points              | 3
+      hull.station.1.point.1.z | 0.06
+      hull.station.1.point.2.y | 0.40
+      hull.station.1.point.2.z | 0.07
+      hull.station.1.point.3.y | 0.52
+      hull.station.1.point.3.z | 0.44
+      hull.station.2.x         | 1.2
+      hull.station.2.point.1.z | 0
+      hull.station.2.point.2.y | 0.48
+      hull.station.2.point.2.z | 0.02
+      hull.station.2.point.3.y | 0.61
+      hull.station.2.point.3.z | 0.42
+      hull.station.3.x         | 2.4
+      hull.station.3.point.1.z | 0.1
+      hull.station.3.point.2.y | 0.22
+      hull.station.3.point.2.z | 0.12
+      hull.station.3.point.3.y | 0.32
+      hull.station.3.point.3.z | 0.5
+      hull.mass                | 30
+      hull.centre              | no
+      hull.floor               | 0.02
+      hull.decked.1.any        | no
+      opening.1.any            | no
+      chamber.1.any            | no
+      place.1.name             | thwart
+      place.1.x                | 1.2
+      place.1.z                | 0.25
+      place.1.halfWidth        | 0.4
+      place.1.people           | 1
+      place.2.any              | no
+      kit.1.any                | no
+      person.1.any             | no
+      """;
+
+  /** What the walk asks, and what is typed there. */
+  record Turn(String prompt, String typed) {}
+
+  private final Map<String, String> noted = new HashMap<>();
+
+  WalkSheet() {
+    for (String line : NOTED.split("\n")) {
+      String[] cells = line.split("\\|");
+      noted.put(cells[0].strip(), cells[1].strip());
+    }
+  }
+
+  /** Every question with its answer, first to last; a question not noted is left at Enter. */
+  List<Turn> turns() {
+    Walk walk = Walk.on(LocalDate.of(2026, 6, 1));
+    List<Turn> turns = new ArrayList<>();
+    List<Answer> answers = List.of();
+    while (walk.next(answers) instanceof Step.Ask ask) {
+      String typed = noted.getOrDefault(ask.question().key(), "");
+      turns.add(new Turn(ask.question().prompt(), typed));
+      answers = ((Reply.Accepted) walk.take(answers, typed)).answers();
+    }
+    return turns;
+  }
+
+  String[] lines() {
+    return turns().stream().map(Turn::typed).toArray(String[]::new);
+  }
+
+  String[] firstLines(int count) {
+    return turns().stream().limit(count).map(Turn::typed).toArray(String[]::new);
+  }
+
+  String[] linesFrom(int first) {
+    return turns().stream().skip(first).map(Turn::typed).toArray(String[]::new);
+  }
+}

@@ -1,0 +1,78 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What stands on the screen fits it, whatever the names and the units. */
+class ScreenTest {
+  private static final int COLUMNS = 78;
+
+  private static List<Question> questions() {
+    List<Question> questions = new ArrayList<>();
+    for (Sheet sheet : List.of(Sheet.small(), Sheet.full(true), longNames())) {
+      sheet.stops().stream()
+          .map(Sheet.WALK::next)
+          .filter(Step.Ask.class::isInstance)
+          .forEach(step -> questions.add(((Step.Ask) step).question()));
+    }
+    return questions;
+  }
+
+  private static Sheet longNames() {
+    Sheet sheet = Sheet.full(false);
+    for (String key : List.copyOf(sheet.typed().keySet())) {
+      if (key.endsWith(".name")) {
+        sheet = sheet.with(key, longName(sheet.typed().get(key)));
+      } else if (key.endsWith(".in") || key.endsWith(".place")) {
+        sheet = sheet.with(key, longName(sheet.typed().get(key)));
+      }
+    }
+    return sheet;
+  }
+
+  private static String longName(String name) {
+    return (name + " with a very long name indeed").substring(0, 30).strip();
+  }
+
+  @Test
+  void every_prompt_is_one_line_that_fits() {
+    assertThat(questions())
+        .extracting(Question::prompt)
+        .allMatch(prompt -> prompt.length() <= COLUMNS && prompt.endsWith(":"));
+  }
+
+  @Test
+  void every_line_of_help_fits() {
+    assertThat(questions().stream().flatMap(question -> question.help().stream()))
+        .allMatch(line -> line.length() <= COLUMNS && !line.isBlank());
+  }
+
+  @Test
+  void every_question_says_how_and_why() {
+    assertThat(questions())
+        .filteredOn(question -> !question.subject().startsWith("Another "))
+        .allMatch(question -> !question.how().isEmpty() && !question.why().isEmpty());
+  }
+
+  @Test
+  void no_two_questions_of_a_walk_have_the_same_key() {
+    List<String> keys = Sheet.full(true).toTheEnd().stream().map(Answer::question).toList();
+    Set<String> different = new HashSet<>(keys);
+    assertThat(different).hasSameSizeAs(keys);
+  }
+
+  @Test
+  void a_prompt_names_the_unit_and_what_enter_means() {
+    assertThat(Sheet.open(Sheet.small().upTo("hull.thickness")).prompt())
+        .isEqualTo("Thickness of the shell (m) [Enter: 6 mm, usual, not measured]:");
+    assertThat(Sheet.open(Sheet.full(false).upTo("hull.station.2.point.2.y")).prompt())
+        .isEqualTo("Station 2 \"middle\", chine, half-breadth (inches):");
+    assertThat(Sheet.open(Sheet.full(false).upTo("kit.1.litres")).prompt())
+        .isEqualTo("Kit \"battery\", its own volume (litres) [Enter: gives no lift]:");
+  }
+}

@@ -1,0 +1,267 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import thwartwise.boat.Boat;
+
+/**
+ * What a person has noted down and types, by question. A line {@code key | metric | feet}; a
+ * missing third column is typed in both. Questions not on the sheet are answered with Enter alone.
+ */
+record Sheet(Map<String, String> typed) {
+  static final LocalDate TODAY = LocalDate.of(2026, 5, 9);
+  static final Walk WALK = Walk.on(TODAY);
+
+  private static final String FULL =
+      """
+      name                    | Gravy Boat
+      measuredBy              | the builder
+      units                   | metric     | feet
+      water                   | salt
+      propulsion              | outboard
+      propulsion.power        | 500 W
+      hull.material           | other
+      hull.density            | 900
+      hull.thickness          | 6.35 mm    | 1/4
+      hull.length             | 3.6576     | 12'
+      hull.stations           | 3
+      hull.alike              | no
+      hull.station.1.name     | transom
+      hull.station.1.upright  | no
+      hull.station.1.point.1.x | 5.08 cm   | 2
+      hull.station.1.point.1.z | 0.0508    | 2
+      hull.station.1.point.2.x | 2,54 cm   | 1
+      hull.station.1.point.2.y | 0.4572    | 1' 6"
+      hull.station.1.point.2.z | 63.5 mm   | 2 1/2
+      hull.station.1.point.3.x | 0         | 0
+      hull.station.1.point.3.y | 0.5842    | 23
+      hull.station.1.point.3.z | 0.4318    | 17
+      hull.station.1.starboard.2.y | 0.4572 | 18
+      hull.station.1.starboard.2.z | 0.0635 | 2.5
+      hull.station.1.starboard.3.y | 0.5715 | 22 1/2
+      hull.station.1.starboard.3.z | 0.4318 | 1' 5"
+      hull.station.2.name     | middle
+      hull.station.2.x        | 1.8288     | 6'
+      hull.station.2.point.1.z | 0         | 0
+      hull.station.2.point.2.y | 0.5588    | 22
+      hull.station.2.point.2.z | 0.0127    | 1/2
+      hull.station.2.point.3.y | 0.6985    | 27 1/2
+      hull.station.2.point.3.z | 0.4191    | 16 1/2
+      hull.station.2.starboard.2.y | 0.5588 | 22
+      hull.station.2.starboard.2.z | 0.0127 | .5
+      hull.station.2.starboard.3.y | 0.6858 | 27
+      hull.station.2.starboard.3.z | 0.4191 | 16,5
+      hull.station.3.upright  | no
+      hull.station.3.point.1.x | 3.3528    | 11 feet
+      hull.station.3.point.1.z | 0.2032    | 8
+      hull.station.3.point.2.x | 3.4544    | 11' 4"
+      hull.station.3.point.2.y | 0.0254    | 1
+      hull.station.3.point.2.z | 0.254     | 10
+      hull.station.3.point.3.x | 3.6576    | 12 ft
+      hull.station.3.point.3.y | 0.0381    | 1 1/2
+      hull.station.3.point.3.z | 0.5842    | 23
+      hull.station.3.starboard.2.y | 0.0254 | 1
+      hull.station.3.starboard.2.z | 0.254 | 10
+      hull.station.3.starboard.3.y | 0.0381 | 1 1/2
+      hull.station.3.starboard.3.z | 0.5842 | 23
+      hull.mass               | 68.0388555 | 150
+      hull.centre             | yes
+      hull.centre.x           | 1.7018     | 67
+      hull.centre.z           | 0.2032     | 8
+      hull.floor              | 0.0254     | 1
+      hull.decked.1.any       | yes
+      hull.decked.1.from      | 2.8448     | 112
+      hull.decked.1.to        | 3.6576     | 144
+      opening.1.any           | yes
+      opening.1.name          | motor notch
+      opening.1.x             | 0
+      opening.1.y             | -0.1016    | -4
+      opening.1.z             | 0.381      | 15
+      opening.1.width         | 0.3048     | 1'
+      opening.1.edge          | across
+      chamber.1.any           | yes
+      chamber.1.name          | fore locker
+      chamber.1.x.from        | 2.8448     | 112
+      chamber.1.z.to          | 0.3556     | 14
+      chamber.1.filling       | air
+      chamber.1.seal          | proven
+      chamber.1.test.date     | 2026-05-02
+      chamber.1.test.how      | water poured in
+      chamber.1.test.minutes  | 20
+      chamber.1.test.litresIn | 0.5
+      chamber.1.test.by       | the builder
+      chamber.2.any           | yes
+      chamber.2.name          | midships thwart
+      chamber.2.x.from        | 1.6002     | 63
+      chamber.2.x.to          | 1.8796     | 74
+      chamber.2.z.to          | 0.2794     | 11
+      chamber.2.filling       | air
+      chamber.2.seal          | claimed
+      chamber.2.litres        | 86
+      chamber.3.any           | yes
+      chamber.3.name          | side foam
+      chamber.3.x.from        | 0.6096     | 2'
+      chamber.3.x.to          | 1.4224     | 4' 8"
+      chamber.3.y.from        | 0.4064     | 16
+      chamber.3.y.to          | 0.6604     | 26
+      chamber.3.z.from        | 0.1016     | 4
+      chamber.3.z.to          | 0.3048     | 12
+      chamber.3.mirrored      | yes
+      chamber.3.filling       | foam
+      chamber.3.closed        | yes
+      chamber.3.fastened      | yes
+      place.1.name            | midships thwart
+      place.1.x               | 1.7018     | 67
+      place.1.z               | 0.2794     | 11
+      place.1.halfWidth       | 0.4572     | 18
+      place.1.people          | 2
+      place.2.any             | yes
+      place.2.name            | stern seat
+      place.2.x               | 0.4572     | 18
+      place.2.z               | 0.2667     | 10 1/2
+      place.2.halfWidth       | 0.4064     | 16
+      place.2.people          | 1
+      kit.1.any               | yes
+      kit.1.name              | battery
+      kit.1.mass              | 18.1436948 | 40
+      kit.1.x                 | 0.9652     | 38
+      kit.1.z                 | 0.127      | 5
+      kit.1.litres            | 9
+      kit.1.fastened          | yes
+      kit.1.in                | midships thwart
+      kit.2.any               | yes
+      kit.2.name              | motor
+      kit.2.mass              | 10.43262451 | 23
+      kit.2.x                 | -0.0762    | -3
+      kit.2.y                 | -0.1016    | -4
+      kit.2.z                 | 0.3556     | 14
+      kit.2.fastened          | no
+      person.1.any            | yes
+      person.1.name           | helm
+      person.1.mass           | 80.73944186 | 178
+      person.1.place          | stern seat
+      person.2.any            | yes
+      person.2.name           | bow
+      person.2.mass           | 78.01788764 | 12 st 4
+      person.2.place          | midships thwart
+      person.2.y              | -0.1524    | -6
+      """;
+
+  private static final String SMALL =
+      """
+      name                     | Bath Mat
+      units                    | metric
+      water                    | fresh
+      propulsion               | manual
+      hull.material            | plywood
+      hull.length              | 2.4
+      hull.stations            | 3
+      hull.points              | 2
+      hull.station.1.point.1.z | 0.06
+      hull.station.1.point.2.y | 0.5
+      hull.station.1.point.2.z | 0.44
+      hull.station.2.x         | 1.2
+      hull.station.2.point.1.z | 0
+      hull.station.2.point.2.y | 0.6
+      hull.station.2.point.2.z | 0.42
+      hull.station.3.x         | 2.4
+      hull.station.3.point.1.z | 0.1
+      hull.station.3.point.2.y | 0.3
+      hull.station.3.point.2.z | 0.5
+      hull.mass                | 30
+      hull.centre              | no
+      hull.decked.1.any        | no
+      opening.1.any            | no
+      chamber.1.any            | no
+      place.1.name             | thwart
+      place.1.x                | 1.2
+      place.1.z                | 0.25
+      place.1.halfWidth        | 0.4
+      place.1.people           | 1
+      kit.1.any                | no
+      person.1.any             | no
+      """;
+
+  static Sheet full(boolean metric) {
+    return of(FULL, metric ? 1 : 2);
+  }
+
+  static Sheet small() {
+    return of(SMALL, 1);
+  }
+
+  private static Sheet of(String lines, int column) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    for (String line : lines.split("\n")) {
+      String[] cells = line.split("\\|");
+      typed.put(cells[0].strip(), cells[Math.min(column, cells.length - 1)].strip());
+    }
+    return new Sheet(typed);
+  }
+
+  /** The same sheet with something else at one question. */
+  Sheet with(String key, String other) {
+    Map<String, String> changed = new LinkedHashMap<>(typed);
+    changed.put(key, other);
+    return new Sheet(changed);
+  }
+
+  String at(Question question) {
+    return typed.getOrDefault(question.key(), "");
+  }
+
+  /** Answers from the sheet up to the named question, which stays open. */
+  List<Answer> upTo(String key) {
+    List<Answer> answers = List.of();
+    while (WALK.next(answers) instanceof Step.Ask ask && !ask.question().key().equals(key)) {
+      answers = answer(answers, at(ask.question()));
+    }
+    return answers;
+  }
+
+  List<Answer> toTheEnd() {
+    return upTo("no such question");
+  }
+
+  Boat boat() {
+    return boat(toTheEnd());
+  }
+
+  static Boat boat(List<Answer> answers) {
+    return ((Step.Done) WALK.next(answers)).boat();
+  }
+
+  static List<Answer> answer(List<Answer> answers, String typed) {
+    return ((Reply.Accepted) WALK.take(answers, typed)).answers();
+  }
+
+  static Question open(List<Answer> answers) {
+    return ((Step.Ask) WALK.next(answers)).question();
+  }
+
+  /** What the walk says when this is typed at that question, as a refusal. */
+  String refused(String key, String wrong) {
+    return ((Reply.Refused) WALK.take(upTo(key), wrong)).reason();
+  }
+
+  /** What the walk repeats when this is typed at that question. */
+  String accepted(String key, String right) {
+    return ((Reply.Accepted) WALK.take(upTo(key), right)).understood();
+  }
+
+  /** Every list of answers on the way, from none to all. */
+  List<List<Answer>> stops() {
+    List<List<Answer>> stops = new ArrayList<>(List.of(List.of()));
+    while (WALK.next(last(stops)) instanceof Step.Ask ask) {
+      stops.add(answer(last(stops), at(ask.question())));
+    }
+    return stops;
+  }
+
+  private static List<Answer> last(List<List<Answer>> stops) {
+    return stops.get(stops.size() - 1);
+  }
+}

@@ -1,0 +1,88 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Propulsion;
+
+class WordsOfTheWalkTest {
+  private static final Sheet SMALL = Sheet.small();
+
+  @Test
+  void list_shows_the_answers_so_far_with_their_numbers() {
+    assertThat(Sheet.WALK.take(SMALL.upTo("hull.length"), "list"))
+        .isEqualTo(
+            new Reply.Listed(
+                String.join(
+                    "\n",
+                    "  1. Name of the boat: Bath Mat",
+                    "  2. Who measures: not said",
+                    "  3. Units: metric",
+                    "  4. Water: fresh",
+                    "  5. How it is driven: manual",
+                    "  6. What the hull is made of: plywood",
+                    "  7. Thickness of the shell: 6 mm, usual, not measured")));
+  }
+
+  @Test
+  void list_before_the_first_answer_says_so() {
+    assertThat(Sheet.WALK.take(List.of(), "list")).isEqualTo(new Reply.Listed("No answers yet."));
+  }
+
+  @Test
+  void why_tells_how_to_measure_and_what_for() {
+    Reply.Explained why =
+        new Reply.Explained(
+            """
+        Plumb both ends down to the ground and tape between the marks.
+        Only used to catch slips of the tape in the answers that follow.
+        Type a length such as 1.02 (metres), 102 cm or 3' 4 1/2".""");
+    for (String word : List.of("why", "WHY", " help ", "?")) {
+      assertThat(Sheet.WALK.take(SMALL.upTo("hull.length"), word)).isEqualTo(why);
+    }
+  }
+
+  @Test
+  void stop_says_how_much_is_kept() {
+    assertThat(Sheet.WALK.take(SMALL.upTo("hull.length"), "stop"))
+        .isEqualTo(new Reply.Stopped("Stopped. Your 7 answers are kept."));
+    assertThat(Sheet.WALK.take(SMALL.upTo("measuredBy"), "stop"))
+        .isEqualTo(new Reply.Stopped("Stopped. Your answer is kept."));
+  }
+
+  @Test
+  void after_the_last_question_an_answer_is_refused_and_back_still_works() {
+    List<Answer> all = SMALL.toTheEnd();
+    assertThat(Sheet.WALK.take(all, "yes"))
+        .isEqualTo(
+            new Reply.Refused(
+                "Every question is answered."
+                    + " Type back to return to the last one, or list to see them all."));
+    assertThat(Sheet.open(((Reply.WentBack) Sheet.WALK.take(all, "back")).answers()).key())
+        .isEqualTo("finish");
+  }
+
+  @Test
+  void the_answer_is_repeated_in_the_unit_it_was_understood_in() {
+    assertThat(SMALL.accepted("hull.length", "8' 2\""))
+        .isEqualTo("Length overall: 8 ft 2 in (2.489 m)");
+    assertThat(SMALL.accepted("hull.station.2.point.2.y", "60 cm"))
+        .isEqualTo("Station 2 \"station 2\", rail, half-breadth: 0.60 m");
+    assertThat(SMALL.accepted("hull.alike", "")).isEqualTo("Are port and starboard alike? yes");
+  }
+
+  @Test
+  void a_rowed_boat_is_not_asked_for_power() {
+    assertThat(SMALL.boat().propulsion()).isEqualTo(new Propulsion.Manual());
+    assertThat(SMALL.toTheEnd()).extracting(Answer::question).doesNotContain("propulsion.power");
+  }
+
+  @Test
+  void the_opening_tells_what_to_do_if_nothing_else_is_done() {
+    assertThat(Walk.OPENING)
+        .startsWith("If you do nothing else: everybody wears a life jacket, weigh everybody")
+        .contains("knee-deep", "everyone to one side", "swamp it", "counts for nothing");
+    assertThat(Walk.OPENING.lines()).allMatch(line -> line.length() <= 80);
+  }
+}
