@@ -39,8 +39,9 @@ class RecommendationPropertiesTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
   private static final Map<Boat, Recommendation> KNOWN = new ConcurrentHashMap<>();
 
+  /** Not the punt: its many seatings take the whole search ten times as long. */
   static Stream<Boat> hulls() {
-    return Stream.of(PlainHulls.pram(), PlainHulls.skiff(), PlainHulls.punt(), PlainHulls.canoe());
+    return Stream.of(PlainHulls.pram(), PlainHulls.skiff(), PlainHulls.canoe());
   }
 
   /** The number of people alone, without the figures beside it, which take longer. */
