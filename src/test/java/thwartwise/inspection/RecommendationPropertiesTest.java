@@ -68,11 +68,11 @@ class RecommendationPropertiesTest {
     assertThat(people(PlainHulls.punt())).isBetween(2, 5);
   }
 
-  // On paper: all that cuts the water when it is swamped are two end tanks 0.8 m long, half-breadth
-  // rising to 0.2: I = 2 x 2/3 x 0.25^3 x 0.8^4/4 = 0.0021 m4 over 57 l for hull and a child of 25
-  // kg, BM under 0.04 m. The child's G at 0.52 and the hull's at 0.17 put G at 0.32, over B at
-  // about
-  // 0.25 or lower: it rolls over.
+  // On paper, roughly: what cuts the water when it is swamped are two end tanks 0.8 m long whose
+  // half-breadth rises to 0.27: I = 2 x 2/3 x 0.33^3 x 0.8^4/4 = 0.005 m4 over 57 l for hull and a
+  // child of 25 kg, BM under 0.09 m. The child's G at 0.52 and the hull's at 0.17 put G at 0.32;
+  // the
+  // shell, low in the boat, gives 43 of the 57 l, so B lies at 0.2 or lower: it rolls over.
   @Test
   void a_canoe_with_nothing_but_end_tanks_is_withheld_because_it_rolls_over_swamped() {
     Recommendation r = of(PlainHulls.canoe());
