@@ -26,9 +26,6 @@ public record Counting(double share, double ifProven, String why) {
   /** Judges a chamber on a given day; {@code drawn} is its volume inside the shell, m³. */
   static Counting of(Chamber chamber, double drawn, List<Kit> kit, LocalDate today) {
     double smaller = chamber.measuredVolume().map(v -> Math.min(1, v / drawn)).orElse(1.0);
-    if (chamber.filling() instanceof Filling.Foam foam) {
-      return foam(foam, smaller);
-    }
     List<String> vented =
         kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).map(Kit::name).toList();
     if (!vented.isEmpty()) {
@@ -38,6 +35,9 @@ public record Counting(double share, double ifProven, String why) {
           "holds the "
               + vented.get(0)
               + ": such a space is vented, never sealed, and never counts");
+    }
+    if (chamber.filling() instanceof Filling.Foam foam) {
+      return foam(foam, smaller);
     }
     return air((Filling.Air) chamber.filling(), smaller, today);
   }

@@ -42,6 +42,12 @@ public final class Craft {
   public static Craft of(Boat boat, LocalDate today) {
     HullForm form = HullForm.of(boat.hull());
     Whereabouts.check(boat, form);
+    if (form.rail().isEmpty() && boat.openings().isEmpty()) {
+      throw new UnusableBoat(
+          "Hull: the rail is decked from end to end and no opening is named, so nothing could"
+              + " flood. This is for open boats: give \"decked\" only the lengths that have a deck,"
+              + " or name the openings.");
+    }
     List<Space> spaces = new ArrayList<>();
     for (Chamber chamber : boat.chambers()) {
       if (chamber.mirrored()) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Propulsion;
 import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
@@ -60,6 +61,12 @@ public final class Inspection {
   }
 
   private Optional<String> outsideTheModel() {
+    if (craft.boat().propulsion() instanceof Propulsion.Outboard motor
+        && motor.power() > rules.value("planing-power")) {
+      return Optional.of(
+          "with so strong a motor the boat planes, and planing is outside what is worked out here,"
+              + " so nothing is recommended");
+    }
     double length = craft.form().length();
     double least = rules.value("length-least");
     double most = rules.value("length-most");

@@ -53,12 +53,18 @@ final class LoadSearch {
     HullForm form = judge.craft().form();
     double aft = form.outside().extent(Vector3.of(1, 0, 0)).from();
     List<Vector3> spots = new ArrayList<>();
-    for (double share : List.of(1.0 / 6, 0.5, 5.0 / 6)) {
+    for (double share : List.of(0.08, 1.0 / 6, 0.5, 5.0 / 6, 0.92)) {
       spots.add(Vector3.of(aft + share * form.length(), 0, boat.hull().floor()));
     }
     for (Place place : boat.places()) {
       spots.add(Vector3.of(place.x(), 0, boat.hull().floor()));
     }
-    return spots;
+    return spots.stream().filter(this::isFloor).toList();
+  }
+
+  // Nothing is laid down where a chamber stands; the next floor toward the middle is tried.
+  private boolean isFloor(Vector3 spot) {
+    Vector3 above = spot.plus(Vector3.of(0, 0, 0.05));
+    return judge.craft().spaces().stream().noneMatch(s -> s.box().contains(above));
   }
 }

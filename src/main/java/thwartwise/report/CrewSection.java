@@ -26,7 +26,8 @@ final class CrewSection {
       "People, dressed and with life jackets on: up to "
           + Shown.down(crew.crew(), 0)
           + Shown.TIED
-          + "kg in all",
+          + "kg in all"
+          + heaviest(crew),
       "People and everything that is not built in: up to "
           + Shown.down(crew.load(), 0)
           + Shown.TIED
@@ -35,6 +36,15 @@ final class CrewSection {
           + Shown.TIED
           + "kg, low down on the middle line"
     };
+  }
+
+  /** The sum is only good for people none of whom is heavier than the search allowed. */
+  private static String heaviest(Recommendation crew) {
+    return crew.crewLimits().stream()
+        .filter(limit -> limit.people() == crew.people() && crew.people() > 1)
+        .map(limit -> ", nobody over " + Shown.down(limit.eachUpTo(), 0) + Shown.TIED + "kg")
+        .findFirst()
+        .orElse("");
   }
 
   private static String[] heads(Recommendation crew) {

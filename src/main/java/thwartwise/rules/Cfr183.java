@@ -27,7 +27,11 @@ public final class Cfr183 {
     String outside = outside(craft, own);
     Propulsion propulsion = craft.boat().propulsion();
     if (propulsion instanceof Propulsion.Outboard motor && motor.power() > TWO_HORSEPOWER) {
-      return outboard(craft, motor, difference, outside);
+      String beyond =
+          MotorWeights.covers(motor.power())
+              ? outside
+              : "does not apply: the table of motor weights known here ends at 34.9 hp";
+      return outboard(craft, motor, difference, outside.isEmpty() ? beyond : outside);
     }
     boolean motorised = propulsion instanceof Propulsion.Outboard;
     String note =

@@ -13,10 +13,16 @@ final class MotorWeights {
     new Row(2.0, 32), new Row(3.9, 44), new Row(6.9, 94), new Row(10.9, 185), new Row(22.9, 234)
   };
   private static final double LARGEST = 350;
+  private static final double MOST_HORSEPOWER = 34.9;
 
   private MotorWeights() {}
 
-  /** kg for a motor of so many watts. */
+  /** Whether the table as noted reaches this motor; heavier ones would come out too light. */
+  static boolean covers(double power) {
+    return power / HORSEPOWER <= MOST_HORSEPOWER;
+  }
+
+  /** kg for a motor of so many watts that the table covers. */
   static double total(double power) {
     double horsepower = power / HORSEPOWER;
     for (Row row : TABLE) {

@@ -138,6 +138,14 @@ class CountingTest {
   }
 
   @Test
+  void foam_around_a_battery_does_not_count_either() {
+    Counting foam =
+        of(new Filling.Foam(true, true), kit("battery", Vector3.of(0.5, 0, 0.1), Optional.empty()));
+    assertThat(foam.share()).isZero();
+    assertThat(foam.ifProven()).isZero();
+  }
+
+  @Test
   void a_battery_in_either_of_two_twins_takes_both() {
     Box side = new Box(new Span(0, 1), new Span(0.3, 0.6), Span.ALL);
     Chamber twins =

@@ -72,6 +72,16 @@ class WhereaboutsTest {
                 + " cannot count twice: change the x, y or z of one so that they only touch.");
   }
 
+  @Test
+  void a_boat_that_nothing_can_flood_is_refused() {
+    Boat boat = BoxBoat.of(3, 1.2, 0.4).decked(0, 3).boat();
+    assertThatThrownBy(() -> craft(boat))
+        .hasMessage(
+            "Hull: the rail is decked from end to end and no opening is named, so nothing could"
+                + " flood. This is for open boats: give \"decked\" only the lengths that have a"
+                + " deck, or name the openings.");
+  }
+
   private static Craft craft(Boat boat) {
     return Craft.of(boat, LocalDate.of(2026, 11, 25));
   }
@@ -95,33 +105,12 @@ class WhereaboutsTest {
 
   /** A box 3 m long, 1.2 m wide and 0.4 m deep. */
   private static Boat box(Place place, Kit kit, Opening opening, List<Chamber> chambers) {
-    List<Station> stations = List.of(station("aft", 0), station("middle", 1.5), station("fore", 3));
-    HullMeasurements hull =
-        new HullMeasurements(
-            40,
-            Optional.empty(),
-            Optional.of(Material.PLYWOOD),
-            750,
-            0.006,
-            0.01,
-            stations,
-            List.of());
-    return new Boat(
-        "box",
-        Water.FRESH,
-        hull,
-        List.of(opening),
-        chambers,
-        List.of(place),
-        List.of(kit),
-        List.of(),
-        new Propulsion.Manual(),
-        Optional.empty(),
-        List.of());
-  }
-
-  private static Station station(String name, double x) {
-    return Station.mirrored(
-        name, List.of(Vector3.of(x, 0, 0), Vector3.of(x, 0.6, 0), Vector3.of(x, 0.6, 0.4)));
+    BoxBoat box =
+        BoxBoat.of(3, 1.2, 0.4)
+            .place(place.name(), place.x(), place.z(), place.halfWidth(), place.people())
+            .kit(kit)
+            .opening(opening);
+    chambers.forEach(box::chamber);
+    return box.boat();
   }
 }

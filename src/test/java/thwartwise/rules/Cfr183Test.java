@@ -149,4 +149,24 @@ class Cfr183Test {
   private static BoxBoat boat() {
     return BoxBoat.of(3, 1.2, 0.5).hull(60, 0.2);
   }
+
+  @Test
+  void a_motor_beyond_the_table_gets_no_figure_from_it() {
+    // The table of motor weights as noted in the references ends at 34.9 hp.
+    assertThat(MotorWeights.covers(34.9 * 745.7)).isTrue();
+    Craft boat =
+        Craft.of(
+            BoxBoat.of(4, 1.5, 0.5)
+                .place("thwart", 2, 0.25, 0.5, 2)
+                .driven(new Propulsion.Outboard(30000))
+                .boat(),
+            BoxBoat.TODAY);
+    assertThat(Cfr183.of(boat, RULES))
+        .noneMatch(CapacityFigure::applies)
+        .allSatisfy(
+            f ->
+                assertThat(f.note())
+                    .isEqualTo(
+                        "does not apply: the table of motor weights known here ends at 34.9 hp"));
+  }
 }
