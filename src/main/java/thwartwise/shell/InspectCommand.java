@@ -1,10 +1,15 @@
 package thwartwise.shell;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
+import thwartwise.boat.UnusableBoat;
 import thwartwise.files.BoatFile;
+import thwartwise.files.UnusableInput;
+import thwartwise.record.InspectionRecord;
 
 /** Inspects a boat file without asking anything. */
 final class InspectCommand implements ShellCommand {
@@ -47,8 +52,8 @@ final class InspectCommand implements ShellCommand {
   @Override
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
-    Boat boat = BoatFile.read(given.path(OptionWord.BOAT));
-    var inspection = inspector.inspect(boat, given.text(OptionWord.BY));
+    Path file = given.path(OptionWord.BOAT);
+    var inspection = inspected(file, given.text(OptionWord.BY));
     Inspector.Kept kept = inspector.keep(inspection, given.workspace());
     if (given.has(OptionWord.JSON)) {
       Told.json(kept, context.outputWriter());
@@ -56,5 +61,17 @@ final class InspectCommand implements ShellCommand {
       Told.page(kept, context.outputWriter());
     }
     return Exit.of(kept.report()).status();
+  }
+
+  /**
+   * Some contradictions show only once the hull is built; they too are told with the file's name.
+   */
+  private InspectionRecord inspected(Path file, Optional<String> by) {
+    Boat boat = BoatFile.read(file);
+    try {
+      return inspector.inspect(boat, by);
+    } catch (UnusableBoat contradiction) {
+      throw new UnusableInput(file + ": " + contradiction.getMessage());
+    }
   }
 }

@@ -132,7 +132,30 @@ class InspectCommandTest {
 
     assertThat(shell.run("inspect", "--boat", boat, "--folder", folder)).isEqualTo(2);
 
-    assertThat(shell.err()).isEqualTo("The chambers overlap. Move one.\n");
+    assertThat(shell.err()).isEqualTo(boat + ": The chambers overlap. Move one.\n");
+    assertThat(temp.resolve("kept")).doesNotExist();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"x\": [1.55, 1.83] | \"x\": [1.55, 2.95]"
+            + " | Chambers \"fore locker\" and \"midships thwart\" overlap by",
+        "\"x\": 1.69 | \"x\": 6.9 | Place \"midships thwart\": x is 6.90 m, outside the"
+      })
+  void what_only_the_built_hull_shows_is_refused_with_the_file_and_nothing_is_written(
+      String right, String wrong, String message) throws IOException {
+    Path file = Path.of(boat);
+    String text = Files.readString(file);
+    assertThat(text).contains(right);
+    Files.writeString(file, text.replace(right, wrong));
+    TestShell shell = TestShell.open();
+
+    assertThat(shell.run("inspect", "--boat", boat, "--folder", folder)).isEqualTo(2);
+
+    assertThat(shell.out()).isEmpty();
+    assertThat(shell.err()).startsWith(boat + ": " + message).hasLineCount(1);
     assertThat(temp.resolve("kept")).doesNotExist();
   }
 
