@@ -27,6 +27,15 @@ public record Body(
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double SEATED = 0.30;
 
+  /** Kneeling, above the floor (judgement); a seat near the floor is knelt at. */
+  private static final double KNEELING = 0.45;
+
+  /** Nobody sits so still that their middle never gets this far out (judgement). */
+  private static final double LEAST_REACH = 0.15;
+
+  /** Nobody stands up exactly over the middle line (judgement). */
+  public static final double STANDING_SWAY = 0.10;
+
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double STANDING = 1.0;
 
@@ -44,7 +53,14 @@ public record Body(
 
   public static Body seated(String name, double mass, Place place, double y, double floor) {
     return new Body(
-        name, mass, place.x(), y, place.z(), floor, place.z() + SEATED, place.halfWidth());
+        name,
+        mass,
+        place.x(),
+        y,
+        place.z(),
+        floor,
+        Math.max(place.z() + SEATED, floor + KNEELING),
+        Math.max(LEAST_REACH, place.halfWidth()));
   }
 
   public Body standing() {

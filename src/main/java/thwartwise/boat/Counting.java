@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import thwartwise.geometry.Box;
 
 /**
  * Whether a chamber counts when the boat is swamped, and why.
@@ -44,8 +45,12 @@ public record Counting(double share, double ifProven, String why) {
 
   private static boolean stowed(Kit kit, Chamber chamber) {
     return kit.in().map(chamber.name()::equals).orElse(false)
-        || chamber.box().contains(kit.at())
-        || chamber.mirrored() && chamber.box().mirrored().contains(kit.at());
+        || reaches(chamber.box(), kit)
+        || chamber.mirrored() && reaches(chamber.box().mirrored(), kit);
+  }
+
+  private static boolean reaches(Box box, Kit kit) {
+    return box.contains(kit.at()) || box.overlaps(kit.box());
   }
 
   private static Counting foam(Filling.Foam foam, double smaller) {

@@ -1,6 +1,9 @@
 package thwartwise.boat;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 
 /**
@@ -18,11 +21,33 @@ public record Kit(
     boolean fastened,
     Optional<String> in) {
 
+  private static final List<String> VENTED =
+      List.of(
+          "batter",
+          "accu",
+          "lithium",
+          "lifepo",
+          "li-ion",
+          "lead-acid",
+          "lead acid",
+          "agm",
+          "power bank",
+          "powerbank",
+          "power pack",
+          "powerpack",
+          "power station",
+          "charger");
+
   /**
    * A battery gives off gas and a charger heats: the space that holds one is vented, never sealed.
    */
   public boolean needsVenting() {
-    String words = name.toLowerCase(java.util.Locale.ROOT);
-    return words.contains("batter") || words.contains("charger") || words.contains("accumulator");
+    String words = name.toLowerCase(Locale.ROOT);
+    return VENTED.stream().anyMatch(words::contains);
+  }
+
+  /** The space it takes up, as far as that is known. */
+  Box box() {
+    return Box.cube(at, volume.orElse(0.0));
   }
 }

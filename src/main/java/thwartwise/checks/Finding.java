@@ -25,6 +25,27 @@ public record Finding(
     String condition,
     String note) {
 
+  /** Of two answers to the same question the one that weighs more against the boat. */
+  public static Finding worse(Finding a, Finding b) {
+    int gap = severity(b.outcome) - severity(a.outcome);
+    return gap > 0 || gap == 0 && b.margin() < a.margin() ? b : a;
+  }
+
+  private static int severity(Outcome outcome) {
+    return switch (outcome) {
+      case MEETS -> 0;
+      case BORDERLINE -> 1;
+      case NOT_ASSESSED -> 2;
+      case FALLS_SHORT -> 3;
+    };
+  }
+
+  private double margin() {
+    double worst = atLeast ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    double has = value.orElse(worst);
+    return atLeast ? has - limit : limit - has;
+  }
+
   public boolean holdsBack() {
     return role == Role.LIMITS_CREW && outcome != Outcome.MEETS;
   }

@@ -36,13 +36,18 @@ final class Moves {
     return ways;
   }
 
-  /** Each person in turn standing where they sit. */
+  /** Each person in turn standing where they sit, a little to either side. */
   static List<Trial> standing(Trial trial) {
     List<Trial> ways = new ArrayList<>();
     for (int i = 0; i < trial.people().size(); i++) {
       Body body = trial.people().get(i);
-      ways.add(
-          trial.moved(replaced(trial.people(), i, body.standing()), body.name() + " standing"));
+      for (double side : List.of(1.0, -1.0)) {
+        Body standing = body.standing().at(body.y() + side * Body.STANDING_SWAY);
+        ways.add(
+            trial.moved(
+                replaced(trial.people(), i, standing),
+                body.name() + " standing, a little" + sideWord(side)));
+      }
     }
     return ways;
   }

@@ -41,6 +41,9 @@ public record Reading(
       return check + ": " + (note.isBlank() ? "no steady rest" : note);
     }
     double has = unit.shown(value.getAsDouble());
+    if (unit == Unit.DEGREE && has > 90) {
+      return check + ": it turns over";
+    }
     return String.format(
         Locale.ROOT,
         "%s: %s %s, %s %s %s",

@@ -2,16 +2,19 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
+import thwartwise.rules.RuleSet;
 
 /** What was taken for granted because nobody measured it, in words. */
 final class Assumptions {
   private Assumptions() {}
 
-  static List<String> of(Craft craft) {
+  static List<String> of(Craft craft, RuleSet rules) {
     Boat boat = craft.boat();
     List<String> all = new ArrayList<>(boat.assumptions());
     if (boat.hull().centre().isEmpty()) {
@@ -24,8 +27,27 @@ final class Assumptions {
         .filter(k -> k.volume().isPresent() && !k.fastened())
         .map(Kit::name)
         .forEach(n -> all.add("Kit \"" + n + "\" is not fastened: it gives no lift when swamped."));
-    all.add("People sit still, seated, at their places; an unnamed adult counts 95 kg dressed.");
+    boat.places().stream()
+        .filter(p -> sitting(boat, p) > p.people())
+        .map(Place::name)
+        .forEach(n -> all.add("More people sit at \"" + n + "\" than it is said to take."));
+    if (!boat.kit().isEmpty()) {
+      all.add(
+          "All kit listed stays where it is listed, loose kit too. Leave it ashore, use it up or"
+              + " move it, and the figures no longer hold: inspect again.");
+    }
+    all.add(
+        String.format(
+            Locale.ROOT,
+            "People sit still, seated, at their places; an unnamed adult counts %.0f kg dressed."
+                + " Nobody lighter than %.0f kg was looked at.",
+            rules.value("design-person"),
+            rules.value("lightest-person")));
     all.add("Water is calm; nothing here speaks of waves, wash, current or wind.");
     return all;
+  }
+
+  private static long sitting(Boat boat, Place place) {
+    return boat.aboard().stream().filter(p -> p.place().equals(place.name())).count();
   }
 }

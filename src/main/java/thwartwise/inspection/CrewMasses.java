@@ -20,34 +20,39 @@ final class CrewMasses {
     if (people == 0 || !(heaviest > lightest)) {
       return all;
     }
-    mix(seating, lightest, heaviest, 0, new ArrayList<>(), all);
+    for (boolean heavyToPort : List.of(false, true)) {
+      mix(seating, lightest, heaviest, heavyToPort, new ArrayList<>(), 0, all);
+    }
     for (double share : List.of(1.0 / 3, 2.0 / 3)) {
       all.add(Collections.nCopies(people, lightest + share * (heaviest - lightest)));
     }
     return all;
   }
 
-  // People at one place are alike to each other, so only their numbers count; the heavy ones sit
-  // together on one side of it, which is the worse way.
+  // People at one place are alike to each other, so only their numbers count. The heavy ones sit
+  // together on one side of it, the same side everywhere, and then on the other: which is worse
+  // depends on the kit.
   private static void mix(
       Seating seating,
       double light,
       double heavy,
-      int place,
+      boolean heavyToPort,
       List<Double> sofar,
+      int place,
       List<List<Double>> all) {
     if (place == seating.counts().size()) {
-      if (sofar.contains(light)) {
+      if (sofar.contains(light) && !all.contains(sofar)) {
         all.add(List.copyOf(sofar));
       }
       return;
     }
     int here = seating.counts().get(place);
     for (int heavies = 0; heavies <= here; heavies++) {
+      int starboard = heavyToPort ? here - heavies : heavies;
       List<Double> next = new ArrayList<>(sofar);
-      next.addAll(Collections.nCopies(heavies, heavy));
-      next.addAll(Collections.nCopies(here - heavies, light));
-      mix(seating, light, heavy, place + 1, next, all);
+      next.addAll(Collections.nCopies(starboard, heavyToPort ? light : heavy));
+      next.addAll(Collections.nCopies(here - starboard, heavyToPort ? heavy : light));
+      mix(seating, light, heavy, heavyToPort, next, place + 1, all);
     }
   }
 }

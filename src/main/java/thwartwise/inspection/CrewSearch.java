@@ -29,21 +29,13 @@ final class CrewSearch {
     this.room = places.stream().mapToInt(Place::people).sum();
   }
 
-  /** People in their seats, all of one mass. */
-  record Crew(Seating seating, double each) {}
-
-  /** Every crew up to so many people in every seating allowed at a mass: all heavy, all light. */
-  List<Crew> crews(int people, double mass) {
-    List<Crew> crews = new ArrayList<>();
+  /** Every seating of nobody up to so many people that is allowed at a mass. */
+  List<Seating> seatings(int people, double mass) {
+    List<Seating> seatings = new ArrayList<>();
     for (int n = 0; n <= people; n++) {
-      for (Seating seating : allowed(n, mass)) {
-        crews.add(new Crew(seating, mass));
-        if (n > 0) {
-          crews.add(new Crew(seating, lightest));
-        }
-      }
+      seatings.addAll(allowed(n, mass));
     }
-    return crews;
+    return seatings;
   }
 
   int room() {

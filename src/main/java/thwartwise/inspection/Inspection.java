@@ -7,6 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
@@ -14,8 +17,10 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
+import thwartwise.checks.Check;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
+import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Cfr183;
@@ -53,10 +58,10 @@ public final class Inspection {
         States.of(loaded),
         States.of(limit),
         craft.spaces().stream().map(Inspection::chamber).toList(),
-        findings(loaded, limit, recommendation.withheld()),
+        findings(loaded, limit, recommendation),
         recommendation,
         figures,
-        Assumptions.of(craft),
+        Assumptions.of(craft, rules),
         rules.name() + ", " + rules.edition());
   }
 
@@ -98,13 +103,13 @@ public final class Inspection {
   private Trial atLimit(Limits.Crew crew) {
     Seating worst =
         crew.seatings().stream()
-            .min(Comparator.comparingDouble(s -> judge.nearness(trial(s, crew))))
+            .min(Comparator.comparingDouble(s -> judge.nearness(trial(s, crew.each()))))
             .orElseGet(() -> Seating.of(0, craft.boat().places()).get(0));
-    return trial(worst, crew);
+    return trial(worst, crew.each());
   }
 
-  private Trial trial(Seating seating, Limits.Crew crew) {
-    List<Body> people = seating.bodies(craft, Collections.nCopies(seating.people(), crew.each()));
+  private Trial trial(Seating seating, double each) {
+    List<Body> people = seating.bodies(craft, Collections.nCopies(seating.people(), each));
     String who =
         people.isEmpty()
             ? "nobody aboard"
@@ -112,24 +117,52 @@ public final class Inspection {
                 Locale.ROOT,
                 "%d of %.0f kg at %s",
                 people.size(),
-                crew.each(),
+                each,
                 String.join(", ", seating.places(craft)));
     return Trial.of(craft, people, "at the limit: " + who);
   }
 
-  private List<Finding> findings(Trial loaded, Trial limit, boolean withheld) {
-    List<Finding> findings = new ArrayList<>(ofTrial(loaded));
-    if (!withheld) {
-      findings.addAll(ofTrial(limit));
+  private List<Finding> findings(Trial loaded, Trial limit, Recommendation recommendation) {
+    List<Finding> findings = new ArrayList<>();
+    of(loaded, CautiousChecks.of(rules)).forEach(findings::add);
+    if (!recommendation.withheld()) {
+      of(limit, checks(Role.LIMITS_CREW)).forEach(findings::add);
+      findings.addAll(worstActs(recommendation));
     }
     findings.addAll(MeasuredLitres.findings(craft));
     return findings;
   }
 
-  private List<Finding> ofTrial(Trial trial) {
-    return CautiousChecks.of(rules).stream()
-        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream())
+  /** An act is forbidden when any crew that is recommended must not do it, heavy or light. */
+  private List<Finding> worstActs(Recommendation recommendation) {
+    return permitted(recommendation)
+        .parallel()
+        .flatMap(t -> of(t, checks(Role.FORBIDS_AN_ACT)))
+        .collect(Collectors.toMap(Finding::check, f -> f, Finding::worse, TreeMap::new))
+        .values()
+        .stream()
         .toList();
+  }
+
+  private Stream<Trial> permitted(Recommendation recommendation) {
+    return recommendation.crewLimits().stream()
+        .flatMap(
+            limit ->
+                Seating.of(limit.people(), craft.boat().places()).stream()
+                    .filter(s -> !limit.excludedSeatings().contains(s.places(craft)))
+                    .flatMap(
+                        s ->
+                            Stream.of(
+                                trial(s, limit.eachUpTo()),
+                                trial(s, rules.value("lightest-person")))));
+  }
+
+  private List<Check> checks(Role role) {
+    return CautiousChecks.of(rules).stream().filter(c -> c.role() == role).toList();
+  }
+
+  private Stream<Finding> of(Trial trial, List<Check> checks) {
+    return checks.stream().flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream());
   }
 
   private static ChamberFigures chamber(Space space) {

@@ -1,6 +1,5 @@
 package thwartwise.inspection;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,10 +57,11 @@ final class Judge {
     return staysUp(seating, heaviest) && heldUp(seating, heaviest);
   }
 
-  /** Whether everyone at exactly this mass, with an extra weight aboard, meets everything. */
-  boolean carries(Seating seating, double mass, Loading.Weight extra) {
-    Trial trial = trial(seating, Collections.nCopies(seating.people(), mass)).with(extra);
-    return meets(trial, dry) && meets(trial, wet);
+  /** Whether every mixture of people up to a mass, with an extra weight aboard, meets all. */
+  boolean carries(Seating seating, double heaviest, Loading.Weight extra) {
+    return CrewMasses.of(seating, lightest, heaviest).stream()
+        .map(masses -> trial(seating, masses).with(extra))
+        .allMatch(t -> meets(t, dry) && meets(t, wet));
   }
 
   Trial trial(Seating seating, List<Double> masses) {
@@ -83,23 +83,27 @@ final class Judge {
     return readings.stream().allMatch(Reading::met);
   }
 
-  /** The worst reading of every check that limits crew and is not met, over all mixtures. */
-  List<Reading> notMet(Seating seating, double heaviest) {
-    Map<String, Reading> worst = new LinkedHashMap<>();
+  /**
+   * The worst reading of every check that limits crew and is not met, over all mixtures: as
+   * measured if that is not met, otherwise after the allowance.
+   */
+  List<Breach> notMet(Seating seating, double heaviest) {
+    Map<String, Breach> worst = new LinkedHashMap<>();
     for (Check check : limiting) {
       for (List<Double> masses : CrewMasses.of(seating, lightest, heaviest)) {
-        for (Allowance a : List.of(Allowance.NONE, allowance)) {
-          check.readings(trial(seating, masses).under(a)).stream()
-              .filter(r -> !r.met())
-              .forEach(r -> worst.merge(r.check(), r, Judge::worse));
-        }
+        Trial trial = trial(seating, masses);
+        note(check.readings(trial.under(Allowance.NONE)), false, worst);
+        note(check.readings(trial.under(allowance)), true, worst);
       }
     }
     return List.copyOf(worst.values());
   }
 
-  private static Reading worse(Reading a, Reading b) {
-    return b.margin() < a.margin() ? b : a;
+  private static void note(
+      List<Reading> readings, boolean afterAllowance, Map<String, Breach> worst) {
+    readings.stream()
+        .filter(r -> !r.met())
+        .forEach(r -> worst.merge(r.check(), new Breach(r, afterAllowance), Breach::worse));
   }
 
   /** How near the limits a trial comes under the allowance: the least margin, as a share. */

@@ -1,7 +1,9 @@
 package thwartwise.inspection;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Craft;
 import thwartwise.rules.CapacityFigure;
@@ -41,7 +43,7 @@ final class Limits {
       return new Crew(people, design, search.allowed(people, design));
     }
     double light = Math.floor(Math.min(search.eachUpTo(1), formulaRoom()));
-    return light >= rules.value("lightest-person")
+    return light >= rules.value("lone-person")
         ? new Crew(1, light, search.allowed(1, light))
         : new Crew(0, 0, search.allowed(0, 0));
   }
@@ -83,7 +85,8 @@ final class Limits {
     if (crew.people() == 0) {
       return 0;
     }
-    double carried = new LoadSearch(judge, search.crews(crew.people(), crew.each())).extra();
+    double carried =
+        new LoadSearch(judge, search.seatings(crew.people(), crew.each()), crew.each()).extra();
     return Math.max(0, Math.min(carried, formulaLoad() - kit - crew.people() * crew.each()));
   }
 
@@ -142,7 +145,7 @@ final class Limits {
   private String lowestFormula() {
     return figures.stream()
         .filter(CapacityFigure::applies)
-        .min(java.util.Comparator.comparingDouble(this::roomUnder))
+        .min(Comparator.comparingDouble(this::roomUnder))
         .map(CapacityFigure::formula)
         .orElse("");
   }
@@ -171,12 +174,19 @@ final class Limits {
     } else if (people == 0 && crew.people() == 1) {
       reasons.add(
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "no adult of %.0f kg, but one person up to %.0f kg",
               design,
               crew.each()));
+    } else if (search.room() == 0) {
+      reasons.add("no place to sit was given, so nobody can be placed");
     } else if (people == 0) {
-      reasons.add("not even one person of the lightest kind meets every check");
+      reasons.add(
+          String.format(
+              Locale.ROOT,
+              "not one person meets every check, from an adult of %.0f kg down to %.0f kg",
+              design,
+              rules.value("lone-person")));
     }
     return reasons;
   }

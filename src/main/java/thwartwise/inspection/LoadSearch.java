@@ -2,6 +2,8 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
@@ -10,27 +12,54 @@ import thwartwise.geometry.Vector3;
 
 /**
  * How much more may be aboard besides people and the kit listed: extra weight on the floor on the
- * middle line, at whichever spot along the boat is worst, with every crew from nobody up, everyone
- * heavy or everyone light.
+ * middle line, at whichever spot along the boat is worst, with every crew from nobody up, in every
+ * allowed seating and every mixture of heavy and light people.
  */
 final class LoadSearch {
-  private static final double MOST = 300;
+  private static final int MOST = 300;
+
+  /** Steps in which the floor is looked for beside a chamber, m. */
+  private static final double STEP = 0.02;
 
   private final Judge judge;
-  private final List<CrewSearch.Crew> crews;
+  private final List<Seating> seatings;
+  private final double each;
 
-  LoadSearch(Judge judge, List<CrewSearch.Crew> crews) {
+  /** For these seatings, nobody heavier than {@code each}. */
+  LoadSearch(Judge judge, List<Seating> seatings, double each) {
     this.judge = judge;
-    this.crews = crews;
+    this.seatings = seatings;
+    this.each = each;
   }
 
-  /** Whole kg. */
+  private record Stow(Seating seating, Vector3 at) {}
+
+  /** Whole kg. Each stowing is tried at the least found so far and brings it down if it must. */
   double extra() {
-    double low = 0;
-    double high = MOST;
+    AtomicInteger least = new AtomicInteger(MOST);
+    stowings()
+        .parallel()
+        .forEach(
+            stow -> {
+              if (!carried(stow, least.get())) {
+                int most = most(stow, least.get());
+                least.accumulateAndGet(most, Math::min);
+              }
+            });
+    return least.get();
+  }
+
+  private Stream<Stow> stowings() {
+    List<Vector3> spots = spots();
+    return seatings.stream().flatMap(s -> spots.stream().map(at -> new Stow(s, at)));
+  }
+
+  private int most(Stow stow, int tooMuch) {
+    int low = 0;
+    int high = tooMuch;
     while (high - low > 1) {
-      double middle = Math.floor((low + high) / 2);
-      if (carriedAnywhere(middle)) {
+      int middle = (low + high) / 2;
+      if (carried(stow, middle)) {
         low = middle;
       } else {
         high = middle;
@@ -39,32 +68,37 @@ final class LoadSearch {
     return low;
   }
 
-  private boolean carriedAnywhere(double mass) {
-    return crews.parallelStream()
-        .allMatch(
-            c ->
-                spots().stream()
-                    .allMatch(
-                        at -> judge.carries(c.seating(), c.each(), new Loading.Weight(mass, at))));
+  // Low weight can steady a boat, so half of it is not always easier to carry than all of it.
+  private boolean carried(Stow stow, int mass) {
+    return Stream.of(mass, mass / 2)
+        .allMatch(m -> judge.carries(stow.seating(), each, new Loading.Weight(m, stow.at())));
   }
 
   private List<Vector3> spots() {
     Boat boat = judge.craft().boat();
     HullForm form = judge.craft().form();
     double aft = form.outside().extent(Vector3.of(1, 0, 0)).from();
-    List<Vector3> spots = new ArrayList<>();
-    for (double share : List.of(0.08, 1.0 / 6, 0.5, 5.0 / 6, 0.92)) {
-      spots.add(Vector3.of(aft + share * form.length(), 0, boat.hull().floor()));
+    List<Double> along = new ArrayList<>();
+    for (double share : List.of(0.08, 0.5, 0.92)) {
+      along.add(aft + share * form.length());
     }
-    for (Place place : boat.places()) {
-      spots.add(Vector3.of(place.x(), 0, boat.hull().floor()));
-    }
-    return spots.stream().filter(this::isFloor).toList();
+    boat.places().stream().map(Place::x).forEach(along::add);
+    double middle = aft + form.length() / 2;
+    return along.stream().map(x -> onFloor(x, middle)).distinct().toList();
   }
 
-  // Nothing is laid down where a chamber stands; the next floor toward the middle is tried.
-  private boolean isFloor(Vector3 spot) {
-    Vector3 above = spot.plus(Vector3.of(0, 0, 0.05));
-    return judge.craft().spaces().stream().noneMatch(s -> s.box().contains(above));
+  /** The spot itself or, where a chamber stands, the nearest floor toward the middle. */
+  private Vector3 onFloor(double x, double middle) {
+    double floor = judge.craft().boat().hull().floor();
+    double at = x;
+    while (Math.abs(at - middle) > STEP && taken(at, floor)) {
+      at += at < middle ? STEP : -STEP;
+    }
+    return Vector3.of(at, 0, floor);
+  }
+
+  private boolean taken(double x, double floor) {
+    Vector3 justAbove = Vector3.of(x, 0, floor + 0.05);
+    return judge.craft().spaces().stream().anyMatch(s -> s.box().contains(justAbove));
   }
 }

@@ -14,7 +14,7 @@ final class CrewSection {
     if (Verdict.of(inspection.report()) == Verdict.HELD) {
       page.paragraph("Nobody and nothing, as the boat stands", "A launch that is held has no crew");
     } else {
-      page.paragraph(kilograms(crew)).paragraph(heads(crew));
+      page.paragraph(kilograms(crew)).paragraph(heads(crew)).paragraph(mostHeads(crew));
       SeatingWords.write(page, inspection.boat().places(), crew);
     }
     page.gap().paragraph(staysUp(crew));
@@ -34,7 +34,9 @@ final class CrewSection {
           + "kg, and of that besides the people and the kit listed no more than "
           + Shown.down(crew.extra(), 0)
           + Shown.TIED
-          + "kg, low down on the middle line"
+          + "kg, low down on the middle line, with at most "
+          + Shown.people(Math.max(1, crew.people()))
+          + " aboard"
     };
   }
 
@@ -60,6 +62,12 @@ final class CrewSection {
     };
   }
 
+  /** Kilograms alone would let a crowd of children aboard. */
+  private static String mostHeads(Recommendation crew) {
+    int most = crew.crewLimits().stream().mapToInt(CrewLimit::people).max().orElse(crew.people());
+    return "Never more than " + Shown.people(most) + ", however light they are";
+  }
+
   private static String[] staysUp(Recommendation crew) {
     return new String[] {
       "It stays up with " + Shown.adults(crew.staysUpWith()),
@@ -74,7 +82,9 @@ final class CrewSection {
       page.paragraph("What stops the next person: " + crew.governedBy());
     }
     if (!crew.nextPersonBreaks().isEmpty()) {
-      page.paragraph("One person more would break:").points(crew.nextPersonBreaks());
+      String more = Shown.up(crew.adult(), 0) + Shown.TIED + "kg would break:";
+      page.paragraph((crew.people() == 0 ? "An adult of " : "One adult more of ") + more)
+          .points(crew.nextPersonBreaks());
     }
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.inspection.Report;
 
 /**
  * What nobody does in this boat, whoever is aboard. An act that was not assessed is not allowed
@@ -16,8 +17,21 @@ import thwartwise.checks.Role;
 final class ForbiddenSection {
   private ForbiddenSection() {}
 
-  static void write(Page page, List<Finding> findings) {
+  private static final String NOT_TRIED =
+      "Not worked out, so nobody does it: leaning out over the side, changing places under way,"
+          + " climbing in over the side or the stern, anchoring by the stern";
+
+  static void write(Page page, Report report) {
     page.heading("What nobody does");
+    if (Verdict.of(report) == Verdict.HELD) {
+      page.paragraph("Nobody goes aboard: the launch is held");
+      return;
+    }
+    write(page, report.findings());
+    page.paragraph(NOT_TRIED);
+  }
+
+  private static void write(Page page, List<Finding> findings) {
     Map<String, List<Finding>> acts = byAct(findings);
     Map<String, List<Finding>> forbidden = new LinkedHashMap<>(acts);
     forbidden.values().forEach(answers -> answers.removeIf(a -> a.outcome() == Outcome.MEETS));
@@ -27,9 +41,9 @@ final class ForbiddenSection {
       page.paragraph("No act was looked at: sit down, sit still, sit in the middle");
     } else if (forbidden.isEmpty()) {
       page.paragraph(
-          "These acts were looked at and none fell short: "
+          "Worked out in calm water, and within the limits: "
               + Sentence.list(List.copyOf(acts.keySet())),
-          "Sit still all the same");
+          "That is no leave to do it; sit still all the same");
     }
   }
 

@@ -15,7 +15,7 @@ public final class TextPage {
     HeadSection.write(page, inspection);
     VerdictSection.write(page, inspection.report());
     CrewSection.write(page, inspection);
-    ForbiddenSection.write(page, inspection.report().findings());
+    ForbiddenSection.write(page, inspection.report());
     FindingsSection.write(page, inspection.report().findings());
     ChambersSection.write(page, inspection.report().chambers());
     FloatingSection.write(page, inspection.report());

@@ -7,8 +7,10 @@ import thwartwise.inspection.Report;
 /** May it be launched, and if not, why not. */
 final class VerdictSection {
   private static final String LOADING =
-      "All of this is about the boat as it is loaded today. Sit as told below, or leave people and"
-          + " kit ashore, and inspect again";
+      "Not as it is loaded today. Load and sit as told below, or put right what is named here, and"
+          + " inspect again";
+  private static final String NO_ADULT =
+      "No adult of the usual mass may go; the limits below are for somebody lighter";
 
   private VerdictSection() {}
 
@@ -16,11 +18,16 @@ final class VerdictSection {
     Verdict verdict = Verdict.of(report);
     List<Finding> against = report.findings().stream().filter(Finding::holdsBack).toList();
     page.heading("May it be launched?").paragraph(verdict.words());
-    page.points(report.recommendation().reasons());
-    FindingGroups.write(page, against, finding -> FindingWords.told(finding, ""));
-    if (verdict == Verdict.AFTER_WORK && against.stream().allMatch(f -> asLoaded(f, report))) {
+    boolean today =
+        verdict == Verdict.AFTER_WORK && against.stream().allMatch(f -> asLoaded(f, report));
+    if (today) {
       page.paragraph(LOADING);
     }
+    if (verdict != Verdict.HELD && report.recommendation().people() == 0) {
+      page.paragraph(NO_ADULT);
+    }
+    page.points(report.recommendation().reasons());
+    FindingGroups.write(page, against, finding -> FindingWords.told(finding, ""));
     // A launch is never held without a word.
     if (verdict == Verdict.HELD
         && against.isEmpty()

@@ -8,7 +8,7 @@ import thwartwise.record.Printable;
  * Breaks words into lines of so many columns. What cannot be printed is neutralised here, at the
  * one door through which every word reaches the page.
  */
-final class Wrap {
+public final class Wrap {
   private final String hanging;
   private final int width;
   private final List<String> lines = new ArrayList<>();
@@ -21,7 +21,12 @@ final class Wrap {
     this.line = new StringBuilder(first);
   }
 
-  static List<String> lines(String text, String first, String hanging, int width) {
+  /**
+   * @param first what the first line begins with
+   * @param hanging what every further line begins with
+   * @param width in columns
+   */
+  public static List<String> lines(String text, String first, String hanging, int width) {
     Wrap wrap = new Wrap(first, hanging, width);
     // A tab or line end between words is a blank like any other.
     for (String word : text.strip().split("\\s+")) {

@@ -47,7 +47,7 @@ final class DemoCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
     Workspace workspace = given.workspace();
-    Boat boat = DemoBoat.read();
+    Boat boat = DemoBoat.asOf(inspector.today());
     var inspection = inspector.inspect(boat, Optional.empty());
     Path file = workspace.saveBoat(boat);
     Inspector.Kept kept = inspector.keep(inspection, workspace);

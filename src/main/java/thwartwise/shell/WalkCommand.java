@@ -89,7 +89,8 @@ final class WalkCommand implements ShellCommand {
 
   private Inspector.Kept inspected(Boat boat, Draft draft, Conversation conversation) {
     Path file = saved(boat, draft.workspace(), conversation);
-    conversation.say("Working it out. This takes a few seconds.");
+    conversation.say(
+        "Working it out. This takes some seconds; with many seats up to a few minutes.");
     var inspection = inspector.inspect(boat, Optional.empty());
     Inspector.Kept kept = inspector.keep(inspection, draft.workspace());
     draft.delete();

@@ -3,6 +3,7 @@ package thwartwise.shell;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.report.Wrap;
 import thwartwise.walk.Answer;
 import thwartwise.walk.Question;
 import thwartwise.walk.Reply;
@@ -89,7 +90,7 @@ final class WalkConversation {
       keep(back.answers());
       conversation.say(back.note());
     } else if (reply instanceof Reply.Refused refused) {
-      conversation.say(refused.reason());
+      conversation.say(String.join("\n", Wrap.lines(refused.reason(), "", "", 78)));
     } else if (reply instanceof Reply.Listed listed) {
       conversation.say(listed.text());
     } else if (reply instanceof Reply.Explained explained) {

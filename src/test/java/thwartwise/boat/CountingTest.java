@@ -121,7 +121,8 @@ class CountingTest {
   @Test
   void a_space_with_a_battery_or_charger_never_counts() {
     Filling proven = air(Seal.PROVEN, test(TODAY, 20, 0));
-    for (String name : List.of("battery", "Batteries", "CHARGER", "house accumulator")) {
+    for (String name :
+        List.of("battery", "Batteries", "CHARGER", "house accumulator", "lithium power pack")) {
       Counting lying = of(proven, kit(name, Vector3.of(0.5, 0, 0.1), Optional.empty()));
       assertThat(lying.share()).isZero();
       assertThat(lying.ifProven()).isZero();
@@ -143,6 +144,20 @@ class CountingTest {
         of(new Filling.Foam(true, true), kit("battery", Vector3.of(0.5, 0, 0.1), Optional.empty()));
     assertThat(foam.share()).isZero();
     assertThat(foam.ifProven()).isZero();
+  }
+
+  // 8 litres are a cube 0.2 m a side; its centre stands outside, one face reaches 2 cm in.
+  @Test
+  void a_battery_that_only_reaches_into_a_space_takes_it_too() {
+    Kit battery =
+        new Kit(
+            "battery", 20, Vector3.of(1.08, 0, 0.1), Optional.of(0.008), true, Optional.empty());
+    Kit further =
+        new Kit(
+            "battery", 20, Vector3.of(1.12, 0, 0.1), Optional.of(0.008), true, Optional.empty());
+    Filling proven = air(Seal.PROVEN, test(TODAY, 20, 0));
+    assertThat(of(proven, battery).share()).isZero();
+    assertThat(of(proven, further).share()).isEqualTo(1);
   }
 
   @Test

@@ -154,12 +154,13 @@ class BoxBoatChecksTest {
         .isCloseTo(paperHeel(500, 120, 0.3, 0.55), within(1e-8));
   }
 
-  // Standing on the middle line the box stays upright while GM > 0: G of 95 kg at 1.02.
+  // Standing a little off the middle line (0.10 m, judgement): G of 95 kg at 1.02.
   @Test
   void one_standing_keeps_a_stiff_box_upright_and_upsets_a_tender_one() {
     List<Finding> stiff =
         findings(new OnePersonStanding(RULES), boat(300).craft(), person(95, 0.4));
-    assertThat(stiff.get(0).value().orElseThrow()).isCloseTo(0, within(1e-6));
+    assertThat(stiff.get(0).value().orElseThrow())
+        .isCloseTo(paperHeel(300, 95, 0.1, 1.02), within(1e-8));
     assertThat(stiff).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     // Tender: 0.7 m beam, draft 115/2100 = 0.055, BM 0.75, KB 0.03, KG (20*.2+95*1.02)/115 = 0.877.
     Craft tender = BoxBoat.of(3, 0.7, 0.5).hull(20, 0.2).craft();

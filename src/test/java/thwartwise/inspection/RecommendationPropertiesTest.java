@@ -3,10 +3,12 @@ package thwartwise.inspection;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +18,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Loading;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
@@ -23,9 +26,9 @@ import thwartwise.boat.Station;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
+import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
 import thwartwise.files.RuleSetFile;
@@ -152,7 +155,7 @@ class RecommendationPropertiesTest {
       assertThat(judge.notMet(seating, 95))
           .as("%s", seating.places(craft))
           .isNotEmpty()
-          .noneMatch(Reading::met);
+          .noneMatch(b -> b.reading().met());
     }
   }
 
@@ -221,6 +224,113 @@ class RecommendationPropertiesTest {
     assertThat(other.load()).isEqualTo(one.load());
     assertThat(other.holdsUpWhenSwamped()).isEqualTo(one.holdsUpWhenSwamped());
     assertThat(other.excludedSeatings()).isEqualTo(one.excludedSeatings());
+  }
+
+  // A heavy and a light person share a thwart: which side the heavy one takes matters as soon as
+  // the kit lies off the middle line.
+  @Test
+  void kit_on_one_side_costs_as_much_as_kit_on_the_other() {
+    Boat skiff = PlainHulls.skiff();
+    Kit sack =
+        new Kit("sack", 30, Vector3.of(1.2, 0.35, 0.1), Optional.empty(), true, Optional.empty());
+    Boat lopsided =
+        with(skiff, skiff.hull().stations(), skiff.chambers(), List.of(), List.of(sack));
+    Recommendation one = of(lopsided);
+    Recommendation other = of(mirrored(lopsided));
+    assertThat(one.withheld()).isFalse();
+    assertThat(other.people()).isEqualTo(one.people());
+    assertThat(other.crew()).isEqualTo(one.crew());
+    assertThat(other.crewLimits()).isEqualTo(one.crewLimits());
+  }
+
+  // Loose weight: on every hand's breadth of floor that no chamber takes, with mixtures of people
+  // the search does not try.
+  @Test
+  void weight_up_to_the_extra_is_carried_wherever_there_is_floor() {
+    Boat skiff = PlainHulls.skiff();
+    Recommendation r = of(skiff);
+    Craft craft = Craft.of(skiff, PlainHulls.TODAY);
+    assertThat(r.extra()).isPositive();
+    for (Seating seating : Seating.of(r.people(), skiff.places())) {
+      if (r.excludedSeatings().contains(seating.places(craft))) {
+        continue;
+      }
+      for (List<Double> masses : masses(r.people())) {
+        for (double x : List.of(0.57, 0.9, 1.5, 1.9, 2.3, 2.73)) {
+          Trial trial =
+              Trial.of(craft, seating.bodies(craft, masses), "")
+                  .with(new Loading.Weight(r.extra(), Vector3.of(x, 0, 0.02)));
+          for (Check check : CautiousChecks.of(RULES)) {
+            if (check.role() == Role.LIMITS_CREW) {
+              assertThat(Findings.of(check, trial, Allowance.of(RULES)))
+                  .as("%s at x %s", masses, x)
+                  .allMatch(f -> f.outcome() == Outcome.MEETS);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  /** What the page does not forbid, no crew it permits may be upset by. */
+  @ParameterizedTest
+  @MethodSource("hulls")
+  void an_act_that_is_not_forbidden_upsets_no_crew_that_is_permitted(Boat boat) {
+    Report report = Inspection.of(boat, RULES, PlainHulls.TODAY);
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    List<Finding> open =
+        report.findings().stream()
+            .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() == Outcome.MEETS)
+            .filter(f -> f.condition().startsWith("at the limit"))
+            .toList();
+    for (Recommendation.CrewLimit limit : report.recommendation().crewLimits()) {
+      for (Seating seating : Seating.of(limit.people(), boat.places())) {
+        if (limit.excludedSeatings().contains(seating.places(craft))) {
+          continue;
+        }
+        List<Double> masses = Collections.nCopies(limit.people(), limit.eachUpTo());
+        Trial trial = Trial.of(craft, seating.bodies(craft, masses), "");
+        for (Check check : CautiousChecks.of(RULES)) {
+          for (Finding f : Findings.of(check, trial, Allowance.of(RULES))) {
+            if (open.stream().anyMatch(o -> o.check().equals(f.check()))) {
+              assertThat(f.outcome()).as("%s: %s", masses, f).isEqualTo(Outcome.MEETS);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  // A boat that carries nobody but a child is no boat to send a child out in alone.
+  @Test
+  void a_boat_that_only_carries_a_child_carries_nobody() {
+    Boat perched =
+        IntStream.rangeClosed(22, 75)
+            .mapToObj(RecommendationPropertiesTest::highSeated)
+            .filter(b -> search(b).eachUpTo(1) >= 25 && search(b).eachUpTo(1) < 45)
+            .findFirst()
+            .orElseThrow();
+    assertThat(of(perched).withheld()).isTrue();
+    assertThat(of(perched).reasons())
+        .containsExactly("not one person meets every check, from an adult of 95 kg down to 45 kg");
+  }
+
+  /** The pram with its thwart raised and somebody free to slide far out on it. */
+  private static Boat highSeated(int centimetres) {
+    Boat pram = PlainHulls.pram();
+    Place perch = new Place("perch", 1.1, centimetres / 100.0, 0.55, 1);
+    return new Boat(
+        pram.name(),
+        pram.water(),
+        pram.hull(),
+        pram.openings(),
+        pram.chambers(),
+        List.of(perch),
+        pram.kit(),
+        pram.aboard(),
+        pram.propulsion(),
+        pram.measuredBy(),
+        pram.assumptions());
   }
 
   // Kit only weighs: heavier kit never lets more people in.

@@ -3,8 +3,12 @@ package thwartwise.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Space;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.files.BoatFile;
@@ -28,8 +32,8 @@ class DemoCommandTest {
   void the_boat_file_it_writes_is_the_boat_it_inspected() {
     shell.run("demo", "--folder", folder.toString());
 
-    Path file = new Workspace(folder).boatPath(DemoBoat.read().name());
-    assertThat(BoatFile.read(file)).isEqualTo(DemoBoat.read());
+    Path file = new Workspace(folder).boatPath(DemoBoat.asOf(TestShell.TODAY).name());
+    assertThat(BoatFile.read(file)).isEqualTo(DemoBoat.asOf(TestShell.TODAY));
     assertThat(shell.out()).endsWith("\nBoat:   " + file + "\n");
   }
 
@@ -50,5 +54,17 @@ class DemoCommandTest {
 
     assertThat(failing.run("demo", "--folder", folder.toString())).isEqualTo(2);
     assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void its_leak_tests_never_grow_stale() {
+    for (LocalDate day : List.of(LocalDate.of(2026, 11, 25), LocalDate.of(2041, 2, 28))) {
+      Craft craft = Craft.of(DemoBoat.asOf(day), day);
+      assertThat(craft.spaces())
+          .filteredOn(s -> s.counting().share() > 0)
+          .extracting(Space::name)
+          .containsExactly(
+              "bow locker", "stern bench box, one side", "stern bench box, other side");
+    }
   }
 }

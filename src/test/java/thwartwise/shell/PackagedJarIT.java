@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.boat.Boat;
 import thwartwise.files.BoatFile;
 import thwartwise.files.RecordFile;
 import thwartwise.files.ReportJson;
@@ -39,8 +42,7 @@ class PackagedJarIT {
       assertThat(typist.exitCode()).isZero();
     }
     assertThat(records()).hasSize(1);
-    assertThat(BoatFile.read(workspace().boatPath(DemoBoat.read().name())))
-        .isEqualTo(DemoBoat.read());
+    assertThat(BoatFile.read(workspace().boatPath(demo().name()))).isEqualTo(demo());
   }
 
   @Test
@@ -134,7 +136,7 @@ class PackagedJarIT {
   @Test
   void a_one_shot_inspection_that_falls_short_exits_with_one_and_says_nothing_on_the_error_stream()
       throws Exception {
-    Path boat = new Workspace(folder.resolve("given")).saveBoat(DemoBoat.read());
+    Path boat = new Workspace(folder.resolve("given")).saveBoat(demo());
 
     var outcome = jar.run("inspect", "--boat", boat.toString(), "--by", "Ann Lee");
 
@@ -146,8 +148,7 @@ class PackagedJarIT {
   @Test
   void a_one_shot_in_json_prints_one_document_in_utf_8_whatever_the_locale() throws Exception {
     Path boat = folder.resolve("boat.json");
-    Files.writeString(
-        boat, BoatFile.write(DemoBoat.read()).replace(DemoBoat.read().name(), "Käsekuchen"));
+    Files.writeString(boat, BoatFile.write(demo()).replace(demo().name(), "Käsekuchen"));
 
     var outcome = jar.with("LC_ALL", "C").run("inspect", "--boat", boat.toString(), "--json");
 
@@ -201,7 +202,7 @@ class PackagedJarIT {
 
     assertThat(outcome.code()).isZero();
     assertThat(outcome.err()).isEmpty();
-    assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo(DemoBoat.read().name());
+    assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo(demo().name());
   }
 
   @Test
@@ -238,5 +239,9 @@ class PackagedJarIT {
     try (Stream<Path> files = Files.walk(workspace().folder().resolve("records"))) {
       return files.filter(file -> file.toString().endsWith(".json")).toList();
     }
+  }
+
+  private static Boat demo() {
+    return DemoBoat.asOf(LocalDate.now(ZoneId.systemDefault()));
   }
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.Arrays;
@@ -18,6 +19,7 @@ import thwartwise.inspection.Inspection;
 /** The whole shell in memory, with a clock that stands and answers typed beforehand. */
 final class TestShell {
   static final Clock NOON = Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC);
+  static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
 
   /** Typed like a line, it stands for the keys. */
   static final String CTRL_C = "\u0003";

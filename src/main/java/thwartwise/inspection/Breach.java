@@ -1,0 +1,23 @@
+package thwartwise.inspection;
+
+import thwartwise.checks.Reading;
+
+/**
+ * A reading that is not met.
+ *
+ * @param afterAllowance whether it is only so once the allowance for tape and scales is taken off
+ */
+record Breach(Reading reading, boolean afterAllowance) {
+
+  /** As measured before after the allowance, then the lesser margin. */
+  Breach worse(Breach other) {
+    if (afterAllowance != other.afterAllowance) {
+      return afterAllowance ? other : this;
+    }
+    return other.reading.margin() < reading.margin() ? other : this;
+  }
+
+  String words() {
+    return reading.words() + (afterAllowance ? " (after the allowance for tape and scales)" : "");
+  }
+}
