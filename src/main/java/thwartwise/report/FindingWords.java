@@ -24,9 +24,17 @@ final class FindingWords {
         finding.atLeast()
             ? "at least " + limit(finding) + " is needed"
             : "at most " + limit(finding) + " is allowed";
+    if (turnsOver(finding)) {
+      return "It turns over; " + asked;
+    }
     return finding.value().isEmpty()
         ? "There is no figure; " + asked
         : "It comes to " + value(finding) + "; " + asked + closeness(finding.outcome());
+  }
+
+  /** Past a right angle the very figure no longer tells anybody anything. */
+  private static boolean turnsOver(Finding finding) {
+    return finding.unit() == Unit.DEGREE && finding.value().orElse(0) > Math.PI / 2;
   }
 
   private static String closeness(Outcome outcome) {

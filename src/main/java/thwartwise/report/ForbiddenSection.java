@@ -60,7 +60,11 @@ final class ForbiddenSection {
   }
 
   private static String[] words(String act, List<Finding> against) {
-    Stream<String> answers = against.stream().flatMap(a -> Stream.of(a.note(), why(a))).distinct();
+    // The same act was tried with several loadings; the worst of them is told.
+    Map<String, Finding> worst = new LinkedHashMap<>();
+    against.forEach(a -> worst.merge(a.check(), a, Finding::worse));
+    Stream<String> answers =
+        worst.values().stream().flatMap(a -> Stream.of(a.note(), why(a))).distinct();
     return Stream.concat(Stream.of("Not in this boat: " + act), answers).toArray(String[]::new);
   }
 

@@ -140,6 +140,25 @@ class TextPageTest {
   }
 
   @Test
+  void past_a_right_angle_it_simply_turns_over() {
+    Finding over =
+        new Finding(
+            "swamped, heel",
+            Role.LIMITS_CREW,
+            Outcome.FALLS_SHORT,
+            OptionalDouble.of(Math.toRadians(174)),
+            Math.toRadians(10),
+            false,
+            Unit.DEGREE,
+            "",
+            "as loaded",
+            "");
+    assertThat(page(SampleRecords.report(SampleRecords.recommendation(), List.of(over))))
+        .contains("It turns over; at most 10.0 degrees is")
+        .doesNotContain("174");
+  }
+
+  @Test
   void an_act_that_was_not_assessed_is_not_allowed() {
     assertThat(page(SampleRecords.report()))
         .contains(
