@@ -170,7 +170,7 @@ final class HullQuestions {
         replay.ask(
             tape.length("hull.centre.z", "Balance point, up from the baseline")
                 .how("Hard to find: hang the hull by a corner, or guess high.")
-                .why("Too low a guess flatters the boat; high is on the safe side.")
+                .why("Too low a guess flatters the boat; high is on the cautious side.")
                 .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
     return Vector3.of(x, 0, z);
   }
