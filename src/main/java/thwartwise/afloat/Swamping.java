@@ -11,7 +11,6 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Shared;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
-import thwartwise.geometry.Solid;
 
 /**
  * What still lifts a boat whose inside is open to the sea: the union of its thin shell, the
@@ -20,90 +19,98 @@ import thwartwise.geometry.Solid;
  *
  * <p>Nothing counts twice. Kit and bodies are boxes along the axes: each is cut free of those
  * before it, then what it shares with a chamber or with the shell is taken away again. A body gets
- * no lift where any chamber stands, full or not: legs are not inside a locker. The share by which a
- * chamber counts is a factor on its unmoved shape.
+ * no lift where any chamber stands, full or not: legs are not inside a locker. So which chamber is
+ * lost changes nothing for the bodies, and they are worked out once. The share by which a chamber
+ * counts is a factor on its unmoved shape.
  */
 public final class Swamping {
+  private final Loading loading;
   private final Craft craft;
   private final double volumeFactor;
-  private final Optional<Space> lost;
   private final double density;
-  private final List<Lift> lifts = new ArrayList<>();
+  private final List<Piece> kit = new ArrayList<>();
+  private final List<Lift> bodies = new ArrayList<>();
   private final List<Box> taken = new ArrayList<>();
 
-  private Swamping(Craft craft, double volumeFactor, Optional<Space> lost) {
-    this.craft = craft;
+  /** A box of kit free of the kit before it, counted by a share. */
+  private record Piece(Box box, double share) {}
+
+  private Swamping(Loading loading, double volumeFactor) {
+    this.loading = loading;
+    this.craft = loading.craft();
     this.volumeFactor = volumeFactor;
-    this.lost = lost;
     this.density = craft.waterDensity();
   }
 
   /**
-   * The swamped boat as a floating body.
-   *
    * @param volumeFactor what counted volumes are multiplied by (the allowance for tape and jug);
    *     the shell and the bodies follow from masses and are not touched
-   * @param lost a chamber that has filled
    */
-  public static Floating of(Loading loading, double volumeFactor, Optional<Space> lost) {
-    Swamping swamping = new Swamping(loading.craft(), volumeFactor, lost);
-    swamping.addHull();
-    swamping.addKit();
+  public static Swamping of(Loading loading, double volumeFactor) {
+    Swamping swamping = new Swamping(loading, volumeFactor);
+    swamping.placeKit();
     for (Body body : loading.people()) {
-      swamping.addBody(body.withMass(body.mass() * loading.massFactor()));
+      swamping.placeBody(body.withMass(body.mass() * loading.massFactor()));
     }
-    return new Floating(
-        loading.mass(), loading.centre(), swamping.lifts, loading.craft().waterDensity());
+    return swamping;
   }
 
-  private void addHull() {
+  /** The swamped boat as a floating body, with or without a chamber that has filled. */
+  public Floating floating(Optional<Space> lost) {
+    Predicate<Space> counts = s -> s.counting().share() > 0 && lost.map(l -> l != s).orElse(true);
+    List<Lift> lifts = new ArrayList<>(bodies);
     double shell = craft.form().shellFactor();
     lifts.add(new Lift(craft.form().shellOutside(), shell));
     lifts.add(new Lift(craft.form().shellInside(), -shell));
     for (Space space : craft.spaces()) {
-      if (counts(space)) {
+      if (counts.test(space)) {
         lifts.add(new Lift(space.solid(), space.counting().share() * volumeFactor));
       }
     }
+    kit.forEach(piece -> lift(piece.box(), piece.share(), counts, lifts));
+    return new Floating(loading.mass(), loading.centre(), lifts, density);
   }
 
-  private boolean counts(Space space) {
-    return space.counting().share() > 0 && lost.map(l -> l != space).orElse(true);
-  }
-
-  private void addKit() {
-    for (Kit kit : craft.boat().kit()) {
-      if (kit.fastened() && kit.volume().isPresent()) {
-        double volume = kit.volume().get();
-        double share = Math.min(volumeFactor, kit.mass() / (density * volume));
-        add(Box.cube(kit.at(), volume), share, this::counts);
+  private void placeKit() {
+    for (Kit item : craft.boat().kit()) {
+      if (item.fastened() && item.volume().isPresent()) {
+        double volume = item.volume().get();
+        double share = Math.min(volumeFactor, item.mass() / (density * volume));
+        free(Box.cube(item.at(), volume)).forEach(box -> kit.add(new Piece(box, share)));
       }
     }
   }
 
-  private void addBody(Body body) {
+  private void placeBody(Body body) {
     for (Box box : body.boxes()) {
-      add(box, 1, space -> true);
+      free(box).forEach(piece -> lift(piece, 1, space -> true, bodies));
     }
   }
 
-  private void add(Box box, double share, Predicate<Space> standing) {
+  /** What no box before it has taken. */
+  private List<Box> free(Box box) {
     List<Box> free = List.of(box);
     for (Box other : taken) {
-      free = free.stream().flatMap(b -> b.without(other).stream()).toList();
+      if (other.overlaps(box)) {
+        free = free.stream().flatMap(b -> b.without(other).stream()).toList();
+      }
     }
     taken.add(box);
-    for (Box piece : free) {
-      lifts.add(new Lift(Solid.block(piece), share));
-      Shared shared = craft.shared(piece);
-      shared
-          .withSpaces()
-          .forEach(
-              (space, solid) -> {
-                if (standing.test(space)) {
-                  lifts.add(new Lift(solid, -share));
-                }
-              });
+    return free;
+  }
+
+  private void lift(Box piece, double share, Predicate<Space> standing, List<Lift> lifts) {
+    Shared shared = craft.shared(piece);
+    lifts.add(new Lift(shared.whole(), share));
+    shared
+        .withSpaces()
+        .forEach(
+            (space, solid) -> {
+              if (standing.test(space)) {
+                lifts.add(new Lift(solid, -share));
+              }
+            });
+    if (shared.touchesShell()) {
       lifts.add(new Lift(shared.shellOutside(), -share));
       lifts.add(new Lift(shared.shellInside(), share));
     }

@@ -21,6 +21,7 @@ public final class Craft {
   private final HullForm form;
   private final List<Space> spaces;
   private final List<FloodPoint> edges;
+  private final boolean symmetric;
   private final Map<Box, Shared> known = new ConcurrentHashMap<>();
 
   private Craft(Boat boat, HullForm form, List<Space> spaces) {
@@ -32,6 +33,7 @@ public final class Craft {
       opening.ends().forEach(end -> points.add(new FloodPoint(opening.name(), end)));
     }
     this.edges = List.copyOf(points);
+    this.symmetric = symmetric(boat);
   }
 
   /**
@@ -131,6 +133,20 @@ public final class Craft {
 
   public double waterDensity() {
     return boat.water().density();
+  }
+
+  /** Whether port and starboard are alike in everything but the people. */
+  public boolean isSymmetric() {
+    return symmetric;
+  }
+
+  private static boolean symmetric(Boat boat) {
+    return boat.hull().stations().stream().allMatch(Station::isSymmetric)
+        && boat.hull().centre().map(c -> c.y() == 0).orElse(true)
+        && boat.kit().stream().allMatch(k -> k.at().y() == 0)
+        && boat.openings().stream().allMatch(o -> o.middle().y() == 0)
+        && boat.chambers().stream()
+            .allMatch(c -> c.mirrored() || c.box().y().equals(c.box().y().mirrored()));
   }
 
   /** The same craft as it would be if every claimed chamber passed its test. */

@@ -9,11 +9,13 @@ import thwartwise.geometry.Solid;
  * What a box has in common with the spaces and with the shell of a craft, so that nothing lifts
  * twice.
  *
+ * @param whole the box itself
  * @param withSpaces only the spaces it meets
  * @param shellOutside its part inside the hull's outside; empty when it does not touch the shell
  * @param shellInside its part inside the shell; the two differ by what lies in the shell itself
  */
-public record Shared(Map<Space, Solid> withSpaces, Solid shellOutside, Solid shellInside) {
+public record Shared(
+    Solid whole, Map<Space, Solid> withSpaces, Solid shellOutside, Solid shellInside) {
   private static final double NEGLIGIBLE = 1e-7;
 
   static Shared of(Craft craft, Box box) {
@@ -28,7 +30,11 @@ public record Shared(Map<Space, Solid> withSpaces, Solid shellOutside, Solid she
     Solid inside = craft.form().shellInside().within(box);
     boolean apart = !(outside.volume() - inside.volume() > NEGLIGIBLE);
     return apart
-        ? new Shared(withSpaces, Solid.EMPTY, Solid.EMPTY)
-        : new Shared(withSpaces, outside, inside);
+        ? new Shared(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)
+        : new Shared(Solid.block(box), withSpaces, outside, inside);
+  }
+
+  public boolean touchesShell() {
+    return shellOutside.triangleCount() > 0;
   }
 }

@@ -8,13 +8,15 @@ import thwartwise.boat.Body;
 final class Moves {
   private Moves() {}
 
-  /** Everyone the same share of the way out, to each side. */
+  /**
+   * Everyone the same share of the way out, to each side; where both sides are alike one will do.
+   */
   static List<Trial> everyone(Trial trial, double share, String how) {
     if (trial.people().isEmpty()) {
       return List.of();
     }
     List<Trial> ways = new ArrayList<>();
-    for (double side : List.of(1.0, -1.0)) {
+    for (double side : trial.isSymmetric() ? List.of(1.0) : List.of(1.0, -1.0)) {
       List<Body> moved = trial.people().stream().map(b -> b.at(side * share * b.reach())).toList();
       ways.add(trial.moved(moved, how + sideWord(side)));
     }

@@ -13,22 +13,35 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
 
 /**
- * One loading put to the checks, with the allowance under which it is judged.
- *
- * @param condition the loading in words
+ * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
+ * when swamped is worked out once and remembered, because several checks ask for it.
  */
-public record Trial(
-    Craft craft,
-    List<Body> people,
-    List<Loading.Weight> extra,
-    Allowance allowance,
-    String condition) {
+public final class Trial {
+  private final Craft craft;
+  private final List<Body> people;
+  private final List<Loading.Weight> extra;
+  private final Allowance allowance;
+  private final String condition;
+  private Swamping swamping;
 
-  public Trial {
-    people = List.copyOf(people);
-    extra = List.copyOf(extra);
+  private Trial(
+      Craft craft,
+      List<Body> people,
+      List<Loading.Weight> extra,
+      Allowance allowance,
+      String condition) {
+    this.craft = craft;
+    this.people = List.copyOf(people);
+    this.extra = List.copyOf(extra);
+    this.allowance = allowance;
+    this.condition = condition;
   }
 
+  /**
+   * As measured, without allowance.
+   *
+   * @param condition the loading in words
+   */
   public static Trial of(Craft craft, List<Body> people, String condition) {
     return new Trial(craft, people, List.of(), Allowance.NONE, condition);
   }
@@ -44,6 +57,27 @@ public record Trial(
   Trial moved(List<Body> moved, String how) {
     String words = condition.isEmpty() ? how : condition + "; " + how;
     return new Trial(craft, moved, extra, allowance, words);
+  }
+
+  public Craft craft() {
+    return craft;
+  }
+
+  public List<Body> people() {
+    return people;
+  }
+
+  public Allowance allowance() {
+    return allowance;
+  }
+
+  public String condition() {
+    return condition;
+  }
+
+  /** Whether everything but the people is the same on both sides. */
+  boolean isSymmetric() {
+    return craft.isSymmetric() && extra.stream().allMatch(w -> w.at().y() == 0);
   }
 
   public Loading loading() {
@@ -66,7 +100,10 @@ public record Trial(
 
   /** The boat open to the sea, everyone seated. */
   public Floating swamped(Optional<Space> lost) {
-    return Swamping.of(loading(), allowance.volumeFactor(), lost);
+    if (swamping == null) {
+      swamping = Swamping.of(loading(), allowance.volumeFactor());
+    }
+    return swamping.floating(lost);
   }
 
   /** Water density times all that lifts fully under, less all mass aboard, kg. */

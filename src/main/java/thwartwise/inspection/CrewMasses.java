@@ -13,14 +13,18 @@ import java.util.List;
 final class CrewMasses {
   private CrewMasses() {}
 
-  static List<List<Double>> of(Seating seating, double lightest, double heaviest) {
+  /**
+   * @param symmetric whether the boat is the same on both sides, so that one side will do
+   */
+  static List<List<Double>> of(
+      Seating seating, double lightest, double heaviest, boolean symmetric) {
     int people = seating.people();
     List<List<Double>> all = new ArrayList<>();
     all.add(Collections.nCopies(people, heaviest));
     if (people == 0 || !(heaviest > lightest)) {
       return all;
     }
-    for (boolean heavyToPort : List.of(false, true)) {
+    for (boolean heavyToPort : symmetric ? List.of(false) : List.of(false, true)) {
       mix(seating, lightest, heaviest, heavyToPort, new ArrayList<>(), 0, all);
     }
     for (double share : List.of(1.0 / 3, 2.0 / 3)) {

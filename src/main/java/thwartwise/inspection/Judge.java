@@ -20,6 +20,7 @@ import thwartwise.rules.RuleSet;
  */
 final class Judge {
   private final Craft craft;
+  private final boolean symmetric;
   private final double lightest;
   private final Allowance allowance;
   private final List<Check> limiting;
@@ -31,6 +32,7 @@ final class Judge {
 
   Judge(Craft craft, RuleSet rules) {
     this.craft = craft;
+    this.symmetric = craft.isSymmetric();
     this.lightest = rules.value("lightest-person");
     this.allowance = Allowance.of(rules);
     this.limiting =
@@ -41,6 +43,10 @@ final class Judge {
 
   Craft craft() {
     return craft;
+  }
+
+  private List<List<Double>> masses(Seating seating, double heaviest) {
+    return CrewMasses.of(seating, lightest, heaviest, symmetric);
   }
 
   boolean staysUp(Seating seating, double heaviest) {
@@ -59,7 +65,7 @@ final class Judge {
 
   /** Whether every mixture of people up to a mass, with an extra weight aboard, meets all. */
   boolean carries(Seating seating, double heaviest, Loading.Weight extra) {
-    return CrewMasses.of(seating, lightest, heaviest).stream()
+    return masses(seating, heaviest).stream()
         .map(masses -> trial(seating, masses).with(extra))
         .allMatch(t -> meets(t, dry) && meets(t, wet));
   }
@@ -69,7 +75,7 @@ final class Judge {
   }
 
   private boolean meets(Seating seating, double heaviest, List<Check> checks) {
-    return CrewMasses.of(seating, lightest, heaviest).stream()
+    return masses(seating, heaviest).stream()
         .allMatch(masses -> meets(trial(seating, masses), checks));
   }
 
@@ -90,7 +96,7 @@ final class Judge {
   List<Breach> notMet(Seating seating, double heaviest) {
     Map<String, Breach> worst = new LinkedHashMap<>();
     for (Check check : limiting) {
-      for (List<Double> masses : CrewMasses.of(seating, lightest, heaviest)) {
+      for (List<Double> masses : masses(seating, heaviest)) {
         Trial trial = trial(seating, masses);
         note(check.readings(trial.under(Allowance.NONE)), false, worst);
         note(check.readings(trial.under(allowance)), true, worst);

@@ -16,7 +16,7 @@ class SwampedPosesTest {
 
   private static Equilibria swamped(BoxBoat boat) {
     Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
-    return Equilibrium.from(Swamping.of(loading, 1, Optional.empty()));
+    return Equilibrium.from(Swamping.of(loading, 1).floating(Optional.empty()));
   }
 
   // On paper: box 3 x 1.2 x 0.5, one tank over the foremost metre, 588 l, and 200 kg whose centre
