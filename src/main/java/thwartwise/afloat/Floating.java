@@ -1,6 +1,7 @@
 package thwartwise.afloat;
 
 import java.util.List;
+import thwartwise.boat.Loading;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Span;
@@ -18,6 +19,15 @@ public record Floating(double mass, Vector3 centre, List<Lift> lifts, double den
 
   public Floating {
     lifts = List.copyOf(lifts);
+  }
+
+  /** The boat dry inside: what lifts it is its outside up to a lid at the rail. */
+  public static Floating dry(Loading loading) {
+    return new Floating(
+        loading.mass(),
+        loading.centre(),
+        List.of(new Lift(loading.craft().form().outside(), 1)),
+        loading.craft().waterDensity());
   }
 
   /** Volume of water as heavy as this, m³. */

@@ -81,7 +81,8 @@ public final class Craft {
               + " Check x, y and z against the stations; all are metres from the aft end, the"
               + " middle line and the lowest point of the bottom.");
     }
-    return new Space(name, box, solid, Counting.of(chamber, solid.volume(), boat.kit(), today));
+    return new Space(
+        chamber, name, box, solid, Counting.of(chamber, solid.volume(), boat.kit(), today));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {
@@ -151,18 +152,7 @@ public final class Craft {
 
   /** The same craft as it would be if every claimed chamber passed its test. */
   public Craft withClaimsProven() {
-    List<Space> proven =
-        spaces.stream()
-            .map(
-                s ->
-                    new Space(
-                        s.name(),
-                        s.box(),
-                        s.solid(),
-                        new Counting(
-                            s.counting().ifProven(), s.counting().ifProven(), s.counting().why())))
-            .toList();
-    return new Craft(boat, form, proven);
+    return new Craft(boat, form, spaces.stream().map(Space::withClaimProven).toList());
   }
 
   /** The people the boat file puts aboard, seated. */

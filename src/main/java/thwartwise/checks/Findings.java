@@ -55,10 +55,7 @@ public final class Findings {
     if (cautious.value().isEmpty()) {
       return cautious.note();
     }
-    Unit unit = cautious.unit();
-    double has = unit.shown(cautious.value().getAsDouble());
-    String figure = cautious.atLeast() ? unit.down(has) : unit.up(has);
     String how = cautious.note().isBlank() ? "" : ": " + cautious.note();
-    return "it comes to " + figure + " " + unit.symbol() + how;
+    return "it comes to " + cautious.figure() + how;
   }
 }

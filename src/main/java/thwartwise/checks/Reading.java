@@ -35,21 +35,25 @@ public record Reading(
     return atLeast ? value.getAsDouble() - limit : limit - value.getAsDouble();
   }
 
+  /** The value with its unit, rounded to its bad side; only where there is one. */
+  String figure() {
+    double has = unit.shown(value.orElseThrow());
+    return (atLeast ? unit.down(has) : unit.up(has)) + " " + unit.symbol();
+  }
+
   /** The reading as a phrase: what there is rounded to its bad side, beside what is needed. */
   public String words() {
     if (value.isEmpty()) {
       return check + ": " + (note.isBlank() ? "no steady rest" : note);
     }
-    double has = unit.shown(value.getAsDouble());
-    if (unit == Unit.DEGREE && has > 90) {
+    if (unit == Unit.DEGREE && unit.shown(value.getAsDouble()) > 90) {
       return check + ": it turns over";
     }
     return String.format(
         Locale.ROOT,
-        "%s: %s %s, %s %s %s",
+        "%s: %s, %s %s %s",
         check,
-        atLeast ? unit.down(has) : unit.up(has),
-        unit.symbol(),
+        figure(),
         atLeast ? "needs at least" : "must not exceed",
         atLeast ? unit.up(unit.shown(limit)) : unit.down(unit.shown(limit)),
         unit.symbol());

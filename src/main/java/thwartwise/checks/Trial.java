@@ -5,7 +5,6 @@ import java.util.Optional;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
-import thwartwise.afloat.Lift;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
@@ -86,12 +85,7 @@ public final class Trial {
 
   /** The boat dry inside. */
   public Floating afloat() {
-    Loading loading = loading();
-    return new Floating(
-        loading.mass(),
-        loading.centre(),
-        List.of(new Lift(craft.form().outside(), 1)),
-        craft.waterDensity());
+    return Floating.dry(loading());
   }
 
   public Equilibria atRest() {

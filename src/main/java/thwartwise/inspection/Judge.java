@@ -95,12 +95,12 @@ final class Judge {
    */
   List<Breach> notMet(Seating seating, double heaviest) {
     Map<String, Breach> worst = new LinkedHashMap<>();
+    List<Trial> measured =
+        masses(seating, heaviest).stream().map(masses -> trial(seating, masses)).toList();
+    List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
     for (Check check : limiting) {
-      for (List<Double> masses : masses(seating, heaviest)) {
-        Trial trial = trial(seating, masses);
-        note(check.readings(trial.under(Allowance.NONE)), false, worst);
-        note(check.readings(trial.under(allowance)), true, worst);
-      }
+      measured.forEach(t -> note(check.readings(t), false, worst));
+      cautious.forEach(t -> note(check.readings(t), true, worst));
     }
     return List.copyOf(worst.values());
   }

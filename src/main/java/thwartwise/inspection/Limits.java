@@ -101,8 +101,9 @@ final class Limits {
 
   private List<Recommendation.CrewLimit> crewLimits(int people, double crewMass) {
     List<Recommendation.CrewLimit> limits = new ArrayList<>();
+    double keepingSeats = people > 0 ? search.eachUpToKeepingSeats(people) : 0;
     for (int n = 1; n <= Math.min(people + 1, search.room()); n++) {
-      double each = n <= people ? search.eachUpToKeepingSeats(people) : search.eachUpTo(n);
+      double each = n <= people ? keepingSeats : search.eachUpTo(n);
       double held = Math.floor(Math.min(each, crewMass / n));
       if (held >= rules.value("lightest-person")) {
         limits.add(

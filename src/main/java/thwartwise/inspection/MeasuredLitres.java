@@ -24,10 +24,7 @@ final class MeasuredLitres {
         .flatMap(
             chamber ->
                 craft.spaces().stream()
-                    .filter(
-                        s ->
-                            s.name().equals(chamber.name())
-                                || s.name().startsWith(chamber.name() + ", "))
+                    .filter(s -> s.chamber() == chamber)
                     .findFirst()
                     .flatMap(s -> finding(chamber, s))
                     .stream())

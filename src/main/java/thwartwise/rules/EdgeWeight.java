@@ -5,7 +5,6 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
 import thwartwise.afloat.Freeboard;
-import thwartwise.afloat.Lift;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
@@ -53,13 +52,7 @@ final class EdgeWeight {
                         mass / places.size(), Vector3.of(p.x(), side * p.halfWidth(), p.z())))
             .toList();
     Loading loading = new Loading(craft, List.of(), weights, 1);
-    Equilibria rest =
-        Equilibrium.from(
-            new Floating(
-                loading.mass(),
-                loading.centre(),
-                List.of(new Lift(craft.form().outside(), 1)),
-                craft.waterDensity()));
+    Equilibria rest = Equilibrium.from(Floating.dry(loading));
     return rest.allStable()
         && rest.reached().stream()
             .allMatch(p -> Freeboard.least(craft.edges(), p.plane()).height() >= 0);
