@@ -1,6 +1,7 @@
 package thwartwise.boat;
 
 import java.util.List;
+import java.util.Locale;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 
@@ -50,6 +51,33 @@ public record Body(
 
   /** Density of a body in kg/m³; no lift from a life jacket is counted. */
   private static final double DENSITY = 1000;
+
+  /** The figures a body is drawn from, with their sources, for whoever relies on them. */
+  public static List<String> figures() {
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "A person's centre of gravity: %.2f m above the seat seated, %.2f m above the floor"
+                + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under %.2f m above the"
+                + " floor, as when kneeling (judgement).",
+            SEATED,
+            STANDING,
+            KNEELING),
+        String.format(
+            Locale.ROOT,
+            "People move: at least %.2f m out from the middle line whatever the seat allows, and"
+                + " %.2f m to one side in standing up (judgement).",
+            LEAST_REACH,
+            STANDING_SWAY),
+        String.format(
+            Locale.ROOT,
+            "In the water a body is %.0f kg to the cubic metre, %.0f %% of it legs (Winter 2005 as"
+                + " quoted, READ), the rest %.2f m high above the seat (judgement); a life jacket"
+                + " lifts nothing here.",
+            DENSITY,
+            100 * LEGS,
+            UPPER_HEIGHT));
+  }
 
   public static Body seated(String name, double mass, Place place, double y, double floor) {
     return new Body(

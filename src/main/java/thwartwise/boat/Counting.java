@@ -24,6 +24,19 @@ public record Counting(double share, double ifProven, String why) {
   /** Shorter than this shows nothing (judgement; that class floods for fifteen minutes). */
   private static final double LEAST_MINUTES = 10;
 
+  /** The figures by which a chamber counts, with their sources. */
+  public static String figures() {
+    return String.format(
+        Locale.ROOT,
+        "A chamber of air counts when a test of at least %.0f minutes (judgement) let in at most"
+            + " %.0f litre (a youth dinghy class, READ) within the last %d months; of fastened"
+            + " closed-cell foam %.0f %% counts (judgement).",
+        LEAST_MINUTES,
+        MOST_LITRES,
+        FRESH_MONTHS,
+        100 * FOAM_SHARE);
+  }
+
   /** Judges a chamber on a given day; {@code drawn} is its volume inside the shell, m³. */
   static Counting of(Chamber chamber, double drawn, List<Kit> kit, LocalDate today) {
     double smaller = chamber.measuredVolume().map(v -> Math.min(1, v / drawn)).orElse(1.0);

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Body;
+import thwartwise.boat.Counting;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
@@ -43,7 +45,36 @@ final class Assumptions {
                 + " Nobody lighter than %.0f kg was looked at.",
             rules.value("design-person"),
             rules.value("lightest-person")));
+    all.addAll(figures(boat, rules));
     all.add("Water is calm; nothing here speaks of waves, wash, current or wind.");
+    return all;
+  }
+
+  /** Figures that every answer leans on and no single finding names. */
+  private static List<String> figures(Boat boat, RuleSet rules) {
+    List<String> all = new ArrayList<>();
+    all.add(
+        String.format(
+            Locale.ROOT,
+            "Before anything meets a limit, %.0f %% is added to every mass, %.0f %% taken off every"
+                + " counted volume and %.2f m off every height above the water (judgement).",
+            100 * rules.value("allowance-mass"),
+            100 * rules.value("allowance-volume"),
+            rules.value("allowance-freeboard")));
+    all.add(
+        String.format(
+            Locale.ROOT,
+            "Everyone to one side means %.1f of the way out: %s.",
+            rules.value("offset-share"),
+            rules.limit("offset-share").cited()));
+    all.add(
+        String.format(
+            Locale.ROOT,
+            "The shell is counted at %.0f kg/m3 when swamped (%s).",
+            boat.hull().density(),
+            boat.hull().material().isPresent() ? "judgement" : "as given"));
+    all.add(Counting.figures());
+    all.addAll(Body.figures());
     return all;
   }
 

@@ -1,0 +1,32 @@
+package thwartwise.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.BoxBoat;
+import thwartwise.files.RuleSetFile;
+
+class AssumptionsTest {
+
+  @Test
+  void figures_that_no_finding_names_are_told_with_how_well_they_are_founded() {
+    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).craft(), RuleSetFile.cautiousDefault()))
+        .contains(
+            "Before anything meets a limit, 5 % is added to every mass, 10 % taken off every"
+                + " counted volume and 0.02 m off every height above the water (judgement).",
+            "Everyone to one side means 0.6 of the way out: 33 CFR 183.41: persons capacity A/0.6"
+                + " for a weight A at the edge (READ).",
+            "The shell is counted at 750 kg/m3 when swamped (as given).",
+            "A chamber of air counts when a test of at least 10 minutes (judgement) let in at most"
+                + " 1 litre (a youth dinghy class, READ) within the last 12 months; of fastened"
+                + " closed-cell foam 90 % counts (judgement).",
+            "A person's centre of gravity: 0.30 m above the seat seated, 1.00 m above the floor"
+                + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under 0.45 m above the"
+                + " floor, as when kneeling (judgement).",
+            "People move: at least 0.15 m out from the middle line whatever the seat allows, and"
+                + " 0.10 m to one side in standing up (judgement).",
+            "In the water a body is 1000 kg to the cubic metre, 32 % of it legs (Winter 2005 as"
+                + " quoted, READ), the rest 0.85 m high above the seat (judgement); a life jacket"
+                + " lifts nothing here.");
+  }
+}
