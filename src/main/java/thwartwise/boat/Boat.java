@@ -6,6 +6,8 @@ import java.util.Optional;
 /**
  * The whole boat file as it was measured.
  *
+ * @param cleats where a line can be made fast
+ * @param bailer what the bailer or bucket aboard holds, m³
  * @param measuredBy who held the tape
  * @param assumptions what was taken for granted because nobody measured it, in words
  */
@@ -19,6 +21,8 @@ public record Boat(
     List<Kit> kit,
     List<Person> aboard,
     Propulsion propulsion,
+    List<Cleat> cleats,
+    Optional<Double> bailer,
     Optional<String> measuredBy,
     List<String> assumptions) {
 
@@ -28,7 +32,37 @@ public record Boat(
     places = List.copyOf(places);
     kit = List.copyOf(kit);
     aboard = List.copyOf(aboard);
+    cleats = List.copyOf(cleats);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** A boat of which neither cleats nor a bailer were named. */
+  public Boat(
+      String name,
+      Water water,
+      HullMeasurements hull,
+      List<Opening> openings,
+      List<Chamber> chambers,
+      List<Place> places,
+      List<Kit> kit,
+      List<Person> aboard,
+      Propulsion propulsion,
+      Optional<String> measuredBy,
+      List<String> assumptions) {
+    this(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        List.of(),
+        Optional.empty(),
+        measuredBy,
+        assumptions);
   }
 
   public double kitMass() {

@@ -9,6 +9,19 @@ import thwartwise.geometry.Box;
  *
  * @param measuredVolume litres poured in, in m³, of one of the two when mirrored
  * @param mirrored whether it has a twin on the other side
+ * @param limberHole whether water in the bilge can run past under it
  */
 public record Chamber(
-    String name, Box box, Filling filling, Optional<Double> measuredVolume, boolean mirrored) {}
+    String name,
+    Box box,
+    Filling filling,
+    Optional<Double> measuredVolume,
+    boolean mirrored,
+    boolean limberHole) {
+
+  /** A chamber that water in the bilge cannot run past. */
+  public Chamber(
+      String name, Box box, Filling filling, Optional<Double> measuredVolume, boolean mirrored) {
+    this(name, box, filling, measuredVolume, mirrored, false);
+  }
+}

@@ -29,9 +29,9 @@ public final class Craft {
     this.form = form;
     this.spaces = List.copyOf(spaces);
     List<FloodPoint> points = new ArrayList<>(form.rail());
-    for (Opening opening : boat.openings()) {
-      opening.ends().forEach(end -> points.add(new FloodPoint(opening.name(), end)));
-    }
+    boat.openings().stream()
+        .filter(Opening::floodsTheBoat)
+        .forEach(o -> o.ends().forEach(end -> points.add(new FloodPoint(o.name(), end))));
     this.edges = List.copyOf(points);
     this.symmetric = symmetric(boat);
   }
@@ -44,7 +44,7 @@ public final class Craft {
   public static Craft of(Boat boat, LocalDate today) {
     HullForm form = HullForm.of(boat.hull());
     Whereabouts.check(boat, form);
-    if (form.rail().isEmpty() && boat.openings().isEmpty()) {
+    if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(
           "Hull: the rail is decked from end to end and no opening is named, so nothing could"
               + " flood. This is for open boats: give \"decked\" only the lengths that have a deck,"

@@ -1,16 +1,37 @@
 package thwartwise.boat;
 
 import java.util.List;
+import java.util.Optional;
 import thwartwise.geometry.Vector3;
 
 /**
- * A place other than the rail where water comes in: its lowest edge.
+ * A place other than the rail where water can come in: its lowest edge.
  *
- * @param middle middle of that edge
+ * @param middle middle of that edge; of a drain the middle of the hole
  * @param width length of that edge, m
  * @param athwart true when the edge runs across the boat, false when it runs along it
+ * @param closedBy what shuts it under way, as in bung or hatch; empty when nothing does
+ * @param into the chamber it leads into; empty when it leads into the boat
+ * @param diameter of a round hole, m
  */
-public record Opening(String name, Vector3 middle, double width, boolean athwart) {
+public record Opening(
+    String name,
+    Vector3 middle,
+    double width,
+    boolean athwart,
+    Optional<String> closedBy,
+    Optional<String> into,
+    Optional<Double> diameter) {
+
+  /** An edge that nothing closes, as a notch in the transom. */
+  public Opening(String name, Vector3 middle, double width, boolean athwart) {
+    this(name, middle, width, athwart, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** Whether water that reaches it always runs into the boat. */
+  public boolean floodsTheBoat() {
+    return closedBy.isEmpty() && into.isEmpty();
+  }
 
   /** Both ends of the edge: a wide opening floods at the lower one. */
   public List<Vector3> ends() {

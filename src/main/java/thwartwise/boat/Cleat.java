@@ -1,0 +1,6 @@
+package thwartwise.boat;
+
+import thwartwise.geometry.Vector3;
+
+/** Where a line is made fast: a cleat, a ring, a bollard, or the thwart it is tied round. */
+public record Cleat(String name, Vector3 at) {}
