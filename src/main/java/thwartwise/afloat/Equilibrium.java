@@ -35,14 +35,19 @@ public final class Equilibrium {
 
   /** Every pose reached from upright and from a nudge to each side. */
   public static Equilibria from(Floating floating) {
+    return from(floating, UPRIGHT);
+  }
+
+  /** Every pose reached from another way up and from a nudge to each side of where that leads. */
+  public static Equilibria from(Floating floating, Vector3 up) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    return new Equilibrium(floating).search();
+    return new Equilibrium(floating).search(up);
   }
 
-  private Equilibria search() {
-    Optional<Settling> first = settle(UPRIGHT, floating.extent(UPRIGHT).middle());
+  private Equilibria search(Vector3 up) {
+    Optional<Settling> first = settle(up, floating.extent(up).middle());
     if (first.isEmpty()) {
       return Equilibria.none(Equilibria.Ending.NOT_FOUND);
     }

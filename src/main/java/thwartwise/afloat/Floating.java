@@ -2,23 +2,36 @@ package thwartwise.afloat;
 
 import java.util.List;
 import thwartwise.boat.Loading;
-import thwartwise.geometry.ImmersedPart;
-import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
-import thwartwise.geometry.WaterPlane;
 
 /**
- * What an equilibrium is found for: a mass with its centre, what lifts it, and the water.
+ * What an equilibrium is found for: a mass with its centre, what lifts it, the water it floats in,
+ * the water that lies loose in it, and what pulls it.
  *
- * @param mass kg
- * @param centre of gravity
+ * @param mass of all that stays in its place, kg
+ * @param centre of gravity of that mass
  * @param density of the water, kg/m³
+ * @param pools water inside that finds its own level; its weight comes on top of the mass
+ * @param couples horizontal forces with their reactions
  */
-public record Floating(double mass, Vector3 centre, List<Lift> lifts, double density) {
+public record Floating(
+    double mass,
+    Vector3 centre,
+    List<Lift> lifts,
+    double density,
+    List<Pool> pools,
+    List<Couple> couples) {
 
   public Floating {
     lifts = List.copyOf(lifts);
+    pools = List.copyOf(pools);
+    couples = List.copyOf(couples);
+  }
+
+  /** Without loose water and without forces. */
+  public Floating(double mass, Vector3 centre, List<Lift> lifts, double density) {
+    this(mass, centre, lifts, density, List.of(), List.of());
   }
 
   /** The boat dry inside: what lifts it is its outside up to a lid at the rail. */
@@ -30,35 +43,35 @@ public record Floating(double mass, Vector3 centre, List<Lift> lifts, double den
         loading.craft().waterDensity());
   }
 
-  /** Volume of water as heavy as this, m³. */
-  public double neededVolume() {
+  public Floating with(Pool pool) {
+    return new Floating(mass, centre, lifts, density, List.of(pool), couples);
+  }
+
+  public Floating pulledBy(List<Couple> others) {
+    return new Floating(mass, centre, lifts, density, pools, others);
+  }
+
+  /** Volume of water as heavy as all that stays in its place, m³. */
+  double fixedVolume() {
     return mass / density;
+  }
+
+  /** Volume of water as heavy as all of this, loose water included, m³. */
+  public double neededVolume() {
+    return fixedVolume() + pools.stream().mapToDouble(Pool::volume).sum();
+  }
+
+  /** Mass of all of this, loose water included, kg. */
+  public double totalMass() {
+    return density * neededVolume();
   }
 
   /** All that lifts, fully under, m³. */
   public double liftVolume() {
-    return lifts.stream().mapToDouble(Lift::volume).sum();
+    return Lift.volume(lifts);
   }
 
-  ImmersedPart immersed(Immersion immersion, WaterPlane plane) {
-    immersion.at(plane);
-    for (Lift lift : lifts) {
-      immersion.add(lift.solid(), lift.factor());
-    }
-    return immersion.part();
-  }
-
-  /** From where nothing is wet to where all is, along a direction. */
   Span extent(Vector3 up) {
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (Lift lift : lifts) {
-      if (lift.solid().triangleCount() > 0) {
-        Span reach = lift.solid().extent(up);
-        from = Math.min(from, reach.from());
-        to = Math.max(to, reach.to());
-      }
-    }
-    return new Span(from, to);
+    return Lift.extent(lifts, up);
   }
 }

@@ -1,10 +1,43 @@
 package thwartwise.afloat;
 
+import java.util.List;
+import thwartwise.geometry.ImmersedPart;
+import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
 
 /** A solid that gives buoyancy, counted by a factor; a negative one takes an overlap away. */
 public record Lift(Solid solid, double factor) {
   double volume() {
     return factor * solid.volume();
+  }
+
+  /** All of them together, fully under, m³. */
+  static double volume(List<Lift> lifts) {
+    return lifts.stream().mapToDouble(Lift::volume).sum();
+  }
+
+  static ImmersedPart immersed(List<Lift> lifts, WaterPlane plane, Immersion immersion) {
+    immersion.at(plane);
+    for (Lift lift : lifts) {
+      immersion.add(lift.solid(), lift.factor());
+    }
+    return immersion.part();
+  }
+
+  /** From where nothing is wet to where all is, along a direction. */
+  static Span extent(List<Lift> lifts, Vector3 up) {
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (Lift lift : lifts) {
+      if (lift.solid().triangleCount() > 0) {
+        Span reach = lift.solid().extent(up);
+        from = Math.min(from, reach.from());
+        to = Math.max(to, reach.to());
+      }
+    }
+    return new Span(from, to);
   }
 }

@@ -2,8 +2,8 @@ package thwartwise.afloat;
 
 /**
  * The symmetric 2 × 2 matrix of restoring stiffness in heel and trim with sinkage eliminated, over
- * ρg, m⁴: second moments of the waterplane about its own centre, less volume times the height of G
- * above B.
+ * ρg, m⁴: second moments of the waterplane about its own centre, less those of loose water inside,
+ * less volume times the height of G above B.
  */
 public record Restoring(double heel, double trim, double product) {
 
@@ -20,6 +20,12 @@ public record Restoring(double heel, double trim, double product) {
   /** Stiffness in heel while trim settles by itself. */
   public double heelTrimFree() {
     return trim > 0 ? heel - product * product / trim : heel;
+  }
+
+  /** With another stiffness added, counted by a factor. */
+  Restoring plus(Restoring other, double factor) {
+    return new Restoring(
+        heel + factor * other.heel, trim + factor * other.trim, product + factor * other.product);
   }
 
   double middle() {

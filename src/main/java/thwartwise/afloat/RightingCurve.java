@@ -1,11 +1,11 @@
 package thwartwise.afloat;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.FloodPoint;
-import thwartwise.geometry.Immersion;
+import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
@@ -13,48 +13,31 @@ import thwartwise.geometry.WaterPlane;
  * water.
  *
  * @param side toward which it heels
- * @param points at every whole degree from 0 up to flooding
- * @param floodingHeel toward that side, rad; empty when nothing floods up to a right angle
+ * @param points at every whole degree from 0 up to flooding; at least one
+ * @param flooding where the first edge reaches the water; empty when none does
  * @param floodingAt what floods; blank when nothing does
- * @param mass of the boat, kg
+ * @param trimLost whether the curve ends early because no trim balances the boat any more
+ * @param mass of the boat and the water in it, kg
  */
 public record RightingCurve(
-    Side side, List<Point> points, OptionalDouble floodingHeel, String floodingAt, double mass) {
-
-  private static final int LAST_DEGREE = 90;
-  private static final double HEEL_TOLERANCE = 1e-7;
+    Side side,
+    List<Point> points,
+    Optional<Point> flooding,
+    String floodingAt,
+    boolean trimLost,
+    double mass) {
 
   public RightingCurve {
     points = List.copyOf(points);
   }
 
-  /** Which way the boat heels; the sign is that of heel to this side. */
-  public enum Side {
-    STARBOARD("starboard", 1),
-    PORT("port", -1);
-
-    private final String word;
-    private final double sign;
-
-    Side(String word, double sign) {
-      this.word = word;
-      this.sign = sign;
-    }
-
-    public String word() {
-      return word;
-    }
-
-    public double sign() {
-      return sign;
-    }
-  }
-
   /**
    * @param heel toward the side, rad
    * @param arm m, positive when it brings the boat back
+   * @param energy potential energy over weight, m; only differences mean anything
+   * @param plane the surface of the water there
    */
-  public record Point(double heel, double arm) {}
+  public record Point(double heel, double arm, double energy, WaterPlane plane) {}
 
   /** The curve toward the side that takes less energy to flood; starboard when both are alike. */
   public static Optional<RightingCurve> towardWorseSide(Floating floating, List<FloodPoint> edges) {
@@ -67,103 +50,68 @@ public record RightingCurve(
     return portWorse ? port : starboard;
   }
 
-  /** The curve toward one side; empty when the boat cannot be balanced in trim. */
+  /** The curve toward one side; empty when the boat does not float or finds no trim upright. */
   public static Optional<RightingCurve> toward(
       Side side, Floating floating, List<FloodPoint> edges) {
-    return new Walker(side, floating, edges).run();
+    return new HeelWalk(side, floating, edges).curve();
   }
 
-  /** Work to heel the boat to flooding, N·m (trapezium rule over the whole degrees). */
+  public OptionalDouble floodingHeel() {
+    return flooding.map(p -> OptionalDouble.of(p.heel())).orElse(OptionalDouble.empty());
+  }
+
+  /**
+   * Work to heel the boat from where it rests to where the curve ends, N·m: the difference of two
+   * energies, so no rule of quadrature stands between.
+   */
   public double energy() {
-    double sum = 0;
-    for (int i = 0; i + 1 < points.size(); i++) {
-      double width = points.get(i + 1).heel() - points.get(i).heel();
-      sum += width * (points.get(i).arm() + points.get(i + 1).arm()) / 2;
-    }
-    return sum * mass * Gravity.STANDARD;
+    double least = points.stream().mapToDouble(Point::energy).min().orElseThrow();
+    double end = last().energy();
+    return Math.max(0, end - least) * mass * Gravity.STANDARD;
   }
 
   public double moment(Point point) {
     return point.arm() * mass * Gravity.STANDARD;
   }
 
+  /** The greatest arm up to where the curve ends, flooding included. */
   public Point greatest() {
-    Point greatest = points.get(0);
-    for (Point p : points) {
-      greatest = p.arm() > greatest.arm() ? p : greatest;
-    }
-    return greatest;
+    Comparator<Point> byArm = Comparator.comparingDouble(Point::arm);
+    Point greatest = points.stream().max(byArm).orElseThrow();
+    return flooding.filter(p -> p.arm() > greatest.arm()).orElse(greatest);
   }
 
-  private static final class Walker {
-    private final Side side;
-    private final Floating floating;
-    private final List<FloodPoint> edges;
-    private final Immersion immersion = new Immersion();
+  /** Where the curve ends: at flooding, at a right angle, or where trim is lost. */
+  public Point last() {
+    return flooding.orElse(points.get(points.size() - 1));
+  }
 
-    Walker(Side side, Floating floating, List<FloodPoint> edges) {
-      this.side = side;
-      this.floating = floating;
-      this.edges = edges;
+  /** Why it ends where it does, in words. */
+  public String endsBecause() {
+    if (flooding.isPresent()) {
+      return floodingAt + " reaches the water";
     }
+    return trimLost
+        ? "it cannot be balanced in trim any further"
+        : "nothing floods up to a right angle";
+  }
 
-    Optional<RightingCurve> run() {
-      List<Point> points = new ArrayList<>();
-      double trim = 0;
-      double height = floating.extent(WaterPlane.upward(0, 0)).middle();
-      for (int degree = 0; degree <= LAST_DEGREE; degree++) {
-        double heel = Math.toRadians(degree);
-        Optional<Settling> here = balanced(heel, trim, height);
-        if (here.isEmpty()) {
-          return Optional.empty();
-        }
-        if (freeboard(here.get()).height() < 0) {
-          return Optional.of(flooded(points, degree, here.get()));
-        }
-        points.add(point(heel, here.get()));
-        trim = here.get().plane.trim();
-        height = here.get().plane.height();
+  /** The heel at which a point first reaches the water; empty when the curve ends before. */
+  public OptionalDouble reaches(Vector3 point) {
+    Point before = points.get(0);
+    if (before.plane().above(point) <= 0) {
+      return OptionalDouble.of(before.heel());
+    }
+    for (int i = 1; i <= points.size(); i++) {
+      Point here = i < points.size() ? points.get(i) : last();
+      double dry = before.plane().above(point);
+      double wet = here.plane().above(point);
+      if (wet <= 0) {
+        double share = dry / (dry - wet);
+        return OptionalDouble.of(before.heel() + share * (here.heel() - before.heel()));
       }
-      return Optional.of(
-          new RightingCurve(side, points, OptionalDouble.empty(), "", floating.mass()));
+      before = here;
     }
-
-    private Point point(double heel, Settling here) {
-      return new Point(heel, side.sign() * here.heelMoment / floating.neededVolume());
-    }
-
-    private RightingCurve flooded(List<Point> points, int degree, Settling wet) {
-      if (degree == 0) {
-        return new RightingCurve(
-            side,
-            List.of(point(0, wet)),
-            OptionalDouble.of(0),
-            freeboard(wet).at(),
-            floating.mass());
-      }
-      double dry = Math.toRadians(degree - 1);
-      double under = Math.toRadians(degree);
-      Settling at = wet;
-      while (under - dry > HEEL_TOLERANCE) {
-        double middle = (dry + under) / 2;
-        Optional<Settling> there = balanced(middle, at.plane.trim(), at.plane.height());
-        if (there.isPresent() && freeboard(there.get()).height() >= 0) {
-          dry = middle;
-        } else {
-          under = middle;
-          at = there.orElse(at);
-        }
-      }
-      return new RightingCurve(
-          side, points, OptionalDouble.of(under), freeboard(at).at(), floating.mass());
-    }
-
-    private Freeboard freeboard(Settling at) {
-      return Freeboard.least(edges, at.plane);
-    }
-
-    private Optional<Settling> balanced(double heel, double trim, double height) {
-      return TrimBalance.at(floating, side.sign() * heel, trim, height, immersion);
-    }
+    return OptionalDouble.empty();
   }
 }

@@ -1,9 +1,10 @@
 package thwartwise.afloat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Immersion;
-import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
@@ -11,14 +12,13 @@ import thwartwise.geometry.WaterPlane;
  * A boat held at a direction and let sink until weight and buoyancy balance: energy, the moments
  * that turn it, and its stiffness.
  *
- * <p>Potential energy over ρg is V₀ (n·G) − n·S with V₀ the needed volume and S the first moment of
- * the immersed one; its slopes are V₀ times the level distances of G from B, its curvature the
- * second moments of the waterplane less V₀ times the height of G above B.
+ * <p>Potential energy over ρg is the first moment of all weights, written as volumes of water,
+ * above the surface, less that of the immersed volume. Its slopes are the volume times the level
+ * distances of G from B, its curvature the second moments of the waterplane, less those of every
+ * loose surface inside, less the energy itself. Loose water lies where its own energy is least at
+ * each direction, so it enters the slopes as if it lay still there. Couples add their own.
  */
 final class Settling {
-  private static final double VOLUME_TOLERANCE = 1e-13;
-  private static final int MOST_STEPS = 80;
-
   final WaterPlane plane;
   final ImmersedPart part;
   final double energy;
@@ -26,55 +26,57 @@ final class Settling {
   final double trimMoment;
   final Restoring restoring;
 
-  private Settling(Floating floating, WaterPlane plane, ImmersedPart part) {
-    double needed = floating.neededVolume();
-    Vector3 centre = floating.centre();
-    this.plane = plane;
+  private Settling(Floating floating, ImmersedPart part, List<ImmersedPart> pools) {
+    this.plane = part.plane();
     this.part = part;
-    this.energy = needed * plane.above(centre) - part.momentS();
-    this.heelMoment = needed * centre.dot(plane.athwart()) - part.momentV();
-    this.trimMoment = part.momentU() - needed * centre.dot(plane.ahead());
-    this.restoring =
-        new Restoring(
-            part.transverseInertia() - energy,
-            part.longitudinalInertia() - energy,
-            -part.productInertia());
+    double fixed = floating.fixedVolume();
+    Vector3 centre = floating.centre();
+    double own = fixed * plane.above(centre) - part.momentS();
+    double heel = fixed * centre.dot(plane.athwart()) - part.momentV();
+    double trim = part.momentU() - fixed * centre.dot(plane.ahead());
+    double transverse = part.transverseInertia();
+    double longitudinal = part.longitudinalInertia();
+    double product = part.productInertia();
+    for (ImmersedPart pool : pools) {
+      double above = pool.plane().height() - plane.height();
+      own += pool.momentS() + above * pool.volume();
+      heel += pool.momentV();
+      trim -= pool.momentU();
+      transverse -= pool.transverseInertia();
+      longitudinal -= pool.longitudinalInertia();
+      product -= pool.productInertia();
+    }
+    Restoring stiffness = new Restoring(transverse - own, longitudinal - own, -product);
+    double unit = 1 / (floating.density() * Gravity.STANDARD);
+    for (Couple couple : floating.couples()) {
+      own += unit * couple.energy(plane);
+      heel += unit * couple.heelMoment(plane);
+      trim += unit * couple.trimMoment(plane);
+      stiffness = stiffness.plus(couple.curvature(plane), unit);
+    }
+    this.energy = own;
+    this.heelMoment = heel;
+    this.trimMoment = trim;
+    this.restoring = stiffness;
   }
 
   /**
    * Finds the height at which the needed volume is immersed; none when all that lifts is too
-   * little.
+   * little, or when loose water does not fit under its lid.
    *
    * @param guess a height to start from
    */
   static Optional<Settling> at(Floating floating, Vector3 up, double guess, Immersion immersion) {
-    double needed = floating.neededVolume();
-    if (!(floating.liftVolume() > needed)) {
-      return Optional.empty();
+    List<ImmersedPart> pools = new ArrayList<>(floating.pools().size());
+    for (Pool pool : floating.pools()) {
+      Optional<ImmersedPart> lies = pool.lies(up, immersion);
+      if (lies.isEmpty()) {
+        return Optional.empty();
+      }
+      pools.add(lies.get());
     }
-    Span reach = floating.extent(up);
-    double low = reach.from();
-    double high = reach.to();
-    double height = reach.contains(guess) ? guess : reach.middle();
-    for (int step = 0; step < MOST_STEPS; step++) {
-      WaterPlane plane = new WaterPlane(up, height);
-      ImmersedPart part = floating.immersed(immersion, plane);
-      double missing = needed - part.volume();
-      if (Math.abs(missing) <= VOLUME_TOLERANCE * Math.max(1, needed)) {
-        return Optional.of(new Settling(floating, plane, part));
-      }
-      if (missing > 0) {
-        low = height;
-      } else {
-        high = height;
-      }
-      if (high - low <= 1e-15 * Math.max(1, Math.abs(height))) {
-        return Optional.of(new Settling(floating, plane, part));
-      }
-      double newton = height + missing / part.area();
-      height = newton > low && newton < high ? newton : (low + high) / 2;
-    }
-    return Optional.empty();
+    return Level.find(floating.lifts(), floating.neededVolume(), up, guess, immersion)
+        .map(part -> new Settling(floating, part, pools));
   }
 
   /** Where the water will stand after a small turn, to first order: it pivots on the waterplane. */

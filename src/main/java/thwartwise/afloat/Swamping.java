@@ -30,7 +30,7 @@ public final class Swamping {
   private final double density;
   private final List<Piece> kit = new ArrayList<>();
   private final List<Lift> bodies = new ArrayList<>();
-  private final List<Box> taken = new ArrayList<>();
+  private final FreeBoxes boxes = new FreeBoxes();
 
   /** A box of kit free of the kit before it, counted by a share. */
   private record Piece(Box box, double share) {}
@@ -76,27 +76,15 @@ public final class Swamping {
       if (item.fastened() && item.volume().isPresent()) {
         double volume = item.volume().get();
         double share = Math.min(volumeFactor, item.mass() / (density * volume));
-        free(Box.cube(item.at(), volume)).forEach(box -> kit.add(new Piece(box, share)));
+        boxes.place(Box.cube(item.at(), volume)).forEach(box -> kit.add(new Piece(box, share)));
       }
     }
   }
 
   private void placeBody(Body body) {
     for (Box box : body.boxes()) {
-      free(box).forEach(piece -> lift(piece, 1, space -> true, bodies));
+      boxes.place(box).forEach(piece -> lift(piece, 1, space -> true, bodies));
     }
-  }
-
-  /** What no box before it has taken. */
-  private List<Box> free(Box box) {
-    List<Box> free = List.of(box);
-    for (Box other : taken) {
-      if (other.overlaps(box)) {
-        free = free.stream().flatMap(b -> b.without(other).stream()).toList();
-      }
-    }
-    taken.add(box);
-    return free;
   }
 
   private void lift(Box piece, double share, Predicate<Space> standing, List<Lift> lifts) {

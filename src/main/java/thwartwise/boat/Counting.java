@@ -56,6 +56,11 @@ public record Counting(double share, double ifProven, String why) {
     return air((Filling.Air) chamber.filling(), smaller, today);
   }
 
+  /** Whether its walls keep bilge water on one side, tight or not; an open one lets it through. */
+  public static boolean holdsWaterBack(Chamber chamber) {
+    return !(chamber.filling() instanceof Filling.Air air && air.seal() == Seal.OPEN);
+  }
+
   private static boolean stowed(Kit kit, Chamber chamber) {
     return kit.in().map(chamber.name()::equals).orElse(false)
         || reaches(chamber.box(), kit)

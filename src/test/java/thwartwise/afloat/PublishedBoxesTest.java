@@ -48,8 +48,7 @@ class PublishedBoxesTest {
   @MethodSource("arms")
   void a_wall_sided_box_rights_itself_with_the_published_arm(Reference r) {
     Floating box = wallSided(r);
-    RightingCurve curve =
-        RightingCurve.toward(RightingCurve.Side.STARBOARD, box, List.of()).orElseThrow();
+    RightingCurve curve = RightingCurve.toward(Side.STARBOARD, box, List.of()).orElseThrow();
     RightingCurve.Point point = curve.points().get((int) r.in("heel"));
     assertThat(Math.toDegrees(point.heel())).isCloseTo(r.in("heel"), within(1e-9));
     meets(r, "arm", point.arm());
@@ -117,8 +116,7 @@ class PublishedBoxesTest {
     assertThat(found.reached().get(0).heel() + found.reached().get(1).heel())
         .isCloseTo(0, within(1e-8));
     // The arm is nought where it lolls, and negative on the way there.
-    RightingCurve curve =
-        RightingCurve.toward(RightingCurve.Side.PORT, box, List.of()).orElseThrow();
+    RightingCurve curve = RightingCurve.toward(Side.PORT, box, List.of()).orElseThrow();
     int whole = (int) r.wanted("angle");
     assertThat(curve.points().get(whole).arm()).isNegative();
     assertThat(curve.points().get(whole + 1).arm()).isPositive();

@@ -39,11 +39,10 @@ class RightingCurveTest {
     RightingCurve curve = curve(craft, MIDDLE);
     // Its port end stands 0.5 out, its starboard end 0.3: port floods first, at tan = 0.10/0.5.
     RightingCurve port =
-        RightingCurve.toward(RightingCurve.Side.PORT, afloat(craft, MIDDLE), craft.edges())
-            .orElseThrow();
+        RightingCurve.toward(Side.PORT, afloat(craft, MIDDLE), craft.edges()).orElseThrow();
     assertThat(port.floodingHeel().orElseThrow()).isCloseTo(Math.atan(0.1 / 0.5), within(1e-6));
     assertThat(port.floodingAt()).isEqualTo("cut-out");
-    assertThat(curve.side()).isEqualTo(RightingCurve.Side.PORT);
+    assertThat(curve.side()).isEqualTo(Side.PORT);
   }
 
   @Test
@@ -79,8 +78,7 @@ class RightingCurveTest {
   void the_curve_goes_toward_the_side_the_weight_is_on() {
     for (double y : new double[] {0.05, -0.05}) {
       RightingCurve curve = curve(boat().craft(), Vector3.of(1.5, y, 0.2));
-      assertThat(curve.side())
-          .isEqualTo(y > 0 ? RightingCurve.Side.PORT : RightingCurve.Side.STARBOARD);
+      assertThat(curve.side()).isEqualTo(y > 0 ? Side.PORT : Side.STARBOARD);
       // Upright the weight still pulls it over: the arm is minus the offset.
       assertThat(curve.points().get(0).arm()).isCloseTo(-0.05, within(1e-9));
       // It rests where (GM + BM tan^2/2) tan = offset: there the arm changes sign.

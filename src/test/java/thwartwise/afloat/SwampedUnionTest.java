@@ -84,7 +84,7 @@ class SwampedUnionTest {
   }
 
   private static double immersed(Floating floating, double water) {
-    return floating.immersed(new Immersion(), WaterPlane.of(0, 0, water)).volume();
+    return Lift.immersed(floating.lifts(), WaterPlane.of(0, 0, water), new Immersion()).volume();
   }
 
   // Heavy kit, bodies and a chamber strewn at random, many of them through the shell and through

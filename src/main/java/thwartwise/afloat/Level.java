@@ -1,0 +1,56 @@
+package thwartwise.afloat;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.geometry.ImmersedPart;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * How high a level surface stands in or about some solids when a given volume lies under it: the
+ * sea about a hull, and the water inside one. Newton on the height, the surface's area being the
+ * slope, kept between bounds by halving.
+ */
+final class Level {
+  private static final double VOLUME_TOLERANCE = 1e-13;
+  private static final double HEIGHT_TOLERANCE = 1e-15;
+  private static final int MOST_STEPS = 80;
+
+  private Level() {}
+
+  /**
+   * The part under the surface; none when all the solids together are not larger than the volume.
+   *
+   * @param guess a height to start from; one outside the solids is not used
+   */
+  static Optional<ImmersedPart> find(
+      List<Lift> solids, double volume, Vector3 up, double guess, Immersion immersion) {
+    if (!(Lift.volume(solids) > volume)) {
+      return Optional.empty();
+    }
+    Span reach = Lift.extent(solids, up);
+    double low = reach.from();
+    double high = reach.to();
+    double height = reach.contains(guess) ? guess : reach.middle();
+    for (int step = 0; step < MOST_STEPS; step++) {
+      ImmersedPart part = Lift.immersed(solids, new WaterPlane(up, height), immersion);
+      double missing = volume - part.volume();
+      if (Math.abs(missing) <= VOLUME_TOLERANCE * Math.max(1, volume)) {
+        return Optional.of(part);
+      }
+      if (missing > 0) {
+        low = height;
+      } else {
+        high = height;
+      }
+      if (high - low <= HEIGHT_TOLERANCE * Math.max(1, Math.abs(height))) {
+        return Optional.of(part);
+      }
+      double newton = height + missing / part.area();
+      height = newton > low && newton < high ? newton : (low + high) / 2;
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,96 @@
+package thwartwise.afloat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Space;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Vector3;
+
+/**
+ * A boat with water loose inside: what the water can fill is the inside of the hull less the
+ * chambers that count, fastened kit and the people's legs. Chambers that are not proven are taken
+ * to let it in.
+ */
+public final class LooseWater {
+  private static final double NEGLIGIBLE = 1e-7;
+
+  private final Loading loading;
+  private final Craft craft;
+  private final List<Box> standing = new ArrayList<>();
+
+  private LooseWater(Loading loading) {
+    this.loading = loading;
+    this.craft = loading.craft();
+  }
+
+  public static LooseWater of(Loading loading) {
+    LooseWater water = new LooseWater(loading);
+    FreeBoxes boxes = new FreeBoxes();
+    for (Kit item : loading.craft().boat().kit()) {
+      if (item.fastened()) {
+        item.volume().map(v -> Box.cube(item.at(), v)).map(boxes::place).ifPresent(water::stand);
+      }
+    }
+    for (Body body : loading.people()) {
+      body.withMass(body.mass() * loading.massFactor()).boxes().stream()
+          .map(boxes::place)
+          .forEach(water::stand);
+    }
+    return water;
+  }
+
+  private void stand(List<Box> boxes) {
+    standing.addAll(boxes);
+  }
+
+  /** The boat with so much water, m³, in one part of it. */
+  public Floating in(Bay bay, double volume) {
+    return Floating.dry(loading).with(new Pool(hold(bay), volume));
+  }
+
+  /** How much that part takes up to its lid, m³. */
+  public double capacity(Bay bay) {
+    return Lift.volume(hold(bay));
+  }
+
+  /** How far the water inside stands above a point, m; empty when it does not fit. */
+  public OptionalDouble depthOver(Vector3 point, Vector3 up, Bay bay, double volume) {
+    return new Pool(hold(bay), volume)
+        .lies(up, new Immersion())
+        .map(part -> OptionalDouble.of(-part.plane().above(point)))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** What bounds the water. */
+  public List<Lift> hold(Bay bay) {
+    List<Lift> hold = new ArrayList<>();
+    Solid inside = craft.form().inside().within(bay.box());
+    add(inside, 1, hold);
+    for (Space space : craft.spaces()) {
+      add(space.solid().within(bay.box()), -space.counting().share(), hold);
+    }
+    for (Box box : standing) {
+      add(inside.within(box), -1, hold);
+      for (Space space : craft.spaces()) {
+        if (space.counting().share() > 0 && space.box().overlaps(box)) {
+          Solid common = space.solid().within(box).within(bay.box());
+          add(common, space.counting().share(), hold);
+        }
+      }
+    }
+    return hold;
+  }
+
+  private static void add(Solid solid, double share, List<Lift> hold) {
+    if (solid.volume() > NEGLIGIBLE && share != 0) {
+      hold.add(new Lift(solid, share));
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package thwartwise.afloat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.geometry.Profile;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * Where a boat rests under horizontal forces. Each has its equal and opposite reaction at the
+ * centre of what of the hull is seen under water from that side; the reaction is fixed during a
+ * solve and found anew at the worst pose after it, until it no longer moves.
+ *
+ * @param rest the poses reached
+ * @param couples the forces with their last reactions
+ */
+public record Pulled(Equilibria rest, List<Couple> couples) {
+  private static final double LEVER_TOLERANCE = 1e-5;
+  private static final int MOST_ROUNDS = 30;
+
+  public Pulled {
+    couples = List.copyOf(couples);
+  }
+
+  /**
+   * @param hull the outside of the hull, whose profile takes the reaction
+   */
+  public static Pulled of(Floating floating, List<Force> forces, Solid hull) {
+    Equilibria rest = Equilibrium.from(floating);
+    List<Couple> couples = List.of();
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      Optional<Pose> pose = rest.worst();
+      if (pose.isEmpty()) {
+        return new Pulled(rest, couples);
+      }
+      List<Couple> next = couples(forces, hull, pose.get().plane());
+      if (moved(couples, next, pose.get().plane()) < LEVER_TOLERANCE) {
+        return new Pulled(rest, next);
+      }
+      couples = next;
+      rest = Equilibrium.from(floating.pulledBy(couples));
+    }
+    return new Pulled(Equilibria.none(Equilibria.Ending.NOT_FOUND), couples);
+  }
+
+  private static double moved(List<Couple> before, List<Couple> after, WaterPlane plane) {
+    if (before.size() != after.size()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double most = 0;
+    for (int i = 0; i < after.size(); i++) {
+      most = Math.max(most, Math.abs(after.get(i).lever(plane) - before.get(i).lever(plane)));
+    }
+    return most;
+  }
+
+  private static List<Couple> couples(List<Force> forces, Solid hull, WaterPlane plane) {
+    Solid under = hull.under(plane);
+    Vector3 beside = Profile.of(under, plane.athwart()).centre();
+    Vector3 before = Profile.of(under, plane.ahead()).centre();
+    List<Couple> couples = new ArrayList<>();
+    for (Force force : forces) {
+      if (force.ahead() != 0) {
+        couples.add(Couple.ahead(force.ahead(), force.at(), before));
+      }
+      if (force.toPort() != 0) {
+        couples.add(Couple.toPort(force.toPort(), force.at(), beside));
+      }
+    }
+    return couples;
+  }
+}

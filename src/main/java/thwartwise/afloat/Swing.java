@@ -1,0 +1,87 @@
+package thwartwise.afloat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.boat.FloodPoint;
+
+/**
+ * How far a boat swings over when its load moves all at once: to where the work of the moved weight
+ * equals the work of righting, that is where the potential energy is back to what it was at the
+ * moment of the move. Trim and sinkage follow; nothing is lost to the water's drag.
+ *
+ * @param heel toward the side where it turns back, rad; empty when it floods first or never does
+ * @param flooding heel at which the first edge is reached, rad; empty when none is on the way
+ * @param floodingAt what floods on the way; blank when nothing does
+ */
+public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodingAt) {
+  private static final double STEP = Math.toRadians(1);
+  private static final double FURTHEST = Math.toRadians(90);
+  private static final double HEEL_TOLERANCE = 1e-7;
+
+  /**
+   * @param after the boat with its load already moved
+   * @param from heel toward the side at the moment of the move, rad; negative when it then heels
+   *     the other way
+   * @return empty when no trim balances the boat at the start
+   */
+  public static Optional<Swing> of(Floating after, double from, Side side, List<FloodPoint> edges) {
+    HeelWalk walk = new HeelWalk(side, after, edges);
+    return walk.start(from).map(start -> swung(walk, from, start));
+  }
+
+  private static Swing swung(HeelWalk walk, double from, Settling start) {
+    if (walk.freeboard(start).height() < 0) {
+      return floods(walk, from, start);
+    }
+    if (walk.point(from, start).arm() >= 0) {
+      return new Swing(OptionalDouble.of(from), OptionalDouble.empty(), "");
+    }
+    double heel = from;
+    Settling here = start;
+    while (heel < FURTHEST) {
+      double next = heel + STEP;
+      Optional<Settling> there = walk.balanced(next, here);
+      if (there.isEmpty()) {
+        break;
+      }
+      boolean wet = walk.freeboard(there.get()).height() < 0;
+      boolean back = there.get().energy >= start.energy;
+      if (back) {
+        double turns = turning(walk, start.energy, heel, here, next);
+        Settling at = walk.balanced(turns, here).orElse(there.get());
+        if (!(walk.freeboard(at).height() < 0)) {
+          return new Swing(OptionalDouble.of(turns), OptionalDouble.empty(), "");
+        }
+      }
+      if (wet) {
+        HeelWalk.Flood flood = walk.between(heel, here, next, there.get());
+        return floods(walk, flood.heel(), flood.at());
+      }
+      heel = next;
+      here = there.get();
+    }
+    return new Swing(OptionalDouble.empty(), OptionalDouble.empty(), "");
+  }
+
+  /** Where between two heels the energy is back. */
+  private static double turning(
+      HeelWalk walk, double energy, double low, Settling from, double high) {
+    double less = low;
+    double more = high;
+    while (more - less > HEEL_TOLERANCE) {
+      double middle = (less + more) / 2;
+      boolean back = walk.balanced(middle, from).map(s -> s.energy >= energy).orElse(true);
+      if (back) {
+        more = middle;
+      } else {
+        less = middle;
+      }
+    }
+    return more;
+  }
+
+  private static Swing floods(HeelWalk walk, double heel, Settling at) {
+    return new Swing(OptionalDouble.empty(), OptionalDouble.of(heel), walk.freeboard(at).at());
+  }
+}
