@@ -23,7 +23,8 @@ public record Bay(String name, Box box) {
   /** A dam that stands this much above the bottom, m, still holds water back. */
   private static final double GAP = 0.02;
 
-  private static final double NARROWEST = 0.05;
+  /** A corner that holds less than this, m³, is none. */
+  private static final double LEAST = 0.01;
 
   /** The inside as one. */
   public static final Bay WHOLE = new Bay("the whole boat", new Box(Span.ALL, Span.ALL, Span.ALL));
@@ -43,11 +44,13 @@ public record Bay(String name, Box box) {
     for (int i = 0; i <= dams.size(); i++) {
       double from = i == 0 ? inside.from() : dams.get(i - 1).solid().extent(AHEAD).to();
       double to = i == dams.size() ? inside.to() : dams.get(i).solid().extent(AHEAD).from();
-      if (to - from > NARROWEST) {
+      if (to > from) {
         bays.add(bay(dams, i, new Span(from, to)));
       }
     }
-    return bays;
+    return bays.stream()
+        .filter(b -> craft.form().inside().within(b.box()).volume() > LEAST)
+        .toList();
   }
 
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);

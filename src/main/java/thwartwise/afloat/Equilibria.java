@@ -33,6 +33,17 @@ public record Equilibria(List<Pose> reached, Ending ending) {
     return new Equilibria(List.of(), ending);
   }
 
+  /** All that several searches came to; one that ended without a rest speaks for all of them. */
+  public static Equilibria of(List<Equilibria> searches) {
+    return searches.stream()
+        .filter(e -> e.ending != Ending.RESTS)
+        .findFirst()
+        .orElseGet(
+            () ->
+                new Equilibria(
+                    searches.stream().flatMap(e -> e.reached.stream()).toList(), Ending.RESTS));
+  }
+
   /** Why no pose was reached, in words; blank when one was. */
   public String noneBecause() {
     return ending.words;

@@ -38,7 +38,7 @@ final class HeelWalk {
       if (here.isEmpty()) {
         return Optional.of(curve(points, Optional.empty(), "", true));
       }
-      if (freeboard(here.get()).height() < 0) {
+      if (wet(here.get())) {
         return Optional.of(flooded(points, before.get(), heel, here.get()));
       }
       points.add(point(heel, here.get()));
@@ -64,8 +64,13 @@ final class HeelWalk {
     return new RightingCurve.Point(heel, arm, here.energy / floating.neededVolume(), here.plane);
   }
 
-  Freeboard freeboard(Settling at) {
-    return Freeboard.least(edges, at.plane);
+  boolean wet(Settling at) {
+    return Freeboard.least(edges, at.plane).height() < 0;
+  }
+
+  /** The lowest edge. */
+  String lowest(Settling at) {
+    return Freeboard.least(edges, at.plane).at();
   }
 
   /** Between a heel that is dry and one that is not, where the first edge reaches the water. */
@@ -77,7 +82,7 @@ final class HeelWalk {
     while (under - dry > HEEL_TOLERANCE) {
       double middle = (dry + under) / 2;
       Optional<Settling> there = balanced(middle, from);
-      if (there.isPresent() && freeboard(there.get()).height() >= 0) {
+      if (there.isPresent() && !wet(there.get())) {
         dry = middle;
         from = there.get();
       } else {
@@ -95,12 +100,11 @@ final class HeelWalk {
       List<RightingCurve.Point> points, Settling before, double heel, Settling wet) {
     if (points.isEmpty()) {
       RightingCurve.Point at = point(heel, wet);
-      return curve(List.of(at), Optional.of(at), freeboard(wet).at(), false);
+      return curve(List.of(at), Optional.of(at), lowest(wet), false);
     }
     double dry = points.get(points.size() - 1).heel();
     Flood flood = between(dry, before, heel, wet);
-    return curve(
-        points, Optional.of(point(flood.heel(), flood.at())), freeboard(flood.at()).at(), false);
+    return curve(points, Optional.of(point(flood.heel(), flood.at())), lowest(flood.at()), false);
   }
 
   private RightingCurve curve(

@@ -2,7 +2,9 @@ package thwartwise.afloat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
@@ -24,6 +26,7 @@ public final class LooseWater {
   private final Loading loading;
   private final Craft craft;
   private final List<Box> standing = new ArrayList<>();
+  private final Map<Bay, List<Lift>> holds = new ConcurrentHashMap<>();
 
   private LooseWater(Loading loading) {
     this.loading = loading;
@@ -52,7 +55,8 @@ public final class LooseWater {
 
   /** The boat with so much water, m³, in one part of it. */
   public Floating in(Bay bay, double volume) {
-    return Floating.dry(loading).with(new Pool(hold(bay), volume));
+    Floating dry = Floating.dry(loading);
+    return volume > 0 ? dry.with(new Pool(hold(bay), volume)) : dry;
   }
 
   /** How much that part takes up to its lid, m³. */
@@ -60,16 +64,25 @@ public final class LooseWater {
     return Lift.volume(hold(bay));
   }
 
-  /** How far the water inside stands above a point, m; empty when it does not fit. */
+  /**
+   * How far the water inside stands above a point, m; empty when there is none or it does not fit.
+   */
   public OptionalDouble depthOver(Vector3 point, Vector3 up, Bay bay, double volume) {
+    if (!(volume > 0)) {
+      return OptionalDouble.empty();
+    }
     return new Pool(hold(bay), volume)
         .lies(up, new Immersion())
         .map(part -> OptionalDouble.of(-part.plane().above(point)))
         .orElse(OptionalDouble.empty());
   }
 
-  /** What bounds the water. */
+  /** What bounds the water; cut once and asked for at every filling. */
   public List<Lift> hold(Bay bay) {
+    return holds.computeIfAbsent(bay, this::cut);
+  }
+
+  private List<Lift> cut(Bay bay) {
     List<Lift> hold = new ArrayList<>();
     Solid inside = craft.form().inside().within(bay.box());
     add(inside, 1, hold);

@@ -11,7 +11,8 @@ import thwartwise.geometry.WaterPlane;
 /**
  * Where a boat rests under horizontal forces. Each has its equal and opposite reaction at the
  * centre of what of the hull is seen under water from that side; the reaction is fixed during a
- * solve and found anew at the worst pose after it, until it no longer moves.
+ * solve and found anew at the worst pose after it, from which the next one starts, until it no
+ * longer moves.
  *
  * @param rest the poses reached
  * @param couples the forces with their last reactions
@@ -40,7 +41,7 @@ public record Pulled(Equilibria rest, List<Couple> couples) {
         return new Pulled(rest, next);
       }
       couples = next;
-      rest = Equilibrium.from(floating.pulledBy(couples));
+      rest = Equilibrium.from(floating.pulledBy(couples), pose.get().plane().up());
     }
     return new Pulled(Equilibria.none(Equilibria.Ending.NOT_FOUND), couples);
   }

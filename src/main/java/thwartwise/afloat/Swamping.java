@@ -1,8 +1,8 @@
 package thwartwise.afloat;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
@@ -55,9 +55,9 @@ public final class Swamping {
     return swamping;
   }
 
-  /** The swamped boat as a floating body, with or without a chamber that has filled. */
-  public Floating floating(Optional<Space> lost) {
-    Predicate<Space> counts = s -> s.counting().share() > 0 && lost.map(l -> l != s).orElse(true);
+  /** The swamped boat as a floating body, without the chambers that have filled as well. */
+  public Floating floating(Collection<Space> lost) {
+    Predicate<Space> counts = s -> s.counting().share() > 0 && !lost.contains(s);
     List<Lift> lifts = new ArrayList<>(bodies);
     double shell = craft.form().shellFactor();
     lifts.add(new Lift(craft.form().shellOutside(), shell));

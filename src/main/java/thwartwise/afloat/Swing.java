@@ -11,11 +11,12 @@ import thwartwise.boat.FloodPoint;
  * moment of the move. Trim and sinkage follow; nothing is lost to the water's drag.
  *
  * @param heel toward the side where it turns back, rad; empty when it floods first or never does
- * @param flooding heel at which the first edge is reached, rad; empty when none is on the way
- * @param floodingAt what floods on the way; blank when nothing does
+ * @param flooding heel at which the first edge reaches the water, rad; empty when none does up to a
+ *     right angle
+ * @param floodingAt what floods; blank when nothing does
  */
 public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodingAt) {
-  private static final double STEP = Math.toRadians(1);
+  private static final double STEP = Math.toRadians(2);
   private static final double FURTHEST = Math.toRadians(90);
   private static final double HEEL_TOLERANCE = 1e-7;
 
@@ -31,12 +32,11 @@ public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodin
   }
 
   private static Swing swung(HeelWalk walk, double from, Settling start) {
-    if (walk.freeboard(start).height() < 0) {
-      return floods(walk, from, start);
+    if (walk.wet(start)) {
+      return new Swing(OptionalDouble.empty(), OptionalDouble.of(from), walk.lowest(start));
     }
-    if (walk.point(from, start).arm() >= 0) {
-      return new Swing(OptionalDouble.of(from), OptionalDouble.empty(), "");
-    }
+    boolean drivenBack = walk.point(from, start).arm() >= 0;
+    OptionalDouble turns = drivenBack ? OptionalDouble.of(from) : OptionalDouble.empty();
     double heel = from;
     Settling here = start;
     while (heel < FURTHEST) {
@@ -45,27 +45,25 @@ public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodin
       if (there.isEmpty()) {
         break;
       }
-      boolean wet = walk.freeboard(there.get()).height() < 0;
-      boolean back = there.get().energy >= start.energy;
-      if (back) {
-        double turns = turning(walk, start.energy, heel, here, next);
-        Settling at = walk.balanced(turns, here).orElse(there.get());
-        if (!(walk.freeboard(at).height() < 0)) {
-          return new Swing(OptionalDouble.of(turns), OptionalDouble.empty(), "");
-        }
+      if (turns.isEmpty() && there.get().energy >= start.energy) {
+        turns = turning(walk, start.energy, heel, here, next);
       }
-      if (wet) {
+      if (walk.wet(there.get())) {
         HeelWalk.Flood flood = walk.between(heel, here, next, there.get());
-        return floods(walk, flood.heel(), flood.at());
+        boolean before = turns.isPresent() && turns.getAsDouble() < flood.heel();
+        return new Swing(
+            before ? turns : OptionalDouble.empty(),
+            OptionalDouble.of(flood.heel()),
+            walk.lowest(flood.at()));
       }
       heel = next;
       here = there.get();
     }
-    return new Swing(OptionalDouble.empty(), OptionalDouble.empty(), "");
+    return new Swing(turns, OptionalDouble.empty(), "");
   }
 
   /** Where between two heels the energy is back. */
-  private static double turning(
+  private static OptionalDouble turning(
       HeelWalk walk, double energy, double low, Settling from, double high) {
     double less = low;
     double more = high;
@@ -78,10 +76,6 @@ public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodin
         less = middle;
       }
     }
-    return more;
-  }
-
-  private static Swing floods(HeelWalk walk, double heel, Settling at) {
-    return new Swing(OptionalDouble.empty(), OptionalDouble.of(heel), walk.freeboard(at).at());
+    return OptionalDouble.of(more);
   }
 }

@@ -31,6 +31,9 @@ public record Body(
   /** Kneeling, above the floor (judgement); a seat near the floor is knelt at. */
   private static final double KNEELING = 0.45;
 
+  /** Above the rail, leaning out over it (judgement). */
+  private static final double LEANING = 0.10;
+
   /** Nobody sits so still that their middle never gets this far out (judgement). */
   private static final double LEAST_REACH = 0.15;
 
@@ -59,10 +62,12 @@ public record Body(
             Locale.ROOT,
             "A person's centre of gravity: %.2f m above the seat seated, %.2f m above the floor"
                 + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under %.2f m above the"
-                + " floor, as when kneeling (judgement).",
+                + " floor, as when kneeling, and %.2f m above and over the rail leaning out"
+                + " (judgement).",
             SEATED,
             STANDING,
-            KNEELING),
+            KNEELING,
+            LEANING),
         String.format(
             Locale.ROOT,
             "People move: at least %.2f m out from the middle line whatever the seat allows, and"
@@ -93,6 +98,16 @@ public record Body(
 
   public Body standing() {
     return new Body(name, mass, x, y, seat, floor, floor + STANDING, reach);
+  }
+
+  /** On the floor at the same place. */
+  public Body kneeling() {
+    return new Body(name, mass, x, y, seat, floor, floor + KNEELING, reach);
+  }
+
+  /** Out over the rail, the weight on it. */
+  public Body leaningOut(Vector3 rail) {
+    return new Body(name, mass, x, rail.y(), seat, floor, rail.z() + LEANING, reach);
   }
 
   public Body at(double newY) {

@@ -133,6 +133,23 @@ public final class HullForm {
     return ends(sections.get(sections.size() - 1));
   }
 
+  /** The rail abreast of a place along the boat. */
+  public Vector3 railAt(double x, boolean port) {
+    for (int j = 1; j < sections.size(); j++) {
+      Vector3 aft = railOf(sections.get(j - 1), port);
+      Vector3 fore = railOf(sections.get(j), port);
+      if (x <= fore.x() || j == sections.size() - 1) {
+        double share = (x - aft.x()) / (fore.x() - aft.x());
+        return aft.toward(fore, Math.max(0, Math.min(1, share)));
+      }
+    }
+    return railOf(sections.get(0), port);
+  }
+
+  private static Vector3 railOf(Section section, boolean port) {
+    return port ? section.portRail() : section.starboardRail();
+  }
+
   private static List<Vector3> ends(Section end) {
     return List.of(end.portRail(), end.starboardRail());
   }

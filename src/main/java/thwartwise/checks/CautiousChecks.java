@@ -15,6 +15,25 @@ public final class CautiousChecks {
         new OneChamberLost(rules),
         new SwampedLevel(rules),
         new HardAgainstOneSide(rules),
-        new OnePersonStanding(rules));
+        new OnePersonStanding(rules),
+        new SuddenShift(rules),
+        new LeaningOut(rules),
+        new ClimbingIn(rules),
+        new Anchoring(rules, true),
+        new HatchLeftOpen(rules),
+        new Kneeling(rules),
+        new LowSide(rules),
+        new Anchoring(rules, false),
+        new GreatestPull(rules),
+        new WindOnTheBeam(rules),
+        new MotorPush(rules),
+        new WaterInTheBilge(rules),
+        new RainAtTheMooring(rules),
+        new DrainOpen(rules),
+        new ChambersLost(rules),
+        new HoldingOnToOneSide(rules),
+        new Bailing(rules),
+        new TurningBack(rules),
+        new GettingBackIn(rules));
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Equilibria;
-import thwartwise.afloat.Pose;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -15,9 +14,18 @@ import thwartwise.rules.RuleSet;
  */
 final class Heeled {
   private final RuleSet rules;
+  private final double share;
 
   Heeled(RuleSet rules) {
+    this(rules, 1);
+  }
+
+  /**
+   * @param share of the offset-load limit that the heel may come to
+   */
+  Heeled(RuleSet rules, double share) {
     this.rules = rules;
+    this.share = share;
   }
 
   /** Two readings: heel, freeboard left. A trial with nobody to move has none. */
@@ -37,20 +45,17 @@ final class Heeled {
 
   private Reading heel(String check, Trial way, Equilibria rest) {
     Limit base = rules.limit("offset-heel-base");
-    OptionalDouble value =
-        rest.allStable()
-            ? rest.reached().stream().map(Pose::heel).mapToDouble(Math::abs).max()
-            : OptionalDouble.empty();
+    OptionalDouble value = Steady.greatest(rest, Steady::heel);
     return new Reading(
         check,
         value,
         rest.assessed(),
-        Math.toRadians(base.value() + Math.pow(24 - way.craft().form().length(), 3) / 600),
+        share * Math.toRadians(base.value() + Math.pow(24 - way.craft().form().length(), 3) / 600),
         false,
         Unit.DEGREE,
         base.cited(),
         way.condition(),
-        rest.exist() ? "" : rest.noneBecause());
+        Steady.words(rest));
   }
 
   private Reading freeboard(String check, Trial way, Equilibria rest) {

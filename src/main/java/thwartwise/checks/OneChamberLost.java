@@ -2,7 +2,6 @@ package thwartwise.checks;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import thwartwise.boat.Space;
 import thwartwise.rules.RuleSet;
 
@@ -21,8 +20,7 @@ public record OneChamberLost(RuleSet rules) implements Check {
   /** The worst chamber to lose; a boat with none that counts has nothing to lose here. */
   @Override
   public List<Reading> readings(Trial trial) {
-    return trial.craft().spaces().stream()
-        .filter(s -> s.counting().share() > 0)
+    return trial.counted().stream()
         .map(s -> reading(trial, s))
         .min(Comparator.comparingDouble(Reading::margin))
         .stream()
@@ -34,7 +32,7 @@ public record OneChamberLost(RuleSet rules) implements Check {
         rules,
         trial,
         "swamped, " + lost.name() + " lost",
-        Optional.of(lost),
+        List.of(lost),
         "the chamber whose loss costs most");
   }
 }

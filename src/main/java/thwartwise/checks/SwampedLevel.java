@@ -1,11 +1,8 @@
 package thwartwise.checks;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import thwartwise.afloat.Equilibria;
-import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.HullForm;
 import thwartwise.geometry.Vector3;
@@ -28,47 +25,40 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    Equilibria poses = Equilibrium.from(trial.swamped(Optional.empty()));
+    Equilibria poses = trial.swampedRest(List.of());
     HullForm form = trial.craft().form();
     double loss = trial.allowance().freeboardLoss();
     return List.of(
-        reading(
-            "swamped, heel",
-            Unit.DEGREE,
-            false,
-            limit("swamped-heel"),
-            worst(poses, p -> Math.abs(p.heel()), true),
-            trial,
-            poses),
+        heel(rules, "swamped, heel", "swamped-heel", trial, poses),
         reading(
             "swamped, higher end above the water",
-            Unit.METRE,
             true,
-            limit("swamped-end-above"),
-            worst(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss, false),
+            rules.limit("swamped-end-above"),
+            Steady.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss),
             trial,
             poses),
         reading(
             "swamped, lower end under the water",
-            Unit.METRE,
             false,
-            limit("swamped-end-depth"),
-            worst(poses, p -> loss - Math.min(aft(form, p), fore(form, p)), true),
+            rules.limit("swamped-end-depth"),
+            Steady.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))),
             trial,
             poses));
   }
 
-  private Limit limit(String name) {
-    return rules.limit(name);
-  }
-
-  private static OptionalDouble worst(
-      Equilibria poses, ToDoubleFunction<Pose> value, boolean greatest) {
-    if (!poses.allStable()) {
-      return OptionalDouble.empty();
-    }
-    var values = poses.reached().stream().mapToDouble(value);
-    return greatest ? values.max() : values.min();
+  /** How far over it lies at the worst of its poses. */
+  static Reading heel(RuleSet rules, String check, String limit, Trial trial, Equilibria poses) {
+    Limit most = rules.limit(limit);
+    return new Reading(
+        check,
+        Steady.greatest(poses, Steady::heel),
+        poses.assessed(),
+        Math.toRadians(most.value()),
+        false,
+        Unit.DEGREE,
+        most.cited(),
+        trial.condition(),
+        Steady.words(poses));
   }
 
   private static double aft(HullForm form, Pose pose) {
@@ -85,35 +75,22 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   private static Reading reading(
       String check,
-      Unit unit,
       boolean atLeast,
       Limit limit,
       OptionalDouble value,
       Trial trial,
       Equilibria poses) {
-    double si = unit == Unit.DEGREE ? Math.toRadians(limit.value()) : limit.value();
-    String note = note(poses);
-    boolean clear = !atLeast && unit == Unit.METRE && value.orElse(0) < 0;
+    String note = Steady.words(poses);
+    boolean clear = !atLeast && value.orElse(0) < 0;
     return new Reading(
         check,
         value,
         poses.assessed(),
-        si,
+        limit.value(),
         atLeast,
-        unit,
+        Unit.METRE,
         limit.cited(),
         trial.condition(),
         clear && note.isEmpty() ? "minus means above the water" : note);
-  }
-
-  private static String note(Equilibria poses) {
-    if (!poses.exist()) {
-      return poses.noneBecause();
-    }
-    if (!poses.allStable()) {
-      return "it does not come to a steady rest";
-    }
-    String word = poses.worst().orElseThrow().word();
-    return word.equals("upright") ? "" : "it ends " + word;
   }
 }

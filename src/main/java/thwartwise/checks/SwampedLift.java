@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
+import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.Space;
 import thwartwise.rules.Limit;
@@ -21,12 +21,12 @@ public record SwampedLift(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return List.of(toSpare(rules, trial, "swamped, lift to spare", Optional.empty(), ""));
+    return List.of(toSpare(rules, trial, "swamped, lift to spare", List.of(), ""));
   }
 
-  /** Lift to spare with or without a chamber, against what each person needs. */
+  /** Lift to spare without some chambers, against what each person needs. */
   static Reading toSpare(
-      RuleSet rules, Trial trial, String check, Optional<Space> lost, String note) {
+      RuleSet rules, Trial trial, String check, Collection<Space> lost, String note) {
     Limit each = rules.limit("swamped-lift-per-person");
     return new Reading(
         check,

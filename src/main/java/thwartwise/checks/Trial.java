@@ -1,15 +1,22 @@
 package thwartwise.checks;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
+import thwartwise.afloat.Force;
+import thwartwise.afloat.LooseWater;
+import thwartwise.afloat.Pulled;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.boat.FloodPoint;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
+import thwartwise.geometry.Vector3;
 
 /**
  * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
@@ -19,6 +26,7 @@ public final class Trial {
   private final Craft craft;
   private final List<Body> people;
   private final List<Loading.Weight> extra;
+  private final List<Force> forces;
   private final Allowance allowance;
   private final String condition;
   private Swamping swamping;
@@ -27,11 +35,13 @@ public final class Trial {
       Craft craft,
       List<Body> people,
       List<Loading.Weight> extra,
+      List<Force> forces,
       Allowance allowance,
       String condition) {
     this.craft = craft;
     this.people = List.copyOf(people);
     this.extra = List.copyOf(extra);
+    this.forces = List.copyOf(forces);
     this.allowance = allowance;
     this.condition = condition;
   }
@@ -42,20 +52,41 @@ public final class Trial {
    * @param condition the loading in words
    */
   public static Trial of(Craft craft, List<Body> people, String condition) {
-    return new Trial(craft, people, List.of(), Allowance.NONE, condition);
+    return new Trial(craft, people, List.of(), List.of(), Allowance.NONE, condition);
   }
 
   public Trial under(Allowance newAllowance) {
-    return new Trial(craft, people, extra, newAllowance, condition);
+    return new Trial(craft, people, extra, forces, newAllowance, condition);
   }
 
   public Trial with(Loading.Weight weight) {
-    return new Trial(craft, people, List.of(weight), allowance, condition);
+    return new Trial(craft, people, List.of(weight), forces, allowance, condition);
   }
 
-  Trial moved(List<Body> moved, String how) {
-    String words = condition.isEmpty() ? how : condition + "; " + how;
-    return new Trial(craft, moved, extra, allowance, words);
+  Trial after(Disturbance done) {
+    List<Loading.Weight> weights = new ArrayList<>(extra);
+    weights.addAll(done.weights());
+    List<Force> pulls = new ArrayList<>(forces);
+    pulls.addAll(done.forces());
+    String words = condition.isEmpty() ? done.how() : condition + "; " + done.how();
+    return new Trial(craft, done.people(), weights, pulls, allowance, words);
+  }
+
+  /** This trial, told as another one with something done to it. */
+  Trial called(String how, Trial base) {
+    String words = base.condition.isEmpty() ? how : base.condition + "; " + how;
+    return new Trial(craft, people, extra, forces, allowance, words);
+  }
+
+  /** The same boat once everything that is not fastened down or shut away has floated off. */
+  private Trial withoutLooseKit() {
+    List<Loading.Weight> weights = new ArrayList<>(extra);
+    looseKit().forEach(k -> weights.add(new Loading.Weight(-k.mass(), k.at())));
+    return new Trial(craft, people, weights, forces, allowance, condition);
+  }
+
+  private List<Kit> looseKit() {
+    return craft.boat().kit().stream().filter(k -> !k.fastened() && k.in().isEmpty()).toList();
   }
 
   public Craft craft() {
@@ -79,30 +110,81 @@ public final class Trial {
     return craft.isSymmetric() && extra.stream().allMatch(w -> w.at().y() == 0);
   }
 
+  /** Whether the people too are the same on both sides, so that a move to one side tells all. */
+  boolean isAlikeOnBothSides() {
+    return isSymmetric() && people.stream().allMatch(this::hasTwin);
+  }
+
+  private boolean hasTwin(Body body) {
+    return people.stream()
+        .anyMatch(
+            o ->
+                o.mass() == body.mass()
+                    && o.x() == body.x()
+                    && o.seat() == body.seat()
+                    && Math.abs(o.y() + body.y()) < 1e-12);
+  }
+
   public Loading loading() {
     return new Loading(craft, people, extra, allowance.massFactor());
   }
 
-  /** The boat dry inside. */
+  /** The boat dry inside, nothing pulling. */
   public Floating afloat() {
     return Floating.dry(loading());
   }
 
   public Equilibria atRest() {
-    return Equilibrium.from(afloat());
+    return forces.isEmpty()
+        ? Equilibrium.from(afloat())
+        : Pulled.of(afloat(), forces, craft.form().outside()).rest();
   }
 
-  /** The boat open to the sea, everyone seated. */
-  public Floating swamped(Optional<Space> lost) {
+  public LooseWater looseWater() {
+    return LooseWater.of(loading());
+  }
+
+  /** Rail and openings, each as much lower as the allowance takes off a height. */
+  public List<FloodPoint> edges() {
+    if (allowance.freeboardLoss() == 0) {
+      return craft.edges();
+    }
+    Vector3 lower = Vector3.of(0, 0, -allowance.freeboardLoss());
+    return craft.edges().stream().map(e -> new FloodPoint(e.name(), e.at().plus(lower))).toList();
+  }
+
+  /** The boat open to the sea, everyone seated, with chambers that have filled as well. */
+  public Floating swamped(Collection<Space> lost) {
     if (swamping == null) {
       swamping = Swamping.of(loading(), allowance.volumeFactor());
     }
     return swamping.floating(lost);
   }
 
+  /**
+   * Where the swamped boat comes to rest: with loose kit still in it and with loose kit gone,
+   * because either may be the worse.
+   */
+  public Equilibria swampedRest(Collection<Space> lost) {
+    Equilibria kept = Equilibrium.from(swamped(lost));
+    return looseKit().isEmpty()
+        ? kept
+        : Equilibria.of(List.of(kept, Equilibrium.from(withoutLooseKit().swamped(lost))));
+  }
+
   /** Water density times all that lifts fully under, less all mass aboard, kg. */
-  public double spareBuoyancy(Optional<Space> lost) {
+  public double spareBuoyancy(Collection<Space> lost) {
     Floating floating = swamped(lost);
     return floating.density() * floating.liftVolume() - floating.mass();
+  }
+
+  /** The chambers that count. */
+  List<Space> counted() {
+    return craft.spaces().stream().filter(s -> s.counting().share() > 0).toList();
+  }
+
+  /** The boat with nobody in it. */
+  Trial empty(String how) {
+    return after(Disturbance.moved(how, List.of()));
   }
 }

@@ -59,22 +59,14 @@ final class ReportFields {
         finding.oneOf("role", ROLES, REMEDY),
         finding.oneOf("outcome", OUTCOMES, REMEDY),
         shown.isPresent()
-            ? OptionalDouble.of(si(unit, shown.getAsDouble()))
+            ? OptionalDouble.of(unit.si(shown.getAsDouble()))
             : OptionalDouble.empty(),
-        si(unit, Figures.read(finding, "limit")),
+        unit.si(Figures.read(finding, "limit")),
         flag(finding, "atLeast"),
         unit,
         text(finding, "source"),
         text(finding, "condition"),
         text(finding, "note"));
-  }
-
-  private static double si(Unit unit, double shown) {
-    return switch (unit) {
-      case DEGREE -> Math.toRadians(shown);
-      case LITRE -> shown / 1000;
-      case METRE, KILOGRAM -> shown;
-    };
   }
 
   private static CapacityFigure capacity(Fields figure) {

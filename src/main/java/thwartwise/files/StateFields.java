@@ -3,11 +3,13 @@ package thwartwise.files;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
+import thwartwise.inspection.WaterFigures;
 
 /** One loading of the boat, read back. */
 final class StateFields {
@@ -20,6 +22,7 @@ final class StateFields {
         optional(state, "afloat").map(StateFields::afloat),
         optional(state, "righting").map(StateFields::righting),
         swamped(state.freeObject("swamped", ReportFields.REMEDY)),
+        added(state, "looseWater", "filling").map(StateFields::water).toList(),
         ReportFields.text(state, "note"));
   }
 
@@ -46,16 +49,41 @@ final class StateFields {
   private static RightingFigures righting(Fields righting) {
     List<RightingFigures.Point> curve =
         ReportFields.list(righting, "curve", "point").stream().map(StateFields::point).toList();
-    OptionalDouble flooding = Figures.optional(righting, "floodingHeelDeg");
     return new RightingFigures(
         ReportFields.text(righting, "toward"),
         curve,
-        flooding.isPresent()
-            ? OptionalDouble.of(Math.toRadians(flooding.getAsDouble()))
-            : OptionalDouble.empty(),
+        radians(righting, "floodingHeelDeg"),
         ReportFields.text(righting, "floodingAt"),
         Figures.read(righting, "greatestMomentNm"),
-        Math.toRadians(Figures.read(righting, "greatestMomentHeelDeg")));
+        Math.toRadians(Figures.read(righting, "greatestMomentHeelDeg")),
+        righting.has("workToFloodingNm") ? Figures.read(righting, "workToFloodingNm") : Double.NaN,
+        righting.has("endsBecause") ? ReportFields.text(righting, "endsBecause") : "",
+        added(righting, "openings", "opening").map(StateFields::reached).toList());
+  }
+
+  /** A list that reports of the first program versions did not have. */
+  private static Stream<Fields> added(Fields fields, String key, String item) {
+    return fields.has(key) ? ReportFields.list(fields, key, item).stream() : Stream.empty();
+  }
+
+  private static OptionalDouble radians(Fields fields, String key) {
+    OptionalDouble degrees = Figures.optional(fields, key);
+    return degrees.isPresent() ? OptionalDouble.of(Math.toRadians(degrees.getAsDouble())) : degrees;
+  }
+
+  private static RightingFigures.Reached reached(Fields opening) {
+    return new RightingFigures.Reached(
+        ReportFields.text(opening, "name"),
+        radians(opening, "heelDeg"),
+        ReportFields.text(opening, "into"));
+  }
+
+  private static WaterFigures water(Fields water) {
+    return new WaterFigures(
+        Figures.read(water, "litres") / 1000,
+        Figures.read(water, "leastFreeboardM"),
+        Figures.read(water, "gmM"),
+        ReportFields.flag(water, "comesBack"));
   }
 
   private static RightingFigures.Point point(Fields point) {

@@ -6,6 +6,7 @@ import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
+import thwartwise.inspection.WaterFigures;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -20,6 +21,7 @@ final class StateTree {
     state.afloat().ifPresent(afloat -> node.set("afloat", afloat(afloat)));
     state.righting().ifPresent(righting -> node.set("righting", righting(righting)));
     node.set("swamped", swamped(state.swamped()));
+    node.set("looseWater", ReportTree.list(state.looseWater(), StateTree::water));
     return node.put("note", state.note());
   }
 
@@ -43,7 +45,24 @@ final class StateTree {
     node.put("floodingAt", righting.floodingAt());
     Figures.put(node, "greatestMomentNm", righting.greatestMoment());
     Figures.put(node, "greatestMomentHeelDeg", Math.toDegrees(righting.greatestMomentHeel()));
+    Figures.put(node, "workToFloodingNm", righting.work());
+    node.put("endsBecause", righting.endsBecause());
+    node.set("openings", ReportTree.list(righting.openings(), StateTree::reached));
     return node;
+  }
+
+  private static ObjectNode reached(RightingFigures.Reached opening) {
+    ObjectNode node = JsonText.object().put("name", opening.name());
+    Figures.put(node, "heelDeg", degrees(opening.heel()));
+    return node.put("into", opening.into());
+  }
+
+  private static ObjectNode water(WaterFigures water) {
+    ObjectNode node = JsonText.object();
+    Figures.put(node, "litres", 1000 * water.volume());
+    Figures.put(node, "leastFreeboardM", water.leastFreeboard());
+    Figures.put(node, "gmM", water.gm());
+    return node.put("comesBack", water.returns());
   }
 
   private static ObjectNode point(RightingFigures.Point point) {

@@ -1,7 +1,5 @@
 package thwartwise.geometry;
 
-import java.util.List;
-
 /**
  * What of a solid is seen from one side: area, m², and centre of that area.
  *
@@ -18,13 +16,14 @@ public record Profile(double area, Vector3 centre) {
   public static Profile of(Solid solid, Vector3 toward) {
     double area = 0;
     Vector3 first = Vector3.ZERO;
-    for (int i = 0; i < solid.triangleCount(); i++) {
-      List<Vector3> t = solid.triangle(i);
-      Vector3 doubled = t.get(1).minus(t.get(0)).cross(t.get(2).minus(t.get(0)));
-      double seen = doubled.dot(toward) / 2;
+    for (int t = 0; t < solid.corners.length; t += 3) {
+      Vector3 a = solid.vertex(solid.corners[t]);
+      Vector3 b = solid.vertex(solid.corners[t + 1]);
+      Vector3 c = solid.vertex(solid.corners[t + 2]);
+      double seen = b.minus(a).cross(c.minus(a)).dot(toward) / 2;
       if (seen > 0) {
         area += seen;
-        first = first.plus(t.get(0).plus(t.get(1)).plus(t.get(2)).times(seen / 3));
+        first = first.plus(a.plus(b).plus(c).times(seen / 3));
       }
     }
     return new Profile(area, area > 0 ? first.times(1 / area) : Vector3.ZERO);

@@ -124,11 +124,14 @@ public final class Inspection {
 
   private List<Finding> findings(Trial loaded, Trial limit, Recommendation recommendation) {
     List<Finding> findings = new ArrayList<>();
-    of(loaded, CautiousChecks.of(rules)).forEach(findings::add);
+    of(loaded, checks(Role.LIMITS_CREW)).forEach(findings::add);
+    of(loaded, checks(Role.FORBIDS_AN_ACT)).forEach(findings::add);
     if (!recommendation.withheld()) {
       of(limit, checks(Role.LIMITS_CREW)).forEach(findings::add);
       findings.addAll(worstActs(recommendation));
     }
+    Trial crewed = loaded.people().isEmpty() ? limit : loaded;
+    of(crewed, checks(Role.INFORMATION)).forEach(findings::add);
     findings.addAll(MeasuredLitres.findings(craft));
     return findings;
   }
@@ -162,7 +165,8 @@ public final class Inspection {
   }
 
   private Stream<Finding> of(Trial trial, List<Check> checks) {
-    return checks.stream().flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream());
+    return checks.parallelStream()
+        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream());
   }
 
   private static ChamberFigures chamber(Space space) {

@@ -1,5 +1,6 @@
 package thwartwise.inspection;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -7,10 +8,17 @@ import java.util.Optional;
  *
  * @param loading in words: who is aboard and where
  * @param afloat empty when no such pose exists; {@code note} says why
+ * @param looseWater how it floats with more and more water loose in it
  */
 public record StateFigures(
     String loading,
     Optional<AfloatFigures> afloat,
     Optional<RightingFigures> righting,
     SwampedFigures swamped,
-    String note) {}
+    List<WaterFigures> looseWater,
+    String note) {
+
+  public StateFigures {
+    looseWater = List.copyOf(looseWater);
+  }
+}

@@ -1,18 +1,24 @@
 package thwartwise.inspection;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
 import thwartwise.afloat.Freeboard;
+import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pose;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Opening;
 import thwartwise.checks.Trial;
 
 /** Describes one loading afloat, heeled and swamped, as measured and without allowance. */
 final class States {
+  private static final double LEAST_WATER = 0.01;
+
   private States() {}
 
   static StateFigures of(Trial trial) {
@@ -21,8 +27,10 @@ final class States {
     return new StateFigures(
         trial.condition(),
         rest.worst().map(p -> afloat(trial.craft(), floating, p, rest.allStable())),
-        RightingCurve.towardWorseSide(floating, trial.craft().edges()).map(States::righting),
+        RightingCurve.towardWorseSide(floating, trial.craft().edges())
+            .map(c -> righting(trial.craft(), c)),
         swamped(trial),
+        looseWater(trial),
         rest.noneBecause());
   }
 
@@ -42,7 +50,7 @@ final class States {
         allStable);
   }
 
-  private static RightingFigures righting(RightingCurve curve) {
+  private static RightingFigures righting(Craft craft, RightingCurve curve) {
     List<RightingFigures.Point> points =
         curve.points().stream()
             .map(p -> new RightingFigures.Point(p.heel(), p.arm(), curve.moment(p)))
@@ -53,17 +61,51 @@ final class States {
         curve.floodingHeel(),
         curve.floodingAt(),
         curve.moment(curve.greatest()),
-        curve.greatest().heel());
+        curve.greatest().heel(),
+        curve.energy(),
+        curve.endsBecause(),
+        craft.boat().openings().stream()
+            .filter(o -> !o.floodsTheBoat())
+            .map(o -> reached(curve, o))
+            .toList());
+  }
+
+  /** The first of an opening's two ends to reach the water. */
+  private static RightingFigures.Reached reached(RightingCurve curve, Opening opening) {
+    OptionalDouble heel =
+        opening.ends().stream().map(curve::reaches).flatMapToDouble(OptionalDouble::stream).min();
+    return new RightingFigures.Reached(opening.name(), heel, opening.into().orElse(""));
+  }
+
+  /** Doubling from ten litres as long as every edge is out of the water. */
+  private static List<WaterFigures> looseWater(Trial trial) {
+    LooseWater water = trial.looseWater();
+    double full = water.capacity(Bay.WHOLE);
+    List<WaterFigures> table = new ArrayList<>();
+    for (double volume = LEAST_WATER; volume < full; volume *= 2) {
+      Equilibria rest = Equilibrium.from(water.in(Bay.WHOLE, volume));
+      if (rest.worst().isEmpty()) {
+        return table;
+      }
+      Pose pose = rest.worst().get();
+      double least = Freeboard.least(trial.craft().edges(), pose.plane()).height();
+      if (!(least > 0)) {
+        return table;
+      }
+      boolean returns = rest.allStable() && rest.reached().size() == 1;
+      table.add(new WaterFigures(volume, least, pose.metacentricHeight(), returns));
+    }
+    return table;
   }
 
   private static SwampedFigures swamped(Trial trial) {
-    Floating floating = trial.swamped(Optional.empty());
+    Floating floating = trial.swamped(List.of());
     Equilibria poses = Equilibrium.from(floating);
     return new SwampedFigures(
         floating.liftVolume() > floating.neededVolume(),
         poses.worst().map(States::figures),
         poses.reached().stream().map(States::figures).toList(),
-        trial.spareBuoyancy(Optional.empty()));
+        trial.spareBuoyancy(List.of()));
   }
 
   private static PoseFigures figures(Pose pose) {

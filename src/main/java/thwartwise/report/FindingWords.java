@@ -45,7 +45,7 @@ final class FindingWords {
 
   private static String value(Finding finding) {
     double shown = finding.unit().shown(finding.value().orElse(Double.NaN));
-    int decimals = decimals(finding.unit());
+    int decimals = finding.unit().decimals();
     return Shown.with(
         finding.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals),
         unit(finding.unit()));
@@ -53,24 +53,16 @@ final class FindingWords {
 
   private static String limit(Finding finding) {
     return Shown.with(
-        Shown.down(finding.unit().shown(finding.limit()), decimals(finding.unit())),
+        Shown.down(finding.unit().shown(finding.limit()), finding.unit().decimals()),
         unit(finding.unit()));
-  }
-
-  private static int decimals(Unit unit) {
-    return switch (unit) {
-      case METRE -> 2;
-      case DEGREE -> 1;
-      case KILOGRAM -> 0;
-      case LITRE -> 1;
-    };
   }
 
   private static String unit(Unit unit) {
     return switch (unit) {
       case DEGREE -> "degrees";
       case LITRE -> "litres";
-      case METRE, KILOGRAM -> unit.symbol();
+      case MINUTE -> "minutes";
+      case METRE, KILOGRAM, NEWTON, NEWTON_METRE, MILLIMETRE -> unit.symbol();
     };
   }
 }

@@ -7,6 +7,7 @@ import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
+import thwartwise.inspection.WaterFigures;
 
 /** How the boat floats, heels and lies swamped, in words with the figures in them. */
 final class FloatingSection {
@@ -26,7 +27,11 @@ final class FloatingSection {
         .ifPresentOrElse(
             afloat -> page.point(afloat(afloat)), () -> page.point("It finds no way to float"));
     state.righting().ifPresent(righting -> page.point(righting(righting)));
+    state.righting().stream()
+        .flatMap(r -> r.openings().stream())
+        .forEach(opening -> page.point(opening(opening)));
     page.point(swamped(state.swamped()));
+    state.looseWater().forEach(water -> page.point(water(water)));
     if (!state.note().isBlank()) {
       page.point(state.note());
     }
@@ -70,7 +75,47 @@ final class FloatingSection {
                 + " degrees: "
                 + righting.floodingAt()
             : "no water comes in up to a right angle";
-    return new String[] {side + flooding, moment(righting)};
+    return new String[] {side + flooding, moment(righting), work(righting)};
+  }
+
+  private static String work(RightingFigures righting) {
+    if (!Double.isFinite(righting.work())) {
+      return "";
+    }
+    String ends =
+        righting.floodingHeel().isPresent()
+            ? ""
+            : "; the curve ends there because " + righting.endsBecause();
+    return "It takes "
+        + Shown.down(righting.work(), 0)
+        + Shown.TIED
+        + "Nm of work to heel it so far"
+        + ends;
+  }
+
+  private static String opening(RightingFigures.Reached opening) {
+    String name = opening.name() + ", if left open, ";
+    String fills = opening.into().isBlank() ? "the boat" : opening.into();
+    return opening.heel().isPresent()
+        ? name
+            + "reaches the water at "
+            + Shown.down(Math.toDegrees(opening.heel().getAsDouble()), 0)
+            + " degrees and fills the "
+            + fills
+        : name + "stays clear of the water as far as that";
+  }
+
+  private static String water(WaterFigures water) {
+    return "With "
+        + Shown.up(1000 * water.volume(), 0)
+        + " litres of water loose in it: lowest edge "
+        + Shown.down(water.leastFreeboard(), 2)
+        + Shown.TIED
+        + "m up, metacentric height "
+        + Shown.down(water.gm(), 2)
+        + Shown.TIED
+        + "m"
+        + (water.returns() ? "" : "; it does not come back when nudged");
   }
 
   private static String moment(RightingFigures righting) {

@@ -136,7 +136,7 @@ class BilgedBoxTest {
 
   private static Pose onlyPose(Craft craft) {
     Loading loading = new Loading(craft, List.of(), List.of(), 1);
-    Equilibria found = Equilibrium.from(Swamping.of(loading, 1).floating(Optional.empty()));
+    Equilibria found = Equilibrium.from(Swamping.of(loading, 1).floating(List.of()));
     assertThat(found.reached()).hasSize(1);
     assertThat(found.allStable()).isTrue();
     return found.reached().get(0);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Loading;
@@ -16,7 +15,7 @@ class SwampedPosesTest {
 
   private static Equilibria swamped(BoxBoat boat) {
     Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
-    return Equilibrium.from(Swamping.of(loading, 1).floating(Optional.empty()));
+    return Equilibrium.from(Swamping.of(loading, 1).floating(List.of()));
   }
 
   // On paper: box 3 x 1.2 x 0.5, one tank over the foremost metre, 588 l, and 200 kg whose centre

@@ -37,8 +37,7 @@ class SwampedUnionTest {
   }
 
   private static Floating swamped(Craft craft, Body... people) {
-    return Swamping.of(new Loading(craft, List.of(people), List.of(), 1), 1)
-        .floating(Optional.empty());
+    return Swamping.of(new Loading(craft, List.of(people), List.of(), 1), 1).floating(List.of());
   }
 
   private static final Box OUTSIDE =
@@ -155,7 +154,7 @@ class SwampedUnionTest {
     Craft craft =
         boat().proven("tank", new Span(2, 3)).kit("can", 20, Vector3.of(2.5, 0, 0.2), 0.01).craft();
     Loading loading = new Loading(craft, List.of(), List.of(), 1);
-    double lost = Swamping.of(loading, 1).floating(Optional.of(craft.spaces().get(0))).liftVolume();
+    double lost = Swamping.of(loading, 1).floating(List.of(craft.spaces().get(0))).liftVolume();
     assertThat(lost - swamped(boat().craft()).liftVolume()).isCloseTo(0.01, within(1e-12));
   }
 
@@ -225,8 +224,8 @@ class SwampedUnionTest {
   void the_allowance_shrinks_what_was_drawn_and_nothing_else() {
     Craft craft = boat().proven("tank", new Span(2, 3)).craft();
     Loading loading = new Loading(craft, List.of(), List.of(), 1.05);
-    double less = Swamping.of(loading, 0.9).floating(Optional.empty()).liftVolume();
-    double full = Swamping.of(loading, 1).floating(Optional.empty()).liftVolume();
+    double less = Swamping.of(loading, 0.9).floating(List.of()).liftVolume();
+    double full = Swamping.of(loading, 1).floating(List.of()).liftVolume();
     assertThat(full - less).isCloseTo(0.1 * 0.99 * 1.18 * 0.49, within(1e-9));
   }
 }

@@ -262,7 +262,7 @@ class BoxBoatChecksTest {
             .craft();
     Finding heel = findings(new SwampedLevel(RULES), craft).get(0);
     assertThat(heel.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(heel.note()).isEqualTo("it ends on its side");
+    assertThat(heel.note()).isEqualTo("it rolls over and lies on its side");
     assertThat(Math.toDegrees(heel.value().orElseThrow())).isGreaterThan(45);
   }
 

@@ -20,6 +20,7 @@ import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
+import thwartwise.inspection.WaterFigures;
 import thwartwise.rules.CapacityFigure;
 
 /** Reports made up by hand, to see how they are kept and shown. Their figures are of no boat. */
@@ -98,6 +99,8 @@ public final class SampleRecords {
         Optional.of(afloat()),
         Optional.of(righting()),
         new SwampedFigures(floats, Optional.of(swampedPose()), List.of(swampedPose()), 74.3),
+        List.of(
+            new WaterFigures(0.04, 0.187, 0.52, true), new WaterFigures(0.08, 0.15, 0.3, false)),
         "");
   }
 
@@ -107,6 +110,7 @@ public final class SampleRecords {
         Optional.empty(),
         Optional.empty(),
         new SwampedFigures(false, Optional.empty(), List.of(), -12.4),
+        List.of(),
         "No pose found: the water comes over the rail.");
   }
 
@@ -133,7 +137,13 @@ public final class SampleRecords {
         OptionalDouble.of(Math.toRadians(27.46)),
         "rail, near middle",
         310.9,
-        Math.toRadians(22));
+        Math.toRadians(22),
+        96.4,
+        "rail, near middle reaches the water",
+        List.of(
+            new RightingFigures.Reached(
+                "locker hatch", OptionalDouble.of(Math.toRadians(21.3)), "fore locker"),
+            new RightingFigures.Reached("drain", OptionalDouble.empty(), "")));
   }
 
   private static PoseFigures swampedPose() {

@@ -1,0 +1,58 @@
+package thwartwise.afloat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * A swamped boat that lies upside down: what it takes to turn it back about its length, trim and
+ * sinkage free, by the easier side.
+ *
+ * @param effort greatest moment on the way, N·m; 0 when it rolls back by itself; empty when it
+ *     sinks
+ * @param staysUp whether it stays upright once it is up
+ * @param assessed false when the way back could not be followed
+ */
+public record Capsized(OptionalDouble effort, boolean staysUp, boolean assessed) {
+  private static final int STEP = 2;
+
+  public static Capsized of(Floating swamped) {
+    if (!(swamped.liftVolume() > swamped.neededVolume())) {
+      return new Capsized(OptionalDouble.empty(), false, true);
+    }
+    OptionalDouble starboard = effort(swamped, 1);
+    OptionalDouble port = effort(swamped, -1);
+    if (starboard.isEmpty() && port.isEmpty()) {
+      return new Capsized(OptionalDouble.empty(), false, false);
+    }
+    double easier =
+        Math.min(starboard.orElse(Double.POSITIVE_INFINITY), port.orElse(Double.POSITIVE_INFINITY));
+    return new Capsized(OptionalDouble.of(easier), staysUp(swamped), true);
+  }
+
+  private static boolean staysUp(Floating swamped) {
+    Equilibria rest = Equilibrium.from(swamped);
+    return rest.allStable() && rest.reached().stream().allMatch(p -> p.word().equals("upright"));
+  }
+
+  /** From 180 degrees of heel down to nought by one side. */
+  private static OptionalDouble effort(Floating swamped, double side) {
+    Immersion immersion = new Immersion();
+    double height = swamped.extent(WaterPlane.upward(Math.PI, 0)).middle();
+    double trim = 0;
+    double most = 0;
+    for (int degree = 180; degree >= 0; degree -= STEP) {
+      double heel = side * Math.toRadians(degree);
+      Optional<Settling> here = TrimBalance.at(swamped, heel, trim, height, immersion);
+      if (here.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      double back = side * here.get().heelMoment;
+      most = Math.max(most, -back);
+      trim = here.get().plane.trim();
+      height = here.get().plane.height();
+    }
+    return OptionalDouble.of(most * swamped.density() * Gravity.STANDARD);
+  }
+}

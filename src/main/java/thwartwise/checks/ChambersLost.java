@@ -1,0 +1,50 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import thwartwise.boat.Space;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Swamped with chambers filled as well, how does the boat lie and what lift is left: each chamber
+ * by itself, and the two largest together? Those that are only claimed are lost in every figure.
+ */
+public record ChambersLost(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public boolean aboutSwamped() {
+    return true;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    List<Space> counted = trial.counted();
+    List<Reading> readings = new ArrayList<>();
+    counted.forEach(s -> readings.add(lies(trial, s.name() + " lost", List.of(s))));
+    if (counted.size() > 1) {
+      List<Space> largest = twoLargest(counted);
+      String names = largest.get(0).name() + " and " + largest.get(1).name();
+      readings.add(
+          SwampedLift.toSpare(
+              rules, trial, "swamped, two largest lost, lift to spare", largest, names));
+      readings.add(lies(trial, "two largest lost", largest));
+    }
+    return readings;
+  }
+
+  private static List<Space> twoLargest(List<Space> counted) {
+    Comparator<Space> byLift =
+        Comparator.comparingDouble(s -> -s.counting().share() * s.solid().volume());
+    return counted.stream().sorted(byLift).limit(2).toList();
+  }
+
+  private Reading lies(Trial trial, String what, List<Space> lost) {
+    return SwampedLevel.heel(
+        rules, "swamped, " + what + ", heel", "swamped-heel", trial, trial.swampedRest(lost));
+  }
+}

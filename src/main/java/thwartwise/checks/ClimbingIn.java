@@ -1,0 +1,25 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.rules.RuleSet;
+
+/** May a swimmer come back aboard over the side or the stern, the whole weight on the rail? */
+public record ClimbingIn(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.FORBIDS_AN_ACT;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    double adult = rules.value("design-person");
+    Heeled heeled = new Heeled(rules);
+    List<Reading> readings = new ArrayList<>();
+    readings.addAll(
+        heeled.readings("climbing in over the side", Moves.climbingInOverTheSide(trial, adult)));
+    readings.addAll(
+        heeled.readings("climbing in over the stern", Moves.climbingInOverTheStern(trial, adult)));
+    return readings;
+  }
+}

@@ -1,0 +1,38 @@
+package thwartwise.checks;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import thwartwise.rules.RuleSet;
+
+/** How hard may a line pull at each cleat before water comes in? */
+public record GreatestPull(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    return Stream.of(true, false)
+        .flatMap(astern -> LineOut.of(rules, trial, astern).stream())
+        .map(line -> reading(trial, line))
+        .toList();
+  }
+
+  private Reading reading(Trial trial, LineOut line) {
+    double greatest = line.greatest(trial);
+    String further =
+        greatest < rules.value("greatest-pull") ? "" : "; nothing harder was looked at";
+    return new Reading(
+        "greatest pull at the " + line.cleat().name(),
+        OptionalDouble.of(greatest),
+        true,
+        line.expected(trial),
+        true,
+        Unit.NEWTON,
+        rules.limit("drag-water").cited(),
+        trial.condition(),
+        "level pull before water comes in, against what current and wind may snatch" + further);
+  }
+}

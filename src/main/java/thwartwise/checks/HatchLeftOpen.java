@@ -1,0 +1,48 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.afloat.Equilibria;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Space;
+import thwartwise.rules.RuleSet;
+
+/** May a hatch be left open? What it shuts then fills when the boat is swamped. */
+public record HatchLeftOpen(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.FORBIDS_AN_ACT;
+  }
+
+  @Override
+  public boolean aboutSwamped() {
+    return true;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    List<Reading> readings = new ArrayList<>();
+    for (Opening hatch : trial.craft().boat().openings()) {
+      hatch
+          .into()
+          .filter(chamber -> hatch.closedBy().isPresent())
+          .ifPresent(chamber -> readings.addAll(readings(trial, hatch, chamber)));
+    }
+    return readings;
+  }
+
+  private List<Reading> readings(Trial trial, Opening hatch, String chamber) {
+    List<Space> filled =
+        trial.counted().stream().filter(s -> s.chamber().name().equals(chamber)).toList();
+    if (filled.isEmpty()) {
+      return List.of();
+    }
+    String act = "leaving the " + hatch.name() + " open";
+    Trial open =
+        trial.after(Disturbance.moved("the " + hatch.name() + " left open", trial.people()));
+    Equilibria poses = open.swampedRest(filled);
+    return List.of(
+        SwampedLift.toSpare(rules, open, act + ", lift to spare when swamped", filled, ""),
+        SwampedLevel.heel(rules, act + ", heel when swamped", "swamped-heel", open, poses));
+  }
+}

@@ -1,0 +1,51 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Gravity;
+import thwartwise.boat.HullForm;
+import thwartwise.boat.Loading;
+import thwartwise.rules.RuleSet;
+
+/** Swamped, with everyone in the water and holding the rail on one side, does the boat stay up? */
+public record HoldingOnToOneSide(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public boolean aboutSwamped() {
+    return true;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    if (trial.people().isEmpty()) {
+      return List.of();
+    }
+    Trial worst = holding(trial, 1);
+    Equilibria poses =
+        Equilibria.of(
+            Stream.of(1.0, -1.0).map(s -> holding(trial, s).swampedRest(List.of())).toList());
+    return List.of(
+        SwampedLevel.heel(
+            rules,
+            "swamped, everyone in the water holding one side",
+            "swamped-side-heel",
+            worst,
+            poses));
+  }
+
+  private Trial holding(Trial trial, double side) {
+    HullForm form = trial.craft().form();
+    double each = rules.value("hanging") / Gravity.STANDARD;
+    List<Loading.Weight> hands = new ArrayList<>();
+    trial.people().forEach(b -> hands.add(new Loading.Weight(each, form.railAt(b.x(), side > 0))));
+    return trial.after(
+        Disturbance.weighed(
+            "everyone in the water, holding the rail on one side", List.of(), hands));
+  }
+}

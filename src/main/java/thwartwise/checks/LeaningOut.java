@@ -1,0 +1,17 @@
+package thwartwise.checks;
+
+import java.util.List;
+import thwartwise.rules.RuleSet;
+
+/** May one person lean out over the rail while the others sit? */
+public record LeaningOut(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.FORBIDS_AN_ACT;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    return new Heeled(rules).readings("leaning out over the side", Moves.leaningOut(trial));
+  }
+}

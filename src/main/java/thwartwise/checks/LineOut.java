@@ -1,0 +1,97 @@
+package thwartwise.checks;
+
+import java.util.List;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Force;
+import thwartwise.afloat.Gravity;
+import thwartwise.afloat.Pose;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.HullForm;
+import thwartwise.boat.Loading;
+import thwartwise.geometry.Profile;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.RuleSet;
+
+/**
+ * A line from a cleat to the ground, leading away from the boat and down: its level part is paired
+ * with the water's reaction, its steep part is a weight at the cleat.
+ *
+ * @param astern whether it leads away over the stern
+ */
+record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
+  /** As near as a pull is looked for, N. */
+  private static final double TOLERANCE = 10;
+
+  /** Cleats in one half of the boat; where none was named, the middle of the rail at that end. */
+  static List<LineOut> of(RuleSet rules, Trial trial, boolean astern) {
+    HullForm form = trial.craft().form();
+    double middle = form.outside().extent(Vector3.of(1, 0, 0)).middle();
+    List<LineOut> lines =
+        trial.craft().boat().cleats().stream()
+            .filter(c -> c.at().x() < middle == astern)
+            .map(c -> new LineOut(rules, c, astern))
+            .toList();
+    if (!lines.isEmpty()) {
+      return lines;
+    }
+    Vector3 end = Moves.middle(astern ? form.aftRail() : form.foreRail());
+    String name = astern ? "middle of the stern" : "stem";
+    return List.of(new LineOut(rules, new Cleat(name, end), astern));
+  }
+
+  /**
+   * The level pull of current and wind on a boat that lies end on to both, snatch included, N: drag
+   * of what is seen of the hull under water, of the hull above it and of the people.
+   */
+  double expected(Trial trial) {
+    Vector3 toward = Vector3.of(astern ? -1 : 1, 0, 0);
+    Solid hull = trial.craft().form().outside();
+    Equilibria rest = trial.atRest();
+    double wet =
+        rest.worst().map(p -> Profile.of(hull.under(p.plane()), toward).area()).orElse(0.0);
+    double speed = rules.value("current");
+    double water =
+        trial.craft().waterDensity() / 2 * rules.value("drag-water") * wet * speed * speed;
+    double air = rest.worst().map(p -> Wind.of(rules).push(trial, p, toward)).orElse(0.0);
+    return rules.value("snatch") * (water + air);
+  }
+
+  /** The trial with so much level pull on the line, N. */
+  Trial pulling(Trial trial, double newtons) {
+    double down = newtons * Math.tan(Math.toRadians(rules.value("line-angle")));
+    Force force = new Force(cleat.at(), astern ? -newtons : newtons, 0);
+    return trial.after(
+        Disturbance.pulled("a line out from the " + cleat.name(), trial.people(), List.of(force))
+            .and(new Loading.Weight(down / Gravity.STANDARD, cleat.at())));
+  }
+
+  /** The level pull at which water first comes in or the boat finds no steady rest, N. */
+  double greatest(Trial trial) {
+    double holds = 0;
+    double fails = rules.value("greatest-pull");
+    if (staysDry(pulling(trial, fails))) {
+      return fails;
+    }
+    while (fails - holds > TOLERANCE) {
+      double middle = (holds + fails) / 2;
+      if (staysDry(pulling(trial, middle))) {
+        holds = middle;
+      } else {
+        fails = middle;
+      }
+    }
+    return holds;
+  }
+
+  private static boolean staysDry(Trial trial) {
+    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
+    return lowest.height().isPresent() && lowest.height().getAsDouble() >= 0;
+  }
+
+  /** The vertical distance from the water's reaction up to the cleat, m, for the reader. */
+  static double lever(Trial trial, Vector3 at, Pose pose, Vector3 toward) {
+    Solid under = trial.craft().form().outside().under(pose.plane());
+    return pose.above(at) - pose.above(Profile.of(under, toward).centre());
+  }
+}

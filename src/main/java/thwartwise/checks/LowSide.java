@@ -1,0 +1,63 @@
+package thwartwise.checks;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import thwartwise.afloat.RightingCurve;
+import thwartwise.rules.RuleSet;
+
+/** With everyone on the low side, how much work is left before water comes in? */
+public record LowSide(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    return Moves.everyone(trial, 1, "everyone on the low side,").stream()
+        .map(this::reading)
+        .min(java.util.Comparator.comparingDouble(Reading::margin))
+        .stream()
+        .toList();
+  }
+
+  private Reading reading(Trial low) {
+    return RightingCurve.towardWorseSide(low.afloat(), low.edges())
+        .map(curve -> reading(low, curve))
+        .orElseGet(() -> reading(low, OptionalDouble.empty(), false, "no trim balances it"));
+  }
+
+  private Reading reading(Trial low, RightingCurve curve) {
+    RightingCurve.Point greatest = curve.greatest();
+    boolean rights = greatest.arm() > 0;
+    String note =
+        String.format(
+            Locale.ROOT,
+            "to %s it ends at %.0f degrees, because %s; %s",
+            curve.side().word(),
+            Math.floor(Math.toDegrees(curve.last().heel())),
+            curve.endsBecause(),
+            rights
+                ? String.format(
+                    Locale.ROOT,
+                    "at most %.0f Nm bring it back, at %.0f degrees",
+                    Math.floor(curve.moment(greatest)),
+                    Math.toDegrees(greatest.heel()))
+                : "nothing on the way brings it back");
+    return reading(low, OptionalDouble.of(rights ? curve.energy() : 0), true, note);
+  }
+
+  private Reading reading(Trial low, OptionalDouble value, boolean assessed, String note) {
+    return new Reading(
+        "righting with everyone on the low side, work to flooding",
+        value,
+        assessed,
+        rules.value("low-side-work"),
+        true,
+        Unit.NEWTON_METRE,
+        rules.limit("low-side-work").cited(),
+        low.condition(),
+        note);
+  }
+}

@@ -1,0 +1,63 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thwartwise.afloat.Force;
+import thwartwise.boat.HullForm;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.RuleSet;
+
+/** What does the motor do at full push, put hard over? A boat without a motor has no answer. */
+public record MotorPush(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    return trial.craft().boat().propulsion() instanceof Propulsion.Outboard motor
+        ? new Heeled(rules).readings("motor hard over", bothSides(trial, motor))
+        : List.of();
+  }
+
+  private List<Trial> bothSides(Trial trial, Propulsion.Outboard motor) {
+    double push = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
+    double over = Math.toRadians(rules.value("motor-over"));
+    Vector3 at = propeller(trial.craft().form());
+    double lever =
+        trial
+            .atRest()
+            .worst()
+            .map(p -> LineOut.lever(trial, at, p, p.plane().athwart()))
+            .orElse(0.0);
+    List<Trial> ways = new ArrayList<>();
+    for (double side : List.of(1.0, -1.0)) {
+      Force force = new Force(at, push * Math.cos(over), side * push * Math.sin(over));
+      String how =
+          String.format(
+              Locale.ROOT,
+              "motor pushing %.0f N, hard over%s, %.2f m under the water's hold on the hull",
+              push,
+              Moves.sideWord(side),
+              -lever);
+      ways.add(trial.after(Disturbance.pulled(how, trial.people(), List.of(force))));
+    }
+    return ways;
+  }
+
+  private Vector3 propeller(HullForm form) {
+    double foot = form.outside().within(aftEnd(form)).extent(Vector3.of(0, 0, 1)).from();
+    Vector3 stern = Moves.middle(form.aftRail());
+    return Vector3.of(stern.x(), 0, foot - rules.value("motor-depth"));
+  }
+
+  private static Box aftEnd(HullForm form) {
+    double aft = form.outside().extent(Vector3.of(1, 0, 0)).from();
+    return new Box(new Span(aft, aft + 0.1 * form.length()), Span.ALL, Span.ALL);
+  }
+}

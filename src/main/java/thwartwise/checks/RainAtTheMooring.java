@@ -1,0 +1,63 @@
+package thwartwise.checks;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Bay;
+import thwartwise.afloat.LooseWater;
+import thwartwise.afloat.WaterLimits;
+import thwartwise.boat.Craft;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Profile;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/** How much rain does the boat take, left at its mooring with nobody in it? */
+public record RainAtTheMooring(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    Trial moored = trial.empty("left at its mooring, nobody in it");
+    LooseWater water = moored.looseWater();
+    double trouble =
+        WaterLimits.of(water, Bay.WHOLE, moored.edges())
+            .trouble()
+            .orElse(water.capacity(Bay.WHOLE));
+    double area = open(trial.craft());
+    Limit limit = rules.limit("rain");
+    return List.of(
+        new Reading(
+            "rain at the mooring",
+            OptionalDouble.of(trouble / area),
+            true,
+            limit.value() / 1000,
+            true,
+            Unit.MILLIMETRE,
+            limit.cited(),
+            moored.condition(),
+            String.format(
+                Locale.ROOT,
+                "%.0f litres on %.1f square metres, until an edge is under or it no longer comes"
+                    + " back",
+                Math.floor(1000 * trouble),
+                area)));
+  }
+
+  /** What the rain falls into: the plan of the rail without the decked lengths, m². */
+  private static double open(Craft craft) {
+    Vector3 up = Vector3.of(0, 0, 1);
+    Solid outside = craft.form().outside();
+    double covered = 0;
+    for (Span deck : craft.boat().hull().decked()) {
+      covered += Profile.of(outside.within(new Box(deck, Span.ALL, Span.ALL)), up).area();
+    }
+    return Math.max(1e-6, Profile.of(outside, up).area() - covered);
+  }
+}

@@ -1,0 +1,45 @@
+package thwartwise.checks;
+
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Pose;
+
+/** What is read off a boat's poses once it has come to rest, and what is said when it does not. */
+final class Steady {
+  private Steady() {}
+
+  /** The greatest of a figure over every pose; empty without a steady rest. */
+  static OptionalDouble greatest(Equilibria rest, ToDoubleFunction<Pose> figure) {
+    return rest.allStable()
+        ? rest.reached().stream().mapToDouble(figure).max()
+        : OptionalDouble.empty();
+  }
+
+  static OptionalDouble least(Equilibria rest, ToDoubleFunction<Pose> figure) {
+    return rest.allStable()
+        ? rest.reached().stream().mapToDouble(figure).min()
+        : OptionalDouble.empty();
+  }
+
+  static double heel(Pose pose) {
+    return Math.abs(pose.heel());
+  }
+
+  /** How it lies, plainly; blank when it lies upright. */
+  static String words(Equilibria rest) {
+    if (!rest.exist()) {
+      return rest.noneBecause();
+    }
+    if (!rest.allStable()) {
+      return "it does not come to a steady rest";
+    }
+    return switch (rest.worst().orElseThrow().word()) {
+      case "upside down" -> "it rolls over and ends upside down";
+      case "on its side" -> "it rolls over and lies on its side";
+      case "stern up" -> "it stands on its bow";
+      case "bow up" -> "it stands on its stern";
+      default -> "";
+    };
+  }
+}

@@ -1,0 +1,82 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Pose;
+import thwartwise.afloat.Side;
+import thwartwise.afloat.Swing;
+import thwartwise.boat.Body;
+import thwartwise.rules.RuleSet;
+
+/**
+ * May somebody throw themselves from where they sit to one side? Judged by energy: the boat must
+ * swing back before water comes in. Where no swing can be followed, the heel at which it would rest
+ * may be half of that at which it floods.
+ */
+public record SuddenShift(RuleSet rules) implements Check {
+  private static final String NAME = "a sudden shift to one side";
+  private static final String SOURCE =
+      "work of the moved weight against work of righting, dynamical stability of the textbooks"
+          + " (FROM MEMORY)";
+  private static final double UNLIMITED = Math.PI / 2;
+
+  @Override
+  public Role role() {
+    return Role.FORBIDS_AN_ACT;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    Equilibria before = trial.atRest();
+    List<Reading> readings = new ArrayList<>();
+    for (Side side : trial.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
+      for (int i = 0; i < trial.people().size(); i++) {
+        Body body = trial.people().get(i);
+        Body moved = body.at(-side.sign() * body.reach());
+        String how = body.name() + " suddenly hard against the side to " + side.word();
+        List<Body> people = Moves.replaced(trial.people(), i, moved);
+        readings.add(reading(before, trial.after(Disturbance.moved(how, people)), side));
+      }
+    }
+    return readings.stream().min(Comparator.comparingDouble(Reading::margin)).stream().toList();
+  }
+
+  private static Reading reading(Equilibria before, Trial after, Side side) {
+    if (!before.allStable()) {
+      OptionalDouble none = OptionalDouble.empty();
+      return reading(after, none, UNLIMITED, before.assessed(), Steady.words(before));
+    }
+    double from = side.sign() * before.worst().map(Pose::heel).orElse(0.0);
+    Optional<Swing> swing = Swing.of(after.afloat(), from, side, after.edges());
+    double flooding = swing.map(s -> s.flooding().orElse(UNLIMITED)).orElse(UNLIMITED);
+    if (swing.map(s -> s.heel().isPresent()).orElse(false)) {
+      String note = "as far as it swings, against where water comes in";
+      return reading(after, swing.get().heel(), flooding, true, note);
+    }
+    if (swing.map(s -> s.flooding().isPresent()).orElse(false)) {
+      String note = "water comes in, " + swing.get().floodingAt() + ", before it swings back";
+      return reading(after, OptionalDouble.empty(), flooding, true, note);
+    }
+    return atRest(after, flooding);
+  }
+
+  private static Reading atRest(Trial after, double flooding) {
+    Equilibria rest = after.atRest();
+    return reading(
+        after,
+        Steady.greatest(rest, Steady::heel),
+        flooding / 2,
+        rest.assessed(),
+        "no swing could be followed: where it would rest, against half of where water comes in");
+  }
+
+  private static Reading reading(
+      Trial after, OptionalDouble value, double limit, boolean assessed, String note) {
+    return new Reading(
+        NAME, value, assessed, limit, false, Unit.DEGREE, SOURCE, after.condition(), note);
+  }
+}

@@ -1,0 +1,57 @@
+package thwartwise.checks;
+
+import thwartwise.afloat.Pose;
+import thwartwise.geometry.Profile;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+import thwartwise.rules.RuleSet;
+
+/**
+ * The push of a steady wind on the hull above the water and on the people, each with its own area
+ * and drag coefficient.
+ *
+ * @param pressure of the wind, Pa
+ */
+record Wind(RuleSet rules, double pressure) {
+
+  static Wind of(RuleSet rules) {
+    double speed = rules.value("wind");
+    return new Wind(rules, rules.value("air-density") / 2 * speed * speed);
+  }
+
+  /** N, wind coming from a direction. */
+  double push(Trial trial, Pose pose, Vector3 from) {
+    return hull(trial, pose, from) + people(trial);
+  }
+
+  /** Where it attacks: the mean of hull and people, each by its share of the push. */
+  Vector3 centre(Trial trial, Pose pose, Vector3 from) {
+    double onHull = hull(trial, pose, from);
+    Vector3 sum = Profile.of(dry(trial, pose), from).centre().times(onHull);
+    double onEach = person();
+    for (var body : trial.people()) {
+      sum = sum.plus(body.centre().times(onEach));
+    }
+    double all = onHull + onEach * trial.people().size();
+    return all > 0 ? sum.times(1 / all) : Vector3.ZERO;
+  }
+
+  private double hull(Trial trial, Pose pose, Vector3 from) {
+    return pressure * rules.value("drag-hull") * Profile.of(dry(trial, pose), from).area();
+  }
+
+  private double people(Trial trial) {
+    return trial.people().size() * person();
+  }
+
+  private double person() {
+    return pressure * rules.value("drag-person") * rules.value("person-area");
+  }
+
+  private static Solid dry(Trial trial, Pose pose) {
+    WaterPlane plane = pose.plane();
+    WaterPlane turned = new WaterPlane(plane.up().times(-1), -plane.height());
+    return trial.craft().form().outside().under(turned);
+  }
+}

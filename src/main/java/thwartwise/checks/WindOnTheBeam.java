@@ -1,0 +1,46 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thwartwise.afloat.Force;
+import thwartwise.afloat.Pose;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.RuleSet;
+
+/** How far does a steady wind from the side lay the boat over? */
+public record WindOnTheBeam(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    List<Trial> ways = trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of());
+    return new Heeled(rules, rules.value("wind-heel-share")).readings("wind on the beam", ways);
+  }
+
+  private List<Trial> bothSides(Trial trial, Pose pose) {
+    Wind wind = Wind.of(rules);
+    List<Trial> ways = new ArrayList<>();
+    for (double toPort : List.of(1.0, -1.0)) {
+      Vector3 from = pose.plane().athwart().times(-toPort);
+      double push = wind.push(trial, pose, from);
+      Vector3 centre = wind.centre(trial, pose, from);
+      String how =
+          String.format(
+              Locale.ROOT,
+              "wind of %.1f m/s%s, %.0f N, %.2f m above the water's hold on the hull",
+              rules.value("wind"),
+              Moves.sideWord(toPort),
+              Math.ceil(push),
+              LineOut.lever(trial, centre, pose, from));
+      ways.add(
+          trial.after(
+              Disturbance.pulled(
+                  how, trial.people(), List.of(new Force(centre, 0, toPort * push)))));
+    }
+    return ways;
+  }
+}
