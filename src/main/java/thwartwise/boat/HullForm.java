@@ -31,6 +31,7 @@ public final class HullForm {
   private final Solid shellInside;
   private final Loft.AreaCentre skin;
   private final Solid skeg;
+  private final List<Span> crossings;
 
   private HullForm(HullMeasurements measured) {
     this.measured = measured;
@@ -43,6 +44,7 @@ public final class HullForm {
     this.shellInside = Loft.closed(Shrink.inward(lines, coarse, measured.thickness()));
     this.skin = Loft.areaOf(Loft.withoutLid(sections));
     List<Vector3> keel = sections.stream().map(s -> s.port().get(0)).toList();
+    this.crossings = lines.crossings();
     this.skeg = measured.skeg().map(s -> SkegSolid.of(s, keel)).orElse(Solid.EMPTY);
   }
 
@@ -133,6 +135,11 @@ public final class HullForm {
       railPoints(sections.get(j).starboardRail(), next.map(Section::starboardRail), points);
     }
     return points;
+  }
+
+  /** Lengths of the boat over which the faired outline crosses itself, though no station's does. */
+  public List<Span> crossings() {
+    return crossings;
   }
 
   /** The highest point of the rail at the aft end, one a side. */

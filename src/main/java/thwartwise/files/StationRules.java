@@ -1,14 +1,16 @@
 package thwartwise.files;
 
 import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Crossing;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
 import thwartwise.record.Printable;
 
 /**
  * What a set of stations must be to close into a hull: three or more from aft to forward, the same
- * points in each, keel on the middle line, rail on top. Slips of tape and pencil are caught here,
- * before anything is built from them.
+ * points in each, keel on the middle line, rail on top, no outline that crosses itself. Slips of
+ * tape and pencil are caught here, before anything is built from them.
  */
 final class StationRules {
   private static final int FEWEST_STATIONS = 3;
@@ -56,6 +58,8 @@ final class StationRules {
     checkPort(spot, station.port());
     checkRail(spot, "", station.port());
     checkRail(spot, "to starboard ", station.starboard());
+    checkCrossing(spot, "", station.port());
+    checkCrossing(spot, "to starboard ", station.starboard());
   }
 
   private static void checkSides(Spot spot, Station station) {
@@ -103,6 +107,18 @@ final class StationRules {
                 + " Measure both up from the lowest point of the bottom, or swap them.",
             side, Typed.number(rail), lineName(i, points.size()), Typed.number(points.get(i).z()));
       }
+    }
+  }
+
+  private static void checkCrossing(Spot spot, String side, List<Vector3> points) {
+    Optional<Crossing> crossing = Crossing.of(points);
+    if (crossing.isPresent()) {
+      throw spot.fault(
+          "%sthe outline crosses itself between %s and %s."
+              + " List the points from the keel out and up to the rail, or measure those two again.",
+          side,
+          lineName(crossing.get().first(), points.size()),
+          lineName(crossing.get().second(), points.size()));
     }
   }
 
