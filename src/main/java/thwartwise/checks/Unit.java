@@ -5,13 +5,15 @@ import java.math.RoundingMode;
 
 /**
  * The unit in which a finding is shown; the value inside is always SI (metre, kilogram, radian,
- * cubic metre).
+ * cubic metre, radian per metre), a share as a fraction of one.
  */
 public enum Unit {
   METRE("m", 2),
   DEGREE("deg", 1),
   KILOGRAM("kg", 0),
-  LITRE("l", 1);
+  LITRE("l", 1),
+  PERCENT("%", 0),
+  DEGREE_PER_METRE("deg/m", 1);
 
   // A limit such as 0.15 is not exact in binary; without this it would round to 0.14.
   private static final double BINARY = 1e-9;
@@ -31,8 +33,9 @@ public enum Unit {
   /** From SI to the shown unit. */
   public double shown(double si) {
     return switch (this) {
-      case DEGREE -> Math.toDegrees(si);
+      case DEGREE, DEGREE_PER_METRE -> Math.toDegrees(si);
       case LITRE -> 1000 * si;
+      case PERCENT -> 100 * si;
       case METRE, KILOGRAM -> si;
     };
   }

@@ -71,8 +71,9 @@ final class ReportFields {
 
   private static double si(Unit unit, double shown) {
     return switch (unit) {
-      case DEGREE -> Math.toRadians(shown);
+      case DEGREE, DEGREE_PER_METRE -> Math.toRadians(shown);
       case LITRE -> shown / 1000;
+      case PERCENT -> shown / 100;
       case METRE, KILOGRAM -> shown;
     };
   }

@@ -60,8 +60,8 @@ final class FindingWords {
   private static int decimals(Unit unit) {
     return switch (unit) {
       case METRE -> 2;
-      case DEGREE -> 1;
-      case KILOGRAM -> 0;
+      case DEGREE, DEGREE_PER_METRE -> 1;
+      case KILOGRAM, PERCENT -> 0;
       case LITRE -> 1;
     };
   }
@@ -70,7 +70,8 @@ final class FindingWords {
     return switch (unit) {
       case DEGREE -> "degrees";
       case LITRE -> "litres";
-      case METRE, KILOGRAM -> unit.symbol();
+      case DEGREE_PER_METRE -> "degrees a metre";
+      case METRE, KILOGRAM, PERCENT -> unit.symbol();
     };
   }
 }
