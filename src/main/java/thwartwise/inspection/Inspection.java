@@ -130,6 +130,7 @@ public final class Inspection {
       findings.addAll(worstActs(recommendation));
     }
     findings.addAll(MeasuredLitres.findings(craft));
+    findings.addAll(Plausibility.findings(loaded.loading()));
     return findings;
   }
 
