@@ -1,6 +1,8 @@
 package thwartwise.afloat;
 
 import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -34,12 +36,16 @@ public record Floating(
     this(mass, centre, lifts, density, List.of(), List.of());
   }
 
-  /** The boat dry inside: what lifts it is its outside up to a lid at the rail. */
+  /** The boat dry inside: what lifts it is its outside up to a lid at the rail, and a skeg. */
   public static Floating dry(Loading loading) {
+    HullForm form = loading.craft().form();
     return new Floating(
         loading.mass(),
         loading.centre(),
-        List.of(new Lift(loading.craft().form().outside(), 1)),
+        Stream.of(form.outside(), form.skeg())
+            .filter(s -> s.triangleCount() > 0)
+            .map(s -> new Lift(s, 1))
+            .toList(),
         loading.craft().waterDensity());
   }
 

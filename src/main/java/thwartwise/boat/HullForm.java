@@ -8,8 +8,8 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * The solids of a hull: its outside up to a lid at the rail, its inside, its thin shell, and the
- * faired rail.
+ * The solids of a hull: its outside up to a lid at the rail, its inside, its thin shell, its skeg,
+ * and the faired rail.
  *
  * <p>Lines are faired between stations (see {@link FairedCurve}); across a station the surface is
  * straight from point to point, as a plywood panel is.
@@ -30,6 +30,8 @@ public final class HullForm {
   private final Solid shellOutside;
   private final Solid shellInside;
   private final Loft.AreaCentre skin;
+  private final Solid skeg;
+  private final List<Span> crossings;
 
   private HullForm(HullMeasurements measured) {
     this.measured = measured;
@@ -41,12 +43,15 @@ public final class HullForm {
     this.shellOutside = Loft.closed(coarse);
     this.shellInside = Loft.closed(Shrink.inward(lines, coarse, measured.thickness()));
     this.skin = Loft.areaOf(Loft.withoutLid(sections));
+    List<Vector3> keel = sections.stream().map(s -> s.port().get(0)).toList();
+    this.crossings = lines.crossings();
+    this.skeg = measured.skeg().map(s -> SkegSolid.of(s, keel)).orElse(Solid.EMPTY);
   }
 
   /**
    * Builds the solids.
    *
-   * @throws UnusableBoat when the stations enclose no space
+   * @throws UnusableBoat when the stations enclose no space or the skeg is not under the keel
    */
   public static HullForm of(HullMeasurements measured) {
     HullForm form = new HullForm(measured);
@@ -66,6 +71,15 @@ public final class HullForm {
   /** The inside of the shell, closed by a lid at the rail. */
   public Solid inside() {
     return inside;
+  }
+
+  /**
+   * The skeg between its lower edge and the keel line, empty when there is none. It shares no
+   * volume with {@link #outside} and displaces water beside it while the boat is dry; swamped, its
+   * wood is part of the shell's volume already.
+   */
+  public Solid skeg() {
+    return skeg;
   }
 
   /**
@@ -121,6 +135,11 @@ public final class HullForm {
       railPoints(sections.get(j).starboardRail(), next.map(Section::starboardRail), points);
     }
     return points;
+  }
+
+  /** Lengths of the boat over which the faired outline crosses itself, though no station's does. */
+  public List<Span> crossings() {
+    return crossings;
   }
 
   /** The highest point of the rail at the aft end, one a side. */

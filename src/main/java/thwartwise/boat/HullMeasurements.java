@@ -16,6 +16,7 @@ import thwartwise.geometry.Vector3;
  * @param floor height of what people stand on, m
  * @param stations aft to forward, at least three, each with the same number of points
  * @param decked lengths where the rail is not an edge that floods
+ * @param skeg a fin under the keel; its wood is part of the mass
  */
 public record HullMeasurements(
     double mass,
@@ -25,10 +26,24 @@ public record HullMeasurements(
     double thickness,
     double floor,
     List<Station> stations,
-    List<Span> decked) {
+    List<Span> decked,
+    Optional<Skeg> skeg) {
 
   public HullMeasurements {
     stations = List.copyOf(stations);
     decked = List.copyOf(decked);
+  }
+
+  /** A hull without a skeg. */
+  public HullMeasurements(
+      double mass,
+      Optional<Vector3> centre,
+      Optional<Material> material,
+      double density,
+      double thickness,
+      double floor,
+      List<Station> stations,
+      List<Span> decked) {
+    this(mass, centre, material, density, thickness, floor, stations, decked, Optional.empty());
   }
 }

@@ -3,10 +3,14 @@ package thwartwise.boat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /** The faired lines of a hull, and sections through them as close together as asked. */
 final class Lines {
+  /** How often a stretch between two stations is looked at for a crossing. */
+  private static final int LOOKS = 40;
+
   private final List<FairedLine> port;
   private final List<FairedLine> starboard;
   private final int stretches;
@@ -47,6 +51,30 @@ final class Lines {
     }
     sections.add(at(stretches - 1, 1, 0));
     return sections;
+  }
+
+  /**
+   * Lengths along the rail over which the outline crosses itself: from the last sound section to
+   * the next one. Straight lines cross as well as bent ones, so the sections are not those of the
+   * sag.
+   */
+  List<Span> crossings() {
+    List<Span> crossings = new ArrayList<>();
+    double sound = at(0, 0, 0).portRail().x();
+    boolean crossing = false;
+    for (int piece = 0; piece <= stretches * LOOKS; piece++) {
+      int stretch = Math.min(piece / LOOKS, stretches - 1);
+      Section section = at(stretch, (double) (piece - stretch * LOOKS) / LOOKS, 0);
+      if (crossing && !section.crossesItself()) {
+        crossings.add(new Span(sound, section.portRail().x()));
+      }
+      crossing = section.crossesItself();
+      sound = crossing ? sound : section.portRail().x();
+    }
+    if (crossing) {
+      crossings.add(new Span(sound, at(stretches - 1, 1, 0).portRail().x()));
+    }
+    return crossings;
   }
 
   /** A section that follows the lines, moved along x by the same distance on each of them. */

@@ -2,6 +2,7 @@ package thwartwise.boat;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.geometry.Vector3;
 
 /**
  * One half section, keel to rail, with its straight panels moved inward and met again. Panels run
@@ -26,14 +27,23 @@ final class Offset2 {
   private double endY;
   private double endZ;
 
-  void panel(double y0, double z0, double y1, double z1, double step) {
-    double length = Math.hypot(y1 - y0, z1 - z0);
-    endY = y1;
-    endZ = z1;
-    if (length > NUMERIC) {
-      panels.add(new Panel(y0, z0, (y1 - y0) / length, (z1 - z0) / length, step));
+  /**
+   * Adds the panel from one point to the next; only y and z count.
+   *
+   * @param trace which way the panel runs in this plane, keel to rail
+   * @param step how far it moves in this plane
+   */
+  void panel(Vector3 from, Vector3 to, Vector3 trace, double step) {
+    endY = to.y();
+    endZ = to.z();
+    double across = Math.hypot(trace.y(), trace.z());
+    if (Math.hypot(to.y() - from.y(), to.z() - from.z()) > NUMERIC && across > 0) {
+      panels.add(new Panel(from.y(), from.z(), trace.y() / across, trace.z() / across, step));
     } else {
-      panels.add(panels.isEmpty() ? new Panel(y0, z0, 0, 1, step) : repeat(y0, z0, step));
+      panels.add(
+          panels.isEmpty()
+              ? new Panel(from.y(), from.z(), 0, 1, step)
+              : repeat(from.y(), from.z(), step));
     }
   }
 

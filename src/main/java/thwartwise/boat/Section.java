@@ -11,6 +11,10 @@ record Section(List<Vector3> port, List<Vector3> starboard) {
     starboard = List.copyOf(starboard);
   }
 
+  boolean crossesItself() {
+    return Crossing.of(port).isPresent() || Crossing.of(starboard).isPresent();
+  }
+
   int size() {
     return port.size();
   }

@@ -8,10 +8,12 @@ import thwartwise.geometry.Vector3;
  * Sections of the inside of a shell: each panel moved inward by the thickness, square to the panel
  * in space, and neighbouring panels met again.
  *
- * <p>Works across each section: a panel that also turns away along the boat needs a longer step in
- * the section's own plane, by |N| / |N across|, N the panel's normal. The rail stays at its height,
- * the keel stays in the middle plane, and where the shell is thicker than the space the inside has
- * no width.
+ * <p>Points move athwart and up only, never along the boat, so a panel is seen as the plane x =
+ * const cuts it: along the trace square to N, with a step longer than the thickness by |N| / |N
+ * across|, N the panel's normal. For a station measured square to the boat the trace is the panel
+ * as measured; for one measured at a slant it is not, and the two must not be mixed up. The rail
+ * stays at its height, the keel stays in the middle plane, and where the shell is thicker than the
+ * space the inside has no width.
  */
 final class Shrink {
   // A panel facing almost straight ahead would need an endless step; the end panel stops it first.
@@ -69,17 +71,37 @@ final class Shrink {
       Vector3 panel = here.get(k + 1).minus(here.get(k));
       Vector3 along =
           fore.get(k).plus(fore.get(k + 1)).minus(aft.get(k)).minus(aft.get(k + 1)).times(0.5);
-      Vector3 normal = along.cross(panel);
-      double inPlane = Math.hypot(normal.y(), normal.z());
-      double slant = inPlane > 0 ? Math.min(STEEPEST, normal.norm() / inPlane) : 1;
+      Trace trace = trace(panel, along.cross(panel));
       across.panel(
-          sign * here.get(k).y(),
-          here.get(k).z(),
-          sign * here.get(k + 1).y(),
-          here.get(k + 1).z(),
-          thickness * slant);
+          mirrored(here.get(k), sign),
+          mirrored(here.get(k + 1), sign),
+          mirrored(trace.direction, sign),
+          thickness * trace.slant);
     }
     return placed(here, across.points(), sign);
+  }
+
+  private static Vector3 mirrored(Vector3 v, double sign) {
+    return Vector3.of(v.x(), sign * v.y(), v.z());
+  }
+
+  /**
+   * A panel as a plane across the boat cuts it.
+   *
+   * @param direction in that plane, keel to rail; not of unit length
+   * @param slant how much longer than the thickness the step in that plane is
+   */
+  private record Trace(Vector3 direction, double slant) {}
+
+  private static Trace trace(Vector3 panel, Vector3 normal) {
+    double inPlane = Math.hypot(normal.y(), normal.z());
+    if (!(normal.norm() < STEEPEST * inPlane)) {
+      return new Trace(panel, inPlane > 0 ? STEEPEST : 1);
+    }
+    Vector3 cut = Vector3.of(0, normal.z() / inPlane, -normal.y() / inPlane);
+    double with = cut.y() * panel.y() + cut.z() * panel.z();
+    // Sections nearer than the thickness swap places when an end moves in: N then points outward.
+    return new Trace(with < 0 ? cut.times(-1) : cut, normal.norm() / inPlane);
   }
 
   private static List<Vector3> placed(List<Vector3> outer, List<double[]> inner, double sign) {

@@ -5,33 +5,42 @@ import java.math.RoundingMode;
 
 /**
  * The unit in which a finding is shown; the value inside is always SI (metre, kilogram, radian,
- * cubic metre, newton, second).
+ * cubic metre, newton, second, radian per metre); a share is a fraction of one.
  */
 public enum Unit {
-  METRE("m", 2, 1),
-  DEGREE("deg", 1, 180 / Math.PI),
-  KILOGRAM("kg", 0, 1),
-  LITRE("l", 1, 1000),
-  NEWTON("N", 0, 1),
-  NEWTON_METRE("Nm", 0, 1),
-  MINUTE("min", 0, 1 / 60.0),
-  MILLIMETRE("mm", 0, 1000);
+  METRE("m", "m", 2, 1),
+  DEGREE("deg", "degrees", 1, 180 / Math.PI),
+  KILOGRAM("kg", "kg", 0, 1),
+  LITRE("l", "litres", 1, 1000),
+  NEWTON("N", "N", 0, 1),
+  NEWTON_METRE("Nm", "Nm", 0, 1),
+  MINUTE("min", "minutes", 0, 1 / 60.0),
+  MILLIMETRE("mm", "mm", 0, 1000),
+  PERCENT("%", "%", 0, 100),
+  DEGREE_PER_METRE("deg/m", "degrees a metre", 1, 180 / Math.PI);
 
   // A limit such as 0.15 is not exact in binary; without this it would round to 0.14.
   private static final double BINARY = 1e-9;
 
   private final String symbol;
+  private final String word;
   private final int decimals;
   private final double perSi;
 
-  Unit(String symbol, int decimals, double perSi) {
+  Unit(String symbol, String word, int decimals, double perSi) {
     this.symbol = symbol;
+    this.word = word;
     this.decimals = decimals;
     this.perSi = perSi;
   }
 
   public String symbol() {
     return symbol;
+  }
+
+  /** As it stands behind a figure in a sentence. */
+  public String word() {
+    return word;
   }
 
   public int decimals() {

@@ -21,6 +21,7 @@ final class BoatFields {
     "kit",
     "aboard",
     "propulsion",
+    Heights.KEY,
     "measuredBy"
   };
   private static final Choice<Water> WATERS = Choice.of(Water::word, Water.values());
@@ -33,7 +34,11 @@ final class BoatFields {
   private BoatFields() {}
 
   static Boat read(JsonNode tree, Spot spot) {
-    Fields fields = Fields.of(Format.BOAT.checked(tree, spot), spot, KEYS);
+    return Heights.read(Format.BOAT.checked(tree, spot), spot, BoatFields::readUp);
+  }
+
+  private static Boat readUp(JsonNode tree, Spot spot) {
+    Fields fields = Fields.of(tree, spot, KEYS);
     String name = fields.text("name", NAME);
     Water water = fields.oneOf("water", WATERS, WATER);
     Fields hullFields = fields.object("hull", HULL, HullFields.KEYS);

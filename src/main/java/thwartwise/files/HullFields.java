@@ -9,10 +9,10 @@ import thwartwise.geometry.Span;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The hull: mass, stuff, thickness, floor, stations, and where the rail is decked over. */
+/** The hull: mass, stuff, thickness, floor, stations, skeg, and where the rail is decked over. */
 final class HullFields {
   static final String[] KEYS = {
-    "mass", "centre", "material", "density", "thickness", "floor", "stations", "decked"
+    "mass", "centre", "material", "density", "thickness", "floor", "stations", "decked", "skeg"
   };
   private static final Choice<Material> MATERIALS = Choice.of(Material::word, Material.values());
   private static final String MASS =
@@ -47,7 +47,8 @@ final class HullFields {
         stations(hull),
         hull.optionalItems("decked", "decked length", "x").stream()
             .map(HullFields::decked)
-            .toList());
+            .toList(),
+        hull.optionalObject("skeg", SkegFields.KEYS).map(SkegFields::read));
   }
 
   private static double density(Fields hull, Optional<Material> material) {
@@ -94,6 +95,7 @@ final class HullFields {
     ArrayNode stations = node.putArray("stations");
     hull.stations().forEach(station -> stations.add(StationFields.write(station)));
     writeDecked(node, hull.decked());
+    hull.skeg().ifPresent(skeg -> node.set("skeg", SkegFields.write(skeg)));
     return node;
   }
 

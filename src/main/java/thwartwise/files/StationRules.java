@@ -1,14 +1,17 @@
 package thwartwise.files;
 
 import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Crossing;
+import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
 import thwartwise.record.Printable;
 
 /**
  * What a set of stations must be to close into a hull: three or more from aft to forward, the same
- * points in each, keel on the middle line, rail on top. Slips of tape and pencil are caught here,
- * before anything is built from them.
+ * points in each, keel on the middle line, rail on top, no outline that crosses itself. Slips of
+ * tape and pencil are caught here, before anything is built from them.
  */
 final class StationRules {
   private static final int FEWEST_STATIONS = 3;
@@ -56,6 +59,8 @@ final class StationRules {
     checkPort(spot, station.port());
     checkRail(spot, "", station.port());
     checkRail(spot, "to starboard ", station.starboard());
+    checkCrossing(spot, "", station.port());
+    checkCrossing(spot, "to starboard ", station.starboard());
   }
 
   private static void checkSides(Spot spot, Station station) {
@@ -101,8 +106,23 @@ final class StationRules {
         throw spot.fault(
             "%sthe rail (%s m) is lower than the %s (%s m)."
                 + " Measure both up from the lowest point of the bottom, or swap them.",
-            side, Typed.number(rail), lineName(i, points.size()), Typed.number(points.get(i).z()));
+            side,
+            Typed.number(rail),
+            LineName.of(i, points.size()),
+            Typed.number(points.get(i).z()));
       }
+    }
+  }
+
+  private static void checkCrossing(Spot spot, String side, List<Vector3> points) {
+    Optional<Crossing> crossing = Crossing.of(points);
+    if (crossing.isPresent()) {
+      throw spot.fault(
+          "%sthe outline crosses itself between %s and %s."
+              + " List the points from the keel out and up to the rail, or measure those two again.",
+          side,
+          LineName.of(crossing.get().first(), points.size()),
+          LineName.of(crossing.get().second(), points.size()));
     }
   }
 
@@ -143,7 +163,7 @@ final class StationRules {
                 "its %s%s is at x %s m, not forward of x %s m in %s."
                     + " List the stations from aft to forward and measure x from the aft end.",
                 side,
-                lineName(p, aft.size()),
+                LineName.of(p, aft.size()),
                 Typed.number(forward.get(p).x()),
                 Typed.number(aft.get(p).x()),
                 shown(stations, i - 1));
@@ -157,16 +177,5 @@ final class StationRules {
 
   private static String shown(List<Station> stations, int i) {
     return "station " + (i + 1) + " " + Printable.quoted(stations.get(i).name());
-  }
-
-  /** What people call the point; only three points have names of their own. */
-  private static String lineName(int index, int count) {
-    if (index == 0) {
-      return "keel";
-    }
-    if (index == count - 1) {
-      return "rail";
-    }
-    return count == 3 ? "chine" : "point " + (index + 1);
   }
 }

@@ -35,8 +35,9 @@ final class Assumptions {
         .forEach(n -> all.add("More people sit at \"" + n + "\" than it is said to take."));
     if (!boat.kit().isEmpty()) {
       all.add(
-          "All kit listed stays where it is listed, loose kit too. Leave it ashore, use it up or"
-              + " move it, and the figures no longer hold: inspect again.");
+          "All kit listed stays where it is listed, loose kit too; only swamped is loose kit taken"
+              + " as kept and as gone, whichever is worse. Leave it ashore, use it up or move it,"
+              + " and the figures no longer hold: inspect again.");
     }
     all.add(
         String.format(
@@ -46,7 +47,10 @@ final class Assumptions {
             rules.value("design-person"),
             rules.value("lightest-person")));
     all.addAll(figures(boat, rules));
-    all.add("Water is calm; nothing here speaks of waves, wash, current or wind.");
+    all.add(forces(rules));
+    all.add(water(rules));
+    all.add(
+        "Water is calm but for that current and that wind; nothing here speaks of waves or wash.");
     return all;
   }
 
@@ -76,6 +80,42 @@ final class Assumptions {
     all.add(Counting.figures());
     all.addAll(Body.figures());
     return all;
+  }
+
+  /** What the pulls on the boat are reckoned from. */
+  private static String forces(RuleSet rules) {
+    return "Pulls are reckoned from "
+        + told(rules, "a current of %.1f m/s", "current")
+        + told(rules, ", a wind of %.1f m/s", "wind")
+        + told(rules, ", drag coefficients of %.2f in water", "drag-water")
+        + told(rules, ", %.2f for the hull in air", "drag-hull")
+        + told(rules, ", %.2f for people in air", "drag-person")
+        + told(rules, " of %.2f m2 each", "person-area")
+        + told(rules, ", times %.0f when a line snatches", "snatch")
+        + told(rules, ", a line leading %.0f degrees down", "line-angle")
+        + told(
+            rules, ", a motor's push of %.2f N times its watts to the two thirds", "motor-thrust")
+        + told(rules, ", its propeller %.2f m under the foot of the transom", "motor-depth")
+        + told(rules, ", %.0f degrees hard over", "motor-over")
+        + ".";
+  }
+
+  /** What bailing, drains and people in the water are reckoned from. */
+  private static String water(RuleSet rules) {
+    return "Water in and out is reckoned from "
+        + told(rules, "a discharge coefficient of %.1f for a hole", "drain-coefficient")
+        + told(rules, ", a bailer of %.0f litres where none was named", "bailer")
+        + told(rules, ", %.1f full at each stroke", "bailer-fill")
+        + told(rules, ", %.0f strokes a minute", "bailer-strokes")
+        + told(rules, ", and hands in the water from %.0f N on the rail for each person", "hanging")
+        + ".";
+  }
+
+  private static String told(RuleSet rules, String words, String limit) {
+    return String.format(Locale.ROOT, words, rules.value(limit))
+        + " ("
+        + rules.limit(limit).basis().word()
+        + ")";
   }
 
   private static long sitting(Boat boat, Place place) {

@@ -133,6 +133,7 @@ public final class Inspection {
     Trial crewed = loaded.people().isEmpty() ? limit : loaded;
     of(crewed, checks(Role.INFORMATION)).forEach(findings::add);
     findings.addAll(MeasuredLitres.findings(craft));
+    findings.addAll(Plausibility.findings(loaded.loading()));
     return findings;
   }
 

@@ -10,7 +10,7 @@ final class AssumedSection {
   private static final List<String> NOT_LOOKED_AT =
       List.of(
           "The boat under sail, planing, towing, or towed faster than a walk.",
-          "Waves that break, wash, current, wind and whatever else is not still water.",
+          "Waves and wash, and more current or wind than the figures here name.",
           "Petrol aboard beyond a portable tank, and boats of more than one hull.",
           "The strength of hull, seats and fastenings, rot, cracks, wiring and motor.",
           "Whether the people can swim, row, bail or climb back in.");

@@ -48,21 +48,12 @@ final class FindingWords {
     int decimals = finding.unit().decimals();
     return Shown.with(
         finding.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals),
-        unit(finding.unit()));
+        finding.unit().word());
   }
 
   private static String limit(Finding finding) {
     return Shown.with(
         Shown.down(finding.unit().shown(finding.limit()), finding.unit().decimals()),
-        unit(finding.unit()));
-  }
-
-  private static String unit(Unit unit) {
-    return switch (unit) {
-      case DEGREE -> "degrees";
-      case LITRE -> "litres";
-      case MINUTE -> "minutes";
-      case METRE, KILOGRAM, NEWTON, NEWTON_METRE, MILLIMETRE -> unit.symbol();
-    };
+        finding.unit().word());
   }
 }

@@ -19,6 +19,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
+import thwartwise.boat.Skeg;
 import thwartwise.boat.Water;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -59,6 +60,19 @@ class BoatFileTest {
   }
 
   @Test
+  void a_skeg_arrives_on_the_middle_line_and_no_skeg_is_none() {
+    assertThat(boat.hull().skeg()).isEmpty();
+    assertThat(
+            parse(
+                    changed(
+                        "\"floor\": 0.03, | \"floor\": 0.03, \"skeg\": { \"edge\": [ { \"x\": 0, \"z\": -0.1 },"
+                            + " { \"x\": 1.2, \"z\": -0.02 } ], \"thickness\": 0.03 },"))
+                .hull()
+                .skeg())
+        .contains(new Skeg(List.of(Vector3.of(0, 0, -0.1), Vector3.of(1.2, 0, -0.02)), 0.03));
+  }
+
+  @Test
   void chambers_arrive_with_their_seal_test_and_litres() {
     assertThat(boat.chambers().get(0).filling())
         .isEqualTo(
@@ -84,6 +98,8 @@ class BoatFileTest {
         "\"aboard\": | \"propulsion\": { \"kind\": \"manual\" }, \"aboard\":",
         "\"aboard\": | \"measuredBy\": \"Ünal, O'Dell & Søn\", \"aboard\":",
         "\"width\": 0.30 | \"width\": 0.30, \"along\": \"fore-and-aft\"",
+        "\"floor\": 0.03, | \"floor\": 0.03, \"skeg\": { \"edge\": [ { \"x\": 0, \"z\": -0.1 },"
+            + " { \"x\": 0.7, \"z\": -0.08 }, { \"x\": 1.2, \"z\": -0.02 } ], \"thickness\": 0.03 },",
         "\"kind\": \"closed-cell\" | \"kind\": \"open-cell\"",
         "\"litres\": 86 | \"litres\": 86.123",
         "\"litres\": 4, | \"litres\": 4, \"in\": \"fore locker\",",

@@ -22,7 +22,7 @@ class AssumptionsTest {
                 + " closed-cell foam 90 % counts (judgement).",
             "A person's centre of gravity: 0.30 m above the seat seated, 1.00 m above the floor"
                 + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under 0.45 m above the"
-                + " floor, as when kneeling (judgement).",
+                + " floor, as when kneeling, and 0.10 m above and over the rail leaning out (judgement).",
             "People move: at least 0.15 m out from the middle line whatever the seat allows, and"
                 + " 0.10 m to one side in standing up (judgement).",
             "In the water a body is 1000 kg to the cubic metre, 32 % of it legs (Winter 2005 as"
