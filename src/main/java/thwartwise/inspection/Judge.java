@@ -65,7 +65,7 @@ final class Judge {
 
   /** Whether every mixture of people up to a mass, with an extra weight aboard, meets all. */
   boolean carries(Seating seating, double heaviest, Loading.Weight extra) {
-    return masses(seating, heaviest).stream()
+    return masses(seating, heaviest).parallelStream()
         .map(masses -> trial(seating, masses).with(extra))
         .allMatch(t -> meets(t, dry) && meets(t, wet));
   }

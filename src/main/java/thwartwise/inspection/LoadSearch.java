@@ -2,7 +2,6 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullForm;
@@ -34,24 +33,23 @@ final class LoadSearch {
 
   private record Stow(Seating seating, Vector3 at) {}
 
-  /** Whole kg. Each stowing is tried at the least found so far and brings it down if it must. */
+  /**
+   * Whole kg. Each stowing is tried at the least found so far and brings it down if it must; one
+   * after the other, because low weight can steady a boat and then the order has a say.
+   */
   double extra() {
-    AtomicInteger least = new AtomicInteger(MOST);
-    stowings()
-        .parallel()
-        .forEach(
-            stow -> {
-              if (!carried(stow, least.get())) {
-                int most = most(stow, least.get());
-                least.accumulateAndGet(most, Math::min);
-              }
-            });
-    return least.get();
+    int least = MOST;
+    for (Stow stow : stowings()) {
+      if (!carried(stow, least)) {
+        least = most(stow, least);
+      }
+    }
+    return least;
   }
 
-  private Stream<Stow> stowings() {
+  private List<Stow> stowings() {
     List<Vector3> spots = spots();
-    return seatings.stream().flatMap(s -> spots.stream().map(at -> new Stow(s, at)));
+    return seatings.stream().flatMap(s -> spots.stream().map(at -> new Stow(s, at))).toList();
   }
 
   private int most(Stow stow, int tooMuch) {
