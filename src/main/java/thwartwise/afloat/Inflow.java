@@ -10,35 +10,33 @@ import thwartwise.geometry.Vector3;
  * between two is the filling over the mean of their rates (trapezium rule of 1/Q).
  *
  * @param first rate with the boat still dry, m³/s; 0 when the hole is above the water
- * @param seconds until so much is in; empty when the water inside is level with the sea before
- * @param levelAt how much is in when both are level, m³; empty when trouble comes first
+ * @param seconds until the volume looked for is in, or until the water inside is as good as level
+ *     with the sea
+ * @param levelAt how much is in then, m³; empty when the volume looked for comes first
  */
-public record Inflow(double first, OptionalDouble seconds, OptionalDouble levelAt) {
+public record Inflow(double first, double seconds, OptionalDouble levelAt) {
   private static final int FILLINGS = 32;
   private static final double LEAST_HEAD = 1e-4;
 
   /**
    * @param hole middle of it
    * @param opening its area times the coefficient of discharge, m²
-   * @param trouble how much water is looked for, m³
+   * @param wanted how much water is looked for, m³
    */
-  public static Inflow of(LooseWater water, Vector3 hole, double opening, double trouble) {
+  public static Inflow of(LooseWater water, Vector3 hole, double opening, double wanted) {
     double first = rate(water, hole, opening, 0);
     double seconds = 0;
     double before = first;
-    if (!(before > 0)) {
-      return new Inflow(0, OptionalDouble.empty(), OptionalDouble.of(0));
-    }
-    for (int i = 1; i <= FILLINGS; i++) {
-      double volume = trouble * i / FILLINGS;
-      double here = rate(water, hole, opening, volume);
+    double step = wanted / FILLINGS;
+    for (int i = 1; i <= FILLINGS && before > 0; i++) {
+      double here = rate(water, hole, opening, i * step);
       if (!(here > 0)) {
-        return new Inflow(first, OptionalDouble.empty(), OptionalDouble.of(volume));
+        return new Inflow(first, seconds, OptionalDouble.of((i - 1) * step));
       }
-      seconds += trouble / FILLINGS * (1 / before + 1 / here) / 2;
+      seconds += step * (1 / before + 1 / here) / 2;
       before = here;
     }
-    return new Inflow(first, OptionalDouble.of(seconds), OptionalDouble.empty());
+    return new Inflow(first, seconds, OptionalDouble.empty());
   }
 
   private static double rate(LooseWater water, Vector3 hole, double opening, double volume) {

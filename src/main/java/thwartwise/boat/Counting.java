@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import thwartwise.geometry.Box;
 
 /**
@@ -37,8 +38,12 @@ public record Counting(double share, double ifProven, String why) {
         100 * FOAM_SHARE);
   }
 
-  /** Judges a chamber on a given day; {@code drawn} is its volume inside the shell, m³. */
-  static Counting of(Chamber chamber, double drawn, List<Kit> kit, LocalDate today) {
+  /**
+   * Judges a chamber on a given day; {@code drawn} is its volume inside the shell, m³. A hole fills
+   * air whatever a test has shown; foam keeps its lift with a hole beside it.
+   */
+  static Counting of(
+      Chamber chamber, double drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
     double smaller = chamber.measuredVolume().map(v -> Math.min(1, v / drawn)).orElse(1.0);
     List<String> vented =
         kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).map(Kit::name).toList();
@@ -53,7 +58,19 @@ public record Counting(double share, double ifProven, String why) {
     if (chamber.filling() instanceof Filling.Foam foam) {
       return foam(foam, smaller);
     }
-    return air((Filling.Air) chamber.filling(), smaller, today);
+    Optional<Opening> open =
+        openings.stream().filter(o -> o.closedBy().isEmpty() && leadsInto(o, chamber)).findFirst();
+    return open.map(Counting::fills)
+        .orElseGet(() -> air((Filling.Air) chamber.filling(), smaller, today));
+  }
+
+  private static boolean leadsInto(Opening opening, Chamber chamber) {
+    return opening.into().map(chamber.name()::equals).orElse(false);
+  }
+
+  private static Counting fills(Opening open) {
+    return new Counting(
+        0, 0, "has an opening that nothing closes, the " + open.name() + ": it fills");
   }
 
   /** Whether its walls keep bilge water on one side, tight or not; an open one lets it through. */

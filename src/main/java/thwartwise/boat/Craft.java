@@ -82,7 +82,11 @@ public final class Craft {
               + " middle line and the lowest point of the bottom.");
     }
     return new Space(
-        chamber, name, box, solid, Counting.of(chamber, solid.volume(), boat.kit(), today));
+        chamber,
+        name,
+        box,
+        solid,
+        Counting.of(chamber, solid.volume(), boat.kit(), boat.openings(), today));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {

@@ -43,7 +43,7 @@ public record PanelTwist(double perMetre, String panel, String between) {
     for (int i = 0; i + 1 < stations.size(); i++) {
       List<Vector3> aft = points.apply(stations.get(i));
       List<Vector3> fore = points.apply(stations.get(i + 1));
-      String between = stations.get(i).name() + " and " + stations.get(i + 1).name();
+      String between = stations.get(i).name() + " to " + stations.get(i + 1).name();
       for (int k = 0; k + 1 < aft.size(); k++) {
         String panel =
             LineName.of(k, aft.size())

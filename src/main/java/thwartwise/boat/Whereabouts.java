@@ -5,8 +5,8 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * Refuses places, openings and kit that cannot be where they were put: a slip of the tape there
- * moves a person by metres and every answer with them. Bounds are judgement.
+ * Refuses places, openings, kit and cleats that cannot be where they were put: a slip of the tape
+ * there moves a person by metres and every answer with them. Bounds are judgement.
  */
 final class Whereabouts {
   /** A motor hangs behind the transom, an anchor on a short bowsprit. */
@@ -16,6 +16,12 @@ final class Whereabouts {
   private static final double ABOVE_RAIL = 0.3;
 
   private static final double TAPE = 0.02;
+
+  /** A cleat stands on the rail, a ring hangs at the stem or on a short bowsprit. */
+  private static final double CLEAT_BEYOND_END = 0.3;
+
+  private static final double CLEAT_BEYOND_SIDE = 0.1;
+  private static final double CLEAT_ABOVE_RAIL = 0.15;
 
   private final Span length;
   private final double halfBeam;
@@ -32,6 +38,7 @@ final class Whereabouts {
     boat.places().forEach(p -> bounds.place(p, boat.hull().floor()));
     boat.openings().forEach(bounds::opening);
     boat.kit().forEach(bounds::kit);
+    boat.cleats().forEach(bounds::cleat);
     boat.aboard().forEach(bounds::person);
   }
 
@@ -71,6 +78,26 @@ final class Whereabouts {
     double out = halfBeam + OVERHANG;
     within(
         name, "y", kit.at().y(), new Span(-out, out), "Measure it from the middle line, in metres");
+  }
+
+  private void cleat(Cleat cleat) {
+    String name = "Cleat \"" + cleat.name() + "\"";
+    double beyond = CLEAT_BEYOND_END;
+    Span along = new Span(length.from() - beyond, length.to() + beyond);
+    within(name, "x", cleat.at().x(), along, "Measure it from the aft end, in metres");
+    double out = halfBeam + CLEAT_BEYOND_SIDE;
+    within(
+        name,
+        "y",
+        cleat.at().y(),
+        new Span(-out, out),
+        "Measure it from the middle line, in metres");
+    within(
+        name,
+        "z",
+        cleat.at().z(),
+        new Span(-TAPE, top + CLEAT_ABOVE_RAIL),
+        "Measure it up from the lowest point of the bottom, in metres");
   }
 
   private void person(Person person) {

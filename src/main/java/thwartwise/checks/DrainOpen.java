@@ -14,6 +14,12 @@ import thwartwise.rules.RuleSet;
 
 /** The bung is on the kitchen table: how fast does each drain let water in, and for how long? */
 public record DrainOpen(RuleSet rules) implements Check {
+  private static final String ABOVE =
+      "it lies above the water, so nothing runs in while the boat lies still";
+
+  /** Shown where nothing runs in, s. */
+  private static final double A_DAY = 24 * 3600;
+
   @Override
   public Role role() {
     return Role.INFORMATION;
@@ -42,45 +48,35 @@ public record DrainOpen(RuleSet rules) implements Check {
     Limit limit = rules.limit("drain-minutes");
     double area = area(drain) * rules.value("drain-coefficient");
     Inflow inflow = Inflow.of(water, drain.middle(), area, trouble);
+    boolean above = !(inflow.first() > 0);
     return new Reading(
         drain.name() + " without its " + drain.closedBy().orElseThrow(),
-        OptionalDouble.of(inflow.seconds().orElse(LONGEST)),
+        OptionalDouble.of(above ? A_DAY : inflow.seconds()),
         true,
         60 * limit.value(),
         true,
         Unit.MINUTE,
         limit.cited(),
         trial.condition() + "; open",
-        note(inflow, trouble));
+        above ? ABOVE : note(inflow, trouble));
   }
 
-  /** Shown when it never comes to trouble: a day, s. */
-  private static final double LONGEST = 24 * 3600;
-
   private static double area(Opening drain) {
-    return drain
-        .diameter()
-        .map(d -> Math.PI * d * d / 4)
-        .orElseGet(() -> Math.PI * drain.width() * drain.width() / 4);
+    double across = drain.diameter().orElse(drain.width());
+    return Math.PI * across * across / 4;
   }
 
   private static String note(Inflow inflow, double trouble) {
-    if (!(inflow.first() > 0)) {
-      return "it lies above the water, so nothing runs in while the boat lies still";
-    }
     String rate =
         String.format(
-            Locale.ROOT, "%.0f litres a minute at first", Math.ceil(60000 * inflow.first()));
+            Locale.ROOT, "%.0f litres a minute at first; then ", Math.ceil(60000 * inflow.first()));
+    double level = 1000 * inflow.levelAt().orElse(0);
     return inflow.levelAt().isPresent()
-        ? rate
-            + String.format(
-                Locale.ROOT,
-                "; it stops with %.0f litres in, level with the sea",
-                Math.ceil(1000 * inflow.levelAt().getAsDouble()))
+        ? rate + String.format(Locale.ROOT, "%.0f litres are in and it is swamped", level)
         : rate
             + String.format(
                 Locale.ROOT,
-                "; until %.0f litres are in and it floods or no longer comes back",
+                "%.0f litres are in and it floods or no longer comes back",
                 Math.floor(1000 * trouble));
   }
 }

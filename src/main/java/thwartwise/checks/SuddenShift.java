@@ -58,7 +58,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       return reading(after, swing.get().heel(), flooding, true, note);
     }
     if (swing.map(s -> s.flooding().isPresent()).orElse(false)) {
-      String note = "water comes in, " + swing.get().floodingAt() + ", before it swings back";
+      String note = "before it swings back water comes in at the " + swing.get().floodingAt();
       return reading(after, OptionalDouble.empty(), flooding, true, note);
     }
     return atRest(after, flooding);

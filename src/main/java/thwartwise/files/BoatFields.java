@@ -19,6 +19,8 @@ final class BoatFields {
     "chambers",
     "places",
     "kit",
+    "cleats",
+    "bailer",
     "aboard",
     "propulsion",
     Heights.KEY,
@@ -29,6 +31,8 @@ final class BoatFields {
   private static final String WATER = "Write which water the boat floats in.";
   private static final String HULL =
       "Measure the hull with tape and scales: mass, material and at least three stations.";
+  private static final String BAILER =
+      "Fill the bailer with a jug, count the litres, or leave it out.";
   private static final String MEASURED_BY = "Write who held the tape, or leave it out.";
 
   private BoatFields() {}
@@ -68,6 +72,12 @@ final class BoatFields {
                 .optionalObject("propulsion", PropulsionFields.KEYS)
                 .map(PropulsionFields::read)
                 .orElse(new Propulsion.NotStated()),
+            fields.optionalItems("cleats", "cleat", CleatFields.KEYS).stream()
+                .map(CleatFields::read)
+                .toList(),
+            fields
+                .optionalNumber("bailer", Quantity.BAILER_LITRES, BAILER)
+                .map(litres -> Typed.scaled(litres, -3)),
             fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
             Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull));
     NameRules.check(spot, boat);

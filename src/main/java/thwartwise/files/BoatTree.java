@@ -22,6 +22,10 @@ final class BoatTree {
     list(node, "chambers", boat.chambers(), ChamberFields::write);
     list(node, "places", boat.places(), PlaceFields::write);
     list(node, "kit", boat.kit(), KitFields::write);
+    if (!boat.cleats().isEmpty()) {
+      list(node, "cleats", boat.cleats(), CleatFields::write);
+    }
+    boat.bailer().ifPresent(v -> node.put("bailer", Typed.scaled(v, 3)));
     list(node, "aboard", boat.aboard(), PersonFields::write);
     PropulsionFields.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
     return node;

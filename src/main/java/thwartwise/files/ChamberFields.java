@@ -10,7 +10,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** A chamber: the part of the inside between the limits of a box, and what fills it. */
 final class ChamberFields {
   static final String[] KEYS = {
-    "name", "box", "filling", "seal", "test", "litres", "kind", "fastened", "mirrored"
+    "name", "box", "filling", "seal", "test", "litres", "kind", "fastened", "mirrored", "limberHole"
   };
   private static final String NAME = "Name the chamber, as in fore locker.";
   private static final String BOX =
@@ -27,7 +27,8 @@ final class ChamberFields {
         fields
             .optionalNumber("litres", Quantity.CHAMBER_LITRES, LITRES)
             .map(litres -> Typed.scaled(litres, -3)),
-        fields.flag("mirrored", false));
+        fields.flag("mirrored", false),
+        fields.flag("limberHole", false));
   }
 
   private static Box box(Fields box) {
@@ -50,6 +51,9 @@ final class ChamberFields {
     chamber.measuredVolume().ifPresent(v -> node.put("litres", Typed.scaled(v, 3)));
     if (chamber.mirrored()) {
       node.put("mirrored", true);
+    }
+    if (chamber.limberHole()) {
+      node.put("limberHole", true);
     }
     return node;
   }

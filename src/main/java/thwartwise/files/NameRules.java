@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Set;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.record.Printable;
@@ -21,6 +23,12 @@ final class NameRules {
     checkOnce(file, "chamber", chambers);
     checkOnce(file, "place", places);
     checkOnce(file, "kit", boat.kit().stream().map(Kit::name).toList());
+    checkOnce(file, "cleat", boat.cleats().stream().map(Cleat::name).toList());
+    for (int i = 0; i < boat.openings().size(); i++) {
+      Opening opening = boat.openings().get(i);
+      Spot spot = file.item("opening", i + 1, opening.name());
+      opening.into().ifPresent(in -> checkExists(spot, "into", in, chambers, "chambers"));
+    }
     for (int i = 0; i < boat.aboard().size(); i++) {
       Person person = boat.aboard().get(i);
       checkExists(

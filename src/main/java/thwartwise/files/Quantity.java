@@ -18,10 +18,13 @@ enum Quantity {
   THICKNESS("the thickness of a shell", "m", 0.0003, 0.1, Slip.MILLIMETRES, Slip.CENTIMETRES),
   SKEG_THICKNESS("the thickness of a skeg", "m", 0.002, 0.3, Slip.MILLIMETRES, Slip.CENTIMETRES),
   OPENING_WIDTH("the width of an opening", "m", 0, 5, Slip.CENTIMETRES, Slip.MILLIMETRES),
+  // Millimetres first: that is how holes are sold.
+  DIAMETER("a round hole", "m", 0.005, 0.6, Slip.MILLIMETRES, Slip.CENTIMETRES),
   HALF_WIDTH("how far out somebody sits", "m", 0, 2, Slip.CENTIMETRES, Slip.MILLIMETRES),
   DENSITY("what a hull is made of", "kg/m3", 50, 9000, Slip.GRAMS_PER_CUBIC_CENTIMETRE),
   CHAMBER_LITRES("a chamber", "litres", 0.1, 5000, Slip.MILLILITRES, Slip.CUBIC_METRES),
   KIT_LITRES("a thing carried", "litres", 0.001, 1000, Slip.MILLILITRES),
+  BAILER_LITRES("a bailer", "litres", 0.2, 30, Slip.MILLILITRES, Slip.CUBIC_METRES),
   LEAKED_LITRES("water that got in", "litres", 0, 5000, Slip.MILLILITRES),
   MINUTES("a leak test", "minutes", 0.1, 50000),
   KILOWATTS("a motor on a small boat", "kW", 0.01, 60, Slip.WATTS),

@@ -124,14 +124,14 @@ public final class Inspection {
 
   private List<Finding> findings(Trial loaded, Trial limit, Recommendation recommendation) {
     List<Finding> findings = new ArrayList<>();
-    of(loaded, checks(Role.LIMITS_CREW)).forEach(findings::add);
-    of(loaded, checks(Role.FORBIDS_AN_ACT)).forEach(findings::add);
+    findings.addAll(of(loaded, checks(Role.LIMITS_CREW)));
+    findings.addAll(of(loaded, checks(Role.FORBIDS_AN_ACT)));
     if (!recommendation.withheld()) {
-      of(limit, checks(Role.LIMITS_CREW)).forEach(findings::add);
+      findings.addAll(of(limit, checks(Role.LIMITS_CREW)));
       findings.addAll(worstActs(recommendation));
     }
     Trial crewed = loaded.people().isEmpty() ? limit : loaded;
-    of(crewed, checks(Role.INFORMATION)).forEach(findings::add);
+    findings.addAll(of(crewed, checks(Role.INFORMATION)));
     findings.addAll(MeasuredLitres.findings(craft));
     findings.addAll(Plausibility.findings(loaded.loading()));
     return findings;
@@ -141,7 +141,7 @@ public final class Inspection {
   private List<Finding> worstActs(Recommendation recommendation) {
     return permitted(recommendation)
         .parallel()
-        .flatMap(t -> of(t, checks(Role.FORBIDS_AN_ACT)))
+        .flatMap(t -> of(t, checks(Role.FORBIDS_AN_ACT)).stream())
         .collect(Collectors.toMap(Finding::check, f -> f, Finding::worse, TreeMap::new))
         .values()
         .stream()
@@ -165,9 +165,10 @@ public final class Inspection {
     return CautiousChecks.of(rules).stream().filter(c -> c.role() == role).toList();
   }
 
-  private Stream<Finding> of(Trial trial, List<Check> checks) {
+  private List<Finding> of(Trial trial, List<Check> checks) {
     return checks.parallelStream()
-        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream());
+        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream())
+        .toList();
   }
 
   private static ChamberFigures chamber(Space space) {

@@ -94,15 +94,15 @@ final class FloatingSection {
   }
 
   private static String opening(RightingFigures.Reached opening) {
-    String name = opening.name() + ", if left open, ";
-    String fills = opening.into().isBlank() ? "the boat" : opening.into();
-    return opening.heel().isPresent()
-        ? name
-            + "reaches the water at "
-            + Shown.down(Math.toDegrees(opening.heel().getAsDouble()), 0)
-            + " degrees and fills the "
-            + fills
-        : name + "stays clear of the water as far as that";
+    String leftOpen = opening.name() + ", if left open, ";
+    String fills = " and fills the " + (opening.into().isBlank() ? "boat" : opening.into());
+    if (opening.heel().isEmpty()) {
+      return leftOpen + "stays clear of the water as far as that";
+    }
+    double degrees = Math.floor(Math.toDegrees(opening.heel().getAsDouble()));
+    return degrees > 0
+        ? leftOpen + "reaches the water at " + Shown.down(degrees, 0) + " degrees" + fills
+        : leftOpen + "lies under water" + fills;
   }
 
   private static String water(WaterFigures water) {

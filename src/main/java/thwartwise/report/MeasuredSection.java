@@ -5,7 +5,6 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Material;
-import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
@@ -20,6 +19,10 @@ final class MeasuredSection {
     page.point(size(boat.hull().stations()));
     page.point(boat.openings().isEmpty() ? "Openings below the rail: none given" : openings(boat));
     page.point(boat.kit().isEmpty() ? "Kit: none given" : kit(boat));
+    if (!boat.cleats().isEmpty()) {
+      page.point(cleats(boat));
+    }
+    boat.bailer().ifPresent(volume -> page.point(bailer(volume)));
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     page.point(driven(boat.propulsion()));
   }
@@ -44,13 +47,7 @@ final class MeasuredSection {
 
   private static String openings(Boat boat) {
     return "Openings below the rail: "
-        + String.join("; ", boat.openings().stream().map(MeasuredSection::opening).toList());
-  }
-
-  private static String opening(Opening opening) {
-    return String.format(
-        "%s (%s\u00a0m wide, its edge %s\u00a0m up)",
-        opening.name(), Shown.plain(opening.width()), Shown.plain(opening.middle().z()));
+        + String.join("; ", boat.openings().stream().map(OpeningWords::of).toList());
   }
 
   private static String kit(Boat boat) {
@@ -69,6 +66,15 @@ final class MeasuredSection {
         + "kg"
         + (kit.fastened() ? "" : ", loose")
         + kit.in().map(in -> ", in " + in).orElse("");
+  }
+
+  private static String cleats(Boat boat) {
+    return "Where a line is made fast: "
+        + String.join("; ", boat.cleats().stream().map(CleatWords::of).toList());
+  }
+
+  private static String bailer(double volume) {
+    return "For bailing: a bailer of " + Shown.with(Shown.down(volume * 1000, 1), "litres");
   }
 
   private static String aboard(Boat boat) {

@@ -34,7 +34,9 @@ final class BoatScript {
     List<Opening> openings = new OpeningQuestions(replay, tape, outline).openings();
     List<Chamber> chambers = new ChamberQuestions(replay, tape, outline, today).chambers();
     List<Place> places = new PlaceQuestions(replay, tape, outline, hull.floor()).places();
-    List<Kit> kit = new KitQuestions(replay, tape, outline, chambers).kit();
+    KitQuestions carried = new KitQuestions(replay, tape, outline, chambers);
+    List<Kit> kit = carried.kit();
+    Optional<Double> bailer = carried.bailer();
     List<Person> aboard = new PeopleQuestions(replay, tape, places).aboard();
     finish(replay);
     return new Boat(
@@ -47,6 +49,8 @@ final class BoatScript {
         kit,
         aboard,
         propulsion,
+        List.of(),
+        bailer,
         measuredBy,
         measured.assumed());
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import thwartwise.measure.NoneSaid;
 import thwartwise.measure.Reading;
 
 /**
@@ -76,6 +77,18 @@ record Entry<T>(
         typed -> reader.apply(typed).as(Optional::of),
         Optional.of(new Reading.Understood<>(Optional.empty(), emptyMeans)),
         slips.stream().map(Entry::whenPresent).toList(),
+        governsTheRest);
+  }
+
+  /** The answer may be left out; no, none and the like say so too. */
+  Entry<Optional<T>> orNone(String emptyMeans) {
+    Entry<Optional<T>> left = optional(emptyMeans);
+    return new Entry<>(
+        key,
+        wording,
+        typed -> NoneSaid.by(typed) ? left.empty() : left.reader.apply(typed),
+        left.whenEmpty,
+        left.slips,
         governsTheRest);
   }
 

@@ -33,6 +33,16 @@ final class KitQuestions {
             this::item);
   }
 
+  /** Cubic metres. */
+  Optional<Double> bailer() {
+    return replay.ask(
+        tape.litres("bailer", "Bailer or bucket aboard, it holds")
+            .how("Fill it from the litre jug and count; no when there is none aboard.")
+            .why("How long it takes to bail the boat out depends on it.")
+            .unless(tape.volume(0.0002, 0.03, "volume of bailers one person can swing"))
+            .orNone("none aboard"));
+  }
+
   private Kit item(String key, List<Kit> before) {
     String name = name(key, before);
     String subject = "Kit " + Words.quoted(name);

@@ -1,9 +1,12 @@
 package thwartwise.walk;
 
 import java.util.List;
+import java.util.Optional;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.Quoted;
+import thwartwise.measure.YesOrNo;
 
 /** Where water comes in before it reaches the rail. */
 final class OpeningQuestions {
@@ -40,7 +43,10 @@ final class OpeningQuestions {
     double y = across(key, subject);
     double z = up(key, subject);
     double width = width(key, subject);
-    return new Opening(name, Vector3.of(x, y, z), width, runsAcross(key, subject));
+    Optional<String> closedBy = closedBy(key, subject);
+    boolean athwart = runsAcross(key, subject);
+    return new Opening(
+        name, Vector3.of(x, y, z), width, athwart, closedBy, Optional.empty(), Optional.empty());
   }
 
   private double along(String key, String subject) {
@@ -76,6 +82,21 @@ final class OpeningQuestions {
             .how("Tape along the lowest edge; for a small hole its diameter.")
             .why("A wide opening floods at the end that dips.")
             .unless(tape.length(0, widest, "size of the hull")));
+  }
+
+  private Optional<String> closedBy(String key, String subject) {
+    return replay.ask(
+        Words.thing(key + ".closedBy", subject + ", closed under way by")
+            .how("What shuts it whenever the boat is afloat: bung, hatch lid; or no.")
+            .why("Only what is always in place keeps water out. In doubt: no.")
+            .unless(OpeningQuestions::noThing)
+            .orNone("nothing"));
+  }
+
+  private static Optional<String> noThing(String typed) {
+    return YesOrNo.read(typed).refusal().isEmpty()
+        ? Optional.of(Quoted.of(typed) + " names nothing. Type what shuts it, such as bung; or no.")
+        : Optional.empty();
   }
 
   private boolean runsAcross(String key, String subject) {

@@ -47,6 +47,17 @@ final class Words {
         .unless(Words::obeyed);
   }
 
+  /** What something is, in a word or two. */
+  static Entry<String> thing(String key, String subject) {
+    return Entry.of(
+            key,
+            subject,
+            "or no",
+            "a word or two, at most " + LONGEST_NAME + " characters, or no",
+            new NameReader(LONGEST_NAME)::read)
+        .unless(Words::obeyed);
+  }
+
   static Entry<Boolean> yesNo(String key, String subject) {
     return Entry.of(key, subject, "yes, no", "yes or no", YesOrNo::read);
   }

@@ -166,7 +166,77 @@ class CountingTest {
     Chamber twins =
         new Chamber("side", side, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), true);
     Kit battery = kit("battery", Vector3.of(0.5, -0.4, 0.1), Optional.empty());
-    assertThat(Counting.of(twins, DRAWN, List.of(battery), TODAY).share()).isZero();
+    assertThat(Counting.of(twins, DRAWN, List.of(battery), List.of(), TODAY).share()).isZero();
+  }
+
+  @Test
+  void a_chamber_with_an_opening_that_nothing_closes_fills_whatever_its_test_says() {
+    for (Filling air :
+        List.of(
+            air(Seal.PROVEN, test(TODAY, 20, 0)),
+            air(Seal.CLAIMED, Optional.empty()),
+            air(Seal.OPEN, Optional.empty()))) {
+      Counting counting = of(air, opening("fore hatch", Optional.empty(), Optional.of("locker")));
+      assertThat(counting.share()).isZero();
+      assertThat(counting.ifProven()).isZero();
+      assertThat(counting.why())
+          .isEqualTo("has an opening that nothing closes, the fore hatch: it fills");
+    }
+  }
+
+  @Test
+  void an_opening_that_is_closed_or_leads_elsewhere_leaves_a_chamber_its_air() {
+    Filling proven = air(Seal.PROVEN, test(TODAY, 20, 0));
+    Optional<String> lid = Optional.of("hatch lid");
+    for (Opening opening :
+        List.of(
+            opening("fore hatch", lid, Optional.of("locker")),
+            opening("fore hatch", Optional.empty(), Optional.of("bow")),
+            opening("notch", Optional.empty(), Optional.empty()))) {
+      assertThat(of(proven, opening).share()).isEqualTo(1);
+    }
+    assertThat(
+            of(
+                    proven,
+                    opening("fore hatch", lid, Optional.of("locker")),
+                    opening("cable hole", Optional.empty(), Optional.of("locker")))
+                .share())
+        .isZero();
+  }
+
+  @Test
+  void foam_beside_an_open_hole_keeps_its_lift() {
+    Opening hole = opening("cable hole", Optional.empty(), Optional.of("locker"));
+    assertThat(of(new Filling.Foam(true, true), hole).share()).isEqualTo(0.9);
+  }
+
+  @Test
+  void an_open_hatch_on_the_boat_takes_its_chamber_from_what_counts() {
+    Opening hatch =
+        new Opening(
+            "fore hatch",
+            Vector3.of(2.5, 0, 0.2),
+            0.3,
+            true,
+            Optional.empty(),
+            Optional.of("fore locker"),
+            Optional.empty());
+    BoxBoat box = BoxBoat.of(3, 1.2, 0.4).proven("fore locker", new Span(2.5, 3));
+    assertThat(box.craft().spaces().get(0).counting().share()).isEqualTo(1);
+    assertThat(box.opening(hatch).craft().spaces().get(0).counting().share()).isZero();
+  }
+
+  private static Opening opening(String name, Optional<String> closedBy, Optional<String> into) {
+    return new Opening(name, Vector3.of(0.5, 0, 0.3), 0.2, true, closedBy, into, Optional.empty());
+  }
+
+  private static Counting of(Filling filling, Opening... openings) {
+    return Counting.of(
+        new Chamber("locker", BOX, filling, Optional.empty(), false),
+        DRAWN,
+        List.of(),
+        List.of(openings),
+        TODAY);
   }
 
   private static Kit kit(String name, Vector3 at, Optional<String> in) {
@@ -192,16 +262,17 @@ class CountingTest {
     assertThat(counting.why()).isEqualTo(why);
   }
 
-  private static Counting of(Filling filling) {
-    return of(filling, Optional.empty());
-  }
-
   private static Counting of(Filling filling, Optional<Double> litres) {
-    return Counting.of(new Chamber("locker", BOX, filling, litres, false), DRAWN, List.of(), TODAY);
+    return Counting.of(
+        new Chamber("locker", BOX, filling, litres, false), DRAWN, List.of(), List.of(), TODAY);
   }
 
   private static Counting of(Filling filling, Kit kit) {
     return Counting.of(
-        new Chamber("locker", BOX, filling, Optional.empty(), false), DRAWN, List.of(kit), TODAY);
+        new Chamber("locker", BOX, filling, Optional.empty(), false),
+        DRAWN,
+        List.of(kit),
+        List.of(),
+        TODAY);
   }
 }

@@ -24,7 +24,7 @@ class PanelTwistTest {
             station("fore", p(3, 0, 0), p(3, 0.6 - out, 0.25 - up), p(3, 0.6 + out, 0.25 + up)));
     assertThat(twist.perMetre()).isCloseTo(lean / 2, within(1e-12));
     assertThat(twist.panel()).isEqualTo("chine and rail");
-    assertThat(twist.between()).isEqualTo("middle and fore");
+    assertThat(twist.between()).isEqualTo("middle to fore");
   }
 
   // A side that closes in and lifts, measured at other slants: bent and raked, not twisted.

@@ -82,6 +82,93 @@ class WhereaboutsTest {
                 + " deck, or name the openings.");
   }
 
+  @Test
+  void a_drain_with_its_bung_may_lie_low_down_and_a_hatch_inside() {
+    Opening drain = shut("drain", Vector3.of(0, 0.2, 0), Optional.empty());
+    Opening hatch = shut("hatch", Vector3.of(2.5, 0, 0.2), Optional.of("fore locker"));
+    Boat boat =
+        BoxBoat.of(3, 1.2, 0.4)
+            .proven("fore locker", new Span(2.5, 3))
+            .opening(drain)
+            .opening(hatch)
+            .boat();
+    assertThatCode(() -> craft(boat)).doesNotThrowAnyException();
+  }
+
+  @Test
+  void a_drain_below_the_bottom_is_refused() {
+    Opening drain = shut("drain", Vector3.of(0, 0.2, -0.11), Optional.empty());
+    Boat boat = BoxBoat.of(3, 1.2, 0.4).opening(drain).boat();
+    assertThatThrownBy(() -> craft(boat))
+        .hasMessage(
+            "Opening \"drain\": z is -0.11 m, outside the -0.02 to 0.42 m that this hull leaves."
+                + " Measure its lowest edge up from the lowest point of the bottom, in metres.");
+  }
+
+  @Test
+  void cleats_on_the_hull_and_a_little_beyond_it_are_taken() {
+    for (Vector3 at :
+        List.of(
+            Vector3.of(-0.29, 0.25, 0.46),
+            Vector3.of(3.29, 0, 0.54),
+            Vector3.of(1.5, -0.69, 0.4),
+            Vector3.of(3, 0, 0))) {
+      assertThatCode(() -> craft(withCleat(at))).doesNotThrowAnyException();
+    }
+  }
+
+  @Test
+  void cleats_far_from_the_hull_are_refused() {
+    refused(
+        Vector3.of(3.4, 0, 0.4),
+        "Cleat \"ring\": x is 3.40 m, outside the -0.30 to 3.30 m that this hull leaves."
+            + " Measure it from the aft end, in metres.");
+    refused(
+        Vector3.of(0, 0.8, 0.4),
+        "Cleat \"ring\": y is 0.80 m, outside the -0.70 to 0.70 m that this hull leaves."
+            + " Measure it from the middle line, in metres.");
+    refused(
+        Vector3.of(0, 0, 0.6),
+        "Cleat \"ring\": z is 0.60 m, outside the -0.02 to 0.55 m that this hull leaves."
+            + " Measure it up from the lowest point of the bottom, in metres.");
+    for (Vector3 nowhere :
+        List.of(
+            Vector3.of(Double.NaN, 0, 0.4),
+            Vector3.of(0, Double.NaN, 0.4),
+            Vector3.of(0, 0, Double.NaN))) {
+      assertThatThrownBy(() -> craft(withCleat(nowhere))).isInstanceOf(UnusableBoat.class);
+    }
+  }
+
+  private static void refused(Vector3 at, String message) {
+    assertThatThrownBy(() -> craft(withCleat(at)))
+        .isInstanceOf(UnusableBoat.class)
+        .hasMessage(message);
+  }
+
+  /** A box 3 m long, 1.2 m wide and 0.4 m deep, with a ring. */
+  private static Boat withCleat(Vector3 at) {
+    Boat boat = BoxBoat.of(3, 1.2, 0.4).boat();
+    return new Boat(
+        boat.name(),
+        boat.water(),
+        boat.hull(),
+        boat.openings(),
+        boat.chambers(),
+        boat.places(),
+        boat.kit(),
+        boat.aboard(),
+        boat.propulsion(),
+        List.of(new Cleat("ring", at)),
+        Optional.empty(),
+        boat.measuredBy(),
+        boat.assumptions());
+  }
+
+  private static Opening shut(String name, Vector3 at, Optional<String> into) {
+    return new Opening(name, at, 0.03, true, Optional.of("bung"), into, Optional.empty());
+  }
+
   private static Craft craft(Boat boat) {
     return Craft.of(boat, LocalDate.of(2026, 11, 25));
   }

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Cleat;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Material;
@@ -86,6 +88,50 @@ class BoatFileTest {
     assertThat(boat.chambers().get(2).mirrored()).isTrue();
   }
 
+  @Test
+  void openings_arrive_with_what_shuts_them_and_where_they_lead() {
+    Opening hatch =
+        opening("\"width\": 0.30, \"closedBy\": \"hatch lid\", \"into\": \"fore locker\"");
+    assertThat(hatch.closedBy()).contains("hatch lid");
+    assertThat(hatch.into()).contains("fore locker");
+    assertThat(hatch.diameter()).isEmpty();
+    assertThat(hatch.floodsTheBoat()).isFalse();
+  }
+
+  @Test
+  void a_round_hole_is_as_wide_as_its_diameter_unless_somebody_says_otherwise() {
+    assertThat(opening("\"diameter\": 0.025").width()).isEqualTo(0.025);
+    assertThat(opening("\"diameter\": 0.025").diameter()).contains(0.025);
+    assertThat(opening("\"diameter\": 0.025").floodsTheBoat()).isTrue();
+    assertThat(opening("\"diameter\": 0.31, \"width\": 0.3").width()).isEqualTo(0.3);
+  }
+
+  @Test
+  void cleats_bailer_and_limber_holes_arrive() {
+    Boat there =
+        parse(
+            changed(
+                "\"aboard\": | \"cleats\": [{\"name\":\"ring\",\"x\":3.5,\"y\":0.1,\"z\":0.5}],"
+                    + " \"bailer\": 8, \"aboard\":"));
+    assertThat(there.cleats()).containsExactly(new Cleat("ring", Vector3.of(3.5, 0.1, 0.5)));
+    assertThat(there.bailer()).contains(0.008);
+    assertThat(parse(changed("\"litres\": 86 | \"limberHole\": true")).chambers())
+        .extracting(Chamber::limberHole)
+        .containsExactly(false, true, false);
+  }
+
+  @Test
+  void a_file_without_the_later_keys_is_read_and_written_without_them() {
+    assertThat(boat.cleats()).isEmpty();
+    assertThat(boat.bailer()).isEmpty();
+    assertThat(BoatFile.write(boat))
+        .doesNotContain("cleats", "bailer", "limberHole", "closedBy", "into", "diameter");
+  }
+
+  private static Opening opening(String instead) {
+    return parse(changed("\"width\": 0.30 | " + instead)).openings().get(0);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -100,6 +146,12 @@ class BoatFileTest {
         "\"width\": 0.30 | \"width\": 0.30, \"along\": \"fore-and-aft\"",
         "\"floor\": 0.03, | \"floor\": 0.03, \"skeg\": { \"edge\": [ { \"x\": 0, \"z\": -0.1 },"
             + " { \"x\": 0.7, \"z\": -0.08 }, { \"x\": 1.2, \"z\": -0.02 } ], \"thickness\": 0.03 },",
+        "\"width\": 0.30 | \"diameter\": 0.025, \"closedBy\": \"bung\"",
+        "\"width\": 0.30 | \"width\": 0.30, \"diameter\": 0.31, \"into\": \"fore locker\"",
+        "\"width\": 0.30 | \"width\": 0.30, \"closedBy\": \"lid\", \"into\": \"fore locker\"",
+        "\"aboard\": | \"cleats\": [{\"name\":\"ring\",\"x\":-0.1,\"y\":0.2,\"z\":0.5}], \"aboard\":",
+        "\"aboard\": | \"bailer\": 8.7, \"aboard\":",
+        "\"litres\": 86 | \"litres\": 86, \"limberHole\": true",
         "\"kind\": \"closed-cell\" | \"kind\": \"open-cell\"",
         "\"litres\": 86 | \"litres\": 86.123",
         "\"litres\": 4, | \"litres\": 4, \"in\": \"fore locker\",",

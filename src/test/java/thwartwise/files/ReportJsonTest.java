@@ -49,10 +49,23 @@ class ReportJsonTest {
             "floodingHeelDeg",
             "floodingAt",
             "greatestMomentNm",
-            "greatestMomentHeelDeg");
+            "greatestMomentHeelDeg",
+            "workToFloodingNm",
+            "endsBecause",
+            "openings");
     assertThat(righting.at("/curve/1").toString())
         .isEqualTo("{\"heelDeg\":1.0,\"armM\":0.0125,\"momentNm\":20.7}");
     assertThat(righting.at("/greatestMomentHeelDeg").doubleValue()).isEqualTo(22);
+    assertThat(righting.at("/openings").toString())
+        .isEqualTo(
+            "[{\"name\":\"locker hatch\",\"heelDeg\":21.3,\"into\":\"fore locker\"},"
+                + "{\"name\":\"drain\",\"heelDeg\":null,\"into\":\"\"}]");
+  }
+
+  @Test
+  void loose_water_is_in_litres() {
+    assertThat(json.at("/asLoaded/looseWater/0").toString())
+        .isEqualTo("{\"litres\":40.0,\"leastFreeboardM\":0.187,\"gmM\":0.52,\"comesBack\":true}");
   }
 
   @Test

@@ -109,7 +109,7 @@ class PlausibilityTest {
     assertThat(twist.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(twist.limit()).isEqualTo(Math.toRadians(25));
     assertThat(twist.note())
-        .isEqualTo("most between chine and rail, from quarter and middle; check these points");
+        .isEqualTo("most between chine and rail, from quarter to middle; check these points");
     // Moulded, it may have any shape.
     assertThat(findings(with(skiff, 55, Optional.of(Material.GRP), stations), 0))
         .extracting(Finding::check)

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.checks.Finding;
@@ -264,6 +266,23 @@ class TextPageTest {
         .containsOnlyOnce("Hull centre: estimated.");
   }
 
+  @Test
+  void drain_cleats_and_bailer_are_told_where_they_were_measured() {
+    String fitted =
+        resource("files/soup-ladle.json")
+            .replace(
+                "\"openings\": [",
+                "\"bailer\": 8.75, \"cleats\": [ { \"name\": \"bow ring\", \"x\": 3.5, \"y\": 0,"
+                    + " \"z\": 0.5 } ], \"openings\": [ { \"name\": \"drain\", \"x\": 0, \"y\": 0.2,"
+                    + " \"z\": 0.09, \"diameter\": 0.025, \"closedBy\": \"bung\" },");
+    Boat there = BoatFile.parse(fitted, "soup.json");
+    assertThat(TextPage.of(SampleRecords.of(there, SampleRecords.report())).replace('\n', ' '))
+        .contains("Openings below the rail: drain (25 mm across, its middle 0.09 m up, closed by")
+        .contains("a bung); transom cut-out (0.3 m wide, its edge 0.38 m up).")
+        .contains("* Where a line is made fast: bow ring (3.5 m forward of the aft end, on the")
+        .contains("* For bailing: a bailer of 8.7 litres.");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -327,17 +346,24 @@ class TextPageTest {
             name,
             boat.water(),
             boat.hull(),
-            boat.openings(),
+            List.of(hatch(name)),
             boat.chambers(),
             List.of(new Place(name, 1.7, 0.3, 0.4, 2)),
             List.of(new Kit(name, 5, Vector3.ZERO, Optional.empty(), false, Optional.of(name))),
             List.of(new Person(name, 80, name, 0)),
             boat.propulsion(),
+            List.of(new Cleat(name, Vector3.ZERO)),
+            Optional.of(0.008),
             Optional.of(name),
             List.of(name));
     InspectionRecord plain = SampleRecords.of(renamed, SampleRecords.report());
     return new InspectionRecord(
         plain.date(), name, plain.programVersion(), renamed, plain.report());
+  }
+
+  private static Opening hatch(String name) {
+    return new Opening(
+        name, Vector3.ZERO, 0.3, true, Optional.of(name), Optional.of(name), Optional.empty());
   }
 
   private static String resource(String name) {

@@ -53,6 +53,7 @@ final class WalkSheet {
       place.1.people           | 1
       place.2.any              | no
       kit.1.any                | no
+      bailer                   | 5
       person.1.any             | no
       """;
 

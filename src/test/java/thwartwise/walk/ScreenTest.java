@@ -74,5 +74,9 @@ class ScreenTest {
         .isEqualTo("Station 2 \"middle\", chine, half-breadth (inches):");
     assertThat(Sheet.open(Sheet.full(false).upTo("kit.1.litres")).prompt())
         .isEqualTo("Kit \"battery\", its own volume (litres) [Enter: gives no lift]:");
+    assertThat(Sheet.open(Sheet.full(false).upTo("opening.2.closedBy")).prompt())
+        .isEqualTo("Opening \"drain\", closed under way by (or no) [Enter: nothing]:");
+    assertThat(Sheet.open(Sheet.full(false).upTo("bailer")).prompt())
+        .isEqualTo("Bailer or bucket aboard, it holds (litres) [Enter: none aboard]:");
   }
 }

@@ -81,7 +81,16 @@ record Sheet(Map<String, String> typed) {
       opening.1.y             | -0.1016    | -4
       opening.1.z             | 0.381      | 15
       opening.1.width         | 0.3048     | 1'
+      opening.1.closedBy      | no
       opening.1.edge          | across
+      opening.2.any           | yes
+      opening.2.name          | drain
+      opening.2.x             | 0.0508     | 2
+      opening.2.y             | 0.2032     | 8
+      opening.2.z             | 0.0635     | 2 1/2
+      opening.2.width         | 0.0254     | 1
+      opening.2.closedBy      | rubber bung
+      opening.2.edge          | across
       chamber.1.any           | yes
       chamber.1.name          | fore locker
       chamber.1.x.from        | 2.8448     | 112
@@ -139,6 +148,7 @@ record Sheet(Map<String, String> typed) {
       kit.2.y                 | -0.1016    | -4
       kit.2.z                 | 0.3556     | 14
       kit.2.fastened          | no
+      bailer                  | 7.5
       person.1.any            | yes
       person.1.name           | helm
       person.1.mass           | 80.73944186 | 178

@@ -48,6 +48,36 @@ class SlipsTest {
   }
 
   @Test
+  void an_opening_is_closed_by_a_thing_and_by_nothing_else() {
+    assertThat(FULL.refused("opening.1.closedBy", "yes"))
+        .isEqualTo("\"yes\" names nothing. Type what shuts it, such as bung; or no.");
+    for (String none : new String[] {"", "no", "None", "nothing", "left open"}) {
+      assertThat(FULL.accepted("opening.1.closedBy", none))
+          .isEqualTo("Opening \"motor notch\", closed under way by: nothing");
+      assertThat(FULL.with("opening.2.closedBy", none).boat().openings().get(1).closedBy())
+          .isEmpty();
+    }
+    assertThat(FULL.accepted("opening.1.closedBy", "hatch lid"))
+        .isEqualTo("Opening \"motor notch\", closed under way by: hatch lid");
+  }
+
+  @Test
+  void a_bailer_holds_litres_or_there_is_none() {
+    assertThat(SMALL.refused("bailer", "75"))
+        .isEqualTo(
+            "75 l is outside 0.2 l to 30 l, the volume of bailers one person can"
+                + " swing. Measure it again.");
+    assertThat(SMALL.refused("bailer", "4000"))
+        .isEqualTo(
+            "4000 l is outside 0.2 l to 30 l, the volume of bailers one person can"
+                + " swing. Did you mean 4 l?");
+    assertThat(SMALL.accepted("bailer", "no"))
+        .isEqualTo("Bailer or bucket aboard, it holds: none aboard");
+    assertThat(SMALL.with("bailer", "none").boat().bailer()).isEmpty();
+    assertThat(SMALL.with("bailer", "5").boat().bailer()).hasValue(0.005);
+  }
+
+  @Test
   void feet_typed_as_inches_are_offered_as_feet() {
     assertThat(FEET.refused("hull.length", "12"))
         .isEqualTo(

@@ -23,6 +23,8 @@ class WalkedBoatFileTest {
       assertThat(read.chambers()).isEqualTo(boat.chambers());
       assertThat(read.places()).isEqualTo(boat.places());
       assertThat(read.kit()).isEqualTo(boat.kit());
+      assertThat(read.cleats()).isEqualTo(boat.cleats());
+      assertThat(read.bailer()).isEqualTo(boat.bailer());
       assertThat(read.aboard()).isEqualTo(boat.aboard());
       assertThat(read.propulsion()).isEqualTo(boat.propulsion());
       assertThat(read.measuredBy()).isEqualTo(boat.measuredBy());

@@ -60,6 +60,7 @@ class WholeWalkTest {
     assertThat(boat.hull().thickness()).isEqualTo(Material.PLYWOOD.usualThickness());
     assertThat(boat.hull().floor()).isEqualTo(Material.PLYWOOD.usualThickness());
     assertThat(boat.hull().centre()).isEmpty();
+    assertThat(boat.bailer()).isEmpty();
     assertThat(boat.hull().stations())
         .extracting(Station::name)
         .containsExactly("aft end", "station 2", "fore end");
@@ -101,7 +102,7 @@ class WholeWalkTest {
         "Gravy Boat",
         Water.SALT,
         hull(),
-        List.of(new Opening("motor notch", Vector3.of(0, -0.1016, 0.381), 0.3048, true)),
+        List.of(new Opening("motor notch", Vector3.of(0, -0.1016, 0.381), 0.3048, true), drain()),
         chambers(),
         List.of(
             new Place("midships thwart", 1.7018, 0.2794, 0.4572, 2),
@@ -111,8 +112,21 @@ class WholeWalkTest {
             new Person("helm", 80.73944186, "stern seat", 0),
             new Person("bow", 78.01788764, "midships thwart", -0.1524)),
         new Propulsion.Outboard(500),
+        List.of(),
+        Optional.of(0.0075),
         Optional.of("the builder"),
         List.of());
+  }
+
+  private static Opening drain() {
+    return new Opening(
+        "drain",
+        Vector3.of(0.0508, 0.2032, 0.0635),
+        0.0254,
+        true,
+        Optional.of("rubber bung"),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static HullMeasurements hull() {

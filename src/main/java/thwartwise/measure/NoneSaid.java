@@ -1,0 +1,37 @@
+package thwartwise.measure;
+
+import java.util.Set;
+
+/**
+ * Words by which somebody says that there is none. Taken for the name of a thing, such a word would
+ * turn what is missing into something aboard.
+ */
+public final class NoneSaid {
+  private static final Set<String> WORDS =
+      Set.of(
+          "n",
+          "no",
+          "none",
+          "nothing",
+          "nobody",
+          "not",
+          "nil",
+          "never",
+          "without",
+          "open",
+          "left open",
+          "not closed",
+          "nothing closes it",
+          "no bung",
+          "no lid",
+          "unknown",
+          "false",
+          "n/a",
+          "-");
+
+  private NoneSaid() {}
+
+  public static boolean by(String typed) {
+    return !Plain.isTooLong(typed) && WORDS.contains(Plain.of(typed));
+  }
+}

@@ -1,0 +1,43 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import thwartwise.boat.Opening;
+
+/** An opening in a few words: how large, how high, where it leads, and what shuts it. */
+final class OpeningWords {
+  private static final Set<String> SAY_WHICH =
+      Set.of("a", "an", "the", "its", "one", "two", "three", "both", "some", "his", "her", "our");
+
+  private OpeningWords() {}
+
+  static String of(Opening opening) {
+    List<String> parts = new ArrayList<>(List.of(size(opening)));
+    opening.into().ifPresent(chamber -> parts.add("into " + chamber));
+    opening.closedBy().ifPresent(lid -> parts.add("closed by " + withArticle(lid)));
+    if (opening.into().isPresent() && opening.closedBy().isEmpty()) {
+      parts.add("closed by nothing");
+    }
+    return opening.name() + " (" + String.join(", ", parts) + ")";
+  }
+
+  private static String size(Opening opening) {
+    String up = Shown.with(Shown.plain(opening.middle().z()), "m") + " up";
+    return opening
+        .diameter()
+        .map(d -> Shown.with(Shown.up(d * 1000, 0), "mm") + " across, its middle " + up)
+        .orElse(Shown.with(Shown.plain(opening.width()), "m") + " wide, its edge " + up);
+  }
+
+  /** "a bung"; words that say which thing, and several things, stay as they were typed. */
+  static String withArticle(String words) {
+    String lower = words.strip().toLowerCase(Locale.ROOT);
+    boolean several = lower.endsWith("s") && !lower.endsWith("ss");
+    if (several || SAY_WHICH.contains(lower.split("\\s+")[0])) {
+      return words.strip();
+    }
+    return (lower.matches("[aeiou].*") ? "an " : "a ") + words.strip();
+  }
+}
