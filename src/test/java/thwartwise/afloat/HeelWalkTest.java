@@ -104,8 +104,9 @@ class HeelWalkTest {
     FloodPoint rail = new FloodPoint("rail", Vector3.of(0, -0.7, 0.36));
     RightingCurve curve = curve(Side.STARBOARD, rail);
     assertThat(curve.reaches(Vector3.of(0, -0.7, 0.37))).isEmpty();
-    double tan = (0.355 - DRAUGHT) / 0.7;
-    assertThat(curve.reaches(Vector3.of(0, -0.7, 0.355)).orElseThrow())
+    // Between the last whole degree, 10, and flooding at 10.3.
+    double tan = (0.358 - DRAUGHT) / 0.7;
+    assertThat(curve.reaches(Vector3.of(0, -0.7, 0.358)).orElseThrow())
         .isCloseTo(Math.atan(tan), within(4e-5));
   }
 
@@ -132,5 +133,51 @@ class HeelWalkTest {
     assertThat(whole.greatest().arm())
         .isEqualTo(
             whole.points().stream().mapToDouble(RightingCurve.Point::arm).max().getAsDouble());
+  }
+
+  // Between two planes 0.2 and 0.3 up: a point as high as the second is reached just there.
+  @Test
+  void a_point_just_touched_by_the_last_water_is_reached() {
+    RightingCurve.Point before = new RightingCurve.Point(0, 0, 0, WaterPlane.of(0, 0, 0.2));
+    RightingCurve.Point after = new RightingCurve.Point(0.02, 0, 0, WaterPlane.of(0, 0, 0.3));
+    RightingCurve curve =
+        new RightingCurve(Side.PORT, List.of(before, after), Optional.empty(), "", false, 100);
+    assertThat(curve.reaches(Vector3.of(0, 0, 0.2)).orElseThrow()).isZero();
+    assertThat(curve.reaches(Vector3.of(0, 0, 0.25)).orElseThrow()).isCloseTo(0.01, within(1e-12));
+    assertThat(curve.reaches(Vector3.of(0, 0, 0.3)).orElseThrow()).isCloseTo(0.02, within(1e-12));
+    assertThat(curve.reaches(Vector3.of(0, 0, 0.31))).isEmpty();
+  }
+
+  @Test
+  void the_greatest_arm_may_stand_before_flooding() {
+    FloodPoint high = new FloodPoint("coaming", Vector3.of(0, 0.3, 0.9));
+    RightingCurve curve = curve(Side.PORT, high);
+    double flooding = curve.flooding().orElseThrow().arm();
+    assertThat(curve.greatest().arm()).isGreaterThan(flooding + 0.01);
+    assertThat(curve.greatest().heel()).isLessThan(curve.floodingHeel().orElseThrow());
+  }
+
+  @Test
+  void starboard_is_named_when_both_sides_are_alike() {
+    List<FloodPoint> both =
+        List.of(
+            new FloodPoint("port", Vector3.of(0, 0.7, 0.6)),
+            new FloodPoint("starboard", Vector3.of(0, -0.7, 0.6)));
+    assertThat(worse(both)).isEqualTo(Side.STARBOARD);
+    assertThat(worse(List.of(new FloodPoint("bung", Vector3.of(0, 0, 0.1)))))
+        .isEqualTo(Side.STARBOARD);
+  }
+
+  @Test
+  void the_side_that_floods_a_little_sooner_is_the_worse_one() {
+    FloodPoint port = new FloodPoint("port", Vector3.of(0, 0.7, 0.6));
+    FloodPoint lower = new FloodPoint("starboard", Vector3.of(0, -0.7, 0.599));
+    FloodPoint higher = new FloodPoint("starboard", Vector3.of(0, -0.7, 0.601));
+    assertThat(worse(List.of(port, lower))).isEqualTo(Side.STARBOARD);
+    assertThat(worse(List.of(port, higher))).isEqualTo(Side.PORT);
+  }
+
+  private static Side worse(List<FloodPoint> edges) {
+    return RightingCurve.towardWorseSide(EVEN, edges).orElseThrow().side();
   }
 }

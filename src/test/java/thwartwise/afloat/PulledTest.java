@@ -81,4 +81,12 @@ class PulledTest {
     assertThat(pulled.rest().exist()).isFalse();
     assertThat(pulled.rest().ending()).isEqualTo(Equilibria.Ending.SINKS);
   }
+
+  // Its greatest righting arm is under 0.3 m, 2350 N m; 3000 N stand over 0.8 m above the reaction.
+  @Test
+  void a_pull_beyond_the_greatest_righting_moment_finds_no_rest() {
+    RightingCurve curve = RightingCurve.toward(Side.PORT, BOAT, List.of()).orElseThrow();
+    assertThat(curve.moment(curve.greatest())).isLessThan(3000 * 0.8);
+    assertThat(pulled(new Force(POST, 0, 3000)).rest().exist()).isFalse();
+  }
 }
