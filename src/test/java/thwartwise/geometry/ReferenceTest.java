@@ -73,6 +73,7 @@ class ReferenceTest {
     for (Reference r : all().toList()) {
       assertThat(r.id()).as("id of %s", r).isNotBlank();
       assertThat(r.source()).as("source of %s", r).isNotBlank();
+      assertThat(r.source()).as("source of %s", r).isNotEqualTo("the same");
       assertThat(r.status()).as("status of %s", r).isIn(STATUSES);
       assertThat(r.why()).as("reason for the tolerance of %s", r).isNotBlank();
       assertThat(r.expected()).as("expected values of %s", r).isNotEmpty();
