@@ -5,13 +5,14 @@ import java.util.Optional;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
 
 /**
  * Water that lies loose in the boat: so much of it, in what holds it. Its surface is level like the
  * sea's and is found anew at every pose, so no small-angle allowance for free surface is needed.
  *
  * @param hold what bounds it: the inside of the hull, less what stands in it
- * @param volume m³
+ * @param volume m³; none of it has no surface either, less than none lies nowhere
  */
 public record Pool(List<Lift> hold, double volume) {
 
@@ -26,6 +27,18 @@ public record Pool(List<Lift> hold, double volume) {
 
   /** The water as it lies when this way is up; none when it does not fit under the lid. */
   Optional<ImmersedPart> lies(Vector3 up, Immersion immersion) {
+    if (!(volume >= 0)) {
+      return Optional.empty();
+    }
+    if (volume == 0) {
+      return Optional.of(nothing(up, immersion));
+    }
     return Level.find(hold, volume, up, Double.NaN, immersion);
+  }
+
+  // A film of no depth on a flat floor would still have that floor's whole second moment.
+  private ImmersedPart nothing(Vector3 up, Immersion immersion) {
+    double bottom = hold.isEmpty() ? 0 : Lift.extent(hold, up).from();
+    return immersion.at(new WaterPlane(up, bottom)).part();
   }
 }

@@ -102,6 +102,24 @@ class ShapesAtRestTest {
     meets(r, "ratio", neutral(d -> stiffness(Blocks.upright(d / 2, 1, 720), r.in("S"))));
   }
 
+  static Stream<Reference> uprightCylinders() {
+    return Reference.of("cylinder-upright");
+  }
+
+  /** Unstable as it stands: held upright, not let go. */
+  @ParameterizedTest
+  @MethodSource("uprightCylinders")
+  void a_cylinder_on_end_has_the_published_heights(Reference r) {
+    double height = r.in("H");
+    Solid solid = Blocks.upright(r.in("D") / 2, height, 720);
+    Settling upright = settled(solid, solid.volume() * r.in("S"), height / 2, 0);
+    double volume = upright.part.volume();
+    meets(r, "draft", upright.plane.height());
+    meets(r, "KB", upright.part.centroid().z());
+    meets(r, "BM", upright.part.transverseInertia() / volume);
+    meets(r, "GM", upright.restoring.heelTrimFree() / volume);
+  }
+
   private static double neutral(DoubleUnaryOperator stiffness) {
     return new BrentSolver(1e-10).solve(200, stiffness::applyAsDouble, 0.8, 2);
   }

@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -34,10 +33,30 @@ public record Reference(
 
   /** Files of answers the program must meet. */
   public static final List<String> FILES =
-      List.of("hydrostatics.csv", "bilging.csv", "moments.csv", "loading-rules.csv");
+      List.of(
+          "hydrostatics.csv",
+          "bilging.csv",
+          "moments.csv",
+          "loose-water.csv",
+          "bays.csv",
+          "lopsided.csv",
+          "forces.csv",
+          "swamped.csv",
+          "people.csv",
+          "loading-rules.csv");
 
   /** Published answers that are wrong or rounded; kept so that nobody takes them for true. */
   public static final String KNOWN_WRONG = "known-wrong.csv";
+
+  /** Entries of the list of outside answers that the program has nothing to answer with. */
+  public static final String NOT_USED = "not-used.csv";
+
+  /**
+   * An entry no row feeds through the program.
+   *
+   * @param why what the program does not compute
+   */
+  public record NotUsed(String id, String what, String why) {}
 
   /** All rows of one kind, over all files. */
   public static Stream<Reference> of(String kind) {
@@ -59,13 +78,20 @@ public record Reference(
   }
 
   public static List<Reference> read(String file) {
-    List<Reference> rows = new ArrayList<>();
-    for (String line : lines(file)) {
-      if (!line.isBlank() && !line.startsWith("#")) {
-        rows.add(row(line, file));
-      }
-    }
-    return rows.subList(1, rows.size());
+    return rows(file).map(line -> row(line, file)).toList();
+  }
+
+  public static List<NotUsed> notUsed() {
+    return rows(NOT_USED).map(line -> cells(line, 3, NOT_USED)).map(Reference::notUsed).toList();
+  }
+
+  private static NotUsed notUsed(String[] cells) {
+    return new NotUsed(cells[0], cells[1], cells[2]);
+  }
+
+  /** The lines below the header. */
+  private static Stream<String> rows(String file) {
+    return lines(file).stream().filter(l -> !l.isBlank() && !l.startsWith("#")).skip(1);
   }
 
   public double in(String name) {
@@ -101,25 +127,26 @@ public record Reference(
   }
 
   private static Reference row(String line, String file) {
-    String[] cells = line.split(";", -1);
-    if (cells.length != 9) {
-      throw new IllegalArgumentException(
-          file + ": a row has " + cells.length + " cells instead of 9: " + line);
-    }
-    for (int i = 0; i < cells.length; i++) {
-      cells[i] = cells[i].strip();
-    }
-    boolean header = cells[0].equals("id");
+    String[] cells = cells(line, 9, file);
     return new Reference(
         cells[0],
         cells[1],
         cells[2],
         cells[3],
         cells[4],
-        header ? Map.of() : numbers(cells[5]),
-        header ? Map.of() : numbers(cells[6]),
-        header ? Map.of() : numbers(cells[7]),
+        numbers(cells[5]),
+        numbers(cells[6]),
+        numbers(cells[7]),
         cells[8]);
+  }
+
+  private static String[] cells(String line, int count, String file) {
+    String[] cells = line.split(";", -1);
+    if (cells.length != count) {
+      throw new IllegalArgumentException(
+          file + ": a row has " + cells.length + " cells instead of " + count + ": " + line);
+    }
+    return Arrays.stream(cells).map(String::strip).toArray(String[]::new);
   }
 
   private static Map<String, Double> numbers(String cell) {

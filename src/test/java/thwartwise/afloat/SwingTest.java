@@ -1,0 +1,85 @@
+package thwartwise.afloat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.FloodPoint;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Vector3;
+
+class SwingTest {
+  private static final Solid HULL = Blocks.block(4, 1.4, 0.7);
+  private static final FloodPoint RAIL = new FloodPoint("rail", Vector3.of(0, -0.7, 0.7));
+
+  private static Floating boat(double mass, double y, double z) {
+    return new Floating(mass, Vector3.of(0, y, z), List.of(new Lift(HULL, 1)), 1000);
+  }
+
+  @Test
+  void nothing_moved_swings_nowhere() {
+    Swing swing = Swing.of(boat(1300, 0, 0.35), 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
+    assertThat(swing.heel().orElseThrow()).isZero();
+    assertThat(swing.flooding()).isEmpty();
+    assertThat(swing.floodingAt()).isEmpty();
+  }
+
+  @Test
+  void a_weight_moved_the_other_way_brings_the_boat_back_from_this_side() {
+    Swing swing =
+        Swing.of(boat(1300, 0.1, 0.35), 0.02, Side.STARBOARD, List.of(RAIL)).orElseThrow();
+    assertThat(swing.heel().orElseThrow()).isEqualTo(0.02);
+  }
+
+  @Test
+  void an_edge_already_under_floods_at_once() {
+    FloodPoint hole = new FloodPoint("hole", Vector3.of(0, 0, 0.1));
+    Swing swing =
+        Swing.of(boat(1300, -0.02, 0.35), 0.01, Side.STARBOARD, List.of(RAIL, hole)).orElseThrow();
+    assertThat(swing.heel()).isEmpty();
+    assertThat(swing.flooding().orElseThrow()).isEqualTo(0.01);
+    assertThat(swing.floodingAt()).isEqualTo("hole");
+  }
+
+  // An opening the boat reaches only beyond where it turns back does not flood; one a little lower
+  // does. By the row SW-port it turns at 14.2268 degrees: an edge 0.7 out goes in there at draft +
+  // 0.7 tan.
+  @Test
+  void an_edge_just_beyond_the_turning_point_stays_dry_and_one_just_short_floods() {
+    double turns = Math.toRadians(14.2268018343);
+    double reached = 1.3 / 5.6 + 0.7 * Math.tan(turns);
+    FloodPoint dry = new FloodPoint("notch", Vector3.of(0, -0.7, reached + 1e-5));
+    FloodPoint wet = new FloodPoint("notch", Vector3.of(0, -0.7, reached - 1e-5));
+    Floating boat = boat(1300, -0.06, 0.35);
+    Swing stays = Swing.of(boat, 0, Side.STARBOARD, List.of(dry)).orElseThrow();
+    assertThat(stays.heel().orElseThrow()).isCloseTo(turns, within(1e-6));
+    Swing floods = Swing.of(boat, 0, Side.STARBOARD, List.of(wet)).orElseThrow();
+    assertThat(floods.heel()).isEmpty();
+    assertThat(floods.flooding().orElseThrow()).isBetween(turns - 5e-5, turns);
+    assertThat(floods.floodingAt()).isEqualTo("notch");
+  }
+
+  // G high and far out: it goes over, and with no edge named there is nothing to flood.
+  @Test
+  void a_boat_that_never_turns_back_has_neither_angle() {
+    Swing swing = Swing.of(boat(1300, -0.3, 0.9), 0, Side.STARBOARD, List.of()).orElseThrow();
+    assertThat(swing.heel()).isEmpty();
+    assertThat(swing.flooding()).isEmpty();
+    assertThat(swing.floodingAt()).isEmpty();
+  }
+
+  @Test
+  void both_sides_are_alike() {
+    Swing starboard = Swing.of(boat(1300, -0.05, 0.35), 0, Side.STARBOARD, List.of()).orElseThrow();
+    Swing port = Swing.of(boat(1300, 0.05, 0.35), 0, Side.PORT, List.of()).orElseThrow();
+    assertThat(port.heel().orElseThrow()).isCloseTo(starboard.heel().orElseThrow(), within(1e-6));
+  }
+
+  @Test
+  void a_boat_that_sinks_does_not_swing() {
+    assertThat(Swing.of(boat(4000, -0.05, 0.35), 0, Side.STARBOARD, List.of()))
+        .isEqualTo(Optional.empty());
+  }
+}
