@@ -21,6 +21,9 @@ public record Pulled(Equilibria rest, List<Couple> couples) {
   private static final double LEVER_TOLERANCE = 1e-5;
   private static final int MOST_ROUNDS = 30;
 
+  /** Afloat without the pull and without a balance with it. */
+  private static final Equilibria OVERPOWERED = Equilibria.none(Equilibria.Ending.OVERPOWERED);
+
   public Pulled {
     couples = List.copyOf(couples);
   }
@@ -34,7 +37,7 @@ public record Pulled(Equilibria rest, List<Couple> couples) {
     for (int round = 0; round < MOST_ROUNDS; round++) {
       Optional<Pose> pose = rest.worst();
       if (pose.isEmpty()) {
-        return new Pulled(rest, couples);
+        return new Pulled(couples.isEmpty() ? rest : OVERPOWERED, couples);
       }
       List<Couple> next = couples(forces, hull, pose.get().plane());
       if (moved(couples, next, pose.get().plane()) < LEVER_TOLERANCE) {
@@ -43,7 +46,7 @@ public record Pulled(Equilibria rest, List<Couple> couples) {
       couples = next;
       rest = Equilibrium.from(floating.pulledBy(couples), pose.get().plane().up());
     }
-    return new Pulled(Equilibria.none(Equilibria.Ending.NOT_FOUND), couples);
+    return new Pulled(OVERPOWERED, couples);
   }
 
   private static double moved(List<Couple> before, List<Couple> after, WaterPlane plane) {

@@ -87,6 +87,10 @@ class PulledTest {
   void a_pull_beyond_the_greatest_righting_moment_finds_no_rest() {
     RightingCurve curve = RightingCurve.toward(Side.PORT, BOAT, List.of()).orElseThrow();
     assertThat(curve.moment(curve.greatest())).isLessThan(3000 * 0.8);
-    assertThat(pulled(new Force(POST, 0, 3000)).rest().exist()).isFalse();
+    Equilibria rest = pulled(new Force(POST, 0, 3000)).rest();
+    assertThat(rest.exist()).isFalse();
+    assertThat(rest.assessed()).isTrue();
+    assertThat(rest.noneBecause())
+        .isEqualTo("it finds no balance against the pull: it is pulled over");
   }
 }

@@ -5,7 +5,6 @@ import static thwartwise.afloat.BoxAfloat.meets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -31,10 +30,10 @@ class SwampedBoxTest {
   @MethodSource("resting")
   void a_swamped_box_rests_as_the_closed_form_says(Reference r) {
     Loading loading = loading(r);
-    Optional<Space> lost =
+    List<Space> lost =
         loading.craft().spaces().stream()
             .filter(s -> r.inputs().containsKey("lost_" + s.name()))
-            .findFirst();
+            .toList();
     Floating swamped = Swamping.of(loading, 1).floating(lost);
     meets(r, "spare", swamped.liftVolume() * 1000 - swamped.totalMass());
     Equilibria found = Equilibrium.from(swamped);
@@ -101,7 +100,7 @@ class SwampedBoxTest {
     double mass = r.in("kg");
     BoxBoat boat = BoxBoat.of(3, 1.2, 0.5).hull(mass, 0.2).shell(1000 * r.in("SG"), 0.01);
     Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
-    Floating swamped = Swamping.of(loading, 1).floating(Optional.empty());
+    Floating swamped = Swamping.of(loading, 1).floating(List.of());
     double sinks = swamped.totalMass() - 1000 * swamped.liftVolume();
     meets(r, "factor", sinks / mass);
     assertThat(Equilibrium.from(swamped).exist()).isEqualTo(r.in("SG") < 1);
@@ -125,7 +124,7 @@ class SwampedBoxTest {
             .weight("foam", foam, Vector3.of(3, 0, 0.2))
             .proven("foam", new Span(3, 3 + volume));
     Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
-    Floating swamped = Swamping.of(loading, 1).floating(Optional.empty());
+    Floating swamped = Swamping.of(loading, 1).floating(List.of());
     meets(r, "spare", (1000 * swamped.liftVolume() - swamped.totalMass()) / POUND);
   }
 }
