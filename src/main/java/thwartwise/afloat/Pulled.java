@@ -10,9 +10,9 @@ import thwartwise.geometry.WaterPlane;
 
 /**
  * Where a boat rests under horizontal forces. Each has its equal and opposite reaction at the
- * centre of what of the hull is seen under water from that side; the reaction is fixed during a
- * solve and found anew at the worst pose after it, from which the next one starts, until it no
- * longer moves.
+ * height of the centre of what of the hull is seen under water from that side; the reaction is
+ * fixed during a solve and found anew at the worst pose after it, from which the next one starts,
+ * until it no longer moves.
  *
  * @param rest the poses reached
  * @param couples the forces with their last reactions
@@ -20,6 +20,9 @@ import thwartwise.geometry.WaterPlane;
 public record Pulled(Equilibria rest, List<Couple> couples) {
   private static final double LEVER_TOLERANCE = 1e-5;
   private static final int MOST_ROUNDS = 30;
+
+  /** On a boat that stands on end or lies flat the plumb line leaves the plane of the force. */
+  private static final double FLAT = 0.04;
 
   /** Afloat without the pull and without a balance with it. */
   private static final Equilibria OVERPOWERED = Equilibria.none(Equilibria.Ending.OVERPOWERED);
@@ -62,17 +65,27 @@ public record Pulled(Equilibria rest, List<Couple> couples) {
 
   private static List<Couple> couples(List<Force> forces, Solid hull, WaterPlane plane) {
     Solid under = hull.under(plane);
-    Vector3 beside = Profile.of(under, plane.athwart()).centre();
-    Vector3 before = Profile.of(under, plane.ahead()).centre();
+    double beside = plane.above(Profile.of(under, plane.athwart()).centre());
+    double before = plane.above(Profile.of(under, plane.ahead()).centre());
+    Vector3 up = plane.up();
     List<Couple> couples = new ArrayList<>();
     for (Force force : forces) {
+      double height = plane.above(force.at());
       if (force.ahead() != 0) {
-        couples.add(Couple.ahead(force.ahead(), force.at(), before));
+        Vector3 arm = plumb(Vector3.of(up.x(), 0, up.z()), height - before);
+        couples.add(Couple.ahead(force.ahead(), force.at(), force.at().minus(arm)));
       }
       if (force.toPort() != 0) {
-        couples.add(Couple.toPort(force.toPort(), force.at(), beside));
+        Vector3 arm = plumb(Vector3.of(0, up.y(), up.z()), height - beside);
+        couples.add(Couple.toPort(force.toPort(), force.at(), force.at().minus(arm)));
       }
     }
     return couples;
+  }
+
+  // A profile has a height but no place across the line of sight: force and reaction are taken to
+  // stand plumb over each other at the pose, as they do on a boat that may swing.
+  private static Vector3 plumb(Vector3 upInPlane, double lever) {
+    return upInPlane.times(lever / Math.max(FLAT, upInPlane.dot(upInPlane)));
   }
 }

@@ -147,10 +147,10 @@ class BayTest {
         .containsExactly("the bay aft of the bow locker");
   }
 
-  // A sliver under 0.05 m is no bay anybody would bail.
+  // A sliver that holds under ten litres is no bay anybody would bail.
   @Test
   void a_gap_of_a_hand_between_two_thwarts_is_a_bay_and_a_crack_is_not() {
-    BoxBoat crack = plain().proven("a", new Span(1, 1.5)).proven("b", new Span(1.54, 2));
+    BoxBoat crack = plain().proven("a", new Span(1, 1.5)).proven("b", new Span(1.51, 2));
     BoxBoat hand = plain().proven("a", new Span(1, 1.5)).proven("b", new Span(1.56, 2));
     assertThat(bays(crack)).hasSize(2);
     assertThat(bays(hand)).hasSize(3);

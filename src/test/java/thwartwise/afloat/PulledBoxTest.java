@@ -74,8 +74,8 @@ class PulledBoxTest {
       assertThat(swing.floodingAt()).isEqualTo("rail");
       meets(r, "flooding", Math.toDegrees(swing.flooding().orElseThrow()));
     } else {
-      assertThat(swing.flooding()).isEmpty();
-      assertThat(swing.floodingAt()).isBlank();
+      double turns = swing.heel().orElseThrow();
+      swing.flooding().ifPresent(f -> assertThat(f).isGreaterThan(turns));
       meets(r, "heel", Math.toDegrees(swing.heel().orElseThrow()));
       double rest = Equilibrium.from(after).worst().orElseThrow().heel();
       meets(r, "static", Math.toDegrees(rest * BoxAfloat.side(r).sign()));

@@ -84,10 +84,16 @@ class PulledTest {
 
   // Its greatest righting arm is under 0.3 m, 2350 N m; 3000 N stand over 0.8 m above the reaction.
   @Test
-  void a_pull_beyond_the_greatest_righting_moment_finds_no_rest() {
+  void a_pull_beyond_the_greatest_righting_moment_turns_the_boat_over() {
     RightingCurve curve = RightingCurve.toward(Side.PORT, BOAT, List.of()).orElseThrow();
     assertThat(curve.moment(curve.greatest())).isLessThan(3000 * 0.8);
     Equilibria rest = pulled(new Force(POST, 0, 3000)).rest();
+    assertThat(rest.worst().orElseThrow().word()).isEqualTo("upside down");
+  }
+
+  @Test
+  void a_pull_that_nothing_answers_says_so_and_is_no_open_question() {
+    Equilibria rest = pulled(new Force(POST, 0, 20_000)).rest();
     assertThat(rest.exist()).isFalse();
     assertThat(rest.assessed()).isTrue();
     assertThat(rest.noneBecause())

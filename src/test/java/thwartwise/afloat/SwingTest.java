@@ -22,8 +22,8 @@ class SwingTest {
   void nothing_moved_swings_nowhere() {
     Swing swing = Swing.of(boat(1300, 0, 0.35), 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
     assertThat(swing.heel().orElseThrow()).isZero();
-    assertThat(swing.flooding()).isEmpty();
-    assertThat(swing.floodingAt()).isEmpty();
+    assertThat(swing.flooding().orElseThrow()).isPositive();
+    assertThat(swing.floodingAt()).isEqualTo("rail");
   }
 
   @Test
