@@ -16,23 +16,31 @@ public record GreatestPull(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     return Stream.of(true, false)
         .flatMap(astern -> LineOut.of(rules, trial, astern).stream())
-        .map(line -> reading(trial, line))
+        .flatMap(line -> readings(trial, line))
         .toList();
   }
 
-  private Reading reading(Trial trial, LineOut line) {
-    double greatest = line.greatest(trial);
+  private Stream<Reading> readings(Trial trial, LineOut line) {
+    String name = "greatest pull at the " + line.cleat().name();
+    double expected = line.expected(trial);
+    return Stream.of(
+        reading(trial, name, line.greatest(trial), expected),
+        reading(trial, name + ", out over the side", line.greatestAbeam(trial), expected));
+  }
+
+  private Reading reading(Trial trial, String name, double greatest, double expected) {
     String further =
         greatest < rules.value("greatest-pull") ? "" : "; nothing harder was looked at";
     return new Reading(
-        "greatest pull at the " + line.cleat().name(),
+        name,
         OptionalDouble.of(greatest),
         true,
-        line.expected(trial),
+        expected,
         true,
         Unit.NEWTON,
         rules.limit("drag-water").cited(),
         trial.condition(),
-        "level pull before water comes in, against what current and wind may snatch" + further);
+        "level pull before water comes in, against what current and wind may snatch end on"
+            + further);
   }
 }

@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Force;
 import thwartwise.afloat.Gravity;
@@ -57,10 +58,18 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return rules.value("snatch") * (water + air);
   }
 
-  /** The trial with so much level pull on the line, N. */
+  /** The trial with so much level pull on the line, N, leading away over the end. */
   Trial pulling(Trial trial, double newtons) {
+    return pulling(trial, newtons, new Force(cleat.at(), astern ? -newtons : newtons, 0));
+  }
+
+  /** The same with the line leading out over one side, to port (1) or starboard (−1). */
+  private Trial pullingAbeam(Trial trial, double newtons, double side) {
+    return pulling(trial, newtons, new Force(cleat.at(), 0, side * newtons));
+  }
+
+  private Trial pulling(Trial trial, double newtons, Force force) {
     double down = newtons * Math.tan(Math.toRadians(rules.value("line-angle")));
-    Force force = new Force(cleat.at(), astern ? -newtons : newtons, 0);
     return trial.after(
         Disturbance.pulled("a line out from the " + cleat.name(), trial.people(), List.of(force))
             .and(new Loading.Weight(down / Gravity.STANDARD, cleat.at())));
@@ -68,14 +77,25 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
 
   /** The level pull at which water first comes in or the boat finds no steady rest, N. */
   double greatest(Trial trial) {
+    return greatest(newtons -> pulling(trial, newtons));
+  }
+
+  /** The same with the line out over the side, whichever side is worse. */
+  double greatestAbeam(Trial trial) {
+    return Math.min(
+        greatest(newtons -> pullingAbeam(trial, newtons, 1)),
+        greatest(newtons -> pullingAbeam(trial, newtons, -1)));
+  }
+
+  private double greatest(DoubleFunction<Trial> pulled) {
     double holds = 0;
     double fails = rules.value("greatest-pull");
-    if (staysDry(pulling(trial, fails))) {
+    if (staysDry(pulled.apply(fails))) {
       return fails;
     }
     while (fails - holds > TOLERANCE) {
       double middle = (holds + fails) / 2;
-      if (staysDry(pulling(trial, middle))) {
+      if (staysDry(pulled.apply(middle))) {
         holds = middle;
       } else {
         fails = middle;

@@ -13,6 +13,10 @@ final class ChambersSection {
       page.paragraph("No chamber and no foam: only the stuff of the hull itself");
     }
     chambers.forEach(chamber -> page.point(words(chamber), chamber.why()));
+    if (!chambers.stream().allMatch(ChamberFigures::counted)) {
+      page.paragraph(
+          "What counts for nothing is taken as full of water wherever the boat is told as swamped");
+    }
   }
 
   private static String words(ChamberFigures chamber) {

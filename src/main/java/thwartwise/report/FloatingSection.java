@@ -137,7 +137,19 @@ final class FloatingSection {
     String lies =
         swamped.pose().map(PoseWords::of).orElse("but no way in which it comes to rest was found");
     return new String[] {
-      "Swamped it floats " + lies, lift(swamped.spareBuoyancy()), otherPoses(swamped)
+      "Swamped it floats " + lies,
+      plainly(swamped),
+      lift(swamped.spareBuoyancy()),
+      otherPoses(swamped)
+    };
+  }
+
+  private static String plainly(SwampedFigures swamped) {
+    return switch (swamped.pose().map(PoseFigures::word).orElse("upright")) {
+      case "upside down", "on its side" -> "It rolls over when swamped";
+      case "stern up" -> "It stands on its bow when swamped";
+      case "bow up" -> "It stands on its stern when swamped";
+      default -> "";
     };
   }
 
