@@ -32,7 +32,7 @@ public final class Ratios {
     for (int heel : new int[] {10, 30, 60}) {
       String what = "immersed part / bare pass, " + triangles + " triangles, heel " + heel;
       print(what + ", medians", Spread.of(rounds, r -> r.immersedOverBare(heel, 50)), "at most 3");
-      print(what + ", fastest tenth", Spread.of(rounds, r -> r.immersedOverBare(heel, 10)), "");
+      print(what + ", fastest", Spread.of(rounds, r -> r.immersedOverBare(heel, 0)), "at most 3");
     }
     int sections = SectionedHull.of(LoadedPunt.outside(), LoadedPunt.PIECES).count();
     print(
@@ -72,7 +72,7 @@ public final class Ratios {
   private static ChainedOptionsBuilder longer(String which) {
     return common(which)
         .warmupIterations(1)
-        .warmupTime(TimeValue.seconds(7))
+        .warmupTime(TimeValue.seconds(5))
         .measurementIterations(2)
         .measurementTime(TimeValue.seconds(1));
   }

@@ -14,7 +14,7 @@ final class Round {
   }
 
   /**
-   * @param percent of the samples that are faster: 50 for medians, less for the undisturbed ones
+   * @param percent of the samples that are faster: 50 for medians, 0 for the fastest one
    */
   double immersedOverBare(int heel, double percent) {
     return sample("ImmersionBenchmark.immersedPart", "heelDeg", "" + heel, percent)
