@@ -4,19 +4,25 @@ package thwartwise.geometry;
  * Adds up the immersed parts of any number of solids under one plane. Not thread-safe; made once
  * for a solve and reused, so that nothing is allocated for a triangle.
  *
- * <p>Method: a vertical column of water stands over every wetted triangle, so each integral over
- * the volume is an integral of s, us, vs or s² over the triangle's level projection, and each
- * integral over the waterplane is one of 1, u, v, u², uv, v² over the same projection (the
- * divergence theorem for fields that do not change along the vertical). All of them are exact for
- * plane triangles: ∫fg = w/12 (f_a g_a + f_b g_b + f_c g_c + (f_a+f_b+f_c)(g_a+g_b+g_c)), w the
- * signed projected area. No cap is built, so a face or a vertex in the plane is no special case. A
- * face lying in the plane is taken as dry.
+ * <p>Method: volume and its moments are summed in tetrahedra that stand on the wetted triangles,
+ * their common apex the point of the plane under the boat's origin. The waterplane, which closes
+ * the immersed part, passes through the apex and adds nothing, so no cap is built. The corner that
+ * the water cuts off a triangle lies in the triangle's own plane: its tetrahedron is the whole one
+ * times the share of the area, α β. The waterplane's area and moments go round its outline (Green's
+ * theorem), of which every crossed triangle gives one edge. All of it is exact for plane triangles,
+ * and a face or a vertex in the plane is no special case: a face lying in the plane is taken as
+ * dry.
  */
 public final class Immersion {
   private WaterPlane plane = new WaterPlane(Vector3.of(0, 0, 1), 0);
   private Vector3 ahead = Vector3.of(1, 0, 0);
   private Vector3 athwart = Vector3.of(0, 1, 0);
-  private double[] uvs = new double[0];
+  private Vector3 apex = Vector3.ZERO;
+  private double[] u = new double[0];
+  private double[] v = new double[0];
+  private double[] s = new double[0];
+  private int[] crossed = new int[0];
+  private int crossings;
   private double volume;
   private double momentU;
   private double momentV;
@@ -34,6 +40,7 @@ public final class Immersion {
     plane = newPlane;
     athwart = newPlane.athwart();
     ahead = athwart.cross(newPlane.up());
+    apex = newPlane.up().times(newPlane.height());
     volume = momentU = momentV = momentS = 0;
     area = areaU = areaV = areaUU = areaUV = areaVV = 0;
     return this;
@@ -50,11 +57,9 @@ public final class Immersion {
       return this;
     }
     weight = factor;
-    turn(solid.xyz);
-    int[] corners = solid.corners;
-    for (int t = 0; t < corners.length; t += 3) {
-      triangle(3 * corners[t], 3 * corners[t + 1], 3 * corners[t + 2]);
-    }
+    turn(solid.facets);
+    wetted(solid.corners, solid.facets.cones);
+    crossed(solid.corners, solid.facets.cones);
     return this;
   }
 
@@ -71,108 +76,167 @@ public final class Immersion {
   }
 
   /** Vertices into the water's axes, once each: triangles share them. */
-  private void turn(double[] xyz) {
-    if (uvs.length < xyz.length) {
-      uvs = new double[xyz.length];
+  private void turn(Facets facets) {
+    makeRoom(facets);
+    along(ahead, facets, 0, u);
+    along(athwart, facets, 0, v);
+    along(plane.up(), facets, plane.height(), s);
+  }
+
+  private void makeRoom(Facets facets) {
+    if (s.length < facets.x.length) {
+      u = new double[facets.x.length];
+      v = new double[facets.x.length];
+      s = new double[facets.x.length];
     }
-    Vector3 up = plane.up();
-    double height = plane.height();
-    for (int i = 0; i < xyz.length; i += 3) {
-      double x = xyz[i];
-      double y = xyz[i + 1];
-      double z = xyz[i + 2];
-      uvs[i] = ahead.x() * x + ahead.y() * y + ahead.z() * z;
-      uvs[i + 1] = athwart.y() * y + athwart.z() * z;
-      uvs[i + 2] = up.x() * x + up.y() * y + up.z() * z - height;
+    if (crossed.length < facets.cones.length / 4) {
+      crossed = new int[facets.cones.length / 4];
     }
   }
 
-  private void triangle(int a, int b, int c) {
-    double sa = uvs[a + 2];
-    double sb = uvs[b + 2];
-    double sc = uvs[c + 2];
-    int wet = (sa < 0 ? 1 : 0) + (sb < 0 ? 1 : 0) + (sc < 0 ? 1 : 0);
-    if (wet == 3) {
-      wetted(uvs[a], uvs[a + 1], sa, uvs[b], uvs[b + 1], sb, uvs[c], uvs[c + 1], sc);
-    } else if (wet == 1) {
-      if (sa < 0) {
-        clipWetCorner(a, b, c);
-      } else if (sb < 0) {
-        clipWetCorner(b, c, a);
-      } else {
-        clipWetCorner(c, a, b);
+  // One plain row at a time, so that the compiler can take several vertices in one instruction.
+  private static void along(Vector3 axis, Facets facets, double less, double[] row) {
+    double[] x = facets.x;
+    double[] y = facets.y;
+    double[] z = facets.z;
+    double byX = axis.x();
+    double byY = axis.y();
+    double byZ = axis.z();
+    for (int i = 0; i < x.length; i++) {
+      row[i] = byX * x[i] + byY * y[i] + byZ * z[i] - less;
+    }
+  }
+
+  // Both loops keep their sums in variables of their own: in fields, each triangle would wait for
+  // the one before. Two loops, because together their variables outnumber the registers.
+  private void wetted(int[] corners, double[] cones) {
+    double apexX = apex.x();
+    double apexY = apex.y();
+    double apexZ = apex.z();
+    double[] u = this.u;
+    double[] v = this.v;
+    double[] s = this.s;
+    int[] listed = crossed;
+    int count = 0;
+    double sum = 0;
+    double sumU = 0;
+    double sumV = 0;
+    double sumS = 0;
+    for (int t = 0, f = 0; t < corners.length; t += 3, f += 4) {
+      int a = corners[t];
+      int b = corners[t + 1];
+      int c = corners[t + 2];
+      boolean wetA = s[a] < 0;
+      boolean wetB = s[b] < 0;
+      boolean wetC = s[c] < 0;
+      if (wetA && wetB && wetC) {
+        double cone = cones[f] - apexX * cones[f + 1] - apexY * cones[f + 2] - apexZ * cones[f + 3];
+        sum += cone;
+        sumU += cone * (u[a] + u[b] + u[c]);
+        sumV += cone * (v[a] + v[b] + v[c]);
+        sumS += cone * (s[a] + s[b] + s[c]);
+      } else if (wetA || wetB || wetC) {
+        listed[count++] = t;
       }
-    } else if (wet == 2) {
-      if (!(sc < 0)) {
-        clipDryCorner(a, b, c);
-      } else if (!(sa < 0)) {
-        clipDryCorner(b, c, a);
-      } else {
-        clipDryCorner(c, a, b);
-      }
     }
+    crossings = count;
+    addVolume(sum, sumU, sumV, sumS);
   }
 
-  /** Only corner a is under water. */
-  private void clipWetCorner(int a, int b, int c) {
-    double p = fraction(a, b);
-    double q = fraction(a, c);
-    wetted(
-        uvs[a],
-        uvs[a + 1],
-        uvs[a + 2],
-        between(a, b, p),
-        between(a + 1, b + 1, p),
-        0,
-        between(a, c, q),
-        between(a + 1, c + 1, q),
-        0);
+  /** Of each crossed triangle the tip that is alone in being wet, or the whole less a dry tip. */
+  private void crossed(int[] corners, double[] cones) {
+    double apexX = apex.x();
+    double apexY = apex.y();
+    double apexZ = apex.z();
+    double[] u = this.u;
+    double[] v = this.v;
+    double[] s = this.s;
+    int[] listed = crossed;
+    int count = crossings;
+    double sum = 0;
+    double sumU = 0;
+    double sumV = 0;
+    double sumS = 0;
+    double flat = 0;
+    double flatU = 0;
+    double flatV = 0;
+    double flatUU = 0;
+    double flatUV = 0;
+    double flatVV = 0;
+    for (int i = 0; i < count; i++) {
+      int t = listed[i];
+      int a = corners[t];
+      int b = corners[t + 1];
+      int c = corners[t + 2];
+      // The corner that is alone on its side of the water comes first.
+      boolean wetA = s[a] < 0;
+      if (wetA == s[c] < 0) {
+        int last = a;
+        a = b;
+        b = c;
+        c = last;
+      } else if (wetA == s[b] < 0) {
+        int first = c;
+        c = b;
+        b = a;
+        a = first;
+      }
+      double sa = s[a];
+      double ua = u[a];
+      double va = v[a];
+      double alpha = sa / (sa - s[b]);
+      double beta = sa / (sa - s[c]);
+      double up = ua + alpha * (u[b] - ua);
+      double vp = va + alpha * (v[b] - va);
+      double uq = ua + beta * (u[c] - ua);
+      double vq = va + beta * (v[c] - va);
+      int f = t / 3 * 4;
+      double cone = cones[f] - apexX * cones[f + 1] - apexY * cones[f + 2] - apexZ * cones[f + 3];
+      double tip = alpha * beta * cone;
+      double turn = uq * vp - up * vq;
+      if (!(sa < 0)) {
+        sum += cone;
+        sumU += cone * (ua + u[b] + u[c]);
+        sumV += cone * (va + v[b] + v[c]);
+        sumS += cone * (sa + s[b] + s[c]);
+        tip = -tip;
+        turn = -turn;
+      }
+      double uu = up + uq;
+      double vv = vp + vq;
+      sum += tip;
+      sumU += tip * (ua + uu);
+      sumV += tip * (va + vv);
+      sumS += tip * sa;
+      flat += turn;
+      flatU += turn * uu;
+      flatV += turn * vv;
+      flatUU += turn * (uu * uu - up * uq);
+      flatUV += turn * (uu * vv + up * vp + uq * vq);
+      flatVV += turn * (vv * vv - vp * vq);
+    }
+    addVolume(sum, sumU, sumV, sumS);
+    addWaterplane(flat, flatU, flatV, flatUU, flatUV, flatVV);
   }
 
-  /** Only corner c is dry. */
-  private void clipDryCorner(int a, int b, int c) {
-    double p = fraction(b, c);
-    double q = fraction(a, c);
-    double pu = between(b, c, p);
-    double pv = between(b + 1, c + 1, p);
-    wetted(uvs[a], uvs[a + 1], uvs[a + 2], uvs[b], uvs[b + 1], uvs[b + 2], pu, pv, 0);
-    wetted(
-        uvs[a], uvs[a + 1], uvs[a + 2], pu, pv, 0, between(a, c, q), between(a + 1, c + 1, q), 0);
+  /** Tetrahedra's volumes, and those times the sum of their three corners off the apex. */
+  private void addVolume(double sum, double sumU, double sumV, double sumS) {
+    volume += weight * sum;
+    momentU += weight * sumU / 4;
+    momentV += weight * sumV / 4;
+    momentS += weight * sumS / 4;
   }
 
-  private double fraction(int wet, int dry) {
-    return uvs[wet + 2] / (uvs[wet + 2] - uvs[dry + 2]);
-  }
-
-  private double between(int from, int to, double t) {
-    return uvs[from] + t * (uvs[to] - uvs[from]);
-  }
-
-  private void wetted(
-      double ua,
-      double va,
-      double sa,
-      double ub,
-      double vb,
-      double sb,
-      double uc,
-      double vc,
-      double sc) {
-    double w = -0.5 * weight * ((ub - ua) * (vc - va) - (uc - ua) * (vb - va));
-    double u = ua + ub + uc;
-    double v = va + vb + vc;
-    double s = sa + sb + sc;
-    double third = w / 3;
-    double twelfth = w / 12;
-    area += w;
-    areaU += third * u;
-    areaV += third * v;
-    areaUU += twelfth * (ua * ua + ub * ub + uc * uc + u * u);
-    areaUV += twelfth * (ua * va + ub * vb + uc * vc + u * v);
-    areaVV += twelfth * (va * va + vb * vb + vc * vc + v * v);
-    volume -= third * s;
-    momentU -= twelfth * (ua * sa + ub * sb + uc * sc + u * s);
-    momentV -= twelfth * (va * sa + vb * sb + vc * sc + v * s);
-    momentS -= 0.5 * twelfth * (sa * sa + sb * sb + sc * sc + s * s);
+  /**
+   * Round the outline, of each edge from (u₀, v₀) to (u₁, v₁) the turn u₀ v₁ − u₁ v₀ and its
+   * products; in the signs of an outline that has the waterplane on its left.
+   */
+  private void addWaterplane(double turn, double u, double v, double uu, double uv, double vv) {
+    area += weight * turn / 2;
+    areaU += weight * u / 6;
+    areaV += weight * v / 6;
+    areaUU += weight * uu / 12;
+    areaUV += weight * uv / 24;
+    areaVV += weight * vv / 12;
   }
 }

@@ -16,25 +16,13 @@ public final class Solid {
   final double[] xyz;
   final int[] corners;
   final Bounds bounds;
-  private final double volume;
-  private final Vector3 moment;
+  final Facets facets;
 
   Solid(double[] xyz, int[] corners) {
     this.xyz = xyz;
     this.corners = corners;
     this.bounds = Bounds.of(xyz);
-    double sum = 0;
-    Vector3 first = Vector3.ZERO;
-    for (int t = 0; t < corners.length; t += 3) {
-      Vector3 a = vertex(corners[t]);
-      Vector3 b = vertex(corners[t + 1]);
-      Vector3 c = vertex(corners[t + 2]);
-      double tetrahedron = a.dot(b.cross(c)) / 6;
-      sum += tetrahedron;
-      first = first.plus(a.plus(b).plus(c).times(tetrahedron / 4));
-    }
-    this.volume = sum;
-    this.moment = first;
+    this.facets = Facets.of(xyz, corners);
   }
 
   /** A solid from its vertices and, for each triangle, three vertex numbers. */
@@ -70,20 +58,20 @@ public final class Solid {
   }
 
   public double volume() {
-    return volume;
+    return facets.volume;
   }
 
   /** First moment of volume about the origin, m⁴. */
   public Vector3 moment() {
-    return moment;
+    return facets.moment;
   }
 
   /** Centre of volume; a solid without volume has none. */
   public Vector3 centroid() {
-    if (!(Math.abs(volume) > 0)) {
+    if (!(Math.abs(volume()) > 0)) {
       throw new IllegalStateException("Centre of a solid without volume");
     }
-    return moment.times(1 / volume);
+    return moment().times(1 / volume());
   }
 
   public int triangleCount() {

@@ -37,8 +37,10 @@ public record WaterPlane(Vector3 up, double height) {
 
   /** Level and athwart, toward port when upright: (0, cos φ, −sin φ). */
   public Vector3 athwart() {
-    double heel = heel();
-    return Vector3.of(0, Math.cos(heel), -Math.sin(heel));
+    double across = Math.sqrt(up.y() * up.y() + up.z() * up.z());
+    return across < NUMERIC
+        ? Vector3.of(0, 1, 0)
+        : Vector3.of(0, up.z() / across, -up.y() / across);
   }
 
   /** Level and along the boat, toward the bow when upright. */

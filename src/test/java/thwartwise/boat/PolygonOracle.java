@@ -18,7 +18,7 @@ import thwartwise.geometry.WaterPlane;
  * Volume, centre and waterplane of a hull by another road: polygons cut out of it square to its
  * length, clipped by the water with a polygon library, and summed along the boat.
  */
-final class PolygonOracle {
+public final class PolygonOracle {
   private static final GeometryFactory SHAPES = new GeometryFactory();
   private static final double FAR = 50;
 
@@ -41,7 +41,7 @@ final class PolygonOracle {
   /** Sums from corner to corner of the hull, between which sections change smoothly. */
   static PolygonOracle of(Solid solid, WaterPlane plane, int pieces) {
     PolygonOracle oracle = new PolygonOracle(solid, plane);
-    List<Double> corners = oracle.corners();
+    List<Double> corners = corners(solid);
     for (int i = 0; i + 1 < corners.size(); i++) {
       double width = (corners.get(i + 1) - corners.get(i)) / pieces;
       for (int piece = 0; piece < pieces; piece++) {
@@ -57,7 +57,8 @@ final class PolygonOracle {
     }
   }
 
-  private List<Double> corners() {
+  /** Where along the hull its surface has corners, aft to forward. */
+  public static List<Double> corners(Solid solid) {
     TreeSet<Double> all = new TreeSet<>();
     for (int i = 0; i < solid.triangleCount(); i++) {
       solid.triangle(i).forEach(p -> all.add(p.x()));
@@ -73,11 +74,11 @@ final class PolygonOracle {
 
   /** Area of the section at x, above and under water. */
   static double sectionArea(Solid solid, double x) {
-    return new PolygonOracle(solid, WaterPlane.of(0, 0, 0)).section(x).getArea();
+    return section(solid, x).getArea();
   }
 
   private void add(double x, double weight) {
-    Geometry section = section(x);
+    Geometry section = section(solid, x);
     Geometry wet = section.intersection(underWater(x));
     volume += weight * wet.getArea();
     if (!wet.isEmpty()) {
@@ -89,7 +90,7 @@ final class PolygonOracle {
   }
 
   /** What the plane x = const cuts out of the surface, made into polygons. */
-  private Geometry section(double x) {
+  public static Geometry section(Solid solid, double x) {
     List<LineString> pieces = new ArrayList<>();
     for (int i = 0; i < solid.triangleCount(); i++) {
       List<Coordinate> ends = new ArrayList<>();
