@@ -3,6 +3,7 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
 
@@ -27,18 +28,36 @@ public final class Equilibrium {
   private static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
 
   private final Floating floating;
+  private final BiConsumer<Settling, Settling> stepped;
   private final Immersion immersion = new Immersion();
 
-  private Equilibrium(Floating floating) {
+  private Equilibrium(Floating floating, BiConsumer<Settling, Settling> stepped) {
     this.floating = floating;
+    this.stepped = stepped;
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
   public static Equilibria from(Floating floating) {
+    return from(floating, (before, after) -> {});
+  }
+
+  /**
+   * The same, watched.
+   *
+   * @param stepped told of every step taken, from where and to where
+   */
+  static Equilibria from(Floating floating, BiConsumer<Settling, Settling> stepped) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    return new Equilibrium(floating).search();
+    return new Equilibrium(floating, stepped).search();
+  }
+
+  /** Where the boat comes to rest when it is let go at a direction. */
+  static Optional<Pose> letGo(Floating floating, Vector3 up, double height) {
+    return new Equilibrium(floating, (before, after) -> {})
+        .settle(up, height)
+        .map(rest -> rest.pose(floating));
   }
 
   private Equilibria search() {
@@ -111,6 +130,7 @@ public final class Equilibrium {
               here.heightAfter(step.heel(), step.trim()),
               immersion);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
+        stepped.accept(here, next.get());
         here = next.get();
         radius = Math.min(LONGEST_TURN, 2 * radius);
       } else {
