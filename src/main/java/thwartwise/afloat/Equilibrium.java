@@ -3,6 +3,7 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
 
@@ -24,13 +25,15 @@ public final class Equilibrium {
   /** Poses nearer than this are one. */
   private static final double SAME = Math.toRadians(0.05);
 
-  private static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
+  static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
 
   private final Floating floating;
+  private final BiConsumer<Settling, Settling> stepped;
   private final Immersion immersion = new Immersion();
 
-  private Equilibrium(Floating floating) {
+  private Equilibrium(Floating floating, BiConsumer<Settling, Settling> stepped) {
     this.floating = floating;
+    this.stepped = stepped;
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
@@ -40,10 +43,26 @@ public final class Equilibrium {
 
   /** Every pose reached from another way up and from a nudge to each side of where that leads. */
   public static Equilibria from(Floating floating, Vector3 up) {
+    return from(floating, up, (before, after) -> {});
+  }
+
+  /**
+   * The same, watched.
+   *
+   * @param stepped told of every step taken, from where and to where
+   */
+  static Equilibria from(Floating floating, Vector3 up, BiConsumer<Settling, Settling> stepped) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    return new Equilibrium(floating).search(up);
+    return new Equilibrium(floating, stepped).search(up);
+  }
+
+  /** Where the boat comes to rest when it is let go at a direction. */
+  static Optional<Pose> letGo(Floating floating, Vector3 up, double height) {
+    return new Equilibrium(floating, (before, after) -> {})
+        .settle(up, height)
+        .map(rest -> rest.pose(floating));
   }
 
   private Equilibria search(Vector3 up) {
@@ -116,6 +135,7 @@ public final class Equilibrium {
               here.heightAfter(step.heel(), step.trim()),
               immersion);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
+        stepped.accept(here, next.get());
         here = next.get();
         radius = Math.min(LONGEST_TURN, 2 * radius);
       } else {

@@ -11,7 +11,8 @@ import thwartwise.geometry.WaterPlane;
 /**
  * How high a level surface stands in or about some solids when a given volume lies under it: the
  * sea about a hull, and the water inside one. Newton on the height, the surface's area being the
- * slope, kept between bounds by halving.
+ * slope, kept between bounds; halving wherever Newton's steps do not at least halve from one to the
+ * next, because on a waterplane that jumps they can go to and fro for ever.
  */
 final class Level {
   private static final double VOLUME_TOLERANCE = 1e-13;
@@ -34,6 +35,7 @@ final class Level {
     double low = reach.from();
     double high = reach.to();
     double height = reach.contains(guess) ? guess : reach.middle();
+    double longest = high - low;
     for (int step = 0; step < MOST_STEPS; step++) {
       ImmersedPart part = Lift.immersed(solids, new WaterPlane(up, height), immersion);
       double missing = volume - part.volume();
@@ -48,8 +50,12 @@ final class Level {
       if (high - low <= HEIGHT_TOLERANCE * Math.max(1, Math.abs(height))) {
         return Optional.of(part);
       }
-      double newton = height + missing / part.area();
-      height = newton > low && newton < high ? newton : (low + high) / 2;
+      double newton = missing / part.area();
+      double halving = (low + high) / 2 - height;
+      boolean inside = height + newton > low && height + newton < high;
+      double next = inside && Math.abs(newton) <= longest / 2 ? newton : halving;
+      longest = Math.abs(next);
+      height += next;
     }
     return Optional.empty();
   }

@@ -8,6 +8,11 @@ import thwartwise.geometry.WaterPlane;
 final class TrimBalance {
   private static final double LONGEST_TURN = Math.toRadians(2);
   private static final double TOLERANCE = 1e-11;
+  private static final double SHORTEST_TURN = 1e-13;
+
+  // Where an edge just leaves the water the moment has a corner and the turns can stop a little
+  // short of balance; anything more is none.
+  private static final double AT_A_CORNER = 1e-7;
   private static final int MOST_TURNS = 200;
 
   private TrimBalance() {}
@@ -24,8 +29,12 @@ final class TrimBalance {
     Settling here = start.get();
     double angle = trim;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
-      if (Math.abs(here.trimMoment) <= TOLERANCE * needed || longest < 1e-13) {
+      double moment = Math.abs(here.trimMoment);
+      if (moment <= TOLERANCE * needed) {
         return Optional.of(here);
+      }
+      if (longest < SHORTEST_TURN) {
+        return moment <= AT_A_CORNER * needed ? Optional.of(here) : Optional.empty();
       }
       double step = step(here, longest);
       Optional<Settling> next =

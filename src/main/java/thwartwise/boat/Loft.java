@@ -8,21 +8,27 @@ import thwartwise.geometry.Vector3;
 
 /**
  * Skins a row of sections: straight panels between neighbouring lines, a panel at each end, a lid
- * from rail to rail. Port and starboard panels are split along mirrored diagonals, so a symmetric
- * hull gives a symmetric solid.
+ * from rail to rail. Port and starboard panels are split along mirrored diagonals, and those from
+ * side to side along the shorter one, so a mirrored hull gives the mirrored solid.
  */
 final class Loft {
   private final List<Section> sections;
   private final SolidBuilder builder = new SolidBuilder();
+  private final List<Vector3> corners = new ArrayList<>();
   private final List<int[]> port = new ArrayList<>();
   private final List<int[]> starboard = new ArrayList<>();
 
   private Loft(List<Section> sections) {
     this.sections = sections;
     for (Section s : sections) {
-      port.add(s.port().stream().mapToInt(builder::vertex).toArray());
-      starboard.add(s.starboard().stream().mapToInt(builder::vertex).toArray());
+      port.add(s.port().stream().mapToInt(this::corner).toArray());
+      starboard.add(s.starboard().stream().mapToInt(this::corner).toArray());
     }
+  }
+
+  private int corner(Vector3 p) {
+    corners.add(p);
+    return builder.vertex(p);
   }
 
   /** The closed solid. */
@@ -63,9 +69,9 @@ final class Loft {
       int c = port.get(j)[k + 1];
       int d = starboard.get(j)[k + 1];
       if (aft) {
-        quad(a, d, c, b);
+        across(a, d, c, b);
       } else {
-        quad(a, b, c, d);
+        across(a, b, c, d);
       }
     }
   }
@@ -73,12 +79,25 @@ final class Loft {
   private void lid() {
     int rail = sections.get(0).size() - 1;
     for (int j = 0; j + 1 < sections.size(); j++) {
-      quad(
+      across(
           starboard.get(j)[rail],
           starboard.get(j + 1)[rail],
           port.get(j + 1)[rail],
           port.get(j)[rail]);
     }
+  }
+
+  /** Where the sides differ such a panel is twisted, and which diagonal folds it matters. */
+  private void across(int a, int b, int c, int d) {
+    if (distance(b, d) < distance(a, c)) {
+      quad(b, c, d, a);
+    } else {
+      quad(a, b, c, d);
+    }
+  }
+
+  private double distance(int a, int b) {
+    return corners.get(a).minus(corners.get(b)).norm();
   }
 
   private void quad(int a, int b, int c, int d) {

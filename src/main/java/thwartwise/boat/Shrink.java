@@ -40,10 +40,14 @@ final class Shrink {
     return inside;
   }
 
-  /** How much longer than the thickness a raked end panel's step along x is. */
+  /** How much longer than the thickness a raked end panel's step along x is, on the worse side. */
   private static double endSlant(Section end) {
-    Vector3 keel = end.port().get(0);
-    Vector3 rail = end.portRail();
+    return Math.max(
+        slant(end.port().get(0), end.portRail()),
+        slant(end.starboard().get(0), end.starboardRail()));
+  }
+
+  private static double slant(Vector3 keel, Vector3 rail) {
     double rise = rail.z() - keel.z();
     return rise > 0 ? Math.min(STEEPEST, Math.hypot(1, (rail.x() - keel.x()) / rise)) : 1;
   }

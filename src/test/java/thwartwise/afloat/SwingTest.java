@@ -21,7 +21,8 @@ class SwingTest {
   @Test
   void nothing_moved_swings_nowhere() {
     Swing swing = Swing.of(boat(1300, 0, 0.35), 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
-    assertThat(swing.heel().orElseThrow()).isZero();
+    // It turns back within the degree's last digits it is looked for.
+    assertThat(swing.heel().orElseThrow()).isCloseTo(0, within(1e-6));
     assertThat(swing.flooding().orElseThrow()).isPositive();
     assertThat(swing.floodingAt()).isEqualTo("rail");
   }

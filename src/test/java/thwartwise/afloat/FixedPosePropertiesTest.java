@@ -1,0 +1,187 @@
+package thwartwise.afloat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Provide;
+import thwartwise.boat.FloodPoint;
+import thwartwise.boat.RandomHull;
+import thwartwise.boat.TenThousandBoats;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * What must hold of any boat held at any heel and trim and let sink until it floats; each over ten
+ * thousand random boats.
+ */
+class FixedPosePropertiesTest {
+  /** Settling balances volumes to 1e-13 of a cubic metre or of what is needed. */
+  private static final double VOLUME = 1e-11;
+
+  private static final double HEIGHT = 1e-9;
+
+  private final Immersion immersion = new Immersion();
+
+  @Provide
+  Arbitrary<RandomAfloat> boats() {
+    return RandomAfloat.any();
+  }
+
+  @Provide
+  Arbitrary<Double> shares() {
+    return RandomHull.between(0.001, 0.95);
+  }
+
+  @Provide
+  Arbitrary<Vector3> origins() {
+    return RandomHull.between(-5, 5).tuple3().map(t -> Vector3.of(t.get1(), t.get2(), t.get3()));
+  }
+
+  private Settling settled(RandomAfloat boat, Floating floating) {
+    return Settling.at(floating, boat.up(), 0, immersion).orElseThrow();
+  }
+
+  @TenThousandBoats
+  void added_weight_immerses_just_its_own_volume_and_raises_no_freeboard(
+      @ForAll("boats") RandomAfloat boat, @ForAll("shares") double share) {
+    double added = share * (boat.outside().volume() * RandomAfloat.DENSITY - boat.mass());
+    Settling before = settled(boat, boat.floating());
+    Settling after = settled(boat, boat.floating(boat.mass() + added, new Lift(boat.outside(), 1)));
+    assertThat(after.part.volume() - before.part.volume())
+        .isCloseTo(added / RandomAfloat.DENSITY, within(VOLUME));
+    noneRises(boat.rail(), before, after);
+  }
+
+  @TenThousandBoats
+  void lost_buoyancy_raises_no_freeboard(
+      @ForAll("boats") RandomAfloat boat, @ForAll("shares") double share) {
+    double left = boat.outside().volume() - share * boat.bay().volume();
+    Assume.that(left * RandomAfloat.DENSITY > boat.mass() * 1.001);
+    Settling before = settled(boat, boat.floating());
+    Settling after =
+        settled(
+            boat,
+            boat.floating(boat.mass(), new Lift(boat.outside(), 1), new Lift(boat.bay(), -share)));
+    assertThat(after.part.volume()).isCloseTo(before.part.volume(), within(VOLUME));
+    noneRises(boat.rail(), before, after);
+  }
+
+  private static void noneRises(List<FloodPoint> rail, Settling before, Settling after) {
+    for (FloodPoint point : rail) {
+      assertThat(after.plane.above(point.at()))
+          .as(point.name())
+          .isLessThanOrEqualTo(before.plane.above(point.at()) + HEIGHT);
+    }
+  }
+
+  @TenThousandBoats
+  void a_mirrored_boat_floats_mirrored(@ForAll("boats") RandomAfloat boat) {
+    RandomAfloat mirrored = boat.mirrored();
+    assertThat(mirrored.outside().volume()).isCloseTo(boat.outside().volume(), within(1e-12));
+    Settling one = settled(boat, boat.floating());
+    Settling other = settled(mirrored, mirrored.floating());
+    assertThat(other.plane.height()).isCloseTo(one.plane.height(), within(HEIGHT));
+    assertThat(other.energy).isCloseTo(one.energy, within(VOLUME));
+    assertThat(other.heelMoment).isCloseTo(-one.heelMoment, within(1e-9));
+    assertThat(other.trimMoment).isCloseTo(one.trimMoment, within(1e-9));
+    Vector3 centre = other.part.centroid();
+    assertThat(centre.mirrored().minus(one.part.centroid()).norm()).isLessThan(HEIGHT);
+  }
+
+  @TenThousandBoats
+  void moving_the_origin_changes_nothing(
+      @ForAll("boats") RandomAfloat boat, @ForAll("origins") Vector3 by) {
+    RandomAfloat moved = boat.moved(by);
+    Settling here = settled(boat, boat.floating());
+    Settling there = settled(moved, moved.floating());
+    assertThat(there.energy).isCloseTo(here.energy, within(1e-9));
+    assertThat(there.heelMoment).isCloseTo(here.heelMoment, within(1e-8));
+    assertThat(there.trimMoment).isCloseTo(here.trimMoment, within(1e-8));
+    List<FloodPoint> rail = boat.rail();
+    List<FloodPoint> movedRail = moved.rail();
+    for (int i = 0; i < rail.size(); i++) {
+      assertThat(there.plane.above(movedRail.get(i).at()))
+          .isCloseTo(here.plane.above(rail.get(i).at()), within(HEIGHT));
+    }
+  }
+
+  @TenThousandBoats
+  void more_water_comes_over_it_by_the_area_of_its_waterplane(@ForAll("boats") RandomAfloat boat) {
+    Settling here = settled(boat, boat.floating());
+    double h = 1e-6;
+    double up = volume(boat, here, h) - here.part.volume();
+    double down = here.part.volume() - volume(boat, here, -h);
+    assertSlope(here.part.area(), up / h, down / h, 1e-5);
+  }
+
+  private double volume(RandomAfloat boat, Settling here, double by) {
+    WaterPlane moved = here.plane.withHeight(here.plane.height() + by);
+    return Lift.immersed(boat.floating().lifts(), moved, immersion).volume();
+  }
+
+  @TenThousandBoats
+  void the_moments_are_the_slopes_of_the_energy(@ForAll("boats") RandomAfloat boat) {
+    Floating floating = boat.floating();
+    Settling here = settled(boat, floating);
+    double h = 1e-5;
+    double heel = turned(floating, here, h, 0).energy - turned(floating, here, -h, 0).energy;
+    double trim = turned(floating, here, 0, h).energy - turned(floating, here, 0, -h).energy;
+    double scale = 1 + greatest(here.restoring);
+    assertThat(here.heelMoment).isCloseTo(heel / (2 * h), within(1e-6 * scale));
+    assertThat(here.trimMoment).isCloseTo(trim / (2 * h), within(1e-6 * scale));
+  }
+
+  // Along a turn the moment that matters is the one about the turn's own axis: the slope of the
+  // energy in space taken along the way the upward direction goes.
+  @TenThousandBoats
+  void the_stiffness_is_the_slope_of_the_moments(
+      @ForAll("boats") RandomAfloat boat, @ForAll("shares") double round) {
+    Floating floating = boat.floating();
+    Settling here = settled(boat, floating);
+    double a = Math.cos(2 * Math.PI * round);
+    double b = Math.sin(2 * Math.PI * round);
+    double h = 1e-6;
+    double at = here.heelMoment * a + here.trimMoment * b;
+    double ahead = along(turned(floating, here, h * a, h * b), here, a, b, h);
+    double behind = along(turned(floating, here, -h * a, -h * b), here, a, b, -h);
+    Restoring k = here.restoring;
+    double ours = k.heel() * a * a + 2 * k.product() * a * b + k.trim() * b * b;
+    assertSlope(ours, (ahead - at) / h, (at - behind) / h, 1e-4 * (1 + greatest(k)));
+  }
+
+  private Settling turned(Floating floating, Settling from, double heel, double trim) {
+    return Settling.at(
+            floating, from.plane.turned(heel, trim), from.heightAfter(heel, trim), immersion)
+        .orElseThrow();
+  }
+
+  /** The slope of the energy on going on in a direction, after a turn that way. */
+  private static double along(Settling there, Settling from, double a, double b, double turn) {
+    Vector3 slope =
+        there
+            .plane
+            .athwart()
+            .times(there.heelMoment)
+            .minus(there.plane.ahead().times(there.trimMoment));
+    Vector3 start = from.plane.athwart().times(a).minus(from.plane.ahead().times(b));
+    Vector3 way = start.times(Math.cos(turn)).minus(from.plane.up().times(Math.sin(turn)));
+    return slope.dot(way);
+  }
+
+  private static double greatest(Restoring k) {
+    return Math.max(Math.abs(k.stiffest()), Math.abs(k.softest()));
+  }
+
+  // The middle of both is the better; but a flat of the hull that meets the water within the step
+  // bends the slope on one side of it, and then the other is right.
+  private static void assertSlope(double ours, double ahead, double behind, double near) {
+    double oneSided = Math.min(Math.abs(ours - ahead), Math.abs(ours - behind));
+    double off = Math.min(oneSided, Math.abs(ours - (ahead + behind) / 2));
+    assertThat(off).as("%s from %s or %s", ours, ahead, behind).isLessThan(near);
+  }
+}
