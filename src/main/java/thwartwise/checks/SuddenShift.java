@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
 import thwartwise.afloat.Side;
@@ -13,12 +14,13 @@ import thwartwise.boat.Body;
 import thwartwise.rules.RuleSet;
 
 /**
- * May somebody throw themselves from where they sit to one side? Judged by energy: the boat must
- * swing back before water comes in. Where no swing can be followed, the heel at which it would rest
- * may be half of that at which it floods.
+ * May somebody, or everybody at once, shift suddenly from where they sit to one side? Judged by
+ * energy: the boat must swing back before water comes in. Where no swing can be followed, the heel
+ * at which it would rest may be half of that at which it floods.
  */
 public record SuddenShift(RuleSet rules) implements Check {
-  private static final String NAME = "a sudden shift to one side";
+  private static final String ONE = "one person suddenly to one side";
+  private static final String ALL = "everyone suddenly to one side";
   private static final String SOURCE =
       "work of the moved weight against work of righting, dynamical stability of the textbooks"
           + " (FROM MEMORY)";
@@ -32,41 +34,57 @@ public record SuddenShift(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     Equilibria before = trial.atRest();
-    List<Reading> readings = new ArrayList<>();
+    List<Reading> one = new ArrayList<>();
+    List<Reading> all = new ArrayList<>();
     for (Side side : trial.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
       for (int i = 0; i < trial.people().size(); i++) {
         Body body = trial.people().get(i);
-        Body moved = body.at(-side.sign() * body.reach());
-        String how = body.name() + " suddenly hard against the side to " + side.word();
-        List<Body> people = Moves.replaced(trial.people(), i, moved);
-        readings.add(reading(before, trial.after(Disturbance.moved(how, people)), side));
+        List<Body> people = Moves.replaced(trial.people(), i, atSide(body, side));
+        one.add(reading(ONE, before, trial, people, body.name(), side));
+      }
+      if (trial.people().size() > 1) {
+        List<Body> people = trial.people().stream().map(b -> atSide(b, side)).toList();
+        all.add(reading(ALL, before, trial, people, "everyone", side));
       }
     }
-    return readings.stream().min(Comparator.comparingDouble(Reading::margin)).stream().toList();
+    return Stream.of(one, all)
+        .flatMap(r -> r.stream().min(Comparator.comparingDouble(Reading::margin)).stream())
+        .toList();
   }
 
-  private static Reading reading(Equilibria before, Trial after, Side side) {
+  private static Body atSide(Body body, Side side) {
+    return body.at(-side.sign() * body.reach());
+  }
+
+  private static Reading reading(
+      String name, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
+    String how = who + " suddenly hard against the side to " + side.word();
+    return reading(name, before, trial.after(Disturbance.moved(how, people)), side);
+  }
+
+  private static Reading reading(String name, Equilibria before, Trial after, Side side) {
     if (!before.allStable()) {
       OptionalDouble none = OptionalDouble.empty();
-      return reading(after, none, UNLIMITED, before.assessed(), Steady.words(before));
+      return reading(name, after, none, UNLIMITED, before.assessed(), Steady.words(before));
     }
     double from = side.sign() * before.worst().map(Pose::heel).orElse(0.0);
     Optional<Swing> swing = Swing.of(after.afloat(), from, side, after.edges());
     double flooding = swing.map(s -> s.flooding().orElse(UNLIMITED)).orElse(UNLIMITED);
     if (swing.map(s -> s.heel().isPresent()).orElse(false)) {
       String note = "as far as it swings, against where water comes in";
-      return reading(after, swing.get().heel(), flooding, true, note);
+      return reading(name, after, swing.get().heel(), flooding, true, note);
     }
     if (swing.map(s -> s.flooding().isPresent()).orElse(false)) {
       String note = "before it swings back water comes in at the " + swing.get().floodingAt();
-      return reading(after, OptionalDouble.empty(), flooding, true, note);
+      return reading(name, after, OptionalDouble.empty(), flooding, true, note);
     }
-    return atRest(after, flooding);
+    return atRest(name, after, flooding);
   }
 
-  private static Reading atRest(Trial after, double flooding) {
+  private static Reading atRest(String name, Trial after, double flooding) {
     Equilibria rest = after.atRest();
     return reading(
+        name,
         after,
         Steady.greatest(rest, Steady::heel),
         flooding / 2,
@@ -75,8 +93,8 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static Reading reading(
-      Trial after, OptionalDouble value, double limit, boolean assessed, String note) {
+      String name, Trial after, OptionalDouble value, double limit, boolean assessed, String note) {
     return new Reading(
-        NAME, value, assessed, limit, false, Unit.DEGREE, SOURCE, after.condition(), note);
+        name, value, assessed, limit, false, Unit.DEGREE, SOURCE, after.condition(), note);
   }
 }

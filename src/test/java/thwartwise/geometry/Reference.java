@@ -43,6 +43,7 @@ public record Reference(
           "forces.csv",
           "swamped.csv",
           "people.csv",
+          "wind.csv",
           "loading-rules.csv");
 
   /** Published answers that are wrong or rounded; kept so that nobody takes them for true. */
