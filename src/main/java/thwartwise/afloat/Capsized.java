@@ -33,7 +33,7 @@ public record Capsized(OptionalDouble effort, boolean staysUp, boolean assessed)
 
   private static boolean staysUp(Floating swamped) {
     Equilibria rest = Equilibrium.from(swamped);
-    return rest.allStable() && rest.reached().stream().allMatch(p -> p.word().equals("upright"));
+    return rest.allStable() && rest.reached().stream().allMatch(Pose::isUpright);
   }
 
   /** From 180 degrees of heel down to nought by one side. */

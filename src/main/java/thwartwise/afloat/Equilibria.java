@@ -16,7 +16,7 @@ public record Equilibria(List<Pose> reached, Ending ending) {
   public enum Ending {
     RESTS(""),
     SINKS("it sinks: all that lifts it displaces less than it weighs"),
-    OVERPOWERED("it finds no balance against the pull: it is pulled over"),
+    OVERPOWERED("it finds no balance against the pull"),
     NOT_FOUND("no balance was found on the way down from upright");
 
     private final String words;

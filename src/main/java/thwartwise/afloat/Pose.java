@@ -14,6 +14,8 @@ import thwartwise.geometry.WaterPlane;
  */
 public record Pose(WaterPlane plane, ImmersedPart part, Restoring restoring, double neededVolume) {
 
+  private static final String UPRIGHT = "upright";
+
   /** Below this the boat's own z axis lies too flat for a height along it to mean anything. */
   private static final double FLAT = 0.2;
 
@@ -52,12 +54,16 @@ public record Pose(WaterPlane plane, ImmersedPart part, Restoring restoring, dou
     return up < FLAT ? OptionalDouble.empty() : OptionalDouble.of(plane.height() / up);
   }
 
+  public boolean isUpright() {
+    return word().equals(UPRIGHT);
+  }
+
   /** How the boat lies, in one word: by the axis of the boat that points most nearly up or down. */
   public String word() {
     Vector3 up = plane.up();
     double most = Math.max(Math.abs(up.x()), Math.max(Math.abs(up.y()), Math.abs(up.z())));
     if (Math.abs(up.z()) == most) {
-      return up.z() > 0 ? "upright" : "upside down";
+      return up.z() > 0 ? UPRIGHT : "upside down";
     }
     if (Math.abs(up.y()) == most) {
       return "on its side";

@@ -14,8 +14,11 @@ import thwartwise.boat.FloodPoint;
  * @param flooding heel at which the first edge reaches the water, rad; empty when none does up to a
  *     right angle
  * @param floodingAt what floods; blank when nothing does
+ * @param spare work of righting left when it floods, N·m; negative when it floods before it turns
+ *     back; empty when nothing floods
  */
-public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodingAt) {
+public record Swing(
+    OptionalDouble heel, OptionalDouble flooding, String floodingAt, OptionalDouble spare) {
   private static final double STEP = Math.toRadians(2);
   private static final double FURTHEST = Math.toRadians(90);
   private static final double HEEL_TOLERANCE = 1e-7;
@@ -28,12 +31,17 @@ public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodin
    */
   public static Optional<Swing> of(Floating after, double from, Side side, List<FloodPoint> edges) {
     HeelWalk walk = new HeelWalk(side, after, edges);
-    return walk.start(from).map(start -> swung(walk, from, start));
+    double weight = after.density() * Gravity.STANDARD;
+    return walk.start(from).map(start -> swung(walk, from, start, weight));
   }
 
-  private static Swing swung(HeelWalk walk, double from, Settling start) {
+  private static Swing swung(HeelWalk walk, double from, Settling start, double weight) {
     if (walk.wet(start)) {
-      return new Swing(OptionalDouble.empty(), OptionalDouble.of(from), walk.lowest(start));
+      return new Swing(
+          OptionalDouble.empty(),
+          OptionalDouble.of(from),
+          walk.lowest(start),
+          OptionalDouble.of(0));
     }
     boolean drivenBack = walk.point(from, start).arm() >= 0;
     OptionalDouble turns = drivenBack ? OptionalDouble.of(from) : OptionalDouble.empty();
@@ -54,12 +62,13 @@ public record Swing(OptionalDouble heel, OptionalDouble flooding, String floodin
         return new Swing(
             before ? turns : OptionalDouble.empty(),
             OptionalDouble.of(flood.heel()),
-            walk.lowest(flood.at()));
+            walk.lowest(flood.at()),
+            OptionalDouble.of(weight * (flood.at().energy - start.energy)));
       }
       heel = next;
       here = there.get();
     }
-    return new Swing(turns, OptionalDouble.empty(), "");
+    return new Swing(turns, OptionalDouble.empty(), "", OptionalDouble.empty());
   }
 
   /** Where between two heels the energy is back. */

@@ -10,14 +10,17 @@ import thwartwise.boat.FloodPoint;
  *
  * @param edgeUnder from how much on the first edge is under at a pose it comes to, or there is no
  *     such pose; empty when the hold is full before
- * @param edgeAt which edge; blank when there is no pose
- * @param noReturn from how much on it does not come back to one pose when nudged: it lolls, or lies
- *     over and stays; empty when an edge is under before
+ * @param edgeAt which edge; blank when the boat has no pose then, or does not lie upright
+ * @param noReturn from how much on it does not come back to how it lay dry: it rolls over, or lies
+ *     over by more than a few degrees; empty when an edge is under before
  */
 public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDouble noReturn) {
   private static final double STEP = 0.01;
   private static final double GROWTH = 0.15;
   private static final double TOLERANCE = 0.0001;
+
+  /** A boat that water lays over by more than this no longer comes back upright (judgement). */
+  private static final double LIES_OVER = Math.toRadians(3);
 
   /** Looks for both in one bay, adding a few litres at a time, then an ever larger share. */
   public static WaterLimits of(LooseWater water, Bay bay, List<FloodPoint> edges) {
@@ -32,23 +35,34 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
     return least < Double.POSITIVE_INFINITY ? OptionalDouble.of(least) : OptionalDouble.empty();
   }
 
+  /** Whether a boat with water in it lies as it lay dry, within a few degrees of heel. */
+  public static boolean comesBack(Equilibria rest, Equilibria dry) {
+    double heel = dry.worst().map(Pose::heel).orElse(0.0);
+    return rest.allStable()
+        && rest.reached().stream()
+            .allMatch(p -> p.isUpright() && Math.abs(p.heel() - heel) <= LIES_OVER);
+  }
+
   private record Search(LooseWater water, Bay bay, List<FloodPoint> edges) {
 
     WaterLimits run() {
-      double capacity = water.capacity(bay) * (1 - 1e-9);
+      double full = water.capacity(bay) * (1 - 1e-9);
+      Equilibria dry = rest(0);
       OptionalDouble noReturn = OptionalDouble.empty();
       double before = 0;
-      for (double v = 0; v < capacity; v += Math.max(STEP, GROWTH * v)) {
+      for (double v = 0; before < full; v = Math.min(full, v + Math.max(STEP, GROWTH * v))) {
         Equilibria rest = rest(v);
-        if (noReturn.isEmpty() && !returns(rest)) {
-          noReturn = OptionalDouble.of(first(before, v, x -> !returns(rest(x))));
+        if (noReturn.isEmpty() && !comesBack(rest, dry)) {
+          noReturn = OptionalDouble.of(first(before, v, x -> !comesBack(rest(x), dry)));
         }
         if (wet(rest)) {
           double under = first(before, v, x -> wet(rest(x)));
-          OptionalDouble earlier = noReturn.stream().filter(x -> x < under).findFirst();
+          OptionalDouble earlier = noReturn.stream().filter(x -> x <= under).findFirst();
           return new WaterLimits(OptionalDouble.of(under), at(under), earlier);
         }
-        before = v;
+        if (v > 0) {
+          before = v;
+        }
       }
       return new WaterLimits(OptionalDouble.empty(), "", noReturn);
     }
@@ -62,12 +76,12 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
           || rest.reached().stream().anyMatch(p -> Freeboard.least(edges, p.plane()).height() <= 0);
     }
 
-    private static boolean returns(Equilibria rest) {
-      return rest.allStable() && rest.reached().size() == 1;
-    }
-
     private String at(double volume) {
-      return rest(volume).worst().map(p -> Freeboard.least(edges, p.plane()).at()).orElse("");
+      return rest(volume)
+          .worst()
+          .filter(Pose::isUpright)
+          .map(p -> Freeboard.least(edges, p.plane()).at())
+          .orElse("");
     }
 
     /** Where between two fillings something begins to hold. */

@@ -46,9 +46,9 @@ public final class Craft {
     Whereabouts.check(boat, form);
     if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(
-          "Hull: the rail is decked from end to end and no opening is named, so nothing could"
+          "Hull: the rail is decked from end to end and no opening stays open, so nothing could"
               + " flood. This is for open boats: give \"decked\" only the lengths that have a deck,"
-              + " or name the openings.");
+              + " or name the openings that nothing closes.");
     }
     List<Space> spaces = new ArrayList<>();
     for (Chamber chamber : boat.chambers()) {

@@ -38,11 +38,10 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
     return pulling.called(
         String.format(
             Locale.ROOT,
-            "%.0f N of level pull at the %s, %.2f m above the water's hold on the hull, leading"
-                + " %.0f degrees down",
+            "%.0f N of level pull at the %s, %s, leading %.0f degrees down",
             pull,
             line.cleat().name(),
-            lever,
+            LineOut.leverWords(lever),
             rules.value("line-angle")),
         trial);
   }

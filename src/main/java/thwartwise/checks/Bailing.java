@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
-import thwartwise.afloat.Pose;
 import thwartwise.afloat.SwampedWater;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -46,15 +45,12 @@ public record Bailing(RuleSet rules) implements Check {
             Unit.METRE,
             limit.cited(),
             beside.condition(),
-            note(poses));
-    return out.orElse(-1) > 0 ? List.of(rail, minutes(beside, poses)) : List.of(rail);
-  }
-
-  private static String note(Equilibria poses) {
-    String lies = Steady.words(poses);
-    Optional<Pose> worst = poses.worst();
-    boolean under = lies.isBlank() && worst.isPresent();
-    return under ? "" : lies;
+            Steady.words(poses));
+    Reading minutes = minutes(beside, poses);
+    boolean under = !(out.orElse(-1) > 0);
+    return List.of(
+        rail,
+        under ? minutes.without("an edge is under: as fast as one bails it comes in") : minutes);
   }
 
   private Reading minutes(Trial beside, Equilibria poses) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
+import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Inflow;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.WaterLimits;
@@ -35,30 +36,42 @@ public record DrainOpen(RuleSet rules) implements Check {
       return List.of();
     }
     LooseWater water = trial.looseWater();
+    Equilibria rest = trial.atRest();
     double trouble =
-        WaterLimits.of(water, Bay.WHOLE, trial.edges())
-            .trouble()
-            .orElse(water.capacity(Bay.WHOLE) * 0.999);
+        WaterLimits.of(water, Bay.WHOLE, trial.edges()).trouble().orElse(Double.POSITIVE_INFINITY);
     List<Reading> readings = new ArrayList<>();
-    drains.forEach(d -> readings.add(reading(trial, water, d, trouble)));
+    drains.forEach(d -> readings.add(reading(trial, rest, water, d, trouble)));
     return readings;
   }
 
-  private Reading reading(Trial trial, LooseWater water, Opening drain, double trouble) {
-    Limit limit = rules.limit("drain-minutes");
+  private Reading reading(
+      Trial trial, Equilibria rest, LooseWater water, Opening drain, double trouble) {
+    if (!Steady.areUpright(rest)) {
+      return reading(trial, drain, OptionalDouble.empty(), Steady.words(rest));
+    }
+    if (rest.reached().stream().allMatch(p -> p.above(drain.middle()) >= 0)) {
+      return reading(trial, drain, OptionalDouble.of(A_DAY), ABOVE);
+    }
     double area = area(drain) * rules.value("drain-coefficient");
-    Inflow inflow = Inflow.of(water, drain.middle(), area, trouble);
-    boolean above = !(inflow.first() > 0);
+    double noticed = Math.min(rules.value("loose-water") / 1000, trouble);
+    Inflow inflow = Inflow.of(water, drain.middle(), area, noticed);
+    boolean stops = inflow.levelAt().isPresent();
+    double seconds = stops ? A_DAY : inflow.seconds();
+    return reading(trial, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble));
+  }
+
+  private Reading reading(Trial trial, Opening drain, OptionalDouble seconds, String note) {
+    Limit limit = rules.limit("drain-minutes");
     return new Reading(
         drain.name() + " without its " + drain.closedBy().orElseThrow(),
-        OptionalDouble.of(above ? A_DAY : inflow.seconds()),
+        seconds,
         true,
         60 * limit.value(),
         true,
         Unit.MINUTE,
         limit.cited(),
         trial.condition() + "; open",
-        above ? ABOVE : note(inflow, trouble));
+        note);
   }
 
   private static double area(Opening drain) {
@@ -66,17 +79,19 @@ public record DrainOpen(RuleSet rules) implements Check {
     return Math.PI * across * across / 4;
   }
 
-  private static String note(Inflow inflow, double trouble) {
+  private static String note(Inflow inflow, double noticed, double trouble) {
     String rate =
         String.format(
-            Locale.ROOT, "%.0f litres a minute at first; then ", Math.ceil(60000 * inflow.first()));
-    double level = 1000 * inflow.levelAt().orElse(0);
-    return inflow.levelAt().isPresent()
-        ? rate + String.format(Locale.ROOT, "%.0f litres are in and it is swamped", level)
-        : rate
-            + String.format(
-                Locale.ROOT,
-                "%.0f litres are in and it floods or no longer comes back",
-                Math.floor(1000 * trouble));
+            Locale.ROOT, "%.0f litres a minute at first", Math.ceil(60000 * inflow.first()));
+    if (inflow.levelAt().isPresent()) {
+      double level = 1000 * inflow.levelAt().getAsDouble();
+      return rate
+          + String.format(Locale.ROOT, "; it stops at %.0f litres, level with the sea", level);
+    }
+    String until =
+        String.format(Locale.ROOT, "; then %.0f litres are in", Math.floor(1000 * noticed));
+    return noticed < trouble
+        ? rate + until + ", and more comes"
+        : rate + until + " and it floods, rolls over or lies over";
   }
 }

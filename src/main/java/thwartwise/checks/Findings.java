@@ -1,6 +1,5 @@
 package thwartwise.checks;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,11 +12,16 @@ public final class Findings {
   public static List<Finding> of(Check check, Trial trial, Allowance allowance) {
     List<Reading> measured = check.readings(trial.under(Allowance.NONE));
     List<Reading> cautious = check.readings(trial.under(allowance));
-    List<Finding> findings = new ArrayList<>();
-    for (int i = 0; i < measured.size(); i++) {
-      findings.add(finding(check.role(), measured.get(i), cautious.get(i)));
-    }
-    return findings;
+    return measured.stream().map(m -> finding(check.role(), m, twin(m, cautious))).toList();
+  }
+
+  // A boat that comes to no such state once the allowance is off may give fewer readings: what is
+  // missing is not met.
+  private static Reading twin(Reading measured, List<Reading> cautious) {
+    return cautious.stream()
+        .filter(c -> c.check().equals(measured.check()))
+        .findFirst()
+        .orElseGet(() -> measured.without("it comes to no such state"));
   }
 
   private static Finding finding(Role role, Reading measured, Reading cautious) {
@@ -52,8 +56,8 @@ public final class Findings {
   }
 
   private static String worse(Reading cautious) {
-    if (cautious.value().isEmpty()) {
-      return cautious.note();
+    if (cautious.value().isEmpty() || cautious.turnsOver()) {
+      return cautious.note().isBlank() ? "it turns over" : cautious.note();
     }
     String how = cautious.note().isBlank() ? "" : ": " + cautious.note();
     return "it comes to " + cautious.figure() + how;

@@ -43,6 +43,7 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
     Equilibria poses = open.swampedRest(filled);
     return List.of(
         SwampedLift.toSpare(rules, open, act + ", lift to spare when swamped", filled, ""),
-        SwampedLevel.heel(rules, act + ", heel when swamped", "swamped-heel", open, poses));
+        SwampedLevel.heel(rules, act + ", heel when swamped", "swamped-heel", open, poses)
+            .noted(how -> how.isBlank() ? "" : "swamped so, " + how));
   }
 }

@@ -26,16 +26,14 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
     if (trial.people().isEmpty()) {
       return List.of();
     }
-    Trial worst = holding(trial, 1);
-    Equilibria poses =
-        Equilibria.of(
-            Stream.of(1.0, -1.0).map(s -> holding(trial, s).swampedRest(List.of())).toList());
+    List<Trial> ways = Stream.of(1.0, -1.0).map(s -> holding(trial, s)).toList();
+    Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return List.of(
         SwampedLevel.heel(
             rules,
             "swamped, everyone in the water holding one side",
             "swamped-side-heel",
-            worst,
+            ways.get(0),
             poses));
   }
 

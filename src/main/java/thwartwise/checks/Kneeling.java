@@ -25,6 +25,18 @@ public record Kneeling(RuleSet rules) implements Check {
       String how = "everyone kneeling, three fifths of the way" + Moves.sideWord(side);
       ways.add(trial.after(Disturbance.moved(how, moved)));
     }
-    return new Heeled(rules).readings("kneeling, three fifths to one side", ways);
+    Heeled heeled = new Heeled(rules);
+    List<Trial> seated = Moves.everyone(trial, share, "");
+    List<String> figures =
+        heeled.readings("", seated).stream()
+            .map(r -> r.value().isPresent() ? "seated " + r.figure() : "seated no steady rest")
+            .toList();
+    List<Reading> kneeling = heeled.readings("kneeling, three fifths to one side", ways);
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < kneeling.size(); i++) {
+      String beside = figures.get(i);
+      readings.add(kneeling.get(i).noted(n -> n.isBlank() ? beside : n + "; " + beside));
+    }
+    return readings;
   }
 }

@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.DoubleFunction;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Force;
@@ -107,6 +108,15 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   private static boolean staysDry(Trial trial) {
     LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
     return lowest.height().isPresent() && lowest.height().getAsDouble() >= 0;
+  }
+
+  /** The same in words. */
+  static String leverWords(double lever) {
+    return String.format(
+        Locale.ROOT,
+        "%.2f m %s the water's hold on the hull",
+        Math.abs(lever),
+        lever < 0 ? "under" : "above");
   }
 
   /** The vertical distance from the water's reaction up to the cleat, m, for the reader. */

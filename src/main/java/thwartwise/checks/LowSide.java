@@ -1,9 +1,11 @@
 package thwartwise.checks;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.RightingCurve;
+import thwartwise.afloat.Side;
 import thwartwise.rules.RuleSet;
 
 /** With everyone on the low side, how much work is left before water comes in? */
@@ -17,13 +19,14 @@ public record LowSide(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     return Moves.everyone(trial, 1, "everyone on the low side,").stream()
         .map(this::reading)
-        .min(java.util.Comparator.comparingDouble(Reading::margin))
+        .min(Comparator.comparingDouble(Reading::margin))
         .stream()
         .toList();
   }
 
   private Reading reading(Trial low) {
-    return RightingCurve.towardWorseSide(low.afloat(), low.edges())
+    Side side = low.loading().centre().y() > 0 ? Side.PORT : Side.STARBOARD;
+    return RightingCurve.toward(side, low.afloat(), low.edges())
         .map(curve -> reading(low, curve))
         .orElseGet(() -> reading(low, OptionalDouble.empty(), false, "no trim balances it"));
   }
@@ -43,7 +46,7 @@ public record LowSide(RuleSet rules) implements Check {
                     Locale.ROOT,
                     "at most %.0f Nm bring it back, at %.0f degrees",
                     Math.floor(curve.moment(greatest)),
-                    Math.toDegrees(greatest.heel()))
+                    Math.floor(Math.toDegrees(greatest.heel())))
                 : "nothing on the way brings it back");
     return reading(low, OptionalDouble.of(rights ? curve.energy() : 0), true, note);
   }

@@ -41,10 +41,10 @@ public record MotorPush(RuleSet rules) implements Check {
       String how =
           String.format(
               Locale.ROOT,
-              "motor pushing %.0f N, hard over%s, %.2f m under the water's hold on the hull",
+              "motor pushing %.0f N, hard over%s, %s",
               push,
               Moves.sideWord(side),
-              -lever);
+              LineOut.leverWords(lever));
       ways.add(trial.after(Disturbance.pulled(how, trial.people(), List.of(force))));
     }
     return ways;

@@ -2,6 +2,7 @@ package thwartwise.checks;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /**
  * One number a check took from one trial, beside what it needs. SI.
@@ -35,6 +36,23 @@ public record Reading(
     return atLeast ? value.getAsDouble() - limit : limit - value.getAsDouble();
   }
 
+  /** Past a right angle the very figure no longer tells anybody anything. */
+  boolean turnsOver() {
+    return unit == Unit.DEGREE && value.orElse(0) > Math.PI / 2;
+  }
+
+  /** The same with another note made of this one. */
+  Reading noted(UnaryOperator<String> change) {
+    String changed = change.apply(note);
+    return new Reading(check, value, assessed, limit, atLeast, unit, source, condition, changed);
+  }
+
+  /** The same question without an answer. */
+  Reading without(String why) {
+    return new Reading(
+        check, OptionalDouble.empty(), assessed, limit, atLeast, unit, source, condition, why);
+  }
+
   /** The value with its unit, rounded to its bad side; only where there is one. */
   String figure() {
     double has = unit.shown(value.orElseThrow());
@@ -46,7 +64,7 @@ public record Reading(
     if (value.isEmpty()) {
       return check + ": " + (note.isBlank() ? "no steady rest" : note);
     }
-    if (unit == Unit.DEGREE && unit.shown(value.getAsDouble()) > 90) {
+    if (turnsOver()) {
       return check + ": it turns over";
     }
     return String.format(

@@ -22,8 +22,13 @@ final class Steady {
         : OptionalDouble.empty();
   }
 
+  /** How far over it lies; a boat on end or on its side is over by its whole tilt. */
   static double heel(Pose pose) {
-    return Math.abs(pose.heel());
+    return pose.isUpright() ? Math.abs(pose.heel()) : pose.tilt();
+  }
+
+  static boolean areUpright(Equilibria rest) {
+    return rest.allStable() && rest.reached().stream().allMatch(Pose::isUpright);
   }
 
   /** How it lies, plainly; blank when it lies upright. */

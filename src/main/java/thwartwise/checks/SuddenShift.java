@@ -3,6 +3,7 @@ package thwartwise.checks;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -63,7 +64,7 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static Reading reading(String name, Equilibria before, Trial after, Side side) {
-    if (!before.allStable()) {
+    if (!Steady.areUpright(before)) {
       OptionalDouble none = OptionalDouble.empty();
       return reading(name, after, none, UNLIMITED, before.assessed(), Steady.words(before));
     }
@@ -75,10 +76,20 @@ public record SuddenShift(RuleSet rules) implements Check {
       return reading(name, after, swing.get().heel(), flooding, true, note);
     }
     if (swing.map(s -> s.flooding().isPresent()).orElse(false)) {
-      String note = "before it swings back water comes in at the " + swing.get().floodingAt();
+      String note = floods(swing.get());
       return reading(name, after, OptionalDouble.empty(), flooding, true, note);
     }
     return atRest(name, after, flooding);
+  }
+
+  private static String floods(Swing swing) {
+    return String.format(
+        Locale.ROOT,
+        "before it swings back water comes in at the %s, at %.0f degrees; %.0f Nm of righting are"
+            + " lacking",
+        swing.floodingAt(),
+        Math.floor(Math.toDegrees(swing.flooding().orElseThrow())),
+        Math.ceil(-swing.spare().orElse(0)));
   }
 
   private static Reading atRest(String name, Trial after, double flooding) {

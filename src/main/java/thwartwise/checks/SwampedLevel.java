@@ -34,14 +34,14 @@ public record SwampedLevel(RuleSet rules) implements Check {
             "swamped, higher end above the water",
             true,
             rules.limit("swamped-end-above"),
-            Steady.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss),
+            ends(Steady.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss), poses),
             trial,
             poses),
         reading(
             "swamped, lower end under the water",
             false,
             rules.limit("swamped-end-depth"),
-            Steady.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))),
+            ends(Steady.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))), poses),
             trial,
             poses));
   }
@@ -59,6 +59,11 @@ public record SwampedLevel(RuleSet rules) implements Check {
         most.cited(),
         trial.condition(),
         Steady.words(poses));
+  }
+
+  /** A boat that does not lie upright has no higher and no lower end to speak of. */
+  private static OptionalDouble ends(OptionalDouble height, Equilibria poses) {
+    return Steady.areUpright(poses) ? height : OptionalDouble.empty();
   }
 
   private static double aft(HullForm form, Pose pose) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Capsized;
 import thwartwise.afloat.Gravity;
+import thwartwise.boat.Body;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -26,9 +27,11 @@ public record TurningBack(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     Trial beside = trial.empty("everyone in the water beside it, nobody under it");
     Capsized capsized = Capsized.of(beside.swamped(List.of()));
-    double adult = rules.value("design-person");
-    double gives = adult * Gravity.STANDARD * trial.craft().form().beam() / 2;
-    Limit limit = rules.limit("design-person");
+    double lightest =
+        trial.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
+    Limit share = rules.limit("righting-share");
+    double lever = share.value() * trial.craft().form().beam() / 2;
+    double gives = lightest * Gravity.STANDARD * lever;
     return List.of(
         new Reading(
             NAME,
@@ -37,19 +40,21 @@ public record TurningBack(RuleSet rules) implements Check {
             gives,
             false,
             Unit.NEWTON_METRE,
-            "one adult's weight at half the beam (judgement): " + limit.cited(),
+            share.cited(),
             beside.condition(),
-            note(capsized, adult)));
+            note(capsized, lightest)));
   }
 
-  private static String note(Capsized capsized, double adult) {
+  private static String note(Capsized capsized, double lightest) {
     if (!capsized.assessed()) {
       return "no way back could be followed";
     }
     if (capsized.effort().isEmpty()) {
       return "it does not float";
     }
-    String who = String.format(Locale.ROOT, "against one adult of %.0f kg at the rail", adult);
+    String who =
+        String.format(
+            Locale.ROOT, "against one person of %.0f kg at the rail, half in the water", lightest);
     String after = capsized.staysUp() ? "" : "; once up it does not stay up";
     OptionalDouble effort = capsized.effort();
     return effort.getAsDouble() > 0

@@ -1,7 +1,6 @@
 package thwartwise.checks;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
@@ -23,52 +22,46 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     LooseWater water = trial.looseWater();
-    List<Reading> readings = new ArrayList<>(of(trial, water, Bay.WHOLE));
-    List<Reading> bays =
-        Bay.each(trial.craft()).stream().flatMap(b -> of(trial, water, b).stream()).toList();
-    for (String name : List.of("first edge under", "no longer comes back")) {
-      bays.stream()
-          .filter(r -> r.check().contains(name))
-          .min(Comparator.comparingDouble(Reading::margin))
-          .ifPresent(readings::add);
-    }
-    return readings;
+    List<Bay> bays = new ArrayList<>(List.of(Bay.WHOLE));
+    bays.addAll(Bay.each(trial.craft()));
+    return bays.stream().flatMap(bay -> of(trial, water, bay).stream()).toList();
   }
 
   private List<Reading> of(Trial trial, LooseWater water, Bay bay) {
     WaterLimits limits = WaterLimits.of(water, bay, trial.edges());
     double full = water.capacity(bay);
     return List.of(
-        reading(
-            trial,
-            bay,
-            "first edge under",
-            limits.edgeUnder(),
-            full,
-            limits.edgeAt().isBlank() ? "" : "at the " + limits.edgeAt()),
+        reading(trial, bay, "first edge under", limits.edgeUnder(), full, edge(limits)),
         reading(
             trial,
             bay,
             "no longer comes back",
             limits.noReturn(),
             limits.edgeUnder().orElse(full),
-            limits.noReturn().isPresent() ? "" : "it comes back as long as no edge is under"));
+            limits.noReturn().isPresent()
+                ? "it rolls over, or lies over by more than three degrees"
+                : "it comes back as long as no edge is under"));
+  }
+
+  private static String edge(WaterLimits limits) {
+    if (limits.edgeUnder().isEmpty()) {
+      return "not even when it is full";
+    }
+    return limits.edgeAt().isBlank() ? "it rolls over then" : "at the " + limits.edgeAt();
   }
 
   private Reading reading(
       Trial trial, Bay bay, String what, OptionalDouble litres, double otherwise, String note) {
     Limit limit = rules.limit("loose-water");
-    boolean whole = bay == Bay.WHOLE;
-    String never = litres.isEmpty() && note.isBlank() ? "not even when it is full" : note;
     return new Reading(
-        "loose water" + (whole ? "" : " in one bay") + ", " + what,
+        "loose water in " + bay.name() + ", " + what,
         OptionalDouble.of(litres.orElse(otherwise)),
         true,
         limit.value() / 1000,
         true,
         Unit.LITRE,
         limit.cited(),
-        trial.condition() + "; water in " + bay.name(),
-        never);
+        trial.condition(),
+        note);
   }
 }

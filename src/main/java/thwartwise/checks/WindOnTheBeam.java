@@ -17,7 +17,8 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    List<Trial> ways = trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of());
+    List<Trial> ways =
+        trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of(trial));
     return new Heeled(rules, rules.value("wind-heel-share")).readings("wind on the beam", ways);
   }
 
@@ -31,11 +32,11 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
       String how =
           String.format(
               Locale.ROOT,
-              "wind of %.1f m/s%s, %.0f N, %.2f m above the water's hold on the hull",
+              "wind of %.1f m/s%s, %.0f N, %s",
               rules.value("wind"),
               Moves.sideWord(toPort),
               Math.ceil(push),
-              LineOut.lever(trial, centre, pose, from));
+              LineOut.leverWords(LineOut.lever(trial, centre, pose, from)));
       ways.add(
           trial.after(
               Disturbance.pulled(

@@ -83,6 +83,7 @@ final class StateFields {
         Figures.read(water, "litres") / 1000,
         Figures.read(water, "leastFreeboardM"),
         Figures.read(water, "gmM"),
+        Math.toRadians(Figures.read(water, "heelDeg")),
         ReportFields.flag(water, "comesBack"));
   }
 

@@ -62,6 +62,7 @@ final class StateTree {
     Figures.put(node, "litres", 1000 * water.volume());
     Figures.put(node, "leastFreeboardM", water.leastFreeboard());
     Figures.put(node, "gmM", water.gm());
+    Figures.put(node, "heelDeg", Math.toDegrees(water.heel()));
     return node.put("comesBack", water.returns());
   }
 

@@ -11,6 +11,7 @@ import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pose;
 import thwartwise.afloat.RightingCurve;
+import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Opening;
 import thwartwise.checks.Trial;
@@ -82,6 +83,7 @@ final class States {
     LooseWater water = trial.looseWater();
     double full = water.capacity(Bay.WHOLE);
     List<WaterFigures> table = new ArrayList<>();
+    Equilibria dry = trial.atRest();
     for (double volume = LEAST_WATER; volume < full; volume *= 2) {
       Equilibria rest = Equilibrium.from(water.in(Bay.WHOLE, volume));
       if (rest.worst().isEmpty()) {
@@ -92,8 +94,13 @@ final class States {
       if (!(least > 0)) {
         return table;
       }
-      boolean returns = rest.allStable() && rest.reached().size() == 1;
-      table.add(new WaterFigures(volume, least, pose.metacentricHeight(), returns));
+      table.add(
+          new WaterFigures(
+              volume,
+              least,
+              pose.metacentricHeight(),
+              pose.heel(),
+              WaterLimits.comesBack(rest, dry)));
     }
     return table;
   }

@@ -6,6 +6,8 @@ package thwartwise.inspection;
  * @param volume of the water, m³
  * @param leastFreeboard m
  * @param gm slope of the righting arm, trim free, loose water included, m
- * @param returns whether it comes back to one and the same pose when nudged
+ * @param heel at the worst pose, positive starboard down, rad
+ * @param returns whether it still comes back to how it lay dry
  */
-public record WaterFigures(double volume, double leastFreeboard, double gm, boolean returns) {}
+public record WaterFigures(
+    double volume, double leastFreeboard, double gm, double heel, boolean returns) {}

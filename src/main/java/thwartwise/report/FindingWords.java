@@ -25,10 +25,10 @@ final class FindingWords {
             ? "at least " + limit(finding) + " is needed"
             : "at most " + limit(finding) + " is allowed";
     if (turnsOver(finding)) {
-      return "It turns over; " + asked;
+      return "It comes to over 90" + Shown.TIED + "degrees; " + asked;
     }
     return finding.value().isEmpty()
-        ? "There is no figure; " + asked
+        ? (finding.note().isBlank() ? "There is no figure; " : "") + asked
         : "It comes to " + value(finding) + "; " + asked + closeness(finding.outcome());
   }
 
@@ -46,14 +46,20 @@ final class FindingWords {
   private static String value(Finding finding) {
     double shown = finding.unit().shown(finding.value().orElse(Double.NaN));
     int decimals = finding.unit().decimals();
-    return Shown.with(
-        finding.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals),
-        finding.unit().word());
+    return words(
+        finding.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals), finding);
   }
 
   private static String limit(Finding finding) {
-    return Shown.with(
-        Shown.down(finding.unit().shown(finding.limit()), finding.unit().decimals()),
-        finding.unit().word());
+    double shown = finding.unit().shown(finding.limit());
+    int decimals = finding.unit().decimals();
+    return words(
+        finding.atLeast() ? Shown.up(shown, decimals) : Shown.down(shown, decimals), finding);
+  }
+
+  private static String words(String figure, Finding finding) {
+    String word = finding.unit().word();
+    boolean one = figure.equals("1") && word.endsWith("s");
+    return Shown.with(figure, one ? word.substring(0, word.length() - 1) : word);
   }
 }

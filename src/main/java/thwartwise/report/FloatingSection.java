@@ -115,7 +115,11 @@ final class FloatingSection {
         + Shown.down(water.gm(), 2)
         + Shown.TIED
         + "m"
-        + (water.returns() ? "" : "; it does not come back when nudged");
+        + ", heeled "
+        + Shown.up(Math.abs(Math.toDegrees(water.heel())), 1)
+        + Shown.TIED
+        + "degrees"
+        + (water.returns() ? "" : "; it does not come back to how it lay dry");
   }
 
   private static String moment(RightingFigures righting) {

@@ -5,7 +5,8 @@ import java.math.RoundingMode;
 
 /**
  * Figures on the page, rounded to the side that flatters nobody: what the boat has rounds down,
- * what it takes rounds up, a limit rounds down. Digits and point are the same in every country.
+ * what it needs rounds up, what is allowed rounds down. Digits and point are the same in every
+ * country.
  */
 final class Shown {
   /** A blank at which no line is broken, so that a figure keeps its unit beside it. */

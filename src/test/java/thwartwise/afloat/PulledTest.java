@@ -96,7 +96,6 @@ class PulledTest {
     Equilibria rest = pulled(new Force(POST, 0, 20_000)).rest();
     assertThat(rest.exist()).isFalse();
     assertThat(rest.assessed()).isTrue();
-    assertThat(rest.noneBecause())
-        .isEqualTo("it finds no balance against the pull: it is pulled over");
+    assertThat(rest.noneBecause()).isEqualTo("it finds no balance against the pull");
   }
 }

@@ -77,9 +77,9 @@ class WhereaboutsTest {
     Boat boat = BoxBoat.of(3, 1.2, 0.4).decked(0, 3).boat();
     assertThatThrownBy(() -> craft(boat))
         .hasMessage(
-            "Hull: the rail is decked from end to end and no opening is named, so nothing could"
+            "Hull: the rail is decked from end to end and no opening stays open, so nothing could"
                 + " flood. This is for open boats: give \"decked\" only the lengths that have a"
-                + " deck, or name the openings.");
+                + " deck, or name the openings that nothing closes.");
   }
 
   @Test

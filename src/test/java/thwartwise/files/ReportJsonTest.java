@@ -65,7 +65,8 @@ class ReportJsonTest {
   @Test
   void loose_water_is_in_litres() {
     assertThat(json.at("/asLoaded/looseWater/0").toString())
-        .isEqualTo("{\"litres\":40.0,\"leastFreeboardM\":0.187,\"gmM\":0.52,\"comesBack\":true}");
+        .isEqualTo(
+            "{\"litres\":40.0,\"leastFreeboardM\":0.187,\"gmM\":0.52,\"heelDeg\":0.0,\"comesBack\":true}");
   }
 
   @Test

@@ -100,7 +100,8 @@ public final class SampleRecords {
         Optional.of(righting()),
         new SwampedFigures(floats, Optional.of(swampedPose()), List.of(swampedPose()), 74.3),
         List.of(
-            new WaterFigures(0.04, 0.187, 0.52, true), new WaterFigures(0.08, 0.15, 0.3, false)),
+            new WaterFigures(0.04, 0.187, 0.52, 0, true),
+            new WaterFigures(0.08, 0.15, 0.3, Math.toRadians(6.25), false)),
         "");
   }
 

@@ -142,7 +142,7 @@ class TextPageTest {
   }
 
   @Test
-  void past_a_right_angle_it_simply_turns_over() {
+  void past_a_right_angle_no_figure_is_told() {
     Finding over =
         new Finding(
             "swamped, heel",
@@ -156,7 +156,7 @@ class TextPageTest {
             "as loaded",
             "");
     assertThat(page(SampleRecords.report(SampleRecords.recommendation(), List.of(over))))
-        .contains("It turns over; at most 10.0 degrees is")
+        .contains("It comes to over 90 degrees; at most")
         .doesNotContain("174");
   }
 
