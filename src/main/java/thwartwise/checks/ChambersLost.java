@@ -44,7 +44,11 @@ public record ChambersLost(RuleSet rules) implements Check {
   }
 
   private Reading lies(Trial trial, String what, List<Space> lost) {
-    return SwampedLevel.heel(
-        rules, "swamped, " + what + ", heel", "swamped-heel", trial, trial.swampedRest(lost));
+    return SwampedLevel.outOfUpright(
+        rules,
+        "swamped, " + what + ", out of upright",
+        "swamped-heel",
+        trial,
+        trial.swampedRest(lost));
   }
 }

@@ -30,7 +30,7 @@ public record GettingBackIn(RuleSet rules) implements Check {
 
   private Reading reading(String where, List<Trial> ways) {
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
-    return SwampedLevel.heel(
+    return SwampedLevel.outOfUpright(
         rules,
         "swamped, getting back in over the " + where,
         "swamped-side-heel",

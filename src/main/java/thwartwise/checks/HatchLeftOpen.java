@@ -43,7 +43,8 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
     Equilibria poses = open.swampedRest(filled);
     return List.of(
         SwampedLift.toSpare(rules, open, act + ", lift to spare when swamped", filled, ""),
-        SwampedLevel.heel(rules, act + ", heel when swamped", "swamped-heel", open, poses)
+        SwampedLevel.outOfUpright(
+                rules, act + ", out of upright when swamped", "swamped-heel", open, poses)
             .noted(how -> how.isBlank() ? "" : "swamped so, " + how));
   }
 }

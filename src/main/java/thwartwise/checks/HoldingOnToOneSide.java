@@ -29,7 +29,7 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
     List<Trial> ways = Stream.of(1.0, -1.0).map(s -> holding(trial, s)).toList();
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return List.of(
-        SwampedLevel.heel(
+        SwampedLevel.outOfUpright(
             rules,
             "swamped, everyone in the water holding one side",
             "swamped-side-heel",

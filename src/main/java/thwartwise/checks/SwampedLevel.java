@@ -46,12 +46,28 @@ public record SwampedLevel(RuleSet rules) implements Check {
             poses));
   }
 
-  /** How far over it lies at the worst of its poses. */
-  static Reading heel(RuleSet rules, String check, String limit, Trial trial, Equilibria poses) {
+  private static Reading heel(
+      RuleSet rules, String check, String limit, Trial trial, Equilibria poses) {
+    return angle(rules, check, limit, Steady.greatest(poses, Steady::heel), trial, poses);
+  }
+
+  /** How far from upright it lies at the worst of its poses, heel and trim together. */
+  static Reading outOfUpright(
+      RuleSet rules, String check, String limit, Trial trial, Equilibria poses) {
+    return angle(rules, check, limit, Steady.greatest(poses, Pose::tilt), trial, poses);
+  }
+
+  private static Reading angle(
+      RuleSet rules,
+      String check,
+      String limit,
+      OptionalDouble value,
+      Trial trial,
+      Equilibria poses) {
     Limit most = rules.limit(limit);
     return new Reading(
         check,
-        Steady.greatest(poses, Steady::heel),
+        value,
         poses.assessed(),
         Math.toRadians(most.value()),
         false,
