@@ -22,11 +22,6 @@ public record Bailing(RuleSet rules) implements Check {
   }
 
   @Override
-  public boolean aboutSwamped() {
-    return true;
-  }
-
-  @Override
   public List<Reading> readings(Trial trial) {
     Trial beside = trial.empty("everyone in the water beside it");
     Equilibria poses = beside.swampedRest(List.of());

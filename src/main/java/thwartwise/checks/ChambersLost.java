@@ -17,11 +17,6 @@ public record ChambersLost(RuleSet rules) implements Check {
   }
 
   @Override
-  public boolean aboutSwamped() {
-    return true;
-  }
-
-  @Override
   public List<Reading> readings(Trial trial) {
     List<Space> counted = trial.counted();
     List<Reading> readings = new ArrayList<>();

@@ -9,7 +9,7 @@ import java.util.List;
 public interface Check {
   Role role();
 
-  /** Whether the question is about the swamped boat. */
+  /** Whether a check that limits crew is about the swamped boat, and not about staying up. */
   default boolean aboutSwamped() {
     return false;
   }

@@ -13,11 +13,6 @@ public record GettingBackIn(RuleSet rules) implements Check {
   }
 
   @Override
-  public boolean aboutSwamped() {
-    return true;
-  }
-
-  @Override
   public List<Reading> readings(Trial trial) {
     double adult = rules.value("design-person");
     Trial beside = trial.empty("the others in the water");

@@ -15,11 +15,6 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
   }
 
   @Override
-  public boolean aboutSwamped() {
-    return true;
-  }
-
-  @Override
   public List<Reading> readings(Trial trial) {
     List<Reading> readings = new ArrayList<>();
     for (Opening hatch : trial.craft().boat().openings()) {

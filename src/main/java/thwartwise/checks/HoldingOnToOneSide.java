@@ -17,11 +17,6 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public boolean aboutSwamped() {
-    return true;
-  }
-
-  @Override
   public List<Reading> readings(Trial trial) {
     if (trial.people().isEmpty()) {
       return List.of();

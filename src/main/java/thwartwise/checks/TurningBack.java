@@ -19,11 +19,6 @@ public record TurningBack(RuleSet rules) implements Check {
   }
 
   @Override
-  public boolean aboutSwamped() {
-    return true;
-  }
-
-  @Override
   public List<Reading> readings(Trial trial) {
     Trial beside = trial.empty("everyone in the water beside it, nobody under it");
     Capsized capsized = Capsized.of(beside.swamped(List.of()));
