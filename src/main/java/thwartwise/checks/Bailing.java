@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
-import thwartwise.afloat.Pose;
 import thwartwise.afloat.SwampedWater;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -46,15 +45,17 @@ public record Bailing(RuleSet rules) implements Check {
             Unit.METRE,
             limit.cited(),
             beside.condition(),
-            note(poses));
-    return out.orElse(-1) > 0 ? List.of(rail, minutes(beside, poses)) : List.of(rail);
+            Steady.words(poses));
+    return List.of(
+        rail, out.orElse(-1) > 0 ? minutes(beside, poses) : never(beside, poses, out.isPresent()));
   }
 
-  private static String note(Equilibria poses) {
-    String lies = Steady.words(poses);
-    Optional<Pose> worst = poses.worst();
-    boolean under = lies.isBlank() && worst.isPresent();
-    return under ? "" : lies;
+  private Reading never(Trial beside, Equilibria poses, boolean under) {
+    return minutes(
+        beside,
+        OptionalDouble.empty(),
+        poses.assessed(),
+        under ? "an edge is under: the sea comes in as fast as it is bailed" : Steady.words(poses));
   }
 
   private Reading minutes(Trial beside, Equilibria poses) {
@@ -64,19 +65,13 @@ public record Bailing(RuleSet rules) implements Check {
                 .mapToDouble(p -> SwampedWater.inside(beside.looseWater(), Bay.WHOLE, p))
                 .max()
                 .orElse(0);
-    Limit limit = rules.limit("bailing-minutes");
     Optional<Double> bailer = beside.craft().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
-    return new Reading(
-        "swamped, bailing it out",
+    return minutes(
+        beside,
         OptionalDouble.of(60 * litres / aMinute),
         true,
-        60 * limit.value(),
-        false,
-        Unit.MINUTE,
-        limit.cited(),
-        beside.condition(),
         String.format(
             Locale.ROOT,
             "%.0f litres with a bailer of %.1f litres%s, %.0f strokes a minute each %.0f %% full",
@@ -85,5 +80,19 @@ public record Bailing(RuleSet rules) implements Check {
             bailer.isPresent() ? "" : " (none was named)",
             rules.value("bailer-strokes"),
             100 * rules.value("bailer-fill")));
+  }
+
+  private Reading minutes(Trial beside, OptionalDouble seconds, boolean assessed, String note) {
+    Limit limit = rules.limit("bailing-minutes");
+    return new Reading(
+        "swamped, bailing it out",
+        seconds,
+        assessed,
+        60 * limit.value(),
+        false,
+        Unit.MINUTE,
+        limit.cited(),
+        beside.condition(),
+        note);
   }
 }

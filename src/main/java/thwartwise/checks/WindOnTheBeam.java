@@ -17,7 +17,9 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    List<Trial> ways = trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of());
+    // A boat that does not float has the same readings without any wind.
+    List<Trial> ways =
+        trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of(trial));
     return new Heeled(rules, rules.value("wind-heel-share")).readings("wind on the beam", ways);
   }
 
