@@ -22,8 +22,9 @@ final class Steady {
         : OptionalDouble.empty();
   }
 
+  /** How far over it lies; all of its tilt when it lies any other way than upright, as on end. */
   static double heel(Pose pose) {
-    return Math.abs(pose.heel());
+    return pose.word().equals("upright") ? Math.abs(pose.heel()) : pose.tilt();
   }
 
   /** How it lies, plainly; blank when it lies upright. */
