@@ -48,7 +48,7 @@ public record DrainOpen(RuleSet rules) implements Check {
     Limit limit = rules.limit("drain-minutes");
     double area = area(drain) * rules.value("drain-coefficient");
     Inflow inflow = Inflow.of(water, drain.middle(), area, trouble);
-    boolean above = !(inflow.first() > 0);
+    boolean above = trouble > 0 && !(inflow.first() > 0);
     return new Reading(
         drain.name() + " without its " + drain.closedBy().orElseThrow(),
         OptionalDouble.of(above ? A_DAY : inflow.seconds()),

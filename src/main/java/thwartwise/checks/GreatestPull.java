@@ -21,18 +21,33 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   private Reading reading(Trial trial, LineOut line) {
+    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
+    if (!(lowest.height().orElse(-1) >= 0)) {
+      return reading(trial, line, OptionalDouble.empty(), lowest.assessed(), without(lowest));
+    }
     double greatest = line.greatest(trial);
     String further =
         greatest < rules.value("greatest-pull") ? "" : "; nothing harder was looked at";
+    String note = "level pull before water comes in, against what current and wind may snatch";
+    return reading(trial, line, OptionalDouble.of(greatest), true, note + further);
+  }
+
+  private static String without(LowestEdge lowest) {
+    String under = lowest.height().isPresent() ? "water comes in without any pull: " : "";
+    return under + lowest.words();
+  }
+
+  private Reading reading(
+      Trial trial, LineOut line, OptionalDouble value, boolean assessed, String note) {
     return new Reading(
         "greatest pull at the " + line.cleat().name(),
-        OptionalDouble.of(greatest),
-        true,
+        value,
+        assessed,
         line.expected(trial),
         true,
         Unit.NEWTON,
         rules.limit("drag-water").cited(),
         trial.condition(),
-        "level pull before water comes in, against what current and wind may snatch" + further);
+        note);
   }
 }
