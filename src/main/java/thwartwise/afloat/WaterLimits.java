@@ -1,5 +1,6 @@
 package thwartwise.afloat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -38,7 +39,7 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
       double capacity = water.capacity(bay) * (1 - 1e-9);
       OptionalDouble noReturn = OptionalDouble.empty();
       double before = 0;
-      for (double v = 0; v < capacity; v += Math.max(STEP, GROWTH * v)) {
+      for (double v : fillings(capacity)) {
         Equilibria rest = rest(v);
         if (noReturn.isEmpty() && !returns(rest)) {
           noReturn = OptionalDouble.of(first(before, v, x -> !returns(rest(x))));
@@ -51,6 +52,16 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
         before = v;
       }
       return new WaterLimits(OptionalDouble.empty(), "", noReturn);
+    }
+
+    /** The last of them full: an edge may go under just before. */
+    private static List<Double> fillings(double capacity) {
+      List<Double> fillings = new ArrayList<>();
+      for (double v = 0; v < capacity; v += Math.max(STEP, GROWTH * v)) {
+        fillings.add(v);
+      }
+      fillings.add(capacity);
+      return fillings;
     }
 
     private Equilibria rest(double volume) {
