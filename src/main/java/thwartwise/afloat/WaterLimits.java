@@ -1,5 +1,6 @@
 package thwartwise.afloat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -65,6 +66,16 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
         }
       }
       return new WaterLimits(OptionalDouble.empty(), "", noReturn);
+    }
+
+    /** The last of them full: an edge may go under just before. */
+    private static List<Double> fillings(double capacity) {
+      List<Double> fillings = new ArrayList<>();
+      for (double v = 0; v < capacity; v += Math.max(STEP, GROWTH * v)) {
+        fillings.add(v);
+      }
+      fillings.add(capacity);
+      return fillings;
     }
 
     private Equilibria rest(double volume) {

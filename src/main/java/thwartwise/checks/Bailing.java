@@ -55,19 +55,13 @@ public record Bailing(RuleSet rules) implements Check {
                 .mapToDouble(p -> SwampedWater.inside(beside.looseWater(), Bay.WHOLE, p))
                 .max()
                 .orElse(0);
-    Limit limit = rules.limit("bailing-minutes");
     Optional<Double> bailer = beside.craft().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
-    return new Reading(
-        "swamped, bailing it out",
+    return minutes(
+        beside,
         OptionalDouble.of(60 * litres / aMinute),
         true,
-        60 * limit.value(),
-        false,
-        Unit.MINUTE,
-        limit.cited(),
-        beside.condition(),
         String.format(
             Locale.ROOT,
             "%.0f litres with a bailer of %.1f litres%s, %.0f strokes a minute each %.0f %% full",
@@ -76,5 +70,19 @@ public record Bailing(RuleSet rules) implements Check {
             bailer.isPresent() ? "" : " (none was named)",
             rules.value("bailer-strokes"),
             100 * rules.value("bailer-fill")));
+  }
+
+  private Reading minutes(Trial beside, OptionalDouble seconds, boolean assessed, String note) {
+    Limit limit = rules.limit("bailing-minutes");
+    return new Reading(
+        "swamped, bailing it out",
+        seconds,
+        assessed,
+        60 * limit.value(),
+        false,
+        Unit.MINUTE,
+        limit.cited(),
+        beside.condition(),
+        note);
   }
 }

@@ -31,6 +31,17 @@ public record GreatestPull(RuleSet rules) implements Check {
   private Reading reading(Trial trial, String name, double greatest, double expected) {
     String further =
         greatest < rules.value("greatest-pull") ? "" : "; nothing harder was looked at";
+    String note = "level pull before water comes in, against what current and wind may snatch";
+    return reading(trial, line, OptionalDouble.of(greatest), true, note + further);
+  }
+
+  private static String without(LowestEdge lowest) {
+    String under = lowest.height().isPresent() ? "water comes in without any pull: " : "";
+    return under + lowest.words();
+  }
+
+  private Reading reading(
+      Trial trial, LineOut line, OptionalDouble value, boolean assessed, String note) {
     return new Reading(
         name,
         OptionalDouble.of(greatest),

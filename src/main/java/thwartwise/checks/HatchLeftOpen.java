@@ -2,6 +2,7 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Space;
@@ -35,11 +36,18 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
     String act = "leaving the " + hatch.name() + " open";
     Trial open =
         trial.after(Disturbance.moved("the " + hatch.name() + " left open", trial.people()));
-    Equilibria poses = open.swampedRest(filled);
+    Equilibria poses = Equilibria.of(fillings(filled).map(open::swampedRest).toList());
     return List.of(
         SwampedLift.toSpare(rules, open, act + ", lift to spare when swamped", filled, ""),
         SwampedLevel.outOfUpright(
                 rules, act + ", out of upright when swamped", "swamped-heel", open, poses)
             .noted(how -> how.isBlank() ? "" : "swamped so, " + how));
+  }
+
+  // Which of a pair the hatch leads into is not known: either alone may lay the boat over.
+  private static Stream<List<Space>> fillings(List<Space> filled) {
+    return filled.size() == 1
+        ? Stream.of(filled)
+        : Stream.concat(Stream.of(filled), filled.stream().map(List::of));
   }
 }

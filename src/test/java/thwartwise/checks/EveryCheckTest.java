@@ -1,0 +1,227 @@
+package thwartwise.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static thwartwise.checks.OnPaper.RULES;
+import static thwartwise.checks.OnPaper.fitted;
+import static thwartwise.checks.OnPaper.person;
+import static thwartwise.checks.OnPaper.trial;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.boat.Body;
+import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/** What holds for every check of the cautious set. */
+class EveryCheckTest {
+
+  static Stream<Check> checks() {
+    return CautiousChecks.of(RULES).stream();
+  }
+
+  private static List<Finding> all(Trial trial) {
+    return checks().flatMap(c -> OnPaper.findings(c, trial).stream()).toList();
+  }
+
+  private static void readable(List<Finding> found) {
+    assertThat(found)
+        .allSatisfy(
+            f -> {
+              assertThat(f.limit()).as(f.check()).isFinite();
+              f.value().ifPresent(v -> assertThat(v).as(f.check()).isFinite());
+              assertThat(f.value().isPresent() || !f.note().isBlank()).as(f.check()).isTrue();
+              oneLine(f.check(), f.check());
+              oneLine(f.check(), f.source());
+              oneLine(f.check(), f.condition());
+              assertThat(f.check()).isNotBlank();
+              assertThat(f.source()).isNotBlank();
+              assertThat(f.note()).as(f.check()).doesNotContain("\n").doesNotContain("NaN");
+              assertThat(f.note()).as(f.check()).doesNotContain("Infinity");
+            });
+  }
+
+  private static void oneLine(String check, String words) {
+    assertThat(words).as(check).doesNotContain("\n").doesNotContain("NaN");
+  }
+
+  /** Everything a check may ask about, aft and lopsided; on the other side when mirrored. */
+  private static Trial fullyFitted(double side, double mass) {
+    Function<Double, Span> y = out -> side > 0 ? new Span(out, 0.6) : new Span(-0.6, -out);
+    BoxBoat boat =
+        BoxBoat.of(3, 1.2, 0.5)
+            .hull(mass, Vector3.of(1.4, 0, 0.2))
+            .proven("stern tank", new Span(0, 0.6))
+            .proven("side tank", new Span(1, 2), y.apply(0.4), new Span(0, 0.4))
+            .claimed("bow tank", new Span(2.5, 3))
+            .driven(new Propulsion.Outboard(400))
+            .opening(
+                new Opening(
+                    "drain",
+                    Vector3.of(0, side * 0.2, 0.05),
+                    0,
+                    true,
+                    Optional.of("bung"),
+                    Optional.empty(),
+                    Optional.of(0.02)))
+            .opening(
+                new Opening(
+                    "hatch",
+                    Vector3.of(1.5, side * 0.5, 0.4),
+                    0.2,
+                    false,
+                    Optional.of("lid"),
+                    Optional.of("side tank"),
+                    Optional.empty()))
+            .opening(new Opening("notch", Vector3.of(0, side * 0.1, 0.42), 0.2, true))
+            .weight("motor", 12, Vector3.of(-0.1, 0, 0.4))
+            .kit(
+                new Kit(
+                    "anchor",
+                    8,
+                    Vector3.of(2.2, side * 0.3, 0.1),
+                    Optional.empty(),
+                    false,
+                    Optional.empty()));
+    List<Cleat> cleats = List.of(new Cleat("quarter cleat", Vector3.of(0.1, side * 0.5, 0.48)));
+    Body aft = seated("aft", 70, 0.8, 0.35).at(side * 0.05);
+    Body middle = seated("middle", 60, 1.6, 0.3).at(-side * 0.1);
+    return trial(fitted(boat, cleats, Optional.of(3.0)), aft, middle);
+  }
+
+  private static Body seated(String name, double mass, double x, double reach) {
+    return Body.seated(name, mass, new Place(name + " thwart", x, 0.25, reach, 1), 0, 0.02);
+  }
+
+  @Test
+  void a_boat_with_everything_gives_each_check_something_to_say() {
+    Trial trial = fullyFitted(1, 150);
+    for (Check check : CautiousChecks.of(RULES)) {
+      assertThat(check.readings(trial)).as(check.toString()).isNotEmpty();
+    }
+    readable(all(trial));
+  }
+
+  // Bisections stop a tenth of a litre or ten newtons short or over.
+  private static double near(Unit unit) {
+    return switch (unit) {
+      case NEWTON -> 10.1;
+      case LITRE -> 2e-4;
+      case MILLIMETRE -> 1e-4;
+      case MINUTE -> 2;
+      case NEWTON_METRE, KILOGRAM -> 1e-3;
+      default -> 1e-5;
+    };
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void a_mirrored_boat_with_mirrored_people_reads_the_same(Check check) {
+    List<Reading> port = check.readings(fullyFitted(1, 150));
+    List<Reading> starboard = check.readings(fullyFitted(-1, 150));
+    assertThat(starboard).extracting(Reading::check).isEqualTo(mapped(port));
+    for (int i = 0; i < port.size(); i++) {
+      Reading p = port.get(i);
+      Reading s = starboard.get(i);
+      assertThat(s.value().isPresent()).as(p.check()).isEqualTo(p.value().isPresent());
+      assertThat(s.limit()).as(p.check()).isCloseTo(p.limit(), within(1e-5));
+      if (p.value().isPresent()) {
+        assertThat(s.value().getAsDouble())
+            .as(p.check())
+            .isCloseTo(p.value().getAsDouble(), within(near(p.unit())));
+      }
+    }
+  }
+
+  private static List<String> mapped(List<Reading> readings) {
+    return readings.stream().map(Reading::check).toList();
+  }
+
+  // From light to so heavy that it floats only as measured, and to one that sinks at once.
+  @ParameterizedTest
+  @ValueSource(doubles = {20, 150, 600, 1000, 1400, 1560, 1600, 1635, 1645, 1700, 1900})
+  void a_boat_of_any_mass_is_answered_in_plain_lines(double mass) {
+    readable(all(fullyFitted(1, mass)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {20, 300, 600, 700, 780, 800, 820, 835, 850, 1700, 1715, 1790, 1810})
+  void a_boat_of_any_mass_on_two_tanks_is_answered_in_plain_lines(double mass) {
+    readable(all(trial(OnPaper.tanks(mass))));
+    readable(all(trial(OnPaper.tanks(mass), person(95, 0.4))));
+  }
+
+  // Nobody aboard, no motor, no opening, no chamber.
+  @Test
+  void a_bare_boat_gives_only_what_it_has() {
+    List<Finding> found = all(trial(OnPaper.boat(300)));
+    readable(found);
+    assertThat(found)
+        .extracting(Finding::check)
+        .containsExactly(
+            "freeboard at rest",
+            "swamped, lift to spare",
+            "swamped, heel",
+            "swamped, higher end above the water",
+            "swamped, lower end under the water",
+            "climbing in over the side",
+            "climbing in over the side, freeboard left",
+            "climbing in over the stern",
+            "climbing in over the stern, freeboard left",
+            "anchoring by the stern",
+            "anchoring by the stern, freeboard left",
+            "anchoring by the bow",
+            "anchoring by the bow, freeboard left",
+            "greatest pull at the middle of the stern",
+            "greatest pull at the stem",
+            "wind on the beam",
+            "wind on the beam, freeboard left",
+            "loose water, first edge under",
+            "loose water, no longer comes back",
+            "rain at the mooring",
+            "swamped, lowest edge above the water for bailing",
+            "swamped, bailing it out",
+            "swamped and turned over, turning it back",
+            "swamped, getting back in over the side",
+            "swamped, getting back in over the stern",
+            "swamped, getting back in over the bow");
+  }
+
+  @Test
+  void what_is_done_to_a_trial_adds_to_what_was_done_before() {
+    Trial trial = trial(OnPaper.boat(300), person(95, 0.4));
+    Trial twice =
+        trial
+            .after(
+                Disturbance.weighed(
+                    "a bag",
+                    trial.people(),
+                    List.of(new thwartwise.boat.Loading.Weight(10, Vector3.of(1, 0, 0.1)))))
+            .after(
+                Disturbance.weighed(
+                    "another",
+                    List.of(),
+                    List.of(new thwartwise.boat.Loading.Weight(5, Vector3.of(1, 0, 0.1)))));
+    assertThat(twice.condition()).isEqualTo("on paper; a bag; another");
+    assertThat(twice.loading().mass()).isCloseTo(315, within(1e-9));
+    assertThat(twice.people()).isEmpty();
+    assertThat(trial.loading().mass()).isCloseTo(395, within(1e-9));
+    Trial unnamed = Trial.of(trial.craft(), List.of(), "");
+    assertThat(unnamed.empty("nobody in it").condition()).isEqualTo("nobody in it");
+    assertThat(twice.called("told otherwise", trial).condition())
+        .isEqualTo("on paper; told otherwise");
+    assertThat(trial.called("told", unnamed).condition()).isEqualTo("told");
+  }
+}

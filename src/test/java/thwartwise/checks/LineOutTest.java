@@ -1,0 +1,249 @@
+package thwartwise.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static thwartwise.checks.OnPaper.BEAM;
+import static thwartwise.checks.OnPaper.DEPTH;
+import static thwartwise.checks.OnPaper.GRAVITY;
+import static thwartwise.checks.OnPaper.PLANE;
+import static thwartwise.checks.OnPaper.RULES;
+import static thwartwise.checks.OnPaper.findings;
+import static thwartwise.checks.OnPaper.fitted;
+import static thwartwise.checks.OnPaper.person;
+import static thwartwise.checks.OnPaper.trial;
+import static thwartwise.checks.OnPaper.value;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.Opening;
+import thwartwise.geometry.Vector3;
+
+/** Lines out from the ends of the box of {@link OnPaper}. */
+class LineOutTest {
+  private static final double STEEP = Math.tan(Math.toRadians(30));
+
+  /** Snatch 2, current 1.5 m/s on B x d with Cd 1, wind 7.9 m/s on B x (D - d) and people. */
+  private static double expected(double mass, int people) {
+    double draft = mass / 1000 / PLANE;
+    double water = 1000.0 / 2 * 1.0 * BEAM * draft * 1.5 * 1.5;
+    double pressure = 1.225 / 2 * 7.9 * 7.9;
+    double air = pressure * (1.28 * BEAM * (DEPTH - draft) + people * 1.3 * 0.5);
+    return 2 * (water + air);
+  }
+
+  private static LineOut line(Trial trial, boolean astern) {
+    return LineOut.of(RULES, trial, astern).get(0);
+  }
+
+  @Test
+  void the_pull_of_current_and_wind_is_doubled_for_snatch() {
+    Trial trial = trial(OnPaper.boat(300), person(95, 0.4));
+    assertThat(line(trial, true).expected(trial)).isCloseTo(expected(395, 1), within(1e-6));
+    assertThat(line(trial, false).expected(trial)).isCloseTo(expected(395, 1), within(1e-6));
+    Trial nobody = trial(OnPaper.boat(300));
+    assertThat(line(nobody, true).expected(nobody)).isCloseTo(expected(300, 0), within(1e-6));
+  }
+
+  @Test
+  void in_salt_water_a_boat_lies_higher_and_the_water_is_denser() {
+    Trial trial = trial(OnPaper.boat(300).salt());
+    double draft = 0.3 / 1.025 / PLANE;
+    double water = 1025.0 / 2 * BEAM * draft * 2.25;
+    double air = 1.225 / 2 * 7.9 * 7.9 * 1.28 * BEAM * (DEPTH - draft);
+    assertThat(line(trial, true).expected(trial)).isCloseTo(2 * (water + air), within(1e-6));
+  }
+
+  /**
+   * Pulled at the middle of one end, at the rail: tangent of the trim. The pull leads down, a
+   * weight F tan 30 at the rail; its level part acts D - d/2 - L t/4 above the middle of what is
+   * seen of the box under water, the corner at that end being the deepest: offset of G - (GM + BM
+   * t²/2) t + F/W (D - d/2 - L t/4) = 0.
+   */
+  private static double trim(double mass, double hull, double pull) {
+    double down = pull * STEEP / GRAVITY;
+    double all = mass + down;
+    double draft = all / 1000 / PLANE;
+    double bm = 9 / (12 * draft);
+    double height = (hull * 0.2 + (mass - hull) * 0.55 + down * DEPTH) / all;
+    double gm = draft / 2 + bm - height;
+    double push = pull / (all * GRAVITY);
+    double tangent =
+        OnPaper.root(
+            t ->
+                down * 1.5 / all
+                    - (gm + bm * t * t / 2) * t
+                    + push * (DEPTH - draft / 2 - 0.75 * t),
+            0,
+            0.5);
+    assertThat(1.5 * tangent).as("the other end stays in on paper").isLessThan(draft);
+    return tangent;
+  }
+
+  private static double left(double mass, double hull, double pull) {
+    double tangent = trim(mass, hull, pull);
+    double draft = (mass + pull * STEEP / GRAVITY) / 1000 / PLANE;
+    return ((DEPTH - draft) - 1.5 * tangent) * Math.cos(Math.atan(tangent));
+  }
+
+  @Test
+  void at_anchor_by_the_stern_the_stern_comes_down_as_paper_says() {
+    List<Finding> found =
+        findings(new Anchoring(RULES, true), trial(OnPaper.boat(300), person(95, 0.4)));
+    double pull = Math.ceil(expected(395, 1));
+    assertThat(found)
+        .extracting(Finding::check)
+        .containsExactly("anchoring by the stern", "anchoring by the stern, freeboard left");
+    assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
+    assertThat(value(found.get(0))).isCloseTo(0, within(1e-6));
+    assertThat(value(found.get(1))).isCloseTo(left(395, 300, pull), within(2e-5));
+    assertThat(found.get(1).note()).isEqualTo("lowest at the rail, near aft");
+    // At rest the rail is 0.5 - d above the water and the middle of what is wet d/2 below.
+    assertThat(found.get(1).condition())
+        .isEqualTo(
+            "on paper; 392 N of level pull at the middle of the stern, 0.45 m above the water's"
+                + " hold on the hull, leading 30 degrees down");
+  }
+
+  @Test
+  void at_anchor_by_the_bow_the_bow_comes_down_as_much() {
+    List<Finding> found =
+        findings(new Anchoring(RULES, false), trial(OnPaper.boat(300), person(95, 0.4)));
+    assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
+    assertThat(found.get(1).check()).isEqualTo("anchoring by the bow, freeboard left");
+    assertThat(found.get(1).condition()).contains("at the stem,");
+    assertThat(found.get(1).note()).isEqualTo("lowest at the rail, near fore");
+    assertThat(value(found.get(1)))
+        .isCloseTo(left(395, 300, Math.ceil(expected(395, 1))), within(2e-5));
+  }
+
+  // Heavier lies deeper, is pulled harder, and goes under: the mass is found on paper.
+  @Test
+  void anchoring_by_the_stern_falls_short_just_past_the_mass_paper_finds() {
+    double hull =
+        OnPaper.root(m -> left(m + 95, m, Math.ceil(expected(m + 95, 1))) - 0.05, 600, 1400);
+    assertThat(leftAstern(hull - 5)).isEqualTo(Outcome.BORDERLINE);
+    assertThat(leftAstern(hull + 5)).isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(leftAstern(300)).isEqualTo(Outcome.MEETS);
+  }
+
+  private static Outcome leftAstern(double hull) {
+    return findings(new Anchoring(RULES, true), trial(OnPaper.boat(hull), person(95, 0.4)))
+        .get(1)
+        .outcome();
+  }
+
+  @Test
+  void at_the_greatest_pull_the_stern_is_at_the_water_as_paper_says() {
+    Trial trial = trial(OnPaper.boat(1000), person(95, 0.4));
+    Finding stern = findings(new GreatestPull(RULES), trial).get(0);
+    double onPaper = OnPaper.root(f -> left(1095, 1000, f), 500, 4500);
+    assertThat(stern.check()).isEqualTo("greatest pull at the middle of the stern");
+    assertThat(stern.role()).isEqualTo(Role.INFORMATION);
+    assertThat(value(stern)).isBetween(onPaper - 10.1, onPaper + 0.1);
+    assertThat(stern.limit()).isCloseTo(expected(1095, 1), within(1e-6));
+    assertThat(stern.note())
+        .isEqualTo("level pull before water comes in, against what current and wind may snatch");
+    assertThat(lowest(trial, value(stern))).isBetween(0.0, 0.005);
+    assertThat(lowest(trial, 1.05 * value(stern))).isNegative();
+  }
+
+  private static double lowest(Trial trial, double pull) {
+    Trial pulled = line(trial, true).pulling(trial, pull);
+    return LowestEdge.of(pulled.atRest(), pulled).height().orElseThrow();
+  }
+
+  // What the snatch comes to against what the cleat takes: both grow together with the mass.
+  @Test
+  void the_greatest_pull_falls_short_where_the_snatch_is_harder() {
+    double hull = OnPaper.root(m -> left(m + 95, m, expected(m + 95, 1)), 600, 1400);
+    assertThat(greatest(hull - 20)).isNotEqualTo(Outcome.FALLS_SHORT);
+    assertThat(greatest(hull + 20)).isEqualTo(Outcome.FALLS_SHORT);
+  }
+
+  private static Outcome greatest(double hull) {
+    return findings(new GreatestPull(RULES), trial(OnPaper.boat(hull), person(95, 0.4)))
+        .get(0)
+        .outcome();
+  }
+
+  // 6 m by 2.5 m: no 5000 N bring its rail under.
+  @Test
+  void nothing_harder_than_the_rule_sets_greatest_pull_is_looked_at() {
+    Finding found =
+        findings(new GreatestPull(RULES), trial(BoxBoat.of(6, 2.5, 1).hull(2000, 0.3))).get(0);
+    assertThat(value(found)).isEqualTo(5000);
+    assertThat(found.note()).endsWith("; nothing harder was looked at");
+  }
+
+  @Test
+  void every_cleat_named_has_a_line_of_its_own_to_the_end_it_is_nearer() {
+    Boat boat =
+        fitted(
+            OnPaper.boat(1000),
+            List.of(
+                new Cleat("quarter cleat", Vector3.of(0.1, 0.5, 0.4)),
+                new Cleat("ring", Vector3.of(2.9, 0, 0.3)),
+                new Cleat("other quarter cleat", Vector3.of(0.1, -0.5, 0.4))),
+            Optional.empty());
+    assertThat(findings(new GreatestPull(RULES), trial(boat)))
+        .extracting(Finding::check)
+        .containsExactly(
+            "greatest pull at the quarter cleat",
+            "greatest pull at the other quarter cleat",
+            "greatest pull at the ring");
+  }
+
+  @Test
+  void cleats_at_one_end_leave_the_middle_of_the_rail_at_the_other() {
+    Boat boat =
+        fitted(
+            OnPaper.boat(1000),
+            List.of(new Cleat("ring", Vector3.of(2.9, 0, 0.3))),
+            Optional.empty());
+    Trial trial = trial(boat);
+    assertThat(line(trial, true).cleat())
+        .isEqualTo(new Cleat("middle of the stern", Vector3.of(0, 0, 0.5)));
+    assertThat(line(trial, false).cleat().name()).isEqualTo("ring");
+  }
+
+  // A pull of 100 N leads 30 degrees down: 100 tan 30 as a weight at the cleat.
+  @Test
+  void what_of_a_line_leads_down_weighs_on_the_cleat() {
+    Trial trial = trial(OnPaper.boat(1000));
+    Trial pulled = line(trial, true).pulling(trial, 100);
+    double down = 100 * STEEP / GRAVITY;
+    assertThat(pulled.loading().mass()).isCloseTo(1000 + down, within(1e-9));
+    assertThat(pulled.loading().centre().x()).isCloseTo(1.5 * 1000 / (1000 + down), within(1e-9));
+    assertThat(pulled.condition()).isEqualTo("on paper; a line out from the middle of the stern");
+  }
+
+  // From the keel the pull acts below the middle of what is wet, so only its steep part trims it.
+  @Test
+  void a_line_from_low_down_lets_the_stern_stand_higher_than_one_from_the_rail() {
+    Boat low =
+        fitted(
+            OnPaper.boat(1000),
+            List.of(new Cleat("eye in the keel", Vector3.of(0, 0, 0))),
+            Optional.empty());
+    Finding keel = findings(new GreatestPull(RULES), trial(low)).get(0);
+    Finding rail = findings(new GreatestPull(RULES), trial(OnPaper.boat(1000))).get(0);
+    assertThat(value(keel)).isGreaterThan(1.2 * value(rail));
+  }
+
+  // 1810 kg in a box of 1800 litres; and one with a hole under water from the start.
+  @Test
+  void a_boat_that_floods_without_any_pull_has_no_greatest_one() {
+    Finding sunk = findings(new GreatestPull(RULES), trial(OnPaper.boat(1810))).get(0);
+    assertThat(sunk.value()).isEmpty();
+    assertThat(sunk.outcome()).isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(sunk.note()).startsWith("it sinks");
+    BoxBoat holed = OnPaper.boat(1000).opening(new Opening("hole", Vector3.of(1, 0, 0.1), 0, true));
+    Finding wet = findings(new GreatestPull(RULES), trial(holed)).get(0);
+    assertThat(wet.value()).isEmpty();
+    assertThat(wet.note()).isEqualTo("water comes in without any pull: lowest at the hole");
+  }
+}
