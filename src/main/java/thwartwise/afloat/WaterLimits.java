@@ -1,6 +1,5 @@
 package thwartwise.afloat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -58,7 +57,9 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
         }
         if (wet(rest)) {
           double under = first(before, v, x -> wet(rest(x)));
-          OptionalDouble earlier = noReturn.stream().filter(x -> x <= under).findFirst();
+          // A boat that just sinks there came back until then; one that rolls over did not.
+          double latest = rest.exist() ? under : under - 2 * TOLERANCE;
+          OptionalDouble earlier = noReturn.stream().filter(x -> x <= latest).findFirst();
           return new WaterLimits(OptionalDouble.of(under), at(under), earlier);
         }
         if (v > 0) {
@@ -66,16 +67,6 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
         }
       }
       return new WaterLimits(OptionalDouble.empty(), "", noReturn);
-    }
-
-    /** The last of them full: an edge may go under just before. */
-    private static List<Double> fillings(double capacity) {
-      List<Double> fillings = new ArrayList<>();
-      for (double v = 0; v < capacity; v += Math.max(STEP, GROWTH * v)) {
-        fillings.add(v);
-      }
-      fillings.add(capacity);
-      return fillings;
     }
 
     private Equilibria rest(double volume) {

@@ -16,6 +16,8 @@ import thwartwise.rules.RuleSet;
  * how many litres are in it, and how long does that take with the bailer aboard?
  */
 public record Bailing(RuleSet rules) implements Check {
+  private static final String UNDER = "an edge is under: the sea comes in as fast as it is bailed";
+
   @Override
   public Role role() {
     return Role.INFORMATION;
@@ -42,10 +44,8 @@ public record Bailing(RuleSet rules) implements Check {
             beside.condition(),
             Steady.words(poses));
     Reading minutes = minutes(beside, poses);
-    boolean under = !(out.orElse(-1) > 0);
-    return List.of(
-        rail,
-        under ? minutes.without("an edge is under: as fast as one bails it comes in") : minutes);
+    String no = out.isEmpty() ? Steady.words(poses) : UNDER;
+    return List.of(rail, out.orElse(-1) > 0 ? minutes : minutes.without(no));
   }
 
   private Reading minutes(Trial beside, Equilibria poses) {
@@ -55,13 +55,19 @@ public record Bailing(RuleSet rules) implements Check {
                 .mapToDouble(p -> SwampedWater.inside(beside.looseWater(), Bay.WHOLE, p))
                 .max()
                 .orElse(0);
+    Limit limit = rules.limit("bailing-minutes");
     Optional<Double> bailer = beside.craft().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
-    return minutes(
-        beside,
+    return new Reading(
+        "swamped, bailing it out",
         OptionalDouble.of(60 * litres / aMinute),
         true,
+        60 * limit.value(),
+        false,
+        Unit.MINUTE,
+        limit.cited(),
+        beside.condition(),
         String.format(
             Locale.ROOT,
             "%.0f litres with a bailer of %.1f litres%s, %.0f strokes a minute each %.0f %% full",
@@ -70,19 +76,5 @@ public record Bailing(RuleSet rules) implements Check {
             bailer.isPresent() ? "" : " (none was named)",
             rules.value("bailer-strokes"),
             100 * rules.value("bailer-fill")));
-  }
-
-  private Reading minutes(Trial beside, OptionalDouble seconds, boolean assessed, String note) {
-    Limit limit = rules.limit("bailing-minutes");
-    return new Reading(
-        "swamped, bailing it out",
-        seconds,
-        assessed,
-        60 * limit.value(),
-        false,
-        Unit.MINUTE,
-        limit.cited(),
-        beside.condition(),
-        note);
   }
 }

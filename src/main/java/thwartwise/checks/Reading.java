@@ -41,6 +41,11 @@ public record Reading(
     return unit == Unit.DEGREE && value.orElse(0) > Math.PI / 2;
   }
 
+  /** The same answer to another question. */
+  Reading called(String name) {
+    return new Reading(name, value, assessed, limit, atLeast, unit, source, condition, note);
+  }
+
   /** The same with another note made of this one. */
   Reading noted(UnaryOperator<String> change) {
     String changed = change.apply(note);

@@ -54,7 +54,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
       Trial trial, Bay bay, String what, OptionalDouble litres, double otherwise, String note) {
     Limit limit = rules.limit("loose-water");
     return new Reading(
-        "loose water in " + bay.name() + ", " + what,
+        "loose water" + (bay == Bay.WHOLE ? "" : " in " + bay.name()) + ", " + what,
         OptionalDouble.of(litres.orElse(otherwise)),
         true,
         limit.value() / 1000,

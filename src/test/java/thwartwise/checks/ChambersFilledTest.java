@@ -42,13 +42,13 @@ class ChambersFilledTest {
         .extracting(Finding::check)
         .containsExactly(
             "leaving the locker hatch open, lift to spare when swamped",
-            "leaving the locker hatch open, heel when swamped");
+            "leaving the locker hatch open, out of upright when swamped");
     assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     assertThat(value(found.get(0))).isCloseTo(420 - 300, within(0.01));
     assertThat(found.get(0).limit()).isEqualTo(20);
     assertThat(found.get(0).condition()).isEqualTo("on paper; the locker hatch left open");
     Finding lost = findings(new ChambersLost(RULES), trial).get(1);
-    assertThat(lost.check()).isEqualTo("swamped, bow tank lost, heel");
+    assertThat(lost.check()).isEqualTo("swamped, bow tank lost, out of upright");
     assertThat(found.get(1).value()).isEqualTo(lost.value());
     assertThat(found.get(1).outcome()).isEqualTo(lost.outcome());
   }
@@ -58,7 +58,7 @@ class ChambersFilledTest {
   void a_boat_left_standing_on_end_falls_short_though_it_does_not_heel() {
     Trial trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
     Finding open = findings(new HatchLeftOpen(RULES), trial).get(1);
-    assertThat(open.note()).isEqualTo("it stands on its bow");
+    assertThat(open.note()).isEqualTo("swamped so, it stands on its bow");
     assertThat(open.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(value(open)).isGreaterThan(Math.toRadians(45));
   }
@@ -130,11 +130,11 @@ class ChambersFilledTest {
     assertThat(found)
         .extracting(Finding::check)
         .containsExactly(
-            "swamped, small lost, heel",
-            "swamped, large lost, heel",
-            "swamped, middling lost, heel",
+            "swamped, small lost, out of upright",
+            "swamped, large lost, out of upright",
+            "swamped, middling lost, out of upright",
             "swamped, two largest lost, lift to spare",
-            "swamped, two largest lost, heel");
+            "swamped, two largest lost, out of upright");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
     assertThat(value(findings(new ChambersLost(RULES), trial(three())).get(3)))
         .isCloseTo(240 - 200, within(0.01));
@@ -146,7 +146,8 @@ class ChambersFilledTest {
   @Test
   void a_boat_that_lies_level_without_its_middle_chamber_has_no_heel() {
     Finding large = findings(new ChambersLost(RULES), trial(three())).get(1);
-    assertThat(value(large)).isCloseTo(0, within(1e-6));
+    // Ends of unlike length trim it a little.
+    assertThat(value(large)).isBetween(0.0, Math.toRadians(2));
     assertThat(large.outcome()).isEqualTo(Outcome.MEETS);
     assertThat(large.limit()).isCloseTo(Math.toRadians(10), within(1e-12));
   }
@@ -156,7 +157,7 @@ class ChambersFilledTest {
     BoxBoat one = OnPaper.boat(200).weightlessShell().proven("only", new Span(1, 2));
     assertThat(findings(new ChambersLost(RULES), trial(one)))
         .extracting(Finding::check)
-        .containsExactly("swamped, only lost, heel");
+        .containsExactly("swamped, only lost, out of upright");
     assertThat(findings(new ChambersLost(RULES), trial(OnPaper.boat(200)))).isEmpty();
     BoxBoat claimed = OnPaper.boat(200).claimed("tank", new Span(0, 1));
     assertThat(findings(new ChambersLost(RULES), trial(claimed))).isEmpty();

@@ -146,7 +146,8 @@ class LineOutTest {
     assertThat(value(stern)).isBetween(onPaper - 10.1, onPaper + 0.1);
     assertThat(stern.limit()).isCloseTo(expected(1095, 1), within(1e-6));
     assertThat(stern.note())
-        .isEqualTo("level pull before water comes in, against what current and wind may snatch");
+        .isEqualTo(
+            "level pull before water comes in, against what current and wind may snatch end on");
     assertThat(lowest(trial, value(stern))).isBetween(0.0, 0.005);
     assertThat(lowest(trial, 1.05 * value(stern))).isNegative();
   }
@@ -193,8 +194,11 @@ class LineOutTest {
         .extracting(Finding::check)
         .containsExactly(
             "greatest pull at the quarter cleat",
+            "greatest pull at the quarter cleat, out over the side",
             "greatest pull at the other quarter cleat",
-            "greatest pull at the ring");
+            "greatest pull at the other quarter cleat, out over the side",
+            "greatest pull at the ring",
+            "greatest pull at the ring, out over the side");
   }
 
   @Test

@@ -1,0 +1,99 @@
+package thwartwise.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.checks.OnPaper.RULES;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** How the reading as measured and the one after the allowance make one finding. */
+class FindingsTest {
+  private record Asked(List<Reading> measured, List<Reading> cautious) implements Check {
+    @Override
+    public Role role() {
+      return Role.INFORMATION;
+    }
+
+    @Override
+    public List<Reading> readings(Trial trial) {
+      return trial.allowance().equals(Allowance.NONE) ? measured : cautious;
+    }
+  }
+
+  private static Reading reading(String check, double value) {
+    return reading(check, OptionalDouble.of(value), true, "");
+  }
+
+  private static Reading reading(
+      String check, OptionalDouble value, boolean assessed, String note) {
+    return new Reading(check, value, assessed, 0.2, false, Unit.DEGREE, "judgement", "", note);
+  }
+
+  private static List<Finding> findings(List<Reading> measured, List<Reading> cautious) {
+    return OnPaper.findings(new Asked(measured, cautious), OnPaper.trial(OnPaper.boat(300)));
+  }
+
+  private static Finding finding(Reading measured, Reading cautious) {
+    return findings(List.of(measured), List.of(cautious)).get(0);
+  }
+
+  @Test
+  void a_reading_that_is_missing_after_the_allowance_is_borderline() {
+    List<Finding> found =
+        findings(
+            List.of(reading("heel", 0.1), reading("heel of another", 0.1)),
+            List.of(reading("heel", 0.1)));
+    assertThat(found)
+        .extracting(Finding::outcome)
+        .containsExactly(Outcome.MEETS, Outcome.BORDERLINE);
+    assertThat(found.get(1).note())
+        .isEqualTo("Allow for the tape and the scales and it comes to no such state");
+    assertThat(found.get(1).value()).hasValue(0.1);
+  }
+
+  @Test
+  void a_reading_that_is_missing_altogether_after_the_allowance_raises_nothing() {
+    assertThat(findings(List.of(reading("heel", 0.1)), List.of()))
+        .extracting(Finding::outcome)
+        .containsExactly(Outcome.BORDERLINE);
+    assertThat(findings(List.of(reading("heel", 0.3)), List.of()))
+        .extracting(Finding::outcome)
+        .containsExactly(Outcome.FALLS_SHORT);
+    assertThat(findings(List.of(), List.of())).isEmpty();
+  }
+
+  @Test
+  void readings_are_paired_by_their_name_and_not_by_their_order() {
+    List<Finding> found =
+        findings(
+            List.of(reading("a", 0.1), reading("b", 0.1)),
+            List.of(reading("b", 0.3), reading("a", 0.1)));
+    assertThat(found)
+        .extracting(Finding::outcome)
+        .containsExactly(Outcome.MEETS, Outcome.BORDERLINE);
+  }
+
+  // 0.25 rad is 14.32 degrees, rounded up.
+  @Test
+  void a_borderline_note_tells_what_the_allowance_makes_of_it() {
+    assertThat(finding(reading("heel", 0.1), reading("heel", 0.25)).note())
+        .isEqualTo("Allow for the tape and the scales and it comes to 14.4 deg");
+    assertThat(finding(reading("heel", 0.1), reading("heel", 3)).note())
+        .isEqualTo("Allow for the tape and the scales and it turns over");
+  }
+
+  @Test
+  void what_was_not_assessed_either_way_is_not_assessed() {
+    Reading none = reading("heel", OptionalDouble.empty(), false, "not found");
+    assertThat(finding(none, reading("heel", 0.1)).outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+    assertThat(finding(reading("heel", 0.1), none).outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+  }
+
+  @Test
+  void a_value_that_is_no_number_is_not_met() {
+    assertThat(finding(reading("heel", Double.NaN), reading("heel", Double.NaN)).outcome())
+        .isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(RULES.value("allowance-mass")).as("or there is no allowance").isPositive();
+  }
+}
