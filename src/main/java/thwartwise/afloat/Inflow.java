@@ -10,9 +10,9 @@ import thwartwise.geometry.Vector3;
  * between two is the filling over the mean of their rates (trapezium rule of 1/Q).
  *
  * @param first rate with the boat still dry, m³/s; 0 when the hole is above the water
- * @param seconds until the volume looked for is in, or until the water inside is as good as level
- *     with the sea
- * @param levelAt how much is in then, m³; empty when the volume looked for comes first
+ * @param seconds until the volume looked for is in, until the boat sinks or turns over, or until
+ *     the water inside is as good as level with the sea
+ * @param levelAt how much is in when it is level, m³; empty when it does not come to that
  */
 public record Inflow(double first, double seconds, OptionalDouble levelAt) {
   private static final int FILLINGS = 32;
@@ -24,12 +24,16 @@ public record Inflow(double first, double seconds, OptionalDouble levelAt) {
    * @param wanted how much water is looked for, m³
    */
   public static Inflow of(LooseWater water, Vector3 hole, double opening, double wanted) {
-    double first = rate(water, hole, opening, 0);
+    double first = rate(water, hole, opening, 0).orElse(0);
     double seconds = 0;
     double before = first;
     double step = wanted / FILLINGS;
     for (int i = 1; i <= FILLINGS && before > 0; i++) {
-      double here = rate(water, hole, opening, i * step);
+      OptionalDouble there = rate(water, hole, opening, i * step);
+      if (there.isEmpty()) {
+        return new Inflow(first, seconds, OptionalDouble.empty());
+      }
+      double here = there.getAsDouble();
       if (!(here > 0)) {
         return new Inflow(first, seconds, OptionalDouble.of((i - 1) * step));
       }
@@ -39,11 +43,14 @@ public record Inflow(double first, double seconds, OptionalDouble levelAt) {
     return new Inflow(first, seconds, OptionalDouble.empty());
   }
 
-  private static double rate(LooseWater water, Vector3 hole, double opening, double volume) {
+  /** None when the boat has sunk or turned over by then: that is no filling up to the sea. */
+  private static OptionalDouble rate(
+      LooseWater water, Vector3 hole, double opening, double volume) {
     return Equilibrium.from(water.in(Bay.WHOLE, volume))
         .worst()
-        .map(pose -> rate(water, hole, opening, volume, pose))
-        .orElse(0.0);
+        .filter(Pose::isUpright)
+        .map(pose -> OptionalDouble.of(rate(water, hole, opening, volume, pose)))
+        .orElse(OptionalDouble.empty());
   }
 
   private static double rate(

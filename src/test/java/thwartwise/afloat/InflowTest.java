@@ -102,4 +102,14 @@ class InflowTest {
   void a_boat_that_sinks_has_no_rate() {
     assertThat(Inflow.of(water(boat(1900)), BOTTOM, NET, 0.5).first()).isZero();
   }
+
+  // 1.8 m3 in all under the rail, 720 kg of boat: it sinks at 1.08 m3, which is no filling up to
+  // the sea.
+  @Test
+  void a_boat_that_sinks_on_the_way_is_not_level_with_the_sea() {
+    Inflow inflow = Inflow.of(water(boat(720)), BOTTOM, NET, 1.5);
+    assertThat(inflow.levelAt()).isEmpty();
+    assertThat(inflow.seconds()).isPositive();
+    assertThat(inflow.seconds()).isLessThan(1.08 / (NET * Math.sqrt(2 * G * 0.2)));
+  }
 }
