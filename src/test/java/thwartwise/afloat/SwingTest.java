@@ -83,4 +83,19 @@ class SwingTest {
     assertThat(Swing.of(boat(4000, -0.05, 0.35), 0, Side.STARBOARD, List.of()))
         .isEqualTo(Optional.empty());
   }
+
+  // Work on the way is the area under the arms, and the curve keeps that as a difference too.
+  @Test
+  void what_is_left_when_it_floods_is_the_work_from_the_move_to_there() {
+    for (double out : new double[] {-0.01, -0.12}) {
+      Floating moved = boat(1100, out, 0.35);
+      Swing swing = Swing.of(moved, 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
+      RightingCurve curve =
+          RightingCurve.toward(Side.STARBOARD, moved, List.of(RAIL)).orElseThrow();
+      double rise = curve.flooding().orElseThrow().energy() - curve.points().get(0).energy();
+      double work = 1100 * Gravity.STANDARD * rise;
+      assertThat(swing.spare().orElseThrow()).isCloseTo(work, within(1e-3 * Math.abs(work)));
+      assertThat(swing.heel().isPresent()).isEqualTo(work > 0);
+    }
+  }
 }
