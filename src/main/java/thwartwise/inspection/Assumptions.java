@@ -3,6 +3,7 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
 import thwartwise.boat.Counting;
@@ -49,6 +50,7 @@ final class Assumptions {
     all.addAll(figures(boat, rules));
     all.add(forces(rules));
     all.add(water(rules));
+    all.add(WaterLimits.figures());
     all.add(
         "Water is calm but for that current and that wind; nothing here speaks of waves or wash.");
     return all;
