@@ -28,12 +28,7 @@ public record Capsized(OptionalDouble effort, boolean staysUp, boolean assessed)
     }
     double easier =
         Math.min(starboard.orElse(Double.POSITIVE_INFINITY), port.orElse(Double.POSITIVE_INFINITY));
-    return new Capsized(OptionalDouble.of(easier), staysUp(swamped), true);
-  }
-
-  private static boolean staysUp(Floating swamped) {
-    Equilibria rest = Equilibrium.from(swamped);
-    return rest.allStable() && rest.reached().stream().allMatch(Pose::isUpright);
+    return new Capsized(OptionalDouble.of(easier), Equilibrium.from(swamped).allUpright(), true);
   }
 
   /** From 180 degrees of heel down to nought by one side. */

@@ -64,6 +64,11 @@ public record Equilibria(List<Pose> reached, Ending ending) {
     return reached.stream().max(Comparator.comparingDouble(Pose::tilt));
   }
 
+  /** True when every pose reached returns after a nudge and is upright. */
+  public boolean allUpright() {
+    return allStable() && reached.stream().allMatch(Pose::isUpright);
+  }
+
   /** True when every pose reached returns after a nudge. */
   public boolean allStable() {
     return exist() && reached.stream().allMatch(Pose::stable);

@@ -2,7 +2,6 @@ package thwartwise.checks;
 
 import java.util.List;
 import java.util.Locale;
-import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -26,22 +25,13 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
   private Trial pulled(Trial trial, LineOut line) {
     double pull = Math.ceil(line.expected(trial));
     Trial pulling = line.pulling(trial, pull);
-    double lever =
-        trial
-            .atRest()
-            .worst()
-            .map(
-                p ->
-                    LineOut.lever(
-                        trial, line.cleat().at(), p, Vector3.of(byTheStern ? -1 : 1, 0, 0)))
-            .orElse(0.0);
     return pulling.called(
         String.format(
             Locale.ROOT,
             "%.0f N of level pull at the %s, %s, leading %.0f degrees down",
             pull,
             line.cleat().name(),
-            LineOut.leverWords(lever),
+            Lever.words(trial, line.cleat().at(), line.toward()),
             rules.value("line-angle")),
         trial);
   }

@@ -46,7 +46,7 @@ public record DrainOpen(RuleSet rules) implements Check {
 
   private Reading reading(
       Trial trial, Equilibria rest, LooseWater water, Opening drain, double trouble) {
-    if (!Steady.areUpright(rest)) {
+    if (!rest.allUpright()) {
       return reading(trial, drain, OptionalDouble.empty(), Steady.words(rest));
     }
     if (rest.reached().stream().allMatch(p -> p.above(drain.middle()) >= 0)) {

@@ -2,7 +2,6 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import thwartwise.boat.Body;
 import thwartwise.rules.RuleSet;
 
 /** How much steadier is it with everyone kneeling on the floor? */
@@ -14,17 +13,8 @@ public record Kneeling(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    if (trial.people().isEmpty()) {
-      return List.of();
-    }
     double share = rules.value("offset-share");
-    List<Trial> ways = new ArrayList<>();
-    for (double side : List.of(1.0, -1.0)) {
-      List<Body> moved =
-          Moves.kneeling(trial).stream().map(b -> b.at(side * share * b.reach())).toList();
-      String how = "everyone kneeling, three fifths of the way" + Moves.sideWord(side);
-      ways.add(trial.after(Disturbance.moved(how, moved)));
-    }
+    List<Trial> ways = Moves.kneeling(trial, share, "everyone kneeling, three fifths of the way");
     Heeled heeled = new Heeled(rules);
     List<Trial> seated = Moves.everyone(trial, share, "");
     List<String> figures =

@@ -1,12 +1,10 @@
 package thwartwise.checks;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleFunction;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Force;
 import thwartwise.afloat.Gravity;
-import thwartwise.afloat.Pose;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
@@ -42,12 +40,17 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return List.of(new LineOut(rules, new Cleat(name, end), astern));
   }
 
+  /** Away from the boat along the line. */
+  Vector3 toward() {
+    return Vector3.of(astern ? -1 : 1, 0, 0);
+  }
+
   /**
    * The level pull of current and wind on a boat that lies end on to both, snatch included, N: drag
    * of what is seen of the hull under water, of the hull above it and of the people.
    */
   double expected(Trial trial) {
-    Vector3 toward = Vector3.of(astern ? -1 : 1, 0, 0);
+    Vector3 toward = toward();
     Solid hull = trial.craft().form().outside();
     Equilibria rest = trial.atRest();
     double wet =
@@ -108,20 +111,5 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   private static boolean staysDry(Trial trial) {
     LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
     return lowest.height().isPresent() && lowest.height().getAsDouble() >= 0;
-  }
-
-  /** The same in words. */
-  static String leverWords(double lever) {
-    return String.format(
-        Locale.ROOT,
-        "%.2f m %s the water's hold on the hull",
-        Math.abs(lever),
-        lever < 0 ? "under" : "above");
-  }
-
-  /** The vertical distance from the water's reaction up to the cleat, m, for the reader. */
-  static double lever(Trial trial, Vector3 at, Pose pose, Vector3 toward) {
-    Solid under = trial.craft().form().outside().under(pose.plane());
-    return pose.above(at) - pose.above(Profile.of(under, toward).centre());
   }
 }

@@ -29,12 +29,7 @@ public record MotorPush(RuleSet rules) implements Check {
     double push = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
     double over = Math.toRadians(rules.value("motor-over"));
     Vector3 at = propeller(trial.craft().form());
-    double lever =
-        trial
-            .atRest()
-            .worst()
-            .map(p -> LineOut.lever(trial, at, p, p.plane().athwart()))
-            .orElse(0.0);
+    String lever = Lever.words(trial, at, Vector3.of(0, 1, 0));
     List<Trial> ways = new ArrayList<>();
     for (double side : List.of(1.0, -1.0)) {
       Force force = new Force(at, push * Math.cos(over), side * push * Math.sin(over));
@@ -44,7 +39,7 @@ public record MotorPush(RuleSet rules) implements Check {
               "motor pushing %.0f N, hard over%s, %s",
               push,
               Moves.sideWord(side),
-              LineOut.leverWords(lever));
+              lever);
       ways.add(trial.after(Disturbance.pulled(how, trial.people(), List.of(force))));
     }
     return ways;

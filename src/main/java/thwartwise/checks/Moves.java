@@ -18,12 +18,21 @@ final class Moves {
    * Everyone the same share of the way out, to each side; where both sides are alike one will do.
    */
   static List<Trial> everyone(Trial trial, double share, String how) {
-    if (trial.people().isEmpty()) {
+    return everyone(trial, trial.people(), share, how);
+  }
+
+  /** The same with everyone on the floor. */
+  static List<Trial> kneeling(Trial trial, double share, String how) {
+    return everyone(trial, trial.people().stream().map(Body::kneeling).toList(), share, how);
+  }
+
+  private static List<Trial> everyone(Trial trial, List<Body> people, double share, String how) {
+    if (people.isEmpty()) {
       return List.of();
     }
     List<Trial> ways = new ArrayList<>();
     for (double side : trial.isSymmetric() ? List.of(1.0) : SIDES) {
-      List<Body> moved = trial.people().stream().map(b -> b.at(side * share * b.reach())).toList();
+      List<Body> moved = people.stream().map(b -> b.at(side * share * b.reach())).toList();
       ways.add(trial.after(Disturbance.moved(how + sideWord(side), moved)));
     }
     return ways;
@@ -47,11 +56,6 @@ final class Moves {
     HullForm form = trial.craft().form();
     return eachToEachSide(
         trial, "leaning out", (body, side) -> body.leaningOut(form.railAt(body.x(), side > 0)));
-  }
-
-  /** Everyone on the floor where they sit. */
-  static List<Body> kneeling(Trial trial) {
-    return trial.people().stream().map(Body::kneeling).toList();
   }
 
   /** Each of the crew in turn back from the water over either rail, or an adult where none is. */

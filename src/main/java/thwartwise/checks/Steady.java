@@ -27,10 +27,6 @@ final class Steady {
     return pose.isUpright() ? Math.abs(pose.heel()) : pose.tilt();
   }
 
-  static boolean areUpright(Equilibria rest) {
-    return rest.allStable() && rest.reached().stream().allMatch(Pose::isUpright);
-  }
-
   /** How it lies, plainly; blank when it lies upright. */
   static String words(Equilibria rest) {
     if (!rest.exist()) {

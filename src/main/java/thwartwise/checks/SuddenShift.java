@@ -64,7 +64,7 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static Reading reading(String name, Equilibria before, Trial after, Side side) {
-    if (!Steady.areUpright(before)) {
+    if (!before.allUpright()) {
       OptionalDouble none = OptionalDouble.empty();
       return reading(name, after, none, UNLIMITED, before.assessed(), Steady.words(before));
     }

@@ -79,7 +79,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   /** A boat that does not lie upright has no higher and no lower end to speak of. */
   private static OptionalDouble ends(OptionalDouble height, Equilibria poses) {
-    return Steady.areUpright(poses) ? height : OptionalDouble.empty();
+    return poses.allUpright() ? height : OptionalDouble.empty();
   }
 
   private static double aft(HullForm form, Pose pose) {

@@ -20,7 +20,8 @@ import thwartwise.geometry.Vector3;
 
 /**
  * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
- * when swamped is worked out once and remembered, because several checks ask for it.
+ * when swamped and how it rests are worked out once and remembered: they are asked for again and
+ * again.
  */
 public final class Trial {
   private final Craft craft;
@@ -30,6 +31,7 @@ public final class Trial {
   private final Allowance allowance;
   private final String condition;
   private Swamping swamping;
+  private Equilibria rest;
 
   private Trial(
       Craft craft,
@@ -68,14 +70,17 @@ public final class Trial {
     weights.addAll(done.weights());
     List<Force> pulls = new ArrayList<>(forces);
     pulls.addAll(done.forces());
-    String words = condition.isEmpty() ? done.how() : condition + "; " + done.how();
-    return new Trial(craft, done.people(), weights, pulls, allowance, words);
+    return new Trial(craft, done.people(), weights, pulls, allowance, told(done.how()));
+  }
+
+  /** The loading with what is done to it. */
+  private String told(String how) {
+    return condition.isEmpty() ? how : condition + "; " + how;
   }
 
   /** This trial, told as another one with something done to it. */
   Trial called(String how, Trial base) {
-    String words = base.condition.isEmpty() ? how : base.condition + "; " + how;
-    return new Trial(craft, people, extra, forces, allowance, words);
+    return new Trial(craft, people, extra, forces, allowance, base.told(how));
   }
 
   /** The same boat once everything that is not fastened down or shut away has floated off. */
@@ -135,9 +140,13 @@ public final class Trial {
   }
 
   public Equilibria atRest() {
-    return forces.isEmpty()
-        ? Equilibrium.from(afloat())
-        : Pulled.of(afloat(), forces, craft.form().outside()).rest();
+    if (rest == null) {
+      rest =
+          forces.isEmpty()
+              ? Equilibrium.from(afloat())
+              : Pulled.of(afloat(), forces, craft.form().outside()).rest();
+    }
+    return rest;
   }
 
   public LooseWater looseWater() {

@@ -36,7 +36,7 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
               rules.value("wind"),
               Moves.sideWord(toPort),
               Math.ceil(push),
-              LineOut.leverWords(LineOut.lever(trial, centre, pose, from)));
+              Lever.words(trial, centre, from));
       ways.add(
           trial.after(
               Disturbance.pulled(

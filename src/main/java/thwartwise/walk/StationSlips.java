@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
 
@@ -35,7 +36,7 @@ record StationSlips(Tape tape, String where, double length, int points, List<Sta
   }
 
   String pointName(int point) {
-    return PointName.of(point, points);
+    return LineName.of(point - 1, points);
   }
 
   Function<Double, Optional<String>> alongTheBoat() {
