@@ -9,6 +9,7 @@ import java.util.Map;
 import thwartwise.rules.Basis;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
+import thwartwise.rules.Stricter;
 
 /**
  * A rule set as a file, {@code thwartwise/rules/1}: limits as data, each with its unit, where it
@@ -17,6 +18,9 @@ import thwartwise.rules.RuleSet;
 public final class RuleSetFile {
   private static final String CAUTIOUS_DEFAULT = "/thwartwise/rules/cautious-default.json";
   private static final Choice<Basis> BASES = Choice.of(Basis::word, Basis.values());
+  private static final Choice<Stricter> STRICTER = Choice.of(Stricter::word, Stricter.values());
+  private static final String WAY =
+      "Write which way the limit gets stricter, or leave the key out.";
   private static final String NAME = "Write what the set is called.";
   private static final String EDITION = "Write its edition or date.";
   private static final String APPLIES = "Write for which boats and waters it is meant.";
@@ -79,7 +83,8 @@ public final class RuleSetFile {
     }
     Map<String, Limit> byName = new LinkedHashMap<>();
     for (String name : limits.keys()) {
-      byName.put(name, limit(limits.object(name, LIMITS, "value", "unit", "basis", "source")));
+      byName.put(
+          name, limit(limits.object(name, LIMITS, "value", "unit", "basis", "source", "stricter")));
     }
     return byName;
   }
@@ -89,6 +94,7 @@ public final class RuleSetFile {
         limit.number("value", Quantity.ANY, VALUE),
         limit.text("unit", UNIT),
         limit.oneOf("basis", BASES, BASIS),
-        limit.text("source", SOURCE));
+        limit.text("source", SOURCE),
+        limit.says("stricter") ? limit.oneOf("stricter", STRICTER, WAY) : Stricter.NEITHER);
   }
 }

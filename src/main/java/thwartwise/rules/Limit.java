@@ -5,11 +5,26 @@ package thwartwise.rules;
  *
  * @param value in the unit named
  * @param source title and section, or what the judgement leans on
+ * @param stricter which way it gets stricter
  */
-public record Limit(double value, String unit, Basis basis, String source) {
+public record Limit(double value, String unit, Basis basis, String source, Stricter stricter) {
+
+  /** A figure that nothing else may tighten. */
+  public Limit(double value, String unit, Basis basis, String source) {
+    this(value, unit, basis, source, Stricter.NEITHER);
+  }
 
   /** As it stands beside a number: the source and how well it is founded. */
   public String cited() {
     return source + " (" + basis.word() + ")";
+  }
+
+  /**
+   * The other's number and source if it is stricter the way this limit gets stricter, else this.
+   */
+  Limit stricter(Limit other) {
+    return stricter.prefers(other.value, value)
+        ? new Limit(other.value, unit, other.basis, other.source, stricter)
+        : this;
   }
 }

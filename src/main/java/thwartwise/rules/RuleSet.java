@@ -1,5 +1,6 @@
 package thwartwise.rules;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -25,5 +26,15 @@ public record RuleSet(String name, String edition, String appliesTo, Map<String,
 
   public double value(String limitName) {
     return limit(limitName).value();
+  }
+
+  /**
+   * The same set with one of its limits tightened; a laxer value changes nothing, so putting limits
+   * together can never raise one.
+   */
+  public RuleSet tightened(String limitName, Limit other) {
+    Map<String, Limit> all = new LinkedHashMap<>(limits);
+    all.put(limitName, limit(limitName).stricter(other));
+    return new RuleSet(name, edition, appliesTo, all);
   }
 }
