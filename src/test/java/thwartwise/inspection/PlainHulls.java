@@ -85,6 +85,87 @@ final class PlainHulls {
             new Place("bow seat", 3.4, 0.22, 0.15, 1)));
   }
 
+  /**
+   * The same canoe, knelt in from low thwarts, with foam under the gunwales amidships to keep it
+   * upright when swamped.
+   */
+  static Boat kneltInCanoe() {
+    Boat plain = canoe();
+    List<Chamber> chambers = new ArrayList<>(plain.chambers());
+    Box side = new Box(new Span(1.35, 3.25), new Span(0.30, 0.5), new Span(0.12, 0.34));
+    chambers.add(
+        new Chamber("side foam", side, new Filling.Foam(true, true), Optional.empty(), true));
+    return boat(
+        "canoe, knelt in",
+        32,
+        plain.hull().stations(),
+        chambers,
+        List.of(
+            new Place("stern thwart", 1.2, 0.15, 0.15, 1),
+            new Place("middle thwart", 2.45, 0.15, 0.15, 1),
+            new Place("bow thwart", 3.4, 0.15, 0.15, 1)));
+  }
+
+  static Boat roundDinghy() {
+    return boat(
+        "round dinghy",
+        65,
+        List.of(
+            bilge("transom", 0.0, 0.52, 0.10, 0.50),
+            bilge("quarter", 0.9, 0.66, 0.02, 0.48),
+            bilge("middle", 1.6, 0.70, 0.0, 0.48),
+            bilge("shoulder", 2.4, 0.54, 0.03, 0.51),
+            bilge("stem", 3.2, 0.03, 0.14, 0.58)),
+        List.of(
+            end("bow tank", 2.55, 3.2),
+            end("stern tank", 0, 0.40),
+            side("side bench tank", 0.40, 1.35, 0.34, 0.27)),
+        List.of(
+            new Place("middle thwart", 1.55, 0.26, 0.40, 2),
+            new Place("stern seat", 0.45, 0.28, 0.38, 2),
+            new Place("bow seat", 2.3, 0.28, 0.25, 1)));
+  }
+
+  static Boat dory() {
+    Box side = new Box(new Span(1.75, 3.80), new Span(0.45, 0.8), new Span(0.24, 0.52));
+    return boat(
+        "dory",
+        110,
+        List.of(
+            chine("transom", 0.0, 0.16, 0.34, 0.24, 0.72),
+            chine("quarter", 1.3, 0.40, 0.66, 0.06, 0.58),
+            chine("middle", 2.7, 0.46, 0.75, 0.0, 0.54),
+            chine("shoulder", 4.1, 0.32, 0.56, 0.09, 0.60),
+            chine("stem", 5.5, 0.02, 0.04, 0.36, 0.82)),
+        List.of(
+            end("bow tank", 4.55, 5.5),
+            end("stern tank", 0, 0.70),
+            new Chamber("side foam", side, new Filling.Foam(true, true), Optional.empty(), true)),
+        List.of(
+            new Place("middle thwart", 2.7, 0.24, 0.35, 2),
+            new Place("aft thwart", 1.35, 0.26, 0.33, 2),
+            new Place("fore thwart", 3.95, 0.28, 0.25, 1)));
+  }
+
+  private static Station bilge(String name, double x, double rail, double rise, double height) {
+    double depth = height - rise;
+    return Station.mirrored(
+        name,
+        List.of(
+            Vector3.of(x, 0, rise),
+            Vector3.of(x, rail * 0.45, rise + 0.05 * depth),
+            Vector3.of(x, rail * 0.78, rise + 0.20 * depth),
+            Vector3.of(x, rail * 0.94, rise + 0.50 * depth),
+            Vector3.of(x, rail, height)));
+  }
+
+  private static Chamber side(String name, double from, double to, double inner, double top) {
+    Box box = new Box(new Span(from, to), new Span(inner, 1), new Span(0, top));
+    SealTest test = new SealTest(TODAY.minusMonths(2), "water poured in", 20, 0, "builder");
+    return new Chamber(
+        name, box, new Filling.Air(Seal.PROVEN, Optional.of(test)), Optional.empty(), true);
+  }
+
   private static Station chine(
       String name, double x, double bottom, double rail, double rise, double height) {
     return Station.mirrored(
