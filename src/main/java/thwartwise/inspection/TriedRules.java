@@ -45,7 +45,7 @@ final class TriedRules {
             .noting(
                 String.format(
                     Locale.ROOT,
-                    "%.0f kg each; at most %.1f degrees and no water aboard",
+                    "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
                     each,
                     Math.floor(Math.toDegrees(most) * 10) / 10)));
   }

@@ -15,11 +15,16 @@ final class FormulaWords {
   static String[] of(CapacityFigure figure, Standing set) {
     boolean apart = set == Standing.TAKES_PART && figure.standing() == Standing.BESIDE;
     return new String[] {
-      figure.caps() == Caps.NOTHING ? figure.formula() : figure.formula() + ": " + number(figure),
+      title(figure) + (figure.caps() == Caps.NOTHING ? "" : ": " + number(figure)),
       apart ? "This one stands beside the answer" : "",
       figure.caps() == Caps.LIMIT ? "" : figure.note(),
       figure.source().isBlank() ? "" : "From " + figure.source()
     };
+  }
+
+  /** A limit goes by the key it has in the files. */
+  private static String title(CapacityFigure figure) {
+    return figure.caps() == Caps.LIMIT ? figure.formula().replace('-', ' ') : figure.formula();
   }
 
   private static String number(CapacityFigure figure) {
@@ -29,11 +34,12 @@ final class FormulaWords {
       case HEADS -> Shown.people((int) figure.value());
       case PERSON -> kilograms(figure);
       case POWER ->
-          beside(figure, "allowed ", watts(figure.value()), Shown.up(has(figure), 0), "W");
+          beside(figure, "at most ", watts(figure.value()), Shown.up(has(figure), 0), "W");
       case FLOTATION -> litres(figure);
       case FREEBOARD ->
           beside(figure, "at least ", metres(figure.value()), Shown.down(has(figure), 2), "m");
-      case LIMIT, NOTHING -> figure.note();
+      case LIMIT -> figure.note();
+      case NOTHING -> "";
     };
   }
 

@@ -18,19 +18,25 @@ final class FormulasSection {
     page.heading("Published formulas beside it");
     Map<String, List<CapacityFigure>> bySet = new LinkedHashMap<>();
     figures.forEach(f -> bySet.computeIfAbsent(f.ruleSet(), s -> new ArrayList<>()).add(f));
-    bySet.values().stream()
-        .sorted((a, b) -> standing(a).compareTo(standing(b)))
-        .forEach(set -> write(page, set.get(0).ruleSet(), set));
+    List<List<CapacityFigure>> sets =
+        bySet.values().stream().sorted((a, b) -> standing(a).compareTo(standing(b))).toList();
+    for (int i = 0; i < sets.size(); i++) {
+      (i > 0 ? page.gap() : page).paragraph(head(sets.get(i)));
+      points(page, sets.get(i));
+    }
   }
 
-  private static void write(Page page, String name, List<CapacityFigure> set) {
+  private static String head(List<CapacityFigure> set) {
+    String name = set.get(0).ruleSet();
+    String told = told(standing(set), set);
+    return name.isBlank() ? told : name + ": " + told;
+  }
+
+  private static void points(Page page, List<CapacityFigure> set) {
     Standing standing = standing(set);
-    String head = name.isBlank() ? "" : name + ": " + told(standing, set);
-    page.paragraph(head);
     set.stream()
         .filter(figure -> !figure.formula().isBlank())
         .forEach(figure -> page.point(FormulaWords.of(figure, standing)));
-    page.gap();
   }
 
   /** A set is as good as the best of its figures. */
@@ -40,8 +46,8 @@ final class FormulasSection {
 
   private static String told(Standing standing, List<CapacityFigure> set) {
     return switch (standing) {
-      case TAKES_PART -> "it takes part in the answer, and the lowest rules";
-      case BESIDE -> "beside the answer, it changes nothing";
+      case TAKES_PART -> "takes part in the answer, and the lowest rules";
+      case BESIDE -> "beside the answer, changes nothing";
       case DOES_NOT_APPLY ->
           set.get(0).formula().isBlank() ? set.get(0).note() : "gives no number for this boat";
     };

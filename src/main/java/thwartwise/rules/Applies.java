@@ -79,15 +79,12 @@ public record Applies(Span length, Span beam, Set<HullKind> hulls, Set<Drive> dr
     if (power.contains(watts)) {
       return Optional.empty();
     }
-    boolean over = watts > power.to();
+    String range =
+        watts > power.to()
+            ? "up to " + plain(power.to() / 1000) + " kW"
+            : plain(power.from() / 1000) + " kW and over";
     return Optional.of(
-        "the motor gives "
-            + plain(watts / 1000)
-            + " kW and it is written for "
-            + (over
-                ? "up to " + plain(power.to() / 1000)
-                : plain(power.from() / 1000) + " and over")
-            + " kW");
+        "the motor gives " + plain(watts / 1000) + " kW and it is written for " + range);
   }
 
   private static String plain(double value) {

@@ -33,8 +33,7 @@ final class Cfr183Flotation {
   static List<Worked> level(Rated boat, Parameters none) {
     String title = "33 CFR 183 flotation by volume";
     if (!Cfr183.motorKnown(boat)) {
-      return List.of(
-          Worked.outside(title, "does not apply: the table of motor weights ends at 34.9 hp"));
+      return List.of(Worked.outside(title, MotorWeights.BEYOND));
     }
     double needed =
         hull(boat)
@@ -48,8 +47,7 @@ final class Cfr183Flotation {
   static List<Worked> basic(Rated boat, Parameters none) {
     String title = "33 CFR 183.105 basic flotation";
     if (!Cfr183.motorKnown(boat)) {
-      return List.of(
-          Worked.outside(title, "does not apply: the table of motor weights ends at 34.9 hp"));
+      return List.of(Worked.outside(title, MotorWeights.BEYOND));
     }
     double load = basicLoad(Cfr183.persons(boat), Cfr183.weight(boat));
     double needed = hull(boat) + volume(motor(boat), AIR) + volume(load, AIR);

@@ -8,8 +8,6 @@ import thwartwise.boat.Propulsion;
  * over 2 hp; 183.37 and 183.43 for oars, paddles and motors of 2 hp or less.
  */
 final class Cfr183Loading {
-  private static final String BEYOND =
-      "does not apply: the table of motor weights known here ends at 34.9 hp";
   private static final String NOT_STATED =
       "the boat file does not say how it is driven: taken as rowed or paddled";
 
@@ -40,7 +38,9 @@ final class Cfr183Loading {
       return List.of();
     }
     return List.of(
-        Cfr183.motorKnown(boat) ? answer.of(boat, title) : Worked.outside(title, BEYOND));
+        Cfr183.motorKnown(boat)
+            ? answer.of(boat, title)
+            : Worked.outside(title, MotorWeights.BEYOND));
   }
 
   private static List<Worked> smallPower(Rated boat, String title, Answer answer) {

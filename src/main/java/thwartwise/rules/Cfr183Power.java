@@ -53,7 +53,7 @@ final class Cfr183Power {
         Locale.ROOT,
         "%s hp for a factor of %.1f, %s, %s%s",
         plain(used),
-        factor,
+        Math.floor(factor * 10) / 10,
         flat ? "flat bottom and hard chine" : "bottom not flat",
         remote ? "remote steering as the rule set says" : "taken as without remote steering",
         rounded);

@@ -19,6 +19,10 @@ record MotorWeights(
     double batterySwamped,
     double tank) {
 
+  /** Why a rule that rests on the table has no word for a stronger motor. */
+  static final String BEYOND =
+      "does not apply: the table of motor weights known here ends at 34.9 hp";
+
   private static final List<MotorWeights> TABLE =
       List.of(
           pounds(2.0, 32, 27, 0, 0, 0, 0),

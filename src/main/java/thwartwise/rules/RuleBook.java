@@ -62,7 +62,14 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   public Optional<String> notCovered(Craft craft) {
     return own.applies()
         .notBecause(Rated.empty(craft, own))
-        .map(why -> "not covered" + byWhom(craft) + ": " + why + "; so nothing is recommended");
+        .map(
+            why ->
+                "not covered"
+                    + byWhom(craft)
+                    + ": "
+                    + why
+                    + "; so nothing is recommended"
+                    + (own.source().isBlank() ? "" : ". Why so: " + own.source()));
   }
 
   private String byWhom(Craft craft) {
