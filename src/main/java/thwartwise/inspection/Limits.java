@@ -53,8 +53,8 @@ final class Limits {
     int people = people();
     Crew crew = crew(people);
     double kit = craft.boat().kitMass();
-    double extra = extra(crew, kit);
-    double load = crew.people() == 0 ? 0 : crew.people() * crew.each() + kit + extra;
+    double load = load(people, crew, kit);
+    double extra = Math.max(0, load - kit - crew.people() * crew.each());
     double crewMass = Math.min(crewMass(people, crew), Math.max(0, load - kit));
     boolean withheld = outside.isPresent() || crew.people() == 0;
     return new Recommendation(
@@ -79,6 +79,22 @@ final class Limits {
       return crew.each();
     }
     return Math.min(people * search.eachUpToKeepingSeats(people), caps.room());
+  }
+
+  /**
+   * The whole load. Where rules leave fewer people than our own search, not more than with any of
+   * the larger crews: people a rule keeps ashore must not come back as cargo.
+   */
+  private double load(int people, Crew crew, double kit) {
+    double least = load(crew, kit);
+    for (int n = people + 1; n <= search.people(); n++) {
+      least = Math.min(least, load(crew(n), kit));
+    }
+    return least;
+  }
+
+  private double load(Crew crew, double kit) {
+    return crew.people() == 0 ? 0 : crew.people() * crew.each() + kit + extra(crew, kit);
   }
 
   /** Mass besides the crew and the kit listed that may lie anywhere along the floor, kg. */

@@ -59,11 +59,12 @@ final class RulesApplied {
    */
   Recommendation recommendation(Limits limits) {
     Recommendation answer = limits.recommendation(notCovered());
-    if (inForce.equals(book.own())) {
-      return answer;
+    for (RuleSet laxer : book.laxer(craft)) {
+      answer =
+          answer.notAbove(
+              new Limits(new Judge(craft, laxer), laxer, caps).recommendation(notCovered()));
     }
-    Limits ours = new Limits(new Judge(craft, book.own()), book.own(), caps);
-    return answer.notAbove(ours.recommendation(notCovered()));
+    return answer;
   }
 
   /** Our own set, and every set that tightened a limit of it. */

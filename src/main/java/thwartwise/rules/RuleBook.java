@@ -3,12 +3,15 @@ package thwartwise.rules;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 
@@ -37,12 +40,32 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
 
   /** Our own limits, tightened by every set that applies to this boat and takes part. */
   public RuleSet inForce(Craft craft) {
+    return tightened(tightening(craft));
+  }
+
+  /**
+   * Our own limits under every smaller choice of those sets, each once; none when none tightens.
+   */
+  public Set<RuleSet> laxer(Craft craft) {
+    List<RuleSet> sets = tightening(craft);
+    Set<RuleSet> found = new LinkedHashSet<>();
+    for (int chosen = 0; chosen < (1 << sets.size()) - 1; chosen++) {
+      int bits = chosen;
+      found.add(
+          tightened(
+              IntStream.range(0, sets.size())
+                  .filter(i -> (bits >> i & 1) == 1)
+                  .mapToObj(sets::get)
+                  .toList()));
+    }
+    return found;
+  }
+
+  private RuleSet tightened(List<RuleSet> sets) {
     RuleSet limits = own;
-    for (RuleSet set : others) {
-      if (set.takesPart() && applies(set, craft)) {
-        for (String name : new TreeSet<>(set.limits().keySet())) {
-          limits = limits.tightened(name, named(set, set.limit(name)));
-        }
+    for (RuleSet set : sets) {
+      for (String name : new TreeSet<>(set.limits().keySet())) {
+        limits = limits.tightened(name, named(set, set.limit(name)));
       }
     }
     return limits;

@@ -104,6 +104,36 @@ class RulesAppliedTest {
     exceedsNothing(with, book.figures(Craft.of(boat, PlainHulls.TODAY)));
   }
 
+  // Two sets that tighten, one after the other.
+  @Test
+  void a_second_set_never_raises_what_the_first_has_left() {
+    Random random = new Random(7);
+    for (int i = 0; i < 3; i++) {
+      RuleBook one = ALONE.and(List.of(randomSet(1, random)));
+      RuleBook two = one.and(List.of(randomSet(2, random)));
+      Recommendation first = recommended(PlainHulls.pram(), one);
+      Recommendation second = recommended(PlainHulls.pram(), two);
+      assertThat(second.people()).isLessThanOrEqualTo(first.people());
+      assertThat(second.crew()).isLessThanOrEqualTo(first.crew());
+      assertThat(second.load()).isLessThanOrEqualTo(first.load());
+    }
+  }
+
+  // Whom a rule keeps ashore must not come back as cargo.
+  @Test
+  void a_cap_on_heads_alone_never_raises_the_load() {
+    String heads =
+        """
+        { "format": "thwartwise/rules/1", "name": "caps", "edition": "1", "appliesTo": "all",
+          "formulas": [
+            { "formula": "people at most", "people": 1, "basis": "READ", "source": "a board" } ] }
+        """;
+    RuleBook book = ALONE.and(List.of(RuleSetFile.beside(heads, "board", OWN)));
+    Recommendation r = recommended(PlainHulls.skiff(), book);
+    assertThat(r.load()).isLessThanOrEqualTo(before(PlainHulls.skiff()).load());
+    assertThat(r.load()).isGreaterThan(r.crew());
+  }
+
   private static void exceedsNothing(Recommendation r, List<CapacityFigure> figures) {
     for (CapacityFigure figure : figures) {
       if (figure.takesPart() && figure.caps() == Caps.PEOPLE) {
