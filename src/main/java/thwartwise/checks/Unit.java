@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 
 /**
  * The unit in which a finding is shown; the value inside is always SI (metre, kilogram, radian,
- * cubic metre, newton, second, radian per metre); a share is a fraction of one.
+ * cubic metre, newton, watt, second, radian per metre); a share is a fraction of one.
  */
 public enum Unit {
   METRE("m", "m", 2, 1),
@@ -13,6 +13,7 @@ public enum Unit {
   KILOGRAM("kg", "kg", 0, 1),
   LITRE("l", "litres", 1, 1000),
   NEWTON("N", "N", 0, 1),
+  WATT("W", "W", 0, 1),
   NEWTON_METRE("Nm", "Nm", 0, 1),
   MINUTE("min", "minutes", 0, 1 / 60.0),
   MILLIMETRE("mm", "mm", 0, 1000),

@@ -34,7 +34,8 @@ final class Fields {
     return new Fields(node, spot);
   }
 
-  private Fields allow(List<String> known) {
+  /** The same object, refused when it has any other key. */
+  Fields allow(List<String> known) {
     for (String key : node.propertyNames()) {
       if (!known.contains(key)) {
         throw spot.fault(

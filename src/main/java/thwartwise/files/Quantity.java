@@ -28,6 +28,8 @@ enum Quantity {
   LEAKED_LITRES("water that got in", "litres", 0, 5000, Slip.MILLILITRES),
   MINUTES("a leak test", "minutes", 0.1, 50000),
   KILOWATTS("a motor on a small boat", "kW", 0.01, 60, Slip.WATTS),
+  RULE_METRES("the boats of a rule", "m", 0, 30, Slip.CENTIMETRES, Slip.MILLIMETRES),
+  RULE_WATTS("the motors of a rule", "W", 0, 100000),
   PEOPLE("one place", "people", 1, 20),
   COUNT("a count", "in number", -1e6, 1e6),
   ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE);

@@ -2,7 +2,6 @@ package thwartwise.files;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -10,7 +9,6 @@ import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
-import thwartwise.rules.CapacityFigure;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -35,7 +33,7 @@ final class ReportFields {
         list(fields, "findings", "finding").stream().map(ReportFields::finding).toList(),
         RecommendationFields.read(fields),
         list(fields, "capacityFigures", "capacity figure").stream()
-            .map(ReportFields::capacity)
+            .map(CapacityFields::read)
             .toList(),
         texts(fields.value("assumptions", REMEDY)),
         text(fields, "ruleSet"));
@@ -67,19 +65,6 @@ final class ReportFields {
         text(finding, "source"),
         text(finding, "condition"),
         text(finding, "note"));
-  }
-
-  private static CapacityFigure capacity(Fields figure) {
-    return new CapacityFigure(
-        text(figure, "formula"),
-        flag(figure, "applies"),
-        flag(figure, "capsPeople"),
-        Figures.read(figure, "massKg"),
-        figure.says("persons")
-            ? OptionalInt.of(figure.whole("persons", Quantity.COUNT, REMEDY))
-            : OptionalInt.empty(),
-        text(figure, "source"),
-        text(figure, "note"));
   }
 
   static String text(Fields fields, String key) {

@@ -5,7 +5,6 @@ import java.util.function.Function;
 import thwartwise.checks.Finding;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
-import thwartwise.rules.CapacityFigure;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -25,7 +24,7 @@ final class ReportTree {
     node.set("chambers", list(report.chambers(), ReportTree::chamber));
     node.set("findings", list(report.findings(), ReportTree::finding));
     node.set("recommendation", RecommendationTree.of(report.recommendation()));
-    node.set("capacityFigures", list(report.capacityFigures(), ReportTree::capacity));
+    node.set("capacityFigures", list(report.capacityFigures(), CapacityTree::of));
     node.set("assumptions", texts(report.assumptions()));
     return node;
   }
@@ -52,21 +51,6 @@ final class ReportTree {
         .put("source", finding.source())
         .put("condition", finding.condition())
         .put("note", finding.note());
-  }
-
-  private static ObjectNode capacity(CapacityFigure figure) {
-    ObjectNode node =
-        JsonText.object()
-            .put("formula", figure.formula())
-            .put("applies", figure.applies())
-            .put("capsPeople", figure.capsPeople());
-    Figures.put(node, "massKg", figure.mass());
-    if (figure.persons().isPresent()) {
-      node.put("persons", figure.persons().getAsInt());
-    } else {
-      node.putNull("persons");
-    }
-    return node.put("source", figure.source()).put("note", figure.note());
   }
 
   static <T> ArrayNode list(Collection<T> items, Function<T, ? extends JsonNode> write) {

@@ -81,17 +81,26 @@ public record Workspace(Path folder) {
     return folder.resolve("drafts").resolve(Slug.of(name) + ENDING);
   }
 
+  /** The rule sets laid there to be applied every time, in order of their file names. */
+  public List<Path> ruleFiles() {
+    return files("rules").stream().sorted().toList();
+  }
+
   private List<Path> draftFiles() {
-    Path drafts = folder.resolve("drafts");
+    return files("drafts");
+  }
+
+  private List<Path> files(String name) {
+    Path within = folder.resolve(name);
     List<Path> files = new ArrayList<>();
-    if (!Files.isDirectory(drafts)) {
+    if (!Files.isDirectory(within)) {
       return files;
     }
-    try (DirectoryStream<Path> all = Files.newDirectoryStream(drafts, "[!.]*" + ENDING)) {
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(within, "[!.]*" + ENDING)) {
       all.forEach(files::add);
       return files;
     } catch (IOException e) {
-      throw Spot.whole(drafts.toString())
+      throw Spot.whole(within.toString())
           .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
     }
   }

@@ -6,14 +6,12 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
-import thwartwise.boat.Propulsion;
 import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
@@ -22,37 +20,42 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
-import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Cfr183;
+import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
 /** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection {
   private final Craft craft;
+  private final RulesApplied applied;
   private final RuleSet rules;
   private final Judge judge;
 
-  private Inspection(Craft craft, RuleSet rules) {
+  private Inspection(Craft craft, RuleBook book) {
     this.craft = craft;
-    this.rules = rules;
+    this.applied = new RulesApplied(craft, book);
+    this.rules = applied.inForce();
     this.judge = new Judge(craft, rules);
   }
 
+  /** The same under our own limits alone, with no other rule set beside them. */
+  public static Report of(Boat boat, RuleSet rules, LocalDate today) {
+    return of(boat, RuleBook.of(rules), today);
+  }
+
   /**
-   * Inspects the boat as it stands on the given day.
+   * Inspects the boat as it stands on the given day, under every rule set that applies to it.
    *
    * @throws thwartwise.boat.UnusableBoat when the measurements contradict each other
    */
-  public static Report of(Boat boat, RuleSet rules, LocalDate today) {
-    return new Inspection(Craft.of(boat, today), rules).run();
+  public static Report of(Boat boat, RuleBook book, LocalDate today) {
+    return new Inspection(Craft.of(boat, today), book).run();
   }
 
   private Report run() {
-    List<CapacityFigure> figures = Cfr183.of(craft, rules);
-    Limits limits = new Limits(judge, rules, figures);
-    Recommendation recommendation = limits.recommendation(outsideTheModel());
+    Limits limits = new Limits(judge, rules, applied.caps());
+    Recommendation recommendation = applied.recommendation(limits);
     Trial loaded = asLoaded();
-    Trial limit = atLimit(limits.crew(limits.people()));
+    Trial limit = atLimit(limits.crew(Math.min(limits.people(), recommendation.people())));
     return new Report(
         craft.boat().name(),
         States.of(loaded),
@@ -60,32 +63,9 @@ public final class Inspection {
         craft.spaces().stream().map(Inspection::chamber).toList(),
         findings(loaded, limit, recommendation),
         recommendation,
-        figures,
+        applied.figures(limit.people()),
         Assumptions.of(craft, rules),
-        rules.name() + ", " + rules.edition());
-  }
-
-  private Optional<String> outsideTheModel() {
-    if (craft.boat().propulsion() instanceof Propulsion.Outboard motor
-        && motor.power() > rules.value("planing-power")) {
-      return Optional.of(
-          "with so strong a motor the boat planes, and planing is outside what is worked out here,"
-              + " so nothing is recommended");
-    }
-    double length = craft.form().length();
-    double least = rules.value("length-least");
-    double most = rules.value("length-most");
-    if (length >= least && length <= most) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        String.format(
-            Locale.ROOT,
-            "the boat is %.2f m long; the limits are set for %.1f to %.1f m, so nothing is"
-                + " recommended",
-            length,
-            least,
-            most));
+        applied.ruleSet());
   }
 
   private Trial asLoaded() {
@@ -126,6 +106,7 @@ public final class Inspection {
     List<Finding> findings = new ArrayList<>();
     findings.addAll(of(loaded, checks(Role.LIMITS_CREW)));
     findings.addAll(of(loaded, checks(Role.FORBIDS_AN_ACT)));
+    findings.addAll(applied.findings());
     if (!recommendation.withheld()) {
       findings.addAll(of(limit, checks(Role.LIMITS_CREW)));
       findings.addAll(worstActs(recommendation));

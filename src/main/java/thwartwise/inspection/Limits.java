@@ -1,7 +1,6 @@
 package thwartwise.inspection;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +16,7 @@ final class Limits {
   private final Craft craft;
   private final RuleSet rules;
   private final List<CapacityFigure> figures;
+  private final FormulaCaps caps;
   private final CrewSearch search;
   private final Judge judge;
   private final double design;
@@ -26,6 +26,7 @@ final class Limits {
     this.craft = judge.craft();
     this.rules = rules;
     this.figures = figures;
+    this.caps = new FormulaCaps(figures, craft.boat().kitMass());
     this.search = new CrewSearch(judge, rules);
     this.design = rules.value("design-person");
   }
@@ -35,14 +36,14 @@ final class Limits {
 
   /** Adults of the design mass, published formulas included. */
   int people() {
-    return (int) Math.min(search.people(), Math.floor(formulaRoom() / design));
+    return Math.min(search.people(), caps.people(design));
   }
 
   Crew crew(int people) {
     if (people > 0) {
       return new Crew(people, design, search.allowed(people, design));
     }
-    double light = Math.floor(Math.min(search.eachUpTo(1), formulaRoom()));
+    double light = Math.floor(Math.min(search.eachUpTo(1), caps.room()));
     return light >= rules.value("lone-person")
         ? new Crew(1, light, search.allowed(1, light))
         : new Crew(0, 0, search.allowed(0, 0));
@@ -52,8 +53,8 @@ final class Limits {
     int people = people();
     Crew crew = crew(people);
     double kit = craft.boat().kitMass();
-    double extra = extra(crew, kit);
-    double load = crew.people() == 0 ? 0 : crew.people() * crew.each() + kit + extra;
+    double load = load(people, crew, kit);
+    double extra = Math.max(0, load - kit - crew.people() * crew.each());
     double crewMass = Math.min(crewMass(people, crew), Math.max(0, load - kit));
     boolean withheld = outside.isPresent() || crew.people() == 0;
     return new Recommendation(
@@ -77,7 +78,23 @@ final class Limits {
     if (people == 0) {
       return crew.each();
     }
-    return Math.min(people * search.eachUpToKeepingSeats(people), formulaRoom());
+    return Math.min(people * search.eachUpToKeepingSeats(people), caps.room());
+  }
+
+  /**
+   * The whole load. Where rules leave fewer people than our own search, not more than with any of
+   * the larger crews: people a rule keeps ashore must not come back as cargo.
+   */
+  private double load(int people, Crew crew, double kit) {
+    double least = load(crew, kit);
+    for (int n = people + 1; n <= search.people(); n++) {
+      least = Math.min(least, load(crew(n), kit));
+    }
+    return least;
+  }
+
+  private double load(Crew crew, double kit) {
+    return crew.people() == 0 ? 0 : crew.people() * crew.each() + kit + extra(crew, kit);
   }
 
   /** Mass besides the crew and the kit listed that may lie anywhere along the floor, kg. */
@@ -87,7 +104,7 @@ final class Limits {
     }
     double carried =
         new LoadSearch(judge, search.seatings(crew.people(), crew.each()), crew.each()).extra();
-    return Math.max(0, Math.min(carried, formulaLoad() - kit - crew.people() * crew.each()));
+    return Math.max(0, Math.min(carried, caps.load() - kit - crew.people() * crew.each()));
   }
 
   private int ifClaimedChambersProve() {
@@ -102,7 +119,7 @@ final class Limits {
   private List<Recommendation.CrewLimit> crewLimits(int people, double crewMass) {
     List<Recommendation.CrewLimit> limits = new ArrayList<>();
     double keepingSeats = people > 0 ? search.eachUpToKeepingSeats(people) : 0;
-    for (int n = 1; n <= Math.min(people + 1, search.room()); n++) {
+    for (int n = 1; n <= most(people); n++) {
       double each = n <= people ? keepingSeats : search.eachUpTo(n);
       double held = Math.floor(Math.min(each, crewMass / n));
       if (held >= rules.value("lightest-person")) {
@@ -113,28 +130,13 @@ final class Limits {
     return limits;
   }
 
-  /** Mass of people the published formulas that apply leave, kg. */
-  private double formulaRoom() {
-    double persons =
-        figures.stream()
-            .filter(f -> f.applies() && f.capsPeople())
-            .mapToDouble(CapacityFigure::mass)
-            .min()
-            .orElse(Double.POSITIVE_INFINITY);
-    return Math.max(0, Math.min(persons, formulaLoad() - craft.boat().kitMass()));
-  }
-
-  private double formulaLoad() {
-    return figures.stream()
-        .filter(f -> f.applies() && !f.capsPeople())
-        .mapToDouble(CapacityFigure::mass)
-        .min()
-        .orElse(Double.POSITIVE_INFINITY);
+  private int most(int people) {
+    return Math.min(Math.min(people + 1, search.room()), caps.heads());
   }
 
   private String governedBy(int people) {
     if (people < search.people()) {
-      return lowestFormula();
+      return caps.lowest(design);
     }
     if (people == search.room()) {
       return "no place for another person";
@@ -143,21 +145,9 @@ final class Limits {
     return Breaks.of(judge, people + 1, breaksAt).map(Breaks::first).orElse("");
   }
 
-  private String lowestFormula() {
-    return figures.stream()
-        .filter(CapacityFigure::applies)
-        .min(Comparator.comparingDouble(this::roomUnder))
-        .map(CapacityFigure::formula)
-        .orElse("");
-  }
-
-  private double roomUnder(CapacityFigure figure) {
-    return figure.capsPeople() ? figure.mass() : figure.mass() - craft.boat().kitMass();
-  }
-
   private List<String> nextPersonBreaks(int people) {
     if (people < search.people()) {
-      return List.of(lowestFormula());
+      return List.of(caps.lowest(design));
     }
     if (people == search.room()) {
       return List.of("no place for another person");

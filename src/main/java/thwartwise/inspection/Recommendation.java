@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How many and how much. A recommendation, not a capacity plate.
@@ -41,6 +42,28 @@ public record Recommendation(
     reasons = List.copyOf(reasons);
   }
 
+  /** The same with nothing in it above another answer for the same boat; nothing if that is. */
+  Recommendation notAbove(Recommendation other) {
+    if (withheld || other.withheld) {
+      return withheld ? this : other;
+    }
+    return new Recommendation(
+        Math.min(people, other.people),
+        Math.min(crew, other.crew),
+        Math.min(load, other.load),
+        Math.min(extra, other.extra),
+        adult,
+        Math.min(staysUpWith, other.staysUpWith),
+        Math.min(holdsUpWhenSwamped, other.holdsUpWhenSwamped),
+        Math.min(ifClaimedChambersProve, other.ifClaimedChambersProve),
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        crewLimits.stream().flatMap(limit -> limit.notAbove(other.crewLimits)).toList(),
+        false,
+        reasons);
+  }
+
   /**
    * So many people, none of them heavier than this.
    *
@@ -50,6 +73,12 @@ public record Recommendation(
   public record CrewLimit(int people, double eachUpTo, List<List<String>> excludedSeatings) {
     public CrewLimit {
       excludedSeatings = List.copyOf(excludedSeatings);
+    }
+
+    private Stream<CrewLimit> notAbove(List<CrewLimit> others) {
+      return others.stream()
+          .filter(o -> o.people == people)
+          .map(o -> new CrewLimit(people, Math.min(eachUpTo, o.eachUpTo), excludedSeatings));
     }
   }
 }

@@ -1,10 +1,13 @@
 package thwartwise.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Map;
 import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Standing;
 
-/** What published formulas give for this boat, beside our own answer. */
+/** What other rules give for this boat, set by set, and what becomes of it in the answer. */
 final class FormulasSection {
   private FormulasSection() {}
 
@@ -13,25 +16,40 @@ final class FormulasSection {
       return;
     }
     page.heading("Published formulas beside it");
-    figures.forEach(figure -> page.point(words(figure)));
+    Map<String, List<CapacityFigure>> bySet = new LinkedHashMap<>();
+    figures.forEach(f -> bySet.computeIfAbsent(f.ruleSet(), s -> new ArrayList<>()).add(f));
+    List<List<CapacityFigure>> sets =
+        bySet.values().stream().sorted((a, b) -> standing(a).compareTo(standing(b))).toList();
+    for (int i = 0; i < sets.size(); i++) {
+      (i > 0 ? page.gap() : page).paragraph(head(sets.get(i)));
+      points(page, sets.get(i));
+    }
   }
 
-  private static String[] words(CapacityFigure figure) {
-    return new String[] {
-      figure.formula()
-          + ": "
-          + Shown.down(figure.mass(), 0)
-          + Shown.TIED
-          + "kg"
-          + persons(figure.persons())
-          + (figure.capsPeople() ? " for the people aboard" : " for the whole load"),
-      figure.applies() ? "" : "Not written for this boat, so it takes no part in the answer",
-      figure.note(),
-      figure.source().isBlank() ? "" : "From " + figure.source()
+  private static String head(List<CapacityFigure> set) {
+    String name = set.get(0).ruleSet();
+    String told = told(standing(set), set);
+    return name.isBlank() ? told : name + ": " + told;
+  }
+
+  private static void points(Page page, List<CapacityFigure> set) {
+    Standing standing = standing(set);
+    set.stream()
+        .filter(figure -> !figure.formula().isBlank())
+        .forEach(figure -> page.point(FormulaWords.of(figure, standing)));
+  }
+
+  /** A set is as good as the best of its figures. */
+  private static Standing standing(List<CapacityFigure> set) {
+    return set.stream().map(CapacityFigure::standing).sorted().findFirst().orElseThrow();
+  }
+
+  private static String told(Standing standing, List<CapacityFigure> set) {
+    return switch (standing) {
+      case TAKES_PART -> "takes part in the answer, and the lowest rules";
+      case BESIDE -> "beside the answer, changes nothing";
+      case DOES_NOT_APPLY ->
+          set.get(0).formula().isBlank() ? set.get(0).note() : "gives no number for this boat";
     };
-  }
-
-  private static String persons(OptionalInt persons) {
-    return persons.isPresent() ? ", " + Shown.people(persons.getAsInt()) + "," : "";
   }
 }

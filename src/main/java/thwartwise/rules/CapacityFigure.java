@@ -1,22 +1,46 @@
 package thwartwise.rules;
 
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * What a published formula gives for this boat, shown beside our own answer.
+ * What a rule gives for this boat, beside our own answer.
  *
- * @param formula section and name
- * @param applies whether the rule is written for this boat; if not, it takes no part in the minimum
- * @param capsPeople whether the mass is a limit on the people aboard (otherwise on the whole load)
- * @param mass kg
- * @param persons the rule's own count of people, when it has one
+ * @param ruleSet the set it stands in
+ * @param formula section and name; blank when the whole set does not apply
+ * @param standing only a figure that takes part limits the recommendation
+ * @param caps what the number speaks of
+ * @param value in the unit of {@code caps}; NaN when the rule gives no number
+ * @param persons the rule's own count of people, when it has one; never turned back into kilograms
+ * @param has what the boat has of it, where that can be set beside the number
  * @param note why it does not apply, or what was assumed
  */
 public record CapacityFigure(
+    String ruleSet,
     String formula,
-    boolean applies,
-    boolean capsPeople,
-    double mass,
+    Standing standing,
+    Caps caps,
+    double value,
     OptionalInt persons,
+    OptionalDouble has,
     String source,
-    String note) {}
+    String note) {
+
+  /** Whether the number limits the recommendation. */
+  public boolean takesPart() {
+    return standing == Standing.TAKES_PART;
+  }
+
+  /** kg of people or load; NaN when the number is of another kind. */
+  public double mass() {
+    return caps.isMass() ? value : Double.NaN;
+  }
+
+  /** Whether the boat has less, or more, than the rule wants; false when that cannot be told. */
+  public boolean fallsShort() {
+    if (has.isEmpty() || Double.isNaN(value)) {
+      return false;
+    }
+    return caps.atLeast() ? !(has.getAsDouble() >= value) : !(has.getAsDouble() <= value);
+  }
+}

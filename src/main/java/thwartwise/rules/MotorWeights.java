@@ -1,36 +1,76 @@
 package thwartwise.rules;
 
+import java.util.List;
+
 /**
- * Running motor, controls, dry battery and full portable tank by power: 33 CFR part 183, motor
- * weight table of 2018 (READ), totals in pounds.
+ * What goes with a motor by its power: 33 CFR part 183, motor weight table of 2018 (READ). The
+ * table is in pounds, the answers are kilograms.
+ *
+ * @param running with oil and what it needs to run
+ * @param swamped under water
+ * @param batterySwamped battery under water
  */
-final class MotorWeights {
-  private static final double HORSEPOWER = 745.7;
+record MotorWeights(
+    double upToHorsepower,
+    double running,
+    double swamped,
+    double controls,
+    double batteryDry,
+    double batterySwamped,
+    double tank) {
 
-  private record Row(double upToHorsepower, double pounds) {}
+  /** Why a rule that rests on the table has no word for a stronger motor. */
+  static final String BEYOND =
+      "does not apply: the table of motor weights known here ends at 34.9 hp";
 
-  private static final Row[] TABLE = {
-    new Row(2.0, 32), new Row(3.9, 44), new Row(6.9, 94), new Row(10.9, 185), new Row(22.9, 234)
-  };
-  private static final double LARGEST = 350;
-  private static final double MOST_HORSEPOWER = 34.9;
+  private static final List<MotorWeights> TABLE =
+      List.of(
+          pounds(2.0, 32, 27, 0, 0, 0, 0),
+          pounds(3.9, 44, 37, 0, 0, 0, 0),
+          pounds(6.9, 69, 59, 0, 0, 0, 25),
+          pounds(10.9, 110, 94, 5, 20, 11, 50),
+          pounds(22.9, 133, 113, 6, 45, 25, 50),
+          pounds(34.9, 196, 167, 9, 45, 25, 100));
 
-  private MotorWeights() {}
+  private static MotorWeights pounds(
+      double upTo,
+      double running,
+      double swamped,
+      double controls,
+      double batteryDry,
+      double batterySwamped,
+      double tank) {
+    double lb = Cfr183.POUND;
+    return new MotorWeights(
+        upTo,
+        running * lb,
+        swamped * lb,
+        controls * lb,
+        batteryDry * lb,
+        batterySwamped * lb,
+        tank * lb);
+  }
 
   /** Whether the table as noted reaches this motor; heavier ones would come out too light. */
   static boolean covers(double power) {
-    return power / HORSEPOWER <= MOST_HORSEPOWER;
+    return power / Cfr183.HORSEPOWER <= TABLE.get(TABLE.size() - 1).upToHorsepower;
   }
 
-  /** kg for a motor of so many watts that the table covers. */
-  static double total(double power) {
-    double horsepower = power / HORSEPOWER;
-    for (Row row : TABLE) {
-      // The table leaves gaps of a tenth between ranges; the heavier neighbour holds there.
-      if (horsepower <= row.upToHorsepower()) {
-        return row.pounds() * Cfr183.POUND;
-      }
-    }
-    return LARGEST * Cfr183.POUND;
+  /**
+   * The row for a motor of so many watts; the table leaves gaps of a tenth of a horsepower between
+   * its ranges, and the heavier neighbour holds there.
+   *
+   * @throws IllegalArgumentException beyond the table
+   */
+  static MotorWeights of(double power) {
+    return TABLE.stream()
+        .filter(row -> power / Cfr183.HORSEPOWER <= row.upToHorsepower)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("The table does not reach " + power));
+  }
+
+  /** Running motor, controls, dry battery and full portable tank, kg. */
+  double total() {
+    return running + controls + batteryDry + tank;
   }
 }

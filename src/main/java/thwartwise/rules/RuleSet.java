@@ -1,18 +1,36 @@
 package thwartwise.rules;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
- * A named set of limits.
+ * A named set of limits and formulas.
  *
- * @param appliesTo to which boats and waters
+ * @param source of the set as a whole, with how well it is founded; blank when only its parts say
+ * @param appliesTo to which boats and waters, in words
+ * @param applies the same as far as the program can tell
+ * @param takesPart false for a second opinion: shown, never in the minimum
  * @param limits by name
  */
-public record RuleSet(String name, String edition, String appliesTo, Map<String, Limit> limits) {
+public record RuleSet(
+    String name,
+    String edition,
+    String source,
+    String appliesTo,
+    Applies applies,
+    boolean takesPart,
+    Map<String, Limit> limits,
+    List<SetFormula> formulas) {
 
   public RuleSet {
     limits = Map.copyOf(limits);
+    formulas = List.copyOf(formulas);
+  }
+
+  /** Limits alone, for every boat. */
+  public RuleSet(String name, String edition, String appliesTo, Map<String, Limit> limits) {
+    this(name, edition, "", appliesTo, Applies.TO_ALL, true, limits, List.of());
   }
 
   public Limit limit(String limitName) {
@@ -35,6 +53,11 @@ public record RuleSet(String name, String edition, String appliesTo, Map<String,
   public RuleSet tightened(String limitName, Limit other) {
     Map<String, Limit> all = new LinkedHashMap<>(limits);
     all.put(limitName, limit(limitName).stricter(other));
-    return new RuleSet(name, edition, appliesTo, all);
+    return new RuleSet(name, edition, source, appliesTo, applies, takesPart, all, formulas);
+  }
+
+  /** Name and edition, as it is cited. */
+  public String cited() {
+    return name + ", " + edition;
   }
 }

@@ -8,6 +8,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
 import thwartwise.files.Workspace;
+import thwartwise.rules.RuleBook;
 
 /** Writes the demo boat's file and inspects it. */
 final class DemoCommand implements ShellCommand {
@@ -29,7 +30,7 @@ final class DemoCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.JSON, OptionWord.FOLDER);
+    return List.of(OptionWord.JSON, OptionWord.RULES, OptionWord.FOLDER);
   }
 
   @Override
@@ -47,8 +48,9 @@ final class DemoCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
     Workspace workspace = given.workspace();
+    RuleBook book = RuleBooks.of(given);
     Boat boat = DemoBoat.asOf(inspector.today());
-    var inspection = inspector.inspect(boat, Optional.empty());
+    var inspection = inspector.inspect(boat, Optional.empty(), book);
     Path file = workspace.saveBoat(boat);
     Inspector.Kept kept = inspector.keep(inspection, workspace);
     if (given.has(OptionWord.JSON)) {

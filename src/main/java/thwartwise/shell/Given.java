@@ -2,6 +2,7 @@ package thwartwise.shell;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
@@ -22,6 +23,14 @@ record Given(CommandContext context) {
   /** The value of an option the parser has seen to be there. */
   Path path(OptionWord option) {
     return text(option).map(Given::asPath).orElseThrow();
+  }
+
+  /** Every value of an option that may be given again, in the order typed. */
+  List<Path> paths(OptionWord option) {
+    return context.parsedInput().options().stream()
+        .filter(given -> option.name().equals(given.longName()))
+        .map(given -> asPath(given.value()))
+        .toList();
   }
 
   /** The folder of boats, drafts and records: the one named, or the one in the user's home. */

@@ -10,6 +10,7 @@ import thwartwise.boat.UnusableBoat;
 import thwartwise.files.BoatFile;
 import thwartwise.files.UnusableInput;
 import thwartwise.record.InspectionRecord;
+import thwartwise.rules.RuleBook;
 
 /** Inspects a boat file without asking anything. */
 final class InspectCommand implements ShellCommand {
@@ -31,7 +32,8 @@ final class InspectCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, OptionWord.JSON, OptionWord.BY, OptionWord.FOLDER);
+    return List.of(
+        OptionWord.BOAT, OptionWord.JSON, OptionWord.BY, OptionWord.RULES, OptionWord.FOLDER);
   }
 
   @Override
@@ -40,6 +42,10 @@ final class InspectCommand implements ShellCommand {
         Reads the boat file, works out how it floats, heels and lies swamped, and
         prints the recommendation with everything that governs it. The page and a
         record of it are kept in the folder, under records.
+
+        A local rule is a file of its own: name it with --rules, or lay it in the
+        folder, under rules, and it is applied every time. It can lower an answer and
+        never raise one; the page says whether it applies and what it gives.
 
         Exit codes, for scripts:
           0  nothing that limits the crew falls short
@@ -53,7 +59,8 @@ final class InspectCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
     Path file = given.path(OptionWord.BOAT);
-    var inspection = inspected(file, given.text(OptionWord.BY));
+    RuleBook book = RuleBooks.of(given);
+    var inspection = inspected(file, given.text(OptionWord.BY), book);
     Inspector.Kept kept = inspector.keep(inspection, given.workspace());
     if (given.has(OptionWord.JSON)) {
       Told.json(kept, context.outputWriter());
@@ -66,10 +73,10 @@ final class InspectCommand implements ShellCommand {
   /**
    * Some contradictions show only once the hull is built; they too are told with the file's name.
    */
-  private InspectionRecord inspected(Path file, Optional<String> by) {
+  private InspectionRecord inspected(Path file, Optional<String> by, RuleBook book) {
     Boat boat = BoatFile.read(file);
     try {
-      return inspector.inspect(boat, by);
+      return inspector.inspect(boat, by, book);
     } catch (UnusableBoat contradiction) {
       throw new UnusableInput(file + ": " + contradiction.getMessage());
     }

@@ -7,19 +7,18 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import thwartwise.boat.Boat;
-import thwartwise.files.RuleSetFile;
 import thwartwise.files.Workspace;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.TextPage;
-import thwartwise.rules.RuleSet;
+import thwartwise.rules.RuleBook;
 
-/** Inspects a boat as of now, under the cautious default limits, and keeps the dated record. */
+/** Inspects a boat as of now, under the rule sets it is handed, and keeps the dated record. */
 final class Inspector {
 
   /** The run over a boat; a seam, so that tests can see what a failing one does. */
   interface Run {
-    Report of(Boat boat, RuleSet rules, LocalDate today);
+    Report of(Boat boat, RuleBook rules, LocalDate today);
   }
 
   /** What was found, the page a person prints, and where the record lies. */
@@ -48,9 +47,9 @@ final class Inspector {
   }
 
   /** Nothing is written unless the whole inspection came through. */
-  InspectionRecord inspect(Boat boat, Optional<String> by) {
+  InspectionRecord inspect(Boat boat, Optional<String> by, RuleBook rules) {
     OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
-    Report report = run.of(boat, RuleSetFile.cautiousDefault(), now.toLocalDate());
+    Report report = run.of(boat, rules, now.toLocalDate());
     String who = by.or(boat::measuredBy).orElse("not named");
     return new InspectionRecord(now, who, version.number(), boat, report);
   }

@@ -37,7 +37,7 @@ final class OptionReader {
   private void takeOption(String word) {
     int equals = word.indexOf('=');
     OptionWord option = named(equals < 0 ? word : word.substring(0, equals));
-    if (!seen.add(option)) {
+    if (!seen.add(option) && !option.repeatable()) {
       throw UsageError.repeatedOption(command, option);
     }
     read.addOption(option.with(equals < 0 ? following(option) : given(option, word, equals)));

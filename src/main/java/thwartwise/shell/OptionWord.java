@@ -18,6 +18,14 @@ record OptionWord(String name, String value, String meaning, boolean required) {
   static final OptionWord FOLDER =
       new OptionWord("folder", "DIR", "where boats, drafts and records are kept", false);
 
+  static final OptionWord RULES =
+      new OptionWord("rules", "FILE", "a rule set to apply as well; may be given again", false);
+
+  /** A file may be followed by another; everything else is said once. */
+  boolean repeatable() {
+    return equals(RULES);
+  }
+
   String flag() {
     return "--" + name;
   }

@@ -9,6 +9,7 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.Workspace;
+import thwartwise.rules.RuleBook;
 import thwartwise.walk.Walk;
 
 /** Measures a boat by questions, then inspects it. */
@@ -59,6 +60,8 @@ final class WalkCommand implements ShellCommand {
   @Override
   public ExitStatus execute(CommandContext context) {
     Workspace workspace = new Given(context).workspace();
+    // A wrong rules file is told before an hour of measuring, not after it.
+    RuleBooks.of(workspace, List.of());
     Conversation conversation = new SpokenConversation(context);
     Optional<Draft> chosen = new DraftChoice(conversation, workspace, inspector.now()).choose();
     return chosen
@@ -91,7 +94,8 @@ final class WalkCommand implements ShellCommand {
     Path file = saved(boat, draft.workspace(), conversation);
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
-    var inspection = inspector.inspect(boat, Optional.empty());
+    RuleBook book = RuleBooks.of(draft.workspace(), List.of());
+    var inspection = inspector.inspect(boat, Optional.empty(), book);
     Inspector.Kept kept = inspector.keep(inspection, draft.workspace());
     draft.delete();
     conversation.say("Boat file: " + file);

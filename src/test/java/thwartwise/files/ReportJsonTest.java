@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
@@ -13,6 +14,9 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.Report;
 import thwartwise.record.SampleRecords;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
+import thwartwise.rules.Standing;
 import tools.jackson.databind.JsonNode;
 
 class ReportJsonTest {
@@ -91,6 +95,57 @@ class ReportJsonTest {
         .isEqualTo("[[\"stern seat\"]]");
     assertThat(json.at("/recommendation/crewLimits/0").toString())
         .isEqualTo("{\"people\":1,\"eachUpToKg\":110.9,\"excludedSeatings\":[[\"stern seat\"]]}");
+  }
+
+  @Test
+  void a_rule_that_takes_part_and_one_that_stands_beside_are_told_apart() {
+    assertThat(json.at("/capacityFigures/0").toString())
+        .isEqualTo(
+            "{\"ruleSet\":\"United States\",\"formula\":\"33 CFR 183.43 persons\","
+                + "\"standing\":\"takes part\",\"applies\":true,\"caps\":\"people's mass\","
+                + "\"capsPeople\":true,\"massKg\":121.4,\"value\":121.4,\"unit\":\"kg\","
+                + "\"has\":null,\"persons\":1,\"source\":\"33 CFR 183.43 (READ)\","
+                + "\"note\":\"taken as rowed\"}");
+    JsonNode beside = json.at("/capacityFigures/1");
+    assertThat(beside.at("/applies").booleanValue()).isFalse();
+    assertThat(beside.at("/massKg").isNull()).isTrue();
+    assertThat(beside.at("/has").doubleValue()).isEqualTo(0.0399);
+  }
+
+  @Test
+  void a_record_of_before_rule_sets_still_reads() {
+    String older =
+        ReportJson.write(report)
+            .replaceFirst(
+                "(?s)\"capacityFigures\": .*?\\n  \\],",
+                "\"capacityFigures\": [ { \"formula\": \"33 CFR 183.37\", \"applies\": true,"
+                    + " \"capsPeople\": false, \"massKg\": 423.5, \"persons\": null,"
+                    + " \"source\": \"here\", \"note\": \"\" },"
+                    + " { \"formula\": \"33 CFR 183.35\", \"applies\": false,"
+                    + " \"capsPeople\": true, \"massKg\": 90, \"persons\": 2,"
+                    + " \"source\": \"there\", \"note\": \"\" } ],");
+    assertThat(ReportJson.parse(older, "report.json").capacityFigures())
+        .containsExactly(
+            new CapacityFigure(
+                "",
+                "33 CFR 183.37",
+                Standing.TAKES_PART,
+                Caps.LOAD,
+                423.5,
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                "here",
+                ""),
+            new CapacityFigure(
+                "",
+                "33 CFR 183.35",
+                Standing.DOES_NOT_APPLY,
+                Caps.PEOPLE,
+                90,
+                OptionalInt.of(2),
+                OptionalDouble.empty(),
+                "there",
+                ""));
   }
 
   @Test

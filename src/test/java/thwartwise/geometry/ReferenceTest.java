@@ -70,6 +70,17 @@ class ReferenceTest {
           "cfr-edge",
           "cfr-threshold",
           "cfr-motor",
+          "cfr-power",
+          "cfr-power-sizes",
+          "cfr-hull-flotation",
+          "cfr-motor-flotation",
+          "cfr-people-flotation",
+          "cfr-basic-flotation",
+          "load-by-sizes",
+          "iron-weights",
+          "gross-load",
+          "people-by-length",
+          "person-elsewhere",
           "offset-heel");
 
   @Test

@@ -34,12 +34,13 @@ import thwartwise.checks.Trial;
 import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
-import thwartwise.rules.Cfr183;
+import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
 /** What must hold of any recommendation, whatever the boat. */
 class RecommendationPropertiesTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
+  private static final RuleBook BOOK = RuleSetFile.shippedBook();
   private static final Map<Boat, Recommendation> KNOWN = new ConcurrentHashMap<>();
 
   /** Not the punt: its many seatings take the whole search ten times as long. */
@@ -50,7 +51,7 @@ class RecommendationPropertiesTest {
   /** The number of people alone, without the figures beside it, which take longer. */
   private static int people(Boat boat) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    return new Limits(new Judge(craft, RULES), RULES, Cfr183.of(craft, RULES)).people();
+    return new Limits(new Judge(craft, RULES), RULES, BOOK.figures(craft)).people();
   }
 
   private static CrewSearch search(Boat boat) {
@@ -59,7 +60,7 @@ class RecommendationPropertiesTest {
 
   private static Recommendation of(Boat boat) {
     return KNOWN.computeIfAbsent(
-        boat, b -> Inspection.of(b, RULES, PlainHulls.TODAY).recommendation());
+        boat, b -> Inspection.of(b, BOOK, PlainHulls.TODAY).recommendation());
   }
 
   // By the second method the defaults were tried with: the pram one, the skiff two, the punt four
@@ -276,7 +277,7 @@ class RecommendationPropertiesTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void an_act_that_is_not_forbidden_upsets_no_crew_that_is_permitted(Boat boat) {
-    Report report = Inspection.of(boat, RULES, PlainHulls.TODAY);
+    Report report = Inspection.of(boat, BOOK, PlainHulls.TODAY);
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
     List<Finding> open =
         report.findings().stream()

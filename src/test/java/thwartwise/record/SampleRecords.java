@@ -22,6 +22,8 @@ import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
 import thwartwise.inspection.WaterFigures;
 import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
+import thwartwise.rules.Standing;
 
 /** Reports made up by hand, to see how they are kept and shown. Their figures are of no boat. */
 public final class SampleRecords {
@@ -46,21 +48,55 @@ public final class SampleRecords {
         recommendation,
         List.of(
             new CapacityFigure(
+                "United States",
                 "33 CFR 183.43 persons",
-                true,
-                true,
+                Standing.TAKES_PART,
+                Caps.PEOPLE,
                 121.4,
                 OptionalInt.of(1),
+                OptionalDouble.empty(),
                 "33 CFR 183.43 (READ)",
                 "taken as rowed"),
             new CapacityFigure(
-                "33 CFR 183.35 weight",
-                false,
-                false,
-                90,
+                "United States",
+                "33 CFR 183 flotation by volume",
+                Standing.BESIDE,
+                Caps.FLOTATION,
+                0.0893,
                 OptionalInt.empty(),
-                "33 CFR 183.35 (READ)",
-                "for motors over 2 hp")),
+                OptionalDouble.of(0.0399),
+                "handbook (READ)",
+                ""),
+            new CapacityFigure(
+                "Pond rules",
+                "freeboard-at-rest",
+                Standing.TAKES_PART,
+                Caps.LIMIT,
+                0.3,
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                "the warden (judgement)",
+                "0.3 m; ours is 0.2 m, which this tightens"),
+            new CapacityFigure(
+                "Inland code",
+                "freeboard at rest, category A waters",
+                Standing.BESIDE,
+                Caps.FREEBOARD,
+                0.25,
+                OptionalInt.empty(),
+                OptionalDouble.of(0.219),
+                "annex 9 (READ)",
+                "with the crew recommended"),
+            new CapacityFigure(
+                "Harbour rules",
+                "",
+                Standing.DOES_NOT_APPLY,
+                Caps.NOTHING,
+                Double.NaN,
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                "",
+                "does not apply: the boat is 3.6 m long and it is written for under 3 m")),
         List.of("Nobody said how the boat is driven: taken as rowed."),
         "Cautious default, 2026");
   }

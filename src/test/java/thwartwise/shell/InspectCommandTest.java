@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -186,12 +187,97 @@ class InspectCommandTest {
         .isEqualTo("\"a?b\" cannot be a file or folder name. Type another one.\n");
   }
 
+  @Test
+  void a_rule_written_by_hand_changes_the_answer() throws IOException {
+    assertThat(TestShell.open().run("inspect", "--boat", boat, "--folder", folder)).isNotEqualTo(2);
+    Report before = kept().report();
+    assertThat(before.recommendation().crew()).isGreaterThan(60);
+    String other = temp.resolve("other").toString();
+
+    inspectUnder(temp.resolve("pond.json"), other, "--rules", temp.resolve("pond.json").toString());
+
+    Report after = RecordFile.read(only(".json", other)).report();
+    assertThat(after.recommendation().crew()).isEqualTo(60);
+    assertThat(after.recommendation().load()).isLessThan(before.recommendation().load());
+    assertThat(after.capacityFigures()).anyMatch(f -> f.ruleSet().equals("Mill pond"));
+    assertThat(page(other))
+        .contains("Mill pond: takes part in the answer, and the lowest rules.")
+        .contains("Kilograms of people at most: 60");
+  }
+
+  @Test
+  void a_rule_in_the_folder_is_applied_every_time() throws IOException {
+    inspectUnder(Path.of(folder, "rules", "pond.json"), folder);
+
+    assertThat(kept().report().recommendation().crew()).isEqualTo(60);
+  }
+
+  @Test
+  void more_than_one_rule_can_be_named() throws IOException {
+    Path pond = temp.resolve("pond.json");
+    Path harbour = temp.resolve("harbour.json");
+    Files.writeString(harbour, POND.replace("Mill pond", "Harbour").replace("60", "57"));
+
+    inspectUnder(pond, folder, "--rules", pond.toString(), "--rules=" + harbour);
+
+    assertThat(kept().report().recommendation().crew()).isEqualTo(57);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"true", "false"})
+  void a_wrong_rule_is_one_line_that_names_its_file_and_nothing_is_written(boolean named)
+      throws IOException {
+    Path rules = named ? temp.resolve("pond.json") : Path.of(folder, "rules", "pond.json");
+    Files.createDirectories(rules.getParent());
+    Files.writeString(rules, POND.replace("\"kg\"", "\"kilos\""));
+    TestShell shell = TestShell.open();
+
+    int code =
+        named
+            ? shell.run("inspect", "--boat", boat, "--folder", folder, "--rules", rules.toString())
+            : shell.run("inspect", "--boat", boat, "--folder", folder);
+
+    assertThat(code).isEqualTo(2);
+    assertThat(shell.err())
+        .isEqualTo(
+            rules
+                + ": formula 1: the key \"kilos\" is not known here; the nearest known one is"
+                + " \"title\". Correct it or take it out.\n");
+    assertThat(Path.of(folder, "records")).doesNotExist();
+  }
+
+  private static final String POND =
+      """
+      { "format": "thwartwise/rules/1", "name": "Mill pond", "edition": "2026",
+        "appliesTo": "boats on the mill pond",
+        "formulas": [ { "formula": "kilograms of people at most", "kg": 60,
+                        "basis": "READ", "source": "a board at the slipway" } ] }
+      """;
+
+  private void inspectUnder(Path rules, String kept, String... more) throws IOException {
+    Files.createDirectories(rules.getParent());
+    Files.writeString(rules, POND);
+    List<String> words = new ArrayList<>(List.of("inspect", "--boat", boat, "--folder", kept));
+    words.addAll(List.of(more));
+    TestShell shell = TestShell.open();
+    assertThat(shell.run(words.toArray(String[]::new))).isNotEqualTo(2);
+    assertThat(shell.err()).isEmpty();
+  }
+
+  private String page(String kept) throws IOException {
+    return Files.readString(only(".txt", kept)).replace('\u00a0', ' ');
+  }
+
   private InspectionRecord kept() throws IOException {
     return RecordFile.read(only(".json"));
   }
 
   private Path only(String ending) throws IOException {
-    try (Stream<Path> files = Files.walk(Path.of(folder, "records"))) {
+    return only(ending, folder);
+  }
+
+  private static Path only(String ending, String kept) throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of(kept, "records"))) {
       List<Path> found = files.filter(f -> f.toString().endsWith(ending)).toList();
       assertThat(found).hasSize(1);
       return found.get(0);

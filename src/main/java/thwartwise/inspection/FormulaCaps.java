@@ -1,0 +1,77 @@
+package thwartwise.inspection;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
+
+/**
+ * The caps that published rules lay on people and load; of those that take part the lowest rules. A
+ * rule's own count of people caps heads only: it was rounded, so it is never turned back into
+ * kilograms.
+ *
+ * @param kit mass of the kit listed, kg, which a cap on the whole load must also hold
+ */
+record FormulaCaps(List<CapacityFigure> figures, double kit) {
+
+  FormulaCaps {
+    figures = figures.stream().filter(CapacityFigure::takesPart).toList();
+  }
+
+  /** Mass of people the rules leave, kg. */
+  double room() {
+    return Math.max(0, Math.min(least(Caps.PEOPLE, CapacityFigure::value), load() - kit));
+  }
+
+  /** Mass of everything not built in, kg. */
+  double load() {
+    return least(Caps.LOAD, CapacityFigure::value);
+  }
+
+  /** The most people of any mass. */
+  int heads() {
+    return figures.stream()
+        .filter(f -> f.persons().isPresent())
+        .mapToInt(f -> f.persons().getAsInt())
+        .min()
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  /** Adults of the design mass that all of them leave room for. */
+  int people(double design) {
+    return (int) Math.min(heads(), Math.floor(room() / design));
+  }
+
+  /** The formula that leaves room for the fewest of these adults; blank when none caps any. */
+  String lowest(double design) {
+    return figures.stream()
+        .min(Comparator.comparingDouble(f -> adults(f, design)))
+        .map(named())
+        .orElse("");
+  }
+
+  private Function<CapacityFigure, String> named() {
+    return f -> f.formula().startsWith("33 CFR") ? f.formula() : f.ruleSet() + ": " + f.formula();
+  }
+
+  private double adults(CapacityFigure figure, double design) {
+    double byMass =
+        switch (figure.caps()) {
+          case PEOPLE -> figure.value() / design;
+          case LOAD -> (figure.value() - kit) / design;
+          default -> Double.POSITIVE_INFINITY;
+        };
+    return Math.min(byMass, figure.persons().orElse(Integer.MAX_VALUE));
+  }
+
+  private double least(Caps caps, ToDoubleFunction<CapacityFigure> number) {
+    return of(caps).mapToDouble(number).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private Stream<CapacityFigure> of(Caps caps) {
+    return figures.stream().filter(f -> f.caps() == caps);
+  }
+}

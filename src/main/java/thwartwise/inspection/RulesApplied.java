@@ -1,0 +1,102 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+
+/** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
+final class RulesApplied {
+  static final String FULL_POWER = "running this motor at full power";
+
+  private final Craft craft;
+  private final RuleBook book;
+  private final RuleSet inForce;
+  private final List<CapacityFigure> caps;
+
+  RulesApplied(Craft craft, RuleBook book) {
+    this.craft = craft;
+    this.book = book;
+    this.inForce = book.inForce(craft);
+    this.caps = book.figures(craft);
+  }
+
+  /** Our own limits, tightened by the sets that apply and take part. */
+  RuleSet inForce() {
+    return inForce;
+  }
+
+  /** What the boat alone decides, whoever is aboard. */
+  List<CapacityFigure> caps() {
+    return caps;
+  }
+
+  /** Everything the sets give, with what needs the crew that is recommended. */
+  List<CapacityFigure> figures(List<Body> crew) {
+    List<CapacityFigure> all = new ArrayList<>(caps);
+    all.addAll(book.figures(craft, crew, TriedRules.all()));
+    return all;
+  }
+
+  Optional<String> notCovered() {
+    return book.notCovered(craft);
+  }
+
+  /**
+   * The answer, and where limits were tightened never above the answer without that: a stricter
+   * limit that rules out a bad seat could otherwise let heavier people into the seats that are
+   * left.
+   */
+  Recommendation recommendation(Limits limits) {
+    Recommendation answer = limits.recommendation(notCovered());
+    for (RuleSet laxer : book.laxer(craft)) {
+      answer =
+          answer.notAbove(
+              new Limits(new Judge(craft, laxer), laxer, caps).recommendation(notCovered()));
+    }
+    return answer;
+  }
+
+  /** Our own set, and every set that tightened a limit of it. */
+  String ruleSet() {
+    List<RuleSet> tightening = book.tightening(craft);
+    return book.own().cited()
+        + (tightening.isEmpty()
+            ? ""
+            : tightening.stream()
+                .map(RuleSet::cited)
+                .collect(Collectors.joining("; ", "; made stricter by ", "")));
+  }
+
+  /** A motor that is stronger than a rule that takes part gives must not run at full power. */
+  List<Finding> findings() {
+    return caps.stream()
+        .filter(f -> f.caps() == Caps.POWER && f.takesPart() && f.fallsShort())
+        .map(RulesApplied::tooStrong)
+        .toList();
+  }
+
+  private static Finding tooStrong(CapacityFigure figure) {
+    return new Finding(
+        FULL_POWER,
+        Role.FORBIDS_AN_ACT,
+        Outcome.FALLS_SHORT,
+        figure.has(),
+        figure.value(),
+        false,
+        Unit.WATT,
+        figure.formula() + ": " + figure.source(),
+        "",
+        "before it is launched, fit a weaker motor or make sure that this one is held back");
+  }
+}

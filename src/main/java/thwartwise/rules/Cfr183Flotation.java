@@ -1,0 +1,123 @@
+package thwartwise.rules;
+
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Space;
+
+/**
+ * Flotation by volume as the handbook to 33 CFR part 183 works it out (READ, subparts G and H):
+ * enough for the hull, the motor and a share of the people. A second opinion beside the swamped
+ * boat itself: it says how much, and nothing of where.
+ *
+ * <p>The whole hull is taken as under water, with no superstructure; its stuff as dense as it is
+ * counted when soaked; what is built into the hull as an integral air chamber, which counts for
+ * oars and up to 2 hp and not above.
+ */
+final class Cfr183Flotation {
+  /** lb/ft³ that a volume of air holds up, and that 2 lb foam does: handbook (READ). */
+  static final double AIR = 62.4;
+
+  private static final double CUBIC_FOOT = Cfr183.FOOT * Cfr183.FOOT * Cfr183.FOOT;
+  private static final double FULL_SHARE = 550 * Cfr183.POUND;
+
+  /** Motor of 2 hp or less under water: 25 lb (READ). */
+  private static final double SMALL_MOTOR = 25 * Cfr183.POUND;
+
+  private static final String LEVEL =
+      "the whole hull taken as under water; it says nothing of where the litres must be";
+
+  private Cfr183Flotation() {}
+
+  static List<Worked> level(Rated boat, Parameters none) {
+    String title = "33 CFR 183 flotation by volume";
+    if (!Cfr183.motorKnown(boat)) {
+      return List.of(Worked.outside(title, MotorWeights.BEYOND));
+    }
+    double needed =
+        hull(boat)
+            + volume(motor(boat), AIR)
+            + volume(people(Cfr183.persons(boat), Cfr183.weight(boat)), AIR);
+    return List.of(
+        Worked.of(title, Caps.FLOTATION, Math.max(0, needed)).against(counted(boat)).noting(LEVEL));
+  }
+
+  /** 183.105 (READ): for boats that need only float somehow. */
+  static List<Worked> basic(Rated boat, Parameters none) {
+    String title = "33 CFR 183.105 basic flotation";
+    if (!Cfr183.motorKnown(boat)) {
+      return List.of(Worked.outside(title, MotorWeights.BEYOND));
+    }
+    double load = basicLoad(Cfr183.persons(boat), Cfr183.weight(boat));
+    double needed = hull(boat) + volume(motor(boat), AIR) + volume(load, AIR);
+    double lost =
+        air(boat).sorted((a, b) -> Double.compare(b, a)).limit(2).mapToDouble(v -> v).sum();
+    return List.of(
+        Worked.of(title, Caps.FLOTATION, Math.max(0, needed))
+            .against(Math.max(0, foam(boat) + air(boat).mapToDouble(v -> v).sum() - lost))
+            .noting("the two largest air chambers left out"));
+  }
+
+  /** 2/15 of the people and a quarter of the rest of the load, kg under water. */
+  static double basicLoad(double persons, double weight) {
+    return 2.0 / 15 * persons + 0.25 * Math.max(0, weight - persons);
+  }
+
+  /** Half of the first 550 lb of people, an eighth of the rest, a quarter of other load, kg. */
+  static double people(double persons, double weight) {
+    return 0.5 * Math.min(persons, FULL_SHARE)
+        + 0.125 * Math.max(0, persons - FULL_SHARE)
+        + 0.25 * Math.max(0, weight - persons);
+  }
+
+  /** m³ that hold up so many kg under water, at so many lb/ft³. */
+  static double volume(double mass, double perCubicFoot) {
+    return mass / Cfr183.POUND / perCubicFoot * CUBIC_FOOT;
+  }
+
+  /** (Wh K + Wd)/B: the hull's own weight under water, with K = (SG − 1)/SG, and the dry part. */
+  static double hull(double under, double specificGravity, double dry, double perCubicFoot) {
+    return volume(submerged(under, specificGravity) + dry, perCubicFoot);
+  }
+
+  /** What something weighs under water; wood's answer is negative, for it floats. */
+  static double submerged(double mass, double specificGravity) {
+    return mass * (specificGravity - 1) / specificGravity;
+  }
+
+  private static double hull(Rated boat) {
+    double specificGravity = boat.craft().boat().hull().density() / 1000;
+    return hull(boat.hullMass(), specificGravity, 0, AIR);
+  }
+
+  private static double motor(Rated boat) {
+    if (!(boat.propulsion() instanceof Propulsion.Outboard motor)) {
+      return 0;
+    }
+    MotorWeights row = MotorWeights.of(motor.power());
+    return Cfr183.overTwoHorsepower(boat) ? row.swamped() + row.batterySwamped() : SMALL_MOTOR;
+  }
+
+  private static double counted(Rated boat) {
+    double air = Cfr183.overTwoHorsepower(boat) ? 0 : air(boat).mapToDouble(v -> v).sum();
+    return foam(boat) + air;
+  }
+
+  private static double foam(Rated boat) {
+    return boat.craft().spaces().stream()
+        .filter(s -> s.chamber().filling() instanceof Filling.Foam)
+        .mapToDouble(Cfr183Flotation::counts)
+        .sum();
+  }
+
+  private static Stream<Double> air(Rated boat) {
+    return boat.craft().spaces().stream()
+        .filter(s -> s.chamber().filling() instanceof Filling.Air)
+        .map(Cfr183Flotation::counts);
+  }
+
+  private static double counts(Space space) {
+    return space.solid().volume() * space.counting().share();
+  }
+}

@@ -1,0 +1,64 @@
+package thwartwise.rules;
+
+import java.util.List;
+import thwartwise.boat.Propulsion;
+
+/**
+ * The loading sections of 33 CFR part 183, subpart C, each for its kind of drive: 183.35 and 183.41
+ * over 2 hp; 183.37 and 183.43 for oars, paddles and motors of 2 hp or less.
+ */
+final class Cfr183Loading {
+  private static final String NOT_STATED =
+      "the boat file does not say how it is driven: taken as rowed or paddled";
+
+  private Cfr183Loading() {}
+
+  static List<Worked> weightOutboard(Rated boat, Parameters none) {
+    return outboard(boat, "33 CFR 183.35 maximum weight, outboard", Cfr183Loading::load);
+  }
+
+  static List<Worked> personsOutboard(Rated boat, Parameters none) {
+    return outboard(boat, "33 CFR 183.41 persons, outboard", Cfr183Loading::people);
+  }
+
+  static List<Worked> weightManual(Rated boat, Parameters none) {
+    return smallPower(boat, "33 CFR 183.37 maximum weight, ", Cfr183Loading::load);
+  }
+
+  static List<Worked> personsManual(Rated boat, Parameters none) {
+    return smallPower(boat, "33 CFR 183.43 persons, ", Cfr183Loading::people);
+  }
+
+  private interface Answer {
+    Worked of(Rated boat, String title);
+  }
+
+  private static List<Worked> outboard(Rated boat, String title, Answer answer) {
+    if (!Cfr183.overTwoHorsepower(boat)) {
+      return List.of();
+    }
+    return List.of(
+        Cfr183.motorKnown(boat)
+            ? answer.of(boat, title)
+            : Worked.outside(title, MotorWeights.BEYOND));
+  }
+
+  private static List<Worked> smallPower(Rated boat, String title, Answer answer) {
+    if (Cfr183.overTwoHorsepower(boat)) {
+      return List.of();
+    }
+    boolean motor = Drive.of(boat.propulsion()) == Drive.OUTBOARD;
+    String note = boat.propulsion() instanceof Propulsion.NotStated ? NOT_STATED : "";
+    String kind = motor ? "motor of 2 hp or less" : "manual";
+    return List.of(answer.of(boat, title + kind).noting(note));
+  }
+
+  private static Worked load(Rated boat, String title) {
+    return Worked.of(title, Caps.LOAD, Cfr183.weight(boat));
+  }
+
+  private static Worked people(Rated boat, String title) {
+    double mass = Cfr183.persons(boat);
+    return Worked.of(title, Caps.PEOPLE, mass).counting(Cfr183.persons(mass));
+  }
+}

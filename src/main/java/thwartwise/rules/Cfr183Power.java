@@ -1,0 +1,119 @@
+package thwartwise.rules;
+
+import java.util.List;
+import java.util.Locale;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * The largest motor by 33 CFR 183.53 (READ): a factor of length by breadth of the transom, in feet,
+ * and a table of it. What the boat file cannot say (remote steering, a transom of 20 in) is taken
+ * as not there unless the rule set says it is. The rule rounds the factor to a whole number and
+ * lets the answer grow to a multiple of five; both are told and neither is used.
+ */
+final class Cfr183Power {
+  static final Parameter REMOTE =
+      Parameter.flag("remote-steering", "whether it has remote steering and a transom of 20 in");
+
+  private static final String TITLE = "33 CFR 183.53 largest motor";
+  private static final double TABLE_ENDS = 52.5;
+  private static final double[] UP_TO = {35, 39, 42, 45};
+  private static final double[] HORSEPOWER = {3, 5, 7.5, 10, 15};
+
+  // A factor of 46 worked out in metres must not come out a hair under 46.
+  private static final double BINARY = 1e-9;
+
+  private Cfr183Power() {}
+
+  static List<Worked> of(Rated boat, Parameters told) {
+    if (!(boat.propulsion() instanceof Propulsion.Outboard motor)) {
+      return List.of();
+    }
+    boolean flat = FlatBottom.is(boat.craft().boat().hull());
+    boolean remote = told.flag(REMOTE.name());
+    double factor = factor(boat.length(), breadth(boat));
+    double used = horsepower(factor, remote, flat);
+    return List.of(
+        Worked.of(TITLE, Caps.POWER, used * Cfr183.HORSEPOWER)
+            .against(motor.power())
+            .noting(note(factor, used, remote, flat)));
+  }
+
+  private static String note(double factor, double used, boolean remote, boolean flat) {
+    String rounded =
+        asPrinted(factor, remote, flat) > used
+            ? String.format(
+                Locale.ROOT,
+                "; the rule's own rounding makes that %s hp, which is not used",
+                plain(asPrinted(factor, remote, flat)))
+            : "";
+    return String.format(
+        Locale.ROOT,
+        "%s hp for a factor of %.1f, %s, %s%s",
+        plain(used),
+        Math.floor(factor * 10) / 10,
+        flat ? "flat bottom and hard chine" : "bottom not flat",
+        remote ? "remote steering as the rule set says" : "taken as without remote steering",
+        rounded);
+  }
+
+  private static String plain(double horsepower) {
+    return String.format(Locale.ROOT, "%.1f", Math.floor(horsepower * 10) / 10);
+  }
+
+  /** Length by breadth in square feet. */
+  static double factor(double length, double breadth) {
+    return length / Cfr183.FOOT * (breadth / Cfr183.FOOT);
+  }
+
+  /**
+   * What the rule prints: the factor to the nearest whole number, the answer to a multiple of 5.
+   */
+  static double asPrinted(double factor, boolean remote, boolean flat) {
+    if (factor <= TABLE_ENDS) {
+      return table(Math.floor(factor + 0.5 + BINARY), flat);
+    }
+    return 5 * Math.ceil(beyond(factor, remote, flat) / 5 - BINARY);
+  }
+
+  /** The same with nothing rounded up. */
+  static double horsepower(double factor, boolean remote, boolean flat) {
+    return factor <= TABLE_ENDS
+        ? table(Math.floor(factor + BINARY), flat)
+        : beyond(factor, remote, flat);
+  }
+
+  private static double table(double whole, boolean flat) {
+    int row = 0;
+    while (row < UP_TO.length && whole > UP_TO[row]) {
+      row++;
+    }
+    // Under the lowest step the rule as noted has nothing to step down to.
+    return HORSEPOWER[flat ? Math.max(0, row - 1) : row];
+  }
+
+  private static double beyond(double factor, boolean remote, boolean flat) {
+    if (remote) {
+      return 2 * factor - 90;
+    }
+    return flat ? 0.5 * factor - 15 : 0.8 * factor - 25;
+  }
+
+  /** Of the transom; where that is under half the beam, the broadest of the aft quarter. */
+  static double breadth(Rated boat) {
+    double transom =
+        2
+            * boat.craft().boat().hull().stations().get(0).port().stream()
+                .mapToDouble(Vector3::y)
+                .max()
+                .orElseThrow();
+    if (!(transom < boat.beam() / 2)) {
+      return transom;
+    }
+    double aft = boat.aftEnd();
+    Box quarter = new Box(new Span(aft, aft + boat.length() / 4), Span.ALL, Span.ALL);
+    return boat.craft().form().outside().within(quarter).extent(Vector3.of(0, 1, 0)).length();
+  }
+}

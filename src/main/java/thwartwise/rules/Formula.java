@@ -1,0 +1,36 @@
+package thwartwise.rules;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A formula that rule sets choose by name.
+ *
+ * @param name as written in the file
+ * @param reach what its number can do
+ */
+public record Formula(String name, Reach reach, List<Parameter> parameters, Working working) {
+
+  /** What a formula's number can do. */
+  public enum Reach {
+    /** It needs nothing but the boat and may limit the recommendation. */
+    MAY_LIMIT,
+    /** It is shown beside the answer: no kilograms or heads to compare with follow from it. */
+    ONLY_BESIDE,
+    /** The same, and it asks how the boat lies with the recommended crew. */
+    WITH_THE_CREW
+  }
+
+  public Formula {
+    parameters = List.copyOf(parameters);
+  }
+
+  public Optional<Parameter> parameter(String wanted) {
+    return parameters.stream().filter(p -> p.name().equals(wanted)).findFirst();
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}

@@ -1,0 +1,29 @@
+package thwartwise.rules;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.afloat.Equilibrium;
+import thwartwise.afloat.Floating;
+import thwartwise.afloat.Freeboard;
+import thwartwise.afloat.Pose;
+import thwartwise.boat.Loading;
+
+/** The lowest edge with the recommended crew seated, beside a line a rule draws. */
+final class FreeboardWithCrew {
+  static final Parameter LEAST =
+      Parameter.number("least", 0.01, 3, "the freeboard the rule wants, m");
+
+  private FreeboardWithCrew() {}
+
+  static List<Worked> of(Rated boat, Parameters told) {
+    Worked line = Worked.of("freeboard at rest", Caps.FREEBOARD, told.number(LEAST.name()));
+    Optional<Pose> rest =
+        Equilibrium.from(Floating.dry(new Loading(boat.craft(), boat.crew(), List.of(), 1)))
+            .worst();
+    String aboard = boat.crew().isEmpty() ? "with nobody aboard" : "with the crew recommended";
+    return List.of(
+        rest.map(p -> line.against(Freeboard.least(boat.craft().edges(), p.plane()).height()))
+            .orElse(line)
+            .noting(rest.isPresent() ? aboard : aboard + " it finds no rest"));
+  }
+}

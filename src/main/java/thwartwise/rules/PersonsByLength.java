@@ -1,0 +1,25 @@
+package thwartwise.rules;
+
+import java.util.List;
+
+/**
+ * People by the boat's length alone, from a table the set states: the first row that the boat is
+ * not longer than. It knows nothing of beam or buoyancy.
+ */
+final class PersonsByLength {
+  static final Parameter TABLE =
+      Parameter.steps("table", "pairs of a length in metres, up to which, and so many people");
+
+  private PersonsByLength() {}
+
+  static List<Worked> of(Rated boat, Parameters told) {
+    String title = "people by length";
+    return List.of(
+        told.steps().get(TABLE.name()).stream()
+            .filter(step -> boat.length() <= step.upTo())
+            .findFirst()
+            .map(step -> Worked.heads(title, (int) step.value()))
+            .orElseGet(
+                () -> Worked.outside(title, "does not apply: the boat is longer than its table")));
+  }
+}

@@ -1,0 +1,49 @@
+package thwartwise.rules;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Caps that a local rule states as a bare number, and counts made of one. */
+final class PlainCaps {
+  static final Parameter PEOPLE = Parameter.whole("people", 1, 20, "how many people at most");
+  static final Parameter KILOGRAMS = Parameter.number("kg", 1, 2000, "how many kilograms at most");
+  static final Parameter EACH = Parameter.number("each", 30, 200, "kilograms that a person counts");
+  static final Parameter GROSS =
+      Parameter.number("gross-load", 1, 3000, "gross load of the boat by its plate, kg");
+
+  private PlainCaps() {}
+
+  static List<Worked> people(Rated boat, Parameters told) {
+    return List.of(Worked.heads("people at most", (int) told.number(PEOPLE.name())));
+  }
+
+  static List<Worked> peopleKilograms(Rated boat, Parameters told) {
+    return List.of(
+        Worked.of("kilograms of people at most", Caps.PEOPLE, told.number(KILOGRAMS.name())));
+  }
+
+  static List<Worked> loadKilograms(Rated boat, Parameters told) {
+    return List.of(
+        Worked.of("kilograms of load at most", Caps.LOAD, told.number(KILOGRAMS.name())));
+  }
+
+  /** What a person counts by another rule, so that its figures can be read. */
+  static List<Worked> person(Rated boat, Parameters told) {
+    return List.of(Worked.of("a person counts", Caps.PERSON, told.number(EACH.name())));
+  }
+
+  /** (gross load − motor and equipment)/75 as a boating course has it (Canada, READ). */
+  static List<Worked> grossLoad(Rated boat, Parameters told) {
+    double mass = Math.max(0, told.number(GROSS.name()) - boat.kitMass());
+    double each = told.number(EACH.name());
+    return List.of(
+        Worked.of("people from gross load", Caps.PEOPLE, mass)
+            .counting(persons(mass, each))
+            .noting(
+                String.format(Locale.ROOT, "the kit listed taken off; %.0f kg a person", each)));
+  }
+
+  static int persons(double mass, double each) {
+    return (int) Math.floor(mass / each + 1e-9);
+  }
+}

@@ -1,0 +1,229 @@
+package thwartwise.rules;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+
+/**
+ * Our own set, whose limits the checks are held against, and every other set at hand. The others
+ * can tighten a limit of ours, cap people and load by their formulas, or be shown beside; nothing
+ * in them can raise an answer.
+ */
+public record RuleBook(RuleSet own, List<RuleSet> others) {
+  private static final MathContext DIGITS = new MathContext(6);
+
+  public RuleBook {
+    others = List.copyOf(others);
+  }
+
+  public static RuleBook of(RuleSet own) {
+    return new RuleBook(own, List.of());
+  }
+
+  /** The same book with more sets behind those it has. */
+  public RuleBook and(List<RuleSet> more) {
+    List<RuleSet> all = new ArrayList<>(others);
+    all.addAll(more);
+    return new RuleBook(own, all);
+  }
+
+  /** Our own limits, tightened by every set that applies to this boat and takes part. */
+  public RuleSet inForce(Craft craft) {
+    return tightened(tightening(craft));
+  }
+
+  /**
+   * Our own limits under every smaller choice of those sets, each once; none when none tightens.
+   */
+  public Set<RuleSet> laxer(Craft craft) {
+    List<RuleSet> sets = tightening(craft);
+    Set<RuleSet> found = new LinkedHashSet<>();
+    for (int chosen = 0; chosen < (1 << sets.size()) - 1; chosen++) {
+      int bits = chosen;
+      found.add(
+          tightened(
+              IntStream.range(0, sets.size())
+                  .filter(i -> (bits >> i & 1) == 1)
+                  .mapToObj(sets::get)
+                  .toList()));
+    }
+    return found;
+  }
+
+  private RuleSet tightened(List<RuleSet> sets) {
+    RuleSet limits = own;
+    for (RuleSet set : sets) {
+      for (String name : new TreeSet<>(set.limits().keySet())) {
+        limits = limits.tightened(name, named(set, set.limit(name)));
+      }
+    }
+    return limits;
+  }
+
+  /** The page must show whose rule governs. */
+  private static Limit named(RuleSet set, Limit limit) {
+    return new Limit(
+        limit.value(),
+        limit.unit(),
+        limit.basis(),
+        set.name() + ": " + limit.source(),
+        limit.stricter());
+  }
+
+  /** Why our own set, whose checks everything rests on, does not cover this boat. */
+  public Optional<String> notCovered(Craft craft) {
+    return own.applies()
+        .notBecause(Rated.empty(craft, own))
+        .map(
+            why ->
+                "not covered"
+                    + byWhom(craft)
+                    + ": "
+                    + why
+                    + "; so nothing is recommended"
+                    + (own.source().isBlank() ? "" : ". Why so: " + own.source()));
+  }
+
+  private String byWhom(Craft craft) {
+    return others.stream().noneMatch(s -> applies(s, craft))
+        ? " by any rule set at hand"
+        : " by our own limits";
+  }
+
+  /** The sets whose limits are in force because they are stricter than ours, by name. */
+  public List<RuleSet> tightening(Craft craft) {
+    return others.stream()
+        .filter(s -> s.takesPart() && applies(s, craft))
+        .filter(s -> s.limits().keySet().stream().anyMatch(n -> tightens(s, n)))
+        .toList();
+  }
+
+  private boolean tightens(RuleSet set, String limit) {
+    return own.limit(limit).stricter().prefers(set.value(limit), own.value(limit));
+  }
+
+  private boolean applies(RuleSet set, Craft craft) {
+    return set.applies().notBecause(Rated.empty(craft, own)).isEmpty();
+  }
+
+  /** What the boat alone decides: caps on people, load and motor, and limits stated. */
+  public List<CapacityFigure> figures(Craft craft) {
+    Rated boat = Rated.empty(craft, own);
+    List<CapacityFigure> all = new ArrayList<>();
+    for (RuleSet set : others) {
+      Optional<String> outside = set.applies().notBecause(boat);
+      if (outside.isPresent()) {
+        all.add(outside(set, outside.get()));
+      } else {
+        set.formulas().stream()
+            .filter(f -> f.formula().reach() != Formula.Reach.WITH_THE_CREW)
+            .forEach(f -> all.addAll(figures(set, f, f.formula().working(), boat)));
+        new TreeSet<>(set.limits().keySet()).forEach(name -> all.add(limit(set, name)));
+      }
+    }
+    return all;
+  }
+
+  /**
+   * What can only be said of the boat with its recommended crew, or by trying.
+   *
+   * @param tried workings that need the checks, by the name of the formula
+   */
+  public List<CapacityFigure> figures(Craft craft, List<Body> crew, Map<String, Working> tried) {
+    Rated boat = new Rated(craft, own, crew);
+    List<CapacityFigure> all = new ArrayList<>();
+    for (RuleSet set : others) {
+      if (applies(set, craft)) {
+        set.formulas().stream()
+            .filter(f -> f.formula().reach() == Formula.Reach.WITH_THE_CREW)
+            .forEach(
+                f -> {
+                  Working own = f.formula().working();
+                  all.addAll(figures(set, f, tried.getOrDefault(f.formula().name(), own), boat));
+                });
+      }
+    }
+    return all;
+  }
+
+  private static List<CapacityFigure> figures(
+      RuleSet set, SetFormula formula, Working working, Rated boat) {
+    return working.of(boat, formula.parameters()).stream()
+        .map(w -> w.called(formula.title()))
+        .map(w -> figure(set, formula, w))
+        .toList();
+  }
+
+  private static CapacityFigure figure(RuleSet set, SetFormula formula, Worked worked) {
+    return new CapacityFigure(
+        set.name(),
+        worked.title(),
+        standing(set.takesPart() && formula.takesPart(), worked),
+        worked.caps(),
+        worked.value(),
+        worked.persons(),
+        worked.has(),
+        formula.cited(),
+        worked.note());
+  }
+
+  private static Standing standing(boolean takesPart, Worked worked) {
+    if (worked.caps() == Caps.NOTHING) {
+      return Standing.DOES_NOT_APPLY;
+    }
+    return takesPart ? Standing.TAKES_PART : Standing.BESIDE;
+  }
+
+  private static CapacityFigure outside(RuleSet set, String why) {
+    return new CapacityFigure(
+        set.name(),
+        "",
+        Standing.DOES_NOT_APPLY,
+        Caps.NOTHING,
+        Double.NaN,
+        OptionalInt.empty(),
+        OptionalDouble.empty(),
+        "",
+        "does not apply: " + why);
+  }
+
+  private CapacityFigure limit(RuleSet set, String name) {
+    Limit limit = set.limit(name);
+    return new CapacityFigure(
+        set.name(),
+        name,
+        set.takesPart() ? Standing.TAKES_PART : Standing.BESIDE,
+        Caps.LIMIT,
+        limit.value(),
+        OptionalInt.empty(),
+        OptionalDouble.empty(),
+        limit.cited(),
+        beside(limit, name, tightens(set, name)));
+  }
+
+  private String beside(Limit limit, String name, boolean stricter) {
+    return plain(limit.value())
+        + " "
+        + limit.unit()
+        + "; ours is "
+        + plain(own.value(name))
+        + " "
+        + limit.unit()
+        + (stricter ? ", which this tightens" : ", which is no laxer");
+  }
+
+  private static String plain(double value) {
+    return value == 0 ? "0" : new BigDecimal(value, DIGITS).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,30 @@
+package thwartwise.shell;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.files.RuleSetFile;
+import thwartwise.files.Workspace;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+
+/**
+ * The rule sets of one inspection: those that come with the program, those in the folder, and those
+ * named for this once. A set that cannot be read stops everything: an answer without a rule that
+ * somebody wanted applied would be too high.
+ */
+final class RuleBooks {
+  private RuleBooks() {}
+
+  static RuleBook of(Given given) {
+    return of(given.workspace(), given.paths(OptionWord.RULES));
+  }
+
+  static RuleBook of(Workspace workspace, List<Path> named) {
+    RuleBook shipped = RuleSetFile.shippedBook();
+    List<Path> files = new ArrayList<>(workspace.ruleFiles());
+    files.addAll(named);
+    List<RuleSet> sets = files.stream().map(f -> RuleSetFile.read(f, shipped.own())).toList();
+    return shipped.and(sets);
+  }
+}
