@@ -3,7 +3,12 @@ package thwartwise.inspection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.checks.Allowance;
@@ -24,11 +29,13 @@ final class Judge {
   private final double lightest;
   private final Allowance allowance;
   private final List<Check> limiting;
+  private final List<Check> volumes;
   private final List<Check> dry;
   private final List<Check> wet;
   private final Map<Question, Boolean> known = new ConcurrentHashMap<>();
+  private final Map<Seating, Integer> lastStop = new ConcurrentHashMap<>();
 
-  private record Question(Seating seating, double heaviest, boolean swamped) {}
+  private record Question(Seating seating, double heaviest, List<Check> checks) {}
 
   Judge(Craft craft, RuleSet rules) {
     this.craft = craft;
@@ -38,7 +45,8 @@ final class Judge {
     this.limiting =
         CautiousChecks.of(rules).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
     this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
-    this.wet = limiting.stream().filter(Check::aboutSwamped).toList();
+    this.volumes = limiting.stream().filter(Check::byVolumesAlone).toList();
+    this.wet = limiting.stream().filter(c -> c.aboutSwamped() && !c.byVolumesAlone()).toList();
   }
 
   Craft craft() {
@@ -50,38 +58,67 @@ final class Judge {
   }
 
   boolean staysUp(Seating seating, double heaviest) {
-    return known.computeIfAbsent(
-        new Question(seating, heaviest, false), q -> meets(seating, heaviest, dry));
+    return meets(new Question(seating, heaviest, dry));
   }
 
   boolean heldUp(Seating seating, double heaviest) {
-    return known.computeIfAbsent(
-        new Question(seating, heaviest, true), q -> meets(seating, heaviest, wet));
+    return isLifted(seating, heaviest) && meets(new Question(seating, heaviest, wet));
   }
 
   boolean meetsAll(Seating seating, double heaviest) {
-    return staysUp(seating, heaviest) && heldUp(seating, heaviest);
+    return isLifted(seating, heaviest) && staysUp(seating, heaviest) && heldUp(seating, heaviest);
+  }
+
+  private boolean isLifted(Seating seating, double heaviest) {
+    return meets(new Question(seating, heaviest, volumes));
   }
 
   /** Whether every mixture of people up to a mass, with an extra weight aboard, meets all. */
   boolean carries(Seating seating, double heaviest, Loading.Weight extra) {
-    return masses(seating, heaviest).parallelStream()
-        .map(masses -> trial(seating, masses).with(extra))
-        .allMatch(t -> meets(t, dry) && meets(t, wet));
+    List<Trial> trials = trials(seating, heaviest).stream().map(t -> t.with(extra)).toList();
+    return trials.stream().allMatch(t -> meets(t, volumes))
+        && allMeet(seating, trials, t -> meets(t, dry) && meets(t, wet));
   }
 
   Trial trial(Seating seating, List<Double> masses) {
     return Trial.of(craft, seating.bodies(craft, masses), "");
   }
 
-  private boolean meets(Seating seating, double heaviest, List<Check> checks) {
-    return masses(seating, heaviest).stream()
-        .allMatch(masses -> meets(trial(seating, masses), checks));
+  private List<Trial> trials(Seating seating, double heaviest) {
+    return masses(seating, heaviest).stream().map(masses -> trial(seating, masses)).toList();
+  }
+
+  // Not computed within the map: other threads would wait for it.
+  private boolean meets(Question asked) {
+    Boolean before = known.get(asked);
+    if (before != null) {
+      return before;
+    }
+    List<Trial> trials = trials(asked.seating, asked.heaviest);
+    boolean answer = allMeet(asked.seating, trials, t -> meets(t, asked.checks));
+    known.put(asked, answer);
+    return answer;
+  }
+
+  // The mixture that was refused last time is asked first, then everybody heavy: a seating that
+  // fails mostly does so at once. Which one is asked first changes no answer.
+  private boolean allMeet(Seating seating, List<Trial> trials, Predicate<Trial> meets) {
+    int first = Math.min(lastStop.getOrDefault(seating, 0), trials.size() - 1);
+    if (!meets.test(trials.get(first))) {
+      return false;
+    }
+    OptionalInt stop =
+        IntStream.range(0, trials.size())
+            .parallel()
+            .filter(i -> i != first && !meets.test(trials.get(i)))
+            .findAny();
+    stop.ifPresent(i -> lastStop.put(seating, i));
+    return stop.isEmpty();
   }
 
   private boolean meets(Trial trial, List<Check> checks) {
-    return List.of(allowance, Allowance.NONE).stream()
-        .map(trial::under)
+    return Stream.of(allowance, Allowance.NONE)
+        .map(trial.hurried()::under)
         .allMatch(t -> checks.stream().allMatch(c -> allMet(c.readings(t))));
   }
 
@@ -90,13 +127,32 @@ final class Judge {
   }
 
   /**
+   * How many readings are not met by some mixture, as measured or after the allowance; counted no
+   * further than so many.
+   */
+  int breached(Seating seating, double heaviest, int enough) {
+    Set<String> names = ConcurrentHashMap.newKeySet();
+    trials(seating, heaviest).parallelStream()
+        .map(Trial::hurried)
+        .flatMap(t -> Stream.of(t, t.under(allowance)))
+        .anyMatch(t -> addNotMet(t, names) >= enough);
+    return names.size();
+  }
+
+  private int addNotMet(Trial trial, Set<String> names) {
+    for (Check check : limiting) {
+      check.readings(trial).stream().filter(r -> !r.met()).map(Reading::check).forEach(names::add);
+    }
+    return names.size();
+  }
+
+  /**
    * The worst reading of every check that limits crew and is not met, over all mixtures: as
    * measured if that is not met, otherwise after the allowance.
    */
   List<Breach> notMet(Seating seating, double heaviest) {
     Map<String, Breach> worst = new LinkedHashMap<>();
-    List<Trial> measured =
-        masses(seating, heaviest).stream().map(masses -> trial(seating, masses)).toList();
+    List<Trial> measured = trials(seating, heaviest);
     List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
     for (Check check : limiting) {
       measured.forEach(t -> note(check.readings(t), false, worst));
