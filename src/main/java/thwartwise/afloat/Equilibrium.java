@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
 
 /**
  * Finds where a boat comes to rest.
@@ -40,11 +41,18 @@ public final class Equilibrium {
 
   private final Floating floating;
   private final BiConsumer<Settling, Settling> stepped;
+  private final Predicate<WaterPlane> over;
   private final Immersion immersion = new Immersion();
 
   private Equilibrium(Floating floating, BiConsumer<Settling, Settling> stepped) {
+    this(floating, stepped, plane -> false);
+  }
+
+  private Equilibrium(
+      Floating floating, BiConsumer<Settling, Settling> stepped, Predicate<WaterPlane> over) {
     this.floating = floating;
     this.stepped = stepped;
+    this.over = over;
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
@@ -58,16 +66,18 @@ public final class Equilibrium {
   }
 
   /**
-   * Poses reached from upright, as far as the first one that already answers the question asked. No
-   * pose is left out that decides it; but which poses there are besides is not told.
+   * The same for a question that an unsteady pose answers, and a boat that goes over: nothing is
+   * looked for after the first such pose, and a boat that is over on its way down is not followed
+   * to where it comes to lie; the pose it passed stands for it.
    *
-   * @param decides whether a pose by itself is answer enough
+   * @param over how a boat lies that has gone over for good
    */
-  public static Equilibria until(Floating floating, Predicate<Pose> decides) {
+  public static Equilibria until(Floating floating, Predicate<WaterPlane> over) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    return new Equilibrium(floating, (before, after) -> {}).search(UPRIGHT, SOONEST, decides);
+    Predicate<Pose> decides = pose -> !pose.stable() || over.test(pose.plane());
+    return new Equilibrium(floating, (before, after) -> {}, over).search(UPRIGHT, SOONEST, decides);
   }
 
   /**
@@ -151,7 +161,7 @@ public final class Equilibrium {
       if (!(here.part.area() > 0)) {
         return Optional.empty();
       }
-      if (here.moment() <= MOMENT_TOLERANCE * floating.neededVolume()) {
+      if (over.test(here.plane) || here.moment() <= MOMENT_TOLERANCE * floating.neededVolume()) {
         return Optional.of(here);
       }
       Turn step = Turn.downhill(here, radius);

@@ -10,7 +10,6 @@ import thwartwise.afloat.Floating;
 import thwartwise.afloat.Force;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.LooseWater;
-import thwartwise.afloat.Pose;
 import thwartwise.afloat.Pulled;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.Body;
@@ -20,6 +19,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
 
 /**
  * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
@@ -27,6 +27,12 @@ import thwartwise.geometry.Vector3;
  * again.
  */
 public final class Trial {
+  /**
+   * Sixty degrees from upright: no limit on heel comes near it, and a boat that has got there does
+   * not count as coming back.
+   */
+  private static final double OVER = 0.5;
+
   private final Craft craft;
   private final List<Body> people;
   private final List<Loading.Weight> extra;
@@ -68,9 +74,9 @@ public final class Trial {
   }
 
   /**
-   * The same trial, asked only whether it meets: no more poses are looked for after one that no
-   * check that limits crew can meet. What is not met then is not met at all; how far short it falls
-   * is not told.
+   * The same trial, asked only whether it meets: nothing more is looked for after a pose that no
+   * check that limits crew can meet, unsteady, or past sixty degrees and flooded. What is not met
+   * then is not met at all; how far short it falls is not told.
    */
   public Trial hurried() {
     return new Trial(craft, people, extra, forces, allowance, condition, true);
@@ -158,22 +164,22 @@ public final class Trial {
     if (rest == null) {
       rest =
           forces.isEmpty()
-              ? found(
-                  afloat(),
-                  p -> isLost(p) && Freeboard.least(craft.edges(), p.plane()).height() < 0)
+              ? found(afloat(), this::hasFlooded)
               : Pulled.of(afloat(), forces, craft.form().outside()).rest();
     }
     return rest;
   }
 
-  private Equilibria found(Floating floating, Predicate<Pose> lost) {
-    return hurried
-        ? Equilibrium.until(floating, p -> !p.stable() || lost.test(p))
-        : Equilibrium.from(floating);
+  private Equilibria found(Floating floating, Predicate<WaterPlane> over) {
+    return hurried ? Equilibrium.until(floating, over) : Equilibrium.from(floating);
   }
 
-  private static boolean isLost(Pose pose) {
-    return !pose.isUpright();
+  private boolean hasFlooded(WaterPlane plane) {
+    return isOver(plane) && Freeboard.least(craft.edges(), plane).height() < 0;
+  }
+
+  private static boolean isOver(WaterPlane plane) {
+    return plane.up().z() < OVER;
   }
 
   public LooseWater looseWater() {
@@ -202,11 +208,11 @@ public final class Trial {
    * because either may be the worse.
    */
   public Equilibria swampedRest(Collection<Space> lost) {
-    Equilibria kept = found(swamped(lost), Trial::isLost);
+    Equilibria kept = found(swamped(lost), Trial::isOver);
     if (looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
-    Equilibria gone = found(withoutLooseKit().swamped(lost), Trial::isLost);
+    Equilibria gone = found(withoutLooseKit().swamped(lost), Trial::isOver);
     return Equilibria.of(List.of(kept, gone));
   }
 

@@ -75,6 +75,9 @@ final class Judge {
 
   /** Whether every mixture of people up to a mass, with an extra weight aboard, meets all. */
   boolean carries(Seating seating, double heaviest, Loading.Weight extra) {
+    if (extra.mass() == 0) {
+      return meetsAll(seating, heaviest);
+    }
     List<Trial> trials = trials(seating, heaviest).stream().map(t -> t.with(extra)).toList();
     return trials.stream().allMatch(t -> meets(t, volumes))
         && allMeet(seating, trials, t -> meets(t, dry) && meets(t, wet));
