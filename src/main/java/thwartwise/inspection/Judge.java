@@ -1,5 +1,7 @@
 package thwartwise.inspection;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,14 +11,17 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.geometry.Box;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -24,6 +29,9 @@ import thwartwise.rules.RuleSet;
  * limits crew: as measured and with the allowance taken off, for every mixture of masses.
  */
 final class Judge {
+  /** What sums in another order may differ by, kg. */
+  private static final double NUMERIC = 1e-6;
+
   private final Craft craft;
   private final boolean symmetric;
   private final double lightest;
@@ -32,7 +40,14 @@ final class Judge {
   private final List<Check> volumes;
   private final List<Check> dry;
   private final List<Check> wet;
+  private final List<Check> soonest;
+  private final double liftEach;
+
+  /** Asked first next time; a matter of speed alone. */
+  private volatile List<Check> lastRefusedBy;
+
   private final Map<Question, Boolean> known = new ConcurrentHashMap<>();
+  private final Map<Allowance, Double> spareEmpty = new ConcurrentHashMap<>();
   private final Map<Seating, Integer> lastStop = new ConcurrentHashMap<>();
 
   private record Question(Seating seating, double heaviest, List<Check> checks) {}
@@ -47,6 +62,9 @@ final class Judge {
     this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
     this.volumes = limiting.stream().filter(Check::byVolumesAlone).toList();
     this.wet = limiting.stream().filter(c -> c.aboutSwamped() && !c.byVolumesAlone()).toList();
+    this.soonest = Stream.of(volumes, dry, wet).flatMap(List::stream).toList();
+    this.lastRefusedBy = volumes;
+    this.liftEach = rules.value("swamped-lift-per-person");
   }
 
   Craft craft() {
@@ -87,7 +105,7 @@ final class Judge {
     return Trial.of(craft, seating.bodies(craft, masses), "");
   }
 
-  private List<Trial> trials(Seating seating, double heaviest) {
+  List<Trial> trials(Seating seating, double heaviest) {
     return masses(seating, heaviest).stream().map(masses -> trial(seating, masses)).toList();
   }
 
@@ -119,6 +137,93 @@ final class Judge {
     return stop.isEmpty();
   }
 
+  /** Whether one trial, as it stands, meets every check that limits crew. */
+  boolean meets(Trial trial) {
+    List<Check> first = lastRefusedBy;
+    if (!meets(trial, first)) {
+      return false;
+    }
+    for (List<Check> checks : List.of(volumes, dry, wet)) {
+      if (checks != first && !meets(trial, checks)) {
+        lastRefusedBy = checks;
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Whether so many people could be held up at all, wherever they sit and whichever one chamber is
+   * lost: no body lifts more than its own volume, and all that lifts besides is the same without
+   * them. False proves that the lift to spare is not met; true proves nothing.
+   */
+  boolean mayBeLifted(List<Body> people) {
+    return Stream.of(allowance, Allowance.NONE)
+        .allMatch(a -> spareAtMost(people, a) >= liftEach * people.size() - NUMERIC);
+  }
+
+  private double spareAtMost(List<Body> people, Allowance taken) {
+    double bodies =
+        people.stream()
+            .map(b -> b.withMass(b.mass() * taken.massFactor()))
+            .mapToDouble(b -> craft.waterDensity() * volume(b) - b.mass())
+            .sum();
+    return bodies + spareEmpty.computeIfAbsent(taken, this::spareEmpty);
+  }
+
+  /** With whichever chamber lost costs most. */
+  private double spareEmpty(Allowance taken) {
+    Trial empty = Trial.of(craft, List.of(), "").under(taken);
+    return Stream.concat(Stream.of(List.<Space>of()), craft.spaces().stream().map(List::of))
+        .mapToDouble(empty::spareBuoyancy)
+        .min()
+        .orElseThrow();
+  }
+
+  private static double volume(Body body) {
+    return body.boxes().stream().mapToDouble(Box::volume).sum();
+  }
+
+  /**
+   * The least margin of any reading as a share of its limit, as measured and after the allowance;
+   * negative when something is not met.
+   *
+   * @param enough looked no further once it is below this
+   */
+  double leastMargin(Trial trial, double enough) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Trial t : List.of(trial.hurried().under(allowance), trial.hurried())) {
+      for (Check check : soonest) {
+        for (Reading reading : check.readings(t)) {
+          least = Math.min(least, Margin.share(reading));
+        }
+        if (least < enough) {
+          return least;
+        }
+      }
+    }
+    return least;
+  }
+
+  /** The worst reading of every check over some trials, after the allowance. */
+  List<Margin> margins(List<Trial> trials) {
+    List<Margin> worst = new ArrayList<>();
+    for (Check check : limiting) {
+      List<List<Reading>> all =
+          trials.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
+      int readings = all.stream().mapToInt(List::size).min().orElse(0);
+      for (int i = 0; i < readings; i++) {
+        int which = i;
+        all.stream()
+            .map(r -> r.get(which))
+            .min(Comparator.comparingDouble(Margin::share))
+            .flatMap(Margin::of)
+            .ifPresent(worst::add);
+      }
+    }
+    return worst;
+  }
+
   private boolean meets(Trial trial, List<Check> checks) {
     return Stream.of(allowance, Allowance.NONE)
         .map(trial.hurried()::under)
@@ -134,8 +239,12 @@ final class Judge {
    * further than so many.
    */
   int breached(Seating seating, double heaviest, int enough) {
+    return breached(trials(seating, heaviest), enough);
+  }
+
+  int breached(List<Trial> trials, int enough) {
     Set<String> names = ConcurrentHashMap.newKeySet();
-    trials(seating, heaviest).parallelStream()
+    trials.parallelStream()
         .map(Trial::hurried)
         .flatMap(t -> Stream.of(t, t.under(allowance)))
         .anyMatch(t -> addNotMet(t, names) >= enough);
@@ -154,10 +263,22 @@ final class Judge {
    * measured if that is not met, otherwise after the allowance.
    */
   List<Breach> notMet(Seating seating, double heaviest) {
+    return notMet(trials(seating, heaviest));
+  }
+
+  List<Breach> notMet(List<Trial> measured) {
+    return notMet(measured, limiting);
+  }
+
+  /** The same of those checks alone that ask for lift and no rest. */
+  List<Breach> notLifted(List<Trial> measured) {
+    return notMet(measured, volumes);
+  }
+
+  private List<Breach> notMet(List<Trial> measured, List<Check> checks) {
     Map<String, Breach> worst = new LinkedHashMap<>();
-    List<Trial> measured = trials(seating, heaviest);
     List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
-    for (Check check : limiting) {
+    for (Check check : checks) {
       measured.forEach(t -> note(check.readings(t), false, worst));
       cautious.forEach(t -> note(check.readings(t), true, worst));
     }
@@ -175,7 +296,7 @@ final class Judge {
   double nearness(Trial trial) {
     return limiting.stream()
         .flatMap(c -> c.readings(trial.under(allowance)).stream())
-        .mapToDouble(r -> r.margin() / Math.max(Math.abs(r.limit()), 0.05))
+        .mapToDouble(Margin::share)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }
