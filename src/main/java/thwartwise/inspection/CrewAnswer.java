@@ -35,6 +35,12 @@ public record CrewAnswer(
     moves = List.copyOf(moves);
   }
 
+  /** Everybody stays, for reasons of the boat's own. */
+  static CrewAnswer nobody(List<Member> members, List<String> reasons) {
+    return new CrewAnswer(
+        List.of(), members, reasons.get(0), reasons, List.of(), List.of(), List.of());
+  }
+
   public boolean allMayGo() {
     return !seats.isEmpty() && ashore.isEmpty();
   }

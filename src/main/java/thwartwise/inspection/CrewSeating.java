@@ -2,12 +2,14 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
+import thwartwise.rules.Cfr183;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -25,23 +27,31 @@ public final class CrewSeating {
   private final CrewTrials trials;
   private final Judge judge;
   private final List<Place> places;
+  private final Limits limits;
   private final Map<List<Member>, Boolean> known = new ConcurrentHashMap<>();
 
-  private CrewSeating(Judge judge) {
+  private CrewSeating(Judge judge, Limits limits) {
     this.judge = judge;
+    this.limits = limits;
     this.trials = new CrewTrials(judge);
     this.places = judge.craft().boat().places();
   }
 
+  /** Under our own limits and every published formula that applies. */
   public static CrewAnswer of(Craft craft, RuleSet rules, List<Member> members) {
-    return of(new Judge(craft, rules), members);
-  }
-
-  static CrewAnswer of(Judge judge, List<Member> members) {
     if (members.stream().map(Member::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
-    return new CrewSeating(judge).answer(List.copyOf(members));
+    Optional<String> outside = Inspection.outsideTheModel(craft, rules);
+    if (outside.isPresent()) {
+      return CrewAnswer.nobody(members, List.of(outside.get()));
+    }
+    Judge judge = new Judge(craft, rules);
+    Limits limits = new Limits(judge, rules, Cfr183.of(craft, rules));
+    List<String> nobody = limits.nobodyBecause();
+    return nobody.isEmpty()
+        ? new CrewSeating(judge, limits).answer(List.copyOf(members))
+        : CrewAnswer.nobody(members, nobody);
   }
 
   private CrewAnswer answer(List<Member> members) {
@@ -105,11 +115,21 @@ public final class CrewSeating {
     boolean may =
         crew.isEmpty()
             ? judge.meetsAll(Seating.of(0, places).get(0), 0)
-            : trials.mayBeLifted(crew)
+            : isLightEnough(crew)
+                && trials.mayBeLifted(crew)
                 && IntStream.range(0, crew.size()).allMatch(i -> mayGo(without(crew, i)))
                 && trials.any(crew).isPresent();
     known.put(crew, may);
     return may;
+  }
+
+  /** For the published formulas that apply. */
+  private boolean isLightEnough(List<Member> crew) {
+    return mass(crew) <= limits.formulaRoom();
+  }
+
+  private static double mass(List<Member> crew) {
+    return crew.stream().mapToDouble(Member::heaviest).sum();
   }
 
   private static List<Member> without(List<Member> crew, int member) {
@@ -122,6 +142,15 @@ public final class CrewSeating {
   private List<String> stops(List<Member> members) {
     if (members.size() > room()) {
       return List.of("no place for so many: the boat has room for " + room());
+    }
+    if (!isLightEnough(members)) {
+      return List.of(
+          String.format(
+              Locale.ROOT,
+              "%s leaves %.0f kg for people, and these may come to %.0f kg",
+              limits.lowestFormula(),
+              Math.floor(limits.formulaRoom()),
+              Math.ceil(mass(members) - 1e-9)));
     }
     if (trials.any(members).isEmpty()) {
       return stops(members, "");

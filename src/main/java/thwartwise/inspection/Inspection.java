@@ -50,7 +50,7 @@ public final class Inspection {
   private Report run() {
     List<CapacityFigure> figures = Cfr183.of(craft, rules);
     Limits limits = new Limits(judge, rules, figures);
-    Recommendation recommendation = limits.recommendation(outsideTheModel());
+    Recommendation recommendation = limits.recommendation(outsideTheModel(craft, rules));
     Trial loaded = asLoaded();
     Trial limit = atLimit(limits.crew(limits.people()));
     return new Report(
@@ -65,7 +65,8 @@ public final class Inspection {
         rules.name() + ", " + rules.edition());
   }
 
-  private Optional<String> outsideTheModel() {
+  /** Why nothing can be recommended for such a boat, whatever its measurements. */
+  static Optional<String> outsideTheModel(Craft craft, RuleSet rules) {
     if (craft.boat().propulsion() instanceof Propulsion.Outboard motor
         && motor.power() > rules.value("planing-power")) {
       return Optional.of(

@@ -48,6 +48,14 @@ final class Limits {
         : new Crew(0, 0, search.allowed(0, 0));
   }
 
+  /** Why nobody is recommended, not even one light person; empty when somebody is. */
+  List<String> nobodyBecause() {
+    boolean adult =
+        search.emptyBoatMeets() && formulaRoom() >= design && !search.allowed(1, design).isEmpty();
+    Crew crew = adult ? new Crew(1, design, List.of()) : crew(0);
+    return crew.people() > 0 ? List.of() : reasons(0, crew, Optional.empty());
+  }
+
   Recommendation recommendation(Optional<String> outside) {
     int people = people();
     Crew crew = crew(people);
@@ -114,7 +122,7 @@ final class Limits {
   }
 
   /** Mass of people the published formulas that apply leave, kg. */
-  private double formulaRoom() {
+  double formulaRoom() {
     double persons =
         figures.stream()
             .filter(f -> f.applies() && f.capsPeople())
@@ -143,7 +151,7 @@ final class Limits {
     return Breaks.of(judge, people + 1, breaksAt).map(Breaks::first).orElse("");
   }
 
-  private String lowestFormula() {
+  String lowestFormula() {
     return figures.stream()
         .filter(CapacityFigure::applies)
         .min(Comparator.comparingDouble(this::roomUnder))
