@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
 
 /**
  * Finds where a boat comes to rest.
@@ -25,15 +27,32 @@ public final class Equilibrium {
   /** Poses nearer than this are one. */
   private static final double SAME = Math.toRadians(0.05);
 
+  /**
+   * Beyond this, m of lever, a boat is on its way and the sea's height need not be found finely.
+   */
+  private static final double FAR = 1e-4;
+
+  private static final double[][] NUDGES = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
+
+  // A boat balanced on a knife's edge stays there when it is nudged fore and aft: soonest told.
+  private static final double[][] SOONEST = {{0, NUDGE}, {0, -NUDGE}, {NUDGE, 0}, {-NUDGE, 0}};
+
   static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
 
   private final Floating floating;
   private final BiConsumer<Settling, Settling> stepped;
+  private final Predicate<WaterPlane> over;
   private final Immersion immersion = new Immersion();
 
   private Equilibrium(Floating floating, BiConsumer<Settling, Settling> stepped) {
+    this(floating, stepped, plane -> false);
+  }
+
+  private Equilibrium(
+      Floating floating, BiConsumer<Settling, Settling> stepped, Predicate<WaterPlane> over) {
     this.floating = floating;
     this.stepped = stepped;
+    this.over = over;
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
@@ -47,6 +66,21 @@ public final class Equilibrium {
   }
 
   /**
+   * The same for a question that an unsteady pose answers, and a boat that goes over: nothing is
+   * looked for after the first such pose, and a boat that is over on its way down is not followed
+   * to where it comes to lie; the pose it passed stands for it.
+   *
+   * @param over how a boat lies that has gone over for good
+   */
+  public static Equilibria until(Floating floating, Predicate<WaterPlane> over) {
+    if (!(floating.liftVolume() > floating.neededVolume())) {
+      return Equilibria.none(Equilibria.Ending.SINKS);
+    }
+    Predicate<Pose> decides = pose -> !pose.stable() || over.test(pose.plane());
+    return new Equilibrium(floating, (before, after) -> {}, over).search(UPRIGHT, SOONEST, decides);
+  }
+
+  /**
    * The same, watched.
    *
    * @param stepped told of every step taken, from where and to where
@@ -55,7 +89,7 @@ public final class Equilibrium {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    return new Equilibrium(floating, stepped).search(up);
+    return new Equilibrium(floating, stepped).search(up, NUDGES, pose -> false);
   }
 
   /** Where the boat comes to rest when it is let go at a direction. */
@@ -65,19 +99,22 @@ public final class Equilibrium {
         .map(rest -> rest.pose(floating));
   }
 
-  private Equilibria search(Vector3 up) {
+  private Equilibria search(Vector3 up, double[][] nudges, Predicate<Pose> decides) {
     Optional<Settling> first = settle(up, floating.extent(up).middle());
     if (first.isEmpty()) {
       return Equilibria.none(Equilibria.Ending.NOT_FOUND);
     }
     List<Pose> reached = new ArrayList<>();
-    double[][] nudges = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
     for (double[] nudge : nudges) {
       Optional<Settling> end = afterNudge(first.get(), nudge[0], nudge[1]);
       if (end.isEmpty()) {
         return Equilibria.none(Equilibria.Ending.NOT_FOUND);
       }
-      add(end.get().pose(floating), reached);
+      Pose pose = end.get().pose(floating);
+      add(pose, reached);
+      if (decides.test(pose)) {
+        break;
+      }
     }
     return new Equilibria(reached, Equilibria.Ending.RESTS);
   }
@@ -86,7 +123,7 @@ public final class Equilibrium {
   private Optional<Settling> afterNudge(Settling balance, double heel, double trim) {
     Vector3 up = balance.plane.turned(heel, trim);
     double height = balance.heightAfter(heel, trim);
-    Optional<Settling> nudged = Settling.at(floating, up, height, immersion);
+    Optional<Settling> nudged = Settling.nearly(floating, up, height, immersion);
     if (nudged.isPresent() && comesStraightBack(balance, nudged.get())) {
       return Optional.of(balance);
     }
@@ -124,16 +161,11 @@ public final class Equilibrium {
       if (!(here.part.area() > 0)) {
         return Optional.empty();
       }
-      if (here.moment() <= MOMENT_TOLERANCE * floating.neededVolume()) {
+      if (over.test(here.plane) || here.moment() <= MOMENT_TOLERANCE * floating.neededVolume()) {
         return Optional.of(here);
       }
       Turn step = Turn.downhill(here, radius);
-      Optional<Settling> next =
-          Settling.at(
-              floating,
-              here.plane.turned(step.heel(), step.trim()),
-              here.heightAfter(step.heel(), step.trim()),
-              immersion);
+      Optional<Settling> next = after(here, step);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
         stepped.accept(here, next.get());
         here = next.get();
@@ -146,6 +178,24 @@ public final class Equilibrium {
       }
     }
     return Optional.empty();
+  }
+
+  // On the way the energy hardly feels the height (its slope there is nought); near the bottom the
+  // moments do.
+  private Optional<Settling> after(Settling here, Turn step) {
+    Vector3 up = here.plane.turned(step.heel(), step.trim());
+    double height = here.heightAfter(step.heel(), step.trim());
+    if (!isFar(here)) {
+      return Settling.at(floating, up, height, immersion);
+    }
+    Optional<Settling> next = Settling.nearly(floating, up, height, immersion);
+    return next.isPresent() && !isFar(next.get())
+        ? Settling.at(floating, up, next.get().plane.height(), immersion)
+        : next;
+  }
+
+  private boolean isFar(Settling here) {
+    return here.moment() > FAR * floating.neededVolume();
   }
 
   // Near the bottom the energy no longer tells two poses apart; the moment still does.

@@ -15,7 +15,12 @@ import thwartwise.geometry.WaterPlane;
  * next, because on a waterplane that jumps they can go to and fro for ever.
  */
 final class Level {
-  private static final double VOLUME_TOLERANCE = 1e-13;
+  /** As near as the sums can tell, of the volume. */
+  static final double FINE = 1e-13;
+
+  /** Near enough to see which way a boat turns: a litre in ten thousand cubic metres. */
+  static final double COARSE = 1e-7;
+
   private static final double HEIGHT_TOLERANCE = 1e-15;
   private static final int MOST_STEPS = 80;
 
@@ -28,6 +33,21 @@ final class Level {
    */
   static Optional<ImmersedPart> find(
       List<Lift> solids, double volume, Vector3 up, double guess, Immersion immersion) {
+    return find(solids, volume, up, guess, immersion, FINE);
+  }
+
+  /**
+   * The same to a tolerance.
+   *
+   * @param tolerance of the volume, as a share of it (of a cubic metre where it is less)
+   */
+  static Optional<ImmersedPart> find(
+      List<Lift> solids,
+      double volume,
+      Vector3 up,
+      double guess,
+      Immersion immersion,
+      double tolerance) {
     if (!(Lift.volume(solids) > volume)) {
       return Optional.empty();
     }
@@ -39,7 +59,7 @@ final class Level {
     for (int step = 0; step < MOST_STEPS; step++) {
       ImmersedPart part = Lift.immersed(solids, new WaterPlane(up, height), immersion);
       double missing = volume - part.volume();
-      if (Math.abs(missing) <= VOLUME_TOLERANCE * Math.max(1, volume)) {
+      if (Math.abs(missing) <= tolerance * Math.max(1, volume)) {
         return Optional.of(part);
       }
       if (missing > 0) {

@@ -67,6 +67,19 @@ final class Settling {
    * @param guess a height to start from
    */
   static Optional<Settling> at(Floating floating, Vector3 up, double guess, Immersion immersion) {
+    return at(floating, up, guess, immersion, Level.FINE);
+  }
+
+  /**
+   * The same with the sea's height found only as far as it takes to see which way the boat goes.
+   */
+  static Optional<Settling> nearly(
+      Floating floating, Vector3 up, double guess, Immersion immersion) {
+    return at(floating, up, guess, immersion, Level.COARSE);
+  }
+
+  private static Optional<Settling> at(
+      Floating floating, Vector3 up, double guess, Immersion immersion, double tolerance) {
     List<ImmersedPart> pools = new ArrayList<>(floating.pools().size());
     for (Pool pool : floating.pools()) {
       Optional<ImmersedPart> lies = pool.lies(up, immersion);
@@ -75,7 +88,7 @@ final class Settling {
       }
       pools.add(lies.get());
     }
-    return Level.find(floating.lifts(), floating.neededVolume(), up, guess, immersion)
+    return Level.find(floating.lifts(), floating.neededVolume(), up, guess, immersion, tolerance)
         .map(part -> new Settling(floating, part, pools));
   }
 

@@ -14,6 +14,11 @@ public interface Check {
     return false;
   }
 
+  /** Whether it is answered from volumes alone, without looking for a rest: soonest told. */
+  default boolean byVolumesAlone() {
+    return false;
+  }
+
   /** The same readings in the same order for every trial of a craft. */
   List<Reading> readings(Trial trial);
 }

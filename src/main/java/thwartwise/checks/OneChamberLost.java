@@ -17,6 +17,11 @@ public record OneChamberLost(RuleSet rules) implements Check {
     return true;
   }
 
+  @Override
+  public boolean byVolumesAlone() {
+    return true;
+  }
+
   /** The worst chamber to lose; a boat with none that counts has nothing to lose here. */
   @Override
   public List<Reading> readings(Trial trial) {

@@ -20,6 +20,11 @@ public record SwampedLift(RuleSet rules) implements Check {
   }
 
   @Override
+  public boolean byVolumesAlone() {
+    return true;
+  }
+
+  @Override
   public List<Reading> readings(Trial trial) {
     return List.of(toSpare(rules, trial, "swamped, lift to spare", List.of(), ""));
   }

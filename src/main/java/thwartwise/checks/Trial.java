@@ -3,10 +3,12 @@ package thwartwise.checks;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Predicate;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
 import thwartwise.afloat.Force;
+import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pulled;
 import thwartwise.afloat.Swamping;
@@ -17,6 +19,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
 
 /**
  * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
@@ -24,12 +27,19 @@ import thwartwise.geometry.Vector3;
  * again.
  */
 public final class Trial {
+  /**
+   * Sixty degrees from upright: no limit on heel comes near it, and a boat that has got there does
+   * not count as coming back.
+   */
+  private static final double OVER = 0.5;
+
   private final Craft craft;
   private final List<Body> people;
   private final List<Loading.Weight> extra;
   private final List<Force> forces;
   private final Allowance allowance;
   private final String condition;
+  private final boolean hurried;
   private Swamping swamping;
   private Equilibria rest;
 
@@ -39,13 +49,15 @@ public final class Trial {
       List<Loading.Weight> extra,
       List<Force> forces,
       Allowance allowance,
-      String condition) {
+      String condition,
+      boolean hurried) {
     this.craft = craft;
     this.people = List.copyOf(people);
     this.extra = List.copyOf(extra);
     this.forces = List.copyOf(forces);
     this.allowance = allowance;
     this.condition = condition;
+    this.hurried = hurried;
   }
 
   /**
@@ -54,15 +66,24 @@ public final class Trial {
    * @param condition the loading in words
    */
   public static Trial of(Craft craft, List<Body> people, String condition) {
-    return new Trial(craft, people, List.of(), List.of(), Allowance.NONE, condition);
+    return new Trial(craft, people, List.of(), List.of(), Allowance.NONE, condition, false);
   }
 
   public Trial under(Allowance newAllowance) {
-    return new Trial(craft, people, extra, forces, newAllowance, condition);
+    return new Trial(craft, people, extra, forces, newAllowance, condition, hurried);
+  }
+
+  /**
+   * The same trial, asked only whether it meets: nothing more is looked for after a pose that no
+   * check that limits crew can meet, unsteady, or past sixty degrees and flooded. What is not met
+   * then is not met at all; how far short it falls is not told.
+   */
+  public Trial hurried() {
+    return new Trial(craft, people, extra, forces, allowance, condition, true);
   }
 
   public Trial with(Loading.Weight weight) {
-    return new Trial(craft, people, List.of(weight), forces, allowance, condition);
+    return new Trial(craft, people, List.of(weight), forces, allowance, condition, hurried);
   }
 
   Trial after(Disturbance done) {
@@ -70,7 +91,7 @@ public final class Trial {
     weights.addAll(done.weights());
     List<Force> pulls = new ArrayList<>(forces);
     pulls.addAll(done.forces());
-    return new Trial(craft, done.people(), weights, pulls, allowance, told(done.how()));
+    return new Trial(craft, done.people(), weights, pulls, allowance, told(done.how()), hurried);
   }
 
   /** The loading with what is done to it. */
@@ -80,14 +101,14 @@ public final class Trial {
 
   /** This trial, told as another one with something done to it. */
   Trial called(String how, Trial base) {
-    return new Trial(craft, people, extra, forces, allowance, base.told(how));
+    return new Trial(craft, people, extra, forces, allowance, base.told(how), hurried);
   }
 
   /** The same boat once everything that is not fastened down or shut away has floated off. */
   private Trial withoutLooseKit() {
     List<Loading.Weight> weights = new ArrayList<>(extra);
     looseKit().forEach(k -> weights.add(new Loading.Weight(-k.mass(), k.at())));
-    return new Trial(craft, people, weights, forces, allowance, condition);
+    return new Trial(craft, people, weights, forces, allowance, condition, hurried);
   }
 
   private List<Kit> looseKit() {
@@ -143,10 +164,22 @@ public final class Trial {
     if (rest == null) {
       rest =
           forces.isEmpty()
-              ? Equilibrium.from(afloat())
+              ? found(afloat(), this::hasFlooded)
               : Pulled.of(afloat(), forces, craft.form().outside()).rest();
     }
     return rest;
+  }
+
+  private Equilibria found(Floating floating, Predicate<WaterPlane> over) {
+    return hurried ? Equilibrium.until(floating, over) : Equilibrium.from(floating);
+  }
+
+  private boolean hasFlooded(WaterPlane plane) {
+    return isOver(plane) && Freeboard.least(craft.edges(), plane).height() < 0;
+  }
+
+  private static boolean isOver(WaterPlane plane) {
+    return plane.up().z() < OVER;
   }
 
   public LooseWater looseWater() {
@@ -175,10 +208,12 @@ public final class Trial {
    * because either may be the worse.
    */
   public Equilibria swampedRest(Collection<Space> lost) {
-    Equilibria kept = Equilibrium.from(swamped(lost));
-    return looseKit().isEmpty()
-        ? kept
-        : Equilibria.of(List.of(kept, Equilibrium.from(withoutLooseKit().swamped(lost))));
+    Equilibria kept = found(swamped(lost), Trial::isOver);
+    if (looseKit().isEmpty() || hurried && !kept.allUpright()) {
+      return kept;
+    }
+    Equilibria gone = found(withoutLooseKit().swamped(lost), Trial::isOver);
+    return Equilibria.of(List.of(kept, gone));
   }
 
   /** Water density times all that lifts fully under, less all mass aboard, kg. */

@@ -1,6 +1,5 @@
 package thwartwise.inspection;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,12 +10,19 @@ import java.util.Optional;
  */
 record Breaks(List<Breach> breaches) {
 
-  /** Empty when the boat has no seats for so many. */
+  /** Empty when the boat has no seats for so many, or when every seating meets everything. */
   static Optional<Breaks> of(Judge judge, int people, double mass) {
-    return Seating.of(people, judge.craft().boat().places()).parallelStream()
-        .map(s -> new Breaks(judge.notMet(s, mass)))
-        .filter(b -> !b.breaches.isEmpty())
-        .min(Comparator.comparingInt(b -> b.breaches.size()));
+    Optional<Seating> least = Optional.empty();
+    int fewest = Integer.MAX_VALUE;
+    for (Seating seating : Seating.of(people, judge.craft().boat().places())) {
+      // One that breaks as many comes after the first that does; none breaks fewer than one.
+      int breached = fewest > 1 ? judge.breached(seating, mass, fewest) : 0;
+      if (breached > 0 && breached < fewest) {
+        fewest = breached;
+        least = Optional.of(seating);
+      }
+    }
+    return least.map(s -> new Breaks(judge.notMet(s, mass)));
   }
 
   String first() {

@@ -2,6 +2,9 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 import thwartwise.boat.Place;
@@ -19,6 +22,8 @@ final class CrewSearch {
   private final double heaviest;
   private final List<Place> places;
   private final int room;
+  private final Map<Integer, Seating> lastFound = new ConcurrentHashMap<>();
+  private volatile Optional<Seating> lastLost = Optional.empty();
 
   CrewSearch(Judge judge, RuleSet rules) {
     this.judge = judge;
@@ -103,9 +108,16 @@ final class CrewSearch {
     return greatest(design, m -> keepsSeats(people, m));
   }
 
+  // The seating that was lost last time is asked first; likewise below the one that was found.
   private boolean keepsSeats(int people, double mass) {
+    if (lastLost.filter(s -> !judge.meetsAll(s, mass)).isPresent()) {
+      return false;
+    }
     for (int n = people; n >= 1; n--) {
-      if (!allowed(n, design).parallelStream().allMatch(s -> judge.meetsAll(s, mass))) {
+      Optional<Seating> lost =
+          allowed(n, design).parallelStream().filter(s -> !judge.meetsAll(s, mass)).findAny();
+      if (lost.isPresent()) {
+        lastLost = lost;
         return false;
       }
     }
@@ -125,11 +137,22 @@ final class CrewSearch {
 
   private boolean findSeats(int people, double mass) {
     for (int n = people; n >= 1; n--) {
-      if (Seating.of(n, places).parallelStream().noneMatch(s -> judge.meetsAll(s, mass))) {
+      if (!isSeated(n, mass)) {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean isSeated(int exactly, double mass) {
+    Seating before = lastFound.get(exactly);
+    if (before != null && judge.meetsAll(before, mass)) {
+      return true;
+    }
+    Optional<Seating> found =
+        Seating.of(exactly, places).parallelStream().filter(s -> judge.meetsAll(s, mass)).findAny();
+    found.ifPresent(s -> lastFound.put(exactly, s));
+    return found.isPresent();
   }
 
   private double greatest(double meets, DoublePredicate fits) {

@@ -1,17 +1,27 @@
 package thwartwise.inspection;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.geometry.Box;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -19,16 +29,28 @@ import thwartwise.rules.RuleSet;
  * limits crew: as measured and with the allowance taken off, for every mixture of masses.
  */
 final class Judge {
+  /** What sums in another order may differ by, kg. */
+  private static final double NUMERIC = 1e-6;
+
   private final Craft craft;
   private final boolean symmetric;
   private final double lightest;
   private final Allowance allowance;
   private final List<Check> limiting;
+  private final List<Check> volumes;
   private final List<Check> dry;
   private final List<Check> wet;
-  private final Map<Question, Boolean> known = new ConcurrentHashMap<>();
+  private final List<Check> soonest;
+  private final double liftEach;
 
-  private record Question(Seating seating, double heaviest, boolean swamped) {}
+  /** Asked first next time; a matter of speed alone. */
+  private volatile List<Check> lastRefusedBy;
+
+  private final Map<Question, Boolean> known = new ConcurrentHashMap<>();
+  private final Map<Allowance, Double> spareEmpty = new ConcurrentHashMap<>();
+  private final Map<Seating, Integer> lastStop = new ConcurrentHashMap<>();
+
+  private record Question(Seating seating, double heaviest, List<Check> checks) {}
 
   Judge(Craft craft, RuleSet rules) {
     this.craft = craft;
@@ -38,7 +60,11 @@ final class Judge {
     this.limiting =
         CautiousChecks.of(rules).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
     this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
-    this.wet = limiting.stream().filter(Check::aboutSwamped).toList();
+    this.volumes = limiting.stream().filter(Check::byVolumesAlone).toList();
+    this.wet = limiting.stream().filter(c -> c.aboutSwamped() && !c.byVolumesAlone()).toList();
+    this.soonest = Stream.of(volumes, dry, wet).flatMap(List::stream).toList();
+    this.lastRefusedBy = volumes;
+    this.liftEach = rules.value("swamped-lift-per-person");
   }
 
   Craft craft() {
@@ -50,38 +76,157 @@ final class Judge {
   }
 
   boolean staysUp(Seating seating, double heaviest) {
-    return known.computeIfAbsent(
-        new Question(seating, heaviest, false), q -> meets(seating, heaviest, dry));
+    return meets(new Question(seating, heaviest, dry));
   }
 
   boolean heldUp(Seating seating, double heaviest) {
-    return known.computeIfAbsent(
-        new Question(seating, heaviest, true), q -> meets(seating, heaviest, wet));
+    return isLifted(seating, heaviest) && meets(new Question(seating, heaviest, wet));
   }
 
   boolean meetsAll(Seating seating, double heaviest) {
-    return staysUp(seating, heaviest) && heldUp(seating, heaviest);
+    return isLifted(seating, heaviest) && staysUp(seating, heaviest) && heldUp(seating, heaviest);
+  }
+
+  private boolean isLifted(Seating seating, double heaviest) {
+    return meets(new Question(seating, heaviest, volumes));
   }
 
   /** Whether every mixture of people up to a mass, with an extra weight aboard, meets all. */
   boolean carries(Seating seating, double heaviest, Loading.Weight extra) {
-    return masses(seating, heaviest).parallelStream()
-        .map(masses -> trial(seating, masses).with(extra))
-        .allMatch(t -> meets(t, dry) && meets(t, wet));
+    if (extra.mass() == 0) {
+      return meetsAll(seating, heaviest);
+    }
+    List<Trial> trials = trials(seating, heaviest).stream().map(t -> t.with(extra)).toList();
+    return trials.stream().allMatch(t -> meets(t, volumes))
+        && allMeet(seating, trials, t -> meets(t, dry) && meets(t, wet));
   }
 
   Trial trial(Seating seating, List<Double> masses) {
     return Trial.of(craft, seating.bodies(craft, masses), "");
   }
 
-  private boolean meets(Seating seating, double heaviest, List<Check> checks) {
-    return masses(seating, heaviest).stream()
-        .allMatch(masses -> meets(trial(seating, masses), checks));
+  List<Trial> trials(Seating seating, double heaviest) {
+    return masses(seating, heaviest).stream().map(masses -> trial(seating, masses)).toList();
+  }
+
+  // Not computed within the map: other threads would wait for it.
+  private boolean meets(Question asked) {
+    Boolean before = known.get(asked);
+    if (before != null) {
+      return before;
+    }
+    List<Trial> trials = trials(asked.seating, asked.heaviest);
+    boolean answer = allMeet(asked.seating, trials, t -> meets(t, asked.checks));
+    known.put(asked, answer);
+    return answer;
+  }
+
+  // The mixture that was refused last time is asked first, then everybody heavy: a seating that
+  // fails mostly does so at once. Which one is asked first changes no answer.
+  private boolean allMeet(Seating seating, List<Trial> trials, Predicate<Trial> meets) {
+    int first = Math.min(lastStop.getOrDefault(seating, 0), trials.size() - 1);
+    if (!meets.test(trials.get(first))) {
+      return false;
+    }
+    OptionalInt stop =
+        IntStream.range(0, trials.size())
+            .parallel()
+            .filter(i -> i != first && !meets.test(trials.get(i)))
+            .findAny();
+    stop.ifPresent(i -> lastStop.put(seating, i));
+    return stop.isEmpty();
+  }
+
+  /** Whether one trial, as it stands, meets every check that limits crew. */
+  boolean meets(Trial trial) {
+    List<Check> first = lastRefusedBy;
+    if (!meets(trial, first)) {
+      return false;
+    }
+    for (List<Check> checks : List.of(volumes, dry, wet)) {
+      if (checks != first && !meets(trial, checks)) {
+        lastRefusedBy = checks;
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Whether so many people could be held up at all, wherever they sit and whichever one chamber is
+   * lost: no body lifts more than its own volume, and all that lifts besides is the same without
+   * them. False proves that the lift to spare is not met; true proves nothing.
+   */
+  boolean mayBeLifted(List<Body> people) {
+    return Stream.of(allowance, Allowance.NONE)
+        .allMatch(a -> spareAtMost(people, a) >= liftEach * people.size() - NUMERIC);
+  }
+
+  private double spareAtMost(List<Body> people, Allowance taken) {
+    double bodies =
+        people.stream()
+            .map(b -> b.withMass(b.mass() * taken.massFactor()))
+            .mapToDouble(b -> craft.waterDensity() * volume(b) - b.mass())
+            .sum();
+    return bodies + spareEmpty.computeIfAbsent(taken, this::spareEmpty);
+  }
+
+  /** With whichever chamber lost costs most. */
+  private double spareEmpty(Allowance taken) {
+    Trial empty = Trial.of(craft, List.of(), "").under(taken);
+    return Stream.concat(Stream.of(List.<Space>of()), craft.spaces().stream().map(List::of))
+        .mapToDouble(empty::spareBuoyancy)
+        .min()
+        .orElseThrow();
+  }
+
+  private static double volume(Body body) {
+    return body.boxes().stream().mapToDouble(Box::volume).sum();
+  }
+
+  /**
+   * The least margin of any reading as a share of its limit, as measured and after the allowance;
+   * negative when something is not met.
+   *
+   * @param enough looked no further once it is below this
+   */
+  double leastMargin(Trial trial, double enough) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Trial t : List.of(trial.hurried().under(allowance), trial.hurried())) {
+      for (Check check : soonest) {
+        for (Reading reading : check.readings(t)) {
+          least = Math.min(least, Margin.share(reading));
+        }
+        if (least < enough) {
+          return least;
+        }
+      }
+    }
+    return least;
+  }
+
+  /** The worst reading of every check over some trials, after the allowance. */
+  List<Margin> margins(List<Trial> trials) {
+    List<Margin> worst = new ArrayList<>();
+    for (Check check : limiting) {
+      List<List<Reading>> all =
+          trials.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
+      int readings = all.stream().mapToInt(List::size).min().orElse(0);
+      for (int i = 0; i < readings; i++) {
+        int which = i;
+        all.stream()
+            .map(r -> r.get(which))
+            .min(Comparator.comparingDouble(Margin::share))
+            .flatMap(Margin::of)
+            .ifPresent(worst::add);
+      }
+    }
+    return worst;
   }
 
   private boolean meets(Trial trial, List<Check> checks) {
-    return List.of(allowance, Allowance.NONE).stream()
-        .map(trial::under)
+    return Stream.of(allowance, Allowance.NONE)
+        .map(trial.hurried()::under)
         .allMatch(t -> checks.stream().allMatch(c -> allMet(c.readings(t))));
   }
 
@@ -90,15 +235,50 @@ final class Judge {
   }
 
   /**
+   * How many readings are not met by some mixture, as measured or after the allowance; counted no
+   * further than so many.
+   */
+  int breached(Seating seating, double heaviest, int enough) {
+    return breached(trials(seating, heaviest), enough);
+  }
+
+  int breached(List<Trial> trials, int enough) {
+    Set<String> names = ConcurrentHashMap.newKeySet();
+    trials.parallelStream()
+        .map(Trial::hurried)
+        .flatMap(t -> Stream.of(t, t.under(allowance)))
+        .anyMatch(t -> addNotMet(t, names) >= enough);
+    return names.size();
+  }
+
+  private int addNotMet(Trial trial, Set<String> names) {
+    for (Check check : limiting) {
+      check.readings(trial).stream().filter(r -> !r.met()).map(Reading::check).forEach(names::add);
+    }
+    return names.size();
+  }
+
+  /**
    * The worst reading of every check that limits crew and is not met, over all mixtures: as
    * measured if that is not met, otherwise after the allowance.
    */
   List<Breach> notMet(Seating seating, double heaviest) {
+    return notMet(trials(seating, heaviest));
+  }
+
+  List<Breach> notMet(List<Trial> measured) {
+    return notMet(measured, limiting);
+  }
+
+  /** The same of those checks alone that ask for lift and no rest. */
+  List<Breach> notLifted(List<Trial> measured) {
+    return notMet(measured, volumes);
+  }
+
+  private List<Breach> notMet(List<Trial> measured, List<Check> checks) {
     Map<String, Breach> worst = new LinkedHashMap<>();
-    List<Trial> measured =
-        masses(seating, heaviest).stream().map(masses -> trial(seating, masses)).toList();
     List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
-    for (Check check : limiting) {
+    for (Check check : checks) {
       measured.forEach(t -> note(check.readings(t), false, worst));
       cautious.forEach(t -> note(check.readings(t), true, worst));
     }
@@ -116,7 +296,7 @@ final class Judge {
   double nearness(Trial trial) {
     return limiting.stream()
         .flatMap(c -> c.readings(trial.under(allowance)).stream())
-        .mapToDouble(r -> r.margin() / Math.max(Math.abs(r.limit()), 0.05))
+        .mapToDouble(Margin::share)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }

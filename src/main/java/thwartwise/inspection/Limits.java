@@ -49,6 +49,14 @@ final class Limits {
         : new Crew(0, 0, search.allowed(0, 0));
   }
 
+  /** Why nobody is recommended, not even one light person; empty when somebody is. */
+  List<String> nobodyBecause() {
+    boolean adult =
+        search.emptyBoatMeets() && caps.room() >= design && !search.allowed(1, design).isEmpty();
+    Crew crew = adult ? new Crew(1, design, List.of()) : crew(0);
+    return crew.people() > 0 ? List.of() : reasons(0, crew, Optional.empty());
+  }
+
   Recommendation recommendation(Optional<String> outside) {
     int people = people();
     Crew crew = crew(people);

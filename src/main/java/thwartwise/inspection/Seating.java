@@ -58,14 +58,23 @@ record Seating(List<Integer> counts) {
   /** The people themselves, side by side in equal lanes, with these masses in order of places. */
   List<Body> bodies(Craft craft, List<Double> masses) {
     List<Body> bodies = new ArrayList<>();
-    double floor = craft.boat().hull().floor();
     for (int i = 0; i < counts.size(); i++) {
-      Place place = craft.boat().places().get(i);
-      for (int n = 0; n < counts.get(i); n++) {
-        double y = place.halfWidth() * (2.0 * n + 1 - counts.get(i)) / counts.get(i);
-        String name = "person " + (bodies.size() + 1) + " (" + place.name() + ")";
-        bodies.add(Body.seated(name, masses.get(bodies.size()), place, y, floor));
-      }
+      int from = bodies.size();
+      List<Double> here = masses.subList(from, from + counts.get(i));
+      bodies.addAll(sideBySide(craft, craft.boat().places().get(i), here, from));
+    }
+    return bodies;
+  }
+
+  /** People at one place from starboard to port. */
+  static List<Body> sideBySide(Craft craft, Place place, List<Double> masses, int before) {
+    List<Body> bodies = new ArrayList<>();
+    double floor = craft.boat().hull().floor();
+    int count = masses.size();
+    for (int n = 0; n < count; n++) {
+      double y = place.halfWidth() * (2.0 * n + 1 - count) / count;
+      String name = "person " + (before + n + 1) + " (" + place.name() + ")";
+      bodies.add(Body.seated(name, masses.get(n), place, y, floor));
     }
     return bodies;
   }

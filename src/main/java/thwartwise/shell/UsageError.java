@@ -54,6 +54,11 @@ final class UsageError extends RuntimeException {
             .formatted(command.getName(), Quoted.of(word)));
   }
 
+  /** What somebody else has to say about a value. */
+  static UsageError refused(ShellCommand command, String reason) {
+    return new UsageError(command.getName() + ": " + reason);
+  }
+
   static UsageError unreadable(String word) {
     return new UsageError(
         "The letters of %s do not come through in this language setting. Run it with LC_ALL=C.UTF-8, or type it at our own prompt."

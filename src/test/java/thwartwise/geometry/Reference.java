@@ -43,6 +43,7 @@ public record Reference(
           "forces.csv",
           "swamped.csv",
           "people.csv",
+          "weight-for-age.csv",
           "wind.csv",
           "loading-rules.csv");
 

@@ -61,6 +61,8 @@ class ReferenceTest {
           "body-centre",
           "body-legs",
           "rail-moment",
+          "weight-for-age",
+          "weight-score",
           "water-density",
           "wind-limit",
           "wind-pressure",

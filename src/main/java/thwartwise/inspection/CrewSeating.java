@@ -1,0 +1,226 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Place;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Finds seats for named people. A crew may go only when it and every smaller crew left of it, down
+ * to the empty boat, find a seating that meets every check that limits crew, as measured and after
+ * the allowance, for every mixture of what they may weigh. Where those who stay aboard would have
+ * to move when somebody gets out, that is said.
+ *
+ * <p>When not all may go, the largest crew goes; of several as large the one whose people were
+ * named first. The seats are those with the greatest least margin, as a share of the limit; of
+ * several alike the one whose weight lies nearest the middle of the boat, then the first in the
+ * order of people and places.
+ */
+public final class CrewSeating {
+  private final CrewTrials trials;
+  private final Judge judge;
+  private final List<Place> places;
+  private final FormulaCaps caps;
+  private final Map<List<Member>, Boolean> known = new ConcurrentHashMap<>();
+
+  private CrewSeating(Judge judge, FormulaCaps caps) {
+    this.judge = judge;
+    this.caps = caps;
+    this.trials = new CrewTrials(judge);
+    this.places = judge.craft().boat().places();
+  }
+
+  /** Under our own set alone. */
+  public static CrewAnswer of(Craft craft, RuleSet rules, List<Member> members) {
+    return of(craft, RuleBook.of(rules), members);
+  }
+
+  /** Under our own limits and every rule set that applies and takes part. */
+  public static CrewAnswer of(Craft craft, RuleBook book, List<Member> members) {
+    if (members.stream().map(Member::name).distinct().count() < members.size()) {
+      throw new IllegalArgumentException("Two people of one name: " + members);
+    }
+    RulesApplied applied = new RulesApplied(craft, book);
+    Optional<String> outside = applied.notCovered();
+    if (outside.isPresent()) {
+      return CrewAnswer.nobody(members, List.of(outside.get()));
+    }
+    RuleSet rules = applied.inForce();
+    Judge judge = new Judge(craft, rules);
+    List<String> nobody = new Limits(judge, rules, applied.caps()).nobodyBecause();
+    FormulaCaps caps = new FormulaCaps(applied.caps(), craft.boat().kitMass());
+    return nobody.isEmpty()
+        ? new CrewSeating(judge, caps).answer(List.copyOf(members))
+        : CrewAnswer.nobody(members, nobody);
+  }
+
+  private CrewAnswer answer(List<Member> members) {
+    List<Member> crew = largest(members);
+    Optional<CrewTrials.Rated> best = crew.isEmpty() ? Optional.empty() : trials.best(crew);
+    List<Member> going = best.isPresent() ? crew : List.of();
+    Assignment seats = best.map(CrewTrials.Rated::assignment).orElse(new Assignment(List.of()));
+    List<Member> ashore = members.stream().filter(m -> !going.contains(m)).toList();
+    List<String> stops = ashore.isEmpty() ? List.of() : stops(members);
+    return new CrewAnswer(
+        seats(going, seats),
+        ashore,
+        stops.isEmpty() ? "" : stops.get(0),
+        stops,
+        judge.margins(going.isEmpty() ? List.of() : trials.trials(going, seats)),
+        notAlone(going),
+        moves(going, seats));
+  }
+
+  /** The first of the largest crews that may go. */
+  private List<Member> largest(List<Member> members) {
+    for (int size = Math.min(members.size(), room()); size > 0; size--) {
+      Optional<List<Member>> crew = choices(members, size).stream().filter(this::mayGo).findFirst();
+      if (crew.isPresent()) {
+        return crew.get();
+      }
+    }
+    return List.of();
+  }
+
+  private int room() {
+    return places.stream().mapToInt(Place::people).sum();
+  }
+
+  /** Every choice of so many, those named first coming first. */
+  private static List<List<Member>> choices(List<Member> members, int size) {
+    List<List<Member>> all = new ArrayList<>();
+    choose(members, size, 0, new ArrayList<>(), all);
+    return all;
+  }
+
+  private static void choose(
+      List<Member> members, int size, int from, List<Member> sofar, List<List<Member>> all) {
+    if (sofar.size() == size) {
+      all.add(List.copyOf(sofar));
+      return;
+    }
+    for (int i = from; i < members.size(); i++) {
+      sofar.add(members.get(i));
+      choose(members, size, i + 1, sofar, all);
+      sofar.remove(sofar.size() - 1);
+    }
+  }
+
+  // What needs no seating tried comes first, then the smaller crews: they have fewer seatings.
+  private boolean mayGo(List<Member> crew) {
+    Boolean before = known.get(crew);
+    if (before != null) {
+      return before;
+    }
+    boolean may =
+        crew.isEmpty()
+            ? judge.meetsAll(Seating.of(0, places).get(0), 0)
+            : isWithinRules(crew)
+                && trials.mayBeLifted(crew)
+                && IntStream.range(0, crew.size()).allMatch(i -> mayGo(without(crew, i)))
+                && trials.any(crew).isPresent();
+    known.put(crew, may);
+    return may;
+  }
+
+  /** For the published formulas that apply. */
+  private boolean isWithinRules(List<Member> crew) {
+    return crew.size() <= caps.heads() && mass(crew) <= caps.room();
+  }
+
+  private static double mass(List<Member> crew) {
+    return crew.stream().mapToDouble(Member::heaviest).sum();
+  }
+
+  private static List<Member> without(List<Member> crew, int member) {
+    List<Member> left = new ArrayList<>(crew);
+    left.remove(member);
+    return List.copyOf(left);
+  }
+
+  /** Why the whole crew stays: its own breaches, or those of the smallest crew left that fails. */
+  private List<String> stops(List<Member> members) {
+    if (members.size() > room()) {
+      return List.of("no place for so many: the boat has room for " + room());
+    }
+    if (!isWithinRules(members)) {
+      return List.of(overTheRules(members));
+    }
+    if (trials.any(members).isEmpty()) {
+      return stops(members, "");
+    }
+    for (int size = 0; size < members.size(); size++) {
+      for (List<Member> crew : choices(members, size)) {
+        if (!known.getOrDefault(crew, true)) {
+          return stops(crew, crew.isEmpty() ? "the empty boat; " : left(crew));
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private String overTheRules(List<Member> members) {
+    String rule = caps.lowest(mass(members) / members.size());
+    return members.size() > caps.heads()
+        ? String.format(
+            Locale.ROOT,
+            "%s gives at most %d people, and these are %d",
+            rule,
+            caps.heads(),
+            members.size())
+        : String.format(
+            Locale.ROOT,
+            "%s leaves %.0f kg for people, and these may come to %.0f kg",
+            rule,
+            Math.floor(caps.room()),
+            Math.ceil(mass(members) - 1e-9));
+  }
+
+  private List<String> stops(List<Member> crew, String who) {
+    return trials.breaks(crew).map(Breaks::words).orElse(List.of()).stream()
+        .map(words -> who + words)
+        .toList();
+  }
+
+  private static String left(List<Member> crew) {
+    return String.join(" and ", crew.stream().map(Member::name).toList()) + " alone; ";
+  }
+
+  private List<CrewAnswer.Seat> seats(List<Member> members, Assignment assignment) {
+    return IntStream.range(0, members.size())
+        .mapToObj(
+            i -> new CrewAnswer.Seat(members.get(i), places.get(assignment.places().get(i)).name()))
+        .toList();
+  }
+
+  private List<CrewAnswer.NotAlone> notAlone(List<Member> going) {
+    List<CrewAnswer.NotAlone> not = new ArrayList<>();
+    for (Member member : going) {
+      for (int p = 0; p < places.size(); p++) {
+        if (!trials.meets(List.of(member), new Assignment(List.of(p)))) {
+          not.add(new CrewAnswer.NotAlone(member, places.get(p).name()));
+        }
+      }
+    }
+    return not;
+  }
+
+  private List<CrewAnswer.Move> moves(List<Member> going, Assignment seats) {
+    List<CrewAnswer.Move> moves = new ArrayList<>();
+    for (int i = 0; i < going.size() && going.size() > 1; i++) {
+      List<Member> left = without(going, i);
+      if (!trials.meets(left, seats.without(i))) {
+        Assignment then = trials.best(left).orElseThrow().assignment();
+        moves.add(new CrewAnswer.Move(going.get(i), seats(left, then)));
+      }
+    }
+    return moves;
+  }
+}

@@ -1,0 +1,62 @@
+package thwartwise.inspection;
+
+import java.util.Locale;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Somebody who wants to come along: a name and what they may weigh, dressed and with a life jacket
+ * on, from the lightest they may be to the heaviest.
+ *
+ * @param lightest kg
+ * @param heaviest kg
+ * @param how where the figures come from, in words
+ */
+public record Member(String name, double lightest, double heaviest, String how) {
+
+  /** Clothes and life jacket, kg (judgement), as an adult's figure has it. */
+  public static final double CLOTHES = 5;
+
+  public Member {
+    if (!(lightest > 0 && heaviest >= lightest && heaviest < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(name + " weighs " + lightest + " to " + heaviest + " kg");
+    }
+  }
+
+  /** An adult nobody weighed: anything from the lightest person up to the one planned with. */
+  public static Member adult(String name, RuleSet rules) {
+    double adult = rules.value("design-person");
+    return new Member(name, rules.value("lightest-person"), adult, said("an adult", adult));
+  }
+
+  /** Weighed without clothes and life jacket, which come on top. */
+  public static Member weighed(String name, double mass) {
+    double dressed = mass + CLOTHES;
+    return new Member(
+        name, dressed, dressed, said("weighed, and 5 kg for clothes and life jacket", dressed));
+  }
+
+  /** Weighed with everything on. */
+  public static Member weighedDressed(String name, double mass) {
+    return new Member(name, mass, mass, said("weighed dressed, life jacket on", mass));
+  }
+
+  /** A youth nobody weighed, by sex and whole years; see {@link WeightForAge} for why so heavy. */
+  public static Member youth(String name, Sex sex, int age) {
+    double heaviest = WeightForAge.heaviest(sex, age) + CLOTHES;
+    return new Member(
+        name,
+        WeightForAge.lightest(sex, age),
+        heaviest,
+        said("a heavy " + sex.word() + " of " + age + " and 5 kg for clothes", heaviest));
+  }
+
+  /** What is needed is rounded up. */
+  private static String said(String words, double heaviest) {
+    return String.format(Locale.ROOT, "%s: up to %.0f kg", words, Math.ceil(heaviest - 1e-9));
+  }
+
+  /** Whether another one may weigh just the same. */
+  boolean isLike(Member other) {
+    return lightest == other.lightest && heaviest == other.heaviest;
+  }
+}

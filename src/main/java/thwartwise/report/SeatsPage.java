@@ -1,0 +1,137 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.CrewAnswer;
+import thwartwise.inspection.Margin;
+import thwartwise.inspection.Member;
+
+/** Who sits where, who stays ashore and why, as a person prints it. */
+public final class SeatsPage {
+  private SeatsPage() {}
+
+  public static String of(String boat, CrewAnswer answer) {
+    Page page = new Page();
+    page.title(boat).paragraph(verdict(answer));
+    if (!answer.seats().isEmpty()) {
+      seats(page, answer);
+    }
+    if (!answer.ashore().isEmpty()) {
+      ashore(page, answer);
+    }
+    if (!answer.seats().isEmpty()) {
+      fewer(page, answer);
+      margins(page, answer);
+    }
+    cautions(page);
+    return page.toString();
+  }
+
+  private static String[] verdict(CrewAnswer answer) {
+    if (answer.seats().isEmpty()) {
+      return new String[] {"Nobody goes: nothing is recommended for these people in this boat"};
+    }
+    return answer.allMayGo()
+        ? new String[] {"Nothing was found against all of them going, seated as told here"}
+        : new String[] {"Not all of them: somebody stays ashore, or the boat goes twice"};
+  }
+
+  private static void seats(Page page, CrewAnswer answer) {
+    page.heading("Who sits where");
+    answer.seats().forEach(s -> page.point(s.place() + ": " + who(s.member())));
+    double all = answer.seats().stream().mapToDouble(s -> s.member().heaviest()).sum();
+    page.gap().paragraph("That comes to " + kilograms(all) + " at the most, dressed");
+  }
+
+  private static String who(Member member) {
+    return member.name() + " (" + member.how() + ")";
+  }
+
+  private static String kilograms(double mass) {
+    return Shown.with(Shown.up(mass, 0), "kg");
+  }
+
+  private static void ashore(Page page, CrewAnswer answer) {
+    page.heading("Who stays ashore");
+    answer.ashore().forEach(m -> page.point(who(m)));
+    if (!answer.breaks().isEmpty()) {
+      page.gap().paragraph("With all of them aboard:").points(answer.breaks());
+    }
+    if (!answer.seats().isEmpty()) {
+      page.gap()
+          .paragraph(
+              "No larger crew of these people may go; of those as large, the one whose people were"
+                  + " named first is shown",
+              "Name others first to see whether they may go instead");
+    }
+  }
+
+  private static void fewer(Page page, CrewAnswer answer) {
+    page.heading("When somebody gets out");
+    if (answer.notAlone().isEmpty() && answer.moves().isEmpty()) {
+      page.paragraph("With one of them gone the others may stay as they sit");
+    }
+    answer.moves().forEach(m -> page.point(move(m)));
+    notAlone(answer).forEach((place, names) -> page.point(alone(place, names)));
+  }
+
+  private static String[] move(CrewAnswer.Move move) {
+    List<String> then = new ArrayList<>();
+    move.seats().forEach(s -> then.add(s.member().name() + " at " + s.place()));
+    return new String[] {
+      "Before " + move.leaving().name() + " gets out the others move: " + Sentence.list(then)
+    };
+  }
+
+  private static Map<String, List<String>> notAlone(CrewAnswer answer) {
+    return answer.notAlone().stream()
+        .collect(
+            Collectors.groupingBy(
+                CrewAnswer.NotAlone::place,
+                LinkedHashMap::new,
+                Collectors.mapping(n -> n.member().name(), Collectors.toList())));
+  }
+
+  private static String alone(String place, List<String> names) {
+    return "Alone in the boat, not at " + place + ": " + Sentence.list(names);
+  }
+
+  private static void margins(Page page, CrewAnswer answer) {
+    page.heading("What is left of each limit, seated so");
+    answer.governing().ifPresent(m -> page.paragraph("Nearest to its limit: " + m.check()));
+    answer.margins().forEach(m -> page.point(words(m)));
+    page.gap()
+        .paragraph("After the allowance for tape and scales, the worst of what they may weigh");
+  }
+
+  private static String words(Margin margin) {
+    Unit unit = margin.unit();
+    double has = unit.shown(margin.value());
+    double limit = unit.shown(margin.limit());
+    return margin.check()
+        + ": "
+        + Shown.with(margin.atLeast() ? unit.down(has) : unit.up(has), unit.word())
+        + (margin.atLeast() ? ", at least " : ", at most ")
+        + Shown.with(margin.atLeast() ? unit.up(limit) : unit.down(limit), unit.word());
+  }
+
+  private static void cautions(Page page) {
+    page.heading("Before anybody steps in");
+    page.point("This is a recommendation, not a capacity plate", "Local rules come first");
+    page.point(
+        "Weigh yourselves",
+        "A youth nobody weighed counts as heavy as nineteen in twenty of that age, a day before"
+            + " the next birthday, and not as the middle one: half of all children are heavier than"
+            + " that, and the table is from years when children were lighter");
+    page.point(
+        "Inspect the boat first",
+        "This asks only where people sit: what nobody does, extra weight and the tests of the"
+            + " chambers stand on the page that inspect prints");
+    page.point("Nothing here says who is old enough to go without a grown-up");
+    page.point("A life jacket that fits, on everybody and fastened, before stepping in");
+  }
+}

@@ -1,0 +1,95 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.files.BoatFile;
+import thwartwise.files.RuleSetFile;
+import thwartwise.files.UnusableInput;
+import thwartwise.inspection.CrewAnswer;
+import thwartwise.inspection.CrewSeating;
+import thwartwise.inspection.Member;
+import thwartwise.measure.Reading;
+import thwartwise.report.SeatsPage;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+import thwartwise.walk.PeopleText;
+
+/** Says who of some people may go in a boat, and where each of them sits. */
+final class SeatsCommand implements ShellCommand {
+  static final OptionWord PEOPLE =
+      new OptionWord(
+          "people", "LIST", "who wants to come, such as \"Iris 62 kg, boy 12, adult\"", true);
+
+  private final Inspector inspector;
+  private final RuleSet rules = RuleSetFile.cautiousDefault();
+
+  SeatsCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "seats";
+  }
+
+  @Override
+  public String getDescription() {
+    return "say who of some people may go, and who sits where";
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(OptionWord.BOAT, PEOPLE, OptionWord.RULES, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Seats up to eight people where most is left of every limit that the boat
+        sets to its crew. Nothing is kept. People are told apart by commas:
+          Iris 62 kg     weighed without life jacket: 5 kg are added
+          Tom 80 dressed weighed with everything on
+          boy 12, girl 10  not weighed, 6 to 19 years old
+          adult          not weighed
+
+        Exit codes, for scripts:
+          0  all of them may go, seated as told
+          1  not all of them, or nobody
+          2  the file or the list cannot be used
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    Given given = new Given(context);
+    Path file = given.path(OptionWord.BOAT);
+    Boat boat = BoatFile.read(file);
+    List<Member> members = members(given.text(PEOPLE).orElseThrow());
+    CrewAnswer answer = answer(file, boat, RuleBooks.of(given), members);
+    PrintWriter out = context.outputWriter();
+    out.println(SeatsPage.of(boat.name(), answer).stripTrailing());
+    return (answer.allMayGo() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
+  }
+
+  private List<Member> members(String typed) {
+    Reading<List<Member>> read = new PeopleText(rules).read(typed);
+    if (read instanceof Reading.Understood<List<Member>> understood) {
+      return understood.value();
+    }
+    throw UsageError.refused(this, read.refusal().orElseThrow());
+  }
+
+  private CrewAnswer answer(Path file, Boat boat, RuleBook book, List<Member> members) {
+    try {
+      return CrewSeating.of(Craft.of(boat, inspector.today()), book, members);
+    } catch (UnusableBoat contradiction) {
+      throw new UnusableInput(file + ": " + contradiction.getMessage());
+    }
+  }
+}

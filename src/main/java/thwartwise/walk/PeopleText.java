@@ -1,0 +1,150 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import thwartwise.inspection.Member;
+import thwartwise.inspection.Sex;
+import thwartwise.inspection.WeightForAge;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.NameReader;
+import thwartwise.measure.QuantityReader;
+import thwartwise.measure.Quoted;
+import thwartwise.measure.Reading;
+import thwartwise.measure.UnitSystem;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Reads who wants to come along: {@code Iris 62 kg, Tom 80 dressed, boy 12, girl 10, adult}. A bare
+ * number after a name is kilograms, after boy or girl whole years.
+ */
+public final class PeopleText {
+  private static final int MOST = 8;
+  private static final double LIGHTEST = 8;
+  private static final String EXAMPLE = "\"Iris 62 kg, boy 12, girl 10, adult\"";
+
+  /** A comma with a figure on both sides may be a decimal one. */
+  private static final Pattern BETWEEN = Pattern.compile(";|,(?!\\d)|(?<!\\d),");
+
+  private static final Pattern YOUTH = Pattern.compile("(boy|girl)\\s+(?:of\\s+)?(\\d{1,3})");
+  private static final Pattern WEIGHED =
+      Pattern.compile("(?<name>\\D*?\\D)\\s+(?<mass>\\d.*?)(?<dressed>\\s+dressed)?");
+
+  private final RuleSet rules;
+
+  public PeopleText(RuleSet rules) {
+    this.rules = rules;
+  }
+
+  public Reading<List<Member>> read(String typed) {
+    List<Member> members = new ArrayList<>();
+    for (String one : BETWEEN.split(typed)) {
+      if (!one.isBlank()) {
+        Reading<Member> member = member(one.strip(), members);
+        if (member.refusal().isPresent()) {
+          return Reading.refused(member.refusal().get());
+        }
+        member.as(members::add);
+      }
+    }
+    return several(members, typed);
+  }
+
+  private static Reading<List<Member>> several(List<Member> members, String typed) {
+    if (members.isEmpty()) {
+      return Reading.refused(
+          "%s names nobody. Type who wants to come, such as %s."
+              .formatted(Quoted.of(typed), EXAMPLE));
+    }
+    return members.size() > MOST
+        ? Reading.refused(
+            "%d people are named; at most %d can be seated here. Name fewer."
+                .formatted(members.size(), MOST))
+        : Reading.understood(List.copyOf(members), "");
+  }
+
+  private Reading<Member> member(String one, List<Member> before) {
+    String plain = one.toLowerCase(Locale.ROOT);
+    if (plain.equals("adult")) {
+      return Reading.understood(Member.adult(free("adult", before), rules), "");
+    }
+    Matcher youth = YOUTH.matcher(plain);
+    if (youth.matches()) {
+      return youth(youth, one, before);
+    }
+    Matcher weighed = WEIGHED.matcher(one);
+    return weighed.matches() ? weighed(weighed, before) : Reading.refused(noWeight(one));
+  }
+
+  private static String noWeight(String one) {
+    return "%s has no weight. Type kilograms after a name, an age after boy or girl, or adult, such as %s."
+        .formatted(Quoted.of(one), EXAMPLE);
+  }
+
+  private static Reading<Member> youth(Matcher youth, String one, List<Member> before) {
+    Sex sex = youth.group(1).equals("boy") ? Sex.BOY : Sex.GIRL;
+    int age = Integer.parseInt(youth.group(2));
+    return WeightForAge.covers(age)
+        ? Reading.understood(Member.youth(free(sex.word() + " of " + age, before), sex, age), "")
+        : Reading.refused(
+            "%s: weights by age are known from %d to %d years. Weigh them and type the kilograms, such as \"%s 31 kg\"."
+                .formatted(Quoted.of(one), WeightForAge.YOUNGEST, WeightForAge.OLDEST, sex.word()));
+  }
+
+  private Reading<Member> weighed(Matcher weighed, List<Member> before) {
+    boolean dressed = weighed.group("dressed") != null;
+    return new NameReader(30)
+        .read(weighed.group("name"))
+        .unless(name -> taken(name, before))
+        .then(
+            name ->
+                new QuantityReader(Dimension.MASS, UnitSystem.METRIC)
+                    .read(weighed.group("mass"))
+                    .as(mass -> named(name, mass.si(), dressed)))
+        .unless(this::unlikely);
+  }
+
+  private static Member named(String name, double mass, boolean dressed) {
+    double positive = Math.max(mass, Double.MIN_NORMAL);
+    return dressed ? Member.weighedDressed(name, positive) : Member.weighed(name, positive);
+  }
+
+  private Optional<String> unlikely(Member member) {
+    double most = rules.value("heaviest-person");
+    if (member.heaviest() >= LIGHTEST && member.heaviest() <= most) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "%s at %.0f kg, dressed: from %.0f to %.0f kg can be seated here. Weigh them again, or"
+                + " leave them out.",
+            Quoted.of(member.name()),
+            member.heaviest(),
+            LIGHTEST,
+            Math.floor(most)));
+  }
+
+  private static Optional<String> taken(String name, List<Member> before) {
+    return isFree(name, before)
+        ? Optional.empty()
+        : Optional.of(
+            "Two people are called %s. Give each a name of their own.".formatted(Quoted.of(name)));
+  }
+
+  private static boolean isFree(String name, List<Member> before) {
+    return before.stream().noneMatch(m -> m.name().equals(name));
+  }
+
+  /** With a number behind it where there is one already. */
+  private static String free(String name, List<Member> before) {
+    String found = name;
+    for (int i = 2; !isFree(found, before); i++) {
+      found = name + ", number " + i;
+    }
+    return found;
+  }
+}
