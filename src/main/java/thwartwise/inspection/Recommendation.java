@@ -17,6 +17,8 @@ import java.util.List;
  *     be
  * @param withheld true when nothing is recommended
  * @param reasons why it is withheld or lower than hoped, in words
+ * @param margins of the recommended crew, the worst in any seating it is allowed, nearest to its
+ *     limit first
  */
 public record Recommendation(
     int people,
@@ -32,13 +34,49 @@ public record Recommendation(
     List<List<String>> excludedSeatings,
     List<CrewLimit> crewLimits,
     boolean withheld,
-    List<String> reasons) {
+    List<String> reasons,
+    List<Margin> margins) {
 
   public Recommendation {
+    margins = List.copyOf(margins);
     nextPersonBreaks = List.copyOf(nextPersonBreaks);
     excludedSeatings = List.copyOf(excludedSeatings);
     crewLimits = List.copyOf(crewLimits);
     reasons = List.copyOf(reasons);
+  }
+
+  /** One that was kept before margins were. */
+  public Recommendation(
+      int people,
+      double crew,
+      double load,
+      double extra,
+      double adult,
+      int staysUpWith,
+      int holdsUpWhenSwamped,
+      int ifClaimedChambersProve,
+      String governedBy,
+      List<String> nextPersonBreaks,
+      List<List<String>> excludedSeatings,
+      List<CrewLimit> crewLimits,
+      boolean withheld,
+      List<String> reasons) {
+    this(
+        people,
+        crew,
+        load,
+        extra,
+        adult,
+        staysUpWith,
+        holdsUpWhenSwamped,
+        ifClaimedChambersProve,
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        crewLimits,
+        withheld,
+        reasons,
+        List.of());
   }
 
   /**
