@@ -1,6 +1,8 @@
 package thwartwise.files;
 
 import java.util.List;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.Margin;
 import thwartwise.inspection.Recommendation;
 
 /** The recommendation, read back. */
@@ -25,7 +27,27 @@ final class RecommendationFields {
             .map(RecommendationFields::crewLimit)
             .toList(),
         ReportFields.flag(fields, "withheld"),
-        ReportFields.texts(fields.value("reasons", ReportFields.REMEDY)));
+        ReportFields.texts(fields.value("reasons", ReportFields.REMEDY)),
+        margins(fields));
+  }
+
+  /** Records older than the margins have none. */
+  private static List<Margin> margins(Fields fields) {
+    return fields.says("margins")
+        ? ReportFields.list(fields, "margins", "margin").stream()
+            .map(RecommendationFields::margin)
+            .toList()
+        : List.of();
+  }
+
+  private static Margin margin(Fields margin) {
+    Unit unit = margin.oneOf("unit", ReportFields.UNITS, ReportFields.REMEDY);
+    return new Margin(
+        ReportFields.text(margin, "check"),
+        unit.si(Figures.read(margin, "value")),
+        unit.si(Figures.read(margin, "limit")),
+        ReportFields.flag(margin, "atLeast"),
+        unit);
   }
 
   private static Recommendation.CrewLimit crewLimit(Fields crew) {

@@ -1,5 +1,6 @@
 package thwartwise.files;
 
+import thwartwise.inspection.Margin;
 import thwartwise.inspection.Recommendation;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -24,6 +25,16 @@ final class RecommendationTree {
         "crewLimits", ReportTree.list(recommendation.crewLimits(), RecommendationTree::crewLimit));
     node.put("withheld", recommendation.withheld());
     node.set("reasons", ReportTree.texts(recommendation.reasons()));
+    node.set("margins", ReportTree.list(recommendation.margins(), RecommendationTree::margin));
+    return node;
+  }
+
+  private static ObjectNode margin(Margin margin) {
+    ObjectNode node = JsonText.object().put("check", margin.check());
+    Figures.put(node, "value", margin.unit().shown(margin.value()));
+    Figures.put(node, "limit", margin.unit().shown(margin.limit()));
+    node.put("atLeast", margin.atLeast()).put("unit", margin.unit().symbol());
+    Figures.put(node, "shareOfLimit", margin.share());
     return node;
   }
 

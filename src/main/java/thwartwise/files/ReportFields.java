@@ -19,7 +19,7 @@ final class ReportFields {
   static final String REMEDY = "Take the file as it was written.";
   private static final Choice<Role> ROLES = Choice.of(Role::word, Role.values());
   private static final Choice<Outcome> OUTCOMES = Choice.of(Outcome::word, Outcome.values());
-  private static final Choice<Unit> UNITS = Choice.of(Unit::symbol, Unit.values());
+  static final Choice<Unit> UNITS = Choice.of(Unit::symbol, Unit.values());
 
   private ReportFields() {}
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Craft;
+import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.RuleSet;
 
@@ -79,7 +80,16 @@ final class Limits {
         withheld ? List.of() : search.excluded(people, design),
         withheld ? List.of() : crewLimits(people, crewMass),
         withheld,
-        reasons(people, crew, outside));
+        reasons(people, crew, outside),
+        withheld ? List.of() : margins(crew));
+  }
+
+  private List<Margin> margins(Crew crew) {
+    List<Trial> trials =
+        crew.seatings().stream().flatMap(s -> judge.trials(s, crew.each()).stream()).toList();
+    return judge.margins(trials).stream()
+        .sorted(Comparator.comparingDouble(Margin::share))
+        .toList();
   }
 
   private double crewMass(int people, Crew crew) {

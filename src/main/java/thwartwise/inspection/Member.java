@@ -1,7 +1,6 @@
 package thwartwise.inspection;
 
 import java.util.Locale;
-import thwartwise.rules.RuleSet;
 
 /**
  * Somebody who wants to come along: a name and what they may weigh, dressed and with a life jacket
@@ -23,9 +22,8 @@ public record Member(String name, double lightest, double heaviest, String how) 
   }
 
   /** An adult nobody weighed: anything from the lightest person up to the one planned with. */
-  public static Member adult(String name, RuleSet rules) {
-    double adult = rules.value("design-person");
-    return new Member(name, rules.value("lightest-person"), adult, said("an adult", adult));
+  public static Member adult(String name, Planned planned) {
+    return new Member(name, planned.lightest(), planned.adult(), said("an adult", planned.adult()));
   }
 
   /** Weighed without clothes and life jacket, which come on top. */

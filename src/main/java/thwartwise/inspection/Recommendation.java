@@ -18,6 +18,8 @@ import java.util.stream.Stream;
  *     be
  * @param withheld true when nothing is recommended
  * @param reasons why it is withheld or lower than hoped, in words
+ * @param margins of the recommended crew, the worst in any seating it is allowed, nearest to its
+ *     limit first
  */
 public record Recommendation(
     int people,
@@ -33,9 +35,11 @@ public record Recommendation(
     List<List<String>> excludedSeatings,
     List<CrewLimit> crewLimits,
     boolean withheld,
-    List<String> reasons) {
+    List<String> reasons,
+    List<Margin> margins) {
 
   public Recommendation {
+    margins = List.copyOf(margins);
     nextPersonBreaks = List.copyOf(nextPersonBreaks);
     excludedSeatings = List.copyOf(excludedSeatings);
     crewLimits = List.copyOf(crewLimits);
@@ -61,7 +65,42 @@ public record Recommendation(
         excludedSeatings,
         crewLimits.stream().flatMap(limit -> limit.notAbove(other.crewLimits)).toList(),
         false,
-        reasons);
+        reasons,
+        margins);
+  }
+
+  /** One that was kept before margins were. */
+  public Recommendation(
+      int people,
+      double crew,
+      double load,
+      double extra,
+      double adult,
+      int staysUpWith,
+      int holdsUpWhenSwamped,
+      int ifClaimedChambersProve,
+      String governedBy,
+      List<String> nextPersonBreaks,
+      List<List<String>> excludedSeatings,
+      List<CrewLimit> crewLimits,
+      boolean withheld,
+      List<String> reasons) {
+    this(
+        people,
+        crew,
+        load,
+        extra,
+        adult,
+        staysUpWith,
+        holdsUpWhenSwamped,
+        ifClaimedChambersProve,
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        crewLimits,
+        withheld,
+        reasons,
+        List.of());
   }
 
   /**

@@ -14,6 +14,7 @@ import thwartwise.files.UnusableInput;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.CrewSeating;
 import thwartwise.inspection.Member;
+import thwartwise.inspection.Planned;
 import thwartwise.measure.Reading;
 import thwartwise.report.SeatsPage;
 import thwartwise.rules.RuleBook;
@@ -23,8 +24,7 @@ import thwartwise.walk.PeopleText;
 /** Says who of some people may go in a boat, and where each of them sits. */
 final class SeatsCommand implements ShellCommand {
   static final OptionWord PEOPLE =
-      new OptionWord(
-          "people", "LIST", "who wants to come, such as \"Iris 62 kg, boy 12, adult\"", true);
+      new OptionWord("people", "LIST", "who wants to come: \"Iris 62 kg, boy 12, adult\"", true);
 
   private final Inspector inspector;
   private final RuleSet rules = RuleSetFile.cautiousDefault();
@@ -78,7 +78,7 @@ final class SeatsCommand implements ShellCommand {
   }
 
   private List<Member> members(String typed) {
-    Reading<List<Member>> read = new PeopleText(rules).read(typed);
+    Reading<List<Member>> read = new PeopleText(Planned.of(rules)).read(typed);
     if (read instanceof Reading.Understood<List<Member>> understood) {
       return understood.value();
     }

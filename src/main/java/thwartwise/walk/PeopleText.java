@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.inspection.Member;
+import thwartwise.inspection.Planned;
 import thwartwise.inspection.Sex;
 import thwartwise.inspection.WeightForAge;
 import thwartwise.measure.Dimension;
@@ -15,7 +16,6 @@ import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Quoted;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
-import thwartwise.rules.RuleSet;
 
 /**
  * Reads who wants to come along: {@code Iris 62 kg, Tom 80 dressed, boy 12, girl 10, adult}. A bare
@@ -33,10 +33,10 @@ public final class PeopleText {
   private static final Pattern WEIGHED =
       Pattern.compile("(?<name>\\D*?\\D)\\s+(?<mass>\\d.*?)(?<dressed>\\s+dressed)?");
 
-  private final RuleSet rules;
+  private final Planned planned;
 
-  public PeopleText(RuleSet rules) {
-    this.rules = rules;
+  public PeopleText(Planned planned) {
+    this.planned = planned;
   }
 
   public Reading<List<Member>> read(String typed) {
@@ -69,7 +69,7 @@ public final class PeopleText {
   private Reading<Member> member(String one, List<Member> before) {
     String plain = one.toLowerCase(Locale.ROOT);
     if (plain.equals("adult")) {
-      return Reading.understood(Member.adult(free("adult", before), rules), "");
+      return Reading.understood(Member.adult(free("adult", before), planned), "");
     }
     Matcher youth = YOUTH.matcher(plain);
     if (youth.matches()) {
@@ -113,7 +113,7 @@ public final class PeopleText {
   }
 
   private Optional<String> unlikely(Member member) {
-    double most = rules.value("heaviest-person");
+    double most = planned.heaviest();
     if (member.heaviest() >= LIGHTEST && member.heaviest() <= most) {
       return Optional.empty();
     }

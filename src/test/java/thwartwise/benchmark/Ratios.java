@@ -39,6 +39,12 @@ public final class Ratios {
         sections + " sections and solver / one equilibrium",
         Spread.of(rounds, Round::sectionsOverOurs),
         "at least 20");
+    for (String who : List.of("adults", "young")) {
+      print(
+          "eight people on eight places, " + who + ", seconds by the clock",
+          Spread.of(rounds, r -> r.seated(who)),
+          "at most 1");
+    }
     print(
         "growth of an immersed part, exponent over triangles",
         Spread.of(rounds, r -> r.growth(n -> (double) hull(n).triangleCount())),
@@ -56,7 +62,7 @@ public final class Ratios {
   private static Round round() throws RunnerException {
     List<RunResult> results = new ArrayList<>();
     results.addAll(new Runner(brief("Immersion|Growth").build()).run());
-    results.addAll(new Runner(longer("Equilibrium").build()).run());
+    results.addAll(new Runner(longer("Equilibrium|Seats").build()).run());
     return new Round(results);
   }
 

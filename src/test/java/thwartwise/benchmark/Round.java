@@ -25,6 +25,15 @@ final class Round {
     return spent("EquilibriumBenchmark.sectionsAndSolver") / spent("EquilibriumBenchmark.ours");
   }
 
+  /** Seconds by the clock for eight people and eight places, the median. */
+  double seated(String who) {
+    return results.stream()
+        .filter(r -> r.getParams().getBenchmark().endsWith("SeatsBenchmark." + who))
+        .mapToDouble(r -> r.getPrimaryResult().getStatistics().getPercentile(50))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Slope of the straight line of least squares through log(time) over log(size). */
   double growth(DoubleUnaryOperator size) {
     List<String> stations =

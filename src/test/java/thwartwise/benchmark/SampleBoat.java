@@ -10,6 +10,7 @@ import thwartwise.afloat.Floating;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
 import thwartwise.files.BoatFile;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Solid;
@@ -46,6 +47,25 @@ final class SampleBoat {
       }
     }
     return plane;
+  }
+
+  /** The same boat empty, with other places. */
+  static Boat withPlaces(List<Place> places) {
+    Boat boat = boat();
+    return new Boat(
+        boat.name(),
+        boat.water(),
+        boat.hull(),
+        boat.openings(),
+        boat.chambers(),
+        places,
+        boat.kit(),
+        List.of(),
+        boat.propulsion(),
+        boat.cleats(),
+        boat.bailer(),
+        boat.measuredBy(),
+        boat.assumptions());
   }
 
   private static Boat boat() {

@@ -67,6 +67,22 @@ class ReportJsonTest {
   }
 
   @Test
+  void the_margins_are_in_shown_units_and_a_share_of_the_limit() {
+    assertThat(json.at("/recommendation/margins/0").toString())
+        .isEqualTo(
+            "{\"check\":\"swamped, fore locker lost\",\"value\":23.5,\"limit\":20.0,"
+                + "\"atLeast\":true,\"unit\":\"kg\",\"shareOfLimit\":0.175}");
+  }
+
+  @Test
+  void a_report_from_before_the_margins_is_read_without_them() {
+    String text = ReportJson.write(report);
+    String older = text.replaceFirst("(?s),\\s*\"margins\" : \\[.*?\\]", "");
+    assertThat(older).doesNotContain("margins").isNotEqualTo(text);
+    assertThat(ReportJson.parse(older, "older").recommendation().margins()).isEmpty();
+  }
+
+  @Test
   void loose_water_is_in_litres() {
     assertThat(json.at("/asLoaded/looseWater/0").toString())
         .isEqualTo(

@@ -13,6 +13,7 @@ import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Margin;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
@@ -121,7 +122,10 @@ public final class SampleRecords {
                 75.6,
                 List.of(List.of("stern seat"), List.of("midships thwart", "midships thwart")))),
         false,
-        List.of("Only the proven chamber counts."));
+        List.of("Only the proven chamber counts."),
+        List.of(
+            new Margin("swamped, fore locker lost", 23.5, 20, true, Unit.KILOGRAM),
+            new Margin("three fifths to one side", 0.125, 0.4, false, Unit.DEGREE)));
   }
 
   public static Recommendation nothing(List<CrewLimit> lighter, String... reasons) {

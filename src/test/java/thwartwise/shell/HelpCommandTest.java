@@ -23,6 +23,7 @@ class HelpCommandTest {
 
               walk          measure a boat step by step, then inspect it
               inspect       inspect a boat file and keep the dated record
+              seats         say who of some people may go, and who sits where
               demo          write an invented boat's file and inspect it
               help          list the commands, or explain one
               version       say which version this is
@@ -55,7 +56,7 @@ class HelpCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"walk", "inspect", "demo", "help", "version", "quit"})
+  @ValueSource(strings = {"walk", "inspect", "seats", "demo", "help", "version", "quit"})
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();
 
@@ -85,7 +86,7 @@ class HelpCommandTest {
 
   @Test
   void no_word_promises_what_nobody_can() {
-    for (String command : List.of("walk", "inspect", "demo", "help", "version", "quit")) {
+    for (String command : List.of("walk", "inspect", "seats", "demo", "help", "version", "quit")) {
       shell.run("help", command);
     }
     shell.run("help");

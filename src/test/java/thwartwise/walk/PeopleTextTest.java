@@ -9,11 +9,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.files.RuleSetFile;
 import thwartwise.inspection.Member;
+import thwartwise.inspection.Planned;
 import thwartwise.inspection.Sex;
 import thwartwise.measure.Reading;
 
 class PeopleTextTest {
-  private static final PeopleText READER = new PeopleText(RuleSetFile.cautiousDefault());
+  private static final Planned PLANNED = Planned.of(RuleSetFile.cautiousDefault());
+  private static final PeopleText READER = new PeopleText(PLANNED);
 
   private static List<Member> read(String typed) {
     Reading<List<Member>> read = READER.read(typed);
@@ -33,7 +35,7 @@ class PeopleTextTest {
             Member.weighedDressed("Tom", 80),
             Member.youth("boy of 12", Sex.BOY, 12),
             Member.youth("girl of 10", Sex.GIRL, 10),
-            Member.adult("adult", RuleSetFile.cautiousDefault()));
+            Member.adult("adult", PLANNED));
   }
 
   @ParameterizedTest

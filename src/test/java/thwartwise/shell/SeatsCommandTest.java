@@ -1,0 +1,81 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.files.BoatFile;
+
+class SeatsCommandTest {
+  @TempDir Path temp;
+  private final TestShell shell = TestShell.open();
+  private String boat;
+
+  @BeforeEach
+  void lay_out_the_demo_boat() throws IOException {
+    Path file = temp.resolve("boat.json");
+    Files.writeString(file, BoatFile.write(DemoBoat.asOf(TestShell.TODAY)));
+    boat = file.toString();
+  }
+
+  @Test
+  void all_of_them_may_go_and_each_has_a_seat() {
+    assertThat(shell.run("seats", "--boat", boat, "--people", "Iris 59 kg, boy 12")).isZero();
+
+    assertThat(shell.err()).isEmpty();
+    assertThat(shell.out())
+        .startsWith(
+            """
+            Custard Tart
+            ============
+            Nothing was found against all of them going, seated as told here.
+
+            Who sits where
+            --------------
+            * Bow seat: Iris (weighed, and 5 kg for clothes and life jacket: up to 64 kg).
+            * Middle thwart: boy of 12 (a heavy boy of 12 and 5 kg for clothes: up to 72
+              kg).
+
+            That comes to 136 kg at the most, dressed.
+            """)
+        .contains("This is a recommendation, not a capacity plate.")
+        .doesNotContain("stays ashore");
+    assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void whoever_stays_ashore_is_named_with_the_reason() {
+    int code = shell.run("seats", "--boat", boat, "--people", "Iris 62, Tom 80, Max 95 dressed");
+
+    assertThat(code).isEqualTo(1);
+    assertThat(shell.out())
+        .contains(
+            "Not all of them: somebody stays ashore, or the boat goes twice.",
+            "* Max (weighed dressed, life jacket on: up to 95 kg).",
+            "With all of them aboard:\n* ");
+  }
+
+  @Test
+  void an_unusable_list_is_told_in_one_line() {
+    assertThat(shell.run("seats", "--boat", boat, "--people", "boy 4")).isEqualTo(2);
+
+    assertThat(shell.out()).isEmpty();
+    assertThat(shell.err())
+        .isEqualTo(
+            "seats: \"boy 4\": weights by age are known from 6 to 19 years. Weigh them and type the"
+                + " kilograms, such as \"boy 31 kg\".\n");
+  }
+
+  @Test
+  void nothing_is_kept() throws IOException {
+    shell.run("seats", "--boat", boat, "--people", "Iris 59 kg");
+
+    try (var files = Files.list(temp)) {
+      assertThat(files).containsExactly(Path.of(boat));
+    }
+  }
+}
