@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -78,7 +79,7 @@ final class Limits {
         governedBy(people),
         nextPersonBreaks(people),
         withheld ? List.of() : search.excluded(people, design),
-        withheld ? List.of() : crewLimits(people, crewMass),
+        withheld ? List.of() : crewLimits(people, load - kit),
         withheld,
         reasons(people, crew, outside),
         withheld ? List.of() : margins(crew));
@@ -134,22 +135,30 @@ final class Limits {
     return new Limits(new Judge(craft.withClaimsProven(), rules), rules, figures).people();
   }
 
-  private List<Recommendation.CrewLimit> crewLimits(int people, double crewMass) {
+  /**
+   * For each number of people how heavy each may be. More people than adults are recommended are
+   * told of one more at most, and of others only where each may be as heavy as somebody who may go
+   * alone: nobody is to read leave for a crowd of small children out of it.
+   *
+   * @param room mass of people that the whole load leaves, kg
+   */
+  private List<Recommendation.CrewLimit> crewLimits(int people, double room) {
     List<Recommendation.CrewLimit> limits = new ArrayList<>();
-    double keepingSeats = people > 0 ? search.eachUpToKeepingSeats(people) : 0;
-    for (int n = 1; n <= most(people); n++) {
-      double each = n <= people ? keepingSeats : search.eachUpTo(n);
-      double held = Math.floor(Math.min(each, crewMass / n));
-      if (held >= rules.value("lightest-person")) {
-        limits.add(
-            new Recommendation.CrewLimit(n, held, search.excluded(n, n <= people ? design : held)));
+    double all = Math.min(room, caps.room());
+    for (int n = 1; n <= Math.min(search.room(), caps.heads()); n++) {
+      double each = Math.floor(Math.min(each(n, people), all / n));
+      double least = rules.value(n <= people + 1 ? "lightest-person" : "lone-person");
+      if (!(each >= least)) {
+        return limits;
       }
+      limits.add(
+          new Recommendation.CrewLimit(n, each, search.excluded(n, n <= people ? design : each)));
     }
     return limits;
   }
 
-  private int most(int people) {
-    return Math.min(Math.min(people + 1, search.room()), caps.heads());
+  private double each(int n, int people) {
+    return n <= people ? search.eachUpToKeepingSeats(people) : search.eachUpTo(n);
   }
 
   private String governedBy(int people) {
