@@ -44,10 +44,11 @@ final class TriedRules {
         Worked.heads("everyone hard to one side", people)
             .noting(
                 String.format(
-                    Locale.ROOT,
-                    "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
-                    each,
-                    Math.floor(Math.toDegrees(most) * 10) / 10)));
+                        Locale.ROOT,
+                        "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
+                        each,
+                        Math.floor(Math.toDegrees(most) * 10) / 10)
+                    + full(people, boat)));
   }
 
   /** A weight under water over the side, a third of the length from each end in turn. */
@@ -59,11 +60,17 @@ final class TriedRules {
         Worked.heads("swamped with a weight over the side", people)
             .noting(
                 String.format(
-                    Locale.ROOT,
-                    "a weight of %.0f kg under water for each, at least %.0f kg; it floats and"
-                        + " stays upright",
-                    each,
-                    least)));
+                        Locale.ROOT,
+                        "a weight of %.0f kg under water for each, at least %.0f kg; it floats and"
+                            + " stays upright",
+                        each,
+                        least)
+                    + full(people, boat)));
+  }
+
+  /** Then the places ended the trial and not the boat. */
+  private static String full(int people, Rated boat) {
+    return people == boat.room() ? "; there is no place for more" : "";
   }
 
   /** 10 + (24 − L)³/600 degrees, in radians. */
