@@ -24,7 +24,7 @@ import thwartwise.rules.Working;
  * fails or no place is left. As measured, without our allowance, for they are others' rules.
  */
 final class TriedRules {
-  private static final List<Boolean> SIDES = List.of(true, false);
+  private static final List<Boolean> BOTH = List.of(true, false);
 
   private TriedRules() {}
 
@@ -78,6 +78,11 @@ final class TriedRules {
     return Math.toRadians(base + Math.pow(24 - length, 3) / 600);
   }
 
+  /** To port; to starboard too where that is another boat. */
+  private static List<Boolean> sides(Craft craft) {
+    return craft.isSymmetric() ? List.of(true) : BOTH;
+  }
+
   private static int most(int room, IntPredicate holds) {
     int people = 0;
     while (people < room && holds.test(people + 1)) {
@@ -87,9 +92,9 @@ final class TriedRules {
   }
 
   private static boolean staysUp(Craft craft, int people, double each, double heel) {
-    return Seating.of(people, craft.boat().places()).stream()
+    return Seating.of(people, craft.boat().places()).parallelStream()
         .map(s -> s.bodies(craft, Collections.nCopies(people, each)))
-        .allMatch(bodies -> SIDES.stream().allMatch(port -> dry(craft, bodies, port, heel)));
+        .allMatch(bodies -> sides(craft).stream().allMatch(port -> dry(craft, bodies, port, heel)));
   }
 
   private static boolean dry(Craft craft, List<Body> bodies, boolean port, double heel) {
@@ -108,7 +113,7 @@ final class TriedRules {
     List<Vector3> over = new ArrayList<>();
     for (double third : List.of(1 / 3.0, 2 / 3.0)) {
       double x = boat.aftEnd() + third * boat.length();
-      SIDES.forEach(port -> over.add(craft.form().railAt(x, port)));
+      sides(craft).forEach(port -> over.add(craft.form().railAt(x, port)));
     }
     return over.stream()
         .map(at -> Trial.of(craft, List.of(), "").with(new Loading.Weight(mass, at)))
