@@ -12,8 +12,9 @@ import thwartwise.boat.Boat;
 import thwartwise.record.InspectionRecord;
 
 /**
- * The folder that holds boats, drafts and records. It need not exist: it is made when the first
- * file is written. Whatever cannot be written or read is one {@link UnusableInput}.
+ * The folder that holds boats, drafts, records and rules of one's own. It need not exist: it is
+ * made when the first file is written. Whatever cannot be written or read is one {@link
+ * UnusableInput}.
  */
 public record Workspace(Path folder) {
   private static final String ENDING = ".json";

@@ -63,7 +63,7 @@ public final class Inspection {
         craft.spaces().stream().map(Inspection::chamber).toList(),
         findings(loaded, limit, recommendation),
         recommendation,
-        applied.figures(limit.people()),
+        applied.figures(recommendation.withheld() ? List.of() : limit.people()),
         Assumptions.of(craft, rules),
         applied.ruleSet());
   }

@@ -24,7 +24,7 @@ import thwartwise.rules.Working;
  * fails or no place is left. As measured, without our allowance, for they are others' rules.
  */
 final class TriedRules {
-  private static final List<Boolean> SIDES = List.of(true, false);
+  private static final List<Boolean> BOTH = List.of(true, false);
 
   private TriedRules() {}
 
@@ -44,10 +44,11 @@ final class TriedRules {
         Worked.heads("everyone hard to one side", people)
             .noting(
                 String.format(
-                    Locale.ROOT,
-                    "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
-                    each,
-                    Math.floor(Math.toDegrees(most) * 10) / 10)));
+                        Locale.ROOT,
+                        "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
+                        each,
+                        Math.floor(Math.toDegrees(most) * 10) / 10)
+                    + full(people, boat)));
   }
 
   /** A weight under water over the side, a third of the length from each end in turn. */
@@ -59,16 +60,27 @@ final class TriedRules {
         Worked.heads("swamped with a weight over the side", people)
             .noting(
                 String.format(
-                    Locale.ROOT,
-                    "a weight of %.0f kg under water for each, at least %.0f kg; it floats and"
-                        + " stays upright",
-                    each,
-                    least)));
+                        Locale.ROOT,
+                        "a weight of %.0f kg under water for each, at least %.0f kg; it floats and"
+                            + " stays upright",
+                        each,
+                        least)
+                    + full(people, boat)));
+  }
+
+  /** Then the places ended the trial and not the boat. */
+  private static String full(int people, Rated boat) {
+    return people == boat.room() ? "; there is no place for more" : "";
   }
 
   /** 10 + (24 − L)³/600 degrees, in radians. */
   static double heel(double base, double length) {
     return Math.toRadians(base + Math.pow(24 - length, 3) / 600);
+  }
+
+  /** To port; to starboard too where that is another boat. */
+  private static List<Boolean> sides(Craft craft) {
+    return craft.isSymmetric() ? List.of(true) : BOTH;
   }
 
   private static int most(int room, IntPredicate holds) {
@@ -80,9 +92,9 @@ final class TriedRules {
   }
 
   private static boolean staysUp(Craft craft, int people, double each, double heel) {
-    return Seating.of(people, craft.boat().places()).stream()
+    return Seating.of(people, craft.boat().places()).parallelStream()
         .map(s -> s.bodies(craft, Collections.nCopies(people, each)))
-        .allMatch(bodies -> SIDES.stream().allMatch(port -> dry(craft, bodies, port, heel)));
+        .allMatch(bodies -> sides(craft).stream().allMatch(port -> dry(craft, bodies, port, heel)));
   }
 
   private static boolean dry(Craft craft, List<Body> bodies, boolean port, double heel) {
@@ -101,7 +113,7 @@ final class TriedRules {
     List<Vector3> over = new ArrayList<>();
     for (double third : List.of(1 / 3.0, 2 / 3.0)) {
       double x = boat.aftEnd() + third * boat.length();
-      SIDES.forEach(port -> over.add(craft.form().railAt(x, port)));
+      sides(craft).forEach(port -> over.add(craft.form().railAt(x, port)));
     }
     return over.stream()
         .map(at -> Trial.of(craft, List.of(), "").with(new Loading.Weight(mass, at)))

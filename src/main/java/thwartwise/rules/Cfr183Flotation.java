@@ -40,7 +40,16 @@ final class Cfr183Flotation {
             + volume(motor(boat), AIR)
             + volume(people(Cfr183.persons(boat), Cfr183.weight(boat)), AIR);
     return List.of(
-        Worked.of(title, Caps.FLOTATION, Math.max(0, needed)).against(counted(boat)).noting(LEVEL));
+        Worked.of(title, Caps.FLOTATION, Math.max(0, needed))
+            .against(counted(boat))
+            .noting(note(boat)));
+  }
+
+  private static String note(Rated boat) {
+    return LEVEL
+        + (Cfr183.overTwoHorsepower(boat)
+            ? "; over 2 hp air built into the hull does not count there"
+            : "");
   }
 
   /** 183.105 (READ): for boats that need only float somehow. */

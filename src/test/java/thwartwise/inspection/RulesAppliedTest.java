@@ -29,13 +29,17 @@ import thwartwise.geometry.Span;
 import thwartwise.rules.Basis;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
+import thwartwise.rules.Formula;
+import thwartwise.rules.Formulas;
 import thwartwise.rules.Limit;
 import thwartwise.rules.Parameters;
 import thwartwise.rules.Rated;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.Standing;
+import thwartwise.rules.Step;
 import thwartwise.rules.Stricter;
+import thwartwise.rules.Working;
 
 /** What other rule sets do to a recommendation: they may lower it, and nothing else. */
 class RulesAppliedTest {
@@ -268,6 +272,83 @@ class RulesAppliedTest {
     assertThat(new RulesApplied(craft, ALONE.and(List.of(pond))).ruleSet())
         .isEqualTo(OWN.cited() + "; made stricter by Pond, 2026");
     assertThat(new RulesApplied(craft, RuleSetFile.shippedBook()).ruleSet()).isEqualTo(OWN.cited());
+  }
+
+  /** A name without a working would only be found out on the day somebody uses it. */
+  @ParameterizedTest
+  @MethodSource("formulas")
+  void every_formula_by_name_has_a_working(String name) {
+    Formula formula = Formulas.named(name).orElseThrow();
+    Working working = TriedRules.all().getOrDefault(name, formula.working());
+    Rated boat = new Rated(box().craft(), OWN, List.of());
+    assertThat(working.of(boat, usual(formula))).allMatch(w -> !w.title().isBlank());
+  }
+
+  static List<String> formulas() {
+    return Formulas.names();
+  }
+
+  private static Parameters usual(Formula formula) {
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    Map<String, List<Step>> steps = new LinkedHashMap<>();
+    formula.parameters().forEach(p -> numbers.put(p.name(), p.otherwise().orElse(p.least())));
+    formula.parameters().forEach(p -> steps.put(p.name(), List.of(new Step(5, 2))));
+    return new Parameters(numbers, steps);
+  }
+
+  @Test
+  void a_trial_that_ended_for_want_of_places_says_so() {
+    BoxBoat tanks = box().proven("aft", new Span(0, 0.5)).proven("fore", new Span(2.5, 3));
+    assertThat(
+            TriedRules.all()
+                .get(Formulas.SWAMPED_WEIGHT)
+                .of(
+                    new Rated(tanks.craft(), OWN, List.of()),
+                    new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
+                .get(0)
+                .note())
+        .isEqualTo(
+            "a weight of 6 kg under water for each, at least 15 kg; it floats and stays upright;"
+                + " there is no place for more");
+  }
+
+  // The whole run: the sets' figures are in the report, the beside ones with the crew aboard.
+  @Test
+  void the_report_holds_every_set_whether_it_applies_or_not() {
+    Boat boat = new PlainDriven(PlainHulls.pram(), 5000).boat();
+    Report report = Inspection.of(boat, RuleSetFile.shippedBook(), PlainHulls.TODAY);
+    assertThat(report.capacityFigures())
+        .extracting(CapacityFigure::ruleSet)
+        .contains(
+            "United States, 33 CFR 183",
+            "In the style of ISO 12217-3",
+            "United Kingdom, inland small passenger boats",
+            "Victoria, people by length",
+            "What a person counts elsewhere");
+    assertThat(report.findings())
+        .extracting(Finding::check)
+        .contains("running this motor at full power");
+    Report alone = Inspection.of(boat, OWN, PlainHulls.TODAY);
+    assertThat(alone.capacityFigures()).isEmpty();
+    assertThat(alone.ruleSet()).isEqualTo(OWN.cited());
+  }
+
+  /** The same boat with a motor of so many watts. */
+  private record PlainDriven(Boat plain, double watts) {
+    Boat boat() {
+      return new Boat(
+          plain.name(),
+          plain.water(),
+          plain.hull(),
+          plain.openings(),
+          plain.chambers(),
+          plain.places(),
+          plain.kit(),
+          plain.aboard(),
+          new Propulsion.Outboard(watts),
+          plain.measuredBy(),
+          plain.assumptions());
+    }
   }
 
   static Stream<Reference> heels() {
