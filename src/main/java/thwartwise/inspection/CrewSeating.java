@@ -28,7 +28,7 @@ public final class CrewSeating {
   private final Judge judge;
   private final List<Place> places;
   private final FormulaCaps caps;
-  private final Map<List<Member>, Boolean> known = new ConcurrentHashMap<>();
+  private final Map<List<Member.Range>, Boolean> known = new ConcurrentHashMap<>();
 
   private CrewSeating(Judge judge, FormulaCaps caps) {
     this.judge = judge;
@@ -115,7 +115,7 @@ public final class CrewSeating {
 
   // What needs no seating tried comes first, then the smaller crews: they have fewer seatings.
   private boolean mayGo(List<Member> crew) {
-    Boolean before = known.get(crew);
+    Boolean before = known.get(Member.ranges(crew));
     if (before != null) {
       return before;
     }
@@ -126,7 +126,7 @@ public final class CrewSeating {
                 && trials.mayBeLifted(crew)
                 && IntStream.range(0, crew.size()).allMatch(i -> mayGo(without(crew, i)))
                 && trials.any(crew).isPresent();
-    known.put(crew, may);
+    known.put(Member.ranges(crew), may);
     return may;
   }
 
@@ -158,7 +158,7 @@ public final class CrewSeating {
     }
     for (int size = 0; size < members.size(); size++) {
       for (List<Member> crew : choices(members, size)) {
-        if (!known.getOrDefault(crew, true)) {
+        if (!known.getOrDefault(Member.ranges(crew), true)) {
           return stops(crew, crew.isEmpty() ? "the empty boat; " : left(crew));
         }
       }

@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,11 +21,12 @@ import thwartwise.geometry.Vector3;
  */
 final class CrewTrials {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
+  private static final int HANDFUL = 4;
 
   private final Judge judge;
   private final List<Place> places;
   private final List<Boolean> sides;
-  private final Map<List<Member>, Optional<Assignment>> found = new ConcurrentHashMap<>();
+  private final Map<List<Member.Range>, Optional<Assignment>> found = new ConcurrentHashMap<>();
 
   CrewTrials(Judge judge) {
     this.judge = judge;
@@ -72,16 +74,53 @@ final class CrewTrials {
 
   /** Some seating in which they meet everything; which one is of no account. */
   Optional<Assignment> any(List<Member> members) {
-    Optional<Assignment> before = found.get(members);
+    Optional<Assignment> before = found.get(Member.ranges(members));
     if (before != null) {
       return before;
     }
     Optional<Assignment> one =
         mayBeLifted(members)
-            ? middlingFirst(members).parallelStream().filter(a -> meets(members, a)).findAny()
+            ? firstIn(grown(members), members).or(() -> firstIn(middlingFirst(members), members))
             : Optional.empty();
-    found.put(members, one);
+    found.put(Member.ranges(members), one);
     return one;
+  }
+
+  /** A handful at a time, so that those likeliest to do are tried before others are begun. */
+  private Optional<Assignment> firstIn(List<Assignment> ways, List<Member> members) {
+    for (int i = 0; i < ways.size(); i += HANDFUL) {
+      Optional<Assignment> one =
+          ways.subList(i, Math.min(ways.size(), i + HANDFUL)).parallelStream()
+              .filter(a -> meets(members, a))
+              .findFirst();
+      if (one.isPresent()) {
+        return one;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The seats found for a crew without the last of them, and a seat more. */
+  private List<Assignment> grown(List<Member> members) {
+    int last = members.size() - 1;
+    Optional<Assignment> less =
+        last < 0
+            ? Optional.empty()
+            : found.getOrDefault(Member.ranges(members.subList(0, last)), Optional.empty());
+    return less.map(this::withOneMore).orElse(List.of());
+  }
+
+  private List<Assignment> withOneMore(Assignment less) {
+    List<Assignment> more = new ArrayList<>();
+    for (int p = 0; p < places.size(); p++) {
+      int here = p;
+      if (less.places().stream().filter(q -> q == here).count() < places.get(p).people()) {
+        List<Integer> all = new ArrayList<>(less.places());
+        all.add(p);
+        more.add(new Assignment(all));
+      }
+    }
+    return more;
   }
 
   /**
@@ -102,9 +141,11 @@ final class CrewTrials {
   private List<Assignment> middlingFirst(List<Member> members) {
     HullForm form = judge.craft().form();
     double middle = form.outside().extent(AHEAD).middle();
-    return Assignment.of(members, places).stream()
-        .sorted(Comparator.comparingDouble(a -> Math.abs(moment(members, a, middle))))
-        .toList();
+    Map<Assignment, Double> off = new HashMap<>();
+    List<Assignment> ways = new ArrayList<>(Assignment.of(members, places));
+    ways.forEach(a -> off.put(a, Math.abs(moment(members, a, middle))));
+    ways.sort(Comparator.comparing(off::get));
+    return ways;
   }
 
   private double moment(List<Member> members, Assignment assignment, double about) {

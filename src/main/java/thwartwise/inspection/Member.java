@@ -1,5 +1,6 @@
 package thwartwise.inspection;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -53,8 +54,20 @@ public record Member(String name, double lightest, double heaviest, String how) 
     return String.format(Locale.ROOT, "%s: up to %.0f kg", words, Math.ceil(heaviest - 1e-9));
   }
 
+  /** What somebody may weigh, whoever it is. */
+  record Range(double lightest, double heaviest) {}
+
+  Range range() {
+    return new Range(lightest, heaviest);
+  }
+
+  /** What decides whether they find seats: not their names. */
+  static List<Range> ranges(List<Member> members) {
+    return members.stream().map(Member::range).toList();
+  }
+
   /** Whether another one may weigh just the same. */
   boolean isLike(Member other) {
-    return lightest == other.lightest && heaviest == other.heaviest;
+    return range().equals(other.range());
   }
 }
