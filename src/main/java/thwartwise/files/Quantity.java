@@ -28,6 +28,12 @@ enum Quantity {
   LEAKED_LITRES("water that got in", "litres", 0, 5000, Slip.MILLILITRES),
   MINUTES("a leak test", "minutes", 0.1, 50000),
   KILOWATTS("a motor on a small boat", "kW", 0.01, 60, Slip.WATTS),
+  WAVES("waves", "m", 0, 10, Slip.CENTIMETRES, Slip.MILLIMETRES),
+  WIND("a wind", "m/s", 0, 80),
+  FORCE("a Beaufort force", "by force", 0, 12),
+  CURRENT("a current", "m/s", 0, 10, Slip.CENTIMETRES),
+  CELSIUS("water", "degrees Celsius", -2, 40),
+  OFFSHORE("a distance from the shore", "m", 0, 100000),
   PEOPLE("one place", "people", 1, 20),
   COUNT("a count", "in number", -1e6, 1e6),
   ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE);

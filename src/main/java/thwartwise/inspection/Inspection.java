@@ -6,14 +6,12 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
-import thwartwise.boat.Propulsion;
 import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
@@ -24,7 +22,10 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Cfr183;
+import thwartwise.rules.HoldsFor;
+import thwartwise.rules.NotCovered;
 import thwartwise.rules.RuleSet;
+import thwartwise.rules.UnderWaters;
 
 /** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection {
@@ -44,13 +45,14 @@ public final class Inspection {
    * @throws thwartwise.boat.UnusableBoat when the measurements contradict each other
    */
   public static Report of(Boat boat, RuleSet rules, LocalDate today) {
-    return new Inspection(Craft.of(boat, today), rules).run();
+    RuleSet tightened = UnderWaters.tightened(rules, boat.waters());
+    return new Inspection(Craft.of(boat, today), tightened).run();
   }
 
   private Report run() {
     List<CapacityFigure> figures = Cfr183.of(craft, rules);
     Limits limits = new Limits(judge, rules, figures);
-    Recommendation recommendation = limits.recommendation(outsideTheModel());
+    Recommendation recommendation = limits.recommendation(NotCovered.reasons(craft, rules));
     Trial loaded = asLoaded();
     Trial limit = atLimit(limits.crew(limits.people()));
     return new Report(
@@ -62,30 +64,8 @@ public final class Inspection {
         recommendation,
         figures,
         Assumptions.of(craft, rules),
-        rules.name() + ", " + rules.edition());
-  }
-
-  private Optional<String> outsideTheModel() {
-    if (craft.boat().propulsion() instanceof Propulsion.Outboard motor
-        && motor.power() > rules.value("planing-power")) {
-      return Optional.of(
-          "with so strong a motor the boat planes, and planing is outside what is worked out here,"
-              + " so nothing is recommended");
-    }
-    double length = craft.form().length();
-    double least = rules.value("length-least");
-    double most = rules.value("length-most");
-    if (length >= least && length <= most) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        String.format(
-            Locale.ROOT,
-            "the boat is %.2f m long; the limits are set for %.1f to %.1f m, so nothing is"
-                + " recommended",
-            length,
-            least,
-            most));
+        rules.name() + ", " + rules.edition(),
+        HoldsFor.words(rules, craft.boat().waters()));
   }
 
   private Trial asLoaded() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import thwartwise.boat.Craft;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.RuleSet;
@@ -48,14 +47,14 @@ final class Limits {
         : new Crew(0, 0, search.allowed(0, 0));
   }
 
-  Recommendation recommendation(Optional<String> outside) {
+  Recommendation recommendation(List<String> outside) {
     int people = people();
     Crew crew = crew(people);
     double kit = craft.boat().kitMass();
     double extra = extra(crew, kit);
     double load = crew.people() == 0 ? 0 : crew.people() * crew.each() + kit + extra;
     double crewMass = Math.min(crewMass(people, crew), Math.max(0, load - kit));
-    boolean withheld = outside.isPresent() || crew.people() == 0;
+    boolean withheld = !outside.isEmpty() || crew.people() == 0;
     return new Recommendation(
         withheld ? 0 : people,
         withheld ? 0 : Math.floor(crewMass),
@@ -165,9 +164,8 @@ final class Limits {
     return Breaks.of(judge, people + 1, design).map(Breaks::words).orElse(List.of());
   }
 
-  private List<String> reasons(int people, Crew crew, Optional<String> outside) {
-    List<String> reasons = new ArrayList<>();
-    outside.ifPresent(reasons::add);
+  private List<String> reasons(int people, Crew crew, List<String> outside) {
+    List<String> reasons = new ArrayList<>(outside);
     if (!search.emptyBoatMeets()) {
       Breaks.of(judge, 0, 0)
           .ifPresent(

@@ -42,6 +42,9 @@ public final class Cfr183 {
   }
 
   private static String outside(Craft craft, RuleSet own) {
+    if (craft.boat().propulsion() instanceof Propulsion.Sail) {
+      return "does not apply: sailboats are exempt";
+    }
     if (craft.form().length() >= TWENTY_FEET) {
       return "does not apply: the boat is 20 ft or longer";
     }
