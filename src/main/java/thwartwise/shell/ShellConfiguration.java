@@ -47,25 +47,31 @@ class ShellConfiguration {
 
   @Bean
   @Order(3)
+  TodayCommand todayCommand(Inspector inspector) {
+    return new TodayCommand(inspector);
+  }
+
+  @Bean
+  @Order(4)
   DemoCommand demoCommand(Inspector inspector) {
     return new DemoCommand(inspector);
   }
 
   @Bean
-  @Order(4)
+  @Order(5)
   HelpCommand helpCommand(ListableBeanFactory beans) {
     return new HelpCommand(
         () -> beans.getBeanProvider(ShellCommand.class).orderedStream().toList());
   }
 
   @Bean
-  @Order(5)
+  @Order(6)
   VersionCommand versionCommand(ProgramVersion version) {
     return new VersionCommand(version);
   }
 
   @Bean
-  @Order(6)
+  @Order(7)
   QuitCommand quitCommand() {
     return new QuitCommand();
   }
