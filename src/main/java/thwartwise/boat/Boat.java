@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param cleats where a line can be made fast
  * @param bailer what the bailer or bucket aboard holds, m³
+ * @param waters where it will be used
  * @param measuredBy who held the tape
  * @param assumptions what was taken for granted because nobody measured it, in words
  */
@@ -23,6 +24,7 @@ public record Boat(
     Propulsion propulsion,
     List<Cleat> cleats,
     Optional<Double> bailer,
+    Waters waters,
     Optional<String> measuredBy,
     List<String> assumptions) {
 
@@ -36,7 +38,7 @@ public record Boat(
     assumptions = List.copyOf(assumptions);
   }
 
-  /** A boat of which neither cleats nor a bailer were named. */
+  /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
   public Boat(
       String name,
       Water water,
@@ -61,6 +63,26 @@ public record Boat(
         propulsion,
         List.of(),
         Optional.empty(),
+        Waters.NOT_STATED,
+        measuredBy,
+        assumptions);
+  }
+
+  /** The same boat somewhere else. */
+  public Boat on(Waters others) {
+    return new Boat(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        others,
         measuredBy,
         assumptions);
   }

@@ -21,6 +21,9 @@ public record Kit(
     boolean fastened,
     Optional<String> in) {
 
+  private static final List<String> PETROL = List.of("petrol", "gasoline", "gas can", "fuel");
+  private static final List<String> TANK = List.of("tank", "can", "canister");
+  private static final List<String> MOTOR = List.of("motor", "engine", "outboard");
   private static final List<String> VENTED =
       List.of(
           "batter",
@@ -42,8 +45,17 @@ public record Kit(
    * A battery gives off gas and a charger heats: the space that holds one is vented, never sealed.
    */
   public boolean needsVenting() {
-    String words = name.toLowerCase(Locale.ROOT);
-    return VENTED.stream().anyMatch(words::contains);
+    return named(VENTED);
+  }
+
+  /** Whether it is a vessel of petrol by its name; a motor that runs on it is none. */
+  public boolean holdsPetrol() {
+    return named(PETROL) && (named(TANK) || !named(MOTOR));
+  }
+
+  private boolean named(List<String> words) {
+    String mine = name.toLowerCase(Locale.ROOT);
+    return words.stream().anyMatch(mine::contains);
   }
 
   /** The space it takes up, as far as that is known. */

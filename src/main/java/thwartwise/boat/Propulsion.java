@@ -11,4 +11,10 @@ public sealed interface Propulsion {
 
   /** A motor on the transom, petrol or electric; its power in watts. */
   record Outboard(double power) implements Propulsion {}
+
+  /** Sails are set; outside what is worked out here. */
+  record Sail() implements Propulsion {}
+
+  /** It tows or is towed faster than a walk; outside what is worked out here. */
+  record Tow() implements Propulsion {}
 }

@@ -6,6 +6,7 @@ import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import tools.jackson.databind.JsonNode;
 
 /** The whole boat, read key by key. */
@@ -14,6 +15,7 @@ final class BoatFields {
     "format",
     "name",
     "water",
+    "waters",
     "hull",
     "openings",
     "chambers",
@@ -78,6 +80,10 @@ final class BoatFields {
             fields
                 .optionalNumber("bailer", Quantity.BAILER_LITRES, BAILER)
                 .map(litres -> Typed.scaled(litres, -3)),
+            fields
+                .optionalObject("waters", WatersFields.KEYS)
+                .map(WatersFields::read)
+                .orElse(Waters.NOT_STATED),
             fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
             Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull));
     NameRules.check(spot, boat);

@@ -16,6 +16,9 @@ final class BoatTree {
             .put("format", Format.BOAT.text())
             .put("name", boat.name())
             .put("water", boat.water().word());
+    if (!boat.waters().nothingStated()) {
+      node.set("waters", WatersFields.write(boat.waters()));
+    }
     boat.measuredBy().ifPresent(by -> node.put("measuredBy", by));
     node.set("hull", HullFields.write(boat.hull(), boat.assumptions()));
     list(node, "openings", boat.openings(), o -> OpeningFields.write(o, boat.hull().stations()));

@@ -30,6 +30,12 @@ enum Quantity {
   KILOWATTS("a motor on a small boat", "kW", 0.01, 60, Slip.WATTS),
   RULE_METRES("the boats of a rule", "m", 0, 30, Slip.CENTIMETRES, Slip.MILLIMETRES),
   RULE_WATTS("the motors of a rule", "W", 0, 100000),
+  WAVES("waves", "m", 0, 10, Slip.CENTIMETRES, Slip.MILLIMETRES),
+  WIND("a wind", "m/s", 0, 80),
+  FORCE("a Beaufort force", "by force", 0, 12),
+  CURRENT("a current", "m/s", 0, 10, Slip.CENTIMETRES),
+  CELSIUS("water", "degrees Celsius", -2, 40),
+  OFFSHORE("a distance from the shore", "m", 0, 100000),
   PEOPLE("one place", "people", 1, 20),
   COUNT("a count", "in number", -1e6, 1e6),
   ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE);

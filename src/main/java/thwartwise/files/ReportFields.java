@@ -36,7 +36,8 @@ final class ReportFields {
             .map(CapacityFields::read)
             .toList(),
         texts(fields.value("assumptions", REMEDY)),
-        text(fields, "ruleSet"));
+        text(fields, "ruleSet"),
+        fields.optional("waters").map(ReportFields::texts).orElse(List.of()));
   }
 
   private static ChamberFigures chamber(Fields chamber) {

@@ -25,6 +25,7 @@ final class ReportTree {
     node.set("findings", list(report.findings(), ReportTree::finding));
     node.set("recommendation", RecommendationTree.of(report.recommendation()));
     node.set("capacityFigures", list(report.capacityFigures(), CapacityTree::of));
+    node.set("waters", texts(report.waters()));
     node.set("assumptions", texts(report.assumptions()));
     return node;
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +42,11 @@ public record Workspace(Path folder) {
     RecordShelf shelf =
         new RecordShelf(folder.resolve("records").resolve(Slug.of(inspection.boat().name())));
     return shelf.add(inspection, page);
+  }
+
+  /** Keeps what was answered before going out, beside the records; none is ever written over. */
+  public Path saveToday(String boat, OffsetDateTime moment, String text) {
+    return new TodayShelf(folder.resolve("records").resolve(Slug.of(boat))).add(moment, text);
   }
 
   public void saveDraft(String name, List<DraftAnswer> answers) {

@@ -51,8 +51,7 @@ final class Assumptions {
     all.add(forces(rules));
     all.add(water(rules));
     all.add(WaterLimits.figures());
-    all.add(
-        "Water is calm but for that current and that wind; nothing here speaks of waves or wash.");
+    all.addAll(WatersAssumed.texts(rules, boat.waters()));
     return all;
   }
 

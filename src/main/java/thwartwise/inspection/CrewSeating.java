@@ -48,9 +48,9 @@ public final class CrewSeating {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
     RulesApplied applied = new RulesApplied(craft, book);
-    Optional<String> outside = applied.notCovered();
-    if (outside.isPresent()) {
-      return CrewAnswer.nobody(members, List.of(outside.get()));
+    List<String> outside = applied.notCovered();
+    if (!outside.isEmpty()) {
+      return CrewAnswer.nobody(members, outside);
     }
     RuleSet rules = applied.inForce();
     Judge judge = new Judge(craft, rules);

@@ -20,6 +20,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.rules.HoldsFor;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -65,7 +66,8 @@ public final class Inspection {
         recommendation,
         applied.figures(recommendation.withheld() ? List.of() : limit.people()),
         Assumptions.of(craft, rules),
-        applied.ruleSet());
+        applied.ruleSet(),
+        HoldsFor.words(rules, craft.boat().waters()));
   }
 
   private Trial asLoaded() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import thwartwise.boat.Craft;
 import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
@@ -56,17 +55,17 @@ final class Limits {
     boolean adult =
         search.emptyBoatMeets() && caps.room() >= design && !search.allowed(1, design).isEmpty();
     Crew crew = adult ? new Crew(1, design, List.of()) : crew(0);
-    return crew.people() > 0 ? List.of() : reasons(0, crew, Optional.empty());
+    return crew.people() > 0 ? List.of() : reasons(0, crew, List.of());
   }
 
-  Recommendation recommendation(Optional<String> outside) {
+  Recommendation recommendation(List<String> outside) {
     int people = people();
     Crew crew = crew(people);
     double kit = craft.boat().kitMass();
     double load = load(people, crew, kit);
     double extra = Math.max(0, load - kit - crew.people() * crew.each());
     double crewMass = Math.min(crewMass(people, crew), Math.max(0, load - kit));
-    boolean withheld = outside.isPresent() || crew.people() == 0;
+    boolean withheld = !outside.isEmpty() || crew.people() == 0;
     return new Recommendation(
         withheld ? 0 : people,
         withheld ? 0 : Math.floor(crewMass),
@@ -182,9 +181,8 @@ final class Limits {
     return Breaks.of(judge, people + 1, design).map(Breaks::words).orElse(List.of());
   }
 
-  private List<String> reasons(int people, Crew crew, Optional<String> outside) {
-    List<String> reasons = new ArrayList<>();
-    outside.ifPresent(reasons::add);
+  private List<String> reasons(int people, Crew crew, List<String> outside) {
+    List<String> reasons = new ArrayList<>(outside);
     if (!search.emptyBoatMeets()) {
       Breaks.of(judge, 0, 0)
           .ifPresent(

@@ -12,6 +12,8 @@ import thwartwise.rules.CapacityFigure;
  * @param capacityFigures published formulas beside our own answer
  * @param assumptions what was taken for granted because nobody measured it
  * @param ruleSet name and edition of the limits used
+ * @param waters in which waters the figures hold and in which not, in words; empty in records made
+ *     before it was asked
  */
 public record Report(
     String boat,
@@ -22,13 +24,39 @@ public record Report(
     Recommendation recommendation,
     List<CapacityFigure> capacityFigures,
     List<String> assumptions,
-    String ruleSet) {
+    String ruleSet,
+    List<String> waters) {
 
   public Report {
     chambers = List.copyOf(chambers);
     findings = List.copyOf(findings);
     capacityFigures = List.copyOf(capacityFigures);
     assumptions = List.copyOf(assumptions);
+    waters = List.copyOf(waters);
+  }
+
+  /** A report that says nothing of the waters. */
+  public Report(
+      String boat,
+      StateFigures asLoaded,
+      StateFigures atLimit,
+      List<ChamberFigures> chambers,
+      List<Finding> findings,
+      Recommendation recommendation,
+      List<CapacityFigure> capacityFigures,
+      List<String> assumptions,
+      String ruleSet) {
+    this(
+        boat,
+        asLoaded,
+        atLimit,
+        chambers,
+        findings,
+        recommendation,
+        capacityFigures,
+        assumptions,
+        ruleSet,
+        List.of());
   }
 
   /** True when nothing that limits crew falls short, is borderline or was not assessed. */

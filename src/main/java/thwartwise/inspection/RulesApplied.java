@@ -1,9 +1,11 @@
 package thwartwise.inspection;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.checks.Finding;
@@ -12,23 +14,28 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
+import thwartwise.rules.NotCovered;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
+import thwartwise.rules.UnderWaters;
 
 /** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
 final class RulesApplied {
   static final String FULL_POWER = "running this motor at full power";
 
   private final Craft craft;
+  private final RuleBook calm;
   private final RuleBook book;
   private final RuleSet inForce;
   private final List<CapacityFigure> caps;
 
   RulesApplied(Craft craft, RuleBook book) {
     this.craft = craft;
-    this.book = book;
-    this.inForce = book.inForce(craft);
-    this.caps = book.figures(craft);
+    this.calm = book;
+    this.book =
+        new RuleBook(UnderWaters.tightened(book.own(), craft.boat().waters()), book.others());
+    this.inForce = this.book.inForce(craft);
+    this.caps = this.book.figures(craft);
   }
 
   /** Our own limits, tightened by the sets that apply and take part. */
@@ -48,8 +55,11 @@ final class RulesApplied {
     return all;
   }
 
-  Optional<String> notCovered() {
-    return book.notCovered(craft);
+  /** Why nothing is recommended, each a sentence; none when boat and waters are covered. */
+  List<String> notCovered() {
+    return Stream.concat(
+            book.notCovered(craft).stream(), NotCovered.reasons(craft, book.own()).stream())
+        .toList();
   }
 
   /**
@@ -59,12 +69,19 @@ final class RulesApplied {
    */
   Recommendation recommendation(Limits limits) {
     Recommendation answer = limits.recommendation(notCovered());
-    for (RuleSet laxer : book.laxer(craft)) {
+    for (RuleSet laxer : laxer()) {
       answer =
           answer.notAbove(
               new Limits(new Judge(craft, laxer), laxer, caps).recommendation(notCovered()));
     }
     return answer;
+  }
+
+  private Set<RuleSet> laxer() {
+    Set<RuleSet> laxer = new LinkedHashSet<>(book.laxer(craft));
+    laxer.add(calm.inForce(craft));
+    laxer.remove(inForce);
+    return laxer;
   }
 
   /** Our own set, and every set that tightened a limit of it. */

@@ -10,7 +10,8 @@ final class AssumedSection {
   private static final List<String> NOT_LOOKED_AT =
       List.of(
           "The boat under sail, planing, towing, or towed faster than a walk.",
-          "Waves and wash, and more current or wind than the figures here name.",
+          "How it moves in waves and wash: a wave counts only as freeboard that must be there.",
+          "More current or wind than the figures here name.",
           "Petrol aboard beyond a portable tank, and boats of more than one hull.",
           "The strength of hull, seats and fastenings, rot, cracks, wiring and motor.",
           "Whether the people can swim, row, bail or climb back in.");

@@ -95,6 +95,12 @@ final class MeasuredSection {
     if (propulsion instanceof Propulsion.Outboard outboard) {
       return "Driven by a motor of " + Shown.plain(outboard.power() / 1000) + " kW";
     }
+    if (propulsion instanceof Propulsion.Sail) {
+      return "Driven by sails";
+    }
+    if (propulsion instanceof Propulsion.Tow) {
+      return "Towing, or towed faster than a walk";
+    }
     return propulsion instanceof Propulsion.Manual
         ? "Driven by oars or paddles"
         : "How it is driven was not said";

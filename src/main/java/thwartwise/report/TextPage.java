@@ -14,6 +14,7 @@ public final class TextPage {
     Page page = new Page();
     HeadSection.write(page, inspection);
     VerdictSection.write(page, inspection.report());
+    WatersSection.write(page, inspection.report().waters());
     CrewSection.write(page, inspection);
     ForbiddenSection.write(page, inspection.report());
     FindingsSection.write(page, inspection.report().findings());

@@ -17,7 +17,9 @@ final class VerdictSection {
   static void write(Page page, Report report) {
     Verdict verdict = Verdict.of(report);
     List<Finding> against = report.findings().stream().filter(Finding::holdsBack).toList();
-    page.heading("May it be launched?").paragraph(verdict.words());
+    List<String> reasons = report.recommendation().reasons();
+    boolean held = verdict == Verdict.HELD && !reasons.isEmpty();
+    page.heading("May it be launched?").paragraph(verdict.words(), held ? reasons.get(0) : "");
     boolean today =
         verdict == Verdict.AFTER_WORK && against.stream().allMatch(f -> asLoaded(f, report));
     if (today) {
@@ -26,7 +28,7 @@ final class VerdictSection {
     if (verdict != Verdict.HELD && report.recommendation().people() == 0) {
       page.paragraph(NO_ADULT);
     }
-    page.points(report.recommendation().reasons());
+    page.points(held ? reasons.subList(1, reasons.size()) : reasons);
     FindingGroups.write(page, against, finding -> FindingWords.told(finding, ""));
     // A launch is never held without a word.
     if (verdict == Verdict.HELD

@@ -5,7 +5,9 @@ import thwartwise.boat.Propulsion;
 /** How a boat is driven, as far as rule sets ask. What nobody stated is taken as rowed. */
 public enum Drive {
   MANUAL("manual", "rowed or paddled"),
-  OUTBOARD("outboard", "driven by an outboard");
+  OUTBOARD("outboard", "driven by an outboard"),
+  SAIL("sail", "under sail"),
+  TOW("tow", "towing or towed");
 
   private final String word;
   private final String told;
@@ -24,6 +26,12 @@ public enum Drive {
   }
 
   static Drive of(Propulsion propulsion) {
+    if (propulsion instanceof Propulsion.Sail) {
+      return SAIL;
+    }
+    if (propulsion instanceof Propulsion.Tow) {
+      return TOW;
+    }
     return propulsion instanceof Propulsion.Outboard ? OUTBOARD : MANUAL;
   }
 

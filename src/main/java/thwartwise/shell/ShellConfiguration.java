@@ -53,25 +53,31 @@ class ShellConfiguration {
 
   @Bean
   @Order(4)
+  TodayCommand todayCommand(Inspector inspector) {
+    return new TodayCommand(inspector);
+  }
+
+  @Bean
+  @Order(5)
   DemoCommand demoCommand(Inspector inspector) {
     return new DemoCommand(inspector);
   }
 
   @Bean
-  @Order(5)
+  @Order(6)
   HelpCommand helpCommand(ListableBeanFactory beans) {
     return new HelpCommand(
         () -> beans.getBeanProvider(ShellCommand.class).orderedStream().toList());
   }
 
   @Bean
-  @Order(6)
+  @Order(7)
   VersionCommand versionCommand(ProgramVersion version) {
     return new VersionCommand(version);
   }
 
   @Bean
-  @Order(7)
+  @Order(8)
   QuitCommand quitCommand() {
     return new QuitCommand();
   }

@@ -2,6 +2,7 @@ package thwartwise.walk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
 import thwartwise.measure.ChoiceReader;
@@ -58,18 +59,23 @@ final class BasicQuestions {
   }
 
   Propulsion propulsion(Tape tape) {
-    boolean motor =
+    Function<Tape, Propulsion> driven =
         replay.ask(
-            Words.choice(
-                    "propulsion",
-                    "How it is driven",
-                    ChoiceReader.of(false, "manual", "oars", "paddle", "paddles", "pole", "rowed")
-                        .or(true, "outboard", "motor", "engine", "electric"))
+            Words.choice("propulsion", "How it is driven", drives())
                 .how(
                     "manual: oars, paddles or a pole, and no motor is ever clamped on.",
-                    "outboard: any motor on the transom, petrol or electric.")
-                .why("The published capacity formulas differ for the two."));
-    return motor ? new Propulsion.Outboard(power(tape)) : new Propulsion.Manual();
+                    "outboard: any motor on the transom, petrol or electric.",
+                    "sail, or tow (towing, or towed faster than a walk): nothing is recommended.")
+                .why("The published capacity formulas differ for the first two."));
+    return driven.apply(tape);
+  }
+
+  private ChoiceReader<Function<Tape, Propulsion>> drives() {
+    Function<Tape, Propulsion> manual = tape -> new Propulsion.Manual();
+    return ChoiceReader.of(manual, "manual", "oars", "paddle", "paddles", "pole", "rowed")
+        .or(tape -> new Propulsion.Outboard(power(tape)), "outboard", "motor", "engine", "electric")
+        .or(tape -> new Propulsion.Sail(), "sail", "sails", "sailing")
+        .or(tape -> new Propulsion.Tow(), "tow", "towing", "towed");
   }
 
   private double power(Tape tape) {

@@ -12,6 +12,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 
 /** Every question of a full measuring, in the order of a person with a tape. */
 final class BoatScript {
@@ -38,6 +39,7 @@ final class BoatScript {
     List<Kit> kit = carried.kit();
     Optional<Double> bailer = carried.bailer();
     List<Person> aboard = new PeopleQuestions(replay, tape, places).aboard();
+    Waters waters = new WatersQuestions(replay, tape).waters();
     finish(replay);
     return new Boat(
         name,
@@ -51,6 +53,7 @@ final class BoatScript {
         propulsion,
         List.of(),
         bailer,
+        waters,
         measuredBy,
         measured.assumed());
   }

@@ -64,6 +64,7 @@ final class SampleBoat {
         boat.propulsion(),
         boat.cleats(),
         boat.bailer(),
+        boat.waters(),
         boat.measuredBy(),
         boat.assumptions());
   }

@@ -161,6 +161,7 @@ class WhereaboutsTest {
         boat.propulsion(),
         List.of(new Cleat("ring", at)),
         Optional.empty(),
+        boat.waters(),
         boat.measuredBy(),
         boat.assumptions());
   }

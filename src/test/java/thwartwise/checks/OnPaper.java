@@ -77,6 +77,7 @@ final class OnPaper {
         b.propulsion(),
         cleats,
         litres.map(v -> v / 1000),
+        b.waters(),
         b.measuredBy(),
         b.assumptions());
   }

@@ -65,7 +65,7 @@ class TextPageTest {
             SampleRecords.report(
                 SampleRecords.nothing(List.of(), "The hull was not weighed."), List.of()));
     assertThat(page)
-        .contains("Launch held.\n* The hull was not weighed.\n")
+        .contains("Launch held. The hull was not weighed.\n")
         .contains("Nobody and nothing, as the boat stands.")
         .doesNotContain("Where they sit")
         .doesNotContain("kg in all. People");
@@ -354,6 +354,7 @@ class TextPageTest {
             boat.propulsion(),
             List.of(new Cleat(name, Vector3.ZERO)),
             Optional.of(0.008),
+            boat.waters(),
             Optional.of(name),
             List.of(name));
     InspectionRecord plain = SampleRecords.of(renamed, SampleRecords.report());

@@ -21,6 +21,7 @@ import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.Station;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -114,6 +115,7 @@ class WholeWalkTest {
         new Propulsion.Outboard(500),
         List.of(),
         Optional.of(0.0075),
+        Waters.NOT_STATED,
         Optional.of("the builder"),
         List.of());
   }

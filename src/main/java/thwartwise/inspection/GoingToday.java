@@ -1,0 +1,176 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Opening;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+
+/**
+ * What must be answered with yes before somebody goes afloat today, drawn from what the inspection
+ * found and from the waters. It asks what no inspection can see.
+ *
+ * @param held why nobody goes whatever is answered; empty when the questions decide
+ * @param points in the order of a morning at the slipway
+ */
+public record GoingToday(List<String> held, List<Point> points) {
+
+  /**
+   * One point.
+   *
+   * @param question to be answered with yes, no or don't know
+   * @param todo what to do about it when the answer is not yes
+   */
+  public record Point(String question, String todo) {}
+
+  public GoingToday {
+    held = List.copyOf(held);
+    points = List.copyOf(points);
+  }
+
+  public static GoingToday of(Report report, Boat boat) {
+    List<String> held = held(report);
+    return new GoingToday(held, held.isEmpty() ? points(report, boat) : List.of());
+  }
+
+  private static List<String> held(Report report) {
+    Recommendation r = report.recommendation();
+    if (!r.withheld() && (r.people() > 0 || !r.crewLimits().isEmpty())) {
+      return List.of();
+    }
+    return r.reasons().isEmpty()
+        ? List.of("no crew meets every check that limits the crew")
+        : r.reasons();
+  }
+
+  private static List<Point> points(Report report, Boat boat) {
+    Recommendation r = report.recommendation();
+    List<Point> points = new ArrayList<>();
+    points.add(weighed(r));
+    points.add(load(r));
+    points.add(seats(r, boat));
+    points.add(acts(report));
+    points.addAll(PeopleAfloat.points());
+    points.addAll(WatersToday.points(report, boat.waters()));
+    points.add(closed(boat));
+    points.add(backIn(report));
+    points.add(
+        new Point(
+            "Does everyone know: if it swamps, stay with the boat, hold on and call?",
+            "say it aloud to everyone, and who holds whom"));
+    return points;
+  }
+
+  private static Point weighed(Recommendation r) {
+    String each =
+        r.crewLimits().stream()
+            .map(l -> people(l.people()) + " up to " + kg(l.eachUpTo()) + each(l.people()))
+            .collect(Collectors.joining("; "));
+    int most = r.crewLimits().stream().mapToInt(Recommendation.CrewLimit::people).max().orElse(0);
+    return new Point(
+        String.format(
+            Locale.ROOT,
+            "Was everyone weighed dressed, jacket on, and within %s in all: %s, and never more than"
+                + " %s?",
+            kg(r.crew()),
+            each,
+            people(most)),
+        "weigh everyone as they go afloat, and leave people ashore until they are within it");
+  }
+
+  private static String each(int people) {
+    return people > 1 ? " each" : "";
+  }
+
+  private static Point load(Recommendation r) {
+    return new Point(
+        String.format(
+            Locale.ROOT,
+            "Is the load within %s, people, kit and all else, with the kit listed where the file has"
+                + " it and no more than %s besides, low on the middle line?",
+            kg(r.load()),
+            kg(r.extra())),
+        "weigh what goes aboard, leave the rest ashore, and stow the kit where the file has it");
+  }
+
+  private static Point seats(Recommendation r, Boat boat) {
+    Set<String> not = SeatsToday.notLikeThis(r);
+    String places = String.join(", ", boat.places().stream().map(p -> p.name()).toList());
+    return new Point(
+        not.isEmpty()
+            ? "Does everyone know their seat (" + places + ") and stay in it?"
+            : "Does everyone know their seat, stay in it, and not like this: "
+                + String.join("; ", not)
+                + "?",
+        "seat people as the page tells and have each of them say where they sit");
+  }
+
+  /** An act that was not assessed is not allowed either. */
+  private static Point acts(Report report) {
+    Set<String> acts = new TreeSet<>();
+    report.findings().stream()
+        .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
+        .map(GoingToday::act)
+        .forEach(acts::add);
+    acts.addAll(List.of("jumping in", "changing places under way"));
+    return new Point(
+        "Was everyone told what nobody does in this boat: " + String.join("; ", acts) + "?",
+        "read it aloud before anybody steps in");
+  }
+
+  private static String act(Finding finding) {
+    return finding.check().split(",")[0];
+  }
+
+  private static Point closed(Boat boat) {
+    String shut =
+        boat.openings().stream()
+            .filter(o -> o.closedBy().isPresent())
+            .map(o -> closed(o))
+            .collect(Collectors.joining(", "));
+    String bailer =
+        boat.bailer()
+            .map(v -> String.format(Locale.ROOT, "a bailer of %.0f litres", Math.ceil(1000 * v)))
+            .orElse("a bailer or bucket");
+    return new Point(
+        "Is "
+            + (shut.isEmpty() ? "every bung in and every hatch shut" : shut)
+            + ", "
+            + bailer
+            + " tied on, and nothing repaired, added or soaked since it was measured?",
+        "close it and tie the bailer on; after any change inspect again");
+  }
+
+  private static String closed(Opening opening) {
+    return opening.name() + " shut (" + opening.closedBy().orElse("") + ")";
+  }
+
+  private static Point backIn(Report report) {
+    List<String> not =
+        report.findings().stream()
+            .filter(f -> f.check().startsWith("climbing in") && f.outcome() != Outcome.MEETS)
+            .map(GoingToday::act)
+            .distinct()
+            .toList();
+    return new Point(
+        "Was it tried how somebody in the water gets back in or out"
+            + (not.isEmpty() ? "" : ", without " + String.join(" or ", not))
+            + "?",
+        "try it in shallow water with somebody standing by; without a way back aboard stay within"
+            + " wading depth");
+  }
+
+  static String people(int count) {
+    return count == 1 ? "one person" : count + " people";
+  }
+
+  private static String kg(double mass) {
+    return String.format(Locale.ROOT, "%.0f kg", Math.floor(mass));
+  }
+}

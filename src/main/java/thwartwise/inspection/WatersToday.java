@@ -1,0 +1,52 @@
+package thwartwise.inspection;
+
+import java.util.List;
+import java.util.Locale;
+import thwartwise.boat.Waters;
+import thwartwise.inspection.GoingToday.Point;
+
+/** What concerns the waters as they are today, beside those the figures hold for. */
+final class WatersToday {
+  private static final String HOLDS = "Holds for: ";
+
+  private WatersToday() {}
+
+  static List<Point> points(Report report, Waters waters) {
+    return List.of(asTold(report), forecast(), cold(waters));
+  }
+
+  private static Point asTold(Report report) {
+    String water =
+        report.waters().stream()
+            .filter(words -> words.startsWith(HOLDS))
+            .map(words -> words.substring(HOLDS.length()))
+            .findFirst()
+            .orElse("sheltered, without waves");
+    return new Point(
+        "Is the water today no rougher than the figures hold for: "
+            + water
+            + "; and no weir within reach?",
+        "go where it is calmer, or state these waters in the boat file and inspect again");
+  }
+
+  private static Point forecast() {
+    return new Point(
+        "Was the forecast looked at, and the stop rule said aloud: white caps on many crests"
+            + " (force 4), thunder or fog, and everyone goes ashore at once?",
+        "look at the forecast for the whole time out and agree on what ends it");
+  }
+
+  /** Below 15 degrees is cold water: lifeboat and paddling bodies (READ). */
+  private static Point cold(Waters waters) {
+    String said =
+        waters
+            .temperature()
+            .map(t -> String.format(Locale.ROOT, " (the file says %.0f degrees)", Math.floor(t)))
+            .orElse("");
+    return new Point(
+        "Is everyone dressed for being in the water"
+            + said
+            + ", and if it is below 15 degrees Celsius, does nobody go alone?",
+        "take the temperature; dress for the water and not for the air, or stay ashore");
+  }
+}

@@ -1,0 +1,83 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.inspection.GoingToday;
+import thwartwise.inspection.GoingToday.Point;
+import thwartwise.inspection.Recommendation;
+import thwartwise.record.InspectionRecord;
+
+/** What is said before, between and after the questions of today, at most 80 columns. */
+public final class TodayPage {
+  public static final String NOT_TODAY = "Not today.";
+  public static final String NOTHING_AGAINST =
+      "Nothing found against it today within the limits of this inspection.";
+
+  private TodayPage() {}
+
+  /** A point and what was answered, in words. */
+  public record Answered(Point point, boolean yes, String words) {}
+
+  public static String opening(InspectionRecord inspection) {
+    Page page = new Page();
+    Recommendation crew = inspection.report().recommendation();
+    page.title("Going today? " + inspection.boat().name());
+    page.paragraph(
+        Verdict.of(inspection.report()).words(), "Worked out on " + Moment.of(inspection.date()));
+    if (!crew.withheld()) {
+      page.paragraph(
+          "People up to "
+              + Shown.with(Shown.down(crew.crew(), 0), "kg in all")
+              + ", load up to "
+              + Shown.with(Shown.down(crew.load(), 0), "kg")
+              + ": "
+              + Shown.adults(crew.people())
+              + " of "
+              + Shown.with(Shown.up(crew.adult(), 0), "kg"));
+    }
+    return page.toString();
+  }
+
+  /** One question, numbered, to stand above the prompt. */
+  public static String question(int number, int of, Point point) {
+    String start = number + " of " + of + ". ";
+    return String.join("\n", Wrap.lines(point.question(), start, "   ", Page.WIDTH));
+  }
+
+  /** How it ends when the inspection itself says no. */
+  public static String held(GoingToday today) {
+    return new Page().paragraph(NOT_TODAY).points(today.held()).toString();
+  }
+
+  public static String ending(List<Answered> answers) {
+    List<Answered> open = answers.stream().filter(answer -> !answer.yes()).toList();
+    Page page = new Page();
+    if (open.isEmpty()) {
+      page.paragraph(NOTHING_AGAINST);
+    } else {
+      page.paragraph(NOT_TODAY);
+      open.forEach(answer -> page.point(open(answer)));
+    }
+    return page.points(CAUTIONS).toString();
+  }
+
+  private static String[] open(Answered answer) {
+    return new String[] {
+      "Answered " + answer.words() + ": " + answer.point().question(), "So " + answer.point().todo()
+    };
+  }
+
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Local rules come first, and whoever is in charge of the water has the last word.",
+          "This is a recommendation, not a capacity plate and not a builder's plate.",
+          "Never rely on this list alone: with any doubt stay ashore.");
+
+  /** What is kept of it: everything asked and answered. */
+  public static String kept(InspectionRecord inspection, List<Answered> answers, String ending) {
+    Page page = new Page();
+    for (Answered answer : answers) {
+      page.point(answer.point().question(), "Answered: " + answer.words());
+    }
+    return opening(inspection) + "\n" + page + "\n" + ending;
+  }
+}

@@ -1,0 +1,166 @@
+package thwartwise.shell;
+
+import java.io.BufferedReader;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.boat.Boat;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.files.AnswersFile;
+import thwartwise.files.BoatFile;
+import thwartwise.files.UnusableInput;
+import thwartwise.files.Workspace;
+import thwartwise.inspection.GoingToday;
+import thwartwise.inspection.GoingToday.Point;
+import thwartwise.measure.Quoted;
+import thwartwise.record.InspectionRecord;
+import thwartwise.report.TodayPage;
+import thwartwise.report.TodayPage.Answered;
+
+/** Asks the last questions before somebody goes afloat today. */
+final class TodayCommand implements ShellCommand {
+  private static final OptionWord ANSWERS =
+      new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
+  private static final String PROMPT = "yes, no or don't know:";
+
+  private final Inspector inspector;
+
+  TodayCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "today";
+  }
+
+  @Override
+  public String getDescription() {
+    return "ask what must be so before anybody goes out today";
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(OptionWord.BOAT, ANSWERS, OptionWord.RULES, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Inspects the boat as of now and asks a short list of questions drawn from
+        what was found and from the waters the boat file names. Each is answered
+        with yes, no or don't know; anything but yes stays an open point, and so
+        does every question left when the input ends. The record and the answers
+        are kept in the folder, under records.
+
+        Exit codes, for scripts:
+          0  nothing found against it today within the limits of this inspection
+          1  not today
+          2  the file cannot be used; nothing was written
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    Given given = new Given(context);
+    Conversation conversation = conversation(context, given);
+    conversation.say(
+        "Working it out. This takes some seconds; with many seats up to a few minutes.");
+    Inspector.Kept kept = inspector.keep(inspected(given), given.workspace());
+    GoingToday today = GoingToday.of(kept.report(), kept.inspection().boat());
+    conversation.say("");
+    conversation.say(TodayPage.opening(kept.inspection()));
+    List<Answered> answers = asked(today.points(), conversation);
+    String ending = today.held().isEmpty() ? TodayPage.ending(answers) : TodayPage.held(today);
+    conversation.say(ending.stripTrailing());
+    keep(kept, answers, ending, given.workspace(), conversation);
+    boolean open = !today.held().isEmpty() || answers.stream().anyMatch(a -> !a.yes());
+    return (open ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
+  }
+
+  /** Answers come from the file named, or from whoever runs the command. */
+  private static Conversation conversation(CommandContext context, Given given) {
+    if (!given.has(ANSWERS)) {
+      return new SpokenConversation(context);
+    }
+    String lines = AnswersFile.read(given.path(ANSWERS));
+    return new SpokenConversation(
+        new CommandContext(
+            context.parsedInput(),
+            context.commandRegistry(),
+            context.outputWriter(),
+            new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
+  }
+
+  private InspectionRecord inspected(Given given) {
+    Path file = given.path(OptionWord.BOAT);
+    Boat boat = BoatFile.read(file);
+    try {
+      return inspector.inspect(boat, Optional.empty(), RuleBooks.of(given));
+    } catch (UnusableBoat contradiction) {
+      throw new UnusableInput(file + ": " + contradiction.getMessage());
+    }
+  }
+
+  private static List<Answered> asked(List<Point> points, Conversation conversation) {
+    List<Answered> answers = new ArrayList<>();
+    boolean here = true;
+    for (Point point : points) {
+      Optional<Answered> answer = Optional.empty();
+      if (here) {
+        conversation.say(TodayPage.question(answers.size() + 1, points.size(), point));
+        answer = answered(point, conversation);
+        here = answer.isPresent();
+      }
+      answers.add(answer.orElse(new Answered(point, false, "not at all")));
+    }
+    return answers;
+  }
+
+  /** Empty when the other side left. */
+  private static Optional<Answered> answered(Point point, Conversation conversation) {
+    while (true) {
+      Optional<String> typed = conversation.ask(PROMPT);
+      if (typed.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<Answered> answer = understood(point, typed.get());
+      if (answer.isPresent()) {
+        return answer;
+      }
+      conversation.say(Quoted.of(typed.get()) + " is not one of them. Type yes, no or don't know.");
+    }
+  }
+
+  private static Optional<Answered> understood(Point point, String typed) {
+    return switch (typed.strip().toLowerCase(Locale.ROOT).replace('\u2019', '\'')) {
+      case "y", "yes" -> Optional.of(new Answered(point, true, "yes"));
+      case "n", "no" -> Optional.of(new Answered(point, false, "no"));
+      case "?", "d", "don't know", "dont know", "do not know", "unknown" ->
+          Optional.of(new Answered(point, false, "don't know"));
+      default -> Optional.empty();
+    };
+  }
+
+  private static void keep(
+      Inspector.Kept kept,
+      List<Answered> answers,
+      String ending,
+      Workspace workspace,
+      Conversation conversation) {
+    var inspection = kept.inspection();
+    Path file =
+        workspace.saveToday(
+            inspection.boat().name(),
+            inspection.date(),
+            TodayPage.kept(inspection, answers, ending));
+    conversation.say("");
+    conversation.say("Record:  " + kept.path());
+    conversation.say("Answers: " + file);
+  }
+}
