@@ -42,6 +42,7 @@ final class Judge {
   private final List<Check> wet;
   private final List<Check> soonest;
   private final double liftEach;
+  private final boolean edgesStayOut;
 
   /** Asked first next time; a matter of speed alone. */
   private volatile List<Check> lastRefusedBy;
@@ -65,6 +66,9 @@ final class Judge {
     this.soonest = Stream.of(volumes, dry, wet).flatMap(List::stream).toList();
     this.lastRefusedBy = volumes;
     this.liftEach = rules.value("swamped-lift-per-person");
+    this.edgesStayOut =
+        Stream.of("freeboard-at-rest", "freeboard-at-rest-canoe", "freeboard-heeled")
+            .allMatch(limit -> rules.value(limit) >= 0);
   }
 
   Craft craft() {
@@ -192,7 +196,7 @@ final class Judge {
    */
   double leastMargin(Trial trial, double enough) {
     double least = Double.POSITIVE_INFINITY;
-    for (Trial t : List.of(trial.hurried().under(allowance), trial.hurried())) {
+    for (Trial t : List.of(asked(trial).under(allowance), asked(trial))) {
       for (Check check : soonest) {
         for (Reading reading : check.readings(t)) {
           least = Math.min(least, Margin.share(reading));
@@ -226,8 +230,13 @@ final class Judge {
 
   private boolean meets(Trial trial, List<Check> checks) {
     return Stream.of(allowance, Allowance.NONE)
-        .map(trial.hurried()::under)
+        .map(asked(trial)::under)
         .allMatch(t -> checks.stream().allMatch(c -> allMet(c.readings(t))));
+  }
+
+  // A hurried trial stops where an edge is under; no rule in its senses would be met by that.
+  private Trial asked(Trial trial) {
+    return edgesStayOut ? trial.hurried() : trial;
   }
 
   private static boolean allMet(List<Reading> readings) {
@@ -245,7 +254,7 @@ final class Judge {
   int breached(List<Trial> trials, int enough) {
     Set<String> names = ConcurrentHashMap.newKeySet();
     trials.parallelStream()
-        .map(Trial::hurried)
+        .map(this::asked)
         .flatMap(t -> Stream.of(t, t.under(allowance)))
         .anyMatch(t -> addNotMet(t, names) >= enough);
     return names.size();

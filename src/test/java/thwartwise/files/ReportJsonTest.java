@@ -18,6 +18,7 @@ import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
 import thwartwise.rules.Standing;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 class ReportJsonTest {
   private final Report report = SampleRecords.report();
@@ -76,9 +77,8 @@ class ReportJsonTest {
 
   @Test
   void a_report_from_before_the_margins_is_read_without_them() {
-    String text = ReportJson.write(report);
-    String older = text.replaceFirst("(?s),\\s*\"margins\" : \\[.*?\\]", "");
-    assertThat(older).doesNotContain("margins").isNotEqualTo(text);
+    assertThat(((ObjectNode) json.at("/recommendation")).remove("margins")).isNotNull();
+    String older = json.toString();
     assertThat(ReportJson.parse(older, "older").recommendation().margins()).isEmpty();
   }
 
