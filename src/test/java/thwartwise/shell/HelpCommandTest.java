@@ -23,6 +23,7 @@ class HelpCommandTest {
 
               walk          measure a boat step by step, then inspect it
               inspect       inspect a boat file and keep the dated record
+              today         ask what must be so before anybody goes out today
               demo          write an invented boat's file and inspect it
               help          list the commands, or explain one
               version       say which version this is
@@ -55,7 +56,7 @@ class HelpCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"walk", "inspect", "demo", "help", "version", "quit"})
+  @ValueSource(strings = {"walk", "inspect", "today", "demo", "help", "version", "quit"})
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();
 
