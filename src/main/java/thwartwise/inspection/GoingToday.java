@@ -42,11 +42,20 @@ public record GoingToday(List<String> held, List<Point> points) {
   private static List<String> held(Report report) {
     Recommendation r = report.recommendation();
     if (!r.withheld() && (r.people() > 0 || !r.crewLimits().isEmpty())) {
-      return List.of();
+      return whateverTheLoading(report);
     }
     return r.reasons().isEmpty()
         ? List.of("no crew meets every check that limits the crew")
         : r.reasons();
+  }
+
+  /** The file's own loading can be left; what holds back another one cannot. */
+  private static List<String> whateverTheLoading(Report report) {
+    return report.findings().stream()
+        .filter(Finding::holdsBack)
+        .filter(f -> !f.condition().startsWith(report.asLoaded().loading()))
+        .map(f -> f.check() + ": " + f.outcome().word() + " (" + f.condition() + ")")
+        .toList();
   }
 
   private static List<Point> points(Report report, Boat boat) {
@@ -54,7 +63,7 @@ public record GoingToday(List<String> held, List<Point> points) {
     List<Point> points = new ArrayList<>();
     points.add(weighed(r));
     points.add(load(r));
-    points.add(seats(r, boat));
+    points.add(seats(report, boat));
     points.add(acts(report));
     points.addAll(PeopleAfloat.points());
     points.addAll(WatersToday.points(report, boat.waters()));
@@ -99,8 +108,11 @@ public record GoingToday(List<String> held, List<Point> points) {
         "weigh what goes aboard, leave the rest ashore, and stow the kit where the file has it");
   }
 
-  private static Point seats(Recommendation r, Boat boat) {
-    Set<String> not = SeatsToday.notLikeThis(r);
+  private static Point seats(Report report, Boat boat) {
+    Set<String> not = SeatsToday.notLikeThis(report.recommendation());
+    if (!report.nothingHoldsBack()) {
+      not.add(report.asLoaded().loading());
+    }
     String places = String.join(", ", boat.places().stream().map(p -> p.name()).toList());
     return new Point(
         not.isEmpty()
@@ -171,6 +183,6 @@ public record GoingToday(List<String> held, List<Point> points) {
   }
 
   private static String kg(double mass) {
-    return String.format(Locale.ROOT, "%.0f kg", Math.floor(mass));
+    return String.format(Locale.ROOT, "%.0f\u00a0kg", Math.floor(mass));
   }
 }

@@ -14,11 +14,11 @@ final class PeopleAfloat {
     return List.of(
         new Point(
             "Is a life jacket on everyone before stepping in, of their size, fitted and fastened:"
-                + " 100 N (EN ISO 12402-4) for children and whoever cannot swim, 50 N"
+                + " 100\u00a0N (EN ISO 12402-4) for children and whoever cannot swim, 50\u00a0N"
                 + " (EN ISO 12402-5) only for swimmers over 25 kg with help near?",
             "find the right jackets, or leave whoever has none ashore"),
         new Point(
-            "Is it known who cannot swim 50 m in these clothes and stay afloat for five minutes,"
+            "Is it known who cannot swim 50\u00a0m in these clothes and stay afloat for five minutes,"
                 + " and is there at most one of them, or an adult for each?",
             "ask and try it in standing depth; count whoever is not sure as a non-swimmer"),
         new Point(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Waters;
+import thwartwise.rules.HoldsFor;
 import thwartwise.rules.RuleSet;
 
 /** What is taken for granted of waters nobody described, and how waves enter the figures. */
@@ -50,7 +51,12 @@ final class WatersAssumed {
       missing.add(figure(rules, "water of %.0f degrees Celsius or warmer", "cold-water"));
     }
     if (waters.offshore().isEmpty()) {
-      missing.add(figure(rules, "within %.0f m of the shore", "offshore-most"));
+      missing.add(
+          String.format(
+              Locale.ROOT,
+              "within %.0f m of the shore (%s)",
+              HoldsFor.offshore(rules, waters),
+              rules.limit("offshore-most").basis().word()));
     }
     return missing;
   }

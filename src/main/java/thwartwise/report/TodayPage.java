@@ -62,7 +62,8 @@ public final class TodayPage {
 
   private static String[] open(Answered answer) {
     return new String[] {
-      "Answered " + answer.words() + ": " + answer.point().question(), "So " + answer.point().todo()
+      Sentence.capital(answer.words()) + ": " + answer.point().question(),
+      "So " + answer.point().todo()
     };
   }
 
@@ -76,7 +77,7 @@ public final class TodayPage {
   public static String kept(InspectionRecord inspection, List<Answered> answers, String ending) {
     Page page = new Page();
     for (Answered answer : answers) {
-      page.point(answer.point().question(), "Answered: " + answer.words());
+      page.point(answer.point().question(), "Answer: " + answer.words());
     }
     return opening(inspection) + "\n" + page + "\n" + ending;
   }

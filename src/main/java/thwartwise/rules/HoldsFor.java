@@ -69,7 +69,8 @@ public final class HoldsFor {
         "sail, tow or a planing speed");
   }
 
-  private static double offshore(RuleSet rules, Waters waters) {
+  /** The farthest from the shore that is still spoken of, m; less in cold water. */
+  public static double offshore(RuleSet rules, Waters waters) {
     return TooRough.offshoreMost(rules, waters);
   }
 }

@@ -117,7 +117,7 @@ final class TodayCommand implements ShellCommand {
         answer = answered(point, conversation);
         here = answer.isPresent();
       }
-      answers.add(answer.orElse(new Answered(point, false, "not at all")));
+      answers.add(answer.orElse(new Answered(point, false, "not answered")));
     }
     return answers;
   }

@@ -23,6 +23,7 @@ import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.Skeg;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
@@ -121,11 +122,34 @@ class BoatFileTest {
   }
 
   @Test
+  void the_waters_arrive_and_a_force_is_the_upper_edge_of_its_wind() {
+    Waters all =
+        parse(
+                changed(
+                    "\"aboard\": | \"waters\": { \"waves\": 0.2, \"breaking\": false, \"force\": 3,"
+                        + " \"current\": 0.4, \"weir\": true, \"wash\": false, \"celsius\": 12,"
+                        + " \"offshore\": 80 }, \"aboard\":"))
+            .waters();
+    assertThat(all)
+        .isEqualTo(
+            new Waters(
+                Optional.of(0.2),
+                Optional.of(false),
+                Optional.of(5.4),
+                Optional.of(0.4),
+                Optional.of(true),
+                Optional.of(false),
+                Optional.of(12.0),
+                Optional.of(80.0)));
+    assertThat(boat.waters()).isEqualTo(Waters.NOT_STATED);
+  }
+
+  @Test
   void a_file_without_the_later_keys_is_read_and_written_without_them() {
     assertThat(boat.cleats()).isEmpty();
     assertThat(boat.bailer()).isEmpty();
     assertThat(BoatFile.write(boat))
-        .doesNotContain("cleats", "bailer", "limberHole", "closedBy", "into", "diameter");
+        .doesNotContain("cleats", "bailer", "limberHole", "closedBy", "into", "diameter", "waters");
   }
 
   private static Opening opening(String instead) {
@@ -152,6 +176,12 @@ class BoatFileTest {
         "\"aboard\": | \"cleats\": [{\"name\":\"ring\",\"x\":-0.1,\"y\":0.2,\"z\":0.5}], \"aboard\":",
         "\"aboard\": | \"bailer\": 8.7, \"aboard\":",
         "\"litres\": 86 | \"litres\": 86, \"limberHole\": true",
+        "\"aboard\": | \"propulsion\": { \"kind\": \"sail\" }, \"aboard\":",
+        "\"aboard\": | \"propulsion\": { \"kind\": \"tow\" }, \"aboard\":",
+        "\"aboard\": | \"waters\": { \"waves\": 0.2, \"breaking\": false, \"wind\": 6.5, \"current\": 0.4,"
+            + " \"weir\": true, \"wash\": true, \"celsius\": 12.5, \"offshore\": 80 }, \"aboard\":",
+        "\"aboard\": | \"waters\": { \"force\": 3 }, \"aboard\":",
+        "\"aboard\": | \"waters\": {}, \"aboard\":",
         "\"kind\": \"closed-cell\" | \"kind\": \"open-cell\"",
         "\"litres\": 86 | \"litres\": 86.123",
         "\"litres\": 4, | \"litres\": 4, \"in\": \"fore locker\",",

@@ -24,6 +24,7 @@ class HelpCommandTest {
               walk          measure a boat step by step, then inspect it
               inspect       inspect a boat file and keep the dated record
               seats         say who of some people may go, and who sits where
+              today         ask what must be so before anybody goes out today
               demo          write an invented boat's file and inspect it
               help          list the commands, or explain one
               version       say which version this is
@@ -56,7 +57,8 @@ class HelpCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"walk", "inspect", "seats", "demo", "help", "version", "quit"})
+  @ValueSource(
+      strings = {"walk", "inspect", "seats", "today", "demo", "help", "version", "quit"})
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();
 
