@@ -141,7 +141,7 @@ class RuleSetFileTest {
       [3, 2] | [6, 2] | formula 3: "table" does not rise at 5. Write the rows from the least to the greatest.
       "people at most", "people": 3 | "kilograms a person", "each": 80 | formula 1: "kilograms a person" limits nothing, it can only be shown beside the answer. Add "takesPart": false to it.
       "hull": ["open boat"] | "hull": ["open boats"] | applies: "hull" is "open boats", wanted one of canoe, open boat; the nearest is "open boat". Write the kinds of hull, or leave the key out.
-      "manual", | "oars", | applies: "propulsion" is "oars", wanted one of manual, outboard. Write how such boats are driven, or leave the key out.
+      "manual", | "oars", | applies: "propulsion" is "oars", wanted one of manual, outboard, sail, tow. Write how such boats are driven, or leave the key out.
       "length": [2, 5] | "length": [200, 500] | applies: "length" is 200 m, outside the believable 0 to 30 m for the boats of a rule. If that was centimetres, write 2.
       "length": [2, 5] | "length": [5, 2] | applies: "length" runs from 5 to 2. Write two different numbers, the lesser first.
       "power": [0, 3000] | "power": 3000 | applies: "power" is the number 3000, wanted a list in square brackets.

@@ -57,8 +57,7 @@ class HelpCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"walk", "inspect", "seats", "today", "demo", "help", "version", "quit"})
+  @ValueSource(strings = {"walk", "inspect", "seats", "today", "demo", "help", "version", "quit"})
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();
 
