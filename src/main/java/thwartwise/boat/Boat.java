@@ -87,6 +87,48 @@ public record Boat(
         assumptions);
   }
 
+  public Boat withOpenings(List<Opening> others) {
+    return with(others, chambers, places, kit, aboard);
+  }
+
+  public Boat withChambers(List<Chamber> others) {
+    return with(openings, others, places, kit, aboard);
+  }
+
+  public Boat withPlaces(List<Place> others) {
+    return with(openings, chambers, others, kit, aboard);
+  }
+
+  public Boat withKit(List<Kit> others) {
+    return with(openings, chambers, places, others, aboard);
+  }
+
+  public Boat withAboard(List<Person> others) {
+    return with(openings, chambers, places, kit, others);
+  }
+
+  private Boat with(
+      List<Opening> newOpenings,
+      List<Chamber> newChambers,
+      List<Place> newPlaces,
+      List<Kit> newKit,
+      List<Person> newAboard) {
+    return new Boat(
+        name,
+        water,
+        hull,
+        newOpenings,
+        newChambers,
+        newPlaces,
+        newKit,
+        newAboard,
+        propulsion,
+        cleats,
+        bailer,
+        measuredBy,
+        assumptions);
+  }
+
   public double kitMass() {
     return kit.stream().mapToDouble(Kit::mass).sum();
   }

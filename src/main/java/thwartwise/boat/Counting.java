@@ -45,14 +45,13 @@ public record Counting(double share, double ifProven, String why) {
   static Counting of(
       Chamber chamber, double drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
     double smaller = chamber.measuredVolume().map(v -> Math.min(1, v / drawn)).orElse(1.0);
-    List<String> vented =
-        kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).map(Kit::name).toList();
+    List<Kit> vented = ventedFor(chamber, kit);
     if (!vented.isEmpty()) {
       return new Counting(
           0,
           0,
           "holds the "
-              + vented.get(0)
+              + vented.get(0).name()
               + ": such a space is vented, never sealed, and never counts");
     }
     if (chamber.filling() instanceof Filling.Foam foam) {
@@ -62,6 +61,20 @@ public record Counting(double share, double ifProven, String why) {
         openings.stream().filter(o -> o.closedBy().isEmpty() && leadsInto(o, chamber)).findFirst();
     return open.map(Counting::fills)
         .orElseGet(() -> air((Filling.Air) chamber.filling(), smaller, today));
+  }
+
+  /** What a leak test must show, in words. */
+  public static String wanted() {
+    return String.format(
+        Locale.ROOT,
+        "at least %.0f minutes, and at most %.0f litre may come in",
+        LEAST_MINUTES,
+        MOST_LITRES);
+  }
+
+  /** The batteries and chargers a chamber holds: because of them it is vented and never sealed. */
+  public static List<Kit> ventedFor(Chamber chamber, List<Kit> kit) {
+    return kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).toList();
   }
 
   private static boolean leadsInto(Opening opening, Chamber chamber) {

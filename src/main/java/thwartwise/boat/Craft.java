@@ -42,7 +42,19 @@ public final class Craft {
    * @throws UnusableBoat when something lies outside the hull or two chambers overlap
    */
   public static Craft of(Boat boat, LocalDate today) {
-    HullForm form = HullForm.of(boat.hull());
+    return of(boat, HullForm.of(boat.hull()), today);
+  }
+
+  /**
+   * The same hull fitted out or loaded otherwise; its solids are not built again.
+   *
+   * @throws UnusableBoat as {@link #of}
+   */
+  public Craft fittedOut(Boat otherwise, LocalDate today) {
+    return of(otherwise, form, today);
+  }
+
+  private static Craft of(Boat boat, HullForm form, LocalDate today) {
     Whereabouts.check(boat, form);
     if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(

@@ -58,8 +58,13 @@ public record Kit(
     return words.stream().anyMatch(mine::contains);
   }
 
+  /** The same thing stowed loose from any chamber, its middle here. */
+  public Kit movedTo(Vector3 place) {
+    return new Kit(name, mass, place, volume, fastened, Optional.empty());
+  }
+
   /** The space it takes up, as far as that is known. */
-  Box box() {
+  public Box box() {
     return Box.cube(at, volume.orElse(0.0));
   }
 }

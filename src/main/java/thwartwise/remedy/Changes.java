@@ -1,0 +1,49 @@
+package thwartwise.remedy;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Counting;
+import thwartwise.boat.Craft;
+
+/** Every change worth trying on a boat, always in the same order. */
+public final class Changes {
+  private Changes() {}
+
+  /** Changes to the boat and its kit; a leak test is taken as made today. */
+  public static List<Change> toTheBoat(Craft craft, LocalDate today) {
+    return Stream.of(
+            ChambersProven.of(craft, today),
+            ChambersSealed.of(craft, today),
+            KitMoved.of(craft),
+            EdgesRaised.of(craft),
+            FoamAdded.of(craft),
+            SeatsLowered.of(craft, today),
+            KitLeft.of(craft.boat()))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /** Changes to who is aboard today and where they sit. */
+  public static List<Change> toToday(Boat boat) {
+    return PeopleShifted.of(boat);
+  }
+
+  /** What must never be done to this boat, in words. */
+  public static List<String> never(Boat boat) {
+    return boat.chambers().stream()
+        .flatMap(
+            chamber ->
+                Counting.ventedFor(chamber, boat.kit()).stream()
+                    .limit(1)
+                    .map(
+                        kit ->
+                            "Never seal the "
+                                + chamber.name()
+                                + ": it holds the "
+                                + kit.name()
+                                + ", and gas and heat must get out. Vent it high up"))
+        .toList();
+  }
+}

@@ -1,0 +1,92 @@
+package thwartwise.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.HullForm;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Vector3;
+
+/** A low edge raised to the rail, or a hole that nothing closes given a bung. */
+final class EdgesRaised {
+  /** An edge this little below the rail is as high as the rail, m. */
+  private static final double LOWER = 0.01;
+
+  private EdgesRaised() {}
+
+  static List<Change> of(Craft craft) {
+    List<Change> changes = new ArrayList<>();
+    for (Opening opening : craft.boat().openings()) {
+      double rail = rail(craft.form(), opening.middle().x());
+      if (opening.floodsTheBoat() && opening.diameter().isPresent()) {
+        changes.add(shut(craft.boat(), opening));
+      } else if (opening.floodsTheBoat() && opening.middle().z() < rail - LOWER) {
+        changes.add(raised(craft.boat(), opening, rail));
+      }
+    }
+    return changes;
+  }
+
+  /** The lower side of the rail abreast of a place. */
+  private static double rail(HullForm form, double x) {
+    return Math.min(form.railAt(x, true).z(), form.railAt(x, false).z());
+  }
+
+  private static Change raised(Boat boat, Opening opening, double rail) {
+    Vector3 old = opening.middle();
+    Opening higher =
+        new Opening(
+            opening.name(),
+            Vector3.of(old.x(), old.y(), rail),
+            opening.width(),
+            opening.athwart(),
+            opening.closedBy(),
+            opening.into(),
+            opening.diameter());
+    return Change.of(
+        "raise the " + opening.name(),
+        "Raise the " + opening.name() + " to the height of the rail" + well(boat),
+        String.format(
+            "From %s to %s above the lowest point of the bottom: a board, glued, screwed and"
+                + " sealed along its edges",
+            Along.metres(old.z()), Along.metres(rail)),
+        Effort.AN_AFTERNOON,
+        boat.propulsion() instanceof Propulsion.Outboard
+            ? List.of(
+                "A motor that hangs there wants a longer shaft, or a well whose forward board is"
+                    + " as high as the rail and whose floor drains outward")
+            : List.of(),
+        replaced(boat, opening, higher));
+  }
+
+  private static String well(Boat boat) {
+    boolean motor = boat.propulsion() instanceof Propulsion.Outboard;
+    return motor ? " with a board, or with a well for the motor" : " with a board";
+  }
+
+  private static Change shut(Boat boat, Opening o) {
+    Opening closed =
+        new Opening(
+            o.name(),
+            o.middle(),
+            o.width(),
+            o.athwart(),
+            Optional.of("bung"),
+            o.into(),
+            o.diameter());
+    return Change.of(
+        "shut the " + o.name(),
+        "Give the " + o.name() + " a bung",
+        "On a lanyard, and in its hole before the boat goes in",
+        Effort.AN_HOUR,
+        List.of("It counts only while the bung is in"),
+        replaced(boat, o, closed));
+  }
+
+  private static Boat replaced(Boat boat, Opening old, Opening other) {
+    return boat.withOpenings(boat.openings().stream().map(o -> o == old ? other : o).toList());
+  }
+}

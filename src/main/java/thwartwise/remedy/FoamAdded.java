@@ -1,0 +1,95 @@
+package thwartwise.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Closed-cell foam where it fits: under the seats, along the sides and in the ends. Its own weight
+ * is counted as kit.
+ */
+final class FoamAdded {
+  /** Closed-cell foam with its glue and straps, kg/m³ (judgement). */
+  private static final double DENSITY = 40;
+
+  /** Less is not worth cutting, m³. */
+  private static final double LEAST = 0.005;
+
+  private static final String FASTENING =
+      "Closed-cell foam only. Fasten it so that it cannot float off or be kicked out: glue it in"
+          + " and screw battens or straps across it";
+
+  private FoamAdded() {}
+
+  static List<Change> of(Craft craft) {
+    FoamRoom room = new FoamRoom(craft);
+    List<Change> changes = new ArrayList<>();
+    craft.boat().places().forEach(p -> add(craft, "under the " + p.name(), room.under(p), changes));
+    add(craft, "in the bow", room.bow(), changes);
+    add(craft, "in the stern", room.stern(), changes);
+    add(craft, "high along both sides, just under the rail", room.highSides(), changes);
+    add(craft, "along both sides, from the floor to just under the rail", room.sides(), changes);
+    return changes;
+  }
+
+  private static void add(
+      Craft craft, String where, List<FoamRoom.Block> blocks, List<Change> changes) {
+    foam(craft, where, blocks).ifPresent(changes::add);
+  }
+
+  private static Optional<Change> foam(Craft craft, String where, List<FoamRoom.Block> blocks) {
+    List<Solid> solids = blocks.stream().flatMap(b -> solids(craft, b)).toList();
+    double volume = solids.stream().mapToDouble(Solid::volume).sum();
+    if (!(volume >= LEAST)) {
+      return Optional.empty();
+    }
+    Boat boat = craft.boat();
+    List<Chamber> chambers = new ArrayList<>(boat.chambers());
+    blocks.forEach(b -> chambers.add(chamber(name(where, blocks, b), b)));
+    List<Kit> kit = new ArrayList<>(boat.kit());
+    kit.add(weight("weight of the foam " + where, solids, volume));
+    return Optional.of(
+        Change.of(
+            "foam " + where,
+            "Add " + Along.litres(volume) + " of closed-cell foam " + where,
+            FoamWords.of(blocks) + ". " + FASTENING,
+            Effort.AN_AFTERNOON,
+            List.of("Nine tenths of it count, and its weight at 40 kg per cubic metre (judgement)"),
+            boat.withChambers(chambers).withKit(kit)));
+  }
+
+  private static Stream<Solid> solids(Craft craft, FoamRoom.Block block) {
+    Solid one = craft.form().inside().within(block.box());
+    return block.mirrored()
+        ? Stream.of(one, craft.form().inside().within(block.box().mirrored()))
+        : Stream.of(one);
+  }
+
+  private static String name(String where, List<FoamRoom.Block> blocks, FoamRoom.Block block) {
+    String number = blocks.size() > 1 ? ", block " + (blocks.indexOf(block) + 1) : "";
+    return "foam " + where + number;
+  }
+
+  private static Chamber chamber(String name, FoamRoom.Block block) {
+    return new Chamber(
+        name, block.box(), new Filling.Foam(true, true), Optional.empty(), block.mirrored(), true);
+  }
+
+  private static Kit weight(String name, List<Solid> solids, double volume) {
+    Vector3 moment =
+        solids.stream()
+            .map(s -> s.centroid().times(s.volume()))
+            .reduce(Vector3.ZERO, Vector3::plus);
+    Vector3 centre = moment.times(1 / volume);
+    Vector3 middle = Math.abs(centre.y()) < 1e-6 ? Vector3.of(centre.x(), 0, centre.z()) : centre;
+    return new Kit(name, DENSITY * volume, middle, Optional.empty(), true, Optional.empty());
+  }
+}

@@ -1,0 +1,175 @@
+package thwartwise.remedy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Craft;
+import thwartwise.boat.HullForm;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Where blocks of foam fit in a boat: beside what is there, and not where people sit. All distances
+ * are judgement, in metres.
+ */
+final class FoamRoom {
+  /** Half of a seat along the boat. */
+  private static final double HALF_SEAT = 0.14;
+
+  /** A seat's own thickness, and what stays free under the rail. */
+  private static final double CLEAR = 0.03;
+
+  /** Along the sides a block is no longer than this, so that it lies close to a curved side. */
+  private static final double PIECE = 0.5;
+
+  private static final double THICK = 0.15;
+  private static final double HIGH = 0.18;
+
+  /** From the middle of a person to the shoulder. */
+  private static final double SHOULDER = 0.15;
+
+  /** In the ends, as far from the nearest seat as knees reach, and not longer than this. */
+  private static final double KNEES = 0.45;
+
+  private static final double LONGEST_END = 0.6;
+
+  /** Thinner or shorter than this is no block. */
+  private static final double LEAST = 0.06;
+
+  /** Smaller than this is no block, m³. */
+  private static final double LEAST_VOLUME = 0.002;
+
+  private final Craft craft;
+  private final HullForm form;
+  private final Span length;
+  private final double floor;
+
+  /** One block, or a pair of them. */
+  record Block(Box box, boolean mirrored) {}
+
+  FoamRoom(Craft craft) {
+    this.craft = craft;
+    this.form = craft.form();
+    this.length = form.outside().extent(Vector3.of(1, 0, 0));
+    this.floor = craft.boat().hull().floor();
+  }
+
+  /** Under a seat that has no chamber beneath it. */
+  List<Block> under(Place place) {
+    if (!(place.z() - CLEAR > floor + LEAST)) {
+      return List.of();
+    }
+    Vector3 middle = Vector3.of(place.x(), 0, (floor + place.z()) / 2);
+    boolean taken = craft.spaces().stream().anyMatch(s -> s.box().contains(middle));
+    Span along = new Span(place.x() - HALF_SEAT, place.x() + HALF_SEAT);
+    Span height = new Span(floor, place.z() - CLEAR);
+    return taken ? List.of() : block(new Box(along, Span.ALL, height), false);
+  }
+
+  List<Block> bow() {
+    double seat = craft.boat().places().stream().mapToDouble(Place::x).max().orElse(length.from());
+    double from = Math.max(seat + KNEES, length.to() - LONGEST_END);
+    return end(from, length.to());
+  }
+
+  List<Block> stern() {
+    double seat = craft.boat().places().stream().mapToDouble(Place::x).min().orElse(length.to());
+    double to = Math.min(seat - HALF_SEAT, length.from() + LONGEST_END);
+    return end(length.from(), to);
+  }
+
+  private List<Block> end(double from, double to) {
+    if (!(to - from >= LEAST)) {
+      return List.of();
+    }
+    double top = Math.min(rail(from).z(), rail(to).z()) - CLEAR;
+    return block(new Box(new Span(from, to), Span.ALL, new Span(floor, top)), false);
+  }
+
+  /** Along both sides from the floor up. */
+  List<Block> sides() {
+    return sides(Double.POSITIVE_INFINITY);
+  }
+
+  /** Along both sides, only just under the rail. */
+  List<Block> highSides() {
+    return sides(HIGH);
+  }
+
+  private List<Block> sides(double height) {
+    List<Block> blocks = new ArrayList<>();
+    int pieces = (int) Math.ceil(length.length() / PIECE);
+    for (int i = 0; i < pieces; i++) {
+      Span along =
+          new Span(
+              length.from() + length.length() * i / pieces,
+              length.from() + length.length() * (i + 1) / pieces);
+      blocks.addAll(side(along, height));
+    }
+    return blocks;
+  }
+
+  private List<Block> side(Span along, double height) {
+    double rail = Math.min(rail(along.from()).z(), rail(along.to()).z()) - CLEAR;
+    double half = Math.min(rail(along.from()).y(), rail(along.to()).y());
+    double inner = half - THICK;
+    double top = Math.min(rail, elbows(along, inner));
+    double foot = Math.max(floor, rail - height);
+    if (!(inner > LEAST) || !(top - foot > LEAST)) {
+      return List.of();
+    }
+    Span outward = new Span(inner, Double.POSITIVE_INFINITY);
+    return block(new Box(along, outward, new Span(foot, top)), true);
+  }
+
+  /** Where somebody sits so far out that foam would push them in, it stays below the seat. */
+  private double elbows(Span along, double inner) {
+    return craft.boat().places().stream()
+        .filter(p -> p.x() > along.from() - SHOULDER && p.x() < along.to() + SHOULDER)
+        .filter(p -> p.halfWidth() + SHOULDER > inner)
+        .mapToDouble(p -> p.z() - CLEAR)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The lower and the nearer of both sides. */
+  private Vector3 rail(double x) {
+    Vector3 port = form.railAt(x, true);
+    Vector3 starboard = form.railAt(x, false);
+    double half = Math.min(port.y(), -starboard.y());
+    return Vector3.of(x, half, Math.min(port.z(), starboard.z()));
+  }
+
+  /** The largest part of a box that no chamber takes up; none if a thing carried stands in it. */
+  private List<Block> block(Box wanted, boolean mirrored) {
+    List<Box> left = List.of(wanted);
+    for (var space : craft.spaces()) {
+      left = without(left, space.box());
+    }
+    Optional<Box> largest =
+        left.stream()
+            .filter(b -> b.x().length() > LEAST && b.z().length() > LEAST)
+            .max(Comparator.comparingDouble(this::volume));
+    return largest
+        .filter(b -> volume(b) > LEAST_VOLUME)
+        .filter(b -> craft.boat().kit().stream().noneMatch(k -> meets(k, b, mirrored)))
+        .map(b -> List.of(new Block(b, mirrored)))
+        .orElse(List.of());
+  }
+
+  private static boolean meets(Kit kit, Box box, boolean mirrored) {
+    return KitMoved.meets(kit, box) || mirrored && KitMoved.meets(kit, box.mirrored());
+  }
+
+  private static List<Box> without(List<Box> boxes, Box taken) {
+    return boxes.stream().flatMap(b -> b.without(taken).stream()).toList();
+  }
+
+  private double volume(Box box) {
+    return form.inside().within(box).volume();
+  }
+}

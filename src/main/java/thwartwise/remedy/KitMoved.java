@@ -1,0 +1,129 @@
+package thwartwise.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Vector3;
+
+/** Heavy things on the floor somewhere else: on the middle line, under or beside each place. */
+final class KitMoved {
+  /** Lighter things are not worth the trouble, kg. */
+  static final double HEAVY = 5;
+
+  private static final List<String> HANGS_WHERE_IT_MUST =
+      List.of("motor", "outboard", "engine", "rudder", "mast");
+
+  /** From under a place to just before or behind it, m. */
+  private static final double BESIDE = 0.30;
+
+  /** What was not given a volume is taken for this many m³. */
+  private static final double UNKNOWN_SIZE = 0.008;
+
+  /** Kept free between two things, m. */
+  private static final double CLEAR = 0.02;
+
+  /** Toward the ends the bottom rises; a thing is not put higher than this above the floor, m. */
+  private static final double HIGHEST = 0.15;
+
+  private static final double STEP = 0.01;
+
+  private KitMoved() {}
+
+  private record Spot(String where, double x) {}
+
+  static List<Change> of(Craft craft) {
+    List<Change> changes = new ArrayList<>();
+    for (Kit item : craft.boat().kit()) {
+      if (item.mass() >= HEAVY && canMove(craft, item)) {
+        spots(craft.boat()).forEach(spot -> moved(craft, item, spot).ifPresent(changes::add));
+      }
+    }
+    return changes;
+  }
+
+  private static boolean canMove(Craft craft, Kit item) {
+    boolean inside = craft.form().outside().extent(Vector3.of(1, 0, 0)).contains(item.at().x());
+    return inside && !isMotor(item);
+  }
+
+  static boolean isMotor(Kit item) {
+    String name = item.name().toLowerCase(Locale.ROOT);
+    return HANGS_WHERE_IT_MUST.stream().anyMatch(name::contains);
+  }
+
+  private static List<Spot> spots(Boat boat) {
+    return boat.places().stream()
+        .flatMap(
+            p ->
+                Stream.of(
+                    new Spot("under the " + p.name(), p.x()),
+                    new Spot("just forward of the " + p.name(), p.x() + BESIDE),
+                    new Spot("just aft of the " + p.name(), p.x() - BESIDE)))
+        .toList();
+  }
+
+  private static Optional<Change> moved(Craft craft, Kit item, Spot spot) {
+    return lowest(craft, item, spot.x()).map(at -> change(craft.boat(), item, spot, at));
+  }
+
+  private static Change change(Boat boat, Kit item, Spot spot, Vector3 at) {
+    List<Kit> kit = boat.kit().stream().map(k -> k == item ? k.movedTo(at) : k).toList();
+    return Change.of(
+        "move the " + item.name(),
+        "Move the " + item.name() + " to the floor " + spot.where(),
+        "On the middle line, " + Along.boat(spot.x()) + ". " + fixing(item),
+        item.needsVenting() ? Effort.AN_AFTERNOON : Effort.AN_HOUR,
+        item.needsVenting()
+            ? List.of("Its box stays vented high up, wherever it stands")
+            : List.of(),
+        boat.withKit(kit));
+  }
+
+  private static String fixing(Kit item) {
+    return item.needsVenting()
+        ? "Fasten its box down, lead longer cables high and clear of feet, and vent the box high up"
+        : "Lash it down so that it cannot slide";
+  }
+
+  /** As low as it goes at this spot; empty where something else is. */
+  private static Optional<Vector3> lowest(Craft craft, Kit item, double x) {
+    double volume = item.volume().orElse(UNKNOWN_SIZE);
+    double side = Math.cbrt(volume);
+    double floor = craft.boat().hull().floor();
+    for (double up = 0; up <= HIGHEST; up += STEP) {
+      Vector3 at = Vector3.of(x, 0, floor + up + side / 2);
+      Box box = Box.cube(at, volume);
+      if (inside(craft, box)) {
+        boolean there = item.at().minus(at).norm() < BESIDE / 2;
+        return there || taken(craft, item, box) ? Optional.empty() : Optional.of(at);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean inside(Craft craft, Box box) {
+    return craft.form().inside().within(box).volume() > 0.98 * box.volume();
+  }
+
+  private static boolean taken(Craft craft, Kit item, Box box) {
+    return craft.spaces().stream().anyMatch(s -> s.box().overlaps(box))
+        || craft.boat().kit().stream().anyMatch(k -> k != item && meets(k, box))
+        || craft.boat().places().stream().anyMatch(p -> above(p, box));
+  }
+
+  static boolean meets(Kit kit, Box box) {
+    return box.contains(kit.at()) || kit.volume().isPresent() && kit.box().overlaps(box);
+  }
+
+  /** Whether the seat would come down on it. */
+  private static boolean above(Place place, Box box) {
+    return box.x().contains(place.x()) && box.z().to() > place.z() - CLEAR;
+  }
+}

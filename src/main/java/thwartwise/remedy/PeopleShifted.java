@@ -1,0 +1,98 @@
+package thwartwise.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+
+/** Those aboard today somewhere else, two of them the other way round, or one of them ashore. */
+final class PeopleShifted {
+  private PeopleShifted() {}
+
+  static List<Change> of(Boat boat) {
+    List<Change> changes = new ArrayList<>();
+    for (Person person : boat.aboard()) {
+      boat.places().stream()
+          .filter(place -> hasRoom(boat, place) && !place.name().equals(person.place()))
+          .forEach(place -> changes.add(shifted(boat, person, place)));
+    }
+    swaps(boat, changes);
+    boat.aboard().forEach(person -> changes.add(ashore(boat, person)));
+    return changes;
+  }
+
+  private static boolean hasRoom(Boat boat, Place place) {
+    return at(boat.aboard(), place).size() < place.people();
+  }
+
+  private static List<Person> at(List<Person> people, Place place) {
+    return people.stream().filter(p -> p.place().equals(place.name())).toList();
+  }
+
+  private static Change shifted(Boat boat, Person person, Place place) {
+    List<Person> moved =
+        boat.aboard().stream().map(p -> p == person ? sitting(p, place.name()) : p).toList();
+    return today(
+        "Seat " + person.name() + " on the " + place.name() + " instead",
+        boat.withAboard(sideBySide(moved, place)));
+  }
+
+  private static void swaps(Boat boat, List<Change> changes) {
+    for (int i = 0; i < boat.aboard().size(); i++) {
+      for (int j = i + 1; j < boat.aboard().size(); j++) {
+        Person a = boat.aboard().get(i);
+        Person b = boat.aboard().get(j);
+        if (!a.place().equals(b.place()) && a.mass() != b.mass()) {
+          changes.add(swapped(boat, a, b));
+        }
+      }
+    }
+  }
+
+  private static Change swapped(Boat boat, Person a, Person b) {
+    List<Person> others =
+        boat.aboard().stream()
+            .map(p -> p == a ? inThePlaceOf(a, b) : p == b ? inThePlaceOf(b, a) : p)
+            .toList();
+    return today("Let " + a.name() + " and " + b.name() + " change seats", boat.withAboard(others));
+  }
+
+  private static Person inThePlaceOf(Person who, Person where) {
+    return new Person(who.name(), who.mass(), where.place(), where.y());
+  }
+
+  private static Change ashore(Boat boat, Person person) {
+    List<Person> left = boat.aboard().stream().filter(p -> p != person).toList();
+    return today("Leave " + person.name() + " ashore", boat.withAboard(left));
+  }
+
+  private static Person sitting(Person person, String place) {
+    return new Person(person.name(), person.mass(), place, 0);
+  }
+
+  /** Everyone at a place in lanes of equal width, as they are seated everywhere else. */
+  private static List<Person> sideBySide(List<Person> people, Place place) {
+    int there = at(people, place).size();
+    List<Person> seated = new ArrayList<>();
+    int lane = 0;
+    for (Person p : people) {
+      boolean here = p.place().equals(place.name());
+      double y = here ? place.halfWidth() * (2.0 * lane + 1 - there) / there : p.y();
+      lane += here ? 1 : 0;
+      seated.add(new Person(p.name(), p.mass(), p.place(), y));
+    }
+    return seated;
+  }
+
+  private static Change today(String deed, Boat boat) {
+    return new Change(
+        deed,
+        deed,
+        "Alongside the bank, one at a time, keeping low",
+        Effort.NONE,
+        List.of(),
+        true,
+        boat);
+  }
+}

@@ -1,0 +1,138 @@
+package thwartwise.remedy;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+
+/**
+ * A seat one or two steps lower. A chamber that is the seat goes down with it and loses litres; if
+ * it was proven it must be tested again.
+ */
+final class SeatsLowered {
+  private static final List<Double> STEPS = List.of(0.05, 0.10);
+
+  /** A chamber's top this near the seat carries it, m. */
+  private static final double CARRIES = 0.03;
+
+  /** Lower than this above the floor it is no seat any more, m. */
+  private static final double LEAST_HEIGHT = 0.10;
+
+  /** From the middle of a seat to its edge, along the boat, m. */
+  private static final double HALF_SEAT = 0.14;
+
+  private SeatsLowered() {}
+
+  static List<Change> of(Craft craft, LocalDate today) {
+    List<Change> changes = new ArrayList<>();
+    for (Place place : craft.boat().places()) {
+      for (double step : STEPS) {
+        if (fits(craft.boat(), place, step)) {
+          changes.add(lowered(craft, place, step, today));
+        }
+      }
+    }
+    return changes;
+  }
+
+  private static boolean fits(Boat boat, Place place, double step) {
+    double seat = place.z() - step;
+    Box under = below(place, new Span(boat.hull().floor(), place.z()));
+    return seat >= boat.hull().floor() + LEAST_HEIGHT
+        && boat.chambers().stream()
+            .filter(c -> c.box().overlaps(under) || c.mirrored() && overlapsTwin(c, under))
+            .allMatch(c -> carries(c, place) || c.box().z().to() <= seat)
+        && boat.kit().stream().noneMatch(k -> inTheWay(k, below(place, new Span(seat, place.z()))));
+  }
+
+  private static boolean overlapsTwin(Chamber chamber, Box box) {
+    return chamber.box().mirrored().overlaps(box);
+  }
+
+  private static boolean inTheWay(Kit kit, Box box) {
+    return KitMoved.meets(kit, box);
+  }
+
+  private static Box below(Place place, Span height) {
+    return new Box(
+        new Span(place.x() - HALF_SEAT, place.x() + HALF_SEAT),
+        new Span(-place.halfWidth(), place.halfWidth()),
+        height);
+  }
+
+  private static boolean carries(Chamber chamber, Place place) {
+    return chamber.box().x().contains(place.x())
+        && Math.abs(chamber.box().z().to() - place.z()) <= CARRIES;
+  }
+
+  private static Change lowered(Craft craft, Place place, double step, LocalDate today) {
+    Boat boat = craft.boat();
+    List<Chamber> carrying = boat.chambers().stream().filter(c -> carries(c, place)).toList();
+    List<Chamber> chambers =
+        boat.chambers().stream()
+            .map(c -> carrying.contains(c) ? lower(craft, c, step, today) : c)
+            .toList();
+    List<Place> places =
+        boat.places().stream()
+            .map(p -> p == place || onTheSame(carrying, p) ? lower(p, step) : p)
+            .toList();
+    return Change.of(
+        "lower the " + place.name(),
+        String.format(Locale.ROOT, "Lower the %s by %.0f cm", place.name(), Math.rint(100 * step)),
+        "To "
+            + Along.metres(place.z() - step)
+            + " above the lowest point of the bottom"
+            + cutDown(carrying),
+        Effort.A_WEEKEND,
+        carrying.isEmpty()
+            ? List.of()
+            : List.of("A chamber that was cut counts only once it is tested again"),
+        boat.withPlaces(places).withChambers(chambers));
+  }
+
+  private static boolean onTheSame(List<Chamber> carrying, Place place) {
+    return carrying.stream().anyMatch(c -> carries(c, place));
+  }
+
+  private static String cutDown(List<Chamber> carrying) {
+    return carrying.isEmpty()
+        ? ""
+        : "; the "
+            + String.join(" and the ", carrying.stream().map(Chamber::name).toList())
+            + " is cut down with it and holds less air";
+  }
+
+  private static Place lower(Place p, double step) {
+    return new Place(p.name(), p.x(), p.z() - step, p.halfWidth(), p.people());
+  }
+
+  private static Chamber lower(Craft craft, Chamber c, double step, LocalDate today) {
+    Span height = new Span(c.box().z().from(), c.box().z().to() - step);
+    Box box = new Box(c.box().x(), c.box().y(), height);
+    double left =
+        craft.form().inside().within(box).volume() / craft.form().inside().within(c.box()).volume();
+    Chamber cut =
+        new Chamber(
+            c.name(),
+            box,
+            c.filling(),
+            c.measuredVolume().map(v -> v * left),
+            c.mirrored(),
+            c.limberHole());
+    boolean tested = c.filling() instanceof Filling.Air air && air.test().isPresent();
+    return tested && counts(craft, c) ? ChambersProven.proven(cut, today) : cut;
+  }
+
+  private static boolean counts(Craft craft, Chamber chamber) {
+    return craft.spaces().stream()
+        .anyMatch(s -> s.chamber() == chamber && s.counting().share() > 0);
+  }
+}
