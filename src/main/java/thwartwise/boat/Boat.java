@@ -125,6 +125,7 @@ public record Boat(
         propulsion,
         cleats,
         bailer,
+        waters,
         measuredBy,
         assumptions);
   }

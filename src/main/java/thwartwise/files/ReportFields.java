@@ -17,8 +17,8 @@ import tools.jackson.databind.JsonNode;
  */
 final class ReportFields {
   static final String REMEDY = "Take the file as it was written.";
-  private static final Choice<Role> ROLES = Choice.of(Role::word, Role.values());
-  private static final Choice<Outcome> OUTCOMES = Choice.of(Outcome::word, Outcome.values());
+  static final Choice<Role> ROLES = Choice.of(Role::word, Role.values());
+  static final Choice<Outcome> OUTCOMES = Choice.of(Outcome::word, Outcome.values());
   static final Choice<Unit> UNITS = Choice.of(Unit::symbol, Unit.values());
 
   private ReportFields() {}
@@ -37,7 +37,8 @@ final class ReportFields {
             .toList(),
         texts(fields.value("assumptions", REMEDY)),
         text(fields, "ruleSet"),
-        fields.optional("waters").map(ReportFields::texts).orElse(List.of()));
+        fields.optional("waters").map(ReportFields::texts).orElse(List.of()),
+        AdviceFields.read(fields));
   }
 
   private static ChamberFigures chamber(Fields chamber) {

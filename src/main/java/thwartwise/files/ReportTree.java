@@ -26,6 +26,7 @@ final class ReportTree {
     node.set("recommendation", RecommendationTree.of(report.recommendation()));
     node.set("capacityFigures", list(report.capacityFigures(), CapacityTree::of));
     node.set("waters", texts(report.waters()));
+    node.set("advice", AdviceTree.of(report.advice()));
     node.set("assumptions", texts(report.assumptions()));
     return node;
   }

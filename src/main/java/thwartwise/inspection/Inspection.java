@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
@@ -18,8 +19,10 @@ import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
+import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.remedy.Change;
 import thwartwise.rules.HoldsFor;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -27,15 +30,43 @@ import thwartwise.rules.RuleSet;
 /** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection {
   private final Craft craft;
+  private final LocalDate date;
+  private final RuleBook book;
   private final RulesApplied applied;
   private final RuleSet rules;
   private final Judge judge;
+  private final Limits limits;
+  private final Supplier<Recommendation> recommendation;
+  private final Supplier<Trial> limit;
+  private final Supplier<List<Finding>> atLimit;
+  private final Supplier<List<Finding>> findings = Once.of(this::allFindings);
+  private final Supplier<List<Finding>> limiting = Once.of(this::askWhatLimits);
 
-  private Inspection(Craft craft, RuleBook book) {
+  private Inspection(Craft craft, RuleBook book, LocalDate date) {
     this.craft = craft;
+    this.date = date;
+    this.book = book;
     this.applied = new RulesApplied(craft, book);
     this.rules = applied.inForce();
     this.judge = new Judge(craft, rules);
+    this.limits = new Limits(judge, rules, applied.caps());
+    this.recommendation = Once.of(() -> applied.recommendation(limits));
+    this.limit = Once.of(() -> atLimit(limits.crew(recommendation().people())));
+    this.atLimit = Once.of(this::atLimitFindings);
+  }
+
+  /** The same boat with others aboard: what it can carry is known already. */
+  private Inspection(Inspection other, Craft craft) {
+    this.craft = craft;
+    this.date = other.date;
+    this.book = other.book;
+    this.applied = other.applied;
+    this.rules = other.rules;
+    this.judge = other.judge;
+    this.limits = other.limits;
+    this.recommendation = other.recommendation;
+    this.limit = other.limit;
+    this.atLimit = other.atLimit;
   }
 
   /** The same under our own limits alone, with no other rule set beside them. */
@@ -44,30 +75,83 @@ public final class Inspection {
   }
 
   /**
-   * Inspects the boat as it stands on the given day, under every rule set that applies to it.
+   * Inspects the boat as it stands on the given day, under every rule set that applies to it, and
+   * looks for what could be done about it.
    *
    * @throws thwartwise.boat.UnusableBoat when the measurements contradict each other
    */
   public static Report of(Boat boat, RuleBook book, LocalDate today) {
-    return new Inspection(Craft.of(boat, today), book).run();
+    Inspection inspection = new Inspection(Craft.of(boat, today), book, today);
+    return inspection.report().with(AdviceSearch.of(inspection));
   }
 
-  private Report run() {
-    Limits limits = new Limits(judge, rules, applied.caps());
-    Recommendation recommendation = applied.recommendation(limits);
-    Trial loaded = asLoaded();
-    Trial limit = atLimit(limits.crew(Math.min(limits.people(), recommendation.people())));
+  /** The same without advice, for whoever looks for none. */
+  static Report withoutAdvice(Boat boat, RuleBook book, LocalDate today) {
+    return new Inspection(Craft.of(boat, today), book, today).report();
+  }
+
+  private Report report() {
     return new Report(
         craft.boat().name(),
-        States.of(loaded),
-        States.of(limit),
+        States.of(asLoaded()),
+        States.of(limit.get()),
         craft.spaces().stream().map(Inspection::chamber).toList(),
-        findings(loaded, limit, recommendation),
-        recommendation,
-        applied.figures(recommendation.withheld() ? List.of() : limit.people()),
+        findings(),
+        recommendation(),
+        applied.figures(recommendation().withheld() ? List.of() : limit.get().people()),
         Assumptions.of(craft, rules),
         applied.ruleSet(),
-        HoldsFor.words(rules, craft.boat().waters()));
+        HoldsFor.words(rules, craft.boat().waters()),
+        Advice.NONE);
+  }
+
+  /**
+   * An inspection of the boat after a change.
+   *
+   * @throws thwartwise.boat.UnusableBoat when the change cannot be made to it
+   */
+  Inspection after(Change change) {
+    Craft changed = craft.fittedOut(change.boat(), date);
+    return change.onlyToday() ? new Inspection(this, changed) : new Inspection(changed, book, date);
+  }
+
+  Craft craft() {
+    return craft;
+  }
+
+  LocalDate date() {
+    return date;
+  }
+
+  Limits limits() {
+    return limits;
+  }
+
+  List<String> notCovered() {
+    return applied.notCovered();
+  }
+
+  Recommendation recommendation() {
+    return recommendation.get();
+  }
+
+  List<Finding> findings() {
+    return findings.get();
+  }
+
+  /** What limits crew, of the boat as it is loaded. */
+  List<Finding> limitingAsLoaded() {
+    return limiting.get();
+  }
+
+  private List<Finding> askWhatLimits() {
+    return of(asLoaded(), checks(Role.LIMITS_CREW));
+  }
+
+  /** What limits crew, of people seated so, with the allowance taken off. */
+  List<Reading> limitingReadings(Seating seating, List<Double> masses) {
+    Trial cautious = judge.trial(seating, masses).under(Allowance.of(rules));
+    return checks(Role.LIMITS_CREW).stream().flatMap(c -> c.readings(cautious).stream()).toList();
   }
 
   private Trial asLoaded() {
@@ -92,32 +176,41 @@ public final class Inspection {
 
   private Trial trial(Seating seating, double each) {
     List<Body> people = seating.bodies(craft, Collections.nCopies(seating.people(), each));
-    String who =
-        people.isEmpty()
-            ? "nobody aboard"
-            : String.format(
-                Locale.ROOT,
-                "%d of %.0f kg at %s",
-                people.size(),
-                each,
-                String.join(", ", seating.places(craft)));
-    return Trial.of(craft, people, "at the limit: " + who);
+    return Trial.of(craft, people, "at the limit: " + words(seating, each));
   }
 
-  private List<Finding> findings(Trial loaded, Trial limit, Recommendation recommendation) {
-    List<Finding> findings = new ArrayList<>();
-    findings.addAll(of(loaded, checks(Role.LIMITS_CREW)));
-    findings.addAll(of(loaded, checks(Role.FORBIDS_AN_ACT)));
-    findings.addAll(applied.findings());
-    if (!recommendation.withheld()) {
-      findings.addAll(of(limit, checks(Role.LIMITS_CREW)));
-      findings.addAll(worstActs(recommendation));
+  /** Who is meant, in words. */
+  String words(Seating seating, double each) {
+    return seating.people() == 0
+        ? "nobody aboard"
+        : String.format(
+            Locale.ROOT,
+            "%d of %.0f kg at %s",
+            seating.people(),
+            each,
+            String.join(", ", seating.places(craft)));
+  }
+
+  private List<Finding> allFindings() {
+    Trial loaded = asLoaded();
+    List<Finding> all = new ArrayList<>(limitingAsLoaded());
+    all.addAll(of(loaded, checks(Role.FORBIDS_AN_ACT)));
+    all.addAll(applied.findings());
+    all.addAll(atLimit.get());
+    Trial crewed = loaded.people().isEmpty() ? limit.get() : loaded;
+    all.addAll(of(crewed, checks(Role.INFORMATION)));
+    all.addAll(MeasuredLitres.findings(craft));
+    all.addAll(Plausibility.findings(loaded.loading()));
+    return all;
+  }
+
+  private List<Finding> atLimitFindings() {
+    if (recommendation().withheld()) {
+      return List.of();
     }
-    Trial crewed = loaded.people().isEmpty() ? limit : loaded;
-    findings.addAll(of(crewed, checks(Role.INFORMATION)));
-    findings.addAll(MeasuredLitres.findings(craft));
-    findings.addAll(Plausibility.findings(loaded.loading()));
-    return findings;
+    List<Finding> found = new ArrayList<>(of(limit.get(), checks(Role.LIMITS_CREW)));
+    found.addAll(worstActs(recommendation()));
+    return found;
   }
 
   /** An act is forbidden when any crew that is recommended must not do it, heavy or light. */

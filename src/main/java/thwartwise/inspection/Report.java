@@ -14,6 +14,7 @@ import thwartwise.rules.CapacityFigure;
  * @param ruleSet name and edition of the limits used
  * @param waters in which waters the figures hold and in which not, in words; empty in records made
  *     before it was asked
+ * @param advice what could be done about it; records of older programs have none
  */
 public record Report(
     String boat,
@@ -25,7 +26,8 @@ public record Report(
     List<CapacityFigure> capacityFigures,
     List<String> assumptions,
     String ruleSet,
-    List<String> waters) {
+    List<String> waters,
+    Advice advice) {
 
   public Report {
     chambers = List.copyOf(chambers);
@@ -35,7 +37,7 @@ public record Report(
     waters = List.copyOf(waters);
   }
 
-  /** A report that says nothing of the waters. */
+  /** A report that says nothing of the waters and gives no advice. */
   public Report(
       String boat,
       StateFigures asLoaded,
@@ -56,7 +58,23 @@ public record Report(
         capacityFigures,
         assumptions,
         ruleSet,
-        List.of());
+        List.of(),
+        Advice.NONE);
+  }
+
+  public Report with(Advice told) {
+    return new Report(
+        boat,
+        asLoaded,
+        atLimit,
+        chambers,
+        findings,
+        recommendation,
+        capacityFigures,
+        assumptions,
+        ruleSet,
+        waters,
+        told);
   }
 
   /** True when nothing that limits crew falls short, is borderline or was not assessed. */

@@ -14,6 +14,8 @@ final class CrewSection {
     if (Verdict.of(inspection.report()) == Verdict.HELD) {
       page.paragraph("Nobody and nothing, as the boat stands", "A launch that is held has no crew");
     } else {
+      LoadWords.write(page, inspection.boat(), crew);
+      page.gap();
       page.paragraph(kilograms(crew)).paragraph(heads(crew)).paragraph(mostHeads(crew));
       SeatingWords.write(page, inspection.boat().places(), crew);
     }
@@ -22,21 +24,15 @@ final class CrewSection {
   }
 
   private static String[] kilograms(Recommendation crew) {
+    String with = " with " + Shown.people(Math.max(1, crew.people())) + " aboard";
     return new String[] {
       "People, dressed and with life jackets on: up to "
-          + Shown.down(crew.crew(), 0)
-          + Shown.TIED
-          + "kg in all"
+          + Shown.with(Shown.down(crew.crew(), 0), "kg")
+          + with
           + heaviest(crew),
-      "People and everything that is not built in: up to "
-          + Shown.down(crew.load(), 0)
-          + Shown.TIED
-          + "kg, and of that besides the people and the kit listed no more than "
-          + Shown.down(crew.extra(), 0)
-          + Shown.TIED
-          + "kg, low down on the middle line, with at most "
-          + Shown.people(Math.max(1, crew.people()))
-          + " aboard"
+      "Besides them and the kit listed no more than "
+          + Shown.with(Shown.down(crew.extra(), 0), "kg")
+          + ", low down on the middle line"
     };
   }
 

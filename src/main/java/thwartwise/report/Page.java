@@ -35,6 +35,19 @@ final class Page {
     return this;
   }
 
+  /** Numbered, for what is done one after the other. */
+  Page numbered(int number, String... sentences) {
+    Wrap.lines(Sentence.joined(List.of(sentences)), number + ". ", "   ", WIDTH)
+        .forEach(this::line);
+    return this;
+  }
+
+  /** A line that stands as it is: a picture in characters, at most as wide as the page. */
+  Page picture(String line) {
+    line(line);
+    return this;
+  }
+
   Page gap() {
     text.append('\n');
     return this;

@@ -17,6 +17,7 @@ public final class TextPage {
     WatersSection.write(page, inspection.report().waters());
     CrewSection.write(page, inspection);
     ForbiddenSection.write(page, inspection.report());
+    AdviceSection.write(page, inspection.report().advice());
     FindingsSection.write(page, inspection.report().findings());
     ChambersSection.write(page, inspection.report().chambers());
     FloatingSection.write(page, inspection.report());

@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import java.util.List;
 import thwartwise.checks.Finding;
+import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
 
 /** May it be launched, and if not, why not. */
@@ -9,6 +10,8 @@ final class VerdictSection {
   private static final String LOADING =
       "Not as it is loaded today. Load and sit as told below, or put right what is named here, and"
           + " inspect again";
+  private static final String FIRST = "To do first, of all that was tried:";
+  private static final String MORE = "What would let it carry more, of all that was tried:";
   private static final String NO_ADULT =
       "No adult of the usual mass may go; the limits below are for somebody lighter";
 
@@ -36,6 +39,17 @@ final class VerdictSection {
         && report.recommendation().reasons().isEmpty()) {
       page.point("No crew meets every check that limits the crew");
     }
+  }
+
+  private static void first(Page page, Verdict verdict, List<AdvicePiece> pieces) {
+    if (pieces.isEmpty()) {
+      return;
+    }
+    page.gap().paragraph(verdict == Verdict.NOTHING_AGAINST ? MORE : FIRST);
+    for (int i = 0; i < pieces.size(); i++) {
+      page.numbered(i + 1, AdviceWords.first(pieces.get(i)));
+    }
+    page.gap();
   }
 
   private static boolean asLoaded(Finding finding, Report report) {

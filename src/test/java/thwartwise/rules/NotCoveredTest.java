@@ -41,11 +41,10 @@ class NotCoveredTest {
     assertThat(on(sheltered())).isEmpty();
     assertThat(on(sheltered().waves(0.3).wind(7.9).current(1.5).wash().offshore(500))).isEmpty();
     assertThat(on(sheltered().celsius(4).offshore(200))).isEmpty();
-    assertThat(driven(new Propulsion.Outboard(11_200))).isEmpty();
   }
 
   @Test
-  void sail_tow_and_planing_are_outside() {
+  void sail_and_tow_are_outside() {
     assertThat(driven(new Propulsion.Sail()))
         .containsExactly(
             "the boat is under sail, and sailing is outside what is worked out here, so nothing is"
@@ -54,19 +53,6 @@ class NotCoveredTest {
         .containsExactly(
             "the boat tows or is towed faster than a walk, and that is outside what is worked out"
                 + " here, so nothing is recommended");
-    assertThat(driven(new Propulsion.Outboard(11_201)))
-        .containsExactly(
-            "with so strong a motor the boat planes, and planing is outside what is worked out"
-                + " here, so nothing is recommended");
-  }
-
-  @Test
-  void a_boat_too_long_or_too_short_is_outside() {
-    assertThat(reasons(BoxBoat.of(6.5, 1.5, 0.6).craft()))
-        .containsExactly(
-            "the boat is 6.50 m long; the limits are set for 2.0 to 6.1 m, so nothing is"
-                + " recommended");
-    assertThat(reasons(BoxBoat.of(1.9, 1.5, 0.6).craft())).hasSize(1);
   }
 
   // Waves to 0.3 m: Directive 2013/53/EU annex I, category D (READ).

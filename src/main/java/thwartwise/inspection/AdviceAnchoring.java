@@ -1,0 +1,61 @@
+package thwartwise.inspection;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.remedy.Effort;
+
+/**
+ * Anchoring by the bow alone. It buys nobody a seat; it is told where the boat stands less by the
+ * stern than by the bow.
+ */
+final class AdviceAnchoring {
+  private static final String STERN = "anchoring by the stern";
+  private static final String BOW = "anchoring by the bow";
+
+  private AdviceAnchoring() {}
+
+  static Optional<AdvicePiece> of(List<Finding> findings) {
+    Optional<Finding> stern = worst(findings, STERN + ", freeboard left");
+    Optional<Finding> bow = worst(findings, BOW + ", freeboard left");
+    return stern.flatMap(s -> bow.filter(b -> standsMore(b, s)).map(b -> piece(s, b)));
+  }
+
+  private static Optional<Finding> worst(List<Finding> findings, String check) {
+    return findings.stream().filter(f -> f.check().equals(check)).reduce(Finding::worse);
+  }
+
+  private static boolean standsMore(Finding bow, Finding stern) {
+    return bow.value().isPresent()
+        && bow.value().getAsDouble() > stern.value().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  private static AdvicePiece piece(Finding stern, Finding bow) {
+    return new AdvicePiece(
+        "Anchor by the bow only, never by the stern",
+        String.format(
+            Locale.ROOT,
+            "By the bow the lowest edge stays %s above the water, by the stern %s",
+            metres(bow.value()),
+            metres(stern.value())),
+        Effort.NONE,
+        stern.outcome() == Outcome.MEETS
+            ? List.of()
+            : List.of("By the stern it is among the things nobody does"),
+        0,
+        0,
+        0,
+        Optional.empty(),
+        List.of(),
+        List.of());
+  }
+
+  private static String metres(OptionalDouble height) {
+    return height.isPresent()
+        ? String.format(Locale.ROOT, "%.2f m", Math.floor(100 * height.getAsDouble() + 1e-9) / 100)
+        : "does not";
+  }
+}

@@ -1,0 +1,54 @@
+package thwartwise.inspection;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.checks.Role;
+import thwartwise.remedy.Effort;
+
+/**
+ * One thing that could be done, and what inspecting the boat after it gives.
+ *
+ * @param deed what to do, in one line
+ * @param how it is done
+ * @param effort what it costs
+ * @param cautions what must be minded
+ * @param people adults of the design mass more than today
+ * @param crew kg of people more than today
+ * @param load kg of people and everything not built in more than today; may be less than nothing
+ * @param moved the reading that stands in the way today, before and after; empty when the deed does
+ *     not change what the boat can carry
+ * @param putsRight checks that hold back the boat as it is loaded today and then no longer do
+ * @param worse every check that comes out worse after it
+ */
+public record AdvicePiece(
+    String deed,
+    String how,
+    Effort effort,
+    List<String> cautions,
+    int people,
+    double crew,
+    double load,
+    Optional<AdviceReading> moved,
+    List<String> putsRight,
+    List<AdviceWorse> worse) {
+
+  public AdvicePiece {
+    cautions = List.copyOf(cautions);
+    putsRight = List.copyOf(putsRight);
+    worse = List.copyOf(worse);
+  }
+
+  AdvicePiece withWorse(List<AdviceWorse> told) {
+    return new AdvicePiece(deed, how, effort, cautions, people, crew, load, moved, putsRight, told);
+  }
+
+  /** Whether anything at all is bought or put right. */
+  public boolean buys() {
+    return people > 0 || crew > 0 || load > 0 || !putsRight.isEmpty();
+  }
+
+  /** Whether a check that limits crew comes out worse. */
+  public boolean worsensALimit() {
+    return worse.stream().anyMatch(w -> w.role() == Role.LIMITS_CREW);
+  }
+}

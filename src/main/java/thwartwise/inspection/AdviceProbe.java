@@ -1,0 +1,118 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.checks.Reading;
+import thwartwise.checks.Role;
+
+/**
+ * The crews that only just do not fit today. A change that brings none of them nearer is not worth
+ * a whole search.
+ */
+final class AdviceProbe {
+  /** How many of the next crew's seatings are looked at, those that come nearest. */
+  private static final int NEAREST = 2;
+
+  /** Heavier than those that fit, kg. */
+  private static final double HEAVIER = 3;
+
+  /** No reading counts for more than this many times its limit. */
+  private static final double MOST = 3;
+
+  private final Inspection today;
+  private final List<Crew> crews;
+
+  /** So many people, each so heavy, seated so. */
+  private record Crew(Seating seating, double each) {}
+
+  private AdviceProbe(Inspection today, List<Crew> crews) {
+    this.today = today;
+    this.crews = crews;
+  }
+
+  static AdviceProbe of(Inspection today, double adult) {
+    Limits.Crew fits = today.limits().crew(today.limits().people());
+    List<Crew> crews = new ArrayList<>();
+    int next = today.limits().people() + 1;
+    Seating.of(next, today.craft().boat().places()).stream()
+        .map(s -> new Crew(s, adult))
+        .sorted(Comparator.comparingDouble(c -> shortfall(today, c)))
+        .limit(NEAREST)
+        .forEach(crews::add);
+    if (fits.people() > 0) {
+      heavier(today, fits).ifPresent(crews::add);
+    }
+    return new AdviceProbe(today, crews);
+  }
+
+  private static Optional<Crew> heavier(Inspection today, Limits.Crew fits) {
+    double each =
+        today.recommendation().crewLimits().stream()
+            .filter(limit -> limit.people() == fits.people())
+            .mapToDouble(Recommendation.CrewLimit::eachUpTo)
+            .findFirst()
+            .orElse(fits.each());
+    return fits.seatings().stream()
+        .map(s -> new Crew(s, each + HEAVIER))
+        .max(Comparator.comparingDouble(c -> shortfall(today, c)));
+  }
+
+  /** By how much less these crews fall short in the changed boat; nought or less is no gain. */
+  double gain(Inspection changed) {
+    return crews.stream().mapToDouble(c -> shortfall(today, c) - shortfall(changed, c)).sum();
+  }
+
+  private static double shortfall(Inspection boat, Crew crew) {
+    return readings(boat, crew).stream().mapToDouble(AdviceProbe::shortfall).sum();
+  }
+
+  private static List<Reading> readings(Inspection boat, Crew crew) {
+    List<Double> masses = Collections.nCopies(crew.seating().people(), crew.each());
+    return boat.limitingReadings(crew.seating(), masses);
+  }
+
+  private static double shortfall(Reading reading) {
+    double scale = Math.max(Math.abs(reading.limit()), 0.05);
+    return Math.max(0, Math.min(MOST, -reading.margin() / scale));
+  }
+
+  /** The reading that stands most in the way of the first of these crews, then and now. */
+  Optional<AdviceReading> moved(Inspection changed) {
+    return crews.stream().findFirst().flatMap(c -> moved(c, changed));
+  }
+
+  private Optional<AdviceReading> moved(Crew crew, Inspection changed) {
+    List<Reading> after = readings(changed, crew);
+    return readings(today, crew).stream()
+        .filter(r -> !r.met())
+        .max(Comparator.comparingDouble(AdviceProbe::shortfall))
+        .map(before -> reading(crew, before, twin(before, after)));
+  }
+
+  private static OptionalDouble twin(Reading before, List<Reading> after) {
+    return after.stream()
+        .filter(r -> question(r).equals(question(before)))
+        .map(Reading::value)
+        .findFirst()
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static String question(Reading reading) {
+    return AdviceComparison.question(reading.check(), Role.LIMITS_CREW);
+  }
+
+  private AdviceReading reading(Crew crew, Reading before, OptionalDouble after) {
+    return new AdviceReading(
+        before.check(),
+        today.words(crew.seating(), crew.each()),
+        before.value(),
+        after,
+        before.limit(),
+        before.atLeast(),
+        before.unit());
+  }
+}

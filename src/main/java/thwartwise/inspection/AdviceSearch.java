@@ -1,0 +1,157 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.checks.Finding;
+import thwartwise.remedy.Change;
+import thwartwise.remedy.Changes;
+
+/**
+ * Tries real changes on the boat and ranks them by what they buy. Changes that bring no crew nearer
+ * and put nothing right are left out by a quick look; the rest are inspected as a whole, by the
+ * same search as the boat itself.
+ */
+final class AdviceSearch {
+  /** As many changes to the boat as get a search of their own. */
+  private static final int MOST_SEARCHED = 8;
+
+  /** As many ways to load it otherwise as are told. */
+  private static final int MOST_TODAY = 3;
+
+  /** A lesser gain of the quick look is noise. */
+  private static final double NOISE = 1e-4;
+
+  private static final Comparator<AdvicePiece> BEST_FIRST =
+      Comparator.comparing(AdvicePiece::worsensALimit)
+          .thenComparing(Comparator.comparingInt(AdvicePiece::people).reversed())
+          .thenComparing(Comparator.comparingDouble(AdvicePiece::crew).reversed())
+          .thenComparing(Comparator.comparingDouble(AdvicePiece::load).reversed())
+          .thenComparing(
+              Comparator.comparingInt((AdvicePiece p) -> p.putsRight().size()).reversed())
+          .thenComparing(AdvicePiece::effort)
+          .thenComparing(AdvicePiece::deed);
+
+  private final Inspection today;
+  private final AdviceProbe probe;
+  private final boolean heldBack;
+
+  private AdviceSearch(Inspection today) {
+    this.today = today;
+    this.probe = AdviceProbe.of(today, today.recommendation().adult());
+    this.heldBack = today.limitingAsLoaded().stream().anyMatch(Finding::holdsBack);
+  }
+
+  /** A change that was looked at: the boat after it, and how far the quick look saw it help. */
+  private record Tried(Change change, Inspection after, double gain, int putRight) {
+    static final Comparator<Tried> BEST_FIRST =
+        Comparator.comparingDouble(Tried::gain)
+            .thenComparingInt(Tried::putRight)
+            .reversed()
+            .thenComparing(t -> t.change().effort());
+
+    boolean helps() {
+      return gain > NOISE || putRight > 0;
+    }
+  }
+
+  /** A boat outside what is worked out here gets no advice: none would bring it inside. */
+  static Advice of(Inspection today) {
+    return today.notCovered().isEmpty() ? new AdviceSearch(today).advice() : Advice.NONE;
+  }
+
+  private Advice advice() {
+    List<AdvicePiece> pieces = new ArrayList<>();
+    pieces.addAll(pieces(worthASearch()));
+    if (heldBack) {
+      pieces.addAll(pieces(otherwiseToday()));
+    }
+    AdviceAnchoring.of(today.findings()).ifPresent(pieces::add);
+    pieces.sort(BEST_FIRST);
+    return new Advice(pieces, Changes.never(today.craft().boat()));
+  }
+
+  private List<AdvicePiece> pieces(List<Tried> tried) {
+    return tried.parallelStream().flatMap(t -> piece(t).stream()).toList();
+  }
+
+  private List<Tried> worthASearch() {
+    Map<String, Tried> byTopic = new LinkedHashMap<>();
+    tried(Changes.toTheBoat(today.craft(), today.date()))
+        .forEach(t -> byTopic.merge(t.change().topic(), t, AdviceSearch::better));
+    return byTopic.values().stream().sorted(Tried.BEST_FIRST).limit(MOST_SEARCHED).toList();
+  }
+
+  private static Tried better(Tried a, Tried b) {
+    return Tried.BEST_FIRST.compare(b, a) < 0 ? b : a;
+  }
+
+  private List<Tried> otherwiseToday() {
+    return tried(Changes.toToday(today.craft().boat())).stream()
+        .sorted(Tried.BEST_FIRST)
+        .limit(MOST_TODAY)
+        .toList();
+  }
+
+  private List<Tried> tried(List<Change> changes) {
+    return changes.parallelStream().flatMap(c -> tried(c).stream()).filter(Tried::helps).toList();
+  }
+
+  /** Empty when the change cannot be made to this boat. */
+  private Optional<Tried> tried(Change change) {
+    try {
+      Inspection after = today.after(change);
+      return Optional.of(
+          new Tried(
+              change,
+              after,
+              change.onlyToday() ? 0 : probe.gain(after),
+              heldBack ? putRight(after).size() : 0));
+    } catch (UnusableBoat notHere) {
+      return Optional.empty();
+    }
+  }
+
+  private List<String> putRight(Inspection after) {
+    return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
+  }
+
+  private Optional<AdvicePiece> piece(Tried tried) {
+    Recommendation now = tried.after().recommendation();
+    Recommendation then = today.recommendation();
+    int people = now.people() - then.people();
+    double crew = now.crew() - then.crew();
+    double load = now.load() - then.load();
+    List<String> right = putRight(tried.after());
+    if (people < 0 || people == 0 && crew < 0) {
+      return Optional.empty();
+    }
+    Optional<AdviceReading> moved =
+        tried.change().onlyToday() ? Optional.empty() : probe.moved(tried.after());
+    Change change = tried.change();
+    return Stream.of(
+            new AdvicePiece(
+                change.deed(),
+                change.how(),
+                change.effort(),
+                change.cautions(),
+                people,
+                crew,
+                load,
+                moved.filter(AdviceReading::isBetter),
+                right,
+                List.of()))
+        .filter(p -> p.buys() || p.moved().isPresent())
+        .map(p -> p.withWorse(worse(tried.after())))
+        .findFirst();
+  }
+
+  private List<AdviceWorse> worse(Inspection after) {
+    return AdviceComparison.of(today.findings(), after.findings()).worse();
+  }
+}

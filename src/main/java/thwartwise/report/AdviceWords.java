@@ -1,0 +1,114 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.AdvicePiece;
+import thwartwise.inspection.AdviceReading;
+import thwartwise.inspection.AdviceWorse;
+
+/** One piece of advice in sentences: what it buys, what it moves, what it costs. */
+final class AdviceWords {
+  private AdviceWords() {}
+
+  static String[] told(AdvicePiece piece) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(piece.deed());
+    sentences.add(buys(piece));
+    piece.moved().map(AdviceWords::moved).ifPresent(sentences::add);
+    sentences.add(piece.how());
+    sentences.add("Effort: " + piece.effort().words());
+    sentences.addAll(piece.cautions());
+    piece.worse().stream().map(AdviceWords::worse).forEach(sentences::add);
+    return sentences.toArray(String[]::new);
+  }
+
+  /** The deed and what it buys, for the list of what to do first. */
+  static String[] first(AdvicePiece piece) {
+    List<String> sentences = new ArrayList<>(List.of(piece.deed(), buys(piece)));
+    if (!piece.worse().isEmpty()) {
+      sentences.add("It also makes something worse: see the advice below");
+    }
+    return sentences.toArray(String[]::new);
+  }
+
+  private static String buys(AdvicePiece piece) {
+    List<String> gains = new ArrayList<>();
+    if (piece.people() > 0) {
+      gains.add(Shown.adults(piece.people()) + " more");
+    }
+    if (piece.crew() > 0) {
+      gains.add(Shown.with(Shown.down(piece.crew(), 0), "kg") + " more of people");
+    }
+    if (piece.load() > 0) {
+      gains.add(Shown.with(Shown.down(piece.load(), 0), "kg") + " more in all");
+    }
+    String buys = gains.isEmpty() ? "" : "It buys " + Sentence.list(gains);
+    String less =
+        piece.load() < 0
+            ? "; the load in all is "
+                + Shown.with(Shown.up(-piece.load(), 0), "kg")
+                + " less than now"
+            : "";
+    String right =
+        piece.putsRight().isEmpty()
+            ? ""
+            : (buys.isEmpty() ? "It" : ", and it")
+                + " puts right, as loaded today: "
+                + Sentence.list(piece.putsRight());
+    return buys + less + right;
+  }
+
+  private static String moved(AdviceReading reading) {
+    return "With "
+        + reading.crew()
+        + ", "
+        + reading.check()
+        + " goes from "
+        + figure(reading, reading.before())
+        + " to "
+        + figure(reading, reading.after())
+        + "; at "
+        + (reading.atLeast() ? "least " : "most ")
+        + limit(reading)
+        + (reading.atLeast() ? " is needed" : " is allowed");
+  }
+
+  private static String figure(AdviceReading reading, OptionalDouble value) {
+    if (value.isEmpty() || turnsOver(reading, value.getAsDouble())) {
+      return "turning over";
+    }
+    double shown = reading.unit().shown(value.getAsDouble());
+    int decimals = reading.unit().decimals();
+    return Shown.with(
+        reading.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals),
+        reading.unit().word());
+  }
+
+  private static boolean turnsOver(AdviceReading reading, double value) {
+    return reading.unit() == Unit.DEGREE && value > Math.PI / 2;
+  }
+
+  private static String limit(AdviceReading reading) {
+    double shown = reading.unit().shown(reading.limit());
+    int decimals = reading.unit().decimals();
+    return Shown.with(
+        reading.atLeast() ? Shown.up(shown, decimals) : Shown.down(shown, decimals),
+        reading.unit().word());
+  }
+
+  private static String worse(AdviceWorse worse) {
+    Optional<String> before = worse.before().map(o -> "was: " + o.word() + "; ");
+    return "It makes worse, "
+        + worse.loading()
+        + ": "
+        + worse.check()
+        + " ("
+        + before.orElse("was not asked; ")
+        + "then: "
+        + worse.after().word()
+        + ")";
+  }
+}

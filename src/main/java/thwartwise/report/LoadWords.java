@@ -1,0 +1,77 @@
+package thwartwise.report;
+
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Person;
+import thwartwise.inspection.Recommendation;
+
+/** The load limit in kilograms: what the kit takes of it, and how much is used today. */
+final class LoadWords {
+  /** Columns of the bar between its ends. */
+  private static final int BAR = 60;
+
+  private LoadWords() {}
+
+  static void write(Page page, Boat boat, Recommendation crew) {
+    double kit = boat.kitMass();
+    double people = boat.aboard().stream().mapToDouble(Person::mass).sum();
+    page.paragraph(
+        "Load limit: "
+            + kg(Shown.down(crew.load(), 0))
+            + " in all, people and everything that is"
+            + " not built in",
+        kit > 0
+            ? "The kit listed takes "
+                + kg(Shown.up(kit, 1))
+                + " of it ("
+                + Sentence.list(boat.kit().stream().map(LoadWords::item).toList())
+                + "), which leaves "
+                + kg(Shown.down(Math.max(0, crew.load() - kit), 0))
+            : "No kit is listed, so all of it is left for people and what they bring");
+    page.gap();
+    page.picture(bar(crew.load(), kit, people)).picture(KEY);
+    page.paragraph(used(crew.load(), kit, people));
+    page.gap();
+    page.paragraph(
+        "Weigh yourselves: never more than " + kg(Shown.down(crew.load(), 0)) + " in all",
+        "A recommendation, not a capacity plate and not a builder's plate");
+  }
+
+  private static final String KEY = " k: kit   p: people aboard today   .: left   !: too much";
+
+  private static String item(Kit kit) {
+    return kit.name() + " " + kg(Shown.plain(kit.mass()));
+  }
+
+  private static String kg(String figure) {
+    return Shown.with(figure, "kg");
+  }
+
+  /** The bar ends at the limit, or beyond it where more is aboard. */
+  private static String bar(double limit, double kit, double people) {
+    double end = Math.max(limit, kit + people);
+    StringBuilder bar = new StringBuilder("[");
+    for (int i = 0; i < BAR; i++) {
+      double at = (i + 0.5) / BAR * end;
+      bar.append(at > limit ? '!' : at < kit ? 'k' : at < kit + people ? 'p' : '.');
+    }
+    return bar.append("] ").append(Shown.up(end, 0)).append(" kg").toString();
+  }
+
+  private static String[] used(double limit, double kit, double people) {
+    double over = kit + people - limit;
+    String sum =
+        "Today: kit "
+            + kg(Shown.up(kit, 1))
+            + " and people "
+            + kg(Shown.up(people, 1))
+            + " make "
+            + kg(Shown.up(kit + people, 1));
+    return new String[] {
+      sum,
+      over > 0
+          ? "That is " + kg(Shown.up(over, 1)) + " too much"
+          : "That leaves " + kg(Shown.down(-over, 1))
+    };
+  }
+}
