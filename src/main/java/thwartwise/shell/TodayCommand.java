@@ -69,9 +69,11 @@ final class TodayCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
     Conversation conversation = conversation(context, given);
+    Path file = given.path(OptionWord.BOAT);
+    Boat boat = BoatFile.read(file);
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
-    Inspector.Kept kept = inspector.keep(inspected(given.path(OptionWord.BOAT)), given.workspace());
+    Inspector.Kept kept = inspector.keep(inspected(boat, file), given.workspace());
     GoingToday today = GoingToday.of(kept.report(), kept.inspection().boat());
     conversation.say("");
     conversation.say(TodayPage.opening(kept.inspection()));
@@ -97,8 +99,7 @@ final class TodayCommand implements ShellCommand {
             new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
   }
 
-  private InspectionRecord inspected(Path file) {
-    Boat boat = BoatFile.read(file);
+  private InspectionRecord inspected(Boat boat, Path file) {
     try {
       return inspector.inspect(boat, Optional.empty());
     } catch (UnusableBoat contradiction) {
@@ -140,7 +141,7 @@ final class TodayCommand implements ShellCommand {
     return switch (typed.strip().toLowerCase(Locale.ROOT).replace('\u2019', '\'')) {
       case "y", "yes" -> Optional.of(new Answered(point, true, "yes"));
       case "n", "no" -> Optional.of(new Answered(point, false, "no"));
-      case "?", "d", "don't know", "dont know", "do not know", "unknown" ->
+      case "?", "d", "don't know", "dont know", "do not know", "dunno", "unknown" ->
           Optional.of(new Answered(point, false, "don't know"));
       default -> Optional.empty();
     };

@@ -10,11 +10,8 @@ import thwartwise.files.RuleSetFile;
 /** What must hold of any recommendation, whatever the waters. */
 class WatersPropertiesTest {
   private static Recommendation on(SomeWaters waters) {
-    return on(PlainHulls.pram(), waters);
-  }
-
-  private static Recommendation on(Boat boat, SomeWaters waters) {
-    return Inspection.of(boat.on(waters.waters()), RuleSetFile.cautiousDefault(), PlainHulls.TODAY)
+    return Inspection.of(
+            PlainHulls.pram().on(waters.waters()), RuleSetFile.cautiousDefault(), PlainHulls.TODAY)
         .recommendation();
   }
 
