@@ -127,6 +127,8 @@ final class TodayCommand implements ShellCommand {
     while (true) {
       Optional<String> typed = conversation.ask(PROMPT);
       if (typed.isEmpty()) {
+        // The line of the prompt has no end of its own then.
+        conversation.say("");
         return Optional.empty();
       }
       Optional<Answered> answer = understood(point, typed.get());

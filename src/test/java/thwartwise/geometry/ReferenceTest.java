@@ -63,6 +63,7 @@ class ReferenceTest {
           "rail-moment",
           "water-density",
           "wind-limit",
+          "beaufort",
           "wind-pressure",
           "wind-on-hull",
           "wind-on-person",
