@@ -69,9 +69,11 @@ final class TodayCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
     Conversation conversation = conversation(context, given);
+    Path file = given.path(OptionWord.BOAT);
+    Boat boat = BoatFile.read(file);
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
-    Inspector.Kept kept = inspector.keep(inspected(given), given.workspace());
+    Inspector.Kept kept = inspector.keep(inspected(boat, file, given), given.workspace());
     GoingToday today = GoingToday.of(kept.report(), kept.inspection().boat());
     conversation.say("");
     conversation.say(TodayPage.opening(kept.inspection()));
@@ -97,9 +99,7 @@ final class TodayCommand implements ShellCommand {
             new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
   }
 
-  private InspectionRecord inspected(Given given) {
-    Path file = given.path(OptionWord.BOAT);
-    Boat boat = BoatFile.read(file);
+  private InspectionRecord inspected(Boat boat, Path file, Given given) {
     try {
       return inspector.inspect(boat, Optional.empty(), RuleBooks.of(given));
     } catch (UnusableBoat contradiction) {
@@ -127,6 +127,8 @@ final class TodayCommand implements ShellCommand {
     while (true) {
       Optional<String> typed = conversation.ask(PROMPT);
       if (typed.isEmpty()) {
+        // The line of the prompt has no end of its own then.
+        conversation.say("");
         return Optional.empty();
       }
       Optional<Answered> answer = understood(point, typed.get());
@@ -141,7 +143,7 @@ final class TodayCommand implements ShellCommand {
     return switch (typed.strip().toLowerCase(Locale.ROOT).replace('\u2019', '\'')) {
       case "y", "yes" -> Optional.of(new Answered(point, true, "yes"));
       case "n", "no" -> Optional.of(new Answered(point, false, "no"));
-      case "?", "d", "don't know", "dont know", "do not know", "unknown" ->
+      case "?", "d", "don't know", "dont know", "do not know", "dunno", "unknown" ->
           Optional.of(new Answered(point, false, "don't know"));
       default -> Optional.empty();
     };

@@ -234,6 +234,27 @@ class ReportJsonTest {
     return same ? 0 : 1;
   }
 
+  /** Records made before it was asked say nothing of the waters. */
+  @Test
+  void the_waters_come_back_and_an_older_report_has_none() {
+    Report there =
+        new Report(
+            report.boat(),
+            report.asLoaded(),
+            report.atLimit(),
+            report.chambers(),
+            report.findings(),
+            report.recommendation(),
+            report.capacityFigures(),
+            report.assumptions(),
+            report.ruleSet(),
+            List.of("Holds for: ripples", "Not for: waves"));
+    assertSame(there);
+    String older = ReportJson.write(report).replace("\"waters\": []", "\"others\": []");
+    assertThat(older).contains("others");
+    assertThat(ReportJson.parse(older, "report.json").waters()).isEmpty();
+  }
+
   @Test
   void a_report_with_a_piece_cut_out_is_refused() {
     String cut = ReportJson.write(report).replace("\"loading\"", "\"loadin\"");

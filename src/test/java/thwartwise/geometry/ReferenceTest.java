@@ -65,6 +65,7 @@ class ReferenceTest {
           "weight-score",
           "water-density",
           "wind-limit",
+          "beaufort",
           "wind-pressure",
           "wind-on-hull",
           "wind-on-person",

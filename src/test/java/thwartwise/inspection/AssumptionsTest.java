@@ -29,4 +29,16 @@ class AssumptionsTest {
                 + " quoted, READ), the rest 0.85 m high above the seat (judgement); a life jacket"
                 + " lifts nothing here.");
   }
+
+  @Test
+  void waters_nobody_described_are_named_with_what_they_were_taken_for() {
+    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).craft(), RuleSetFile.cautiousDefault()))
+        .contains(
+            "Not stated, so taken as sheltered: waves of 0.10 m at most (judgement); no wave"
+                + " breaks; wind of 7.9 m/s at most (READ); a current of 1.5 m/s at most"
+                + " (judgement); no weir in reach; no wash of passing boats; water of 15 degrees"
+                + " Celsius or warmer (READ); within 500 m of the shore (judgement).",
+            "A wave counts only as freeboard: at rest its whole height must be left, with everyone"
+                + " to one side 0.5 of it (judgement). How the boat moves in it is not worked out.");
+  }
 }

@@ -72,6 +72,27 @@ class TextPageTest {
   }
 
   @Test
+  void the_waters_stand_before_the_crew_that_is_good_for_them() {
+    Report plain = SampleRecords.report();
+    Report there =
+        new Report(
+            plain.boat(),
+            plain.asLoaded(),
+            plain.atLimit(),
+            plain.chambers(),
+            plain.findings(),
+            plain.recommendation(),
+            plain.capacityFigures(),
+            plain.assumptions(),
+            plain.ruleSet(),
+            List.of("Holds for: ripples", "Not for: waves"));
+    assertThat(page(there))
+        .contains("On which waters\n---------------\nHolds for: ripples.\nNot for: waves.\n")
+        .containsSubsequence("May it be launched?", "On which waters", "How much and how many");
+    assertThat(page(plain)).doesNotContain("On which waters");
+  }
+
+  @Test
   void a_launch_is_never_held_without_a_word() {
     assertThat(page(SampleRecords.report(SampleRecords.nothing(List.of()), List.of())))
         .contains("Launch held.\n* No crew meets every check that limits the crew.\n");
