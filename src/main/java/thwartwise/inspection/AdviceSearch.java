@@ -19,10 +19,10 @@ import thwartwise.remedy.Changes;
  */
 final class AdviceSearch {
   /** As many changes to the boat as get a search of their own. */
-  private static final int MOST_SEARCHED = 8;
+  private static final int MOST_SEARCHED = 3;
 
   /** As many ways to load it otherwise as are told. */
-  private static final int MOST_TODAY = 3;
+  private static final int MOST_TODAY = 1;
 
   /** A lesser gain of the quick look is noise. */
   private static final double NOISE = 1e-4;

@@ -69,9 +69,9 @@ public final class Inspection {
     this.atLimit = other.atLimit;
   }
 
-  /** The same under our own limits alone, with no other rule set beside them. */
+  /** The same under our own limits alone, with no other rule set beside them and no advice. */
   public static Report of(Boat boat, RuleSet rules, LocalDate today) {
-    return of(boat, RuleBook.of(rules), today);
+    return withoutAdvice(boat, RuleBook.of(rules), today);
   }
 
   /**

@@ -55,7 +55,10 @@ final class LoadWords {
       double at = (i + 0.5) / BAR * end;
       bar.append(at > limit ? '!' : at < kit ? 'k' : at < kit + people ? 'p' : '.');
     }
-    return bar.append("] ").append(Shown.up(end, 0)).append(" kg").toString();
+    return bar.append("] ")
+        .append((end > limit ? Shown.up(end, 0) : Shown.down(end, 0)))
+        .append(" kg")
+        .toString();
   }
 
   private static String[] used(double limit, double kit, double people) {

@@ -248,7 +248,8 @@ class ReportJsonTest {
             report.capacityFigures(),
             report.assumptions(),
             report.ruleSet(),
-            List.of("Holds for: ripples", "Not for: waves"));
+            List.of("Holds for: ripples", "Not for: waves"),
+            thwartwise.inspection.Advice.NONE);
     assertSame(there);
     String older = ReportJson.write(report).replace("\"waters\": []", "\"others\": []");
     assertThat(older).contains("others");

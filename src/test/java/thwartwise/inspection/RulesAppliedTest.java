@@ -316,7 +316,7 @@ class RulesAppliedTest {
   @Test
   void the_report_holds_every_set_whether_it_applies_or_not() {
     Boat boat = new PlainDriven(PlainHulls.pram(), 5000).boat();
-    Report report = Inspection.of(boat, RuleSetFile.shippedBook(), PlainHulls.TODAY);
+    Report report = Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), PlainHulls.TODAY);
     assertThat(report.capacityFigures())
         .extracting(CapacityFigure::ruleSet)
         .contains(

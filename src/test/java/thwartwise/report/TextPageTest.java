@@ -44,7 +44,7 @@ class TextPageTest {
     assertThat(page(SampleRecords.report()))
         .containsSubsequence(
             "May it be launched?",
-            "up to 110 kg in all",
+            "up to 110 kg with one person aboard",
             "one adult of 95",
             "One person: up to 110 kg. Sit on midships thwart, not on stern seat.",
             "What nobody does",
@@ -85,7 +85,8 @@ class TextPageTest {
             plain.capacityFigures(),
             plain.assumptions(),
             plain.ruleSet(),
-            List.of("Holds for: ripples", "Not for: waves"));
+            List.of("Holds for: ripples", "Not for: waves"),
+            thwartwise.inspection.Advice.NONE);
     assertThat(page(there))
         .contains("On which waters\n---------------\nHolds for: ripples.\nNot for: waves.\n")
         .containsSubsequence("May it be launched?", "On which waters", "How much and how many");
