@@ -27,23 +27,19 @@ public record Finding(
 
   /** Of two answers to the same question the one that weighs more against the boat. */
   public static Finding worse(Finding a, Finding b) {
-    int gap = severity(b.outcome) - severity(a.outcome);
+    int gap = b.outcome.severity() - a.outcome.severity();
     return gap > 0 || gap == 0 && b.margin() < a.margin() ? b : a;
-  }
-
-  private static int severity(Outcome outcome) {
-    return switch (outcome) {
-      case MEETS -> 0;
-      case BORDERLINE -> 1;
-      case NOT_ASSESSED -> 2;
-      case FALLS_SHORT -> 3;
-    };
   }
 
   private double margin() {
     double worst = atLeast ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
     double has = value.orElse(worst);
     return atLeast ? has - limit : limit - has;
+  }
+
+  /** What was asked about; which of its measures this is stands behind a comma. */
+  public String subject() {
+    return check.split(",")[0];
   }
 
   public boolean holdsBack() {

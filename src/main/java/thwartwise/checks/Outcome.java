@@ -5,15 +5,30 @@ package thwartwise.checks;
  * for the tape and the scales is taken off.
  */
 public enum Outcome {
-  MEETS("meets"),
-  BORDERLINE("borderline"),
-  FALLS_SHORT("falls short"),
-  NOT_ASSESSED("not assessed");
+  MEETS("meets", 0),
+  BORDERLINE("borderline", 1),
+  FALLS_SHORT("falls short", 3),
+  NOT_ASSESSED("not assessed", 2);
 
   private final String word;
+  private final int severity;
 
-  Outcome(String word) {
+  Outcome(String word, int severity) {
     this.word = word;
+    this.severity = severity;
+  }
+
+  /** How heavily it weighs against the boat: the more, the heavier. */
+  public int severity() {
+    return severity;
+  }
+
+  public boolean isWorseThan(Outcome other) {
+    return severity > other.severity;
+  }
+
+  public static Outcome worse(Outcome a, Outcome b) {
+    return b.isWorseThan(a) ? b : a;
   }
 
   public String word() {

@@ -42,7 +42,8 @@ final class AdviceFields {
         ReportFields.texts(piece.value("putsRight", ReportFields.REMEDY)),
         ReportFields.list(piece, "worsens", "worsened check").stream()
             .map(AdviceFields::worse)
-            .toList());
+            .toList(),
+        ReportFields.texts(piece.value("thenNobody", ReportFields.REMEDY)));
   }
 
   private static AdviceReading reading(Fields reading) {

@@ -32,6 +32,7 @@ final class AdviceTree {
     piece.moved().ifPresent(reading -> node.set("moves", reading(reading)));
     node.set("putsRight", ReportTree.texts(piece.putsRight()));
     node.set("worsens", ReportTree.list(piece.worse(), AdviceTree::worse));
+    node.set("thenNobody", ReportTree.texts(piece.thenNobody()));
     return node;
   }
 

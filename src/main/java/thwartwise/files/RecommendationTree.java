@@ -6,6 +6,10 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The recommendation as a tree. */
 final class RecommendationTree {
+  /** Said wherever a number stands. */
+  static final String CAUTION =
+      "A recommendation, not a capacity plate and not a builder's plate. Local rules come first.";
+
   private RecommendationTree() {}
 
   static ObjectNode of(Recommendation recommendation) {
@@ -23,7 +27,7 @@ final class RecommendationTree {
         "excludedSeatings", ReportTree.list(recommendation.excludedSeatings(), ReportTree::texts));
     node.set(
         "crewLimits", ReportTree.list(recommendation.crewLimits(), RecommendationTree::crewLimit));
-    node.put("withheld", recommendation.withheld());
+    node.put("withheld", recommendation.withheld()).put("caution", CAUTION);
     node.set("reasons", ReportTree.texts(recommendation.reasons()));
     node.set("margins", ReportTree.list(recommendation.margins(), RecommendationTree::margin));
     return node;

@@ -50,6 +50,7 @@ final class AdviceAnchoring {
         0,
         Optional.empty(),
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -11,8 +11,6 @@ import thwartwise.checks.Role;
 
 /** The findings of a boat beside those of the same boat after a change, question by question. */
 final class AdviceComparison {
-  private static final List<Outcome> BEST_FIRST =
-      List.of(Outcome.MEETS, Outcome.BORDERLINE, Outcome.NOT_ASSESSED, Outcome.FALLS_SHORT);
   private static final String AT_THE_LIMIT = "at the limit";
 
   private final Map<Question, Finding> before;
@@ -60,16 +58,14 @@ final class AdviceComparison {
   private Optional<AdviceWorse> worse(Question question) {
     Finding now = after.get(question);
     Optional<Finding> then = Optional.ofNullable(before.get(question));
-    boolean isWorse = then.map(t -> isWorse(t, now)).orElseGet(() -> newAndNotMet(question, now));
+    boolean isWorse =
+        then.map(t -> now.outcome().isWorseThan(t.outcome()))
+            .orElseGet(() -> newAndNotMet(question, now));
     return isWorse
         ? Optional.of(
             new AdviceWorse(
                 now.check(), now.role(), loadingOf(now), then.map(Finding::outcome), now.outcome()))
         : Optional.empty();
-  }
-
-  private static boolean isWorse(Finding then, Finding now) {
-    return BEST_FIRST.indexOf(now.outcome()) > BEST_FIRST.indexOf(then.outcome());
   }
 
   // A chamber that counts for the first time is asked about for the first time, and with nobody

@@ -18,7 +18,8 @@ import thwartwise.remedy.Effort;
  * @param moved the reading that stands in the way today, before and after; empty when the deed does
  *     not change what the boat can carry
  * @param putsRight checks that hold back the boat as it is loaded today and then no longer do
- * @param worse every check that comes out worse after it
+ * @param worse every check that comes out worse after it, with the same people aboard
+ * @param thenNobody acts that the larger crew it buys must not do and today's may
  */
 public record AdvicePiece(
     String deed,
@@ -30,16 +31,19 @@ public record AdvicePiece(
     double load,
     Optional<AdviceReading> moved,
     List<String> putsRight,
-    List<AdviceWorse> worse) {
+    List<AdviceWorse> worse,
+    List<String> thenNobody) {
 
   public AdvicePiece {
     cautions = List.copyOf(cautions);
     putsRight = List.copyOf(putsRight);
     worse = List.copyOf(worse);
+    thenNobody = List.copyOf(thenNobody);
   }
 
-  AdvicePiece withWorse(List<AdviceWorse> told) {
-    return new AdvicePiece(deed, how, effort, cautions, people, crew, load, moved, putsRight, told);
+  AdvicePiece costing(List<AdviceWorse> told, List<String> acts) {
+    return new AdvicePiece(
+        deed, how, effort, cautions, people, crew, load, moved, putsRight, told, acts);
   }
 
   /** Whether anything at all is bought or put right. */

@@ -24,13 +24,15 @@ final class AdviceProbe {
   private static final double MOST = 3;
 
   private final Inspection today;
+  private final double adult;
   private final List<Crew> crews;
 
   /** So many people, each so heavy, seated so. */
   private record Crew(Seating seating, double each) {}
 
-  private AdviceProbe(Inspection today, List<Crew> crews) {
+  private AdviceProbe(Inspection today, double adult, List<Crew> crews) {
     this.today = today;
+    this.adult = adult;
     this.crews = crews;
   }
 
@@ -46,7 +48,7 @@ final class AdviceProbe {
     if (fits.people() > 0) {
       heavier(today, fits).ifPresent(crews::add);
     }
-    return new AdviceProbe(today, crews);
+    return new AdviceProbe(today, adult, crews);
   }
 
   private static Optional<Crew> heavier(Inspection today, Limits.Crew fits) {
@@ -80,9 +82,20 @@ final class AdviceProbe {
     return Math.max(0, Math.min(MOST, -reading.margin() / scale));
   }
 
-  /** The reading that stands most in the way of the first of these crews, then and now. */
+  /**
+   * The reading that stands most in the way today, then and now: of the next crew as the changed
+   * boat seats it, or, where it seats none, of the one that comes nearest.
+   */
   Optional<AdviceReading> moved(Inspection changed) {
-    return crews.stream().findFirst().flatMap(c -> moved(c, changed));
+    int next = today.limits().people() + 1;
+    List<Crew> seated =
+        changed.limits().people() < next
+            ? List.of()
+            : changed.limits().crew(next).seatings().stream().map(s -> new Crew(s, adult)).toList();
+    return (seated.isEmpty() ? crews : seated)
+        .stream()
+            .min(Comparator.comparingDouble(c -> shortfall(changed, c)))
+            .flatMap(c -> moved(c, changed));
   }
 
   private Optional<AdviceReading> moved(Crew crew, Inspection changed) {

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.Finding;
 import thwartwise.remedy.Change;
@@ -19,7 +18,10 @@ import thwartwise.remedy.Changes;
  */
 final class AdviceSearch {
   /** As many changes to the boat as get a search of their own. */
-  private static final int MOST_SEARCHED = 3;
+  private static final int MOST_SEARCHED = 8;
+
+  /** As many of them as are told; more is not read. */
+  private static final int MOST_TOLD = 4;
 
   /** As many ways to load it otherwise as are told. */
   private static final int MOST_TODAY = 1;
@@ -76,8 +78,26 @@ final class AdviceSearch {
     return new Advice(pieces, Changes.never(today.craft().boat()));
   }
 
+  /** What a piece costs is looked for only where it is told. */
   private List<AdvicePiece> pieces(List<Tried> tried) {
-    return tried.parallelStream().flatMap(t -> piece(t).stream()).toList();
+    return tried.parallelStream().flatMap(t -> bought(t).stream()).toList().stream()
+        .sorted(Comparator.comparing(Bought::piece, BEST_FIRST))
+        .limit(MOST_TOLD)
+        .toList()
+        .parallelStream()
+        .map(this::costing)
+        .toList();
+  }
+
+  private record Bought(AdvicePiece piece, Inspection after) {}
+
+  private AdvicePiece costing(Bought bought) {
+    Inspection after = bought.after();
+    return bought
+        .piece()
+        .costing(
+            AdviceComparison.of(today.comparable(today), after.comparable(today)).worse(),
+            bought.piece().people() > 0 ? after.nobodyDoes(today) : List.of());
   }
 
   private List<Tried> worthASearch() {
@@ -121,37 +141,31 @@ final class AdviceSearch {
     return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
   }
 
-  private Optional<AdvicePiece> piece(Tried tried) {
-    Recommendation now = tried.after().recommendation();
-    Recommendation then = today.recommendation();
+  private Optional<Bought> bought(Tried tried) {
+    Amounts now = tried.after().amounts();
+    Amounts then = today.amounts();
     int people = now.people() - then.people();
     double crew = now.crew() - then.crew();
-    double load = now.load() - then.load();
-    List<String> right = putRight(tried.after());
     if (people < 0 || people == 0 && crew < 0) {
       return Optional.empty();
     }
     Optional<AdviceReading> moved =
         tried.change().onlyToday() ? Optional.empty() : probe.moved(tried.after());
     Change change = tried.change();
-    return Stream.of(
-            new AdvicePiece(
-                change.deed(),
-                change.how(),
-                change.effort(),
-                change.cautions(),
-                people,
-                crew,
-                load,
-                moved.filter(AdviceReading::isBetter),
-                right,
-                List.of()))
-        .filter(p -> p.buys() || p.moved().isPresent())
-        .map(p -> p.withWorse(worse(tried.after())))
-        .findFirst();
-  }
-
-  private List<AdviceWorse> worse(Inspection after) {
-    return AdviceComparison.of(today.findings(), after.findings()).worse();
+    AdvicePiece piece =
+        new AdvicePiece(
+            change.deed(),
+            change.how(),
+            change.effort(),
+            change.cautions(),
+            people,
+            crew,
+            now.load() - then.load(),
+            moved.filter(AdviceReading::isBetter),
+            putRight(tried.after()),
+            List.of(),
+            List.of());
+    return Optional.of(new Bought(piece, tried.after()))
+        .filter(b -> piece.buys() || piece.moved().isPresent());
   }
 }

@@ -11,4 +11,10 @@ import thwartwise.checks.Role;
  * @param before empty when it was not asked before
  */
 public record AdviceWorse(
-    String check, Role role, String loading, Optional<Outcome> before, Outcome after) {}
+    String check, Role role, String loading, Optional<Outcome> before, Outcome after) {
+
+  /** What was asked about; which of its measures it is stands behind a comma. */
+  public String subject() {
+    return check.split(",")[0];
+  }
+}

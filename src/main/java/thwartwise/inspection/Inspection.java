@@ -6,7 +6,9 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,6 +21,7 @@ import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
+import thwartwise.checks.Outcome;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
@@ -37,6 +40,7 @@ public final class Inspection {
   private final Judge judge;
   private final Limits limits;
   private final Supplier<Recommendation> recommendation;
+  private final Supplier<Amounts> amounts;
   private final Supplier<Trial> limit;
   private final Supplier<List<Finding>> atLimit;
   private final Supplier<List<Finding>> findings = Once.of(this::allFindings);
@@ -51,6 +55,7 @@ public final class Inspection {
     this.judge = new Judge(craft, rules);
     this.limits = new Limits(judge, rules, applied.caps());
     this.recommendation = Once.of(() -> applied.recommendation(limits));
+    this.amounts = Once.of(() -> applied.amounts(limits));
     this.limit = Once.of(() -> atLimit(limits.crew(recommendation().people())));
     this.atLimit = Once.of(this::atLimitFindings);
   }
@@ -65,8 +70,24 @@ public final class Inspection {
     this.judge = other.judge;
     this.limits = other.limits;
     this.recommendation = other.recommendation;
+    this.amounts = other.amounts;
     this.limit = other.limit;
     this.atLimit = other.atLimit;
+  }
+
+  /** The same boat, crewed as is recommended for another. */
+  private Inspection(Inspection same, Limits limits, Supplier<Recommendation> recommendation) {
+    this.craft = same.craft;
+    this.date = same.date;
+    this.book = same.book;
+    this.applied = same.applied;
+    this.rules = same.rules;
+    this.judge = same.judge;
+    this.limits = limits;
+    this.recommendation = recommendation;
+    this.amounts = same.amounts;
+    this.limit = Once.of(() -> atLimit(limits.crew(recommendation().people())));
+    this.atLimit = Once.of(this::atLimitFindings);
   }
 
   /** The same under our own limits alone, with no other rule set beside them and no advice. */
@@ -135,6 +156,11 @@ public final class Inspection {
     return recommendation.get();
   }
 
+  /** The figures of the recommendation, without what it takes to tell why. */
+  Amounts amounts() {
+    return amounts.get();
+  }
+
   List<Finding> findings() {
     return findings.get();
   }
@@ -152,6 +178,34 @@ public final class Inspection {
   List<Reading> limitingReadings(Seating seating, List<Double> masses) {
     Trial cautious = judge.trial(seating, masses).under(Allowance.of(rules));
     return checks(Role.LIMITS_CREW).stream().flatMap(c -> c.readings(cautious).stream()).toList();
+  }
+
+  /**
+   * Every finding of this boat with the people of another inspection of it aboard, so that the two
+   * can be laid side by side: as loaded, and the crews that other one recommends.
+   */
+  List<Finding> comparable(Inspection other) {
+    return other == this
+        ? findings()
+        : new Inspection(this, other.limits, other.recommendation).findings();
+  }
+
+  /**
+   * The acts that the largest crew of this boat must not do, and the crews of another inspection of
+   * it may.
+   */
+  List<String> nobodyDoes(Inspection other) {
+    Set<String> then =
+        forbidden(of(atLimit(limits.crew(amounts().people())), checks(Role.FORBIDS_AN_ACT)));
+    then.removeAll(forbidden(other.atLimit.get()));
+    return List.copyOf(then);
+  }
+
+  private static Set<String> forbidden(List<Finding> findings) {
+    return findings.stream()
+        .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
+        .map(Finding::subject)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private Trial asLoaded() {

@@ -61,16 +61,14 @@ final class Limits {
   Recommendation recommendation(List<String> outside) {
     int people = people();
     Crew crew = crew(people);
-    double kit = craft.boat().kitMass();
-    double load = load(people, crew, kit);
-    double extra = Math.max(0, load - kit - crew.people() * crew.each());
-    double crewMass = Math.min(crewMass(people, crew), Math.max(0, load - kit));
+    Amounts amounts = amounts(people, crew);
     boolean withheld = !outside.isEmpty() || crew.people() == 0;
+    Amounts told = withheld ? Amounts.NOTHING : amounts;
     return new Recommendation(
-        withheld ? 0 : people,
-        withheld ? 0 : Math.floor(crewMass),
-        withheld ? 0 : Math.floor(load),
-        withheld ? 0 : Math.floor(extra),
+        told.people(),
+        told.crew(),
+        told.load(),
+        told.extra(),
         design,
         search.staysUpWith(),
         search.holdsUpWhenSwamped(),
@@ -78,10 +76,28 @@ final class Limits {
         governedBy(people),
         nextPersonBreaks(people),
         withheld ? List.of() : search.excluded(people, design),
-        withheld ? List.of() : crewLimits(people, load - kit),
+        withheld ? List.of() : crewLimits(people, amounts.room()),
         withheld,
         reasons(people, crew, outside),
         withheld ? List.of() : margins(crew));
+  }
+
+  /** The figures of the recommendation alone, which cost a part of the work. */
+  Amounts amounts() {
+    int people = people();
+    return amounts(people, crew(people));
+  }
+
+  private Amounts amounts(int people, Crew crew) {
+    if (crew.people() == 0) {
+      return Amounts.NOTHING;
+    }
+    double kit = craft.boat().kitMass();
+    double load = Math.floor(load(people, crew, kit));
+    double room = Math.max(0, load - kit);
+    double extra = Math.max(0, room - crew.people() * crew.each());
+    double crewMass = Math.min(crewMass(people, crew), room);
+    return new Amounts(people, Math.floor(crewMass), load, Math.floor(extra), room);
   }
 
   private List<Margin> margins(Crew crew) {

@@ -77,6 +77,18 @@ final class RulesApplied {
     return answer;
   }
 
+  /** The figures of the recommendation alone; nothing where boat or waters are not covered. */
+  Amounts amounts(Limits limits) {
+    if (!notCovered().isEmpty()) {
+      return Amounts.NOTHING;
+    }
+    Amounts answer = limits.amounts();
+    for (RuleSet set : laxer()) {
+      answer = answer.notAbove(new Limits(new Judge(craft, set), set, caps).amounts());
+    }
+    return answer;
+  }
+
   private Set<RuleSet> laxer() {
     Set<RuleSet> laxer = new LinkedHashSet<>(book.laxer(craft));
     laxer.add(calm.inForce(craft));

@@ -9,6 +9,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
 
@@ -27,25 +28,38 @@ final class FoamAdded {
       "Closed-cell foam only. Fasten it so that it cannot float off or be kicked out: glue it in"
           + " and screw battens or straps across it";
 
+  /** High or from the floor up, it takes the same room. */
+  private static final String SIDES = "along both sides";
+
   private FoamAdded() {}
 
   static List<Change> of(Craft craft) {
     FoamRoom room = new FoamRoom(craft);
     List<Change> changes = new ArrayList<>();
-    craft.boat().places().forEach(p -> add(craft, "under the " + p.name(), room.under(p), changes));
-    add(craft, "in the bow", room.bow(), changes);
-    add(craft, "in the stern", room.stern(), changes);
-    add(craft, "high along both sides, just under the rail", room.highSides(), changes);
-    add(craft, "along both sides, from the floor to just under the rail", room.sides(), changes);
+    craft.boat().places().forEach(p -> add(craft, under(p), under(p), room.under(p), changes));
+    add(craft, "in the bow", "in the bow", room.bow(), changes);
+    add(craft, "in the stern", "in the stern", room.stern(), changes);
+    add(craft, SIDES, "high along both sides, just under the rail", room.highSides(), changes);
+    add(
+        craft,
+        SIDES,
+        "along both sides, from the floor to just under the rail",
+        room.sides(),
+        changes);
     return changes;
   }
 
-  private static void add(
-      Craft craft, String where, List<FoamRoom.Block> blocks, List<Change> changes) {
-    foam(craft, where, blocks).ifPresent(changes::add);
+  private static String under(Place place) {
+    return "under the " + place.name();
   }
 
-  private static Optional<Change> foam(Craft craft, String where, List<FoamRoom.Block> blocks) {
+  private static void add(
+      Craft craft, String room, String where, List<FoamRoom.Block> blocks, List<Change> changes) {
+    foam(craft, room, where, blocks).ifPresent(changes::add);
+  }
+
+  private static Optional<Change> foam(
+      Craft craft, String room, String where, List<FoamRoom.Block> blocks) {
     List<Solid> solids = blocks.stream().flatMap(b -> solids(craft, b)).toList();
     double volume = solids.stream().mapToDouble(Solid::volume).sum();
     if (!(volume >= LEAST)) {
@@ -58,7 +72,7 @@ final class FoamAdded {
     kit.add(weight("weight of the foam " + where, solids, volume));
     return Optional.of(
         Change.of(
-            "foam " + where,
+            "foam " + room,
             "Add " + Along.litres(volume) + " of closed-cell foam " + where,
             FoamWords.of(blocks) + ". " + FASTENING,
             Effort.AN_AFTERNOON,

@@ -24,9 +24,9 @@ final class FoamRoom {
   private static final double CLEAR = 0.03;
 
   /** Along the sides a block is no longer than this, so that it lies close to a curved side. */
-  private static final double PIECE = 0.5;
+  private static final double PIECE = 0.8;
 
-  private static final double THICK = 0.15;
+  static final double THICK = 0.15;
   private static final double HIGH = 0.18;
 
   /** From the middle of a person to the shoulder. */

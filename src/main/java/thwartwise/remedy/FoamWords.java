@@ -1,27 +1,52 @@
 package thwartwise.remedy;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.function.ToDoubleFunction;
+import thwartwise.geometry.Box;
 
-/** Where blocks of foam go, in metres that can be measured in the boat. */
+/** Where foam goes, in metres that can be measured in the boat. */
 final class FoamWords {
   private FoamWords() {}
 
+  /** One block is told by its limits, several by what they lie between. */
   static String of(List<FoamRoom.Block> blocks) {
-    return blocks.stream().map(FoamWords::of).collect(Collectors.joining("; "));
+    return blocks.size() == 1 ? one(blocks.get(0)) : several(blocks);
   }
 
-  private static String of(FoamRoom.Block block) {
-    return "From "
-        .concat(Along.metres(block.box().x().from()))
-        .concat(" to ")
-        .concat(Along.boat(block.box().x().to()))
-        .concat(", ")
-        .concat(across(block))
-        .concat(Along.metres(block.box().z().from()))
-        .concat(" to ")
-        .concat(Along.metres(block.box().z().to()))
-        .concat(" up");
+  private static String one(FoamRoom.Block block) {
+    return along(block.box().x().from(), block.box().x().to())
+        + ", "
+        + across(block)
+        + up(block.box().z().from(), block.box().z().to());
+  }
+
+  private static String several(List<FoamRoom.Block> blocks) {
+    double thick = FoamRoom.THICK;
+    return along(least(blocks, b -> b.x().from()), -least(blocks, b -> -b.x().to()))
+        + ", in "
+        + blocks.size()
+        + " blocks on each side, "
+        + Along.metres(thick)
+        + " thick where the boat is narrowest beside each, and clear of what stands there; "
+        + up(least(blocks, b -> b.z().from()), -least(blocks, b -> -b.z().to()))
+        + " at most";
+  }
+
+  private static double least(List<FoamRoom.Block> blocks, ToDoubleFunction<Box> of) {
+    return blocks.stream()
+        .map(FoamRoom.Block::box)
+        .min(Comparator.comparingDouble(of))
+        .map(of::applyAsDouble)
+        .orElse(0.0);
+  }
+
+  private static String along(double from, double to) {
+    return "From " + Along.metres(from) + " to " + Along.boat(to);
+  }
+
+  private static String up(double from, double to) {
+    return Along.metres(from) + " to " + Along.metres(to) + " up";
   }
 
   private static String across(FoamRoom.Block block) {

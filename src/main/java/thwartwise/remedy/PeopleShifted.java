@@ -89,7 +89,7 @@ final class PeopleShifted {
     return new Change(
         deed,
         deed,
-        "Alongside the bank, one at a time, keeping low",
+        "Alongside the bank, one at a time, keeping low; whoever steers must still reach what steers",
         Effort.NONE,
         List.of(),
         true,

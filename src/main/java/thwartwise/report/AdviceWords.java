@@ -1,9 +1,12 @@
 package thwartwise.report;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.OptionalDouble;
+import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
@@ -21,15 +24,15 @@ final class AdviceWords {
     sentences.add(piece.how());
     sentences.add("Effort: " + piece.effort().words());
     sentences.addAll(piece.cautions());
-    piece.worse().stream().map(AdviceWords::worse).forEach(sentences::add);
+    sentences.addAll(costs(piece));
     return sentences.toArray(String[]::new);
   }
 
   /** The deed and what it buys, for the list of what to do first. */
   static String[] first(AdvicePiece piece) {
     List<String> sentences = new ArrayList<>(List.of(piece.deed(), buys(piece)));
-    if (!piece.worse().isEmpty()) {
-      sentences.add("It also makes something worse: see the advice below");
+    if (!costs(piece).isEmpty()) {
+      sentences.add("It has its price: see what could be changed, below");
     }
     return sentences.toArray(String[]::new);
   }
@@ -56,8 +59,9 @@ final class AdviceWords {
         piece.putsRight().isEmpty()
             ? ""
             : (buys.isEmpty() ? "It" : ", and it")
-                + " puts right, as loaded today: "
-                + Sentence.list(piece.putsRight());
+                + " puts right what holds it back as loaded today ("
+                + Subjects.listed(piece.putsRight())
+                + ")";
     return buys + less + right;
   }
 
@@ -99,16 +103,36 @@ final class AdviceWords {
         reading.unit().word());
   }
 
-  private static String worse(AdviceWorse worse) {
-    Optional<String> before = worse.before().map(o -> "was: " + o.word() + "; ");
-    return "It makes worse, "
-        + worse.loading()
-        + ": "
-        + worse.check()
-        + " ("
-        + before.orElse("was not asked; ")
-        + "then: "
-        + worse.after().word()
-        + ")";
+  /**
+   * What the larger crew must not do, and what is worse for the same people, loading by loading.
+   */
+  private static List<String> costs(AdvicePiece piece) {
+    List<String> costs = new ArrayList<>();
+    if (!piece.thenNobody().isEmpty()) {
+      costs.add(
+          "With so many aboard nobody does what fewer could: " + Sentence.list(piece.thenNobody()));
+    }
+    Map<String, List<AdviceWorse>> byLoading = new LinkedHashMap<>();
+    piece
+        .worse()
+        .forEach(w -> byLoading.computeIfAbsent(w.loading(), l -> new ArrayList<>()).add(w));
+    byLoading.forEach((loading, worse) -> costs.add(worse(loading, worse)));
+    return costs;
+  }
+
+  private static String worse(String loading, List<AdviceWorse> worse) {
+    Map<String, Outcome> bySubject = new LinkedHashMap<>();
+    worse.forEach(w -> bySubject.merge(w.subject(), w.after(), Outcome::worse));
+    Map<Outcome, List<String>> byOutcome = new EnumMap<>(Outcome.class);
+    bySubject.forEach(
+        (subject, after) -> byOutcome.computeIfAbsent(after, o -> new ArrayList<>()).add(subject));
+    return "With the same people aboard ("
+        + loading
+        + ") it makes worse: "
+        + String.join("; ", byOutcome.entrySet().stream().map(AdviceWords::fallen).toList());
+  }
+
+  private static String fallen(Map.Entry<Outcome, List<String>> fallen) {
+    return Sentence.list(fallen.getValue()) + " (then: " + fallen.getKey().word() + ")";
   }
 }

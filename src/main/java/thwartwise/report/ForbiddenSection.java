@@ -47,15 +47,14 @@ final class ForbiddenSection {
     }
   }
 
-  /** An act has more than one answer: what is measured of it stands behind a comma. */
+  /** An act has more than one answer. */
   private static Map<String, List<Finding>> byAct(List<Finding> findings) {
     Map<String, List<Finding>> acts = new LinkedHashMap<>();
     findings.stream()
         .filter(finding -> finding.role() == Role.FORBIDS_AN_ACT)
         .forEach(
             finding ->
-                acts.computeIfAbsent(finding.check().split(",")[0], act -> new ArrayList<>())
-                    .add(finding));
+                acts.computeIfAbsent(finding.subject(), act -> new ArrayList<>()).add(finding));
     return acts;
   }
 

@@ -39,6 +39,7 @@ final class VerdictSection {
         && report.recommendation().reasons().isEmpty()) {
       page.point("No crew meets every check that limits the crew");
     }
+    first(page, verdict, AdviceSection.first(report.advice()));
   }
 
   private static void first(Page page, Verdict verdict, List<AdvicePiece> pieces) {
@@ -49,7 +50,6 @@ final class VerdictSection {
     for (int i = 0; i < pieces.size(); i++) {
       page.numbered(i + 1, AdviceWords.first(pieces.get(i)));
     }
-    page.gap();
   }
 
   private static boolean asLoaded(Finding finding, Report report) {

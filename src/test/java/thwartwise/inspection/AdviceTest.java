@@ -1,0 +1,203 @@
+package thwartwise.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Propulsion;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.files.BoatFile;
+import thwartwise.files.ReportJson;
+import thwartwise.files.RuleSetFile;
+import thwartwise.remedy.Change;
+import thwartwise.remedy.Changes;
+import thwartwise.rules.RuleBook;
+
+/** Advice on the boat that comes with the program, against inspecting the changed boat anew. */
+class AdviceTest {
+  private static final RuleBook BOOK = RuleSetFile.shippedBook();
+  private static final Boat DEMO = BoatFile.parse(json(), "the demo boat");
+  private static final Report REPORT = Inspection.of(DEMO, BOOK, BoxBoat.TODAY);
+  private static final List<AdvicePiece> PIECES = REPORT.advice().pieces();
+  private static final Map<AdvicePiece, Report> AFTER = after();
+
+  private static String json() {
+    try (InputStream in = AdviceTest.class.getResourceAsStream("/thwartwise/demo-boat.json")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The changed boats, inspected from the beginning as if somebody had measured them. */
+  private static Map<AdvicePiece, Report> after() {
+    Craft craft = Craft.of(DEMO, BoxBoat.TODAY);
+    Map<AdvicePiece, Report> reports = new LinkedHashMap<>();
+    for (AdvicePiece piece : PIECES) {
+      changes(craft)
+          .filter(change -> change.deed().equals(piece.deed()))
+          .findFirst()
+          .map(change -> Inspection.withoutAdvice(change.boat(), BOOK, BoxBoat.TODAY))
+          .ifPresent(report -> reports.put(piece, report));
+    }
+    return reports;
+  }
+
+  private static Stream<Change> changes(Craft craft) {
+    return Stream.concat(
+        Changes.toTheBoat(craft, BoxBoat.TODAY).stream(), Changes.toToday(DEMO).stream());
+  }
+
+  @Test
+  void the_demo_boat_gets_at_least_three_pieces_that_buy_something() {
+    assertThat(PIECES.stream().filter(AdvicePiece::buys)).hasSizeGreaterThanOrEqualTo(3);
+    assertThat(AFTER).hasSizeGreaterThanOrEqualTo(3);
+  }
+
+  @Test
+  void what_makes_no_limit_worse_comes_first_and_then_what_buys_most() {
+    List<AdvicePiece> harmless = PIECES.stream().filter(p -> !p.worsensALimit()).toList();
+    assertThat(PIECES.subList(0, harmless.size())).isEqualTo(harmless);
+    for (int i = 1; i < harmless.size(); i++) {
+      AdvicePiece better = harmless.get(i - 1);
+      AdvicePiece piece = harmless.get(i);
+      assertThat(better.people()).isGreaterThanOrEqualTo(piece.people());
+      if (better.people() == piece.people()) {
+        assertThat(better.crew()).isGreaterThanOrEqualTo(piece.crew());
+      }
+    }
+  }
+
+  @Test
+  void what_a_piece_says_it_buys_is_what_inspecting_the_changed_boat_gives() {
+    Recommendation today = REPORT.recommendation();
+    AFTER.forEach(
+        (piece, report) -> {
+          Recommendation then = report.recommendation();
+          assertThat(then.people() - today.people()).as(piece.deed()).isEqualTo(piece.people());
+          assertThat(then.crew() - today.crew()).as(piece.deed()).isEqualTo(piece.crew());
+          assertThat(then.load() - today.load()).as(piece.deed()).isEqualTo(piece.load());
+        });
+  }
+
+  @Test
+  void what_a_piece_puts_right_held_back_before_and_is_met_after() {
+    AFTER.forEach(
+        (piece, report) -> {
+          for (String check : piece.putsRight()) {
+            assertThat(asLoaded(REPORT, check)).contains(Outcome.BORDERLINE);
+            assertThat(asLoaded(report, check)).as(piece.deed()).containsOnly(Outcome.MEETS);
+          }
+        });
+  }
+
+  private static Stream<Outcome> asLoaded(Report report, String check) {
+    return report.findings().stream()
+        .filter(f -> f.check().equals(check) && f.condition().startsWith("as loaded"))
+        .map(Finding::outcome);
+  }
+
+  /** Outcomes got worse for the people who are aboard today: each is named in the piece. */
+  @Test
+  void nothing_is_made_worse_in_silence() {
+    AFTER.forEach(
+        (piece, report) ->
+            assertThat(piece.worse().stream().map(AdviceWorse::check))
+                .as(piece.deed())
+                .containsAll(worse(report)));
+  }
+
+  private static List<String> worse(Report after) {
+    return after.findings().stream()
+        .filter(f -> f.condition().startsWith("as loaded"))
+        .filter(f -> before(f).filter(o -> f.outcome().isWorseThan(o)).isPresent())
+        .map(Finding::check)
+        .distinct()
+        .toList();
+  }
+
+  private static Optional<Outcome> before(Finding finding) {
+    return asLoaded(REPORT, finding.check()).reduce(Outcome::worse);
+  }
+
+  /** At least one of them costs something, so that the test before has something to look at. */
+  @Test
+  void an_act_that_only_the_larger_crew_must_not_do_is_named() {
+    assertThat(PIECES.stream().flatMap(p -> p.thenNobody().stream())).isNotEmpty();
+    AFTER.forEach(
+        (piece, report) ->
+            assertThat(forbidden(report)).as(piece.deed()).containsAll(piece.thenNobody()));
+    assertThat(AFTER.values().stream().flatMap(r -> worse(r).stream())).isNotEmpty();
+  }
+
+  private static List<String> forbidden(Report report) {
+    return report.findings().stream()
+        .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
+        .map(Finding::subject)
+        .toList();
+  }
+
+  @Test
+  void a_space_with_a_battery_is_never_to_be_sealed() {
+    assertThat(Changes.toTheBoat(Craft.of(DEMO, BoxBoat.TODAY), BoxBoat.TODAY))
+        .noneMatch(c -> c.deed().matches("(Seal|Prove).*battery box.*"));
+    assertThat(REPORT.advice().never())
+        .containsExactly(
+            "Never seal the battery box: it holds the battery, and gas and heat must get out. Vent"
+                + " it high up");
+  }
+
+  @Test
+  void a_boat_that_is_not_covered_gets_no_advice() {
+    Boat sailed =
+        new Boat(
+            DEMO.name(),
+            DEMO.water(),
+            DEMO.hull(),
+            DEMO.openings(),
+            DEMO.chambers(),
+            DEMO.places(),
+            DEMO.kit(),
+            DEMO.aboard(),
+            new Propulsion.Sail(),
+            DEMO.measuredBy(),
+            List.of());
+    assertThat(Inspection.of(sailed, BOOK, BoxBoat.TODAY).advice()).isEqualTo(Advice.NONE);
+  }
+
+  @Test
+  void no_word_of_a_verdict_that_is_not_ours_to_give_stands_in_the_report() {
+    assertThat(ReportJson.write(REPORT).toLowerCase(Locale.ROOT))
+        .doesNotContainPattern("\\b(safe|safely|approved|certified|pass|passed|passes)\\b")
+        .contains("not a capacity plate and not a builder's plate");
+  }
+
+  @Test
+  void advice_is_written_and_read_back_the_same() {
+    Advice read = ReportJson.parse(ReportJson.write(REPORT), "report.json").advice();
+    assertThat(read)
+        .usingRecursiveComparison()
+        .withEqualsForType(AdviceTest::nearly, OptionalDouble.class)
+        .withEqualsForType((a, b) -> Math.abs(a - b) < 1e-9, Double.class)
+        .isEqualTo(REPORT.advice());
+  }
+
+  private static boolean nearly(OptionalDouble a, OptionalDouble b) {
+    return a.isPresent() == b.isPresent() && Math.abs(a.orElse(0) - b.orElse(0)) < 1e-9;
+  }
+}

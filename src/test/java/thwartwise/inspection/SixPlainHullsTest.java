@@ -1,0 +1,79 @@
+package thwartwise.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.files.RuleSetFile;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+
+/** Six plain hulls with proven buoyancy, under every rule set that comes with the program. */
+class SixPlainHullsTest {
+  private static final RuleBook BOOK = RuleSetFile.shippedBook();
+  private static final Map<Boat, Answer> KNOWN = new ConcurrentHashMap<>();
+
+  private record Answer(Amounts amounts, List<CapacityFigure> figures) {}
+
+  /** Common practice, no source: what somebody who hires out such boats would put in them. */
+  static Stream<Arguments> hulls() {
+    return Stream.of(
+        Arguments.of("2.4 m pram", PlainHulls.pram(), 1, 2),
+        Arguments.of("3.6 m skiff", PlainHulls.skiff(), 2, 3),
+        Arguments.of("4.3 m punt", PlainHulls.punt(), 3, 5),
+        Arguments.of("4.9 m canoe", PlainHulls.kneltInCanoe(), 1, 2),
+        Arguments.of("3.2 m round dinghy", PlainHulls.roundDinghy(), 1, 3),
+        Arguments.of("5.5 m dory", PlainHulls.dory(), 2, 4));
+  }
+
+  private static Answer of(Boat boat) {
+    return KNOWN.computeIfAbsent(boat, SixPlainHullsTest::worked);
+  }
+
+  private static Answer worked(Boat boat) {
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    RulesApplied applied = new RulesApplied(craft, BOOK);
+    RuleSet rules = applied.inForce();
+    Limits limits = new Limits(new Judge(craft, rules), rules, applied.caps());
+    return new Answer(applied.amounts(limits), applied.figures(List.of()));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("hulls")
+  void neither_nobody_nor_a_crowd(String name, Boat boat, int least, int most) {
+    Amounts amounts = of(boat).amounts();
+    assertThat(amounts.people()).isBetween(least, most);
+    assertThat(amounts.crew()).isGreaterThanOrEqualTo(95.0 * amounts.people());
+    assertThat(amounts.crew() + boat.kitMass()).isLessThanOrEqualTo(amounts.load());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("hulls")
+  void never_more_than_a_rule_that_takes_part_allows(String name, Boat boat, int least, int most) {
+    Answer answer = of(boat);
+    for (CapacityFigure figure : answer.figures()) {
+      if (figure.takesPart()) {
+        notAbove(answer.amounts(), figure);
+      }
+    }
+  }
+
+  private static void notAbove(Amounts amounts, CapacityFigure figure) {
+    figure.persons().ifPresent(p -> assertThat(amounts.people()).isLessThanOrEqualTo(p));
+    if (figure.caps() == Caps.PEOPLE) {
+      assertThat(amounts.crew()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
+    }
+    if (figure.caps() == Caps.LOAD) {
+      assertThat(amounts.load()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
+    }
+  }
+}

@@ -1,0 +1,170 @@
+package thwartwise.remedy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.boat.Space;
+import thwartwise.files.BoatFile;
+
+/** Each kind of change, made to the boat that comes with the program. */
+class ChangesTest {
+  private static final Boat DEMO = BoatFile.parse(json(), "the demo boat");
+  private static final Craft CRAFT = Craft.of(DEMO, BoxBoat.TODAY);
+
+  private static String json() {
+    try (InputStream in = ChangesTest.class.getResourceAsStream("/thwartwise/demo-boat.json")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<Change> about(String topic) {
+    List<Change> found =
+        Changes.toTheBoat(CRAFT, BoxBoat.TODAY).stream()
+            .filter(c -> c.topic().startsWith(topic))
+            .toList();
+    assertThat(found).as(topic).isNotEmpty();
+    return found;
+  }
+
+  private static Kit item(Boat boat, String name) {
+    return boat.kit().stream().filter(k -> k.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static double counted(Boat boat) {
+    return Craft.of(boat, BoxBoat.TODAY).spaces().stream()
+        .mapToDouble(s -> s.solid().volume() * s.counting().share())
+        .sum();
+  }
+
+  @Test
+  void every_change_can_be_made_to_the_boat_and_has_words() {
+    for (Change change : Changes.toTheBoat(CRAFT, BoxBoat.TODAY)) {
+      assertThat(Craft.of(change.boat(), BoxBoat.TODAY)).as(change.deed()).isNotNull();
+      assertThat(change.deed()).isNotBlank();
+      assertThat(change.how()).isNotBlank();
+      assertThat(change.boat()).as(change.deed()).isNotEqualTo(DEMO);
+    }
+  }
+
+  @Test
+  void the_battery_moves_to_other_spots_and_weighs_the_same() {
+    for (Change change : about("move the battery")) {
+      Kit moved = item(change.boat(), "battery");
+      assertThat(moved.mass()).isEqualTo(item(DEMO, "battery").mass());
+      assertThat(moved.at()).isNotEqualTo(item(DEMO, "battery").at());
+      assertThat(CRAFT.spaces()).noneMatch(s -> s.box().contains(moved.at()));
+      assertThat(change.cautions()).anyMatch(c -> c.contains("vented high up"));
+    }
+  }
+
+  @Test
+  void a_claimed_chamber_counts_once_it_is_proven() {
+    assertThat(about("Prove the middle thwart box"))
+        .allMatch(c -> counted(c.boat()) > counted(DEMO) + 0.01);
+  }
+
+  /** 0.9 of the drawn litres, and 40 kg a cubic metre of weight at their centre. */
+  @Test
+  void foam_counts_nine_tenths_and_brings_its_weight() {
+    for (Change change : about("foam")) {
+      List<Space> added =
+          Craft.of(change.boat(), BoxBoat.TODAY).spaces().stream()
+              .filter(s -> s.name().startsWith("foam "))
+              .toList();
+      double drawn = added.stream().mapToDouble(s -> s.solid().volume()).sum();
+      Kit weight = change.boat().kit().get(DEMO.kit().size());
+      assertThat(counted(change.boat()) - counted(DEMO)).isCloseTo(0.9 * drawn, within(1e-9));
+      assertThat(weight.mass()).isCloseTo(40 * drawn, within(1e-9));
+      assertThat(change.how()).contains("Fasten it so that it cannot float off");
+    }
+  }
+
+  /** What is told in litres, rounded down, is what is there; no chamber or thing is in its way. */
+  @Test
+  void foam_lies_clear_of_everything_else() {
+    for (Change change : about("foam")) {
+      List<Chamber> added =
+          change.boat().chambers().stream().filter(c -> c.name().startsWith("foam ")).toList();
+      assertThat(added).isNotEmpty();
+      for (Chamber block : added) {
+        assertThat(CRAFT.spaces()).noneMatch(s -> s.box().overlaps(block.box()));
+        assertThat(DEMO.kit()).noneMatch(k -> block.box().contains(k.at()));
+      }
+    }
+  }
+
+  @Test
+  void the_notch_in_the_transom_is_raised_to_the_rail() {
+    for (Change change : about("raise the motor notch")) {
+      Opening raised = change.boat().openings().get(0);
+      double rail = CRAFT.form().railAt(raised.middle().x(), true).z();
+      assertThat(raised.middle().z()).isCloseTo(rail, within(1e-9));
+      assertThat(change.deed()).contains("board").contains("well");
+    }
+  }
+
+  @Test
+  void a_lowered_seat_takes_the_box_under_it_down_with_it() {
+    for (Change change : about("lower the middle thwart")) {
+      Place seat = place(change.boat(), "middle thwart");
+      double step = place(DEMO, "middle thwart").z() - seat.z();
+      assertThat(step).isBetween(0.049, 0.101);
+      assertThat(chamber(change.boat()).box().z().to())
+          .isCloseTo(chamber(DEMO).box().z().to() - step, within(1e-9));
+    }
+  }
+
+  private static Place place(Boat boat, String name) {
+    return boat.places().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static Chamber chamber(Boat boat) {
+    return boat.chambers().stream()
+        .filter(c -> c.name().equals("middle thwart box"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void the_anchor_and_the_oars_are_never_left_ashore() {
+    assertThat(about("leave"))
+        .noneMatch(c -> c.deed().contains("anchor") || c.deed().contains("oars"))
+        .allMatch(c -> c.boat().kit().size() == DEMO.kit().size() - 1);
+  }
+
+  @Test
+  void people_who_shift_stay_as_many_and_as_heavy_unless_one_stays_ashore() {
+    for (Change change : Changes.toToday(DEMO)) {
+      double left = mass(change.boat());
+      boolean fewer = change.deed().endsWith("ashore");
+      assertThat(change.onlyToday()).isTrue();
+      assertThat(left < mass(DEMO)).as(change.deed()).isEqualTo(fewer);
+      for (Place place : DEMO.places()) {
+        assertThat(change.boat().aboard().stream().filter(p -> p.place().equals(place.name())))
+            .as(change.deed())
+            .hasSizeLessThanOrEqualTo(place.people());
+      }
+    }
+    assertThat(Changes.toToday(DEMO)).hasSizeGreaterThan(3);
+  }
+
+  private static double mass(Boat boat) {
+    return boat.aboard().stream().mapToDouble(Person::mass).sum();
+  }
+}

@@ -1,0 +1,107 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.Advice;
+import thwartwise.inspection.AdvicePiece;
+import thwartwise.inspection.AdviceReading;
+import thwartwise.inspection.AdviceWorse;
+import thwartwise.remedy.Effort;
+
+class AdviceWordsTest {
+  private static final AdviceReading MOVED =
+      new AdviceReading(
+          "swamped, heel",
+          "2 of 95 kg at bench",
+          OptionalDouble.of(Math.PI),
+          OptionalDouble.of(Math.toRadians(3.21)),
+          Math.toRadians(10),
+          false,
+          Unit.DEGREE);
+
+  private static AdvicePiece piece(
+      int people, double load, List<String> right, List<AdviceWorse> worse, List<String> acts) {
+    return new AdvicePiece(
+        "Glue in foam",
+        "Along the sides",
+        Effort.AN_HOUR,
+        List.of("Mind the glue"),
+        people,
+        40.7,
+        load,
+        Optional.of(MOVED),
+        right,
+        worse,
+        acts);
+  }
+
+  private static AdviceWorse worse(String check, Role role, String loading, Outcome after) {
+    return new AdviceWorse(check, role, loading, Optional.of(Outcome.MEETS), after);
+  }
+
+  @Test
+  void a_piece_tells_what_it_buys_moves_and_costs() {
+    AdvicePiece piece =
+        piece(
+            1,
+            -2.2,
+            List.of("swamped, heel", "swamped, lift to spare"),
+            List.of(
+                worse("leaning out", Role.FORBIDS_AN_ACT, "as loaded", Outcome.BORDERLINE),
+                worse(
+                    "leaning out, freeboard left",
+                    Role.FORBIDS_AN_ACT,
+                    "as loaded",
+                    Outcome.FALLS_SHORT)),
+            List.of("climbing in over the stern"));
+    assertThat(Sentence.joined(List.of(AdviceWords.told(piece))).replace('\u00a0', ' '))
+        .isEqualTo(
+            "Glue in foam. It buys one adult more and 40 kg more of people; the load in all is 3 kg"
+                + " less than now, and it puts right what holds it back as loaded today (swamped:"
+                + " heel and lift to spare). With 2 of 95 kg at bench, swamped, heel goes from"
+                + " turning over to 3.3 degrees; at most 10.0 degrees is allowed. Along the sides."
+                + " Effort: about an hour. Mind the glue. With so many aboard nobody does what"
+                + " fewer could: climbing in over the stern. With the same people aboard (as"
+                + " loaded) it makes worse: leaning out (then: falls short).");
+  }
+
+  @Test
+  void what_to_do_first_says_that_there_is_a_price() {
+    assertThat(AdviceWords.first(piece(1, 0, List.of(), List.of(), List.of()))).hasSize(2);
+    assertThat(AdviceWords.first(piece(1, 0, List.of(), List.of(), List.of("standing"))))
+        .contains("It has its price: see what could be changed, below");
+  }
+
+  @Test
+  void first_comes_what_puts_today_right_and_never_what_makes_a_limit_worse() {
+    AdvicePiece more = piece(2, 0, List.of(), List.of(), List.of());
+    AdvicePiece right = piece(0, 0, List.of("swamped, heel"), List.of(), List.of());
+    AdvicePiece harm =
+        piece(
+            3,
+            0,
+            List.of(),
+            List.of(worse("freeboard", Role.LIMITS_CREW, "as loaded", Outcome.FALLS_SHORT)),
+            List.of());
+    assertThat(AdviceSection.first(new Advice(List.of(harm, more, right), List.of())))
+        .containsExactly(right, more);
+  }
+
+  @Test
+  void no_more_than_three_things_come_first() {
+    List<AdvicePiece> pieces =
+        List.of(
+            piece(4, 0, List.of(), List.of(), List.of()),
+            piece(3, 0, List.of(), List.of(), List.of()),
+            piece(2, 0, List.of(), List.of(), List.of()),
+            piece(1, 0, List.of(), List.of(), List.of()));
+    assertThat(AdviceSection.first(new Advice(pieces, List.of()))).hasSize(3);
+  }
+}
