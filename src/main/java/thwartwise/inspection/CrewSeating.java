@@ -24,6 +24,8 @@ import thwartwise.rules.RuleSet;
  * order of people and places.
  */
 public final class CrewSeating {
+  static final String OWN_LIMIT = "the load limit";
+
   private final CrewTrials trials;
   private final Judge judge;
   private final List<Place> places;
@@ -37,28 +39,38 @@ public final class CrewSeating {
     this.places = judge.craft().boat().places();
   }
 
-  /** Under our own set alone. */
+  /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
   public static CrewAnswer of(Craft craft, RuleSet rules, List<Member> members) {
-    return of(craft, RuleBook.of(rules), members);
+    return of(craft, new RulesApplied(craft, RuleBook.of(rules)), members, false);
   }
 
-  /** Under our own limits and every rule set that applies and takes part. */
+  /**
+   * Under our own limits and every rule set that applies and takes part, and never above the load
+   * limit of the boat: somebody who reads that number must be able to rely on it.
+   */
   public static CrewAnswer of(Craft craft, RuleBook book, List<Member> members) {
+    return of(craft, new RulesApplied(craft, book), members, true);
+  }
+
+  private static CrewAnswer of(
+      Craft craft, RulesApplied applied, List<Member> members, boolean withinLoad) {
     if (members.stream().map(Member::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
-    RulesApplied applied = new RulesApplied(craft, book);
     List<String> outside = applied.notCovered();
     if (!outside.isEmpty()) {
       return CrewAnswer.nobody(members, outside);
     }
     RuleSet rules = applied.inForce();
     Judge judge = new Judge(craft, rules);
-    List<String> nobody = new Limits(judge, rules, applied.caps()).nobodyBecause();
+    Limits limits = new Limits(judge, rules, applied.caps());
+    List<String> nobody = limits.nobodyBecause();
+    if (!nobody.isEmpty()) {
+      return CrewAnswer.nobody(members, nobody);
+    }
     FormulaCaps caps = new FormulaCaps(applied.caps(), craft.boat().kitMass());
-    return nobody.isEmpty()
-        ? new CrewSeating(judge, caps).answer(List.copyOf(members))
-        : CrewAnswer.nobody(members, nobody);
+    FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.amounts(limits).load()) : caps;
+    return new CrewSeating(judge, all).answer(List.copyOf(members));
   }
 
   private CrewAnswer answer(List<Member> members) {

@@ -1,12 +1,16 @@
 package thwartwise.inspection;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
+import thwartwise.rules.Standing;
 
 /**
  * The caps that published rules lay on people and load; of those that take part the lowest rules. A
@@ -19,6 +23,23 @@ record FormulaCaps(List<CapacityFigure> figures, double kit) {
 
   FormulaCaps {
     figures = figures.stream().filter(CapacityFigure::takesPart).toList();
+  }
+
+  /** The same with one more cap on the whole load, kg. */
+  FormulaCaps and(String name, double load) {
+    List<CapacityFigure> more = new ArrayList<>(figures);
+    more.add(
+        new CapacityFigure(
+            "",
+            name,
+            Standing.TAKES_PART,
+            Caps.LOAD,
+            load,
+            OptionalInt.empty(),
+            OptionalDouble.empty(),
+            "",
+            ""));
+    return new FormulaCaps(more, kit);
   }
 
   /** Mass of people the rules leave, kg. */
@@ -54,7 +75,10 @@ record FormulaCaps(List<CapacityFigure> figures, double kit) {
   }
 
   private Function<CapacityFigure, String> named() {
-    return f -> f.formula().startsWith("33 CFR") ? f.formula() : f.ruleSet() + ": " + f.formula();
+    return f ->
+        f.ruleSet().isEmpty() || f.formula().startsWith("33 CFR")
+            ? f.formula()
+            : f.ruleSet() + ": " + f.formula();
   }
 
   private double adults(CapacityFigure figure, double design) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -20,6 +21,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Vector3;
+import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
 /** Named people in their seats, against every order of them tried by force. */
@@ -193,6 +195,30 @@ class CrewSeatingTest {
     CrewAnswer answer = CrewSeating.of(craft(PlainHulls.pram()), RULES, weighed(40, 41));
     assertThat(answer.breaks()).containsExactly("no place for so many: the boat has room for 1");
     assertThat(answer.seats()).hasSize(1);
+  }
+
+  /**
+   * Seats chosen for these people could carry more than any seating does; the page's limit holds.
+   */
+  @Test
+  void together_they_never_come_to_more_than_the_load_limit() {
+    Craft skiff = craft(PlainHulls.skiff());
+    Recommendation page =
+        Inspection.of(PlainHulls.skiff(), RULES, PlainHulls.TODAY).recommendation();
+    double kit = PlainHulls.skiff().kitMass();
+    double half = (page.load() - kit) / 2;
+    RuleBook alone = RuleBook.of(RULES);
+    assertThat(CrewSeating.of(skiff, alone, weighed(half + 1, half + 2)).ashore()).hasSize(1);
+    assertThat(CrewSeating.of(skiff, alone, weighed(half + 1, half + 2)).breaks())
+        .containsExactly(
+            String.format(
+                Locale.ROOT,
+                "the load limit leaves %.0f kg for people, and these may come to %.0f kg",
+                Math.floor(page.load() - kit),
+                Math.ceil(page.load() - kit + 3 + 2 * 5)));
+    assertThat(
+            CrewSeating.of(skiff, alone, weighed(page.crew() / 2 - 6, page.crew() / 2 - 7)).seats())
+        .hasSize(2);
   }
 
   @Test

@@ -24,7 +24,7 @@ class SeatsCommandTest {
 
   @Test
   void all_of_them_may_go_and_each_has_a_seat() {
-    assertThat(shell.run("seats", "--boat", boat, "--people", "Iris 59 kg, boy 12")).isZero();
+    assertThat(shell.run("seats", "--boat", boat, "--people", "Iris 59 kg, girl 9")).isZero();
 
     assertThat(shell.err()).isEmpty();
     assertThat(shell.out())
@@ -37,10 +37,10 @@ class SeatsCommandTest {
             Who sits where
             --------------
             * Bow seat: Iris (weighed, and 5 kg for clothes and life jacket: up to 64 kg).
-            * Middle thwart: boy of 12 (a heavy boy of 12 and 5 kg for clothes: up to 72
+            * Middle thwart: girl of 9 (a heavy girl of 9 and 5 kg for clothes: up to 54
               kg).
 
-            That comes to 136 kg at the most, dressed.
+            That comes to 118 kg at the most, dressed.
             """)
         .contains("This is a recommendation, not a capacity plate.")
         .doesNotContain("stays ashore");
