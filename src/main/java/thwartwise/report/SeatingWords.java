@@ -20,6 +20,11 @@ final class SeatingWords {
     }
     page.paragraph("Where they sit, and how heavy each of them may be");
     page.paragraph("There is room on " + Sentence.list(takes(places)));
+    points(page, places, crew);
+  }
+
+  /** For each number of people how heavy, and how they sit. */
+  static void points(Page page, List<Place> places, Recommendation crew) {
     crew.crewLimits().forEach(limit -> page.point(words(limit, places)));
     remaining(crew).forEach(seating -> page.point(not(List.of(seating))));
   }

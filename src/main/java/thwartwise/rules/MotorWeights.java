@@ -10,7 +10,7 @@ import java.util.List;
  * @param swamped under water
  * @param batterySwamped battery under water
  */
-record MotorWeights(
+public record MotorWeights(
     double upToHorsepower,
     double running,
     double swamped,
@@ -67,6 +67,16 @@ record MotorWeights(
         .filter(row -> power / Cfr183.HORSEPOWER <= row.upToHorsepower)
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("The table does not reach " + power));
+  }
+
+  /**
+   * The weight to reckon with where only the power is known: running motor, controls, battery and
+   * full portable tank, kg. Beyond the table its last row, which is then too light.
+   *
+   * @param power W
+   */
+  public static double withAllThatGoesWithIt(double power) {
+    return (covers(power) ? of(power) : TABLE.get(TABLE.size() - 1)).total();
   }
 
   /** Running motor, controls, dry battery and full portable tank, kg. */

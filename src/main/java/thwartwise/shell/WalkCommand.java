@@ -39,7 +39,10 @@ final class WalkCommand implements ShellCommand {
   public String details() {
     return """
         Asks for everything there is to measure, one question at a time, in an order
-        a person with a tape measure, bathroom scales and a litre jug can follow.
+        a person with a tape measure, bathroom scales and a litre jug can follow. Its
+        first question is whose boat it is: your own is measured in full; a borrowed
+        one takes at most twenty-five questions, and what is not measured is taken at
+        the end that flatters nobody.
         Answers may be metric or in feet, inches and pounds; each is repeated in the
         unit it was understood in. At every question you can also type
 
@@ -51,7 +54,8 @@ final class WalkCommand implements ShellCommand {
 
         Every answer is kept as soon as it is taken. Type "walk" again to go on with
         a walk that is not finished. At the end the boat file is written, the boat is
-        inspected, and the dated record is kept. Answers may also come from a pipe.
+        inspected, the dated record is kept, and one screen tells what came of it.
+        Answers may also come from a pipe.
 
         Exit codes are those of "inspect"; 2 when the walk was left before its end.
         """;
@@ -66,13 +70,13 @@ final class WalkCommand implements ShellCommand {
     Optional<Draft> chosen = new DraftChoice(conversation, workspace, inspector.now()).choose();
     return chosen
         .flatMap(draft -> walked(draft, conversation))
-        .map(kept -> finished(kept, context))
+        .map(finished -> told(finished, context))
         .orElseGet(() -> left(context))
         .status();
   }
 
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
-  private Optional<Inspector.Kept> walked(Draft draft, Conversation conversation) {
+  private Optional<Finished> walked(Draft draft, Conversation conversation) {
     conversation.say(Walk.OPENING);
     var walk = new WalkConversation(conversation, Walk.on(inspector.today()), draft);
     while (true) {
@@ -90,7 +94,7 @@ final class WalkCommand implements ShellCommand {
     }
   }
 
-  private Inspector.Kept inspected(Boat boat, Draft draft, Conversation conversation) {
+  private Finished inspected(Boat boat, Draft draft, Conversation conversation) {
     Path file = saved(boat, draft.workspace(), conversation);
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
@@ -98,9 +102,8 @@ final class WalkCommand implements ShellCommand {
     var inspection = inspector.inspect(boat, Optional.empty(), book);
     Inspector.Kept kept = inspector.keep(inspection, draft.workspace());
     draft.delete();
-    conversation.say("Boat file: " + file);
     conversation.say("");
-    return kept;
+    return new Finished(kept, file);
   }
 
   /** Earlier inspections keep the boat as it was measured then inside their records. */
@@ -111,9 +114,12 @@ final class WalkCommand implements ShellCommand {
     return workspace.saveBoat(boat);
   }
 
-  private static Exit finished(Inspector.Kept kept, CommandContext context) {
-    Told.page(kept, context.outputWriter());
-    return Exit.of(kept.report());
+  /** The record that is kept and the boat file it speaks of. */
+  private record Finished(Inspector.Kept kept, Path boat) {}
+
+  private static Exit told(Finished finished, CommandContext context) {
+    Told.summary(finished.kept(), finished.boat(), context.outputWriter());
+    return Exit.of(finished.kept().report());
   }
 
   private static Exit left(CommandContext context) {

@@ -59,7 +59,7 @@ final class BoatScript {
   }
 
   /** A last stop, so that the final answer can still be taken back. */
-  private static void finish(Replay replay) {
+  static void finish(Replay replay) {
     replay.ask(
         Words.yesNo("finish", "All measured. Is the boat complete?")
             .how("Type list to look over every answer, back or change to mend one.")

@@ -84,7 +84,7 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
         by(key, subject));
   }
 
-  private LocalDate day(String key, String subject) {
+  LocalDate day(String key, String subject) {
     return replay.ask(
         Words.day(key + ".date", subject + ", leak test done on", today)
             .how("The day of the test, as written down then.")
@@ -136,7 +136,7 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
     return cubicMetres * 1000;
   }
 
-  private String by(String key, String subject) {
+  String by(String key, String subject) {
     return replay.ask(
         Words.remark(key + ".by", subject + ", tested by")
             .how("Who did the test.")

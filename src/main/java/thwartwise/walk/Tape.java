@@ -50,6 +50,11 @@ record Tape(UnitSystem system) {
     return system.show(metres, Dimension.LENGTH);
   }
 
+  /** A mass in words. */
+  String showMass(double kilograms) {
+    return system.show(kilograms, Dimension.MASS);
+  }
+
   /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */
   Function<Double, Optional<String>> length(double least, double most, String ofWhat) {
     return new Range(Dimension.LENGTH, system, least, most, ofWhat)::complaint;

@@ -23,9 +23,9 @@ public final class Walk {
 
   private static final Pattern CHANGE = Pattern.compile("change\\s*(\\d{0,4})");
 
-  private final BoatScript script;
+  private final WaysIn script;
 
-  private Walk(BoatScript script) {
+  private Walk(WaysIn script) {
     this.script = script;
   }
 
@@ -33,7 +33,7 @@ public final class Walk {
    * @param today what the word {@code today} means, and the day no test may lie after
    */
   public static Walk on(LocalDate today) {
-    return new Walk(new BoatScript(today));
+    return new Walk(new WaysIn(today));
   }
 
   /** The question to ask now, or the boat. */

@@ -75,7 +75,7 @@ class PackagedJarIT {
     try (Typist typist = Typist.at(jar, folder)) {
       typist.sees("thwartwise> ").types("walk");
       answer(typist, SHEET.turns());
-      typist.sees("Boat file: ").sees("Record: ").sees("thwartwise> ").types("quit");
+      typist.sees("Record: ").sees("Boat: ").sees("thwartwise> ").types("quit");
 
       assertThat(typist.exitCode()).isZero();
     }

@@ -33,7 +33,7 @@ class WalkCommandTest {
     assertThat(BoatFile.read(file).name()).isEqualTo("Bath Mat");
     assertThat(shell.out())
         .startsWith(Walk.OPENING + "\n")
-        .contains("\nBoat file: " + file + "\n")
+        .contains("\nBoat:   " + file + "\n")
         .contains("\nRecord: " + folder.resolve("records"));
     assertThat(workspace().drafts()).isEmpty();
     assertThat(shell.err()).isEmpty();
@@ -129,32 +129,32 @@ class WalkCommandTest {
 
   @Test
   void a_number_nobody_offered_is_asked_again() {
-    walk(shell().typing(SHEET.firstLines(1)));
+    walk(shell().typing(SHEET.firstLines(2)));
     TestShell shell = shell();
 
     walk(shell.typing("2", "no", "1", "stop"));
 
     assertThat(shell.out())
-        .containsOnlyOnce("\"Bath Mat\", 1 answer\n")
+        .containsOnlyOnce("\"Bath Mat\", 2 answers\n")
         .contains("[Enter: 1]: 2\nType one of the numbers above, or new.\n")
         .contains("[Enter: 1]: no\nType one of the numbers above, or new.\n")
-        .contains("Stopped. Your answer is kept.\n");
+        .contains("Stopped. Your 2 answers are kept.\n");
   }
 
   @Test
   void nonsense_is_refused_with_a_reason_and_the_question_stands() {
     TestShell shell = shell();
-    String[] first = SHEET.firstLines(3);
+    String[] first = SHEET.firstLines(4);
 
-    walk(shell.typing(first[0], first[1], "furlongs", first[2]));
+    walk(shell.typing(first[0], first[1], first[2], "furlongs", first[3]));
 
-    String prompt = SHEET.turns().get(2).prompt();
+    String prompt = SHEET.turns().get(3).prompt();
     assertThat(shell.out())
         .containsPattern(
             java.util.regex.Pattern.quote(prompt + " furlongs\n")
                 + "[^\n]*\"furlongs\"[^\n]*\n"
-                + java.util.regex.Pattern.quote(prompt + " " + first[2]));
-    assertThat(answersOnDisk()).isEqualTo(3);
+                + java.util.regex.Pattern.quote(prompt + " " + first[3]));
+    assertThat(answersOnDisk()).isEqualTo(4);
   }
 
   @Test
@@ -232,7 +232,7 @@ class WalkCommandTest {
 
     walk(shell.typing(SHEET.lines()));
 
-    String conversation = shell.out().substring(0, shell.out().indexOf("\nBoat file: "));
+    String conversation = shell.out().substring(0, shell.out().indexOf("\nBoat:   "));
     assertThat(conversation.lines()).allMatch(line -> line.length() <= 100);
   }
 

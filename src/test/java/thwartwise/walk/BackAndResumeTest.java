@@ -28,7 +28,7 @@ class BackAndResumeTest {
       answers = ((Reply.WentBack) Sheet.WALK.take(answers, "back")).answers();
       assertThat(answers).hasSize(left - 1);
     }
-    assertThat(Sheet.open(answers).key()).isEqualTo("name");
+    assertThat(Sheet.open(answers).key()).isEqualTo("way");
   }
 
   @Test
@@ -80,14 +80,14 @@ class BackAndResumeTest {
   @Test
   void a_changed_answer_keeps_those_after_it() {
     List<Answer> all = FULL.toTheEnd();
-    List<Answer> open = ((Reply.WentBack) Sheet.WALK.take(all, "change 54")).answers();
+    List<Answer> open = ((Reply.WentBack) Sheet.WALK.take(all, "change 55")).answers();
     assertThat(Sheet.open(open).key()).isEqualTo("hull.mass");
     assertThat(Sheet.boat(Sheet.answer(open, "71"))).isEqualTo(FULL.with("hull.mass", "71").boat());
   }
 
   @Test
   void the_units_cannot_be_changed_under_later_answers() {
-    assertThat(Sheet.WALK.take(FULL.toTheEnd(), "change 3"))
+    assertThat(Sheet.WALK.take(FULL.toTheEnd(), "change 4"))
         .isEqualTo(
             new Reply.Refused(
                 "The units decide what all later numbers mean."
@@ -125,7 +125,7 @@ class BackAndResumeTest {
     assertThat(accepted.understood())
         .isEqualTo(
             "Units: feet (the answers after it meant something else before: 3 to be asked again)");
-    assertThat(accepted.answers()).hasSize(3);
+    assertThat(accepted.answers()).hasSize(4);
   }
 
   @Test

@@ -195,6 +195,40 @@ record Sheet(Map<String, String> typed) {
       person.1.any             | no
       """;
 
+  /** The short look at the boat of the full sheet. */
+  private static final String BORROWED =
+      """
+      way                     | borrowed
+      name                    | Gravy Boat
+      measuredBy              | the leader
+      units                   | metric     | feet
+      short.length            | 3.6576     | 12'
+      short.form              | flat
+      short.beam              | 1.3843     | 54 1/2
+      short.bottom            | 1.1176     | 44
+      short.depth             | 0.4064     | 16
+      short.stern             | 1.1557     | 45 1/2
+      short.notch             | 0.381      | 15
+      short.mass              | 68.0388555 | 150
+      short.seats             | 3
+      short.seat.aft          | 0.4572     | 18
+      short.seat.fore         | 2.54       | 100
+      short.seat.high         | 0.2794     | 11
+      short.motor             | 500 W
+      short.kit               | 18.1436948 | 40
+      short.tested            | yes
+      short.chamber.where     | bow
+      short.chamber.length    | 0.8128     | 32
+      short.chamber.top       | 0.3556     | 14
+      short.test.date         | 2026-04-01
+      short.test.by           | the bosun
+      finish                  | yes
+      """;
+
+  static Sheet borrowed(boolean metric) {
+    return of(BORROWED, metric ? 1 : 2);
+  }
+
   static Sheet full(boolean metric) {
     return of(FULL, metric ? 1 : 2);
   }

@@ -16,13 +16,14 @@ class WordsOfTheWalkTest {
             new Reply.Listed(
                 String.join(
                     "\n",
-                    "  1. Name of the boat: Bath Mat",
-                    "  2. Who measures: not said",
-                    "  3. Units: metric",
-                    "  4. Water: fresh",
-                    "  5. How it is driven: manual",
-                    "  6. What the hull is made of: plywood",
-                    "  7. Thickness of the shell: 6 mm, usual, not measured")));
+                    "  1. Your own boat, or a borrowed one: own",
+                    "  2. Name of the boat: Bath Mat",
+                    "  3. Who measures: not said",
+                    "  4. Units: metric",
+                    "  5. Water: fresh",
+                    "  6. How it is driven: manual",
+                    "  7. What the hull is made of: plywood",
+                    "  8. Thickness of the shell: 6 mm, usual, not measured")));
   }
 
   @Test
@@ -46,8 +47,8 @@ class WordsOfTheWalkTest {
   @Test
   void stop_says_how_much_is_kept() {
     assertThat(Sheet.WALK.take(SMALL.upTo("hull.length"), "stop"))
-        .isEqualTo(new Reply.Stopped("Stopped. Your 7 answers are kept."));
-    assertThat(Sheet.WALK.take(SMALL.upTo("measuredBy"), "stop"))
+        .isEqualTo(new Reply.Stopped("Stopped. Your 8 answers are kept."));
+    assertThat(Sheet.WALK.take(SMALL.upTo("name"), "stop"))
         .isEqualTo(new Reply.Stopped("Stopped. Your answer is kept."));
   }
 

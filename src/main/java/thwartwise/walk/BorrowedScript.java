@@ -1,0 +1,78 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Material;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Station;
+import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
+
+/**
+ * A borrowed boat and twenty minutes on the bank: at most twenty-five questions. What is not asked
+ * is taken at the end that flatters nobody and stands among what was taken for granted.
+ */
+final class BorrowedScript {
+  private final LocalDate today;
+
+  BorrowedScript(LocalDate today) {
+    this.today = today;
+  }
+
+  Boat boat(Replay replay) {
+    BasicQuestions basics = new BasicQuestions(replay);
+    String name = basics.name();
+    Optional<String> measuredBy = basics.measuredBy();
+    Tape tape = new Tape(basics.units());
+    List<String> assumed = new ArrayList<>(List.of(LEAN));
+    BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
+    RoughLines lines = hull.lines();
+    List<Station> stations = lines.stations();
+    Outline outline = new Outline(stations);
+    List<Opening> openings = hull.lowestEdge(lines);
+    double mass = hull.mass(lines);
+    List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
+    BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
+    Propulsion propulsion = carried.propulsion();
+    var kit = carried.kit(propulsion);
+    List<Chamber> chambers =
+        new BorrowedChamber(replay, tape, outline, places, today, assumed).chambers();
+    BoatScript.finish(replay);
+    HullMeasurements measured =
+        new HullMeasurements(
+            mass,
+            Optional.empty(),
+            Optional.of(Material.GRP),
+            Material.GRP.swampedDensity(),
+            Material.GRP.usualThickness(),
+            Material.GRP.usualThickness(),
+            stations,
+            List.of());
+    return new Boat(
+        name,
+        Water.FRESH,
+        measured,
+        openings,
+        chambers,
+        places,
+        kit,
+        List.of(),
+        propulsion,
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
+        measuredBy,
+        assumed);
+  }
+
+  private static final String LEAN =
+      "A short look at a borrowed boat: fresh and sheltered water, a glass shell that lifts nothing"
+          + " (GRP), the floor on the bottom, no deck and nobody aboard are taken, not measured.";
+}

@@ -1,0 +1,126 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Vector3;
+
+/** The short walk on the bank. */
+class BorrowedWalkTest {
+  private static final Sheet FLAT = Sheet.borrowed(true);
+
+  @Test
+  void the_longest_way_through_it_has_twenty_five_questions() {
+    assertThat(FLAT.toTheEnd()).hasSize(25);
+  }
+
+  @Test
+  void feet_and_inches_give_the_same_boat() {
+    assertThat(Sheet.borrowed(false).boat()).isEqualTo(FLAT.boat());
+  }
+
+  @Test
+  void a_chamber_counts_only_when_a_written_test_is_shown() {
+    Chamber shown = FLAT.boat().chambers().get(0);
+    assertThat(Craft.of(FLAT.boat(), Sheet.TODAY).spaces().get(0).counting().share()).isPositive();
+    assertThat(((Filling.Air) shown.filling()).test().orElseThrow().date())
+        .isEqualTo(LocalDate.of(2026, 4, 1));
+    assertThat(FLAT.with("short.tested", "no").boat().chambers()).isEmpty();
+    assertThat(FLAT.with("short.tested", "").boat().assumptions())
+        .contains("Chambers: none counts, since no leak test was shown.");
+  }
+
+  @Test
+  void what_was_not_measured_is_named() {
+    Boat guessed = FLAT.with("short.mass", "").with("short.bottom", "").boat();
+    assertThat(guessed.assumptions())
+        .anyMatch(a -> a.startsWith("Mass of the hull: not weighed"))
+        .anyMatch(a -> a.startsWith("Breadth of the bottom: taken as 0.6"))
+        .anyMatch(a -> a.startsWith("The hull is drawn from a few dimensions"))
+        .anyMatch(a -> a.startsWith("Seats: "));
+    assertThat(guessed.hull().mass()).isCloseTo(22 * 3.6576 * 1.3843, within(1e-6));
+    assertThat(FLAT.boat().assumptions()).noneMatch(a -> a.startsWith("Mass of the hull"));
+  }
+
+  @Test
+  void a_motor_weighs_what_the_table_says_and_no_motor_is_none() {
+    assertThat(FLAT.boat().propulsion()).isInstanceOf(Propulsion.Outboard.class);
+    // 33 CFR part 183, motor weight table of 2018: up to 2 hp 32 lb and nothing else.
+    assertThat(FLAT.boat().kit().get(0).mass()).isCloseTo(32 * 0.45359237, within(1e-9));
+    assertThat(FLAT.with("short.motor", "no").boat().propulsion())
+        .isEqualTo(new Propulsion.Manual());
+  }
+
+  @Test
+  void the_seats_between_are_evenly_spaced() {
+    List<Place> places = FLAT.boat().places();
+    assertThat(places)
+        .extracting(Place::name)
+        .containsExactly("aft seat", "middle seat", "fore seat");
+    assertThat(places.get(1).x())
+        .isCloseTo((places.get(0).x() + places.get(2).x()) / 2, within(1e-12));
+    assertThat(FLAT.with("short.seats", "1").with("short.seat.seat", "1.7").boat().places())
+        .hasSize(1);
+  }
+
+  /** Closed form: a flat bottom under parabolas, worked by hand from the same few dimensions. */
+  @Test
+  void the_plan_is_two_parabolas() {
+    RoughLines lines = new RoughLines(4, 1.4, 1.4, 0.5, 1.0, SectionForm.FLAT);
+    double aft = 0.45 * 4 * (0.5 + 2 / 3.0 * 0.2);
+    double fore = 0.55 * 4 * (0.02 + 2 / 3.0 * 0.68);
+    double sum = 0;
+    int steps = 20_000;
+    for (int i = 0; i < steps; i++) {
+      sum += lines.half((i + 0.5) / steps) * 4 / steps;
+    }
+    assertThat(sum).isCloseTo(aft + fore, within(1e-6));
+  }
+
+  @Test
+  void each_form_goes_from_the_keel_to_the_rail() {
+    for (SectionForm form : SectionForm.values()) {
+      List<Vector3> points = form.points(1, 0.1, 0.5, 0.6, 0.4);
+      assertThat(points.get(0)).isEqualTo(Vector3.of(1, 0, 0.1));
+      Vector3 rail = points.get(points.size() - 1);
+      assertThat(rail.y()).isCloseTo(0.6, within(1e-12));
+      assertThat(rail.z()).isCloseTo(0.5, within(1e-12));
+    }
+  }
+
+  /** The hull drawn from the full sheet's own dimensions holds less water than the measured one. */
+  @Test
+  void the_drawn_hull_is_leaner_than_the_measured_one() {
+    double measured = volume(Sheet.full(true).boat());
+    assertThat(volume(FLAT.boat())).isLessThan(measured).isGreaterThan(0.6 * measured);
+  }
+
+  private static double volume(Boat boat) {
+    return Craft.of(boat, Sheet.TODAY).form().outside().volume();
+  }
+
+  @Test
+  void the_first_words_say_what_it_cannot_promise() {
+    assertThat(Walk.OPENING.replace('\n', ' '))
+        .contains(
+            "cannot promise that it holds anybody up when it is full of water: nobody, until");
+  }
+
+  @Test
+  void the_way_may_be_changed_and_what_was_answered_stays() {
+    List<Answer> all = FLAT.toTheEnd();
+    Reply.WentBack open = (Reply.WentBack) Sheet.WALK.take(all, "change 1");
+    List<Answer> own = Sheet.answer(open.answers(), "own");
+    assertThat(own).containsAll(all.subList(1, all.size()));
+    assertThat(Sheet.open(own).key()).isEqualTo("water");
+  }
+}
