@@ -69,7 +69,8 @@ class ArchitectureTest {
           Map.entry("files", below("files")),
           Map.entry("report", below("files")),
           Map.entry(
-              "walk", Set.of("inspection", "checklist", "afloat", "boat", "geometry", "measure")),
+              "walk",
+              Set.of("inspection", "rules", "checklist", "afloat", "boat", "geometry", "measure")),
           Map.entry("shell", below("shell")));
 
   /** From here down: plain Java. */

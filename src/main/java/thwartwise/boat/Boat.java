@@ -103,6 +103,27 @@ public record Boat(
     return with(openings, chambers, places, others, aboard);
   }
 
+  /** The same with more that was taken for granted. */
+  public Boat assuming(List<String> more) {
+    List<String> all = new java.util.ArrayList<>(assumptions);
+    all.addAll(more);
+    return new Boat(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        all);
+  }
+
   public Boat withAboard(List<Person> others) {
     return with(openings, chambers, places, kit, others);
   }

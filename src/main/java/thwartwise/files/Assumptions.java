@@ -34,6 +34,12 @@ public final class Assumptions {
     return texts;
   }
 
+  /** Those that no key left out tells by itself. */
+  static List<String> notLeftOut(List<String> texts, HullMeasurements hull) {
+    List<String> derived = of(true, true, hull);
+    return texts.stream().filter(text -> !derived.contains(text)).toList();
+  }
+
   static boolean coverThickness(List<String> texts, HullMeasurements hull) {
     return hull.material().map(Assumptions::usualThickness).filter(texts::contains).isPresent();
   }

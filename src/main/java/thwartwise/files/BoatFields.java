@@ -26,7 +26,8 @@ final class BoatFields {
     "aboard",
     "propulsion",
     Heights.KEY,
-    "measuredBy"
+    "measuredBy",
+    "assumed"
   };
   private static final Choice<Water> WATERS = Choice.of(Water::word, Water.values());
   private static final String NAME = "Write the name of the boat.";
@@ -85,8 +86,16 @@ final class BoatFields {
                 .map(WatersFields::read)
                 .orElse(Waters.NOT_STATED),
             fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
-            Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull));
+            assumed(fields, hullFields, hull));
     NameRules.check(spot, boat);
     return boat;
+  }
+
+  /** What was left out of the file, then what it says itself that nobody measured. */
+  private static List<String> assumed(Fields fields, Fields hullFields, HullMeasurements hull) {
+    List<String> texts =
+        Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull);
+    fields.optional("assumed").map(ReportFields::texts).ifPresent(texts::addAll);
+    return texts;
   }
 }

@@ -31,6 +31,10 @@ final class BoatTree {
     boat.bailer().ifPresent(v -> node.put("bailer", Typed.scaled(v, 3)));
     list(node, "aboard", boat.aboard(), PersonFields::write);
     PropulsionFields.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
+    List<String> assumed = Assumptions.notLeftOut(boat.assumptions(), boat.hull());
+    if (!assumed.isEmpty()) {
+      node.set("assumed", ReportTree.texts(assumed));
+    }
     return node;
   }
 

@@ -84,6 +84,11 @@ public record Workspace(Path folder) {
     }
   }
 
+  /** Taken before anything is asked; empty when another terminal works on that draft. */
+  public Optional<DraftLock> lockDraft(String name) {
+    return DraftLock.at(folder.resolve("drafts").resolve("." + Slug.of(name) + ".lock"));
+  }
+
   private Path draftPath(String name) {
     return folder.resolve("drafts").resolve(Slug.of(name) + ENDING);
   }

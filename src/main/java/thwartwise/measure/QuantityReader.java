@@ -16,6 +16,12 @@ public final class QuantityReader {
   private static final Pattern PART =
       Pattern.compile("\\G\\s*(?:" + Figures.PATTERN + ")(?<word>(?:[^\\d.,/]|[.,](?!\\d))*)");
 
+  private static final Pattern GUESS =
+      Pattern.compile("(?:about|approx\\.?|approximately|ca\\.?|circa|roughly|~)\\s*(?<figure>.+)");
+
+  private static final Pattern SEVERAL =
+      Pattern.compile("(?<count>[1-9]\\d?)\\s*[x\u00d7*]\\s*(?<each>.+)");
+
   private final Dimension dimension;
   private final UnitSystem system;
 
@@ -29,11 +35,26 @@ public final class QuantityReader {
       return notUnderstood(typed);
     }
     String plain = Plain.of(typed);
+    Matcher guess = GUESS.matcher(plain);
+    return guess.matches()
+        ? counted(typed, guess.group("figure")).as(Quantity::asAGuess)
+        : counted(typed, plain);
+  }
+
+  /** So many times the same thing, or just one. */
+  private Reading<Quantity> counted(String typed, String plain) {
+    Matcher several = SEVERAL.matcher(plain);
+    return several.matches()
+        ? one(typed, several.group("each"), Integer.parseInt(several.group("count")))
+        : one(typed, plain, 1);
+  }
+
+  private Reading<Quantity> one(String typed, String plain, int count) {
     boolean negative = plain.startsWith("-");
     String unsigned = negative || plain.startsWith("+") ? plain.substring(1) : plain;
     return parts(typed, unsigned)
         .then(parts -> sum(typed, parts))
-        .then(sum -> quantity(typed, sum.signed(negative)));
+        .then(sum -> quantity(typed, sum.times(count).signed(negative)));
   }
 
   private Reading<Quantity> quantity(String typed, Sum sum) {

@@ -11,6 +11,10 @@ record Sum(BigDecimal si, TypedUnit unit) {
     return si.abs().compareTo(ABSURD) > 0;
   }
 
+  Sum times(int count) {
+    return new Sum(si.multiply(BigDecimal.valueOf(count)), unit);
+  }
+
   Sum signed(boolean negative) {
     return negative ? new Sum(si.negate(), unit) : this;
   }
@@ -18,6 +22,7 @@ record Sum(BigDecimal si, TypedUnit unit) {
   Quantity quantity(UnitSystem system) {
     double value = si.doubleValue();
     Dimension dimension = unit.dimension();
-    return new Quantity(value, dimension, Shown.both(value, dimension, unit, system.isMetric()));
+    return new Quantity(
+        value, dimension, Shown.both(value, dimension, unit, system.isMetric()), false);
   }
 }

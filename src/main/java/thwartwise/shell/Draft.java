@@ -4,7 +4,9 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import thwartwise.files.DraftAnswer;
+import thwartwise.files.DraftLock;
 import thwartwise.files.Workspace;
 import thwartwise.walk.Answer;
 
@@ -37,6 +39,11 @@ record Draft(Workspace workspace, String name) {
   void keep(List<Answer> answers) {
     workspace.saveDraft(
         name, answers.stream().map(a -> new DraftAnswer(a.question(), a.typed())).toList());
+  }
+
+  /** Empty when another terminal works on it. */
+  Optional<DraftLock> lock() {
+    return workspace.lockDraft(name);
   }
 
   void delete() {

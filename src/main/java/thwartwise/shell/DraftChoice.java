@@ -4,13 +4,19 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import thwartwise.files.DraftLock;
 import thwartwise.files.Workspace;
 import thwartwise.walk.Answer;
+import thwartwise.walk.Reply;
+import thwartwise.walk.Walk;
 
 /** Offers the unfinished walks of a folder before a new one is begun. */
 final class DraftChoice {
   private static final String NAME_QUESTION = "name";
+  private static final Pattern DROP = Pattern.compile("drop\\s+(\\d{1,4})");
 
   private final Conversation conversation;
   private final Workspace workspace;
@@ -22,15 +28,51 @@ final class DraftChoice {
     this.now = now;
   }
 
-  /** The draft to go on with, old or new; empty when the person left. */
-  Optional<Draft> choose() {
-    List<Draft> kept = Draft.in(workspace);
-    if (kept.isEmpty()) {
-      return Optional.of(fresh());
+  /** A draft that no other terminal works on as long as the lock is held. */
+  record Held(Draft draft, DraftLock lock) implements AutoCloseable {
+    @Override
+    public void close() {
+      lock.close();
     }
+  }
+
+  /** The draft to go on with, old or new; empty when the person left. */
+  Optional<Held> choose() {
+    while (true) {
+      List<Draft> kept = Draft.in(workspace);
+      if (kept.isEmpty()) {
+        return held(fresh());
+      }
+      list(kept);
+      Optional<Draft> chosen = chosen(kept);
+      if (chosen.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<Held> held = held(chosen.get());
+      if (held.isPresent()) {
+        return held;
+      }
+      look(chosen.get());
+    }
+  }
+
+  private void list(List<Draft> kept) {
     conversation.say("Walks kept here that are not finished:");
     IntStream.range(0, kept.size()).forEach(i -> conversation.say(row(i + 1, kept.get(i))));
-    return chosen(kept);
+  }
+
+  private Optional<Held> held(Draft draft) {
+    return draft.lock().map(lock -> new Held(draft, lock));
+  }
+
+  /** Two terminals writing one walk would each undo what the other took down. */
+  private void look(Draft draft) {
+    conversation.say("That walk is open in another terminal. From here you may only look:");
+    if (Walk.on(now.toLocalDate()).take(draft.answers(), "list") instanceof Reply.Listed listed) {
+      conversation.say(listed.text());
+    }
+    conversation.say("Close it there, or begin another.");
+    conversation.say("");
   }
 
   private Optional<Draft> chosen(List<Draft> kept) {
@@ -39,23 +81,67 @@ final class DraftChoice {
       if (typed.isEmpty()) {
         return Optional.empty();
       }
-      Optional<Draft> draft = named(typed.get().strip().toLowerCase(Locale.ROOT), kept);
+      String word = typed.get().strip().toLowerCase(Locale.ROOT);
+      Optional<Draft> draft = named(word, kept);
       if (draft.isPresent()) {
         return draft;
       }
-      conversation.say("Type one of the numbers above, or new.");
+      if (!dropped(word, kept)) {
+        conversation.say("Type one of the numbers above, new, or drop and a number.");
+      } else if (Draft.in(workspace).size() < kept.size()) {
+        return Draft.in(workspace).isEmpty() ? Optional.of(fresh()) : again();
+      }
     }
+  }
+
+  private Optional<Draft> again() {
+    List<Draft> left = Draft.in(workspace);
+    list(left);
+    return chosen(left);
   }
 
   private Optional<Draft> named(String typed, List<Draft> kept) {
     if (typed.equals("new")) {
       return Optional.of(fresh());
     }
-    String number = typed.isEmpty() || typed.equals("yes") ? "1" : typed;
+    return numbered(typed.isEmpty() || typed.equals("yes") ? "1" : typed, kept);
+  }
+
+  private static Optional<Draft> numbered(String number, List<Draft> kept) {
     return IntStream.rangeClosed(1, kept.size())
         .filter(i -> number.equals(Integer.toString(i)))
         .mapToObj(i -> kept.get(i - 1))
         .findFirst();
+  }
+
+  /** Whether the line was about throwing one away, done or not. */
+  private boolean dropped(String typed, List<Draft> kept) {
+    Matcher drop = DROP.matcher(typed);
+    Optional<Draft> draft = drop.matches() ? numbered(drop.group(1), kept) : Optional.empty();
+    draft.ifPresent(this::drop);
+    return draft.isPresent();
+  }
+
+  private void drop(Draft draft) {
+    Optional<Held> held = held(draft);
+    if (held.isEmpty()) {
+      look(draft);
+      return;
+    }
+    try (Held one = held.get()) {
+      dropIfSure(one.draft());
+    }
+  }
+
+  private void dropIfSure(Draft draft) {
+    String question = "Throw away what was answered for " + boatName(draft.answers()) + "?";
+    Optional<String> sure = conversation.ask(question + " (yes, no) [Enter: no]:");
+    if (sure.filter(word -> word.strip().equalsIgnoreCase("yes")).isPresent()) {
+      draft.delete();
+      conversation.say("Thrown away.");
+    } else {
+      conversation.say("Kept.");
+    }
   }
 
   private Draft fresh() {
@@ -64,7 +150,7 @@ final class DraftChoice {
 
   private static String prompt(int count) {
     String numbers = count == 1 ? "1" : "1 to " + count;
-    return "Go on with which? " + numbers + ", or new for another boat [Enter: 1]:";
+    return "Go on with which? " + numbers + ", new for another boat, or drop 1 [Enter: 1]:";
   }
 
   private static String row(int number, Draft draft) {

@@ -50,6 +50,8 @@ final class WalkCommand implements ShellCommand {
           list    see the answers so far, numbered
           change  answer a question again: change 12
           why     how to measure this, and what it is for
+          show    a sketch of what is measured where
+          skip    leave it out; what is then taken is said
           stop    leave; the answers are kept (Ctrl-C and Ctrl-D do the same)
 
         Every answer is kept as soon as it is taken. Type "walk" again to go on with
@@ -67,12 +69,18 @@ final class WalkCommand implements ShellCommand {
     // A wrong rules file is told before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
     Conversation conversation = new SpokenConversation(context);
-    Optional<Draft> chosen = new DraftChoice(conversation, workspace, inspector.now()).choose();
-    return chosen
-        .flatMap(draft -> walked(draft, conversation))
+    return new DraftChoice(conversation, workspace, inspector.now())
+        .choose()
+        .flatMap(held -> walked(held, conversation))
         .map(finished -> told(finished, context))
         .orElseGet(() -> left(context))
         .status();
+  }
+
+  private Optional<Finished> walked(DraftChoice.Held held, Conversation conversation) {
+    try (held) {
+      return walked(held.draft(), conversation);
+    }
   }
 
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */

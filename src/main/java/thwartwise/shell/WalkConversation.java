@@ -1,6 +1,7 @@
 package thwartwise.shell;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.report.Wrap;
@@ -17,12 +18,16 @@ import thwartwise.walk.Walk;
 final class WalkConversation {
   private static final String NOTHING_YET = "Stopped. Nothing was answered yet.";
 
+  /** A longer line is no word. */
+  private static final int LONGEST_WORD = 10;
+
   private final Conversation conversation;
   private final Walk walk;
   private final Draft draft;
   private List<Answer> answers;
   private List<String> shownHow = List.of();
   private Optional<String> shownNote = Optional.empty();
+  private Optional<Reply.Refused> asked = Optional.empty();
   private boolean stopped;
 
   WalkConversation(Conversation conversation, Walk walk, Draft draft) {
@@ -60,7 +65,7 @@ final class WalkConversation {
     Step.Ask ask = (Step.Ask) step;
     note(ask.note());
     introduce(ask.question());
-    conversation.ask(ask.question().prompt()).ifPresentOrElse(this::take, this::stop);
+    conversation.ask(ask.question().prompt()).ifPresentOrElse(this::heard, this::stop);
     return Optional.empty();
   }
 
@@ -81,6 +86,19 @@ final class WalkConversation {
     }
   }
 
+  /** After a doubtful answer yes takes what was probably meant, and keep what was typed. */
+  private void heard(String typed) {
+    String word = typed.length() > LONGEST_WORD ? "" : typed.strip().toLowerCase(Locale.ROOT);
+    Optional<String> instead =
+        switch (word) {
+          case "yes", "y" -> asked.flatMap(Reply.Refused::meant);
+          case "keep" -> asked.flatMap(Reply.Refused::insisted);
+          default -> Optional.empty();
+        };
+    asked = Optional.empty();
+    take(instead.orElse(typed));
+  }
+
   private void take(String typed) {
     Reply reply = walk.take(answers, typed);
     if (reply instanceof Reply.Accepted accepted) {
@@ -90,7 +108,7 @@ final class WalkConversation {
       keep(back.answers());
       conversation.say(back.note());
     } else if (reply instanceof Reply.Refused refused) {
-      conversation.say(String.join("\n", Wrap.lines(refused.reason(), "", "", 78)));
+      refused(refused);
     } else if (reply instanceof Reply.Listed listed) {
       conversation.say(listed.text());
     } else if (reply instanceof Reply.Explained explained) {
@@ -98,6 +116,16 @@ final class WalkConversation {
     } else if (reply instanceof Reply.Stopped said) {
       stop(said);
     }
+  }
+
+  private void refused(Reply.Refused refused) {
+    String yes = refused.meant().isPresent() ? "yes to take that" : "";
+    String keep = refused.insisted().isPresent() ? "keep to leave it as typed" : "";
+    String or = yes.isEmpty() || keep.isEmpty() ? "" : ", or ";
+    String offer = yes + or + keep;
+    String reason = refused.reason() + (offer.isEmpty() ? "" : " Type " + offer + ", or another.");
+    conversation.say(String.join("\n", Wrap.lines(reason, "", "", 78)));
+    asked = Optional.of(refused);
   }
 
   private void keep(List<Answer> changed) {

@@ -36,8 +36,9 @@ record AcrossQuestions(
     return replay.ask(
         tape.length(key + ".y", at + ", half-breadth")
             .how("From the middle line straight out to the outside of the hull, level.")
+            .show(Sketches.ACROSS)
             .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
-            .unless(tape.length(0, length / 2, "half-breadths up to half the length")));
+            .within(tape.length(0, length / 2, "half-breadths up to half the length")));
   }
 
   private double up(String key, String at, int point, List<Vector3> before) {
@@ -46,8 +47,9 @@ record AcrossQuestions(
             .how(
                 "From the baseline (the lowest point of the bottom) straight up, with the boat",
                 "level: a spirit level across, a batten along, a rule standing on it.")
+            .show(Sketches.ACROSS)
             .why("The rail's height is the freeboard you have to lose.")
-            .unless(tape.length(0, HIGHEST, "height of anything on such a hull"))
+            .within(tape.length(0, HIGHEST, "height of anything on such a hull"))
             .unless(z -> slips.railBelow(point, z, before)));
   }
 }

@@ -85,6 +85,6 @@ final class BasicQuestions {
                 "Read it off the motor's plate. If the plate gives pounds of thrust only:",
                 "a 12 V motor draws about one ampere a pound, so take 12 W for each pound.")
             .why("Published formulas ask for it. The motor's mass is asked later, as kit.")
-            .unless(tape.power(50, 30_000, "power of motors on such boats")));
+            .within(tape.power(50, 30_000, "power of motors on such boats")));
   }
 }

@@ -68,7 +68,7 @@ record BorrowedChamber(
         tape.length("short.chamber.length", "Its length, fore and aft")
             .how("Along the middle, outside to outside of its walls; the shorter end if it slants.")
             .why("With the shape of the hull it gives the litres that count.")
-            .unless(tape.length(0.05, (outline.fore() - outline.aft()) / 2, "half of the boat")));
+            .within(tape.length(0.05, (outline.fore() - outline.aft()) / 2, "half of the boat")));
   }
 
   private Span along(String where, double length) {
@@ -100,7 +100,7 @@ record BorrowedChamber(
         tape.length("short.chamber.top", "Height of its lid")
             .how("From the lowest point of the bottom straight up to the underside of its top.")
             .why("With the shape of the hull it gives the litres that count.")
-            .unless(tape.length(0.05, most, "height of what it lies under")));
+            .within(tape.length(0.05, most, "height of what it lies under")));
   }
 
   private SealTest test() {

@@ -29,7 +29,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
         tape.length("short.length", "Length overall")
             .how("Along the middle, from the aft end to the tip of the bow; pace it if you must.")
             .why("Everything else is laid out along it.")
-            .unless(tape.length(2.0, 6.1, "length of boats this is for")));
+            .within(tape.length(2.0, 6.1, "length of boats this is for")));
   }
 
   private SectionForm form() {
@@ -51,12 +51,14 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
     return replay.ask(
         tape.length("short.beam", "Breadth over the rails, where it is widest")
             .how("A stick laid across both rails, from outside to outside.")
+            .show(Sketches.SHORT)
             .why("Breadth is what keeps it from tipping.")
-            .unless(
+            .within(
                 tape.length(
-                    Math.max(0.6, length / 8),
-                    Math.min(2.6, length),
-                    "breadth of a boat so long")));
+                        Math.max(0.6, length / 8),
+                        Math.min(2.6, length),
+                        "breadth of a boat so long")
+                    .unlessInsisted()));
   }
 
   private double bottom(double beam) {
@@ -64,8 +66,9 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
         replay.ask(
             tape.length("short.bottom", "Breadth of the flat bottom, at the same place")
                 .how("Between the two corners of bottom and side; reach under, or tape inside.")
+                .show(Sketches.SHORT)
                 .why("A narrow bottom sinks deeper and tips sooner.")
-                .unless(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails"))
+                .within(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails"))
                 .optional(tape.show(NARROW_BOTTOM * beam) + ", taken narrow"));
     if (measured.isEmpty()) {
       assumed.add("Breadth of the bottom: taken as 0.6 of that of the rails (judgement).");
@@ -77,8 +80,11 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
     return replay.ask(
         tape.length("short.depth", "Depth from rail to bottom, where the rail is lowest")
             .how("A stick across the rails; from its underside straight down to the bottom.")
+            .show(Sketches.SHORT)
             .why("What is left of it above the water is all that keeps the water out.")
-            .unless(tape.length(0.15, Math.min(0.9, beam), "depth of a boat so broad")));
+            .within(
+                tape.length(0.15, Math.min(0.9, beam), "depth of a boat so broad")
+                    .unlessInsisted()));
   }
 
   private double stern(double beam) {
@@ -86,7 +92,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
         tape.length("short.stern", "Breadth over the rails at the stern")
             .how("From outside to outside at the aft end; 0 when the stern is pointed.")
             .why("A broad stern carries a motor and a helm, a pointed one sinks under them.")
-            .unless(tape.length(0, beam, "breadth where it is widest")));
+            .within(tape.length(0, beam, "breadth where it is widest")));
   }
 
   /** A motor notch or any other dip in the edge. */
@@ -97,8 +103,9 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                 .how(
                     "Up from the lowest point of the bottom to the lowest edge of a cut for a motor",
                     "or an open drain; Enter when there is none.")
+                .show(Sketches.EDGE)
                 .why("Water comes in there long before it reaches the rail.")
-                .unless(tape.length(0.02, lines.depth(), "height of the rail"))
+                .within(tape.length(0.02, lines.depth(), "height of the rail"))
                 .optional("none"));
     double width = Math.max(0.02, Math.min(0.4, lines.stern()));
     return notch
@@ -116,7 +123,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                     "A bathroom scale under each end in turn, the other end on a block of the same",
                     "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
                 .why("Every kilogram of boat is one less of people.")
-                .unless(tape.mass(8, 800, "mass of any hull this is for"))
+                .within(tape.mass(8, 800, "mass of any hull this is for").unlessInsisted())
                 .optional(tape.showMass(heavy) + ", a heavy guess"));
     if (weighed.isEmpty()) {
       assumed.add(

@@ -19,7 +19,7 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
             tape.power("short.motor", "Motor on the stern, its power")
                 .how("As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none.")
                 .why("A motor weighs on the stern, and rules ask for its power.")
-                .unless(tape.power(50, 60_000, "power of motors on such boats"))
+                .within(tape.power(50, 60_000, "power of motors on such boats"))
                 .orNone("none"));
     return power.<Propulsion>map(Propulsion.Outboard::new).orElseGet(Propulsion.Manual::new);
   }
@@ -53,6 +53,6 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
         tape.mass("short.kit", "All else that is carried, together")
             .how("Oars, anchor, line, bags, bottles: on the scales in one bag; 0 when nothing is.")
             .why("Every kilogram of kit is one less of people.")
-            .unless(tape.mass(0, 200, "mass of what such a boat carries")));
+            .within(tape.mass(0, 200, "mass of what such a boat carries").unlessInsisted()));
   }
 }

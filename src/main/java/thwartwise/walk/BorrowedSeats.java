@@ -53,15 +53,16 @@ record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<String> ass
     return tape.length("short.seat." + key, subject + ", forward of the aft end")
         .how("Tape from the aft end, level, to the middle of the seat.")
         .why("Weight at the ends sinks that end.")
-        .unless(tape.length(outline.aft(), outline.fore(), "length of the hull"));
+        .within(tape.length(outline.aft(), outline.fore(), "length of the hull"));
   }
 
   private double high() {
     return replay.ask(
         tape.length("short.seat.high", "Height of the highest seat")
             .how("From the lowest point of the bottom, inside, straight up to the top of it.")
+            .show(Sketches.SEAT)
             .why("The higher people sit the sooner it tips.")
-            .unless(tape.length(0.05, outline.highest() + 0.1, "height of seats in such a boat")));
+            .within(tape.length(0.05, outline.highest() + 0.1, "height of seats in such a boat")));
   }
 
   private Place place(int i, int seats, double x, double high) {

@@ -68,7 +68,7 @@ final class ChamberQuestions {
                 "Count litre jugs of water, or bags of packing beads, until it is full; of one",
                 "only if it has a twin.")
             .why("The smaller of drawn and measured litres counts. Left out: drawn only.")
-            .unless(tape.volume(0.0001, 2.0, "volume of chambers in such boats"))
+            .within(tape.volume(0.0001, 2.0, "volume of chambers in such boats"))
             .optional("not measured"));
   }
 }

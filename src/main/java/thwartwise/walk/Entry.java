@@ -20,8 +20,12 @@ record Entry<T>(
     Wording wording,
     Function<String, Reading<T>> reader,
     Optional<Reading.Understood<T>> whenEmpty,
+    List<Function<T, Optional<Doubt>>> doubts,
     List<Function<T, Optional<String>>> slips,
     boolean governsTheRest) {
+
+  /** Behind an answer it means: that is so, however unlikely. Kept with the answer. */
+  static final String INSISTED = " indeed";
 
   static <T> Entry<T> of(
       String key,
@@ -29,8 +33,8 @@ record Entry<T>(
       String unit,
       String expected,
       Function<String, Reading<T>> reader) {
-    Wording wording = new Wording(subject, unit, expected, List.of(), List.of());
-    return new Entry<>(key, wording, reader, Optional.empty(), List.of(), false);
+    Wording wording = new Wording(subject, unit, expected, List.of(), List.of(), List.of());
+    return new Entry<>(key, wording, reader, Optional.empty(), List.of(), List.of(), false);
   }
 
   Entry<T> how(String... lines) {
@@ -41,21 +45,33 @@ record Entry<T>(
     return worded(wording.why(lines));
   }
 
+  /** A drawing in characters where words are not enough. */
+  Entry<T> show(List<String> sketch) {
+    return worded(wording.sketch(sketch));
+  }
+
   private Entry<T> worded(Wording other) {
-    return new Entry<>(key, other, reader, whenEmpty, slips, governsTheRest);
+    return new Entry<>(key, other, reader, whenEmpty, doubts, slips, governsTheRest);
   }
 
   /** Pressing Enter alone means this, and the prompt says so. */
   Entry<T> orElse(T value, String text) {
     Reading.Understood<T> empty = new Reading.Understood<>(value, text);
-    return new Entry<>(key, wording, reader, Optional.of(empty), slips, governsTheRest);
+    return new Entry<>(key, wording, reader, Optional.of(empty), doubts, slips, governsTheRest);
   }
 
   /** Refuses a value about which the slip has something to say. */
   Entry<T> unless(Function<T, Optional<String>> slip) {
     List<Function<T, Optional<String>>> more =
         Stream.concat(slips.stream(), Stream.of(slip)).toList();
-    return new Entry<>(key, wording, reader, whenEmpty, more, governsTheRest);
+    return new Entry<>(key, wording, reader, whenEmpty, doubts, more, governsTheRest);
+  }
+
+  /** Asks about a value that is unlikely. */
+  Entry<T> within(Function<T, Optional<Doubt>> doubt) {
+    List<Function<T, Optional<Doubt>>> more =
+        Stream.concat(doubts.stream(), Stream.of(doubt)).toList();
+    return new Entry<>(key, wording, reader, whenEmpty, more, slips, governsTheRest);
   }
 
   /** Adds to the repeat what follows from the answer. */
@@ -65,6 +81,7 @@ record Entry<T>(
         wording,
         typed -> reader.apply(typed).remark(consequence),
         whenEmpty,
+        doubts,
         slips,
         governsTheRest);
   }
@@ -76,6 +93,7 @@ record Entry<T>(
         wording,
         typed -> reader.apply(typed).as(Optional::of),
         Optional.of(new Reading.Understood<>(Optional.empty(), emptyMeans)),
+        doubts.stream().map(Entry::whenPresent).toList(),
         slips.stream().map(Entry::whenPresent).toList(),
         governsTheRest);
   }
@@ -88,22 +106,50 @@ record Entry<T>(
         wording,
         typed -> NoneSaid.by(typed) ? left.empty() : left.reader.apply(typed),
         left.whenEmpty,
+        left.doubts,
         left.slips,
         governsTheRest);
   }
 
-  private static <T> Function<Optional<T>, Optional<String>> whenPresent(
-      Function<T, Optional<String>> slip) {
+  private static <T, R> Function<Optional<T>, Optional<R>> whenPresent(
+      Function<T, Optional<R>> slip) {
     return value -> value.flatMap(slip);
   }
 
   Entry<T> governingTheRest() {
-    return new Entry<>(key, wording, reader, whenEmpty, slips, true);
+    return new Entry<>(key, wording, reader, whenEmpty, doubts, slips, true);
   }
 
   Reading<T> read(String typed) {
-    Reading<T> reading = typed.isBlank() ? empty() : reader.apply(typed.strip());
-    return reading.unless(this::slip);
+    return bare(typed).unless(value -> refusal(value, isInsisted(typed))).unless(this::slip);
+  }
+
+  /** What is unlikely about an answer, to ask about. */
+  Optional<Doubt> doubt(String typed) {
+    return bare(typed) instanceof Reading.Understood<T> understood
+        ? doubt(understood.value())
+        : Optional.empty();
+  }
+
+  private Reading<T> bare(String typed) {
+    return typed.isBlank() ? empty() : reader.apply(withoutInsisting(typed));
+  }
+
+  private Optional<String> refusal(T value, boolean insisted) {
+    return doubt(value).filter(d -> !(insisted && d.mayBeKept())).map(Doubt::reason);
+  }
+
+  private Optional<Doubt> doubt(T value) {
+    return doubts.stream().map(doubt -> doubt.apply(value)).flatMap(Optional::stream).findFirst();
+  }
+
+  private static boolean isInsisted(String typed) {
+    return typed.strip().endsWith(INSISTED);
+  }
+
+  private static String withoutInsisting(String typed) {
+    String bare = typed.strip();
+    return bare.endsWith(INSISTED) ? bare.substring(0, bare.length() - INSISTED.length()) : bare;
   }
 
   private Reading<T> empty() {
@@ -123,6 +169,8 @@ record Entry<T>(
         wording.prompt(whenEmpty.map(Reading.Understood::text).orElse("")),
         wording.how(),
         wording.why(),
-        wording.expected());
+        wording.expected(),
+        wording.sketch(),
+        whenEmpty.map(Reading.Understood::text));
   }
 }

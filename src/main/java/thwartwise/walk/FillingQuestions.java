@@ -122,7 +122,7 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
             tape.time(key + ".minutes", subject + ", test lasted")
                 .how("From filling or puffing to reading off.")
                 .why("A seal tried for a moment says little.")
-                .unless(tape.time(1, 1_000_000, "time a test can last")));
+                .within(tape.time(1, 1_000_000, "time a test can last")));
     return seconds / 60;
   }
 
@@ -132,7 +132,7 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
             tape.litres(key + ".litresIn", subject + ", water that got through")
                 .how("What leaked in or out in that time, measured with the jug; none is 0.")
                 .why("A chamber that leaks is not proven by having been tried.")
-                .unless(tape.volume(0, 2.0, "volume of chambers in such boats")));
+                .within(tape.volume(0, 2.0, "volume of chambers in such boats")));
     return cubicMetres * 1000;
   }
 

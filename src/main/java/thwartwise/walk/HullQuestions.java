@@ -82,7 +82,7 @@ final class HullQuestions {
     return tape.length("hull.thickness", "Thickness of the shell")
         .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
         .why("The inside lies this much further in; every chamber is smaller by it.")
-        .unless(tape.length(0.0005, 0.060, "thickness of such shells"));
+        .within(tape.length(0.0005, 0.060, "thickness of such shells").unlessInsisted());
   }
 
   private double thickness(Material material, List<String> assumed) {
@@ -105,8 +105,9 @@ final class HullQuestions {
     return replay.ask(
         tape.length("hull.length", "Length overall")
             .how("Plumb both ends down to the ground and tape between the marks.")
+            .show(Sketches.LENGTHS)
             .why("Only used to catch slips of the tape in the answers that follow.")
-            .unless(tape.length(1.5, 8.0, "length of any boat this is for")));
+            .within(tape.length(1.5, 8.0, "length of any boat this is for").unlessInsisted()));
   }
 
   private List<Station> stations(double length) {
@@ -145,7 +146,7 @@ final class HullQuestions {
                 "Empty it of all that is not built in. One bathroom scale under each end on a",
                 "narrow block, at the same time, level: add the two readings.")
             .why("Everything the boat can carry comes after this. A guess is worth nothing.")
-            .unless(tape.mass(8, 800, "mass of any hull this is for")));
+            .within(tape.mass(8, 800, "mass of any hull this is for").unlessInsisted()));
   }
 
   private Optional<Vector3> centre(Outline outline) {
@@ -165,13 +166,13 @@ final class HullQuestions {
             tape.length("hull.centre.x", "Balance point, forward of the aft end")
                 .how("Tape from the aft end, level, to where it balances.")
                 .why("It sets how the boat trims.")
-                .unless(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
     double z =
         replay.ask(
             tape.length("hull.centre.z", "Balance point, up from the baseline")
                 .how("Hard to find: hang the hull by a corner, or guess high.")
                 .why("Too low a guess flatters the boat; high is on the cautious side.")
-                .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+                .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
     return Vector3.of(x, 0, z);
   }
 
@@ -180,7 +181,7 @@ final class HullQuestions {
         tape.length("hull.floor", "Height of the floor")
             .how("Up from the baseline to the floorboards, or to the bottom's inside.")
             .why("Whoever stands, stands on this.")
-            .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
+            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
     // Where the bottom lies higher than that, nobody can stand so low: then it must be measured.
     if (!(outline.lowest() <= thickness)) {
       return replay.ask(floor);
@@ -206,13 +207,13 @@ final class HullQuestions {
             tape.length(key + ".from", "Decked from, forward of the aft end")
                 .how("Tape from the aft end to where the deck begins.")
                 .why("Only within this length is the rail no edge that floods.")
-                .unless(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
     double to =
         replay.ask(
             tape.length(key + ".to", "Decked to, forward of the aft end")
                 .how("Tape from the aft end to where the deck ends.")
                 .why("Only within this length is the rail no edge that floods.")
-                .unless(tape.length(outline.aft(), outline.fore(), "length of the hull"))
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
                 .unless(end -> Slips.backward("Decked length", from, end, tape)));
     return new Span(from, to);
   }

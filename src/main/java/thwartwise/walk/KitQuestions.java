@@ -39,7 +39,7 @@ final class KitQuestions {
         tape.litres("bailer", "Bailer or bucket aboard, it holds")
             .how("Fill it from the litre jug and count; no when there is none aboard.")
             .why("How long it takes to bail the boat out depends on it.")
-            .unless(tape.volume(0.0002, 0.03, "volume of bailers one person can swing"))
+            .within(tape.volume(0.0002, 0.03, "volume of bailers one person can swing"))
             .orNone("none aboard"));
   }
 
@@ -65,7 +65,7 @@ final class KitQuestions {
         tape.mass(key + ".mass", subject + ", mass")
             .how("Bathroom scales: you with it in your arms, less you without it.")
             .why("Every kilogram of kit is one less of people.")
-            .unless(tape.mass(0.01, 300, "mass of a piece of kit")));
+            .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted()));
   }
 
   private Vector3 at(String key, String subject) {
@@ -79,7 +79,7 @@ final class KitQuestions {
         tape.length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to its middle; aft of the aft end with a minus.")
             .why("It trims the boat.")
-            .unless(
+            .within(
                 tape.length(
                     outline.aft() - BEYOND,
                     outline.fore() + BEYOND,
@@ -92,7 +92,7 @@ final class KitQuestions {
         tape.length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to its middle, to port; to starboard with a minus.")
             .why("It heels the boat.")
-            .unless(tape.length(-most, most, "breadth of the hull and half a pace"))
+            .within(tape.length(-most, most, "breadth of the hull and half a pace"))
             .orElse(0.0, "0"));
   }
 
@@ -101,7 +101,7 @@ final class KitQuestions {
         tape.length(key + ".z", subject + ", height of its middle")
             .how("From the baseline straight up to its middle; below the bottom with a minus.")
             .why("High kit makes the boat tender.")
-            .unless(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat")));
+            .within(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat")));
   }
 
   private Optional<Double> litres(String key, String subject) {
@@ -109,7 +109,7 @@ final class KitQuestions {
         tape.litres(key + ".litres", subject + ", its own volume")
             .how("Length by breadth by height in decimetres, or the water it pushes out.")
             .why("Under water it lifts by its volume, up to its own weight. Left out: no lift.")
-            .unless(tape.volume(0.00001, 0.5, "volume of a piece of kit"))
+            .within(tape.volume(0.00001, 0.5, "volume of a piece of kit"))
             .optional("gives no lift"));
   }
 

@@ -60,8 +60,9 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
   private Entry<Optional<Double>> limit(String limitKey, String name, String how, double[] within) {
     return tape.length(limitKey, subject + ", " + name)
         .how(how)
+        .show(Sketches.BOX)
         .why("The chamber is what lies inside the hull between its limits.")
-        .unless(tape.length(within[0], within[1], "hull in that direction"))
+        .within(tape.length(within[0], within[1], "hull in that direction"))
         .optional(TO_THE_HULL);
   }
 

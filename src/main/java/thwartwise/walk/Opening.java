@@ -23,7 +23,9 @@ final class Opening {
       may stop whenever you like.
 
       Words that always work: back (the last question again), list (answers so far),
-      why (how to measure this, and what it is for), stop (keep it all and leave).
+      change 12 (answer number 12 again), why (how to measure this, and what it is
+      for), show (a sketch, where there is one), skip (leave it out, where that is
+      possible), stop (keep it all and leave). about 20 is a guess, and counted so.
       What was not measured or tested counts for nothing.""";
 
   private Opening() {}

@@ -54,7 +54,7 @@ final class OpeningQuestions {
         tape.length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to the middle of its lowest edge.")
             .why("Water reaches it when that place goes under.")
-            .unless(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+            .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
   }
 
   private double across(String key, String subject) {
@@ -63,7 +63,7 @@ final class OpeningQuestions {
         tape.length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to the middle of its lowest edge; starboard with a minus.")
             .why("An opening far out goes under first when the boat heels.")
-            .unless(tape.length(-beam, beam, "breadth of the hull"))
+            .within(tape.length(-beam, beam, "breadth of the hull"))
             .orElse(0.0, "0"));
   }
 
@@ -71,8 +71,9 @@ final class OpeningQuestions {
     return replay.ask(
         tape.length(key + ".z", subject + ", height of its lowest edge")
             .how("From the baseline straight up to its lowest edge.")
+            .show(Sketches.EDGE)
             .why("This height is where flooding begins.")
-            .unless(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
   }
 
   private double width(String key, String subject) {
@@ -80,8 +81,9 @@ final class OpeningQuestions {
     return replay.ask(
         tape.length(key + ".width", subject + ", length of that edge")
             .how("Tape along the lowest edge; for a small hole its diameter.")
+            .show(Sketches.EDGE)
             .why("A wide opening floods at the end that dips.")
-            .unless(tape.length(0, widest, "size of the hull")));
+            .within(tape.length(0, widest, "size of the hull")));
   }
 
   private Optional<String> closedBy(String key, String subject) {

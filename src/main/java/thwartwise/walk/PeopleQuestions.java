@@ -44,7 +44,7 @@ final class PeopleQuestions {
         tape.mass(key + ".mass", subject + ", mass dressed, in a life jacket")
             .how("Bathroom scales, in the clothes, boots and life jacket worn afloat.")
             .why("People guess themselves light; wet clothes weigh more still.")
-            .unless(tape.mass(8, 200, "mass of one person")));
+            .within(tape.mass(8, 200, "mass of one person").unlessInsisted()));
   }
 
   private Place place(String key, String subject, List<Person> before) {
@@ -77,7 +77,7 @@ final class PeopleQuestions {
         tape.length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to the middle of the person; starboard with a minus.")
             .why("Off the middle heels the boat.")
-            .unless(tape.length(-reach, reach, "reach of that place"))
+            .within(tape.length(-reach, reach, "reach of that place"))
             .orElse(0.0, "0"));
   }
 }

@@ -44,15 +44,16 @@ final class PlaceQuestions {
         tape.length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to the middle of the seat.")
             .why("People forward or aft trim the boat.")
-            .unless(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+            .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
   }
 
   private double up(String key, String subject) {
     return replay.ask(
         tape.length(key + ".z", subject + ", height of the seat")
             .how("From the baseline straight up to the top of the seat; kneeling: to the floor.")
+            .show(Sketches.SEAT)
             .why("High seats make a boat tender.")
-            .unless(tape.length(floor, 1.5, "heights between the floor and any seat")));
+            .within(tape.length(floor, 1.5, "heights between the floor and any seat")));
   }
 
   private double out(String key, String subject, double x) {
@@ -61,8 +62,9 @@ final class PlaceQuestions {
             .how(
                 "From the middle line to the middle of a person who sits as far out as the",
                 "place allows.")
+            .show(Sketches.SEAT)
             .why("Hard against one side is where a frightened crew ends up.")
-            .unless(tape.length(0, outline.halfBeam(), "half-breadth of the hull"))
+            .within(tape.length(0, outline.halfBeam(), "half-breadth of the hull"))
             .unless(y -> outside(subject, x, y)));
   }
 

@@ -2,6 +2,7 @@ package thwartwise.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One question as a person sees it.
@@ -13,6 +14,8 @@ import java.util.List;
  * @param how how to measure it and with which tool, a line or two
  * @param why why it matters, a line or two
  * @param expected what may be typed, with examples
+ * @param sketch a drawing in characters; empty where words are enough
+ * @param skipped what is taken when the answer is left out; empty when it cannot be
  */
 public record Question(
     String key,
@@ -20,13 +23,16 @@ public record Question(
     String prompt,
     List<String> how,
     List<String> why,
-    String expected) {
+    String expected,
+    List<String> sketch,
+    Optional<String> skipped) {
 
   private static final int COLUMNS = 78;
 
   public Question {
     how = List.copyOf(how);
     why = List.copyOf(why);
+    sketch = List.copyOf(sketch);
   }
 
   /** The answer repeated. */
@@ -39,7 +45,18 @@ public record Question(
     List<String> lines = new ArrayList<>(how);
     lines.addAll(why);
     lines.addAll(wrapped("Type " + expected + "."));
+    lines.addAll(wrapped(leftOut()));
+    if (!sketch.isEmpty()) {
+      lines.add("There is a sketch: type show.");
+    }
     return lines;
+  }
+
+  /** What becomes of it when the answer is left out. */
+  String leftOut() {
+    return skipped
+        .map(taken -> "Enter or skip leaves it out: " + taken + ".")
+        .orElse("It cannot be left out: without it nothing can be worked out.");
   }
 
   /** Choices can be many; a line breaks at the last space that fits. */

@@ -1,7 +1,10 @@
 package thwartwise.walk;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
@@ -12,14 +15,64 @@ import thwartwise.measure.UnitSystem;
  *
  * @param ofWhat completes "outside … to …, the"
  */
-record Range(Dimension dimension, UnitSystem system, double least, double most, String ofWhat) {
+record Range(
+    Dimension dimension,
+    UnitSystem system,
+    double least,
+    double most,
+    String ofWhat,
+    boolean mayBeInsistedOn)
+    implements Function<Double, Optional<Doubt>> {
+
+  /** However firmly somebody insists: not this many times more or less. */
+  private static final double BEYOND = 1.25;
+
+  private static final double BELOW = 0.25;
+
   private static final double CRUMB = 0.03;
 
   /** Under a hand's breadth people think in millimetres first, m. */
   private static final double THIN = 0.1;
 
-  Optional<String> complaint(double si) {
-    return holds(si) ? Optional.empty() : Optional.of(outside(si) + otherUnit(si));
+  /** The same, but a value a little outside is taken when the person insists. */
+  Range unlessInsisted() {
+    return new Range(dimension, system, least, most, ofWhat, true);
+  }
+
+  @Override
+  public Optional<Doubt> apply(Double si) {
+    return holds(si)
+        ? Optional.empty()
+        : Optional.of(
+            new Doubt(
+                outside(si) + otherUnit(si), meant(si).map(this::typed), mayBeInsistedOn(si)));
+  }
+
+  private boolean mayBeInsistedOn(double si) {
+    return mayBeInsistedOn && si >= BELOW * least && si <= BEYOND * most;
+  }
+
+  /** As it could be typed, to more places than anybody measures. */
+  private String typed(double si) {
+    double shown =
+        switch (dimension) {
+          case VOLUME -> si * 1000;
+          default -> si;
+        };
+    String unit =
+        switch (dimension) {
+          case LENGTH -> "m";
+          case MASS -> "kg";
+          case VOLUME -> "l";
+          case POWER -> "W";
+          case TIME -> "s";
+        };
+    return new BigDecimal(shown)
+            .setScale(9, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " "
+        + unit;
   }
 
   private boolean holds(double si) {
@@ -31,12 +84,13 @@ record Range(Dimension dimension, UnitSystem system, double least, double most, 
   }
 
   private String otherUnit(double si) {
-    return likely().stream()
-        .map(unit -> read(si, unit))
-        .filter(this::isLikely)
-        .findFirst()
+    return meant(si)
         .map(meant -> " Did you mean " + show(meant) + "?")
         .orElse(" Measure it again.");
+  }
+
+  private Optional<Double> meant(double si) {
+    return likely().stream().map(unit -> read(si, unit)).filter(this::isLikely).findFirst();
   }
 
   /** Within the bounds, and not a crumb of what is asked for: 1.6 m of height was never 16 mm. */

@@ -33,6 +33,14 @@ final class Replay {
     return understood.value();
   }
 
+  /** What was guessed and not measured, each a sentence. */
+  List<String> guesses() {
+    return given.stream()
+        .filter(g -> g.understood().contains(Tape.GUESS))
+        .map(g -> "Guessed, not measured: " + g.line() + ".")
+        .toList();
+  }
+
   List<Given> given() {
     return List.copyOf(given);
   }

@@ -1,6 +1,7 @@
 package thwartwise.walk;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What became of a typed line. The answers to keep from now on come with it when they changed. */
 public sealed interface Reply {
@@ -12,8 +13,15 @@ public sealed interface Reply {
 
   /**
    * @param reason one line; the same question stands
+   * @param meant what was probably meant, to be typed for the person who says yes
+   * @param insisted the same answer, to be typed for the person who says keep
    */
-  record Refused(String reason) implements Reply {}
+  record Refused(String reason, Optional<String> meant, Optional<String> insisted)
+      implements Reply {
+    public Refused(String reason) {
+      this(reason, Optional.empty(), Optional.empty());
+    }
+  }
 
   /**
    * @param note which question is open again, and what had been typed there

@@ -3,7 +3,6 @@ package thwartwise.walk;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import thwartwise.boat.LineName;
@@ -39,7 +38,7 @@ record StationSlips(Tape tape, String where, double length, int points, List<Sta
     return LineName.of(point - 1, points);
   }
 
-  Function<Double, Optional<String>> alongTheBoat() {
+  Range alongTheBoat() {
     return tape.length(0, length + LEEWAY, "length overall and a hand's breadth");
   }
 

@@ -1,14 +1,20 @@
 package thwartwise.walk;
 
-import java.util.Optional;
-import java.util.function.Function;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Quantity;
 import thwartwise.measure.QuantityReader;
+import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 
 /** Questions whose answer is measured, in the units in force; values come out in SI. */
 record Tape(UnitSystem system) {
+  /** Behind the repeat of what was guessed. */
+  static final String GUESS = ", a guess";
+
+  /** People guess weights too light and volumes too large (judgement). */
+  private static final double HEAVIER = 1.25;
+
+  private static final double SMALLER = 0.75;
 
   /** Metres. */
   Entry<Double> length(String key, String subject) {
@@ -42,7 +48,24 @@ record Tape(UnitSystem system) {
         subject,
         unit,
         system.examples(dimension),
-        typed -> reader.read(typed).as(Quantity::si));
+        typed -> reader.read(typed).then(this::counted));
+  }
+
+  /** A guess is counted on the poor side: more of what weighs, less of what lifts. */
+  private Reading<Double> counted(Quantity quantity) {
+    double si = quantity.si() * (quantity.guessed() ? share(quantity.dimension()) : 1);
+    String counted =
+        si == quantity.si() ? "" : ", counted as " + system.show(si, quantity.dimension());
+    String guess = quantity.guessed() ? GUESS + counted : "";
+    return Reading.understood(si, quantity.understood() + guess);
+  }
+
+  private static double share(Dimension dimension) {
+    return switch (dimension) {
+      case MASS -> HEAVIER;
+      case VOLUME -> SMALLER;
+      default -> 1;
+    };
   }
 
   /** A length in words. */
@@ -56,23 +79,23 @@ record Tape(UnitSystem system) {
   }
 
   /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */
-  Function<Double, Optional<String>> length(double least, double most, String ofWhat) {
-    return new Range(Dimension.LENGTH, system, least, most, ofWhat)::complaint;
+  Range length(double least, double most, String ofWhat) {
+    return new Range(Dimension.LENGTH, system, least, most, ofWhat, false);
   }
 
-  Function<Double, Optional<String>> mass(double least, double most, String ofWhat) {
-    return new Range(Dimension.MASS, system, least, most, ofWhat)::complaint;
+  Range mass(double least, double most, String ofWhat) {
+    return new Range(Dimension.MASS, system, least, most, ofWhat, false);
   }
 
-  Function<Double, Optional<String>> volume(double least, double most, String ofWhat) {
-    return new Range(Dimension.VOLUME, system, least, most, ofWhat)::complaint;
+  Range volume(double least, double most, String ofWhat) {
+    return new Range(Dimension.VOLUME, system, least, most, ofWhat, false);
   }
 
-  Function<Double, Optional<String>> power(double least, double most, String ofWhat) {
-    return new Range(Dimension.POWER, system, least, most, ofWhat)::complaint;
+  Range power(double least, double most, String ofWhat) {
+    return new Range(Dimension.POWER, system, least, most, ofWhat, false);
   }
 
-  Function<Double, Optional<String>> time(double least, double most, String ofWhat) {
-    return new Range(Dimension.TIME, system, least, most, ofWhat)::complaint;
+  Range time(double least, double most, String ofWhat) {
+    return new Range(Dimension.TIME, system, least, most, ofWhat, false);
   }
 }

@@ -57,6 +57,8 @@ public final class Walk {
       case "back" -> back(played);
       case "list" -> new Reply.Listed(listed(played));
       case "why", "help", "?" -> new Reply.Explained(explained(played));
+      case "show" -> new Reply.Explained(shown(played));
+      case "skip" -> skipped(played);
       case "stop" -> new Reply.Stopped(stopped(played));
       default -> answered(played, typed);
     };
@@ -79,7 +81,12 @@ public final class Walk {
       String repeat = entry.question().repeat(understood.text());
       return new Reply.Accepted(played.with(entry, typed), repeat + dropped(played, entry));
     }
-    return new Reply.Refused(reading.refusal().orElseThrow());
+    String reason = reading.refusal().orElseThrow();
+    Optional<Doubt> doubt = entry.doubt(typed).filter(d -> d.reason().equals(reason));
+    return new Reply.Refused(
+        reason,
+        doubt.flatMap(Doubt::meant),
+        doubt.filter(Doubt::mayBeKept).map(d -> typed.strip() + Entry.INSISTED));
   }
 
   private static String dropped(Played played, Entry<?> entry) {
@@ -128,6 +135,22 @@ public final class Walk {
         .orElse(FINISHED);
   }
 
+  private static String shown(Played played) {
+    return played
+        .open()
+        .map(open -> open.entry().question().sketch())
+        .map(sketch -> sketch.isEmpty() ? NO_SKETCH : String.join("\n", sketch))
+        .orElse(FINISHED);
+  }
+
+  private static Reply skipped(Played played) {
+    Optional<Question> question = played.open().map(open -> open.entry().question());
+    return question.isPresent() && question.get().skipped().isEmpty()
+        ? new Reply.Refused(
+            question.get().leftOut() + " Type stop to keep all answers and come back with it.")
+        : answered(played, "");
+  }
+
   private static String stopped(Played played) {
     long count = played.given().size() + played.rest().size();
     return "Stopped. Your " + (count == 1 ? "answer is kept." : count + " answers are kept.");
@@ -147,6 +170,9 @@ public final class Walk {
         : Optional.of(
             "Left out, since no question asks for them any more: answers kept, " + count + ".");
   }
+
+  private static final String NO_SKETCH =
+      "There is no sketch for this one; why tells how to measure it.";
 
   private static final String FINISHED =
       "Every question is answered. Type back to return to the last one, or list to see them all.";

@@ -48,7 +48,7 @@ final class WatersQuestions {
         tape.length("waters.waves", "Highest waves")
             .how("From trough to crest; watch them pass a post or a standing person's leg.")
             .why("A crest as high as the lowest edge of the boat comes aboard.")
-            .unless(tape.length(0, 10, "height of waves"))
+            .within(tape.length(0, 10, "height of waves"))
             .optional(SHELTERED));
   }
 
@@ -118,7 +118,7 @@ final class WatersQuestions {
             .length("waters.offshore", "Farthest from the shore")
             .how("From the nearest place where somebody can stand or climb out.")
             .why("A swamped boat waits there for help.")
-            .unless(METRIC.length(0, 100_000, "distance from a shore"))
+            .within(METRIC.length(0, 100_000, "distance from a shore"))
             .optional(SHELTERED));
   }
 

@@ -23,7 +23,8 @@ final class WaysIn {
                     "borrowed: at most twenty-five questions, in twenty minutes on the bank.")
                 .why("What is not measured is taken at the end that flatters nobody.")
                 .orElse(false, "own"));
-    return brief ? borrowed.boat(replay) : own.boat(replay);
+    Boat boat = brief ? borrowed.boat(replay) : own.boat(replay);
+    return boat.assuming(replay.guesses());
   }
 
   private static ChoiceReader<Boolean> ways() {

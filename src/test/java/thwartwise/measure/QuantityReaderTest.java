@@ -9,6 +9,7 @@ import static thwartwise.measure.Dimension.VOLUME;
 import static thwartwise.measure.UnitSystem.FEET_INCHES_POUNDS;
 import static thwartwise.measure.UnitSystem.METRIC;
 
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -308,5 +309,34 @@ class QuantityReaderTest {
     assertThat(refusal(LENGTH, METRIC, "9".repeat(1_000_000)))
         .startsWith("\"" + "9".repeat(40) + "…\" is not a length this can use.")
         .hasSizeLessThan(250);
+  }
+
+  // International pound 0.45359237 kg, exactly (agreement of 1959); a stone is 14 of them.
+  @Test
+  void several_of_the_same_are_counted_and_a_guess_is_known_as_one() {
+    assertThat(value(MASS, "2 x 6 kg")).isEqualTo(12);
+    assertThat(value(MASS, "3\u00d72 lb")).isEqualTo(2.72155422);
+    assertThat(value(MASS, "12 st 4")).isEqualTo(78.01788764);
+    assertThat(value(MASS, "about 20")).isEqualTo(20);
+    assertThat(guessed("about 20")).isTrue();
+    assertThat(guessed("ca. 20 kg")).isTrue();
+    assertThat(guessed("~2 x 6 kg")).isTrue();
+    assertThat(guessed("20")).isFalse();
+    for (String odd : List.of("about", "0 x 6 kg", "2 x", "x 6", "2 x 3 x 4 kg", "about about 2")) {
+      assertThat(refusal(MASS, METRIC, odd)).as(odd).isNotEqualTo("understood");
+    }
+  }
+
+  private static double value(Dimension dimension, String typed) {
+    return understood(dimension, typed).si();
+  }
+
+  private static boolean guessed(String typed) {
+    return understood(MASS, typed).guessed();
+  }
+
+  private static Quantity understood(Dimension dimension, String typed) {
+    Reading<Quantity> reading = new QuantityReader(dimension, METRIC).read(typed);
+    return ((Reading.Understood<Quantity>) reading).value();
   }
 }

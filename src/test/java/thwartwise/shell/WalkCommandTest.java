@@ -112,7 +112,7 @@ class WalkCommandTest {
             """
             Walks kept here that are not finished:
               1. "Bath Mat", 20 answers
-            Go on with which? 1, or new for another boat [Enter: 1]:\s
+            Go on with which? 1, new for another boat, or drop 1 [Enter: 1]:\s
             """);
     assertThat(workspace().drafts()).isEmpty();
   }
@@ -136,8 +136,8 @@ class WalkCommandTest {
 
     assertThat(shell.out())
         .containsOnlyOnce("\"Bath Mat\", 2 answers\n")
-        .contains("[Enter: 1]: 2\nType one of the numbers above, or new.\n")
-        .contains("[Enter: 1]: no\nType one of the numbers above, or new.\n")
+        .contains("[Enter: 1]: 2\nType one of the numbers above, new, or drop and a number.\n")
+        .contains("[Enter: 1]: no\nType one of the numbers above, new, or drop and a number.\n")
         .contains("Stopped. Your 2 answers are kept.\n");
   }
 
@@ -234,6 +234,50 @@ class WalkCommandTest {
 
     String conversation = shell.out().substring(0, shell.out().indexOf("\nBoat:   "));
     assertThat(conversation.lines()).allMatch(line -> line.length() <= 100);
+  }
+
+  @Test
+  void a_walk_open_in_another_terminal_may_only_be_looked_at() {
+    walk(shell().typing(SHEET.firstLines(2)));
+    Draft draft = Draft.in(workspace()).get(0);
+    TestShell second = shell();
+
+    try (var first = new DraftChoice.Held(draft, draft.lock().orElseThrow())) {
+      assertThat(first.draft()).isEqualTo(draft);
+      walk(second.typing("1"));
+    }
+
+    assertThat(second.out())
+        .contains("That walk is open in another terminal. From here you may only look:\n")
+        .contains("  2. Name of the boat: Bath Mat\n");
+    assertThat(draft.answers()).hasSize(2);
+    assertThat(draft.lock()).isPresent();
+  }
+
+  @Test
+  void an_old_walk_can_be_thrown_away_and_only_when_that_is_said_twice() {
+    walk(shell().typing(SHEET.firstLines(2)));
+
+    walk(shell().typing("drop 1", ""));
+    assertThat(workspace().drafts()).hasSize(1);
+
+    walk(shell().typing("drop 1", "yes", "stop"));
+    assertThat(workspace().drafts()).isEmpty();
+  }
+
+  @Test
+  void yes_takes_what_was_meant_and_keep_what_was_typed() {
+    TestShell shell = shell();
+    String[] before = SHEET.linesBefore("Mass of the bare hull");
+
+    walk(shell.typing(before).typing("850", "yes", "back", "850", "keep", "stop"));
+
+    assertThat(shell.out().replace('\n', ' '))
+        .contains("Type yes to take that, or keep to leave it as typed, or another.")
+        .contains("Mass of the bare hull: 385.55 kg")
+        .contains("Mass of the bare hull: 850 kg");
+    assertThat(Draft.in(workspace()).get(0).answers())
+        .contains(new thwartwise.walk.Answer("hull.mass", "850 indeed"));
   }
 
   private static TestShell shell() {

@@ -90,6 +90,14 @@ final class WalkSheet {
     return turns().stream().limit(count).map(Turn::typed).toArray(String[]::new);
   }
 
+  /** What is typed before the question of which the prompt begins so. */
+  String[] linesBefore(String prompt) {
+    return turns().stream()
+        .takeWhile(turn -> !turn.prompt().startsWith(prompt))
+        .map(Turn::typed)
+        .toArray(String[]::new);
+  }
+
   String[] linesFrom(int first) {
     return turns().stream().skip(first).map(Turn::typed).toArray(String[]::new);
   }

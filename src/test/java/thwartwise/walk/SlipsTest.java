@@ -36,7 +36,7 @@ class SlipsTest {
           hull.points      | 1       | 1 is outside 2 to 12. Type a number in between.
           finish           | no      | Then type list, and change with a number; or back; or stop to keep it all.
           name             | change me | understood
-          name             | skip    | "skip" is a word this walk obeys. Type another name.
+          name             | skip    | It cannot be left out: without it nothing can be worked out. Type stop to keep all answers and come back with it.
           name             | ~~      | Nothing was typed. Type a name of at most 30 characters.
           hull.length      | ~~      | Nothing was typed. Type a length such as 1.02 (metres), 102 cm or 3' 4 1/2".
           water            | sweet   | "sweet" is not one of these. Type one of: fresh, salt.

@@ -38,10 +38,45 @@ class WordsOfTheWalkTest {
             """
         Plumb both ends down to the ground and tape between the marks.
         Only used to catch slips of the tape in the answers that follow.
-        Type a length such as 1.02 (metres), 102 cm or 3' 4 1/2".""");
+        Type a length such as 1.02 (metres), 102 cm or 3' 4 1/2".
+        It cannot be left out: without it nothing can be worked out.
+        There is a sketch: type show.""");
     for (String word : List.of("why", "WHY", " help ", "?")) {
       assertThat(Sheet.WALK.take(SMALL.upTo("hull.length"), word)).isEqualTo(why);
     }
+  }
+
+  @Test
+  void skip_takes_what_enter_takes_and_says_so() {
+    List<Answer> before = SMALL.upTo("hull.thickness");
+    assertThat(Sheet.WALK.take(before, "skip")).isEqualTo(Sheet.WALK.take(before, ""));
+    assertThat(SMALL.accepted("hull.thickness", "skip"))
+        .isEqualTo("Thickness of the shell: 6 mm, usual, not measured");
+  }
+
+  @Test
+  void what_cannot_be_left_out_says_so() {
+    assertThat(SMALL.refused("hull.mass", "skip"))
+        .isEqualTo(
+            "It cannot be left out: without it nothing can be worked out."
+                + " Type stop to keep all answers and come back with it.");
+  }
+
+  @Test
+  void show_draws_what_is_measured_where() {
+    Reply.Explained drawn =
+        (Reply.Explained) Sheet.WALK.take(SMALL.upTo("hull.station.2.point.2.y"), "show");
+    assertThat(drawn.text()).contains("half-breadth", "baseline", "keel", "chine", "rail");
+    assertThat(drawn.text().lines()).allMatch(line -> line.length() <= 78);
+    assertThat(Sheet.WALK.take(SMALL.upTo("water"), "show"))
+        .isEqualTo(
+            new Reply.Explained("There is no sketch for this one; why tells how to measure it."));
+  }
+
+  @Test
+  void why_says_what_becomes_of_it_when_it_is_left_out() {
+    Reply.Explained why = (Reply.Explained) Sheet.WALK.take(SMALL.upTo("hull.thickness"), "why");
+    assertThat(why.text()).contains("Enter or skip leaves it out: 6 mm, usual, not measured.");
   }
 
   @Test

@@ -1,0 +1,75 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.files.BoatFile;
+
+/** Unlikely answers are asked about, and guesses are counted on the poor side. */
+class DoubtsTest {
+  private static final Sheet FULL = Sheet.full(true);
+  private static final Sheet FEET = Sheet.full(false);
+
+  private static Reply.Refused refused(Sheet sheet, String key, String typed) {
+    return (Reply.Refused) Sheet.WALK.take(sheet.upTo(key), typed);
+  }
+
+  @Test
+  void centimetres_typed_into_metres_are_offered_as_they_could_be_typed() {
+    Reply.Refused asked = refused(FULL, "hull.length", "366");
+    assertThat(asked.meant()).hasValue("3.66 m");
+    assertThat(asked.insisted()).isEmpty();
+    assertThat(FULL.accepted("hull.length", asked.meant().orElseThrow()))
+        .isEqualTo("Length overall: 3.66 m");
+  }
+
+  // The international foot is 0.3048 m exactly (agreement of 1959).
+  @Test
+  void feet_typed_as_inches_are_offered_exactly() {
+    Reply.Refused asked = refused(FEET, "hull.length", "12");
+    assertThat(asked.meant()).hasValue("3.6576 m");
+  }
+
+  @Test
+  void an_odd_true_answer_is_taken_when_it_is_insisted_on_and_stays_taken() {
+    Reply.Refused asked = refused(FULL, "hull.mass", "850");
+    assertThat(asked.meant()).hasValue("385.5535145 kg");
+    assertThat(asked.insisted()).hasValue("850 indeed");
+    List<Answer> answers = Sheet.answer(FULL.upTo("hull.mass"), "850 indeed");
+    assertThat(answers).contains(new Answer("hull.mass", "850 indeed"));
+    assertThat(FULL.with("hull.mass", "850 indeed").boat().hull().mass()).isEqualTo(850);
+  }
+
+  @Test
+  void nobody_can_insist_on_what_cannot_be() {
+    for (String typed : List.of("0", "-5", "5000", "85000")) {
+      assertThat(refused(FULL, "hull.mass", typed).insisted()).as(typed).isEmpty();
+      assertThat(FULL.refused("hull.mass", typed + " indeed")).contains("is outside");
+    }
+  }
+
+  @Test
+  void a_guess_is_counted_heavier_or_smaller_and_named() {
+    Boat boat = FULL.with("kit.2.mass", "about 20").with("chamber.2.litres", "~ 80 l").boat();
+    assertThat(boat.kit().get(1).mass()).isEqualTo(25);
+    assertThat(boat.chambers().get(1).measuredVolume()).hasValue(0.06);
+    assertThat(boat.assumptions())
+        .contains(
+            "Guessed, not measured: Kit \"motor\", mass: 20 kg, a guess, counted as 25 kg.",
+            "Guessed, not measured: Chamber \"midships thwart\", it holds: 80 l, a guess, counted"
+                + " as 60 l.");
+    assertThat(FULL.accepted("hull.length", "about 3.7"))
+        .isEqualTo("Length overall: 3.70 m, a guess");
+  }
+
+  @Test
+  void what_was_guessed_is_still_known_when_the_boat_file_is_read_back() {
+    Boat boat = FULL.with("kit.2.mass", "about 20").boat();
+    assertThat(BoatFile.parse(BoatFile.write(boat), "boat.json").assumptions())
+        .isEqualTo(boat.assumptions());
+    Boat borrowed = Sheet.borrowed(true).boat();
+    assertThat(BoatFile.parse(BoatFile.write(borrowed), "boat.json")).isEqualTo(borrowed);
+  }
+}
