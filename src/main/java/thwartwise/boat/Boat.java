@@ -103,6 +103,25 @@ public record Boat(
     return with(openings, chambers, places, others, aboard);
   }
 
+  /** The same, its bare hull weighed again. */
+  public Boat withHullMass(double mass) {
+    return new Boat(
+        name,
+        water,
+        hull.weighing(mass),
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        assumptions);
+  }
+
   /** The same with more that was taken for granted. */
   public Boat assuming(List<String> more) {
     List<String> all = new java.util.ArrayList<>(assumptions);

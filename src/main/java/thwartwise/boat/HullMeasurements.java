@@ -34,6 +34,12 @@ public record HullMeasurements(
     decked = List.copyOf(decked);
   }
 
+  /** The same, weighed again. */
+  public HullMeasurements weighing(double kilograms) {
+    return new HullMeasurements(
+        kilograms, centre, material, density, thickness, floor, stations, decked, skeg);
+  }
+
   /** A hull without a skeg. */
   public HullMeasurements(
       double mass,

@@ -27,6 +27,20 @@ public record Workspace(Path folder) {
     return file;
   }
 
+  /** Every boat kept here that can be read, in order of the file names. */
+  public List<Boat> boats() {
+    return files("boats").stream().sorted().flatMap(Workspace::boatIn).toList();
+  }
+
+  /** A damaged boat file must not stand in the way of the others; inspected, it is refused. */
+  private static Stream<Boat> boatIn(Path file) {
+    try {
+      return Stream.of(BoatFile.read(file));
+    } catch (UnusableInput damaged) {
+      return Stream.empty();
+    }
+  }
+
   /** Where the boat of that name is kept, whether it is there yet or not. */
   public Path boatPath(String name) {
     return folder.resolve("boats").resolve(Slug.of(name) + ENDING);

@@ -10,6 +10,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.Workspace;
 import thwartwise.rules.RuleBook;
+import thwartwise.walk.KnownBoats;
 import thwartwise.walk.Walk;
 
 /** Measures a boat by questions, then inspects it. */
@@ -42,7 +43,8 @@ final class WalkCommand implements ShellCommand {
         a person with a tape measure, bathroom scales and a litre jug can follow. Its
         first question is whose boat it is: your own is measured in full; a borrowed
         one takes at most twenty-five questions, and what is not measured is taken at
-        the end that flatters nobody.
+        the end that flatters nobody; of a boat measured before, only what has changed
+        is asked.
         Answers may be metric or in feet, inches and pounds; each is repeated in the
         unit it was understood in. At every question you can also type
 
@@ -86,7 +88,7 @@ final class WalkCommand implements ShellCommand {
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
   private Optional<Finished> walked(Draft draft, Conversation conversation) {
     conversation.say(Walk.OPENING);
-    var walk = new WalkConversation(conversation, Walk.on(inspector.today()), draft);
+    var walk = new WalkConversation(conversation, walk(draft.workspace()), draft);
     while (true) {
       Optional<Boat> boat = walk.boat();
       if (boat.isEmpty()) {
@@ -100,6 +102,10 @@ final class WalkCommand implements ShellCommand {
         walk.reopen();
       }
     }
+  }
+
+  private Walk walk(Workspace workspace) {
+    return Walk.on(inspector.today(), new KnownBoats(workspace.boats()));
   }
 
   private Finished inspected(Boat boat, Draft draft, Conversation conversation) {

@@ -43,7 +43,7 @@ final class KitQuestions {
             .orNone("none aboard"));
   }
 
-  private Kit item(String key, List<Kit> before) {
+  Kit item(String key, List<Kit> before) {
     String name = name(key, before);
     String subject = "Kit " + Words.quoted(name);
     double mass = mass(key, subject);
@@ -68,7 +68,7 @@ final class KitQuestions {
             .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted()));
   }
 
-  private Vector3 at(String key, String subject) {
+  Vector3 at(String key, String subject) {
     double x = along(key, subject);
     double y = across(key, subject);
     return Vector3.of(x, y, up(key, subject));

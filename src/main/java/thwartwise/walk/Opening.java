@@ -12,7 +12,7 @@ final class Opening {
       left. Then everyone to one side, slowly. Then swamp it, and see whether it
       stays level and holds everybody's head clear of the water.
 
-      There are two ways to go about it, and the first question is which. The short
+      The first question is which way to go about it. The short
       one, for a borrowed boat, cannot promise that it holds anybody up when it is
       full of water: nobody, until a leak test of its chambers is shown. Ten minutes
       on the bank tell you more: swamp it in knee-deep water, jackets on, with the

@@ -32,7 +32,7 @@ final class OpeningQuestions {
             this::opening);
   }
 
-  private Opening opening(String key, List<Opening> before) {
+  Opening opening(String key, List<Opening> before) {
     String name =
         replay.ask(
             Words.name(key + ".name", "Opening, name", before.stream().map(Opening::name).toList())

@@ -18,7 +18,11 @@ final class PeopleQuestions {
   }
 
   List<Person> aboard() {
-    return new Several(replay, "person", "person", "Shall named people be put aboard?")
+    return aboard("person");
+  }
+
+  List<Person> aboard(String key) {
+    return new Several(replay, key, "person", "Shall named people be put aboard?")
         .orNone(
             entry ->
                 entry

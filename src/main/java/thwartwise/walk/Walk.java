@@ -33,7 +33,14 @@ public final class Walk {
    * @param today what the word {@code today} means, and the day no test may lie after
    */
   public static Walk on(LocalDate today) {
-    return new Walk(new WaysIn(today));
+    return on(today, KnownBoats.NONE);
+  }
+
+  /**
+   * @param known boats whose changes alone may be asked for
+   */
+  public static Walk on(LocalDate today, KnownBoats known) {
+    return new Walk(new WaysIn(today, known));
   }
 
   /** The question to ask now, or the boat. */

@@ -1,33 +1,43 @@
 package thwartwise.walk;
 
 import java.time.LocalDate;
+import java.util.function.Function;
 import thwartwise.boat.Boat;
 import thwartwise.measure.ChoiceReader;
 
 /** The ways into a walk, chosen by one plain question; each ends in a boat. */
 final class WaysIn {
-  private final BoatScript own;
-  private final BorrowedScript borrowed;
+  private final Function<Replay, Boat> own;
+  private final Function<Replay, Boat> borrowed;
+  private final Function<Replay, Boat> changed;
+  private final boolean anyKnown;
 
-  WaysIn(LocalDate today) {
-    this.own = new BoatScript(today);
-    this.borrowed = new BorrowedScript(today);
+  WaysIn(LocalDate today, KnownBoats known) {
+    this.own = new BoatScript(today)::boat;
+    this.borrowed = new BorrowedScript(today)::boat;
+    this.changed = new ChangedScript(today, known)::boat;
+    this.anyKnown = !known.boats().isEmpty();
   }
 
   Boat boat(Replay replay) {
-    boolean brief =
+    Function<Replay, Boat> way =
         replay.ask(
             Words.choice("way", "Your own boat, or a borrowed one", ways())
                 .how(
                     "own: everything is measured, in an hour or two; the record is worth most.",
-                    "borrowed: at most twenty-five questions, in twenty minutes on the bank.")
+                    "borrowed: at most twenty-five questions, in twenty minutes on the bank.",
+                    anyKnown
+                        ? "changed: only what has changed on a boat that was measured before."
+                        : "Once a boat is measured, its changes can be asked for alone.")
                 .why("What is not measured is taken at the end that flatters nobody.")
-                .orElse(false, "own"));
-    Boat boat = brief ? borrowed.boat(replay) : own.boat(replay);
+                .orElse(own, "own"));
+    Boat boat = way.apply(replay);
     return boat.assuming(replay.guesses());
   }
 
-  private static ChoiceReader<Boolean> ways() {
-    return ChoiceReader.of(false, "own", "mine", "full").or(true, "borrowed", "short", "lent");
+  private ChoiceReader<Function<Replay, Boat>> ways() {
+    ChoiceReader<Function<Replay, Boat>> ways =
+        ChoiceReader.of(own, "own", "mine", "full").or(borrowed, "borrowed", "short", "lent");
+    return anyKnown ? ways.or(changed, "changed", "refit") : ways;
   }
 }

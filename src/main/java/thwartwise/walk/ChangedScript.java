@@ -1,0 +1,225 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.SealTest;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.UnitSystem;
+
+/**
+ * What has changed on a boat that was measured before: one change after another, then whatever has
+ * grown old. All else is taken from the boat file as it stands.
+ */
+final class ChangedScript {
+  private static final int MOST = 40;
+  private static final int MONTHS_FRESH = 12;
+
+  private final LocalDate today;
+  private final KnownBoats known;
+
+  ChangedScript(LocalDate today, KnownBoats known) {
+    this.today = today;
+    this.known = known;
+  }
+
+  Boat boat(Replay replay) {
+    Boat boat = known.named(which(replay));
+    UnitSystem units = new BasicQuestions(replay).units();
+    Tape tape = new Tape(units);
+    for (int number = 1; number <= MOST; number++) {
+      String key = "changed." + number;
+      What what = replay.ask(what(key, boat, number));
+      if (what == What.NOTHING) {
+        break;
+      }
+      boat = what.change.to(new At(replay, tape, today, key), boat);
+    }
+    boat = new GrownOld(replay, tape, today).asked(boat);
+    BoatScript.finish(replay);
+    return boat;
+  }
+
+  private String which(Replay replay) {
+    return replay.ask(
+        Words.oneOf("changed.boat", "Which boat", known.names())
+            .how("One of: " + String.join(", ", known.names()) + ".")
+            .why("All that is not asked is taken from its boat file."));
+  }
+
+  /** Where a change is asked for. */
+  record At(Replay replay, Tape tape, LocalDate today, String key) {
+    Outline outline(Boat boat) {
+      return new Outline(boat.hull().stations());
+    }
+
+    KitQuestions kit(Boat boat) {
+      return new KitQuestions(replay, tape, outline(boat), boat.chambers());
+    }
+
+    /** The item of a list that is meant. */
+    <T> T one(String subject, List<T> items, Function<T, String> name) {
+      String named =
+          replay.ask(
+              Words.oneOf(key + ".which", subject, items.stream().map(name).toList())
+                  .how("Its name, or a beginning of it.")
+                  .why("Everything else stays as it was."));
+      return items.stream().filter(i -> name.apply(i).equals(named)).findFirst().orElseThrow();
+    }
+  }
+
+  /** One kind of change. */
+  private interface Made {
+    Boat to(At at, Boat boat);
+  }
+
+  private enum What {
+    NOTHING(ChangedScript::same),
+    KIT_ADDED(ChangedScript::kitAdded),
+    KIT_REMOVED(ChangedScript::kitRemoved),
+    KIT_MOVED(ChangedScript::kitMoved),
+    CHAMBER(ChangedScript::chamber),
+    CUT(ChangedScript::cut),
+    WEIGHED(ChangedScript::weighed),
+    PEOPLE(ChangedScript::people);
+
+    private final Made change;
+
+    What(Made change) {
+      this.change = change;
+    }
+  }
+
+  private static Entry<What> what(String key, Boat boat, int number) {
+    ChoiceReader<What> choices =
+        ChoiceReader.of(What.NOTHING, "nothing", "no", "done")
+            .or(What.KIT_ADDED, "added", "kit added");
+    if (!boat.kit().isEmpty()) {
+      choices = choices.or(What.KIT_REMOVED, "removed").or(What.KIT_MOVED, "moved");
+    }
+    if (!boat.chambers().isEmpty()) {
+      choices = choices.or(What.CHAMBER, "chamber");
+    }
+    choices =
+        choices
+            .or(What.CUT, "cut", "hole", "opening")
+            .or(What.WEIGHED, "weight", "weighed", "painted")
+            .or(What.PEOPLE, "people");
+    return Words.choice(key, number == 1 ? "What has changed" : "What else has changed", choices)
+        .how(
+            "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new notch or",
+            "hole. weight: painted, mended or soaked, weighed again. people: who is aboard.")
+        .why("Each change can cost a person or buy one; the two are shown side by side.")
+        .orElse(What.NOTHING, "nothing");
+  }
+
+  private static Boat same(At at, Boat boat) {
+    return boat;
+  }
+
+  private static Boat kitAdded(At at, Boat boat) {
+    List<Kit> kit = new ArrayList<>(boat.kit());
+    kit.add(at.kit(boat).item(at.key(), boat.kit()));
+    return boat.withKit(kit);
+  }
+
+  private static Boat kitRemoved(At at, Boat boat) {
+    Kit gone = at.one("Taken out of the boat", boat.kit(), Kit::name);
+    return boat.withKit(boat.kit().stream().filter(k -> k != gone).toList());
+  }
+
+  private static Boat kitMoved(At at, Boat boat) {
+    Kit moved = at.one("Moved", boat.kit(), Kit::name);
+    String subject = "Kit " + Words.quoted(moved.name());
+    Kit there = moved.movedTo(at.kit(boat).at(at.key(), subject));
+    return boat.withKit(boat.kit().stream().map(k -> k == moved ? there : k).toList());
+  }
+
+  private static Boat chamber(At at, Boat boat) {
+    Chamber changed = at.one("Which chamber", boat.chambers(), Chamber::name);
+    String subject = "Chamber " + Words.quoted(changed.name());
+    Filling filling =
+        new FillingQuestions(at.replay(), at.tape(), at.today()).filling(at.key(), subject);
+    return filled(boat, changed, filling);
+  }
+
+  static Boat filled(Boat boat, Chamber changed, Filling filling) {
+    Chamber now =
+        new Chamber(
+            changed.name(),
+            changed.box(),
+            filling,
+            changed.measuredVolume(),
+            changed.mirrored(),
+            changed.limberHole());
+    return boat.withChambers(boat.chambers().stream().map(c -> c == changed ? now : c).toList());
+  }
+
+  private static Boat cut(At at, Boat boat) {
+    List<Opening> openings = new ArrayList<>(boat.openings());
+    openings.add(
+        new OpeningQuestions(at.replay(), at.tape(), at.outline(boat))
+            .opening(at.key(), boat.openings()));
+    return boat.withOpenings(openings);
+  }
+
+  private static Boat weighed(At at, Boat boat) {
+    double mass =
+        at.replay()
+            .ask(
+                at.tape()
+                    .mass(at.key() + ".mass", "Mass of the bare hull, weighed again")
+                    .how("Emptied of all that is not built in: a bathroom scale under each end.")
+                    .why("Paint, mending and soaked wood weigh more than they look.")
+                    .within(
+                        at.tape().mass(8, 800, "mass of any hull this is for").unlessInsisted()));
+    return boat.withHullMass(mass);
+  }
+
+  private static Boat people(At at, Boat boat) {
+    return boat.withAboard(
+        new PeopleQuestions(at.replay(), at.tape(), boat.places()).aboard(at.key() + ".person"));
+  }
+
+  /** Tests that have gone stale are asked for again. */
+  private record GrownOld(Replay replay, Tape tape, LocalDate today) {
+    Boat asked(Boat boat) {
+      Boat asked = boat;
+      for (Chamber chamber : boat.chambers()) {
+        if (isStale(chamber)) {
+          asked = again(asked, chamber);
+        }
+      }
+      return asked;
+    }
+
+    private boolean isStale(Chamber chamber) {
+      return chamber.filling() instanceof Filling.Air air
+          && air.test().map(SealTest::date).filter(this::isOld).isPresent();
+    }
+
+    private boolean isOld(LocalDate date) {
+      return date.isBefore(today.minusMonths(MONTHS_FRESH));
+    }
+
+    private Boat again(Boat boat, Chamber chamber) {
+      String key = "old." + chamber.name();
+      String subject = "Chamber " + Words.quoted(chamber.name());
+      boolean tested =
+          replay.ask(
+              Words.yesNo(key, subject + ", tested again since?")
+                  .how("Its leak test is older than twelve months and counts for nothing now.")
+                  .why("Lids warp and seams open; only a fresh test counts.")
+                  .orElse(false, "no"));
+      return tested
+          ? filled(boat, chamber, new FillingQuestions(replay, tape, today).filling(key, subject))
+          : boat;
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
+
+/** Only what has changed on a boat that was measured before. */
+class ChangedWalkTest {
+  private static final Boat BEFORE = Sheet.full(true).boat();
+
+  private static Walk walk(LocalDate today) {
+    return Walk.on(today, new KnownBoats(List.of(Sheet.small().boat(), BEFORE)));
+  }
+
+  /** Answers by question; whatever is not named is left at Enter. */
+  private static Boat changed(LocalDate today, String... typed) {
+    Map<String, String> sheet = new LinkedHashMap<>();
+    sheet.put("way", "changed");
+    sheet.put("changed.boat", "gravy");
+    sheet.put("units", "metric");
+    for (int i = 0; i < typed.length; i += 2) {
+      sheet.put(typed[i], typed[i + 1]);
+    }
+    List<Answer> answers = new ArrayList<>();
+    while (walk(today).next(answers) instanceof Step.Ask ask) {
+      String line = sheet.getOrDefault(ask.question().key(), "");
+      answers = new ArrayList<>(((Reply.Accepted) walk(today).take(answers, line)).answers());
+    }
+    return ((Step.Done) walk(today).next(answers)).boat();
+  }
+
+  @Test
+  void nothing_changed_leaves_the_boat_as_it_was() {
+    assertThat(changed(Sheet.TODAY)).isEqualTo(BEFORE);
+  }
+
+  @Test
+  void it_is_not_offered_before_any_boat_was_measured() {
+    Reply.Refused refused = (Reply.Refused) Sheet.WALK.take(List.of(), "changed");
+    assertThat(refused.reason()).doesNotContain("changed,");
+    assertThat(((Step.Ask) Sheet.WALK.next(List.of())).question().prompt())
+        .isEqualTo("Your own boat, or a borrowed one (own, borrowed) [Enter: own]:");
+  }
+
+  @Test
+  void kit_is_added_moved_and_removed_one_after_the_other() {
+    Boat after =
+        changed(
+            Sheet.TODAY,
+            "changed.1",
+            "added",
+            "changed.1.name",
+            "second battery",
+            "changed.1.mass",
+            "22",
+            "changed.1.x",
+            "0.5",
+            "changed.1.z",
+            "0.2",
+            "changed.1.fastened",
+            "yes",
+            "changed.2",
+            "moved",
+            "changed.2.which",
+            "motor",
+            "changed.2.x",
+            "0.1",
+            "changed.2.z",
+            "0.4",
+            "changed.3",
+            "removed",
+            "changed.3.which",
+            "battery");
+    assertThat(after.kit()).extracting(Kit::name).containsExactly("motor", "second battery");
+    assertThat(after.kit().get(0).at().x()).isEqualTo(0.1);
+    assertThat(after.kit().get(1).mass()).isEqualTo(22);
+    assertThat(after.withKit(BEFORE.kit())).isEqualTo(BEFORE);
+  }
+
+  @Test
+  void a_claimed_chamber_is_tested_and_the_hull_is_weighed_again() {
+    Boat after =
+        changed(
+            Sheet.TODAY,
+            "changed.1",
+            "chamber",
+            "changed.1.which",
+            "midships",
+            "changed.1.filling",
+            "air",
+            "changed.1.seal",
+            "proven",
+            "changed.1.test.date",
+            "2026-05-08",
+            "changed.1.test.how",
+            "held under",
+            "changed.1.test.minutes",
+            "15",
+            "changed.1.test.litresIn",
+            "0",
+            "changed.1.test.by",
+            "me",
+            "changed.2",
+            "painted",
+            "changed.2.mass",
+            "72");
+    assertThat(test(after, 1)).isEqualTo(LocalDate.of(2026, 5, 8));
+    assertThat(after.hull().mass()).isEqualTo(72);
+    assertThat(after.chambers().get(1).measuredVolume())
+        .isEqualTo(BEFORE.chambers().get(1).measuredVolume());
+  }
+
+  private static LocalDate test(Boat boat, int chamber) {
+    Chamber one = boat.chambers().get(chamber);
+    return ((Filling.Air) one.filling()).test().orElseThrow().date();
+  }
+
+  @Test
+  void a_new_cut_in_the_transom_joins_the_openings() {
+    Boat after =
+        changed(
+            Sheet.TODAY,
+            "changed.1",
+            "cut",
+            "changed.1.name",
+            "cable hole",
+            "changed.1.x",
+            "0",
+            "changed.1.y",
+            "0.1",
+            "changed.1.z",
+            "0.3",
+            "changed.1.width",
+            "0.02",
+            "changed.1.edge",
+            "across");
+    assertThat(after.openings()).hasSize(BEFORE.openings().size() + 1);
+    assertThat(after.openings().get(2).name()).isEqualTo("cable hole");
+  }
+
+  /** The fore locker was tested on 2 May 2026. */
+  @Test
+  void a_test_that_has_grown_old_is_asked_for_again() {
+    LocalDate later = LocalDate.of(2027, 5, 3);
+    assertThat(changed(later)).isEqualTo(BEFORE);
+    Boat again =
+        changed(
+            later,
+            "old.fore locker",
+            "yes",
+            "old.fore locker.filling",
+            "air",
+            "old.fore locker.seal",
+            "proven",
+            "old.fore locker.test.date",
+            "2027-05-02",
+            "old.fore locker.test.how",
+            "held under",
+            "old.fore locker.test.minutes",
+            "15",
+            "old.fore locker.test.litresIn",
+            "0",
+            "old.fore locker.test.by",
+            "me");
+    assertThat(test(again, 0)).isEqualTo(LocalDate.of(2027, 5, 2));
+  }
+}
