@@ -41,6 +41,12 @@ enum Format {
     return "thwartwise/" + word + "/" + version;
   }
 
+  /** Whether a format is of this kind, of whatever version. */
+  boolean names(String format) {
+    Matcher ours = OURS.matcher(format);
+    return ours.matches() && ours.group(1).equals(word);
+  }
+
   /** The version of a tree that was checked. */
   int version(JsonNode tree) {
     Matcher ours = OURS.matcher(tree.path("format").stringValue());

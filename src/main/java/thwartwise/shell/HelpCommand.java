@@ -118,6 +118,6 @@ final class HelpCommand implements ShellCommand {
   }
 
   private static void row(String word, String meaning, PrintWriter out) {
-    out.println(String.format(Locale.ROOT, "  %-14s%s", word, meaning));
+    out.println(String.format(Locale.ROOT, "  %-12s  %s", word, meaning));
   }
 }
