@@ -15,13 +15,16 @@ import thwartwise.record.AnswerChange;
 final class AnswersCompared {
   private AnswersCompared() {}
 
-  static void write(Page page, List<AnswerChange> answers) {
+  static void outcomes(Page page, List<AnswerChange> answers) {
     List<AnswerChange> outcomes = answers.stream().filter(AnswerChange::outcomeChanged).toList();
     page.heading("Answers that came out differently");
     if (outcomes.isEmpty()) {
       page.paragraph("None");
     }
     groups(page, outcomes);
+  }
+
+  static void figures(Page page, List<AnswerChange> answers) {
     List<AnswerChange> figures =
         answers.stream().filter(a -> !a.outcomeChanged()).filter(AnswersCompared::shows).toList();
     if (!figures.isEmpty()) {
@@ -33,11 +36,22 @@ final class AnswersCompared {
   private static void groups(Page page, List<AnswerChange> answers) {
     Map<String, List<AnswerChange>> byLoading = new LinkedHashMap<>();
     answers.forEach(a -> byLoading.computeIfAbsent(a.loading(), l -> new ArrayList<>()).add(a));
-    byLoading.forEach(
-        (loading, group) -> {
-          page.gap().paragraph(loading.isBlank() ? "" : loading + ":");
-          group.forEach(answer -> page.point(told(answer)));
-        });
+    boolean first = true;
+    for (Map.Entry<String, List<AnswerChange>> group : byLoading.entrySet()) {
+      if (!first) {
+        page.gap();
+      }
+      page.paragraph(loading(group.getKey()));
+      group.getValue().forEach(answer -> page.point(told(answer)));
+      first = false;
+    }
+  }
+
+  /** The crews may differ: what is compared is what each record says of its own. */
+  private static String loading(String words) {
+    return words.isBlank()
+        ? "Besides:"
+        : words + (words.equals("at the limit") ? ", each with the crew of its own record:" : ":");
   }
 
   private static boolean shows(AnswerChange answer) {
@@ -49,14 +63,14 @@ final class AnswersCompared {
   }
 
   private static String told(AnswerChange answer) {
-    Finding latest = answer.latest();
-    return latest.check()
+    String before = side(answer.before());
+    String after = side(answer.after());
+    return answer.latest().check()
         + ": "
-        + (answer.outcomeChanged() ? outcomes(answer) + "; " : latest.outcome().word() + "; ")
-        + side(answer.before())
-        + " before, "
-        + side(answer.after())
-        + " after; "
+        + (answer.outcomeChanged() ? outcomes(answer) : answer.latest().outcome().word())
+        + "; "
+        + (before.equals(after) ? after : "from " + before + " to " + after)
+        + "; "
         + limit(answer);
   }
 

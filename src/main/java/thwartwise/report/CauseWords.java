@@ -31,7 +31,7 @@ final class CauseWords {
       return subject + verb(people) + Shown.people(Math.abs(people));
     }
     if (crew != 0) {
-      return subject + verb(crew) + kg(crew) + " of people";
+      return subject + verb(crew) + kg(crew) + " of crew";
     }
     return load != 0
         ? subject + verb(load) + kg(load) + " of load"

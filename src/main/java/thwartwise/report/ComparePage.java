@@ -23,8 +23,9 @@ public final class ComparePage {
     cautions(page, before, after, comparison);
     changes(page, comparison);
     outcome(page, comparison);
-    AnswersCompared.write(page, comparison.answers());
+    AnswersCompared.outcomes(page, comparison.answers());
     margins(page, comparison.margins());
+    AnswersCompared.figures(page, comparison.answers());
     return page.toString();
   }
 
@@ -160,11 +161,11 @@ public final class ComparePage {
             : "at most "
                 + Shown.down(latest.unit().shown(latest.limit()), latest.unit().decimals());
     return change.check()
-        + ": "
+        + ": from "
         + figure(change.before())
-        + " before, "
+        + " to "
         + figure(change.after())
-        + " after; "
+        + "; "
         + Shown.with(limit, latest.unit().word());
   }
 

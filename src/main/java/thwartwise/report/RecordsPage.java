@@ -116,15 +116,19 @@ public final class RecordsPage {
     String count = boat.kept().size() == 1 ? "One record" : boat.kept().size() + " records";
     if (boat.kept().stream().noneMatch(KeptRecord::chained)) {
       return new String[] {
-        count + ", kept before chains began: nothing tells whether it was changed or lost",
-        "The next inspection makes it the head of a chain"
+        count + ", kept before chains began: nothing tells whether one was changed or lost",
+        "The next inspection makes them the head of a chain"
       };
     }
     return new String[] {
       count + ": nothing was changed, added or lost",
       boat.last()
           .map(
-              last -> "The last is " + last.handle() + ", hash " + last.hash().substring(0, DIGITS))
+              last ->
+                  "The last is "
+                      + last.handle()
+                      + ", its hash begins "
+                      + last.hash().substring(0, DIGITS))
           .orElse("")
     };
   }
