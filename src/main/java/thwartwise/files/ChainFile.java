@@ -12,11 +12,11 @@ import thwartwise.record.ChainList;
 import thwartwise.record.ChainList.Line;
 
 /**
- * The list of a boat's records, {@code chain.txt}: a line that names the format, then a line for
+ * The list of a boat's records, {@code chain.list}: a line that names the format, then a line for
  * each record. Lines are only ever added at the end; whatever stands there, damaged or not, stays.
  */
 record ChainFile(Path path) {
-  static final String NAME = "chain.txt";
+  static final String NAME = "chain.list";
   private static final int VERSION = 1;
   private static final String TITLE = "thwartwise/chain/";
   private static final String HEADER =

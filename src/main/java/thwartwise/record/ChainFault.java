@@ -10,14 +10,14 @@ final class ChainFault {
 
   static String listLost(int last) {
     return told(
-        "The list of records (chain.txt) is lost: whether a record after number %d was lost with it"
+        "The list of records (chain.list) is lost: whether a record after number %d was lost with it"
             + " cannot be told."
             + COPY,
         last);
   }
 
   static String lineSpoilt(int line) {
-    return told("Line %d of the list of records (chain.txt) is damaged." + COPY, line);
+    return told("Line %d of the list of records (chain.list) is damaged." + COPY, line);
   }
 
   static String begunAnew(int number) {

@@ -63,15 +63,22 @@ final class AnswersCompared {
   }
 
   private static String told(AnswerChange answer) {
-    String before = side(answer.before());
-    String after = side(answer.after());
     return answer.latest().check()
         + ": "
         + (answer.outcomeChanged() ? outcomes(answer) : answer.latest().outcome().word())
         + "; "
-        + (before.equals(after) ? after : "from " + before + " to " + after)
+        + figures(answer)
         + "; "
         + limit(answer);
+  }
+
+  private static String figures(AnswerChange answer) {
+    if (answer.before().isEmpty() || answer.after().isEmpty()) {
+      return figure(answer.latest()) + (answer.after().isEmpty() ? " before" : " after");
+    }
+    String before = figure(answer.before().get());
+    String after = figure(answer.after().get());
+    return before.equals(after) ? after : "from " + before + " to " + after;
   }
 
   private static String outcomes(AnswerChange answer) {
@@ -80,10 +87,6 @@ final class AnswersCompared {
 
   private static String outcome(Optional<Finding> finding) {
     return finding.map(f -> f.outcome().word()).orElse("not asked");
-  }
-
-  private static String side(Optional<Finding> finding) {
-    return finding.map(AnswersCompared::figure).orElse("no figure");
   }
 
   private static String figure(Finding finding) {

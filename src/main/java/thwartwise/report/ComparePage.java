@@ -115,12 +115,17 @@ public final class ComparePage {
   }
 
   private static String amount(String what, double before, double after) {
-    String was = Shown.down(before, 0);
-    String now = Shown.down(after, 0);
+    String was = amount(before);
+    String now = amount(after);
     return what
-        + ": up to "
-        + kg(now)
-        + (now.equals(was) ? ", as before" : " instead of " + kg(was));
+        + ": "
+        + (after > 0 ? "up to " : "")
+        + now
+        + (now.equals(was) ? ", as before" : " instead of " + was);
+  }
+
+  private static String amount(double kilograms) {
+    return kilograms > 0 ? kg(Shown.down(kilograms, 0)) : "nothing";
   }
 
   private static String count(String what, int before, int after) {
@@ -160,11 +165,12 @@ public final class ComparePage {
             ? "at least " + Shown.up(latest.unit().shown(latest.limit()), latest.unit().decimals())
             : "at most "
                 + Shown.down(latest.unit().shown(latest.limit()), latest.unit().decimals());
+    boolean both = change.before().isPresent() && change.after().isPresent();
     return change.check()
-        + ": from "
-        + figure(change.before())
-        + " to "
-        + figure(change.after())
+        + ": "
+        + (both
+            ? "from " + figure(change.before()) + " to " + figure(change.after())
+            : figure(change.before()) + " before, " + figure(change.after()) + " after")
         + "; "
         + Shown.with(limit, latest.unit().word());
   }

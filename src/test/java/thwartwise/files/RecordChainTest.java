@@ -212,7 +212,7 @@ class RecordChainTest {
     List<Path> files = keepThree();
     Files.delete(list());
     String lost =
-        "The list of records (chain.txt) is lost: whether a record after number 3 was lost with"
+        "The list of records (chain.list) is lost: whether a record after number 3 was lost with"
             + " it cannot be told."
             + COPY;
     assertThat(records().faults()).containsExactly(lost);
@@ -243,7 +243,7 @@ class RecordChainTest {
     workspace().saveRecord(of(boat, 4), "page");
     assertThat(Files.readString(list())).contains("3 and so on\n4 ");
     assertThat(records().faults())
-        .containsExactly("Line 5 of the list of records (chain.txt) is damaged." + COPY);
+        .containsExactly("Line 5 of the list of records (chain.list) is damaged." + COPY);
   }
 
   @Test
@@ -376,7 +376,7 @@ class RecordChainTest {
   }
 
   private Path list() {
-    return home.resolve("t/records/soup-ladle/chain.txt");
+    return home.resolve("t/records/soup-ladle/chain.list");
   }
 
   private BoatRecords records() {
