@@ -4,14 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
@@ -19,7 +15,6 @@ import thwartwise.record.ChainLink;
 import thwartwise.record.ChainList;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
 import thwartwise.record.LyingRecord;
 import thwartwise.record.Printable;
 
@@ -139,39 +134,7 @@ record RecordShelf(Path folder) {
 
   /** Everything that lies here, with what does not fit together. */
   BoatRecords records() {
-    String name = folder.getFileName().toString();
-    List<ShelvedRecord> shelved = shelved().toList();
-    List<LyingRecord> lying = shelved.stream().map(ShelvedRecord::lying).toList();
-    List<String> unreadable =
-        new ArrayList<>(lying.stream().flatMap(record -> record.unreadable().stream()).toList());
-    List<String> faults;
-    ChainList list = ChainList.NONE;
-    try {
-      list = chain().list();
-      faults = Chain.faults(list, lying);
-    } catch (UnusableInput newer) {
-      unreadable.add(newer.getMessage());
-      faults = List.of(newer.getMessage());
-    }
-    return new BoatRecords(name, placed(name, shelved, list, lying), unreadable, faults);
-  }
-
-  private static List<KeptRecord> placed(
-      String name, List<ShelvedRecord> shelved, ChainList list, List<LyingRecord> lying) {
-    Map<String, Integer> numbers = new HashMap<>();
-    ChainList known = list.there() ? list : Chain.listed(lying);
-    known.lines().forEach(line -> numbers.put(line.file(), line.number()));
-    return shelved.stream()
-        .flatMap(record -> record.kept(name, number(numbers, record)).stream())
-        .sorted(
-            Comparator.comparingInt((KeptRecord r) -> r.number().orElse(Integer.MAX_VALUE))
-                .thenComparing(KeptRecord::name))
-        .toList();
-  }
-
-  private static OptionalInt number(Map<String, Integer> numbers, ShelvedRecord record) {
-    Integer number = numbers.get(record.lying().file());
-    return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+    return ShelfReading.of(folder.getFileName().toString(), shelved().toList(), chain());
   }
 
   private Stream<ShelvedRecord> shelved() {
