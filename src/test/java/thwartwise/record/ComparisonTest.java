@@ -2,7 +2,9 @@ package thwartwise.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.reflect.RecordComponent;
 import java.time.OffsetDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.HullMeasurements;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -121,6 +124,45 @@ class ComparisonTest {
     assertThat(compared(boat, SampleBoats.with(there, instead)).changes())
         .extracting(Object::toString)
         .contains(change);
+  }
+
+  /**
+   * A field that is not compared would let something else be named as the only cause. Whoever adds
+   * one here adds it to the changes, or knows that it moves no figure.
+   */
+  @Test
+  void no_field_of_a_boat_is_forgotten() {
+    assertThat(fields(Boat.class))
+        .containsExactlyInAnyOrder(
+            "name",
+            "water",
+            "hull",
+            "openings",
+            "chambers",
+            "places",
+            "kit",
+            "aboard",
+            "propulsion",
+            "cleats",
+            "bailer",
+            "waters",
+            "measuredBy",
+            "assumptions");
+    assertThat(fields(HullMeasurements.class))
+        .containsExactlyInAnyOrder(
+            "mass",
+            "centre",
+            "material",
+            "density",
+            "thickness",
+            "floor",
+            "stations",
+            "decked",
+            "skeg");
+  }
+
+  private static List<String> fields(Class<?> type) {
+    return Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName).toList();
   }
 
   @Test
