@@ -3,6 +3,7 @@ package thwartwise.files;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import thwartwise.record.Printable;
 import tools.jackson.databind.JsonNode;
 
@@ -14,20 +15,42 @@ enum Format {
   BOAT("boat"),
   RULES("rules"),
   REPORT("report"),
-  RECORD("record"),
+  RECORD("record", 2),
   DRAFT("draft");
 
-  private static final int VERSION = 1;
   private static final Pattern OURS = Pattern.compile("thwartwise/([a-z]+)/([1-9][0-9]{0,5})");
 
   private final String word;
+  private final int newest;
 
   Format(String word) {
-    this.word = word;
+    this(word, 1);
   }
 
+  Format(String word, int newest) {
+    this.word = word;
+    this.newest = newest;
+  }
+
+  /** As it is written: in the newest version. */
   String text() {
-    return "thwartwise/" + word + "/" + VERSION;
+    return text(newest);
+  }
+
+  private String text(int version) {
+    return "thwartwise/" + word + "/" + version;
+  }
+
+  /** Whether a format is of this kind, of whatever version. */
+  boolean names(String format) {
+    Matcher ours = OURS.matcher(format);
+    return ours.matches() && ours.group(1).equals(word);
+  }
+
+  /** The version of a tree that was checked. */
+  int version(JsonNode tree) {
+    Matcher ours = OURS.matcher(tree.path("format").stringValue());
+    return ours.matches() ? Integer.parseInt(ours.group(2)) : newest;
   }
 
   /** A noun with its article, as in "wanted a boat file". */
@@ -52,10 +75,14 @@ enum Format {
       throw spot.fault(
           "the key \"format\" is missing. If this is " + noun() + ", add " + asWritten() + ".");
     }
-    if (!format.isString() || !format.stringValue().equals(text())) {
+    if (!format.isString() || !reads(format.stringValue())) {
       throw spot.fault(refusal(format));
     }
     return tree;
+  }
+
+  private boolean reads(String format) {
+    return IntStream.rangeClosed(1, newest).anyMatch(version -> format.equals(text(version)));
   }
 
   private String refusal(JsonNode format) {
@@ -63,10 +90,10 @@ enum Format {
     if (ours.matches() && ours.group(1).equals(word)) {
       return String.format(
           Locale.ROOT,
-          "this is %s of version %s and this program reads version %d. A newer program is needed.",
+          "this is %s of version %s and this program reads %s. A newer program is needed.",
           noun(),
           ours.group(2),
-          VERSION);
+          newest == 1 ? "version 1" : "versions 1 to " + newest);
     }
     if (ours.matches()) {
       return String.format(

@@ -21,9 +21,19 @@ final class InputFile {
   private InputFile() {}
 
   static String text(Path file, String wanted, int mostBytes) {
+    return text(bytes(file, wanted, mostBytes), wanted, Spot.whole(file.toString()));
+  }
+
+  /** Every byte, for whoever must know whether one was changed. */
+  static byte[] bytes(Path file, String wanted, int mostBytes) {
     Spot spot = Spot.whole(file.toString());
     checkKind(file, wanted, spot);
-    String text = decoded(bytes(file, wanted, mostBytes, spot), wanted, spot);
+    return bytes(file, wanted, mostBytes, spot);
+  }
+
+  /** The text of bytes that were read from a file. */
+  static String text(byte[] bytes, String wanted, Spot spot) {
+    String text = decoded(bytes, wanted, spot);
     if (text.isBlank()) {
       throw spot.fault("the file is empty, wanted " + wanted + ". Check the name of the file.");
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 
 /**
@@ -53,9 +54,17 @@ public record Workspace(Path folder) {
    * @return the JSON file
    */
   public Path saveRecord(InspectionRecord inspection, String page) {
-    RecordShelf shelf =
-        new RecordShelf(folder.resolve("records").resolve(Slug.of(inspection.boat().name())));
-    return shelf.add(inspection, page);
+    return saveRecord(inspection, page, Optional.empty());
+  }
+
+  /** The same, naming the older record whose place it takes. */
+  public Path saveRecord(InspectionRecord inspection, String page, Optional<Correction> corrects) {
+    return records().shelf(inspection.boat().name()).add(inspection, page, corrects);
+  }
+
+  /** All records kept here, boat by boat. */
+  public RecordArchive records() {
+    return new RecordArchive(folder.resolve("records"));
   }
 
   /** Keeps what was answered before going out, beside the records; none is ever written over. */

@@ -33,7 +33,7 @@ final class FindingWords {
   }
 
   /** Past a right angle the very figure no longer tells anybody anything. */
-  private static boolean turnsOver(Finding finding) {
+  static boolean turnsOver(Finding finding) {
     return finding.unit() == Unit.DEGREE && finding.value().orElse(0) > Math.PI / 2;
   }
 
@@ -43,14 +43,14 @@ final class FindingWords {
         : "";
   }
 
-  private static String value(Finding finding) {
+  static String value(Finding finding) {
     double shown = finding.unit().shown(finding.value().orElse(Double.NaN));
     int decimals = finding.unit().decimals();
     return words(
         finding.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals), finding);
   }
 
-  private static String limit(Finding finding) {
+  static String limit(Finding finding) {
     double shown = finding.unit().shown(finding.limit());
     int decimals = finding.unit().decimals();
     return words(

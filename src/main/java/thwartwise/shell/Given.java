@@ -47,9 +47,13 @@ record Given(CommandContext context) {
   }
 
   /** Inside our own shell nobody else turns the tilde into the home folder. */
-  private static Path asPath(String typed) {
+  static String fromHome(String typed) {
+    return typed.startsWith("~/") ? home().resolve(typed.substring(2)).toString() : typed;
+  }
+
+  static Path asPath(String typed) {
     try {
-      return typed.startsWith("~/") ? home().resolve(typed.substring(2)) : Path.of(typed);
+      return Path.of(fromHome(typed));
     } catch (InvalidPathException e) {
       throw UsageError.notAPath(typed);
     }

@@ -2,17 +2,21 @@ package thwartwise.shell;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import org.springframework.shell.core.command.ParsedInput;
+import thwartwise.report.Wrap;
 
 /** The list of commands in the order a newcomer needs them, and a page for each. */
 final class HelpCommand implements ShellCommand {
   private static final String NAME = "help";
+  private static final String INDENT = " ".repeat(7);
+  private static final int WIDTH = 80;
+  private static final int NARROWEST = 12;
+  private static final char TIED = '\u00a0';
   private static final String OPENING =
       """
       thwartwise works out from measurements how many people and how much weight a
@@ -91,7 +95,9 @@ final class HelpCommand implements ShellCommand {
 
   private void list(PrintWriter out) {
     out.println(OPENING);
-    commands.get().forEach(command -> row(command.getName(), command.getDescription(), out));
+    commands
+        .get()
+        .forEach(command -> row(command.getName(), NARROWEST, command.getDescription(), out));
     out.println();
     out.print(CLOSING);
   }
@@ -99,12 +105,14 @@ final class HelpCommand implements ShellCommand {
   private static void explain(ShellCommand command, PrintWriter out) {
     out.println(command.getName() + ": " + command.getDescription());
     out.println();
-    out.println("Usage: " + usage(command));
+    Wrap.lines("Usage: " + usage(command), "", INDENT, WIDTH).forEach(out::println);
     out.println();
     out.print(command.details());
     if (!command.words().isEmpty()) {
       out.println();
-      command.words().forEach(word -> row(word.shown(), word.meaning(), out));
+      int longest = command.words().stream().mapToInt(w -> w.shown().length()).max().orElse(0);
+      int width = Math.max(NARROWEST, longest);
+      command.words().forEach(word -> row(word.shown(), width, word.meaning(), out));
     }
   }
 
@@ -112,12 +120,14 @@ final class HelpCommand implements ShellCommand {
     StringBuilder usage = new StringBuilder(command.getName());
     command.argument().ifPresent(name -> usage.append(" [").append(name).append(']'));
     for (OptionWord word : command.words()) {
-      usage.append(word.required() ? " " + word.shown() : " [" + word.shown() + "]");
+      // An option and its value stay on one line.
+      String shown = word.shown().replace(' ', TIED);
+      usage.append(word.required() ? " " + shown : " [" + shown + "]");
     }
     return usage.toString();
   }
 
-  private static void row(String word, String meaning, PrintWriter out) {
-    out.println(String.format(Locale.ROOT, "  %-14s%s", word, meaning));
+  private static void row(String word, int width, String meaning, PrintWriter out) {
+    out.println("  " + word + " ".repeat(width - word.length()) + "  " + meaning);
   }
 }

@@ -9,6 +9,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.BoatFile;
 import thwartwise.files.UnusableInput;
+import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
 
@@ -33,7 +34,13 @@ final class InspectCommand implements ShellCommand {
   @Override
   public List<OptionWord> words() {
     return List.of(
-        OptionWord.BOAT, OptionWord.JSON, OptionWord.BY, OptionWord.RULES, OptionWord.FOLDER);
+        OptionWord.BOAT,
+        OptionWord.JSON,
+        OptionWord.BY,
+        CorrectionChoice.CORRECTS,
+        CorrectionChoice.BECAUSE,
+        OptionWord.RULES,
+        OptionWord.FOLDER);
   }
 
   @Override
@@ -46,6 +53,9 @@ final class InspectCommand implements ShellCommand {
         A local rule is a file of its own: name it with --rules, or lay it in the
         folder, under rules, and it is applied every time. It can lower an answer and
         never raise one; the page says whether it applies and what it gives.
+
+        A record that was wrong stays as it is: measure again, and keep a new one
+        with --corrects and --because, which names the old.
 
         Exit codes, for scripts:
           0  nothing that limits the crew falls short
@@ -60,8 +70,10 @@ final class InspectCommand implements ShellCommand {
     Given given = new Given(context);
     Path file = given.path(OptionWord.BOAT);
     RuleBook book = RuleBooks.of(given);
-    var inspection = inspected(file, given.text(OptionWord.BY), book);
-    Inspector.Kept kept = inspector.keep(inspection, given.workspace());
+    Boat boat = BoatFile.read(file);
+    Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);
+    var inspection = inspected(boat, file, given.text(OptionWord.BY), book);
+    Inspector.Kept kept = inspector.keep(inspection, given.workspace(), corrects);
     if (given.has(OptionWord.JSON)) {
       Told.json(kept, context.outputWriter());
     } else {
@@ -73,8 +85,7 @@ final class InspectCommand implements ShellCommand {
   /**
    * Some contradictions show only once the hull is built; they too are told with the file's name.
    */
-  private InspectionRecord inspected(Path file, Optional<String> by, RuleBook book) {
-    Boat boat = BoatFile.read(file);
+  private InspectionRecord inspected(Boat boat, Path file, Optional<String> by, RuleBook book) {
     try {
       return inspector.inspect(boat, by, book);
     } catch (UnusableBoat contradiction) {

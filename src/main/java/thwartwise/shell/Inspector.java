@@ -9,7 +9,9 @@ import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.files.Workspace;
 import thwartwise.inspection.Report;
+import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.report.RecordsPage;
 import thwartwise.report.TextPage;
 import thwartwise.rules.RuleBook;
 
@@ -55,7 +57,12 @@ final class Inspector {
   }
 
   Kept keep(InspectionRecord inspection, Workspace workspace) {
-    String page = TextPage.of(inspection);
-    return new Kept(inspection, page, workspace.saveRecord(inspection, page));
+    return keep(inspection, workspace, Optional.empty());
+  }
+
+  /** The same, naming the older record whose place it takes. */
+  Kept keep(InspectionRecord inspection, Workspace workspace, Optional<Correction> corrects) {
+    String page = TextPage.of(inspection) + corrects.map(RecordsPage::correction).orElse("");
+    return new Kept(inspection, page, workspace.saveRecord(inspection, page, corrects));
   }
 }

@@ -80,7 +80,7 @@ final class OptionReader {
   }
 
   private void takeArgument(String word) {
-    if (command.argument().isEmpty() || arguments > 0) {
+    if (command.argument().isEmpty() || arguments >= command.mostArguments()) {
       throw UsageError.surplusWord(command, word);
     }
     read.addArgument(new CommandArgument(arguments++, word));

@@ -21,6 +21,11 @@ interface ShellCommand extends Command {
     return Optional.empty();
   }
 
+  /** How many words without dashes it takes, when it takes any. */
+  default int mostArguments() {
+    return 1;
+  }
+
   /** The lines of its help page under the usage line, at most 80 columns. */
   String details();
 

@@ -59,25 +59,43 @@ class ShellConfiguration {
 
   @Bean
   @Order(5)
+  RecordsCommand recordsCommand() {
+    return new RecordsCommand();
+  }
+
+  @Bean
+  @Order(6)
+  CompareCommand compareCommand() {
+    return new CompareCommand();
+  }
+
+  @Bean
+  @Order(7)
+  FleetCommand fleetCommand(Inspector inspector) {
+    return new FleetCommand(inspector);
+  }
+
+  @Bean
+  @Order(8)
   DemoCommand demoCommand(Inspector inspector) {
     return new DemoCommand(inspector);
   }
 
   @Bean
-  @Order(6)
+  @Order(9)
   HelpCommand helpCommand(ListableBeanFactory beans) {
     return new HelpCommand(
         () -> beans.getBeanProvider(ShellCommand.class).orderedStream().toList());
   }
 
   @Bean
-  @Order(7)
+  @Order(10)
   VersionCommand versionCommand(ProgramVersion version) {
     return new VersionCommand(version);
   }
 
   @Bean
-  @Order(8)
+  @Order(11)
   QuitCommand quitCommand() {
     return new QuitCommand();
   }

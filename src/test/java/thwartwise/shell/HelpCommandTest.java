@@ -25,6 +25,9 @@ class HelpCommandTest {
               inspect       inspect a boat file and keep the dated record
               seats         say who of some people may go, and who sits where
               today         ask what must be so before anybody goes out today
+              records       list the records kept, or check that none was changed
+              compare       tell what changed between two records, and what came of it
+              fleet         show a group's boats in one table, and what is overdue
               demo          write an invented boat's file and inspect it
               help          list the commands, or explain one
               version       say which version this is
@@ -57,7 +60,11 @@ class HelpCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"walk", "inspect", "seats", "today", "demo", "help", "version", "quit"})
+  @ValueSource(
+      strings = {
+        "walk", "inspect", "seats", "today", "records", "compare", "fleet", "demo", "help",
+        "version", "quit"
+      })
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();
 

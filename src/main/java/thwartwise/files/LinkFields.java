@@ -1,0 +1,63 @@
+package thwartwise.files;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import thwartwise.record.ChainLink;
+import thwartwise.record.Correction;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The place of a record in its chain, among the keys of the record. */
+final class LinkFields {
+  static final List<String> KEYS = List.of("hash", "number", "previous", "corrects");
+  private static final String REMEDY = "Take the record as it was written.";
+  private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
+
+  private LinkFields() {}
+
+  static ChainLink read(Fields record) {
+    hash(record, "hash");
+    int number = record.whole("number", Quantity.COUNT, REMEDY);
+    if (number < 1) {
+      throw record.spot().fault("\"number\" is %d, wanted 1 or more. %s", number, REMEDY);
+    }
+    record.value("previous", REMEDY);
+    return new ChainLink(
+        number,
+        record.says("previous") ? Optional.of(hash(record, "previous")) : Optional.empty(),
+        record
+            .optionalObject("corrects", "number", "record", "hash", "because")
+            .map(LinkFields::correction));
+  }
+
+  private static Correction correction(Fields corrects) {
+    return new Correction(
+        corrects.whole("number", Quantity.COUNT, REMEDY),
+        corrects.text("record", REMEDY),
+        hash(corrects, "hash"),
+        corrects.value("because", REMEDY).anyText());
+  }
+
+  private static String hash(Fields fields, String key) {
+    String text = fields.text(key, REMEDY);
+    if (!HASH.matcher(text).matches()) {
+      throw fields.spot().fault("\"%s\" is not a SHA-256 in hexadecimal digits. %s", key, REMEDY);
+    }
+    return text;
+  }
+
+  static void write(ObjectNode record, ChainLink link) {
+    record.put("number", link.number());
+    link.previous()
+        .ifPresentOrElse(hash -> record.put("previous", hash), () -> record.putNull("previous"));
+    link.corrects().ifPresent(correction -> record.set("corrects", tree(correction)));
+  }
+
+  private static ObjectNode tree(Correction correction) {
+    return JsonText.object()
+        .put("number", correction.number())
+        .put("record", correction.record())
+        .put("hash", correction.hash())
+        .put("because", correction.because());
+  }
+}

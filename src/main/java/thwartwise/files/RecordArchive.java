@@ -1,0 +1,118 @@
+package thwartwise.files;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import thwartwise.record.BoatRecords;
+import thwartwise.record.ChainLink;
+import thwartwise.record.KeptRecord;
+import thwartwise.record.Printable;
+
+/** The records of every boat: a folder with one folder a boat in it. */
+public record RecordArchive(Path folder) {
+
+  RecordShelf shelf(String boat) {
+    return new RecordShelf(folder.resolve(Slug.of(boat)));
+  }
+
+  /** Every boat that has a folder here, by the name of its folder. */
+  public List<BoatRecords> boats() {
+    return Listing.of(folder, "[!.]*").stream()
+        .filter(Files::isDirectory)
+        .map(boat -> new RecordShelf(boat).records())
+        .toList();
+  }
+
+  /** The records of one boat, whether there are any or not. */
+  public BoatRecords of(String boat) {
+    return shelf(boat).records();
+  }
+
+  /**
+   * The boat of that name.
+   *
+   * @param typed its name, or the name of its folder
+   * @throws UnusableInput when nothing is kept of it
+   */
+  public BoatRecords boat(String typed) {
+    Path named = shelf(typed).folder();
+    String plain = typed.strip().toLowerCase(Locale.ROOT);
+    return boats().stream()
+        .filter(boat -> boat.folder().equals(plain) || named.endsWith(boat.folder()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                fault(
+                    "no record of the boat %s is kept here. \"records\" lists what is.",
+                    Printable.quoted(typed)));
+  }
+
+  /**
+   * One record by what a person types: its file, its name, or its number where that tells.
+   *
+   * @throws UnusableInput when it is none of them
+   */
+  public KeptRecord find(String typed) {
+    Optional<KeptRecord> file = file(typed);
+    if (file.isPresent()) {
+      return file.get();
+    }
+    List<KeptRecord> found = boats().stream().flatMap(b -> b.named(typed).stream()).toList();
+    if (found.size() > 1) {
+      throw fault(
+          "%s may be %s. Write one of these.",
+          Printable.quoted(typed),
+          String.join(" or ", found.stream().map(KeptRecord::handle).toList()));
+    }
+    return found.stream().findFirst().orElseThrow(() -> none(typed));
+  }
+
+  /** The record of a boat by its number, name or file. */
+  public KeptRecord find(String typed, BoatRecords boat) {
+    String last = typed.substring(1 + Math.max(typed.lastIndexOf('/'), typed.lastIndexOf('\\')));
+    return boat.named(typed)
+        .or(() -> boat.named(typed.endsWith(ShelvedRecord.ENDING) ? last : typed))
+        .orElseThrow(() -> none(typed));
+  }
+
+  private UnusableInput none(String typed) {
+    return fault("there is no record %s here. \"records\" lists what is.", Printable.quoted(typed));
+  }
+
+  private static Optional<KeptRecord> file(String typed) {
+    Optional<Path> path = path(typed).filter(Files::isRegularFile);
+    if (path.isEmpty()) {
+      return Optional.empty();
+    }
+    ShelvedRecord record = ShelvedRecord.of(path.get());
+    record.lying().unreadable().ifPresent(RecordArchive::refuse);
+    OptionalInt number =
+        record
+            .lying()
+            .link()
+            .map(ChainLink::number)
+            .map(OptionalInt::of)
+            .orElse(OptionalInt.empty());
+    return record.kept("", number);
+  }
+
+  private static Optional<Path> path(String typed) {
+    try {
+      return Optional.of(Path.of(typed));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static void refuse(String why) {
+    throw new UnusableInput(why);
+  }
+
+  private UnusableInput fault(String format, Object... parts) {
+    return Spot.whole(folder.toString()).fault(format, parts);
+  }
+}

@@ -1,0 +1,146 @@
+package thwartwise.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report;
+import thwartwise.record.BoatChange.Turn;
+import thwartwise.rules.CapacityFigure;
+
+/**
+ * Everything that is not the same on the boat of two records and could move a figure: what was
+ * measured and stated, and by which rules and which program it was worked out. The order of a list
+ * and who held the tape move none.
+ */
+final class BoatChanges {
+  private final List<BoatChange> found = new ArrayList<>();
+
+  private BoatChanges() {}
+
+  static List<BoatChange> between(InspectionRecord before, InspectionRecord after) {
+    BoatChanges changes = new BoatChanges();
+    changes.aboard(before.boat(), after.boat());
+    changes.counting(before, after);
+    changes.hull(before.boat().hull(), after.boat().hull());
+    changes.stated(before.boat(), after.boat());
+    changes.worked(before, after);
+    return List.copyOf(changes.found);
+  }
+
+  private void aboard(Boat before, Boat after) {
+    named(before.kit(), after.kit(), Kit::name, BoatChange.Carried::new);
+    named(before.chambers(), after.chambers(), Chamber::name, BoatChange.Space::new);
+    named(before.openings(), after.openings(), Opening::name, turn("opening", Opening::name));
+    named(before.places(), after.places(), Place::name, turn("place", Place::name));
+    named(before.cleats(), after.cleats(), Cleat::name, turn("cleat", Cleat::name));
+    named(before.aboard(), after.aboard(), Person::name, turn("person aboard", Person::name));
+  }
+
+  private static <T> BiFunction<Optional<T>, Optional<T>, BoatChange> turn(
+      String noun, Function<T, String> name) {
+    return (before, after) -> {
+      Turn turn = before.isEmpty() ? Turn.ADDED : after.isEmpty() ? Turn.REMOVED : Turn.CHANGED;
+      return new BoatChange.Named(noun, name.apply(after.or(() -> before).orElseThrow()), turn);
+    };
+  }
+
+  /** Things of the same name are the same thing; of several of one name the first is the first. */
+  private <T> void named(
+      List<T> before,
+      List<T> after,
+      Function<T, String> name,
+      BiFunction<Optional<T>, Optional<T>, BoatChange> change) {
+    List<T> left = new ArrayList<>(after);
+    for (T old : before) {
+      Optional<T> now = take(left, name.apply(old), name);
+      if (!now.map(old::equals).orElse(false)) {
+        found.add(change.apply(Optional.of(old), now));
+      }
+    }
+    left.forEach(added -> found.add(change.apply(Optional.empty(), Optional.of(added))));
+  }
+
+  private static <T> Optional<T> take(List<T> from, String wanted, Function<T, String> name) {
+    Optional<T> found = from.stream().filter(item -> name.apply(item).equals(wanted)).findFirst();
+    found.ifPresent(from::remove);
+    return found;
+  }
+
+  /** A chamber nobody touched may count otherwise, since a test grows old and kit moves in. */
+  private void counting(InspectionRecord before, InspectionRecord after) {
+    List<ChamberFigures> left = new ArrayList<>(after.report().chambers());
+    for (ChamberFigures old : before.report().chambers()) {
+      take(left, old.name(), ChamberFigures::name)
+          .filter(now -> now.counted() != old.counted())
+          .filter(now -> untouched(old.name(), before.boat(), after.boat()))
+          .ifPresent(now -> found.add(new BoatChange.Counts(old, now)));
+    }
+  }
+
+  /** The two halves of a mirrored chamber carry its name and a word more. */
+  private static boolean untouched(String figures, Boat before, Boat after) {
+    List<Chamber> was = of(figures, before);
+    return !was.isEmpty() && was.equals(of(figures, after));
+  }
+
+  private static List<Chamber> of(String figures, Boat boat) {
+    return boat.chambers().stream().filter(c -> figures.startsWith(c.name())).toList();
+  }
+
+  private void hull(HullMeasurements before, HullMeasurements after) {
+    if (before.mass() != after.mass()) {
+      found.add(new BoatChange.HullMass(before.mass(), after.mass()));
+    }
+    differs(before.stations(), after.stations(), "the measured stations");
+    differs(before.centre(), after.centre(), "the centre of gravity of the bare hull");
+    differs(before.material(), after.material(), "what the hull is made of");
+    differs(before.density(), after.density(), "the swamped density of the hull");
+    differs(before.thickness(), after.thickness(), "the thickness of the shell");
+    differs(before.floor(), after.floor(), "the height of the floor");
+    differs(before.decked(), after.decked(), "the lengths that are decked over");
+    differs(before.skeg(), after.skeg(), "the skeg");
+  }
+
+  private void stated(Boat before, Boat after) {
+    differs(before.water(), after.water(), "fresh or salt water");
+    differs(before.waters(), after.waters(), "the waters it is used on");
+    differs(before.propulsion(), after.propulsion(), "how it is driven");
+    differs(before.bailer(), after.bailer(), "the bailer");
+    differs(before.assumptions(), after.assumptions(), "what was taken for granted of the hull");
+  }
+
+  private void worked(InspectionRecord before, InspectionRecord after) {
+    differs(before.report().ruleSet(), after.report().ruleSet(), "the limits in force");
+    differs(rules(before.report()), rules(after.report()), "the rule sets beside them");
+    differs(
+        before.programVersion(),
+        after.programVersion(),
+        "the version of the program that reckoned");
+  }
+
+  private static List<String> rules(Report report) {
+    return report.capacityFigures().stream().map(BoatChanges::rule).toList();
+  }
+
+  private static String rule(CapacityFigure figure) {
+    return figure.ruleSet() + "; " + figure.formula() + "; " + figure.standing();
+  }
+
+  private void differs(Object before, Object after, String what) {
+    if (!Objects.equals(before, after)) {
+      found.add(new BoatChange.Stated(what));
+    }
+  }
+}

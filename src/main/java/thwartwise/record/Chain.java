@@ -1,0 +1,197 @@
+package thwartwise.record;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Walks the records of one boat from the first to the last and says what does not fit: against the
+ * hash each record gives itself, the hash the next one keeps of it, and the list beside them.
+ *
+ * <p>It tells of slips, damage and careless hands. Whoever writes all records and the list anew
+ * leaves no trace in them; the hash of a record noted elsewhere shows that too.
+ */
+public final class Chain {
+  private final Map<String, LyingRecord> left = new HashMap<>();
+  private final Map<Integer, ChainList.Line> lines = new HashMap<>();
+  private final List<String> faults = new ArrayList<>();
+  private final Map<Integer, LyingRecord> walked = new HashMap<>();
+
+  private final boolean listThere;
+
+  private Chain(boolean listThere, List<LyingRecord> lying) {
+    this.listThere = listThere;
+    lying.forEach(record -> left.put(record.file(), record));
+  }
+
+  /** What was changed, added or lost, in words; empty when everything fits. */
+  public static List<String> faults(ChainList list, List<LyingRecord> lying) {
+    ChainList known = list.there() ? list : listed(lying);
+    Chain chain = new Chain(list.there(), lying);
+    chain.list(list, lying, known);
+    chain.lines(known);
+    chain.walk();
+    chain.rest();
+    return List.copyOf(chain.faults);
+  }
+
+  /**
+   * The list as the records themselves give it: those from before there were chains by name, then
+   * each where it says it stands.
+   */
+  public static ChainList listed(List<LyingRecord> lying) {
+    List<ChainList.Line> lines = new ArrayList<>();
+    lying.stream()
+        .filter(LyingRecord::isOld)
+        .sorted(Comparator.comparing(LyingRecord::file))
+        .forEach(old -> lines.add(new ChainList.Line(lines.size() + 1, old.file(), old.hash())));
+    lying.stream()
+        .filter(record -> record.link().isPresent())
+        .sorted(Comparator.comparingInt(LyingRecord::number).thenComparing(LyingRecord::file))
+        .forEach(record -> lines.add(line(record)));
+    return new ChainList(false, lines, List.of(), List.of());
+  }
+
+  private static ChainList.Line line(LyingRecord record) {
+    return new ChainList.Line(
+        record.number(), record.file(), record.stated().orElse(record.hash()));
+  }
+
+  private void list(ChainList list, List<LyingRecord> lying, ChainList known) {
+    boolean chained = lying.stream().anyMatch(record -> record.link().isPresent());
+    if (!list.there() && chained) {
+      int last = known.lines().stream().mapToInt(ChainList.Line::number).max().orElse(0);
+      faults.add(ChainFault.listLost(last));
+    }
+    list.spoilt().forEach(line -> faults.add(ChainFault.lineSpoilt(line)));
+    list.anew().forEach(number -> faults.add(ChainFault.begunAnew(number)));
+  }
+
+  private void lines(ChainList known) {
+    for (ChainList.Line line : known.lines()) {
+      if (lines.putIfAbsent(line.number(), line) != null) {
+        left.remove(line.file());
+        faults.add(ChainFault.twice(line.number(), line.file()));
+      }
+    }
+  }
+
+  private void walk() {
+    int last = lines.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
+    for (int number = 1; number <= last; number++) {
+      step(number);
+    }
+  }
+
+  private void step(int number) {
+    ChainList.Line line = lines.get(number);
+    if (line == null) {
+      unlisted(number);
+      return;
+    }
+    LyingRecord record = left.remove(line.file());
+    if (record == null) {
+      gone(line);
+      return;
+    }
+    walked.put(number, record);
+    judge(line, record);
+  }
+
+  private void judge(ChainList.Line line, LyingRecord record) {
+    int number = line.number();
+    boolean listed = record.hash().equals(line.hash());
+    if (!record.fitsItself()) {
+      faults.add(ChainFault.changed(number, line.file()));
+    } else if (!listed && nextFollows(number, record.hash())) {
+      faults.add(ChainFault.lineChanged(number));
+    } else if (!listed) {
+      faults.add(
+          record.stated().isPresent()
+              ? ChainFault.writtenAnew(number, line.file())
+              : ChainFault.changed(number, line.file()));
+    } else {
+      place(line, record);
+    }
+  }
+
+  /** Only of a record that is as it was kept. */
+  private void place(ChainList.Line line, LyingRecord record) {
+    int says = record.link().map(ChainLink::number).orElse(line.number());
+    if (says != line.number()) {
+      faults.add(ChainFault.wrongNumber(line, says));
+    } else if (record.link().isPresent() && !followsTheOneBefore(line.number(), record)) {
+      faults.add(ChainFault.follows(line.number(), line.file()));
+    }
+  }
+
+  private boolean followsTheOneBefore(int number, LyingRecord record) {
+    if (number == 1) {
+      return record.link().flatMap(ChainLink::previous).isEmpty();
+    }
+    ChainList.Line before = lines.get(number - 1);
+    LyingRecord there = walked.get(number - 1);
+    // Where the one before is gone or changed that has been told; its line still vouches for it.
+    return before == null && there == null
+        || before != null && record.follows(before.hash())
+        || there != null && record.follows(there.hash());
+  }
+
+  private boolean nextFollows(int number, String hash) {
+    ChainList.Line next = lines.get(number + 1);
+    return next != null
+        && Optional.ofNullable(left.get(next.file())).map(r -> r.follows(hash)).orElse(false);
+  }
+
+  private void gone(ChainList.Line line) {
+    Optional<LyingRecord> other =
+        left.values().stream()
+            .filter(record -> record.hash().equals(line.hash()) && record.fitsItself())
+            .filter(
+                record -> lines.values().stream().noneMatch(l -> l.file().equals(record.file())))
+            .findFirst();
+    if (other.isEmpty()) {
+      faults.add(ChainFault.lost(line));
+      return;
+    }
+    left.remove(other.get().file());
+    faults.add(ChainFault.renamed(line, other.get().file()));
+  }
+
+  /** No line of that number: the line was taken out, or the record went with it. */
+  private void unlisted(int number) {
+    Optional<LyingRecord> there =
+        left.values().stream()
+            .filter(record -> record.fitsItself() && nextFollows(number, record.hash()))
+            .findFirst();
+    if (there.isEmpty()) {
+      faults.add(ChainFault.lostWithItsLine(number));
+      return;
+    }
+    left.remove(there.get().file());
+    walked.put(number, there.get());
+    faults.add(ChainFault.lineTakenOut(number, there.get().file()));
+  }
+
+  /** Whatever no line speaks of. */
+  private void rest() {
+    int last = lines.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
+    left.values().stream()
+        .sorted(Comparator.comparing(LyingRecord::file))
+        .forEach(record -> faults.add(extra(record, last)));
+  }
+
+  private String extra(LyingRecord record, int last) {
+    ChainList.Line end = lines.get(last);
+    if (end != null && record.isNextAfter(end)) {
+      return ChainFault.unlistedLast(last + 1, record.file());
+    }
+    // Without a list there is nothing it could have been added to.
+    return !listThere && record.unreadable().isPresent()
+        ? ChainFault.unreadable(record)
+        : ChainFault.added(record);
+  }
+}

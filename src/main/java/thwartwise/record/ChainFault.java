@@ -1,0 +1,128 @@
+package thwartwise.record;
+
+import java.util.Locale;
+
+/** What was changed, added or lost in a chain of records: every message in its one place. */
+final class ChainFault {
+  private static final String COPY = " Put it back from a copy.";
+
+  private ChainFault() {}
+
+  static String listLost(int last) {
+    return told(
+        "The list of records (chain.list) is lost: whether a record after number %d was lost with it"
+            + " cannot be told."
+            + COPY,
+        last);
+  }
+
+  static String lineSpoilt(int line) {
+    return told("Line %d of the list of records (chain.list) is damaged." + COPY, line);
+  }
+
+  static String begunAnew(int number) {
+    return told(
+        "The list of records was lost or damaged before record %d was kept: whether a record was"
+            + " lost with it cannot be told.",
+        number);
+  }
+
+  static String lost(ChainList.Line line) {
+    return told(
+        "Record %d (%s) is lost: it is in the list and not in the folder." + COPY,
+        line.number(),
+        line.file());
+  }
+
+  static String lostWithItsLine(int number) {
+    return told(
+        "Record %d is lost, and its line in the list too: a record of a higher number is there."
+            + COPY,
+        number);
+  }
+
+  static String renamed(ChainList.Line line, String file) {
+    return told(
+        "Record %d was renamed from %s to %s. Give it its name back.",
+        line.number(), line.file(), Printable.of(file));
+  }
+
+  static String changed(int number, String file) {
+    return told(
+        "Record %d (%s) was changed after it was kept: its content does not fit its hash." + COPY,
+        number,
+        file);
+  }
+
+  static String writtenAnew(int number, String file) {
+    return told(
+        "Record %d (%s) was changed and its hash made anew: it does not fit the list." + COPY,
+        number,
+        file);
+  }
+
+  static String lineChanged(int number) {
+    return told(
+        "The line of record %d in the list was changed: the record fits its own hash, and record %d"
+            + " follows it."
+            + COPY,
+        number,
+        number + 1);
+  }
+
+  static String lineTakenOut(int number, String file) {
+    return told(
+        "The line of record %d (%s) was taken out of the list: record %d follows it." + COPY,
+        number,
+        file,
+        number + 1);
+  }
+
+  static String wrongNumber(ChainList.Line line, int says) {
+    return told(
+        "The list calls %s number %d, and the record says %d: one of them was changed." + COPY,
+        line.file(),
+        line.number(),
+        says);
+  }
+
+  static String follows(int number, String file) {
+    return told(
+        "Record %d (%s) does not name record %d as the one before it: one of them was changed or"
+            + " put in its place."
+            + COPY,
+        number,
+        file,
+        number - 1);
+  }
+
+  static String twice(int number, String file) {
+    return told("%s was added: another record is number %d already.", Printable.of(file), number);
+  }
+
+  static String unlistedLast(int number, String file) {
+    return told(
+        "Record %d (%s) was added: it follows the last one but is not in the list. If the program"
+            + " was stopped while keeping it, the next inspection takes it in.",
+        number, file);
+  }
+
+  static String added(LyingRecord record) {
+    String what =
+        record
+            .unreadable()
+            .map(why -> "it is not in the list and cannot be read as a record")
+            .orElse("it is not in the list, and no record follows it");
+    String boat =
+        record.boat().map(name -> " It speaks of " + Printable.quoted(name) + ".").orElse("");
+    return told("%s was added: %s.", Printable.of(record.file()), what) + boat;
+  }
+
+  static String unreadable(LyingRecord record) {
+    return told("%s cannot be read as a record.", Printable.of(record.file()));
+  }
+
+  private static String told(String format, Object... parts) {
+    return String.format(Locale.ROOT, format, parts);
+  }
+}

@@ -1,0 +1,24 @@
+package thwartwise.record;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A record with its place among those of its boat.
+ *
+ * @param handle what a person types to name it, as in custard-tart/2
+ * @param name of its file, without the ending
+ * @param number in the chain; empty when it is not part of it
+ * @param hash of its content
+ * @param intact whether its content fits the hash it gives itself
+ * @param chained false for a record from before there were chains
+ */
+public record KeptRecord(
+    String handle,
+    String name,
+    OptionalInt number,
+    String hash,
+    boolean intact,
+    boolean chained,
+    Optional<Correction> corrects,
+    InspectionRecord inspection) {}

@@ -1,0 +1,93 @@
+package thwartwise.report;
+
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Seal;
+import thwartwise.inspection.Recommendation;
+import thwartwise.record.BoatChange;
+import thwartwise.record.Comparison;
+
+/**
+ * What the one thing that changed cost or gained. Said only where it is the only one; blank
+ * otherwise.
+ */
+final class CauseWords {
+  private CauseWords() {}
+
+  static String of(Comparison comparison) {
+    return comparison.cause().map(cause -> told(subject(cause), comparison)).orElse("");
+  }
+
+  private static String told(String subject, Comparison comparison) {
+    Recommendation before = comparison.before().report().recommendation();
+    Recommendation after = comparison.after().report().recommendation();
+    if (before.withheld() || after.withheld()) {
+      return "Nothing else changed: it comes of " + subject;
+    }
+    int people = after.people() - before.people();
+    double crew = whole(after.crew()) - whole(before.crew());
+    double load = whole(after.load()) - whole(before.load());
+    if (people != 0) {
+      return subject + verb(people) + Shown.people(Math.abs(people));
+    }
+    if (crew != 0) {
+      return subject + verb(crew) + kg(crew) + " of crew";
+    }
+    return load != 0
+        ? subject + verb(load) + kg(load) + " of load"
+        : subject + " changed neither how many nor how much";
+  }
+
+  private static String verb(double gain) {
+    return gain < 0 ? " cost " : " gained ";
+  }
+
+  /** As it is shown. */
+  private static double whole(double kilograms) {
+    return Double.parseDouble(Shown.down(kilograms, 0));
+  }
+
+  private static String kg(double difference) {
+    return Shown.with(Shown.plain(Math.abs(difference)), "kg");
+  }
+
+  private static String subject(BoatChange cause) {
+    if (cause instanceof BoatChange.Carried kit) {
+      return carried(kit);
+    }
+    if (cause instanceof BoatChange.Space chamber) {
+      return space(chamber);
+    }
+    BoatChange.HullMass mass = (BoatChange.HullMass) cause;
+    double more = mass.after() - mass.before();
+    return "the " + kg(more) + " that the hull became " + (more > 0 ? "heavier" : "lighter");
+  }
+
+  private static String carried(BoatChange.Carried kit) {
+    String name = "the " + kit.after().or(kit::before).orElseThrow().name();
+    if (kit.after().isEmpty()) {
+      return "leaving out " + name;
+    }
+    return kit.before().isEmpty()
+        ? name
+        : kit.before().get().at().equals(kit.after().get().at())
+            ? "the change to " + name
+            : "moving " + name;
+  }
+
+  private static String space(BoatChange.Space chamber) {
+    String name = "the " + chamber.after().or(chamber::before).orElseThrow().name();
+    if (chamber.before().isEmpty()) {
+      return name;
+    }
+    if (chamber.after().isEmpty()) {
+      return "taking out " + name;
+    }
+    boolean proved = !proven(chamber.before().get()) && proven(chamber.after().get());
+    return (proved ? "the leak test of " : "the change to ") + name;
+  }
+
+  private static boolean proven(Chamber chamber) {
+    return chamber.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN;
+  }
+}

@@ -1,0 +1,147 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
+import thwartwise.record.BoatChange;
+import thwartwise.record.BoatChange.Turn;
+
+/** One thing that changed on the boat, told in a sentence. */
+final class ChangeWords {
+  private ChangeWords() {}
+
+  static String told(BoatChange change) {
+    if (change instanceof BoatChange.Carried kit) {
+      return carried(kit);
+    }
+    if (change instanceof BoatChange.Space chamber) {
+      return space(chamber);
+    }
+    if (change instanceof BoatChange.HullMass mass) {
+      return "Bare hull: " + kg(mass.after()) + " instead of " + kg(mass.before());
+    }
+    if (change instanceof BoatChange.Counts counts) {
+      return "The chamber "
+          + counts.after().name()
+          + (counts.after().counted() ? " counts now: " : " no longer counts: ")
+          + counts.after().why();
+    }
+    if (change instanceof BoatChange.Named named) {
+      return Sentence.capital(named.noun()) + turn(named.turn()) + named.name();
+    }
+    return "Not the same: " + ((BoatChange.Stated) change).what();
+  }
+
+  private static String turn(Turn turn) {
+    return switch (turn) {
+      case ADDED -> " added: ";
+      case REMOVED -> " removed: ";
+      case CHANGED -> " changed: ";
+    };
+  }
+
+  private static String carried(BoatChange.Carried kit) {
+    if (kit.before().isEmpty() || kit.after().isEmpty()) {
+      Kit one = kit.after().or(kit::before).orElseThrow();
+      return (kit.before().isEmpty() ? "Kit added: " : "Kit removed: ")
+          + one.name()
+          + " "
+          + kg(one.mass());
+    }
+    Kit before = kit.before().get();
+    Kit after = kit.after().get();
+    return "Kit "
+        + (moved(before, after) ? "moved: " : "changed: ")
+        + after.name()
+        + differences(before, after);
+  }
+
+  private static boolean moved(Kit before, Kit after) {
+    return !before.at().equals(after.at());
+  }
+
+  private static String differences(Kit before, Kit after) {
+    List<String> words = new ArrayList<>();
+    if (before.mass() != after.mass()) {
+      words.add(kg(after.mass()) + " instead of " + kg(before.mass()));
+    }
+    if (moved(before, after)) {
+      words.add("by " + shift(before, after));
+    }
+    if (!before.in().equals(after.in())) {
+      words.add(after.in().map(in -> "stowed in " + in).orElse("no longer stowed in a chamber"));
+    }
+    if (before.fastened() != after.fastened()) {
+      words.add(after.fastened() ? "now fastened" : "no longer fastened");
+    }
+    if (!before.volume().equals(after.volume())) {
+      words.add("another volume of its own");
+    }
+    return ", " + String.join(", ", words);
+  }
+
+  private static String shift(Kit before, Kit after) {
+    var by = after.at().minus(before.at());
+    List<String> ways = new ArrayList<>();
+    way(ways, by.x(), "forward", "aft");
+    way(ways, by.y(), "to port", "to starboard");
+    way(ways, by.z(), "up", "down");
+    return Sentence.list(ways);
+  }
+
+  private static void way(List<String> ways, double by, String ahead, String back) {
+    if (by != 0) {
+      ways.add(Shown.with(Shown.plain(Math.abs(by)), "m") + " " + (by > 0 ? ahead : back));
+    }
+  }
+
+  private static String space(BoatChange.Space chamber) {
+    if (chamber.before().isEmpty() || chamber.after().isEmpty()) {
+      Chamber one = chamber.after().or(chamber::before).orElseThrow();
+      return (chamber.before().isEmpty() ? "Chamber added: " : "Chamber removed: ")
+          + one.name()
+          + ", "
+          + filling(one);
+    }
+    Chamber before = chamber.before().get();
+    Chamber after = chamber.after().get();
+    List<String> words = new ArrayList<>();
+    if (!filling(before).equals(filling(after))) {
+      words.add(filling(after) + " instead of " + filling(before));
+    } else if (!before.filling().equals(after.filling())) {
+      words.add("another leak test");
+    }
+    if (!before.box().equals(after.box()) || before.mirrored() != after.mirrored()) {
+      words.add("other limits");
+    }
+    if (!before.measuredVolume().equals(after.measuredVolume())) {
+      words.add(litres(after.measuredVolume()) + " instead of " + litres(before.measuredVolume()));
+    }
+    if (before.limberHole() != after.limberHole()) {
+      words.add(after.limberHole() ? "now with a limber hole" : "now without a limber hole");
+    }
+    return "Chamber changed: " + after.name() + ", " + String.join(", ", words);
+  }
+
+  private static String filling(Chamber chamber) {
+    if (chamber.filling() instanceof Filling.Air air) {
+      return air.seal().word();
+    }
+    Filling.Foam foam = (Filling.Foam) chamber.filling();
+    return (foam.fastened() ? "fastened " : "loose ")
+        + (foam.closedCell() ? "closed-cell foam" : "foam that soaks");
+  }
+
+  private static String litres(Optional<Double> volume) {
+    return volume
+        .map(v -> Shown.with(Shown.plain(1000 * v), "litres measured"))
+        .orElse("no litres measured");
+  }
+
+  private static String kg(double mass) {
+    return Shown.with(Shown.plain(mass), "kg");
+  }
+}

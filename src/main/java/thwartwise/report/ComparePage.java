@@ -1,0 +1,192 @@
+package thwartwise.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thwartwise.inspection.Margin;
+import thwartwise.inspection.Recommendation;
+import thwartwise.record.Comparison;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.KeptRecord;
+import thwartwise.record.MarginChange;
+
+/** Two records beside each other, in words: what changed, and what came of it. */
+public final class ComparePage {
+  private ComparePage() {}
+
+  public static String of(KeptRecord before, KeptRecord after) {
+    Comparison comparison = Comparison.of(before.inspection(), after.inspection());
+    Page page = new Page().title(after.inspection().boat().name() + ": before and after");
+    page.paragraph("Before: " + head(before)).paragraph("After: " + head(after));
+    cautions(page, before, after, comparison);
+    changes(page, comparison);
+    outcome(page, comparison);
+    AnswersCompared.outcomes(page, comparison.answers());
+    margins(page, comparison.margins());
+    AnswersCompared.figures(page, comparison.answers());
+    return page.toString();
+  }
+
+  private static String head(KeptRecord record) {
+    InspectionRecord inspection = record.inspection();
+    return record.handle()
+        + ", inspected on "
+        + Moment.of(inspection.date())
+        + " by "
+        + (inspection.by().isBlank() ? "somebody not named" : inspection.by());
+  }
+
+  private static void cautions(
+      Page page, KeptRecord before, KeptRecord after, Comparison comparison) {
+    if (!comparison.sameBoat()) {
+      page.paragraph(
+          "These are two boats: "
+              + before.inspection().boat().name()
+              + " and "
+              + after.inspection().boat().name());
+    }
+    if (after.inspection().date().isBefore(before.inspection().date())) {
+      page.paragraph("The record named first is the younger of the two");
+    }
+    changed(page, before);
+    changed(page, after);
+  }
+
+  private static void changed(Page page, KeptRecord record) {
+    if (!record.intact()) {
+      page.paragraph(
+          record.handle() + " was changed after it was kept: its content does not fit its hash",
+          "Do not rely on it");
+    }
+  }
+
+  private static void changes(Page page, Comparison comparison) {
+    page.heading("What changed");
+    if (comparison.changes().isEmpty()) {
+      page.paragraph("Nothing that was measured or stated");
+    }
+    comparison.changes().forEach(change -> page.point(ChangeWords.told(change)));
+  }
+
+  private static void outcome(Page page, Comparison comparison) {
+    Recommendation before = comparison.before().report().recommendation();
+    Recommendation after = comparison.after().report().recommendation();
+    page.heading("What came of it");
+    page.paragraph(verdict(comparison));
+    page.paragraph(people(before, after), CauseWords.of(comparison));
+    page.point(amount("People", before.crew(), after.crew()));
+    page.point(amount("People and everything not built in", before.load(), after.load()));
+    page.point(amount("Of that besides people and the kit listed", before.extra(), after.extra()));
+    page.point(count("It stays up with", before.staysUpWith(), after.staysUpWith()));
+    page.point(
+        count("When swamped it holds up", before.holdsUpWhenSwamped(), after.holdsUpWhenSwamped()));
+    page.point(governed(before.governedBy(), after.governedBy()));
+  }
+
+  private static String verdict(Comparison comparison) {
+    String before = Verdict.of(comparison.before().report()).words();
+    String after = Verdict.of(comparison.after().report()).words();
+    return before.equals(after)
+        ? "Before and after: " + after
+        : "Before: " + before + ". After: " + after;
+  }
+
+  static String people(Recommendation before, Recommendation after) {
+    if (before.withheld() || after.withheld()) {
+      return "How many: " + adults(after) + ", before " + adults(before);
+    }
+    int more = after.people() - before.people();
+    if (more == 0) {
+      return "As many people as before: " + adults(after);
+    }
+    return Shown.people(Math.abs(more))
+        + (more < 0 ? " fewer: " : " more: ")
+        + adults(after)
+        + " instead of "
+        + Shown.adults(before.people());
+  }
+
+  private static String adults(Recommendation crew) {
+    return crew.withheld()
+        ? "nothing recommended"
+        : Shown.adults(crew.people()) + " of " + kg(Shown.up(crew.adult(), 0));
+  }
+
+  private static String amount(String what, double before, double after) {
+    String was = amount(before);
+    String now = amount(after);
+    return what
+        + ": "
+        + (after > 0 ? "up to " : "")
+        + now
+        + (now.equals(was) ? ", as before" : " instead of " + was);
+  }
+
+  private static String amount(double kilograms) {
+    return kilograms > 0 ? kg(Shown.down(kilograms, 0)) : "nothing";
+  }
+
+  private static String count(String what, int before, int after) {
+    return what
+        + " "
+        + Shown.adults(after)
+        + (before == after ? ", as before" : " instead of " + Shown.adults(before));
+  }
+
+  private static String governed(String before, String after) {
+    String now = "What stops the next person: " + (after.isBlank() ? "not said" : after);
+    return before.equals(after)
+        ? now + ", as before"
+        : now + "; before: " + (before.isBlank() ? "not said" : before);
+  }
+
+  private static void margins(Page page, List<MarginChange> margins) {
+    Map<String, String> shown =
+        margins.stream()
+            .filter(change -> !figure(change.before()).equals(figure(change.after())))
+            .collect(
+                Collectors.toMap(
+                    MarginChange::check, ComparePage::margin, (a, b) -> a, LinkedHashMap::new));
+    if (!shown.isEmpty()) {
+      page.heading("How near the recommended crew comes to its limits");
+      page.paragraph(
+          "After the allowance for tape and scales, in the worst seating allowed; each with the"
+              + " crew of its own record");
+      shown.values().forEach(page::point);
+    }
+  }
+
+  private static String margin(MarginChange change) {
+    Margin latest = change.after().or(change::before).orElseThrow();
+    String limit =
+        latest.atLeast()
+            ? "at least " + Shown.up(latest.unit().shown(latest.limit()), latest.unit().decimals())
+            : "at most "
+                + Shown.down(latest.unit().shown(latest.limit()), latest.unit().decimals());
+    boolean both = change.before().isPresent() && change.after().isPresent();
+    return change.check()
+        + ": "
+        + (both
+            ? "from " + figure(change.before()) + " to " + figure(change.after())
+            : figure(change.before()) + " before, " + figure(change.after()) + " after")
+        + "; "
+        + Shown.with(limit, latest.unit().word());
+  }
+
+  private static String figure(Optional<Margin> margin) {
+    return margin.map(ComparePage::figure).orElse("not asked");
+  }
+
+  private static String figure(Margin margin) {
+    double shown = margin.unit().shown(margin.value());
+    int decimals = margin.unit().decimals();
+    String figure = margin.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals);
+    return Shown.with(figure, margin.unit().word());
+  }
+
+  private static String kg(String figure) {
+    return Shown.with(figure, "kg");
+  }
+}

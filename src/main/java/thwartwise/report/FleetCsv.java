@@ -1,0 +1,66 @@
+package thwartwise.report;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import thwartwise.inspection.Recommendation;
+import thwartwise.record.FleetRow;
+import thwartwise.record.InspectionRecord;
+
+/**
+ * The same table for a spreadsheet: RFC 4180, lines ended by carriage return and line feed. A cell
+ * that a spreadsheet would take for a formula begins with an apostrophe, since a boat's name may
+ * have been chosen by somebody who wishes nobody well.
+ */
+public final class FleetCsv {
+  private static final String HEADS =
+      line("boat", "inspected", "verdict", "people", "crew kg", "load kg", "overdue", "unusable");
+  // The wide forms are taken for the narrow ones in some countries' settings.
+  private static final String FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+  private FleetCsv() {}
+
+  public static String of(List<FleetRow> rows) {
+    return rows.stream().map(FleetCsv::row).collect(Collectors.joining("", HEADS, ""));
+  }
+
+  private static String row(FleetRow row) {
+    if (row instanceof FleetRow.OfFile file) {
+      return line(file.name(), "", "", "", "", "", "", file.message());
+    }
+    FleetRow.OfBoat boat = (FleetRow.OfBoat) row;
+    String due = String.join("; ", boat.overdue());
+    if (boat.last().isEmpty()) {
+      return line(boat.name(), "", "", "", "", "", due, "");
+    }
+    InspectionRecord record = boat.last().get();
+    Recommendation crew = record.report().recommendation();
+    boolean held = FleetPage.held(record);
+    return line(
+        boat.name(),
+        FleetPage.inspected(boat),
+        FleetPage.verdict(record),
+        held ? "0" : Integer.toString(crew.people()),
+        held ? "0" : Shown.down(crew.crew(), 0),
+        held ? "0" : Shown.down(crew.load(), 0),
+        due,
+        "");
+  }
+
+  private static String line(String... cells) {
+    return Arrays.stream(cells).map(FleetCsv::cell).collect(Collectors.joining(",", "", "\r\n"));
+  }
+
+  static String cell(String words) {
+    String harmless = startsLikeAFormula(words) ? "'" + words : words;
+    boolean quoted = harmless.chars().anyMatch(c -> ",\"\r\n".indexOf(c) >= 0);
+    return quoted ? '"' + harmless.replace("\"", "\"\"") + '"' : harmless;
+  }
+
+  /** Blanks before it do not make it harmless everywhere. */
+  private static boolean startsLikeAFormula(String words) {
+    String start = words.stripLeading();
+    boolean control = !words.isEmpty() && FORMULA.indexOf(words.charAt(0)) >= 0;
+    return control || !start.isEmpty() && FORMULA.indexOf(start.charAt(0)) >= 0;
+  }
+}

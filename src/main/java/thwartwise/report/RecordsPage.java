@@ -1,0 +1,135 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.inspection.Recommendation;
+import thwartwise.record.BoatRecords;
+import thwartwise.record.Correction;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.KeptRecord;
+
+/** The records that are kept, and whether they still fit together. */
+public final class RecordsPage {
+  /** Enough to know a hash by; the record has all of it. */
+  private static final int DIGITS = 16;
+
+  private RecordsPage() {}
+
+  /** Every record with its verdict. */
+  public static String list(List<BoatRecords> boats) {
+    Page page = new Page();
+    for (BoatRecords boat : boats) {
+      page.title(boat.boat());
+      boat.kept().forEach(record -> row(page, record, boat));
+      boat.unreadable().forEach(page::point);
+      page.gap();
+    }
+    page.paragraph(
+        "\"compare\" and two of the names in brackets sets two records beside each other",
+        "\"records check\" says whether one was changed, added or lost");
+    return page.toString();
+  }
+
+  private static void row(Page page, KeptRecord record, BoatRecords boat) {
+    String[] words = words(record, boat).toArray(String[]::new);
+    if (record.number().isPresent()) {
+      page.numbered(record.number().getAsInt(), words);
+    } else {
+      page.point(words);
+    }
+  }
+
+  private static List<String> words(KeptRecord record, BoatRecords boat) {
+    InspectionRecord inspection = record.inspection();
+    List<String> words = new ArrayList<>();
+    words.add(
+        Moment.of(inspection.date())
+            + " by "
+            + (inspection.by().isBlank() ? "somebody not named" : inspection.by())
+            + " ["
+            + record.handle()
+            + "]");
+    words.add(Verdict.of(inspection.report()).words());
+    words.add(limits(inspection));
+    record.corrects().ifPresent(corrects -> words.add(corrects(corrects)));
+    boat.correctionOf(record).ifPresent(later -> words.add("Corrected by " + later.handle()));
+    if (!record.intact()) {
+      words.add("Changed after it was kept: do not rely on it");
+    }
+    if (record.number().isEmpty()) {
+      words.add("Not part of the chain");
+    } else if (!record.chained()) {
+      words.add("Kept before chains began");
+    }
+    return words;
+  }
+
+  private static String limits(InspectionRecord inspection) {
+    if (Verdict.of(inspection.report()) == Verdict.HELD) {
+      return "Nobody and nothing";
+    }
+    Recommendation crew = inspection.report().recommendation();
+    return Shown.adults(crew.people())
+        + ", people up to "
+        + Shown.with(Shown.down(crew.crew(), 0), "kg")
+        + ", load up to "
+        + Shown.with(Shown.down(crew.load(), 0), "kg");
+  }
+
+  /** What a record that corrects another says of it. */
+  public static String corrects(Correction correction) {
+    return "It corrects record "
+        + correction.number()
+        + " ("
+        + correction.record()
+        + "), because: "
+        + correction.because();
+  }
+
+  /** What a corrected page says at its end. */
+  public static String correction(Correction correction) {
+    return new Page()
+        .heading("What this record corrects")
+        .paragraph(corrects(correction), "The older record stays where it is")
+        .toString();
+  }
+
+  /** What was changed, added or lost, boat by boat. */
+  public static String check(List<BoatRecords> boats) {
+    Page page = new Page();
+    for (BoatRecords boat : boats) {
+      page.title(boat.boat());
+      if (boat.faults().isEmpty()) {
+        page.paragraph(sound(boat));
+      }
+      boat.faults().forEach(page::point);
+      page.gap();
+    }
+    page.paragraph(
+        "This tells of slips, damage and careless hands",
+        "Whoever makes all records and their list anew leaves no trace here; a last hash that was"
+            + " written down elsewhere shows it");
+    return page.toString();
+  }
+
+  private static String[] sound(BoatRecords boat) {
+    String count = boat.kept().size() == 1 ? "One record" : boat.kept().size() + " records";
+    if (boat.kept().stream().noneMatch(KeptRecord::chained)) {
+      return new String[] {
+        count + ", kept before chains began: nothing tells whether one was changed or lost",
+        "The next inspection makes them the head of a chain"
+      };
+    }
+    return new String[] {
+      count + ": nothing was changed, added or lost",
+      boat.last()
+          .map(
+              last ->
+                  "The last is "
+                      + last.handle()
+                      + ", its hash begins "
+                      + last.hash().substring(0, DIGITS))
+          .orElse("")
+    };
+  }
+}

@@ -1,0 +1,105 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.CommandArgument;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.files.RecordArchive;
+import thwartwise.files.UnusableInput;
+import thwartwise.measure.Quoted;
+import thwartwise.record.BoatRecords;
+import thwartwise.report.RecordsPage;
+
+/** Lists the records that are kept, or says whether they still fit together. */
+final class RecordsCommand implements ShellCommand {
+  static final OptionWord BOAT_NAME =
+      new OptionWord("boat", "NAME", "only the records of this boat", false);
+  private static final String CHECK = "check";
+
+  @Override
+  public String getName() {
+    return "records";
+  }
+
+  @Override
+  public String getDescription() {
+    return "list the records kept, or check that none was changed";
+  }
+
+  @Override
+  public Optional<String> argument() {
+    return Optional.of(CHECK);
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(BOAT_NAME, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Lists every record with its day, verdict, crew, load and who made it. With
+        "records check" it walks the chain of each boat instead and says what was
+        changed, added or lost: every record carries a hash of its own content and
+        that of the record before it, and a list of all of them lies beside them.
+        A record is never written over; inspect with --corrects keeps a new one that
+        names the old.
+
+        Exit codes, for scripts:
+          0  listed; or nothing was changed, added or lost
+          1  something was changed, added or lost
+          2  there are no records there, or they cannot be read
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    Given given = new Given(context);
+    boolean check = checks(context);
+    List<BoatRecords> boats = boats(given);
+    PrintWriter out = context.outputWriter();
+    if (!check) {
+      out.println(RecordsPage.list(boats).stripTrailing());
+      return Exit.NOTHING_HOLDS_BACK.status();
+    }
+    out.println(RecordsPage.check(boats).stripTrailing());
+    boolean sound = boats.stream().allMatch(boat -> boat.faults().isEmpty());
+    return (sound ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
+  }
+
+  private boolean checks(CommandContext context) {
+    List<CommandArgument> arguments = context.parsedInput().arguments();
+    if (arguments.isEmpty()) {
+      return false;
+    }
+    String word = arguments.get(0).value();
+    if (!word.equals(CHECK)) {
+      throw UsageError.refused(
+          this,
+          Quoted.of(word)
+              + " is not known here. Write \"records check\", or name a boat with --boat.");
+    }
+    return true;
+  }
+
+  private static List<BoatRecords> boats(Given given) {
+    RecordArchive archive = given.workspace().records();
+    Optional<String> boat = given.text(BOAT_NAME);
+    List<BoatRecords> boats =
+        boat.map(name -> List.of(archive.boat(name))).orElseGet(archive::boats);
+    List<BoatRecords> filled = boats.stream().filter(RecordsCommand::holdsAny).toList();
+    if (filled.isEmpty()) {
+      throw new UnusableInput(
+          archive.folder() + ": no record is kept here. Inspect a boat first, or name a --folder.");
+    }
+    return filled;
+  }
+
+  /** An empty folder is no chain; a list without its records is one that lost them all. */
+  private static boolean holdsAny(BoatRecords boat) {
+    return !boat.kept().isEmpty() || !boat.unreadable().isEmpty() || !boat.faults().isEmpty();
+  }
+}

@@ -1,0 +1,245 @@
+package thwartwise.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.RecordComponent;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report;
+import thwartwise.record.BoatChange.Turn;
+
+class ComparisonTest {
+  private final Boat boat = SampleBoats.plain();
+
+  @Test
+  void a_record_beside_itself_shows_nothing() {
+    Comparison same = compared(boat, boat);
+    assertThat(same.changes()).isEmpty();
+    assertThat(same.answers()).isEmpty();
+    assertThat(same.margins()).isEmpty();
+    assertThat(same.cause()).isEmpty();
+  }
+
+  @Test
+  void kit_added_is_the_cause_when_nothing_else_changed() {
+    Boat heavier = SampleBoats.withKit(boat, "second battery", 22);
+    Comparison comparison = compared(boat, heavier);
+    assertThat(comparison.changes())
+        .containsExactly(
+            new BoatChange.Carried(Optional.empty(), Optional.of(heavier.kit().get(2))));
+    assertThat(comparison.cause()).contains(comparison.changes().get(0));
+  }
+
+  @Test
+  void of_two_changes_neither_is_the_cause() {
+    Boat other = SampleBoats.withoutKit(SampleBoats.withKit(boat, "anchor", 5), "motor");
+    Comparison comparison = compared(boat, other);
+    assertThat(comparison.changes()).hasSize(2);
+    assertThat(comparison.cause()).isEmpty();
+  }
+
+  @Test
+  void another_boat_is_no_cause() {
+    Boat other = SampleBoats.with("Soup Ladle", "Egg Whisk");
+    assertThat(compared(boat, SampleBoats.withKit(other, "anchor", 5)).cause()).isEmpty();
+  }
+
+  @Test
+  void another_version_of_the_program_keeps_everything_else_from_being_the_cause() {
+    InspectionRecord later =
+        new InspectionRecord(
+            OffsetDateTime.parse("2026-07-14T09:05:07Z"),
+            "M. Quill",
+            "0.2.0",
+            SampleBoats.withKit(boat, "anchor", 5),
+            SampleRecords.report());
+    Comparison comparison = Comparison.of(record(boat, SampleRecords.report()), later);
+    assertThat(comparison.changes())
+        .contains(new BoatChange.Stated("the version of the program that reckoned"));
+    assertThat(comparison.cause()).isEmpty();
+  }
+
+  @Test
+  void a_leak_test_that_grew_old_is_a_change_of_its_own() {
+    ChamberFigures fresh = SampleRecords.report().chambers().get(0);
+    ChamberFigures old =
+        new ChamberFigures(fresh.name(), fresh.volume(), fresh.centre(), 0, false, "test again");
+    Comparison comparison =
+        Comparison.of(
+            record(boat, chambers(fresh)),
+            record(SampleBoats.withKit(boat, "anchor", 5), chambers(old)));
+    assertThat(comparison.changes()).contains(new BoatChange.Counts(fresh, old));
+    assertThat(comparison.cause()).isEmpty();
+  }
+
+  @Test
+  void a_chamber_that_was_changed_is_not_told_twice() {
+    ChamberFigures counted = SampleRecords.report().chambers().get(0);
+    ChamberFigures not =
+        new ChamberFigures(counted.name(), counted.volume(), counted.centre(), 0, false, "open");
+    Boat opened =
+        SampleBoats.with(
+            "\"filling\": \"air\", \"seal\": \"proven\",",
+            "\"filling\": \"air\", \"seal\": \"claimed\",");
+    Comparison comparison =
+        Comparison.of(record(boat, chambers(counted)), record(opened, chambers(not)));
+    assertThat(comparison.changes()).hasSize(1).hasOnlyElementsOfType(BoatChange.Space.class);
+    assertThat(comparison.cause()).isPresent();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "\"mass\": 61.0 | \"mass\": 68 | HullMass[before=61.0, after=68.0]",
+        "\"thickness\": 0.006 | \"thickness\": 0.008 | Stated[what=the thickness of the shell]",
+        "\"floor\": 0.03 | \"floor\": 0.04 | Stated[what=the height of the floor]",
+        "\"z\": 0.42 | \"z\": 0.43 | Stated[what=the measured stations]",
+        "\"fresh\" | \"salt\" | Stated[what=fresh or salt water]",
+        "\"plywood\" | \"GRP\" | Stated[what=what the hull is made of]",
+        "\"halfWidth\": 0.40 | \"halfWidth\": 0.38 | Named[noun=place, name=stern seat, turn=CHANGED]",
+        "\"width\": 0.30 | \"width\": 0.32 | Named[noun=opening, name=transom cut-out, turn=CHANGED]",
+        "\"mass\": 80 | \"mass\": 81 | Named[noun=person aboard, name=helm, turn=CHANGED]",
+        "\"kit\": | \"cleats\": [ { \"name\": \"ring\", \"x\": 3, \"y\": 0, \"z\": 0.4 } ], \"kit\":"
+            + " | Named[noun=cleat, name=ring, turn=ADDED]",
+        "\"kit\": | \"bailer\": 4, \"kit\": | Stated[what=the bailer]",
+        "\"kit\": | \"propulsion\": { \"kind\": \"manual\" }, \"kit\": | Stated[what=how it is driven]",
+        "\"kit\": | \"waters\": { \"waves\": 0.1 }, \"kit\": | Stated[what=the waters it is used on]",
+      })
+  void whatever_could_move_a_figure_is_found(String there, String instead, String change) {
+    assertThat(compared(boat, SampleBoats.with(there, instead)).changes())
+        .extracting(Object::toString)
+        .contains(change);
+  }
+
+  /**
+   * A field that is not compared would let something else be named as the only cause. Whoever adds
+   * one here adds it to the changes, or knows that it moves no figure.
+   */
+  @Test
+  void no_field_of_a_boat_is_forgotten() {
+    assertThat(fields(Boat.class))
+        .containsExactlyInAnyOrder(
+            "name",
+            "water",
+            "hull",
+            "openings",
+            "chambers",
+            "places",
+            "kit",
+            "aboard",
+            "propulsion",
+            "cleats",
+            "bailer",
+            "waters",
+            "measuredBy",
+            "assumptions");
+    assertThat(fields(HullMeasurements.class))
+        .containsExactlyInAnyOrder(
+            "mass",
+            "centre",
+            "material",
+            "density",
+            "thickness",
+            "floor",
+            "stations",
+            "decked",
+            "skeg");
+  }
+
+  private static List<String> fields(Class<?> type) {
+    return Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName).toList();
+  }
+
+  @Test
+  void what_is_gone_is_told_as_removed() {
+    assertThat(
+            compared(
+                    SampleBoats.with(
+                        "\"kit\":",
+                        "\"cleats\": [ { \"name\": \"ring\", \"x\": 3, \"y\": 0, \"z\": 0.4 } ], \"kit\":"),
+                    boat)
+                .changes())
+        .containsExactly(new BoatChange.Named("cleat", "ring", Turn.REMOVED));
+  }
+
+  @Test
+  void an_answer_is_matched_by_question_and_kind_of_loading_whatever_the_crew() {
+    Finding before = finding("at the limit: 1 of 95 kg; three fifths to port", 0.24);
+    Finding after = finding("at the limit: 2 of 75 kg; three fifths to starboard", 0.18);
+    Finding loaded = finding("as loaded: helm; three fifths to port", 0.3);
+    Comparison comparison =
+        Comparison.of(
+            record(boat, findings(before, loaded)), record(boat, findings(loaded, after)));
+    assertThat(comparison.answers())
+        .containsExactly(new AnswerChange("at the limit", Optional.of(before), Optional.of(after)));
+  }
+
+  @Test
+  void a_question_that_came_or_went_is_told() {
+    Finding gone = finding("as loaded: helm", 0.24);
+    Finding come = finding("as measured", 0.24);
+    Comparison comparison =
+        Comparison.of(record(boat, findings(gone)), record(boat, findings(come)));
+    assertThat(comparison.answers())
+        .containsExactly(
+            new AnswerChange("as measured", Optional.empty(), Optional.of(come)),
+            new AnswerChange("as loaded", Optional.of(gone), Optional.empty()));
+    assertThat(comparison.answers()).allMatch(AnswerChange::outcomeChanged);
+  }
+
+  private Comparison compared(Boat before, Boat after) {
+    return Comparison.of(
+        record(before, SampleRecords.report()), record(after, SampleRecords.report()));
+  }
+
+  private static InspectionRecord record(Boat boat, Report report) {
+    return SampleRecords.of(boat, report);
+  }
+
+  private static Report findings(Finding... findings) {
+    return SampleRecords.report(SampleRecords.recommendation(), List.of(findings));
+  }
+
+  private static Report chambers(ChamberFigures... chambers) {
+    Report plain = SampleRecords.report();
+    return new Report(
+        plain.boat(),
+        plain.asLoaded(),
+        plain.atLimit(),
+        List.of(chambers),
+        plain.findings(),
+        plain.recommendation(),
+        plain.capacityFigures(),
+        plain.assumptions(),
+        plain.ruleSet());
+  }
+
+  private static Finding finding(String condition, double value) {
+    return new Finding(
+        "freeboard",
+        Role.LIMITS_CREW,
+        Outcome.MEETS,
+        OptionalDouble.of(value),
+        0.2,
+        true,
+        Unit.METRE,
+        "ours (judgement)",
+        condition,
+        "");
+  }
+}

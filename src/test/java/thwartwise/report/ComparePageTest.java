@@ -1,0 +1,263 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.boat.Boat;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.Margin;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.KeptRecord;
+import thwartwise.record.SampleBoats;
+import thwartwise.record.SampleRecords;
+
+class ComparePageTest {
+  private final Boat boat = SampleBoats.plain();
+
+  @Test
+  void the_whole_page_tells_what_changed_and_then_what_came_of_it() {
+    Report before = report(crew(2, 190.4, 230, 0.30), Outcome.MEETS, 0.2391);
+    Report after = report(crew(1, 110.9, 180, 0.24), Outcome.FALLS_SHORT, 0.1811);
+    assertThat(page(boat, before, SampleBoats.withKit(boat, "second battery", 22), after))
+        .isEqualTo(
+            """
+            Soup Ladle: before and after
+            ============================
+            Before: soup-ladle/1, inspected on 14 June 2026, 09:05 (UTC+02:00) by M. Quill.
+            After: soup-ladle/2, inspected on 15 June 2026, 10:00 (UTC) by Somebody Else.
+
+            What changed
+            ------------
+            * Kit added: second battery 22 kg.
+
+            What came of it
+            ---------------
+            Before: Nothing found against it within the limits of this inspection. After:
+            Launch only after the things listed here are done.
+            One person fewer: one adult of 95 kg instead of two adults. The second battery
+            cost one person.
+            * People: up to 110 kg instead of 190 kg.
+            * People and everything not built in: up to 180 kg instead of 230 kg.
+            * Of that besides people and the kit listed: up to 20 kg, as before.
+            * It stays up with two adults, as before.
+            * When swamped it holds up one adult instead of two adults.
+            * What stops the next person: swamped, as before.
+
+            Answers that came out differently
+            ---------------------------------
+            As loaded:
+            * Freeboard at rest: meets before, falls short after; from 0.23 m to 0.18 m; at
+              least 0.20 m.
+
+            How near the recommended crew comes to its limits
+            -------------------------------------------------
+            After the allowance for tape and scales, in the worst seating allowed; each with
+            the crew of its own record.
+            * Freeboard at rest: from 0.30 m to 0.24 m; at least 0.20 m.
+            """);
+  }
+
+  @Test
+  void a_figure_that_changed_without_its_outcome_is_told_last() {
+    Report before = report(crew(1, 110, 180, 0.3), Outcome.MEETS, 0.2391);
+    Report after = report(crew(1, 110, 180, 0.3), Outcome.MEETS, 0.2211);
+    assertThat(page(boat, before, boat, after))
+        .contains("Nothing that was measured or stated.\n")
+        .endsWith(
+            """
+            Answers that came out differently
+            ---------------------------------
+            None.
+
+            Answers that came out alike, with another figure
+            ------------------------------------------------
+            As loaded:
+            * Freeboard at rest: meets; from 0.23 m to 0.22 m; at least 0.20 m.
+            """);
+  }
+
+  @Test
+  void a_figure_that_is_shown_alike_is_not_told() {
+    Report before = report(crew(1, 110, 180, 0.3), Outcome.MEETS, 0.2391);
+    Report after = report(crew(1, 110, 180, 0.3), Outcome.MEETS, 0.2399);
+    assertThat(page(boat, before, boat, after)).doesNotContain("another figure");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2 | 190 | 230 | 1 | 110 | 180 | The second battery cost one person.",
+        "3 | 290 | 330 | 1 | 110 | 180 | The second battery cost two people.",
+        "1 | 110 | 180 | 2 | 190 | 230 | The second battery gained one person.",
+        "1 | 114.9 | 180 | 1 | 110.2 | 180 | The second battery cost 4 kg of crew.",
+        "1 | 110 | 183 | 1 | 110 | 180 | The second battery cost 3 kg of load.",
+        "1 | 110.1 | 180 | 1 | 110.9 | 180 | The second battery changed neither how many nor how much."
+      })
+  void what_the_only_change_cost_is_said(
+      int people,
+      double crew,
+      double load,
+      int then,
+      double thenCrew,
+      double thenLoad,
+      String cost) {
+    Report before = report(crew(people, crew, load, 0.3), Outcome.MEETS, 0.3);
+    Report after = report(crew(then, thenCrew, thenLoad, 0.3), Outcome.MEETS, 0.3);
+    String page = page(boat, before, SampleBoats.withKit(boat, "second battery", 22), after);
+    assertThat(page.replaceAll("\\s+", " ")).contains(cost);
+  }
+
+  @Test
+  void with_two_changes_no_cause_is_named() {
+    Boat other = SampleBoats.withKit(SampleBoats.withKit(boat, "second battery", 22), "stove", 4);
+    Report before = report(crew(2, 190, 230, 0.3), Outcome.MEETS, 0.3);
+    Report after = report(crew(1, 110, 180, 0.3), Outcome.MEETS, 0.3);
+    assertThat(page(boat, before, other, after))
+        .contains("* Kit added: second battery 22 kg.\n* Kit added: stove 4 kg.\n")
+        .contains("One person fewer: one adult of 95 kg instead of two adults.\n")
+        .doesNotContain("cost");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "\"x\": 0.95, \"y\": 0.0, \"z\": 0.12 | \"x\": 1.25, \"y\": 0.0, \"z\": 0.1 |"
+            + " * Kit moved: battery, by 0.3 m forward and 0.02 m down. | Moving the battery cost one person.",
+        "\"mass\": 17.5 | \"mass\": 20 | * Kit changed: battery, 20 kg instead of 17.5 kg. | The change"
+            + " to the battery cost one person.",
+        "\"mass\": 61.0 | \"mass\": 68 | * Bare hull: 68 kg instead of 61 kg. | The 7 kg that the hull"
+            + " became heavier cost one person.",
+        "\"litres\": 86 | \"litres\": 80 | * Chamber changed: midships thwart, 80 litres measured instead"
+            + " of 86 litres measured. | The change to the midships thwart cost one person.",
+        "\"seal\": \"claimed\" | \"seal\": \"open\" | * Chamber changed: midships thwart, open instead of"
+            + " claimed. | The change to the midships thwart cost one person.",
+        "\"seal\": \"claimed\" | \"seal\": \"proven\", \"test\": { \"date\": \"2026-05-02\", \"how\":"
+            + " \"water\", \"minutes\": 20, \"litresIn\": 0, \"by\": \"me\" } | * Chamber changed: midships"
+            + " thwart, proven instead of claimed. | The leak test of the midships thwart cost one person."
+      })
+  void each_kind_of_change_is_told_in_words(
+      String there, String instead, String change, String cost) {
+    Report before = report(crew(2, 190, 230, 0.3), Outcome.MEETS, 0.3);
+    Report after = report(crew(1, 110, 180, 0.3), Outcome.MEETS, 0.3);
+    String page = page(boat, before, SampleBoats.with(there, instead), after);
+    assertThat(page.replaceAll("\\s+", " ")).contains(change, cost);
+  }
+
+  @Test
+  void kit_left_behind_is_told() {
+    Report before = report(crew(1, 110, 180, 0.3), Outcome.MEETS, 0.3);
+    Report after = report(crew(2, 190, 230, 0.3), Outcome.MEETS, 0.3);
+    assertThat(page(boat, before, SampleBoats.withoutKit(boat, "motor"), after))
+        .contains("* Kit removed: motor 10.5 kg.")
+        .contains(
+            "One person more: two adults of 95 kg instead of one adult. Leaving out the motor\n")
+        .contains("gained one person.");
+  }
+
+  @Test
+  void a_launch_that_is_held_names_no_cost_in_people() {
+    Report before = report(crew(2, 190, 230, 0.3), Outcome.MEETS, 0.3);
+    Report after = SampleRecords.report(SampleRecords.nothing(List.of(), "no"), before.findings());
+    assertThat(page(boat, before, SampleBoats.withKit(boat, "second battery", 22), after))
+        .contains("After:\nLaunch held.")
+        .contains("* People: nothing instead of 190 kg.")
+        .contains("* Freeboard at rest: 0.30 m before, not asked after; at least 0.20 m.")
+        .contains(
+            "How many: nothing recommended, before two adults of 95 kg. Nothing else changed:\n")
+        .contains("it comes of the second battery.");
+  }
+
+  @Test
+  void two_boats_a_wrong_order_and_a_changed_record_are_said_first() {
+    Report report = SampleRecords.report();
+    InspectionRecord other = SampleRecords.of(SampleBoats.with("Soup Ladle", "Egg Whisk"), report);
+    KeptRecord late = kept(2, later(boat, report), true);
+    String page = ComparePage.of(late, kept(1, other, false));
+    assertThat(page.replaceAll("\\s+", " "))
+        .contains("These are two boats: Soup Ladle and Egg Whisk.")
+        .contains("The record named first is the younger of the two.")
+        .contains(
+            "Soup-ladle/1 was changed after it was kept: its content does not fit its hash. Do not"
+                + " rely on it.");
+  }
+
+  @Test
+  void no_line_is_wider_than_the_page() {
+    Boat other = SampleBoats.withKit(boat, "x".repeat(200), 22);
+    String page = page(boat, SampleRecords.report(), other, SampleRecords.report());
+    assertThat(page.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  private static String page(Boat before, Report first, Boat after, Report second) {
+    return ComparePage.of(
+        kept(1, SampleRecords.of(before, first), true), kept(2, later(after, second), true));
+  }
+
+  private static InspectionRecord later(Boat boat, Report report) {
+    return new InspectionRecord(
+        OffsetDateTime.parse("2026-06-15T10:00:00Z"), "Somebody Else", "0.1.0", boat, report);
+  }
+
+  private static KeptRecord kept(int number, InspectionRecord inspection, boolean intact) {
+    return new KeptRecord(
+        "soup-ladle/" + number,
+        "name",
+        OptionalInt.of(number),
+        "hash",
+        intact,
+        true,
+        Optional.empty(),
+        inspection);
+  }
+
+  private static Recommendation crew(int people, double crew, double load, double freeboard) {
+    return new Recommendation(
+        people,
+        crew,
+        load,
+        20,
+        95,
+        2,
+        people,
+        people,
+        "swamped",
+        List.of(),
+        List.of(),
+        List.of(),
+        false,
+        List.of(),
+        List.of(new Margin("freeboard at rest", freeboard, 0.2, true, Unit.METRE)));
+  }
+
+  private static Report report(Recommendation crew, Outcome outcome, double freeboard) {
+    return SampleRecords.report(
+        crew,
+        List.of(
+            new Finding(
+                "freeboard at rest",
+                Role.LIMITS_CREW,
+                outcome,
+                OptionalDouble.of(freeboard),
+                0.2,
+                true,
+                Unit.METRE,
+                "ours (judgement)",
+                "as loaded: helm",
+                "")));
+  }
+}

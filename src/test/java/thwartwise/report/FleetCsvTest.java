@@ -1,0 +1,59 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.record.FleetRow;
+import thwartwise.record.SampleBoats;
+import thwartwise.record.SampleRecords;
+
+class FleetCsvTest {
+
+  @Test
+  void each_boat_is_a_line_that_ends_as_the_standard_says() {
+    List<FleetRow> rows =
+        List.of(
+            new FleetRow.OfBoat(
+                "Soup Ladle",
+                Optional.of(SampleRecords.of(SampleBoats.plain(), SampleRecords.report())),
+                List.of("leak test of fore locker of 2025-05-02", "boat file changed")),
+            new FleetRow.OfBoat("Egg Whisk", Optional.empty(), List.of("never inspected")),
+            new FleetRow.OfFile("broken.json", "line 1, column 2: the text ends too early."));
+    assertThat(FleetCsv.of(rows))
+        .isEqualTo(
+            "boat,inspected,verdict,people,crew kg,load kg,overdue,unusable\r\n"
+                + "Soup Ladle,2026-06-14,Nothing found against it within the limits of this inspection,"
+                + "1,110,140,"
+                + "leak test of fore locker of 2025-05-02; boat file changed,\r\n"
+                + "Egg Whisk,,,,,,never inspected,\r\n"
+                + "broken.json,,,,,,,\"line 1, column 2: the text ends too early.\"\r\n");
+  }
+
+  @Test
+  void a_launch_that_is_held_has_no_crew_there_either() {
+    var held = SampleRecords.report(SampleRecords.nothing(List.of(), "no"), List.of());
+    var record = SampleRecords.of(SampleBoats.plain(), held);
+    assertThat(
+            FleetCsv.of(List.of(new FleetRow.OfBoat("Soup Ladle", Optional.of(record), List.of()))))
+        .endsWith("\r\nSoup Ladle,2026-06-14,Launch held,0,0,0,,\r\n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"=1+1", "+1", "-1", "@sum", "\tx", " =1", "＝1"})
+  void what_a_spreadsheet_would_reckon_is_made_words(String name) {
+    assertThat(FleetCsv.cell(name)).isEqualTo("'" + name);
+  }
+
+  @Test
+  void commas_quotes_and_line_ends_are_quoted() {
+    assertThat(FleetCsv.cell("a,b")).isEqualTo("\"a,b\"");
+    assertThat(FleetCsv.cell("the \"tin\"")).isEqualTo("\"the \"\"tin\"\"\"");
+    assertThat(FleetCsv.cell("a\nb")).isEqualTo("\"a\nb\"");
+    assertThat(FleetCsv.cell("=a,\"b\"")).isEqualTo("\"'=a,\"\"b\"\"\"");
+    assertThat(FleetCsv.cell("Soup-Ladle + oars")).isEqualTo("Soup-Ladle + oars");
+  }
+}
