@@ -41,61 +41,67 @@ class ShellConfiguration {
 
   @Bean
   @Order(2)
+  RefitCommand refitCommand(WalkCommand walk) {
+    return new RefitCommand(walk);
+  }
+
+  @Bean
+  @Order(3)
   InspectCommand inspectCommand(Inspector inspector) {
     return new InspectCommand(inspector);
   }
 
   @Bean
-  @Order(3)
+  @Order(4)
   SeatsCommand seatsCommand(Inspector inspector) {
     return new SeatsCommand(inspector);
   }
 
   @Bean
-  @Order(4)
+  @Order(5)
   TodayCommand todayCommand(Inspector inspector) {
     return new TodayCommand(inspector);
   }
 
   @Bean
-  @Order(5)
+  @Order(6)
   RecordsCommand recordsCommand() {
     return new RecordsCommand();
   }
 
   @Bean
-  @Order(6)
+  @Order(7)
   CompareCommand compareCommand() {
     return new CompareCommand();
   }
 
   @Bean
-  @Order(7)
+  @Order(8)
   FleetCommand fleetCommand(Inspector inspector) {
     return new FleetCommand(inspector);
   }
 
   @Bean
-  @Order(8)
+  @Order(9)
   DemoCommand demoCommand(Inspector inspector) {
     return new DemoCommand(inspector);
   }
 
   @Bean
-  @Order(9)
+  @Order(10)
   HelpCommand helpCommand(ListableBeanFactory beans) {
     return new HelpCommand(
         () -> beans.getBeanProvider(ShellCommand.class).orderedStream().toList());
   }
 
   @Bean
-  @Order(10)
+  @Order(11)
   VersionCommand versionCommand(ProgramVersion version) {
     return new VersionCommand(version);
   }
 
   @Bean
-  @Order(11)
+  @Order(12)
   QuitCommand quitCommand() {
     return new QuitCommand();
   }

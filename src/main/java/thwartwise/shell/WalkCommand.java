@@ -9,7 +9,10 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.Workspace;
+import thwartwise.record.KeptRecord;
+import thwartwise.report.ComparePage;
 import thwartwise.rules.RuleBook;
+import thwartwise.walk.Answer;
 import thwartwise.walk.KnownBoats;
 import thwartwise.walk.Walk;
 
@@ -67,20 +70,31 @@ final class WalkCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
+    return execute(context, List.of());
+  }
+
+  /**
+   * @param already answers that a walk begun now has from the start
+   */
+  ExitStatus execute(CommandContext context, List<Answer> already) {
     Workspace workspace = new Given(context).workspace();
     // A wrong rules file is told before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
     Conversation conversation = new SpokenConversation(context);
     return new DraftChoice(conversation, workspace, inspector.now())
         .choose()
-        .flatMap(held -> walked(held, conversation))
+        .flatMap(held -> walked(held, already, conversation))
         .map(finished -> told(finished, context))
         .orElseGet(() -> left(context))
         .status();
   }
 
-  private Optional<Finished> walked(DraftChoice.Held held, Conversation conversation) {
+  private Optional<Finished> walked(
+      DraftChoice.Held held, List<Answer> already, Conversation conversation) {
     try (held) {
+      if (held.draft().answers().isEmpty() && !already.isEmpty()) {
+        held.draft().keep(already);
+      }
       return walked(held.draft(), conversation);
     }
   }
@@ -132,8 +146,20 @@ final class WalkCommand implements ShellCommand {
   private record Finished(Inspector.Kept kept, Path boat) {}
 
   private static Exit told(Finished finished, CommandContext context) {
+    compared(finished, new Given(context).workspace())
+        .ifPresent(page -> context.outputWriter().println(page));
     Told.summary(finished.kept(), finished.boat(), context.outputWriter());
     return Exit.of(finished.kept().report());
+  }
+
+  /** What came of the changes, when the boat was inspected before. */
+  private static Optional<String> compared(Finished finished, Workspace workspace) {
+    List<KeptRecord> kept =
+        workspace.records().of(finished.kept().inspection().boat().name()).kept();
+    int last = kept.size() - 1;
+    return last < 1
+        ? Optional.empty()
+        : Optional.of(ComparePage.of(kept.get(last - 1), kept.get(last)));
   }
 
   private static Exit left(CommandContext context) {
