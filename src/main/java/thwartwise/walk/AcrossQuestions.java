@@ -13,7 +13,7 @@ record AcrossQuestions(
   /** The keel lies on the middle line, so its half-breadth is nought and not asked. */
   Vector3 port(String key, int point, double x, List<Vector3> before) {
     String name = slips.pointName(point);
-    double y = point == 1 ? 0 : out(key, subject + ", " + name);
+    double y = point == 1 ? 0 : out(key, subject + ", " + name, before);
     double z = up(key, subject + ", " + name, point, before);
     return Vector3.of(x, y, z);
   }
@@ -25,18 +25,32 @@ record AcrossQuestions(
     List<Vector3> points = new ArrayList<>(List.of(port.get(0).mirrored()));
     for (int point = 2; point <= port.size(); point++) {
       String at = subject + ", starboard " + slips.pointName(point);
-      double y = out(key + point, at);
+      double y = out(key + point, at, points);
       double z = otherSide.up(key + point, at, point, points);
       points.add(Vector3.of(port.get(point - 1).x(), -y, z));
     }
     return List.copyOf(points);
   }
 
-  private double out(String key, String at) {
+  /** What is measured where, and below it the section as far as it has grown. */
+  private static List<String> sketch(List<Vector3> before) {
+    if (before.size() < 2) {
+      return Sketches.ACROSS;
+    }
+    List<String> lines = new ArrayList<>(Sketches.ACROSS);
+    lines.add("");
+    lines.add("So far, seen from aft:");
+    List<Vector3> mirrored = before.stream().map(Vector3::mirrored).toList();
+    boolean port = before.stream().anyMatch(p -> p.y() > 0);
+    lines.addAll(SectionSketch.of(port ? before : mirrored, port ? mirrored : before));
+    return lines;
+  }
+
+  private double out(String key, String at, List<Vector3> before) {
     return replay.ask(
         tape.length(key + ".y", at + ", half-breadth")
             .how("From the middle line straight out to the outside of the hull, level.")
-            .show(Sketches.ACROSS)
+            .show(sketch(before))
             .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
             .within(tape.length(0, length / 2, "half-breadths up to half the length")));
   }
@@ -47,7 +61,7 @@ record AcrossQuestions(
             .how(
                 "From the baseline (the lowest point of the bottom) straight up, with the boat",
                 "level: a spirit level across, a batten along, a rule standing on it.")
-            .show(Sketches.ACROSS)
+            .show(sketch(before))
             .why("The rail's height is the freeboard you have to lose.")
             .within(tape.length(0, HIGHEST, "height of anything on such a hull"))
             .unless(z -> slips.railBelow(point, z, before)));

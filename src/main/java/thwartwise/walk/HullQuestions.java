@@ -33,12 +33,12 @@ final class HullQuestions {
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     List<Station> stations = stations(length());
     Outline outline = new Outline(stations);
-    double mass = mass();
-    Optional<Vector3> centre = centre(outline);
+    WeighingQuestions.Weighed weighed = new WeighingQuestions(replay, tape, outline).weighed();
+    Optional<Vector3> centre = weighed.centre().or(() -> centre(outline, weighed.along()));
     double floor = floor(outline, thickness, assumed);
     return new MeasuredHull(
         new HullMeasurements(
-            mass, centre, material, density, thickness, floor, stations, decked(outline)),
+            weighed.mass(), centre, material, density, thickness, floor, stations, decked(outline)),
         assumed);
   }
 
@@ -139,14 +139,8 @@ final class HullQuestions {
             .orElse(true, "yes"));
   }
 
-  private double mass() {
-    return replay.ask(
-        tape.mass("hull.mass", "Mass of the bare hull")
-            .how(
-                "Empty it of all that is not built in. One bathroom scale under each end on a",
-                "narrow block, at the same time, level: add the two readings.")
-            .why("Everything the boat can carry comes after this. A guess is worth nothing.")
-            .within(tape.mass(8, 800, "mass of any hull this is for").unlessInsisted()));
+  private Optional<Vector3> centre(Outline outline, Optional<Double> along) {
+    return along.map(x -> Vector3.of(x, 0, high(outline))).or(() -> centre(outline));
   }
 
   private Optional<Vector3> centre(Outline outline) {
@@ -167,13 +161,15 @@ final class HullQuestions {
                 .how("Tape from the aft end, level, to where it balances.")
                 .why("It sets how the boat trims.")
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
-    double z =
-        replay.ask(
-            tape.length("hull.centre.z", "Balance point, up from the baseline")
-                .how("Hard to find: hang the hull by a corner, or guess high.")
-                .why("Too low a guess flatters the boat; high is on the cautious side.")
-                .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
-    return Vector3.of(x, 0, z);
+    return Vector3.of(x, 0, high(outline));
+  }
+
+  private double high(Outline outline) {
+    return replay.ask(
+        tape.length("hull.centre.z", "Balance point, up from the baseline")
+            .how("Hard to find: hang the hull by a corner, or guess high.")
+            .why("Too low a guess flatters the boat; high is on the cautious side.")
+            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
   }
 
   private double floor(Outline outline, double thickness, List<String> assumed) {

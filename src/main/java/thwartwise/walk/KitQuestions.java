@@ -11,6 +11,13 @@ final class KitQuestions {
   /** A motor hangs aft of the transom and below the bottom; oars stick out. */
   private static final double BEYOND = 1.0;
 
+  private static final String[] USUAL =
+      Question.wrapped(
+              "Any name. A usual mass is offered for: "
+                  + String.join(", ", UsualKit.words())
+                  + ". Call batteries and chargers by those words.")
+          .toArray(String[]::new);
+
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
@@ -46,7 +53,7 @@ final class KitQuestions {
   Kit item(String key, List<Kit> before) {
     String name = name(key, before);
     String subject = "Kit " + Words.quoted(name);
-    double mass = mass(key, subject);
+    double mass = mass(key, subject, UsualKit.named(name));
     Vector3 at = at(key, subject);
     Optional<Double> volume = litres(key, subject);
     boolean fastened = fastened(key, subject);
@@ -56,16 +63,18 @@ final class KitQuestions {
   private String name(String key, List<Kit> before) {
     return replay.ask(
         Words.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
-            .how("Such as motor, anchor, battery. Call batteries and chargers by those words.")
+            .how(USUAL)
             .why("A space that holds a battery or a charger never counts: it must be vented."));
   }
 
-  private double mass(String key, String subject) {
-    return replay.ask(
+  private double mass(String key, String subject, Optional<UsualKit> usual) {
+    Entry<Double> weighed =
         tape.mass(key + ".mass", subject + ", mass")
             .how("Bathroom scales: you with it in your arms, less you without it.")
             .why("Every kilogram of kit is one less of people.")
-            .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted()));
+            .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted());
+    return replay.ask(
+        usual.map(u -> weighed.orElse(u.mass(), Tape.usual(u.mass()))).orElse(weighed));
   }
 
   Vector3 at(String key, String subject) {

@@ -60,7 +60,7 @@ public record Question(
   }
 
   /** Choices can be many; a line breaks at the last space that fits. */
-  private static List<String> wrapped(String text) {
+  static List<String> wrapped(String text) {
     List<String> lines = new ArrayList<>();
     String rest = text;
     while (rest.length() > COLUMNS && rest.lastIndexOf(' ', COLUMNS) > 0) {

@@ -36,9 +36,13 @@ final class Replay {
   /** What was guessed and not measured, each a sentence. */
   List<String> guesses() {
     return given.stream()
-        .filter(g -> g.understood().contains(Tape.GUESS))
+        .filter(g -> isGuess(g.understood()))
         .map(g -> "Guessed, not measured: " + g.line() + ".")
         .toList();
+  }
+
+  private static boolean isGuess(String understood) {
+    return understood.contains(Tape.GUESS) || understood.endsWith(Tape.USUAL);
   }
 
   List<Given> given() {

@@ -55,6 +55,21 @@ final class StationQuestions {
         : new Station(name, port, across.starboard(key + ".starboard.", port));
   }
 
+  /** What was measured last is drawn, so that a slip is seen before the next station. */
+  private static String[] drawn(List<Station> before) {
+    if (before.isEmpty()) {
+      return new String[] {
+        "Level the boat, stretch a line along the middle at the lowest point of the",
+        "bottom: the baseline. Stations go from the aft end (number 1) forward."
+      };
+    }
+    Station last = before.get(before.size() - 1);
+    List<String> lines = new ArrayList<>();
+    lines.add("Station " + before.size() + " " + Words.quoted(last.name()) + ", seen from aft:");
+    lines.addAll(SectionSketch.of(last.port(), last.starboard()));
+    return lines.toArray(String[]::new);
+  }
+
   private String name(String key, int number, List<Station> before) {
     String usual = number == 1 ? "aft end" : number == stations ? "fore end" : "station " + number;
     return replay.ask(
@@ -62,9 +77,7 @@ final class StationQuestions {
                 key + ".name",
                 "Station " + number + " of " + stations + ", name",
                 before.stream().map(Station::name).toList())
-            .how(
-                "Level the boat, stretch a line along the middle at the lowest point of the",
-                "bottom: the baseline. Stations go from the aft end (number 1) forward.")
+            .how(drawn(before))
             .why("The name stands in messages about this station.")
             .orElse(usual, usual));
   }

@@ -11,6 +11,9 @@ record Tape(UnitSystem system) {
   /** Behind the repeat of what was guessed. */
   static final String GUESS = ", a guess";
 
+  /** Behind the repeat of what is usual and was not weighed. */
+  static final String USUAL = ", usual";
+
   /** People guess weights too light and volumes too large (judgement). */
   private static final double HEAVIER = 1.25;
 
@@ -71,6 +74,11 @@ record Tape(UnitSystem system) {
   /** A length in words. */
   String show(double metres) {
     return system.show(metres, Dimension.LENGTH);
+  }
+
+  /** A usual mass; in kilograms whatever is in force, for a prompt has little room. */
+  static String usual(double kilograms) {
+    return UnitSystem.METRIC.show(kilograms, Dimension.MASS) + USUAL;
   }
 
   /** A mass in words. */

@@ -206,6 +206,99 @@ class PackagedJarIT {
     assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo(demo().name());
   }
 
+  /** The program is killed, not asked to leave, after each answer in turn. */
+  @Test
+  void a_walk_killed_after_every_single_question_ends_as_if_it_had_not_been() throws Exception {
+    List<WalkSheet.Turn> turns = SHEET.turns();
+    for (int asked = 0; asked < turns.size() - 1; asked++) {
+      try (Typist typist = Typist.at(jar, folder, "walk")) {
+        if (asked > 0) {
+          typist.sees("[Enter: 1]:").types("");
+        }
+        typist.sees(turns.get(asked).prompt()).types(turns.get(asked).typed());
+        typist.sees(turns.get(asked + 1).prompt());
+        typist.kill();
+      }
+    }
+    WalkSheet.Turn last = turns.get(turns.size() - 1);
+    try (Typist typist = Typist.at(jar, folder, "walk")) {
+      typist.sees("[Enter: 1]:").types("").sees(last.prompt()).types(last.typed());
+      typist.sees("Record: ");
+
+      assertThat(typist.exitCode()).isIn(0, 1);
+    }
+    Boat killed = RecordFile.read(records().get(0)).boat();
+    assertThat(killed).isEqualTo(SHEET.boat());
+  }
+
+  /** From the prompt to a record, in both systems: one boat. */
+  @ParameterizedTest
+  @ValueSource(strings = {"metric", "feet"})
+  void a_borrowed_boat_leads_from_the_prompt_to_a_record(String units) throws Exception {
+    boolean metric = units.equals("metric");
+    try (Typist typist = Typist.at(jar, folder)) {
+      typist.sees("thwartwise> ").types("walk");
+      for (String[] turn : BORROWED) {
+        typist.sees(turn[0]).types(turn[metric ? 1 : 2]);
+      }
+      typist.sees("Nobody and nothing goes aboard").sees("Boat: ").sees("thwartwise> ");
+    }
+    Boat boat = RecordFile.read(records().get(0)).boat();
+    assertThat(boat.hull().stations().get(2).portRail().y()).isEqualTo(0.6858);
+    assertThat(boat.hull().mass()).isEqualTo(68.0388555);
+    assertThat(boat.places().get(1).x()).isEqualTo(2.4384);
+  }
+
+  private static final String[][] BORROWED = {
+    {"Your own boat", "borrowed", "borrowed"},
+    {"Name of the boat", "Tin Spoon", "Tin Spoon"},
+    {"Who measures", "", ""},
+    {"Units", "metric", "feet"},
+    {"Length overall", "3.6576", "12'"},
+    {"Across the middle", "round", "round"},
+    {"Breadth over the rails, where", "1.3716", "54"},
+    {"Depth from rail", "0.4572", "18"},
+    {"Breadth over the rails at the stern", "1.2192", "4'"},
+    {"Height of the lowest notch", "", ""},
+    {"Mass of the empty boat", "68.0388555", "150"},
+    {"How many seats", "2", "2"},
+    {"Aftmost seat", "0.6096", "2'"},
+    {"Foremost seat", "2.4384", "8'"},
+    {"Height of the highest seat", "0.254", "10"},
+    {"Motor on the stern", "no", "no"},
+    {"All else that is carried", "4.5359237", "10"},
+    {"Is a leak test", "no", "no"},
+    {"Is the boat complete", "", ""}
+  };
+
+  @Test
+  void a_refit_tells_what_the_second_battery_cost() throws Exception {
+    jar.run("demo");
+    try (Typist typist = Typist.at(jar, folder, "refit")) {
+      String[][] turns = {
+        {"Which boat", "custard"},
+        {"Units", "metric"},
+        {"What has changed", "added"},
+        {"Kit, name", "second battery"},
+        {", mass", "22"},
+        {"forward of the aft end", "0.7"},
+        {"port of the middle", ""},
+        {"height of its middle", "0.15"},
+        {"its own volume", ""},
+        {"is it fastened", "yes"},
+        {"stowed in which chamber", ""},
+        {"What else has changed", ""},
+        {"Is the boat complete", ""}
+      };
+      for (String[] turn : turns) {
+        typist.sees(turn[0]).types(turn[1]);
+      }
+      typist.sees("Kit added: second battery 22").sees("The second battery cost").sees("Record: ");
+      assertThat(typist.exitCode()).isEqualTo(1);
+    }
+    assertThat(records()).hasSize(2);
+  }
+
   @Test
   void answers_may_come_from_a_pipe() throws Exception {
     String lines = String.join("\n", SHEET.lines()) + "\n";

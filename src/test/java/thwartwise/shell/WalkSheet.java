@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import thwartwise.boat.Boat;
 import thwartwise.walk.Answer;
 import thwartwise.walk.Reply;
 import thwartwise.walk.Step;
@@ -80,6 +81,16 @@ final class WalkSheet {
       answers = ((Reply.Accepted) walk.take(answers, typed)).answers();
     }
     return turns;
+  }
+
+  Boat boat() {
+    Walk walk = Walk.on(LocalDate.of(2026, 6, 1));
+    List<Answer> answers = List.of();
+    while (walk.next(answers) instanceof Step.Ask ask) {
+      String typed = noted.getOrDefault(ask.question().key(), "");
+      answers = ((Reply.Accepted) walk.take(answers, typed)).answers();
+    }
+    return ((Step.Done) walk.next(answers)).boat();
   }
 
   String[] lines() {

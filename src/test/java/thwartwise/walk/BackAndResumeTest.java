@@ -80,7 +80,7 @@ class BackAndResumeTest {
   @Test
   void a_changed_answer_keeps_those_after_it() {
     List<Answer> all = FULL.toTheEnd();
-    List<Answer> open = ((Reply.WentBack) Sheet.WALK.take(all, "change 55")).answers();
+    List<Answer> open = ((Reply.WentBack) Sheet.WALK.take(all, "change 56")).answers();
     assertThat(Sheet.open(open).key()).isEqualTo("hull.mass");
     assertThat(Sheet.boat(Sheet.answer(open, "71"))).isEqualTo(FULL.with("hull.mass", "71").boat());
   }
