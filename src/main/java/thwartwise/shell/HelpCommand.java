@@ -27,7 +27,8 @@ final class HelpCommand implements ShellCommand {
       """
       Every command takes --folder DIR, where boats, drafts and records are kept;
       without it that is the folder "thwartwise" in your home.
-      "help walk" explains the walk; so does "walk --help".
+      "help walk" explains the walk; so does "walk --help". "help start" is for the
+      first evening, "help measuring" for the boat on its trestles.
 
       A recommendation is no permission: it takes the boat, the water and the people
       as they were measured. Local rules and licensed practice come first.
@@ -79,9 +80,15 @@ final class HelpCommand implements ShellCommand {
     if (arguments.isEmpty()) {
       list(out);
     } else {
-      explain(named(arguments.get(0).value()), out);
+      explain(arguments.get(0).value(), out);
     }
     return Exit.NOTHING_HOLDS_BACK.status();
+  }
+
+  /** A page that is about no command, or the page of one. */
+  private void explain(String name, PrintWriter out) {
+    Optional<String> page = HelpPage.named(name);
+    page.ifPresentOrElse(out::print, () -> explain(named(name), out));
   }
 
   private ShellCommand named(String name) {

@@ -36,11 +36,29 @@ class HelpCommandTest {
 
             Every command takes --folder DIR, where boats, drafts and records are kept;
             without it that is the folder "thwartwise" in your home.
-            "help walk" explains the walk; so does "walk --help".
+            "help walk" explains the walk; so does "walk --help". "help start" is for the
+            first evening, "help measuring" for the boat on its trestles.
 
             A recommendation is no permission: it takes the boat, the water and the people
             as they were measured. Local rules and licensed practice come first.
             """);
+  }
+
+  @Test
+  void pages_to_read_fit_the_terminal_and_name_commands_that_exist() {
+    for (String page : HelpPage.NAMES) {
+      TestShell reading = TestShell.open();
+      assertThat(reading.run("help", page)).isZero();
+      assertThat(reading.out().lines()).allMatch(line -> line.length() <= 80);
+      assertThat(reading.out())
+          .doesNotContainPattern("\\b(safe|approved|certified|pass|passes)\\b");
+    }
+    TestShell start = TestShell.open();
+    start.run("help", "start");
+    for (String command : List.of("demo", "walk", "refit", "today", "seats")) {
+      assertThat(start.out()).contains("\n  " + command);
+      assertThat(TestShell.open().run("help", command)).isZero();
+    }
   }
 
   @Test
