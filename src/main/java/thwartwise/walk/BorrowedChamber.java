@@ -66,7 +66,7 @@ record BorrowedChamber(
   private double length(String where) {
     return replay.ask(
         tape.length("short.chamber.length", "Its length, fore and aft")
-            .how("Along the middle, outside to outside of its walls; the shorter end if it slants.")
+            .how("Along the middle, outside to outside of its walls; the shorter if it slants.")
             .why("With the shape of the hull it gives the litres that count.")
             .within(tape.length(0.05, (outline.fore() - outline.aft()) / 2, "half of the boat")));
   }

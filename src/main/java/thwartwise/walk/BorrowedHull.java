@@ -27,7 +27,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
   private double length() {
     return replay.ask(
         tape.length("short.length", "Length overall")
-            .how("Along the middle, from the aft end to the tip of the bow; pace it if you must.")
+            .how("Along the middle, from the aft end to the tip of the bow.")
             .why("Everything else is laid out along it.")
             .within(tape.length(2.0, 6.1, "length of boats this is for")));
   }
@@ -36,7 +36,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
     return replay.ask(
         Words.choice("short.form", "Across the middle its bottom is", forms())
             .how(
-                "Look from the stern. flat: the bottom is a board. v: two boards that meet on the",
+                "Look from aft. flat: the bottom is a board. v: two boards that meet on the",
                 "keel. round: no corner between bottom and side.")
             .why("A flat bottom is steady at first, a round one gives way slowly."));
   }
@@ -64,7 +64,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
   private double bottom(double beam) {
     Optional<Double> measured =
         replay.ask(
-            tape.length("short.bottom", "Breadth of the flat bottom, at the same place")
+            tape.length("short.bottom", "Breadth of the bottom at that place")
                 .how("Between the two corners of bottom and side; reach under, or tape inside.")
                 .show(Sketches.SHORT)
                 .why("A narrow bottom sinks deeper and tips sooner.")

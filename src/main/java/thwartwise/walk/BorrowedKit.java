@@ -51,7 +51,7 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
   private double other() {
     return replay.ask(
         tape.mass("short.kit", "All else that is carried, together")
-            .how("Oars, anchor, line, bags, bottles: on the scales in one bag; 0 when nothing is.")
+            .how("Oars, anchor, line, bags, bottles: on the scales in one bag; 0 for nothing.")
             .why("Every kilogram of kit is one less of people.")
             .within(tape.mass(0, 200, "mass of what such a boat carries").unlessInsisted()));
   }

@@ -60,6 +60,20 @@ class ScreenTest {
   }
 
   @Test
+  void the_short_walk_fits_too() {
+    for (boolean metric : List.of(true, false)) {
+      Sheet sheet = Sheet.borrowed(metric);
+      List<Answer> answers = List.of();
+      while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
+        assertThat(ask.question().prompt()).hasSizeLessThanOrEqualTo(COLUMNS).endsWith(":");
+        assertThat(ask.question().help()).allMatch(line -> line.length() <= COLUMNS);
+        assertThat(ask.question().sketch()).allMatch(line -> line.length() <= COLUMNS);
+        answers = Sheet.answer(answers, sheet.at(ask.question()));
+      }
+    }
+  }
+
+  @Test
   void no_two_questions_of_a_walk_have_the_same_key() {
     List<String> keys = Sheet.full(true).toTheEnd().stream().map(Answer::question).toList();
     Set<String> different = new HashSet<>(keys);
