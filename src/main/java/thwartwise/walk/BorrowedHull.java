@@ -69,7 +69,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                 .show(Sketches.SHORT)
                 .why("A narrow bottom sinks deeper and tips sooner.")
                 .within(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails"))
-                .optional(tape.show(NARROW_BOTTOM * beam) + ", taken narrow"));
+                .optional("0.6 of that, taken narrow"));
     if (measured.isEmpty()) {
       assumed.add("Breadth of the bottom: taken as 0.6 of that of the rails (judgement).");
     }
@@ -124,7 +124,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                     "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
                 .why("Every kilogram of boat is one less of people.")
                 .within(tape.mass(8, 800, "mass of any hull this is for").unlessInsisted())
-                .optional(tape.showMass(heavy) + ", a heavy guess"));
+                .optional(Tape.kilograms(heavy) + ", a heavy guess"));
     if (weighed.isEmpty()) {
       assumed.add(
           "Mass of the hull: not weighed, taken as 22 kg for each square metre of length times beam"

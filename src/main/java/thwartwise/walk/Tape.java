@@ -76,14 +76,13 @@ record Tape(UnitSystem system) {
     return system.show(metres, Dimension.LENGTH);
   }
 
-  /** A usual mass; in kilograms whatever is in force, for a prompt has little room. */
-  static String usual(double kilograms) {
-    return UnitSystem.METRIC.show(kilograms, Dimension.MASS) + USUAL;
+  /** In kilograms whatever is in force, for a prompt has little room. */
+  static String kilograms(double mass) {
+    return UnitSystem.METRIC.show(mass, Dimension.MASS);
   }
 
-  /** A mass in words. */
-  String showMass(double kilograms) {
-    return system.show(kilograms, Dimension.MASS);
+  static String usual(double mass) {
+    return kilograms(mass) + USUAL;
   }
 
   /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */
