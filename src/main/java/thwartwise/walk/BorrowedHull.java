@@ -69,7 +69,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                 .show(Sketches.SHORT)
                 .why("A narrow bottom sinks deeper and tips sooner.")
                 .within(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails"))
-                .optional("0.6 of that, taken narrow"));
+                .optional("taken as 0.6 of it"));
     if (measured.isEmpty()) {
       assumed.add("Breadth of the bottom: taken as 0.6 of that of the rails (judgement).");
     }
