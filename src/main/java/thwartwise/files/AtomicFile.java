@@ -19,6 +19,10 @@ final class AtomicFile {
   private AtomicFile() {}
 
   static void write(Path target, String content) {
+    write(target, content.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static void write(Path target, byte[] content) {
     try {
       createFolder(target.getParent());
       writeAndRename(target, content);
@@ -35,7 +39,7 @@ final class AtomicFile {
     }
   }
 
-  private static void writeAndRename(Path target, String content) throws IOException {
+  private static void writeAndRename(Path target, byte[] content) throws IOException {
     Path part =
         target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
     try {
@@ -47,10 +51,10 @@ final class AtomicFile {
     settle(target.getParent());
   }
 
-  private static void writeThrough(Path part, String content) throws IOException {
+  private static void writeThrough(Path part, byte[] content) throws IOException {
     try (FileChannel channel =
         FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer bytes = ByteBuffer.wrap(content.getBytes(StandardCharsets.UTF_8));
+      ByteBuffer bytes = ByteBuffer.wrap(content);
       while (bytes.hasRemaining()) {
         channel.write(bytes);
       }

@@ -8,9 +8,11 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
 
 /**
  * The folder that holds boats, drafts, records and rules of one's own. It need not exist: it is
@@ -39,9 +41,18 @@ public record Workspace(Path folder) {
    * @return the JSON file
    */
   public Path saveRecord(InspectionRecord inspection, String page) {
+    return saveRecord(inspection, number -> List.of(Paper.text(".txt", page)));
+  }
+
+  /**
+   * The same with pages that say the number of the record, which is the name of its file.
+   *
+   * @param papers from the number to the pages that are laid beside the record under its name
+   */
+  public Path saveRecord(InspectionRecord inspection, Function<String, List<Paper>> papers) {
     RecordShelf shelf =
         new RecordShelf(folder.resolve("records").resolve(Slug.of(inspection.boat().name())));
-    return shelf.add(inspection, page);
+    return shelf.add(inspection, papers);
   }
 
   /** Keeps what was answered before going out, beside the records; none is ever written over. */
