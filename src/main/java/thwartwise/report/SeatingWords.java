@@ -20,6 +20,20 @@ final class SeatingWords {
     }
     page.paragraph("Where they sit, and how heavy each of them may be");
     page.paragraph("There is room on " + Sentence.list(takes(places)));
+    limits(page, places, crew);
+  }
+
+  /** The same without how much room there is. */
+  static void lines(Page page, List<Place> places, Recommendation crew) {
+    if (places.isEmpty()) {
+      page.paragraph("No place to sit was measured, so no seating could be looked at");
+      return;
+    }
+    page.paragraph("Where they sit, and how heavy each of them may be:");
+    limits(page, places, crew);
+  }
+
+  private static void limits(Page page, List<Place> places, Recommendation crew) {
     crew.crewLimits().forEach(limit -> page.point(words(limit, places)));
     remaining(crew).forEach(seating -> page.point(not(List.of(seating))));
   }

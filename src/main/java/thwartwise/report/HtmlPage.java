@@ -1,0 +1,42 @@
+package thwartwise.report;
+
+import thwartwise.record.InspectionRecord;
+
+/** The page of a record as one HTML file that needs nothing else, and as PDF made of the same. */
+public final class HtmlPage {
+  private HtmlPage() {}
+
+  public static String of(InspectionRecord inspection, String number) {
+    return document(page(inspection, number), inspection, number, "");
+  }
+
+  public static byte[] pdf(InspectionRecord inspection, String number) {
+    return PdfPage.of(
+        page(inspection, number),
+        page -> document(page, inspection, number, Pdf.STYLE),
+        inspection.date());
+  }
+
+  private static Page page(InspectionRecord inspection, String number) {
+    Page page = new Page();
+    HeadSection.write(page, inspection);
+    GlanceSection.write(page, inspection);
+    Story.write(page, inspection);
+    FootSection.write(page, inspection, number);
+    return page;
+  }
+
+  private static String document(
+      Page page, InspectionRecord inspection, String number, String more) {
+    String title = inspection.boat().name() + ", " + number;
+    return HtmlDocument.of(page, title, "page", running(number) + more);
+  }
+
+  /** At the foot of every sheet, so that one that went astray finds its record. */
+  private static String running(String number) {
+    return "@page { @bottom-left { content: \"Record "
+        + number.replaceAll("[^0-9A-Za-z-]", "?")
+        + "\"; font-size: 9pt; }"
+        + " @bottom-right { content: counter(page) \" of \" counter(pages); font-size: 9pt; } }\n";
+  }
+}
