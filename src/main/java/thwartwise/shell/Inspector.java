@@ -10,6 +10,7 @@ import thwartwise.boat.Boat;
 import thwartwise.files.Workspace;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
+import thwartwise.report.RecordPapers;
 import thwartwise.report.TextPage;
 import thwartwise.rules.RuleBook;
 
@@ -55,7 +56,7 @@ final class Inspector {
   }
 
   Kept keep(InspectionRecord inspection, Workspace workspace) {
-    String page = TextPage.of(inspection);
-    return new Kept(inspection, page, workspace.saveRecord(inspection, page));
+    Path path = workspace.saveRecord(inspection, number -> RecordPapers.of(inspection, number));
+    return new Kept(inspection, TextPage.of(inspection, Beside.number(path)), path);
   }
 }
