@@ -3,17 +3,27 @@ package thwartwise.report;
 import com.openhtmltopdf.bidi.BidiReorderer;
 import com.openhtmltopdf.bidi.BidiSplitter;
 import com.openhtmltopdf.bidi.BidiTextRun;
-import java.text.Bidi;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /**
- * Puts words written from right to left into the order they are set in, with what the JDK knows of
- * it. Letters that change their shape beside each other are set as they stand alone.
+ * Puts words written from right to left into the order they are set in, stretch by stretch as the
+ * HTML page keeps them apart. Letters that change their shape beside each other are set as they
+ * stand alone.
  */
 final class Bidirectional implements BidiReorderer {
+  private static final Pattern LETTER_WITH_ACCENTS = Pattern.compile("\\X");
 
   @Override
   public String reorderRTLTextToLTR(String text) {
-    return new StringBuilder(text).reverse().toString();
+    StringBuilder turned = new StringBuilder();
+    LETTER_WITH_ACCENTS
+        .matcher(text)
+        .results()
+        .map(MatchResult::group)
+        .forEach(letter -> turned.insert(0, letter));
+    return turned.toString();
   }
 
   @Override
@@ -31,32 +41,30 @@ final class Bidirectional implements BidiReorderer {
     return true;
   }
 
-  /** Finds the stretches of one direction in a paragraph. */
+  /** The stretches of a paragraph, as the library asks for them. */
   static final class Runs implements BidiSplitter {
-    private Bidi bidi = new Bidi("", Bidi.DIRECTION_LEFT_TO_RIGHT);
+    private List<Stretch> stretches = List.of();
 
     @Override
     public void setParagraph(String paragraph, byte defaultDirection) {
-      int direction =
-          defaultDirection == RTL ? Bidi.DIRECTION_RIGHT_TO_LEFT : Bidi.DIRECTION_LEFT_TO_RIGHT;
-      bidi = new Bidi(paragraph, direction);
+      stretches = Stretch.of(paragraph);
     }
 
     @Override
     public int countTextRuns() {
-      return bidi.getRunCount();
+      return stretches.size();
     }
 
     @Override
     public BidiTextRun getVisualRun(int run) {
-      int start = bidi.getRunStart(run);
+      Stretch stretch = stretches.get(run);
       return new BidiTextRun(
-          start, bidi.getRunLimit(run) - start, bidi.getRunLevel(run) % 2 == 0 ? LTR : RTL);
+          stretch.start(), stretch.end() - stretch.start(), stretch.rightToLeft() ? RTL : LTR);
     }
 
     @Override
     public byte getBaseDirection(String paragraph) {
-      return NEUTRAL;
+      return LTR;
     }
   }
 }

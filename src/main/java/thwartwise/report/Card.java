@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import java.util.List;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 
@@ -31,11 +32,17 @@ final class Card {
     } else {
       page.gap().paragraph("If it fills or turns over:");
       page.point(SwampedWords.of(report.atLimit().swamped()));
-      page.gap();
-      report.waters().forEach(page::paragraph);
+      waters(page, report.waters());
     }
     page.gap().paragraph(LOCAL, NO_PLATE, "Never rely on this card alone");
     return page.paragraph(GoodUntil.words(inspection)).paragraph(from(inspection, number));
+  }
+
+  private static void waters(Page page, List<String> waters) {
+    if (!waters.isEmpty()) {
+      page.gap();
+      waters.forEach(page::paragraph);
+    }
   }
 
   private static void verdict(Page page, Report report) {

@@ -5,6 +5,9 @@ final class HtmlForm implements Form {
   /** Letters below which a banner can be set larger. */
   private static final int SHORT = 20;
 
+  /** Letters above which a title is set smaller. */
+  private static final int LONG = 60;
+
   private final StringBuilder body = new StringBuilder();
 
   /** The element that is open because pieces of one kind follow each other; blank when none is. */
@@ -23,7 +26,8 @@ final class HtmlForm implements Form {
 
   @Override
   public void title(String words) {
-    alone("<h1>" + Markup.of(words) + "</h1>");
+    String size = words.length() > LONG ? " class=\"long\"" : "";
+    alone("<h1" + size + ">" + Markup.of(words) + "</h1>");
   }
 
   @Override
@@ -58,7 +62,7 @@ final class HtmlForm implements Form {
 
   @Override
   public void picture(String line) {
-    alone("<pre>" + Markup.bare(line) + "</pre>");
+    alone("<pre>" + Markup.spaced(line) + "</pre>");
   }
 
   @Override

@@ -34,9 +34,13 @@ public final class HtmlPage {
 
   /** At the foot of every sheet, so that one that went astray finds its record. */
   private static String running(String number) {
+    String look = "font-size: 9pt; font-family: \"" + Typeface.NAME + "\", sans-serif; }";
     return "@page { @bottom-left { content: \"Record "
         + number.replaceAll("[^0-9A-Za-z-]", "?")
-        + "\"; font-size: 9pt; }"
-        + " @bottom-right { content: counter(page) \" of \" counter(pages); font-size: 9pt; } }\n";
+        + "\"; "
+        + look
+        + " @bottom-right { content: counter(page) \" of \" counter(pages); "
+        + look
+        + " }\n";
   }
 }

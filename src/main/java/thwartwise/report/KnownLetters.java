@@ -19,18 +19,9 @@ record KnownLetters(String words, boolean marked) {
     boolean marked = false;
     for (int letter : typed.codePoints().toArray()) {
       boolean known = Typeface.has(letter) || Character.isWhitespace(letter);
-      if (known) {
-        words.appendCodePoint(letter);
-      } else if (!isUnseen(letter)) {
-        words.append(MARK);
-        marked = true;
-      }
+      marked |= !known;
+      words.append(known ? Character.toString(letter) : MARK);
     }
     return new KnownLetters(words.toString(), marked);
-  }
-
-  /** Joiners and marks that only choose the look of the letter before show nothing themselves. */
-  private static boolean isUnseen(int letter) {
-    return Character.getType(letter) == Character.FORMAT || letter >= 0xFE00 && letter <= 0xFE0F;
   }
 }

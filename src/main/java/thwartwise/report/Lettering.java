@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -15,6 +16,7 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Writes the lettering of pictures out as outlines of our own typeface. Left to the drawing library
@@ -51,7 +53,10 @@ final class Lettering {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
       factory.setFeature(DISALLOW, false);
-      return factory.newDocumentBuilder().parse(new InputSource(new StringReader(markup)));
+      DocumentBuilder builder = factory.newDocumentBuilder();
+      // Left to itself it would print what it finds on the terminal.
+      builder.setErrorHandler(new DefaultHandler());
+      return builder.parse(new InputSource(new StringReader(markup)));
     } catch (ParserConfigurationException | SAXException e) {
       throw new IOException("The page is not well formed: " + e.getMessage(), e);
     }

@@ -12,17 +12,11 @@ final class Markup {
 
   /** As text between tags. */
   static String of(String words) {
-    StringBuilder markup = new StringBuilder();
     String printed = printed(words);
-    int at = 0;
-    while (at < printed.length()) {
-      int start = nextRightToLeft(printed, at);
-      int end = endOfRightToLeft(printed, start);
-      markup.append(escaped(printed.substring(at, start)));
-      if (end > start) {
-        markup.append("<bdi>").append(escaped(printed.substring(start, end))).append("</bdi>");
-      }
-      at = end;
+    StringBuilder markup = new StringBuilder();
+    for (Stretch stretch : Stretch.of(printed)) {
+      String escaped = escaped(stretch.in(printed));
+      markup.append(stretch.rightToLeft() ? "<bdi>" + escaped + "</bdi>" : escaped);
     }
     return markup.toString();
   }
@@ -30,6 +24,11 @@ final class Markup {
   /** As the value of an attribute, and where no element may stand. */
   static String bare(String words) {
     return escaped(printed(words));
+  }
+
+  /** As text in which every blank counts. */
+  static String spaced(String line) {
+    return escaped(Printable.of(line));
   }
 
   /** A tab or line end is a blank like any other; the blank that ties a figure stays. */
@@ -44,34 +43,5 @@ final class Markup {
         .replace(">", "&gt;")
         .replace("\"", "&quot;")
         .replace("'", "&#39;");
-  }
-
-  private static int nextRightToLeft(String words, int from) {
-    int at = from;
-    while (at < words.length() && !isRightToLeft(words.codePointAt(at))) {
-      at += Character.charCount(words.codePointAt(at));
-    }
-    return at;
-  }
-
-  /** Behind the last such letter before one of the other direction, or a digit. */
-  private static int endOfRightToLeft(String words, int start) {
-    int end = start;
-    for (int at = start; at < words.length(); ) {
-      int letter = words.codePointAt(at);
-      at += Character.charCount(letter);
-      if (isRightToLeft(letter)) {
-        end = at;
-      } else if (Character.isLetterOrDigit(letter)) {
-        return end;
-      }
-    }
-    return end;
-  }
-
-  static boolean isRightToLeft(int letter) {
-    byte direction = Character.getDirectionality(letter);
-    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
-        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
   }
 }

@@ -21,12 +21,7 @@ import org.apache.pdfbox.pdmodel.font.FontMappers;
  */
 final class Pdf {
   /** What the markup needs to be set in our own typeface. */
-  static final String STYLE =
-      """
-      body { font-family: "%1$s"; }
-      @page { @bottom-left { font-family: "%1$s"; } @bottom-right { font-family: "%1$s"; } }
-      """
-          .formatted(Typeface.NAME);
+  static final String STYLE = "body { font-family: \"" + Typeface.NAME + "\"; }\n";
 
   static {
     // The terminal belongs to the person, not to the libraries.
