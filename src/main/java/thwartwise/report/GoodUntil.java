@@ -31,9 +31,12 @@ final class GoodUntil {
         .orElseThrow();
   }
 
+  /** Blank for a launch that is held: nothing about it is good until anything. */
   static String words(InspectionRecord inspection) {
-    return "Good until anything about the boat, its kit or its chambers changes, and at the latest"
-        + " until "
+    if (Verdict.of(inspection.report()) == Verdict.HELD) {
+      return "";
+    }
+    return "Good until the next change to the boat, its kit or its chambers, and no longer than "
         + DAY.format(lastDay(inspection)).replace(' ', Shown.TIED);
   }
 

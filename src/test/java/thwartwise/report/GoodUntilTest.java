@@ -48,7 +48,13 @@ class GoodUntilTest {
   void any_change_ends_it_at_once() {
     assertThat(GoodUntil.words(SampleBoat.record(SampleRecords.report())))
         .isEqualTo(
-            "Good until anything about the boat, its kit or its chambers changes, and at the latest"
-                + " until 2\u00a0May\u00a02027");
+            "Good until the next change to the boat, its kit or its chambers, and no longer than"
+                + " 2\u00a0May\u00a02027");
+  }
+
+  @Test
+  void a_held_launch_is_good_until_nothing() {
+    Report held = SampleRecords.report(SampleRecords.nothing(List.of()), List.of());
+    assertThat(GoodUntil.words(SampleBoat.record(held))).isEmpty();
   }
 }
