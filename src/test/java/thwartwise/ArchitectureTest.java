@@ -117,6 +117,17 @@ class ArchitectureTest {
   }
 
   @Test
+  void only_the_report_knows_how_paper_is_made() {
+    check(
+        noClasses()
+            .that(resideOutsideOfPackage(classesOf("report")))
+            .should()
+            .dependOnClassesThat(
+                resideInAnyPackage(
+                    "com.openhtmltopdf..", "org.apache..", "java.awt..", "org.w3c.dom..")));
+  }
+
+  @Test
   void only_the_shell_knows_spring_and_the_terminal() {
     check(
         noClasses()

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
@@ -16,6 +17,7 @@ import thwartwise.record.ChainList;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.LyingRecord;
+import thwartwise.record.Paper;
 import thwartwise.record.Printable;
 
 /**
@@ -26,11 +28,17 @@ record RecordShelf(Path folder) {
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HHmmss", Locale.ROOT);
 
-  Path add(InspectionRecord inspection, String page, Optional<Correction> corrects) {
-    return ShelfLock.holding(folder.getParent(), () -> added(inspection, page, corrects));
+  Path add(
+      InspectionRecord inspection,
+      Function<String, List<Paper>> papers,
+      Optional<Correction> corrects) {
+    return ShelfLock.holding(folder.getParent(), () -> added(inspection, papers, corrects));
   }
 
-  private Path added(InspectionRecord inspection, String page, Optional<Correction> corrects) {
+  private Path added(
+      InspectionRecord inspection,
+      Function<String, List<Paper>> papers,
+      Optional<Correction> corrects) {
     List<LyingRecord> lying = lying();
     Optional<ChainList.Line> last = last(takenIn(lying));
     Optional<Path> same = last.flatMap(line -> holding(line, inspection, corrects, lying));
@@ -38,21 +46,24 @@ record RecordShelf(Path folder) {
         () ->
             written(
                 inspection,
-                page,
+                papers,
                 new ChainLink(
                     1 + last.map(ChainList.Line::number).orElse(0),
                     last.map(ChainList.Line::hash),
                     corrects)));
   }
 
-  private Path written(InspectionRecord inspection, String page, ChainLink link) {
+  private Path written(
+      InspectionRecord inspection, Function<String, List<Paper>> papers, ChainLink link) {
     String json = RecordFile.write(inspection, link);
     String hash = SealedText.of(json.getBytes(StandardCharsets.UTF_8)).hash();
     String name = freeName(MOMENT.format(inspection.date()) + "-" + Digest.shortened(hash));
     Path file = folder.resolve(name + ShelvedRecord.ENDING);
-    // The page first: a record that is there has its page. The list last: it tells of no record
+    // The pages first: a record that is there has its pages. The list last: it tells of no record
     // that is not there.
-    AtomicFile.write(folder.resolve(name + ".txt"), page);
+    papers
+        .apply(name)
+        .forEach(p -> AtomicFile.write(folder.resolve(name + p.ending()), p.content()));
     AtomicFile.write(file, json);
     chain().append(new ChainList.Line(link.number(), file.getFileName().toString(), hash));
     return file;

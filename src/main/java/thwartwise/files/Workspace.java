@@ -8,10 +8,12 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
 
 /**
  * The folder that holds boats, drafts, records and rules of one's own. It need not exist: it is
@@ -54,12 +56,20 @@ public record Workspace(Path folder) {
    * @return the JSON file
    */
   public Path saveRecord(InspectionRecord inspection, String page) {
-    return saveRecord(inspection, page, Optional.empty());
+    return saveRecord(inspection, number -> List.of(Paper.text(".txt", page)), Optional.empty());
   }
 
-  /** The same, naming the older record whose place it takes. */
-  public Path saveRecord(InspectionRecord inspection, String page, Optional<Correction> corrects) {
-    return records().shelf(inspection.boat().name()).add(inspection, page, corrects);
+  /**
+   * The same with pages that say the number of the record, which is the name of its file.
+   *
+   * @param papers from the number to the pages that are laid beside the record under its name
+   * @param corrects the older record whose place it takes
+   */
+  public Path saveRecord(
+      InspectionRecord inspection,
+      Function<String, List<Paper>> papers,
+      Optional<Correction> corrects) {
+    return records().shelf(inspection.boat().name()).add(inspection, papers, corrects);
   }
 
   /** All records kept here, boat by boat. */

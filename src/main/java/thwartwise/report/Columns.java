@@ -36,7 +36,7 @@ final class Columns {
 
   /** A row of which all but the first cell run together. */
   Columns wide(String first, String rest) {
-    int[] two = {widths[0], Page.WIDTH - widths[0] - GAP.length()};
+    int[] two = {widths[0], TextForm.WIDTH - widths[0] - GAP.length()};
     lines(List.of(Wrap.lines(first, "", "", two[0]), Wrap.lines(rest, "", "", two[1])), two);
     return this;
   }

@@ -37,7 +37,7 @@ final class CrewSection {
   }
 
   /** The sum is only good for people none of whom is heavier than the search allowed. */
-  private static String heaviest(Recommendation crew) {
+  static String heaviest(Recommendation crew) {
     return crew.crewLimits().stream()
         .filter(limit -> limit.people() == crew.people() && crew.people() > 1)
         .map(limit -> ", nobody over " + Shown.down(limit.eachUpTo(), 0) + Shown.TIED + "kg")
@@ -59,7 +59,7 @@ final class CrewSection {
   }
 
   /** Kilograms alone would let a crowd of children aboard. */
-  private static String mostHeads(Recommendation crew) {
+  static String mostHeads(Recommendation crew) {
     int most = crew.crewLimits().stream().mapToInt(CrewLimit::people).max().orElse(crew.people());
     return "Never more than " + Shown.people(most) + ", however light they are";
   }

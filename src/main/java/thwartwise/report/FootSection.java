@@ -6,6 +6,14 @@ import thwartwise.record.InspectionRecord;
 final class FootSection {
   private FootSection() {}
 
+  /** The number of the record it lies beside, until when it holds, and who answers for it. */
+  static void write(Page page, InspectionRecord inspection, String number) {
+    write(page, inspection);
+    page.paragraph("Record " + number, GoodUntil.words(inspection));
+    page.writtenOn("Inspected by (name, date)");
+    page.writtenOn("Owner (name, date)");
+  }
+
   static void write(Page page, InspectionRecord inspection) {
     page.heading("This page");
     page.paragraph(

@@ -17,6 +17,9 @@ import thwartwise.inspection.Report;
 final class ForbiddenSection {
   private ForbiddenSection() {}
 
+  private static final String NONE_LOOKED_AT =
+      "No act was looked at: sit down, sit still, sit in the middle";
+
   private static final String NOT_TRIED =
       "Not worked out, so nobody does it: jumping in, changing places under way, hauling"
           + " something heavy in over the side";
@@ -31,14 +34,36 @@ final class ForbiddenSection {
     page.paragraph(NOT_TRIED);
   }
 
+  /** The acts alone, for whoever has read why. */
+  static void shortly(Page page, List<Finding> findings) {
+    Map<String, List<Finding>> acts = byAct(findings);
+    List<String> forbidden = List.copyOf(forbidden(acts).keySet());
+    page.paragraph("What nobody does:");
+    if (!forbidden.isEmpty()) {
+      page.point("Not in this boat: " + Sentence.list(forbidden));
+    }
+    if (acts.isEmpty()) {
+      page.point(NONE_LOOKED_AT);
+    }
+    page.point(NOT_TRIED);
+  }
+
+  private static Map<String, List<Finding>> forbidden(Map<String, List<Finding>> acts) {
+    Map<String, List<Finding>> forbidden = new LinkedHashMap<>();
+    acts.forEach(
+        (act, answers) ->
+            forbidden.put(
+                act, answers.stream().filter(a -> a.outcome() != Outcome.MEETS).toList()));
+    forbidden.values().removeIf(List::isEmpty);
+    return forbidden;
+  }
+
   private static void write(Page page, List<Finding> findings) {
     Map<String, List<Finding>> acts = byAct(findings);
-    Map<String, List<Finding>> forbidden = new LinkedHashMap<>(acts);
-    forbidden.values().forEach(answers -> answers.removeIf(a -> a.outcome() == Outcome.MEETS));
-    forbidden.values().removeIf(List::isEmpty);
+    Map<String, List<Finding>> forbidden = forbidden(acts);
     forbidden.forEach((act, against) -> page.point(words(act, against)));
     if (acts.isEmpty()) {
-      page.paragraph("No act was looked at: sit down, sit still, sit in the middle");
+      page.paragraph(NONE_LOOKED_AT);
     } else if (forbidden.isEmpty()) {
       page.paragraph(
           "Worked out in calm water, and within the limits: "

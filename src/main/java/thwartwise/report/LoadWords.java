@@ -7,9 +7,6 @@ import thwartwise.inspection.Recommendation;
 
 /** The load limit in kilograms: what the kit takes of it, and how much is used today. */
 final class LoadWords {
-  /** Columns of the bar between its ends. */
-  private static final int BAR = 60;
-
   private LoadWords() {}
 
   static void write(Page page, Boat boat, Recommendation crew) {
@@ -29,7 +26,7 @@ final class LoadWords {
                 + kg(Shown.down(Math.max(0, crew.load() - kit), 0))
             : "No kit is listed, so all of it is left for people and what they bring");
     page.gap();
-    page.picture(bar(crew.load(), kit, people)).picture(KEY);
+    page.load(new LoadBar(crew.load(), kit, people));
     page.paragraph(used(crew.load(), kit, people));
     page.gap();
     page.paragraph(
@@ -37,28 +34,12 @@ final class LoadWords {
         "A recommendation, not a capacity plate and not a builder's plate");
   }
 
-  private static final String KEY = " k: kit   p: people aboard today   .: left   !: too much";
-
   private static String item(Kit kit) {
     return kit.name() + " " + kg(Shown.plain(kit.mass()));
   }
 
   private static String kg(String figure) {
     return Shown.with(figure, "kg");
-  }
-
-  /** The bar ends at the limit, or beyond it where more is aboard. */
-  private static String bar(double limit, double kit, double people) {
-    double end = Math.max(limit, kit + people);
-    StringBuilder bar = new StringBuilder("[");
-    for (int i = 0; i < BAR; i++) {
-      double at = (i + 0.5) / BAR * end;
-      bar.append(at > limit ? '!' : at < kit ? 'k' : at < kit + people ? 'p' : '.');
-    }
-    return bar.append("] ")
-        .append((end > limit ? Shown.up(end, 0) : Shown.down(end, 0)))
-        .append(" kg")
-        .toString();
   }
 
   private static String[] used(double limit, double kit, double people) {

@@ -1,33 +1,28 @@
 package thwartwise.report;
 
+import java.util.ArrayList;
 import java.util.List;
 
-/** A page in the making: headings, paragraphs and points, wrapped to 80 columns. */
+/** A page in the making: piece after piece in the order it is read. */
 final class Page {
-  static final int WIDTH = 80;
-  private final StringBuilder text = new StringBuilder();
+  private final List<Block> blocks = new ArrayList<>();
 
   Page title(String words) {
-    return underlined(words, '=');
+    return with(new Block.Title(words));
   }
 
   Page heading(String words) {
-    text.append('\n');
-    return underlined(words, '-');
+    return with(new Block.Heading(words));
   }
 
-  /** Sentences run together into one paragraph. */
+  /** Sentences run together into one paragraph; nothing when all of them are blank. */
   Page paragraph(String... sentences) {
-    String words = Sentence.joined(List.of(sentences));
-    if (!words.isEmpty()) {
-      Wrap.lines(words, "", "", WIDTH).forEach(this::line);
-    }
-    return this;
+    Telling telling = Telling.of(sentences);
+    return telling.isEmpty() ? this : with(new Block.Paragraph(telling));
   }
 
   Page point(String... sentences) {
-    Wrap.lines(Sentence.joined(List.of(sentences)), "* ", "  ", WIDTH).forEach(this::line);
-    return this;
+    return with(new Block.Point(Telling.of(sentences)));
   }
 
   Page points(List<String> texts) {
@@ -37,38 +32,54 @@ final class Page {
 
   /** Numbered, for what is done one after the other. */
   Page numbered(int number, String... sentences) {
-    Wrap.lines(Sentence.joined(List.of(sentences)), number + ". ", "   ", WIDTH)
-        .forEach(this::line);
-    return this;
+    return with(new Block.Numbered(number, Telling.of(sentences)));
   }
 
   /** A line that stands as it is: a picture in characters, at most as wide as the page. */
   Page picture(String line) {
-    line(line);
-    return this;
+    return with(new Block.Picture(line));
   }
 
   Page gap() {
-    text.append('\n');
+    return with(new Block.Gap());
+  }
+
+  /** What is read first, from farther away than the rest. */
+  Page banner(String words) {
+    return with(new Block.Banner(words));
+  }
+
+  /** A figure to be read at arm's length, and what it is of. */
+  Page figure(String figure, String of) {
+    return with(new Block.Figure(figure, of));
+  }
+
+  Page load(LoadBar bar) {
+    return with(new Block.Load(bar));
+  }
+
+  /** A picture, for the forms that can show one; the sentences of the page do without it. */
+  Page drawn(Drawn drawn) {
+    return with(new Block.Drawing(drawn));
+  }
+
+  /** A line for somebody to write on. */
+  Page writtenOn(String label) {
+    return with(new Block.WrittenOn(label));
+  }
+
+  List<Block> blocks() {
+    return List.copyOf(blocks);
+  }
+
+  private Page with(Block block) {
+    blocks.add(block);
     return this;
   }
 
-  private Page underlined(String words, char under) {
-    int longest = 0;
-    for (String line : Wrap.lines(words, "", "", WIDTH)) {
-      line(line);
-      longest = Math.max(longest, Wrap.columns(line));
-    }
-    line(String.valueOf(under).repeat(longest));
-    return this;
-  }
-
-  private void line(String line) {
-    text.append(line).append('\n');
-  }
-
+  /** The page as plain text. */
   @Override
   public String toString() {
-    return text.toString();
+    return TextForm.of(this);
   }
 }

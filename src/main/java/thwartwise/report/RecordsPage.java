@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import thwartwise.inspection.Recommendation;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Correction;
@@ -86,12 +87,12 @@ public final class RecordsPage {
         + correction.because();
   }
 
-  /** What a corrected page says at its end. */
-  public static String correction(Correction correction) {
-    return new Page()
-        .heading("What this record corrects")
-        .paragraph(corrects(correction), "The older record stays where it is")
-        .toString();
+  /** What the page of a correction says before its foot. */
+  static void correction(Page page, Optional<Correction> corrects) {
+    corrects.ifPresent(
+        correction ->
+            page.heading("What this record corrects")
+                .paragraph(corrects(correction), "The older record stays where it is"));
   }
 
   /** What was changed, added or lost, boat by boat. */

@@ -20,11 +20,21 @@ final class SeatingWords {
     }
     page.paragraph("Where they sit, and how heavy each of them may be");
     page.paragraph("There is room on " + Sentence.list(takes(places)));
-    points(page, places, crew);
+    limits(page, places, crew);
+  }
+
+  /** The same without how much room there is. */
+  static void lines(Page page, List<Place> places, Recommendation crew) {
+    if (places.isEmpty()) {
+      page.paragraph("No place to sit was measured, so no seating could be looked at");
+      return;
+    }
+    page.paragraph("Where they sit, and how heavy each of them may be:");
+    limits(page, places, crew);
   }
 
   /** For each number of people how heavy, and how they sit. */
-  static void points(Page page, List<Place> places, Recommendation crew) {
+  static void limits(Page page, List<Place> places, Recommendation crew) {
     crew.crewLimits().forEach(limit -> page.point(words(limit, places)));
     remaining(crew).forEach(seating -> page.point(not(List.of(seating))));
   }

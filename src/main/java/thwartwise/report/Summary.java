@@ -49,7 +49,7 @@ public final class Summary {
             + ") people come to at most "
             + Shown.with(Shown.down(crew.crew(), 0), "kg")
             + ", life jackets on");
-    SeatingWords.points(page, inspection.boat().places(), crew);
+    SeatingWords.limits(page, inspection.boat().places(), crew);
     if (!crew.governedBy().isBlank()) {
       page.paragraph("What stops the next person: " + crew.governedBy());
     }

@@ -1,5 +1,7 @@
 package thwartwise.report;
 
+import java.util.Optional;
+import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 
 /**
@@ -10,22 +12,28 @@ import thwartwise.record.InspectionRecord;
 public final class TextPage {
   private TextPage() {}
 
+  /** The page of an inspection that is not kept. */
   public static String of(InspectionRecord inspection) {
     Page page = new Page();
     HeadSection.write(page, inspection);
-    VerdictSection.write(page, inspection.report());
-    WatersSection.write(page, inspection.report().waters());
-    CrewSection.write(page, inspection);
-    ForbiddenSection.write(page, inspection.report());
-    AdviceSection.write(page, inspection.report().advice());
-    FindingsSection.write(page, inspection.report().findings());
-    ChambersSection.write(page, inspection.report().chambers());
-    FloatingSection.write(page, inspection.report());
-    FormulasSection.write(page, inspection.report().capacityFigures());
-    MeasuredSection.write(page, inspection.boat());
-    AssumedSection.write(page, inspection);
-    CautionsSection.write(page);
+    Story.write(page, inspection);
     FootSection.write(page, inspection);
+    return page.toString();
+  }
+
+  /** The page that lies beside the record of that number. */
+  public static String of(InspectionRecord inspection, String number) {
+    return of(inspection, number, Optional.empty());
+  }
+
+  /** The same of a record that corrects an older one. */
+  public static String of(
+      InspectionRecord inspection, String number, Optional<Correction> corrects) {
+    Page page = new Page();
+    HeadSection.write(page, inspection);
+    Story.write(page, inspection);
+    RecordsPage.correction(page, corrects);
+    FootSection.write(page, inspection, number);
     return page.toString();
   }
 }

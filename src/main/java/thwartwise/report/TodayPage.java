@@ -40,7 +40,7 @@ public final class TodayPage {
   /** One question, numbered, to stand above the prompt. */
   public static String question(int number, int of, Point point) {
     String start = number + " of " + of + ". ";
-    return String.join("\n", Wrap.lines(point.question(), start, "   ", Page.WIDTH));
+    return String.join("\n", Wrap.lines(point.question(), start, "   ", TextForm.WIDTH));
   }
 
   /** How it ends when the inspection itself says no. */

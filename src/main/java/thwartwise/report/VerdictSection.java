@@ -23,9 +23,7 @@ final class VerdictSection {
     List<String> reasons = report.recommendation().reasons();
     boolean held = verdict == Verdict.HELD && !reasons.isEmpty();
     page.heading("May it be launched?").paragraph(verdict.words(), held ? reasons.get(0) : "");
-    boolean today =
-        verdict == Verdict.AFTER_WORK && against.stream().allMatch(f -> asLoaded(f, report));
-    if (today) {
+    if (verdict == Verdict.AFTER_WORK && onlyAsLoaded(report)) {
       page.paragraph(LOADING);
     }
     if (verdict != Verdict.HELD && report.recommendation().people() == 0) {
@@ -50,6 +48,11 @@ final class VerdictSection {
     for (int i = 0; i < pieces.size(); i++) {
       page.numbered(i + 1, AdviceWords.first(pieces.get(i)));
     }
+  }
+
+  /** Whether all that stands against it comes of how it is loaded today. */
+  static boolean onlyAsLoaded(Report report) {
+    return report.findings().stream().filter(Finding::holdsBack).allMatch(f -> asLoaded(f, report));
   }
 
   private static boolean asLoaded(Finding finding, Report report) {

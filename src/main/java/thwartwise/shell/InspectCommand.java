@@ -47,8 +47,9 @@ final class InspectCommand implements ShellCommand {
   public String details() {
     return """
         Reads the boat file, works out how it floats, heels and lies swamped, and
-        prints the recommendation with everything that governs it. The page and a
-        record of it are kept in the folder, under records.
+        prints the recommendation with everything that governs it. The record of it
+        is kept in the folder, under records; beside it lie the page and a card for
+        the lid of the locker, each as text, HTML and PDF.
 
         A local rule is a file of its own: name it with --rules, or lay it in the
         folder, under rules, and it is applied every time. It can lower an answer and

@@ -11,7 +11,7 @@ import thwartwise.files.Workspace;
 import thwartwise.inspection.Report;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
-import thwartwise.report.RecordsPage;
+import thwartwise.report.RecordPapers;
 import thwartwise.report.TextPage;
 import thwartwise.rules.RuleBook;
 
@@ -62,7 +62,9 @@ final class Inspector {
 
   /** The same, naming the older record whose place it takes. */
   Kept keep(InspectionRecord inspection, Workspace workspace, Optional<Correction> corrects) {
-    String page = TextPage.of(inspection) + corrects.map(RecordsPage::correction).orElse("");
-    return new Kept(inspection, page, workspace.saveRecord(inspection, page, corrects));
+    Path path =
+        workspace.saveRecord(
+            inspection, number -> RecordPapers.of(inspection, number, corrects), corrects);
+    return new Kept(inspection, TextPage.of(inspection, Beside.number(path), corrects), path);
   }
 }

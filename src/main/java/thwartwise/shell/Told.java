@@ -1,12 +1,18 @@
 package thwartwise.shell;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import thwartwise.files.ReportJson;
+import thwartwise.report.RecordPapers;
 import thwartwise.report.Summary;
 
 /** Prints what came of an inspection: the page and where the record lies, or bare JSON. */
 final class Told {
+  private static final String NO_PDF =
+      "no PDF could be made on this machine; print the HTML page from a browser instead";
+
   private Told() {}
 
   static void page(Inspector.Kept kept, PrintWriter out) {
@@ -28,7 +34,8 @@ final class Told {
 
   private static void files(Inspector.Kept kept, PrintWriter out) {
     out.println("Record: " + kept.path());
-    out.println("Page:   " + pageBeside(kept.path()));
+    beside(kept.path(), "Page:", "", out);
+    beside(kept.path(), "Card:", RecordPapers.CARD, out);
   }
 
   /** Nothing else may stand on standard output: another program reads it. */
@@ -36,7 +43,16 @@ final class Told {
     out.println(ReportJson.write(kept.report()).stripTrailing());
   }
 
-  private static Path pageBeside(Path path) {
-    return path.resolveSibling(path.getFileName().toString().replaceFirst("\\.json$", ".txt"));
+  /** The forms of one page, one a line. */
+  private static void beside(Path record, String label, String kind, PrintWriter out) {
+    String before = label;
+    for (String form : List.of(RecordPapers.TEXT, RecordPapers.HTML, RecordPapers.PDF)) {
+      out.printf("%-8s%s%n", before, named(Beside.paper(record, kind + form)));
+      before = "";
+    }
+  }
+
+  private static String named(Path paper) {
+    return Files.exists(paper) ? paper.toString() : NO_PDF;
   }
 }

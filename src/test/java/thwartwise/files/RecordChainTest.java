@@ -305,7 +305,7 @@ class RecordChainTest {
     keepThree();
     KeptRecord wrong = records().kept().get(1);
     Correction correction = new Correction(2, wrong.name(), wrong.hash(), "weighed in pounds");
-    workspace().saveRecord(of(boat, 4), "page", Optional.of(correction));
+    workspace().saveRecord(of(boat, 4), number -> List.of(), Optional.of(correction));
     BoatRecords records = records();
     assertThat(records.kept().get(3).corrects()).contains(correction);
     assertThat(records.correctionOf(records.kept().get(1))).contains(records.kept().get(3));

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
 import thwartwise.record.SampleRecords;
 
 class WorkspaceTest {
@@ -48,6 +49,22 @@ class WorkspaceTest {
     byte[] json = RecordFile.write(inspection).getBytes(StandardCharsets.UTF_8);
     assertThat(file.getFileName().toString()).contains(SealedText.of(json).hash().substring(0, 8));
   }
+
+  @Test
+  void every_paper_lies_beside_its_record_and_knows_its_number() {
+    InspectionRecord inspection = SampleRecords.of(boat, SampleRecords.report());
+    Path file =
+        workspace()
+            .saveRecord(
+                inspection,
+                number -> List.of(Paper.text(".html", number), new Paper("-card.pdf", BYTES)),
+                Optional.empty());
+    String name = file.toString().replaceFirst("\\.json$", "");
+    assertThat(Path.of(name + ".html")).hasContent(Path.of(name).getFileName().toString());
+    assertThat(Path.of(name + "-card.pdf")).hasBinaryContent(BYTES);
+  }
+
+  private static final byte[] BYTES = {37, -1, 0, 13, 10};
 
   @Test
   void the_same_record_twice_is_one_record() throws IOException {

@@ -68,16 +68,42 @@ class InspectCommandTest {
 
     shell.run("inspect", "--boat", boat, "--folder", folder);
 
-    Path record = only(".json");
-    Path page = only(".txt");
+    String record = only(".json").toString().replaceFirst("\\.json$", "");
     assertThat(shell.out())
         .isEqualTo(
-            Files.readString(page).stripTrailing()
-                + "\n\nRecord: "
-                + record
-                + "\nPage:   "
-                + page
-                + "\n");
+            Files.readString(Path.of(record + ".txt")).stripTrailing()
+                + """
+
+
+                Record: #.json
+                Page:   #.txt
+                        #.html
+                        #.pdf
+                Card:   #-card.txt
+                        #-card.html
+                        #-card.pdf
+                """
+                    .replace("#", record));
+    assertThat(shell.err()).isEmpty();
+  }
+
+  @Test
+  void the_pages_say_which_record_they_lie_beside_and_none_is_half_written() throws IOException {
+    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+
+    shell.run("inspect", "--boat", boat, "--folder", folder);
+
+    Path record = only(".json");
+    String number = record.getFileName().toString().replaceFirst("\\.json$", "");
+    for (String ending : List.of(".txt", ".html", "-card.txt", "-card.html")) {
+      assertThat(record.resolveSibling(number + ending)).content().contains("Record " + number);
+    }
+    for (String ending : List.of(".pdf", "-card.pdf")) {
+      assertThat(record.resolveSibling(number + ending)).isNotEmptyFile();
+    }
+    try (var files = Files.list(record.getParent())) {
+      assertThat(files).hasSize(7).noneMatch(file -> file.toString().endsWith(".part"));
+    }
   }
 
   @Test
@@ -278,7 +304,10 @@ class InspectCommandTest {
 
   private static Path only(String ending, String kept) throws IOException {
     try (Stream<Path> files = Files.walk(Path.of(kept, "records"))) {
-      List<Path> found = files.filter(f -> f.toString().endsWith(ending)).toList();
+      List<Path> found =
+          files
+              .filter(f -> f.toString().endsWith(ending) && !f.toString().contains("-card."))
+              .toList();
       assertThat(found).hasSize(1);
       return found.get(0);
     }

@@ -43,6 +43,11 @@ class PackagedJarIT {
     }
     assertThat(records()).hasSize(1);
     assertThat(BoatFile.read(workspace().boatPath(demo().name()))).isEqualTo(demo());
+    assertThat(records().get(0).resolveSibling(Beside.number(records().get(0)) + ".pdf")).exists();
+    // No library keeps a list of fonts, or anything else, in the home folder.
+    try (Stream<Path> home = Files.list(folder)) {
+      assertThat(home).containsExactly(folder.resolve("thwartwise"));
+    }
   }
 
   @Test
@@ -293,7 +298,7 @@ class PackagedJarIT {
       for (String[] turn : turns) {
         typist.sees(turn[0]).types(turn[1]);
       }
-      typist.sees("Kit added: second battery 22").sees("The second battery cost").sees("Record: ");
+      typist.sees("Kit added: second battery 22").sees("What came of it").sees("Record: ");
       assertThat(typist.exitCode()).isEqualTo(1);
     }
     assertThat(records()).hasSize(2);

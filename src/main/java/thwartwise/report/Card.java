@@ -1,0 +1,60 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+
+/**
+ * Half a page for the lid of the locker: what whoever steps in must know, and until when it holds.
+ */
+final class Card {
+  private static final String NO_PLATE =
+      "A recommendation, not a capacity plate and not a builder's plate";
+  private static final String LOCAL =
+      "Local rules come first, and whoever is in charge of the water has the last word";
+  private static final String AFTER_WORK =
+      "Launch only after the things listed on the page of this record are done";
+  private static final int REASONS = 3;
+
+  private Card() {}
+
+  /**
+   * @param number of the record it comes from
+   */
+  static Page of(InspectionRecord inspection, String number) {
+    Report report = inspection.report();
+    Page page = new Page().title(inspection.boat().name());
+    verdict(page, report);
+    GlanceSection.loadedSo(page, inspection);
+    if (Verdict.of(report) == Verdict.HELD) {
+      report.recommendation().reasons().stream().limit(REASONS).forEach(page::point);
+      page.point("Put right what the page of this record names, and inspect again");
+    } else {
+      page.gap().paragraph("If it fills or turns over:");
+      page.point(SwampedWords.of(report.atLimit().swamped()));
+      waters(page, report.waters());
+    }
+    page.gap().paragraph(LOCAL, NO_PLATE, "Never rely on this card alone");
+    return page.paragraph(GoodUntil.words(inspection)).paragraph(from(inspection, number));
+  }
+
+  private static void waters(Page page, List<String> waters) {
+    if (!waters.isEmpty()) {
+      page.gap();
+      waters.forEach(page::paragraph);
+    }
+  }
+
+  private static void verdict(Page page, Report report) {
+    Verdict verdict = Verdict.of(report);
+    page.banner(verdict == Verdict.AFTER_WORK ? AFTER_WORK : verdict.words());
+    if (verdict == Verdict.AFTER_WORK && VerdictSection.onlyAsLoaded(report)) {
+      page.paragraph(
+          "Not as it was loaded on the day of the inspection: load and sit as told here");
+    }
+  }
+
+  private static String from(InspectionRecord inspection, String number) {
+    return "Record " + number + " of " + Moment.of(inspection.date()) + " by " + inspection.by();
+  }
+}

@@ -1,0 +1,54 @@
+package thwartwise.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import thwartwise.record.InspectionRecord;
+
+/** The card for the lid of the locker: as text, as HTML, and as PDF on one half sheet. */
+public final class CardPage {
+  /** Sizes of type tried until the card fits its half sheet, in points. */
+  private static final List<String> SIZES = List.of("11.5", "10.5", "9.5", "8.5", "7.5");
+
+  private CardPage() {}
+
+  public static String text(InspectionRecord inspection, String number) {
+    return Card.of(inspection, number).toString();
+  }
+
+  public static String html(InspectionRecord inspection, String number) {
+    return document(Card.of(inspection, number), inspection, "");
+  }
+
+  /** In the largest type in which it fits; in the smallest on more sheets if it never does. */
+  public static byte[] pdf(InspectionRecord inspection, String number) {
+    byte[] pdf = {};
+    for (String size : SIZES) {
+      pdf = pdf(inspection, number, size);
+      if (sheets(pdf) == 1) {
+        return pdf;
+      }
+    }
+    return pdf;
+  }
+
+  private static byte[] pdf(InspectionRecord inspection, String number, String size) {
+    String style = Pdf.STYLE + "html { font-size: " + size + "pt; }\n";
+    return PdfPage.of(
+        Card.of(inspection, number), page -> document(page, inspection, style), inspection.date());
+  }
+
+  private static String document(Page card, InspectionRecord inspection, String more) {
+    return HtmlDocument.of(card, inspection.boat().name() + ", card", "card", more);
+  }
+
+  private static int sheets(byte[] pdf) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return document.getNumberOfPages();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

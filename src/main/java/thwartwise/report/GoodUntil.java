@@ -1,0 +1,59 @@
+package thwartwise.report;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.SealTest;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.record.InspectionRecord;
+
+/**
+ * How long an inspection holds: until something changes, at most twelve months (judgement, the time
+ * after which a leak test is stale), and no longer than the leak tests it counts on.
+ */
+final class GoodUntil {
+  private static final int MONTHS = 12;
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
+
+  private GoodUntil() {}
+
+  static LocalDate lastDay(InspectionRecord inspection) {
+    LocalDate inspected = inspection.date().toLocalDate();
+    return Stream.concat(Stream.of(inspected), testsCountedOn(inspection))
+        .map(day -> day.plusMonths(MONTHS))
+        .min(LocalDate::compareTo)
+        .orElseThrow();
+  }
+
+  /** Blank for a launch that is held: nothing about it is good until anything. */
+  static String words(InspectionRecord inspection) {
+    if (Verdict.of(inspection.report()) == Verdict.HELD) {
+      return "";
+    }
+    return "Good until the next change to the boat, its kit or its chambers, and no longer than "
+        + DAY.format(lastDay(inspection)).replace(' ', Shown.TIED);
+  }
+
+  private static Stream<LocalDate> testsCountedOn(InspectionRecord inspection) {
+    Set<String> counted =
+        inspection.report().chambers().stream()
+            .filter(ChamberFigures::counted)
+            .map(ChamberFigures::name)
+            .collect(Collectors.toSet());
+    return inspection.boat().chambers().stream()
+        .filter(chamber -> counted.contains(chamber.name()))
+        .flatMap(GoodUntil::tested);
+  }
+
+  private static Stream<LocalDate> tested(Chamber chamber) {
+    return chamber.filling() instanceof Filling.Air air
+        ? air.test().map(SealTest::date).stream()
+        : Stream.empty();
+  }
+}

@@ -1,0 +1,61 @@
+package thwartwise.report;
+
+import java.util.Optional;
+import thwartwise.record.Correction;
+import thwartwise.record.InspectionRecord;
+
+/** The page of a record as one HTML file that needs nothing else, and as PDF made of the same. */
+public final class HtmlPage {
+  private HtmlPage() {}
+
+  public static String of(InspectionRecord inspection, String number) {
+    return of(inspection, number, Optional.empty());
+  }
+
+  /** The same of a record that corrects an older one. */
+  public static String of(
+      InspectionRecord inspection, String number, Optional<Correction> corrects) {
+    return document(page(inspection, number, corrects), inspection, number, "");
+  }
+
+  public static byte[] pdf(InspectionRecord inspection, String number) {
+    return pdf(inspection, number, Optional.empty());
+  }
+
+  public static byte[] pdf(
+      InspectionRecord inspection, String number, Optional<Correction> corrects) {
+    return PdfPage.of(
+        page(inspection, number, corrects),
+        page -> document(page, inspection, number, Pdf.STYLE),
+        inspection.date());
+  }
+
+  private static Page page(
+      InspectionRecord inspection, String number, Optional<Correction> corrects) {
+    Page page = new Page();
+    HeadSection.write(page, inspection);
+    GlanceSection.write(page, inspection);
+    Story.write(page, inspection);
+    RecordsPage.correction(page, corrects);
+    FootSection.write(page, inspection, number);
+    return page;
+  }
+
+  private static String document(
+      Page page, InspectionRecord inspection, String number, String more) {
+    String title = inspection.boat().name() + ", " + number;
+    return HtmlDocument.of(page, title, "page", running(number) + more);
+  }
+
+  /** At the foot of every sheet, so that one that went astray finds its record. */
+  private static String running(String number) {
+    String look = "font-size: 9pt; font-family: \"" + Typeface.NAME + "\", sans-serif; }";
+    return "@page { @bottom-left { content: \"Record "
+        + number.replaceAll("[^0-9A-Za-z-]", "?")
+        + "\"; "
+        + look
+        + " @bottom-right { content: counter(page) \" of \" counter(pages); "
+        + look
+        + " }\n";
+  }
+}

@@ -1,0 +1,49 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import thwartwise.record.Correction;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
+
+/** Every page that lies beside a record: the long one and the card, each as text, HTML and PDF. */
+public final class RecordPapers {
+  public static final String TEXT = ".txt";
+  public static final String HTML = ".html";
+  public static final String PDF = ".pdf";
+  public static final String CARD = "-card";
+
+  private RecordPapers() {}
+
+  /**
+   * @param number of the record, which is the name of its file
+   * @return without the PDFs where this machine cannot make any
+   */
+  public static List<Paper> of(InspectionRecord inspection, String number) {
+    return of(inspection, number, Optional.empty());
+  }
+
+  /** The same of a record that corrects an older one. */
+  public static List<Paper> of(
+      InspectionRecord inspection, String number, Optional<Correction> corrects) {
+    List<Paper> papers = new ArrayList<>();
+    papers.add(Paper.text(TEXT, TextPage.of(inspection, number, corrects)));
+    papers.add(Paper.text(HTML, HtmlPage.of(inspection, number, corrects)));
+    papers.add(Paper.text(CARD + TEXT, CardPage.text(inspection, number)));
+    papers.add(Paper.text(CARD + HTML, CardPage.html(inspection, number)));
+    pdf(PDF, () -> HtmlPage.pdf(inspection, number, corrects)).ifPresent(papers::add);
+    pdf(CARD + PDF, () -> CardPage.pdf(inspection, number)).ifPresent(papers::add);
+    return papers;
+  }
+
+  /** A JDK without its drawing parts must not cost anybody the record and the other pages. */
+  private static Optional<Paper> pdf(String ending, Supplier<byte[]> making) {
+    try {
+      return Optional.of(new Paper(ending, making.get()));
+    } catch (RuntimeException | LinkageError e) {
+      return Optional.empty();
+    }
+  }
+}

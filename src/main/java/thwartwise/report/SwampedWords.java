@@ -1,0 +1,30 @@
+package thwartwise.report;
+
+import thwartwise.inspection.PoseFigures;
+import thwartwise.inspection.SwampedFigures;
+
+/** What to do when the boat is full of water, after how it was worked out to lie then. */
+final class SwampedWords {
+  private static final String STAY =
+      "Everybody stays with the boat and holds on; nobody swims for the shore. Call for help at"
+          + " once";
+
+  private SwampedWords() {}
+
+  static String[] of(SwampedFigures swamped) {
+    return new String[] {STAY, lies(swamped)};
+  }
+
+  private static String lies(SwampedFigures swamped) {
+    if (!swamped.floats()) {
+      return "Full of water it sinks and holds nobody up: hold on to whatever floats";
+    }
+    return switch (swamped.pose().map(PoseFigures::word).orElse("")) {
+      case "upright" ->
+          "Full of water it was worked out to float upright: sit down low in it, in the middle,"
+              + " keep still and bail";
+      case "" -> "How it lies full of water was not found: hold on to it from outside";
+      default -> "Full of water it rolls over or stands on end: get clear and hold on from outside";
+    };
+  }
+}

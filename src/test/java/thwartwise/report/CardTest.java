@@ -1,0 +1,179 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.PoseFigures;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.inspection.SwampedFigures;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.SampleRecords;
+
+class CardTest {
+  private static final String NUMBER = "2026-06-14T090507-1a2b3c4d";
+
+  private final InspectionRecord soup = SampleBoat.record(SampleRecords.report());
+  private final InspectionRecord held =
+      SampleBoat.record(
+          SampleRecords.report(
+              SampleRecords.nothing(
+                  List.of(new CrewLimit(1, 78, List.of())), "The hull was not weighed."),
+              List.of()));
+
+  @Test
+  void the_whole_card_reads_as_whoever_steps_in_needs_it() {
+    assertThat(CardPage.text(soup, NUMBER))
+        .isEqualTo(SampleBoat.resource("report/soup-ladle-card.txt"));
+  }
+
+  @Test
+  void the_card_has_one_text_in_all_its_forms() {
+    String text = squeezed(CardPage.text(soup, NUMBER)).replaceAll("={3,}|[*]", "");
+    assertThat(squeezed(ParsedPage.of(CardPage.html(soup, NUMBER)).text())).isEqualTo(text);
+    assertThat(squeezed(ReadBack.of(CardPage.pdf(soup, NUMBER)).text()).replace("•", ""))
+        .contains("110kg", "1adult", "140kg")
+        .contains(squeezed("Record " + NUMBER + " of 14 June 2026"))
+        .contains(squeezed("Local rules come first"));
+  }
+
+  private static String squeezed(String words) {
+    return words.replaceAll("[\\s\u00a0]+", "");
+  }
+
+  @Test
+  void a_held_launch_says_so_in_large_words_and_names_no_number_of_people() {
+    String text = CardPage.text(held, NUMBER);
+    assertThat(text)
+        .startsWith("Soup Ladle\n==========\n*** Launch held\n")
+        .contains("Nobody and nothing goes aboard")
+        .contains("* The hull was not weighed.\n")
+        .contains("Record " + NUMBER)
+        .doesNotContainPattern("(?i)\\b(one|two|three|\\d+) (person|people|adult)")
+        .doesNotContainPattern("\\bkg\\b")
+        .doesNotContain("Where they sit", "Good until");
+    assertThat(CardPage.html(held, NUMBER)).contains("<p class=\"banner large\">Launch held</p>");
+  }
+
+  @Test
+  void where_no_adult_fits_the_card_counts_lighter_people_by_their_kilograms() {
+    Recommendation light =
+        new Recommendation(
+            0,
+            78,
+            90,
+            12,
+            95,
+            0,
+            0,
+            0,
+            "",
+            List.of(),
+            List.of(),
+            List.of(new CrewLimit(1, 78.9, List.of())),
+            false,
+            List.of());
+    assertThat(CardPage.text(SampleBoat.record(SampleRecords.report(light, List.of())), NUMBER))
+        .contains("78 kg     people in all, dressed, with one person aboard\n")
+        .contains("1 person  up to 78 kg; no adult of 95 kg. Never more than one person, however")
+        .doesNotContain("0 adults");
+  }
+
+  @Test
+  void what_must_be_done_first_sends_the_reader_to_the_page() {
+    Finding loaded = shortOf("as loaded: helm 80 kg on stern seat; leaning");
+    Finding anyway = shortOf("at the limit: nobody");
+    String first = "*** Launch only after the things listed on the page of this record are done\n";
+    assertThat(card(loaded)).contains(first).contains("Not as it was loaded on the day");
+    assertThat(card(anyway)).contains(first).doesNotContain("Not as it was loaded on the day");
+  }
+
+  private static String card(Finding against) {
+    return CardPage.text(
+        SampleBoat.record(SampleRecords.report(SampleRecords.recommendation(), List.of(against))),
+        NUMBER);
+  }
+
+  private static Finding shortOf(String condition) {
+    return new Finding(
+        "freeboard at rest",
+        Role.LIMITS_CREW,
+        Outcome.FALLS_SHORT,
+        OptionalDouble.of(0.1),
+        0.20,
+        true,
+        Unit.METRE,
+        "",
+        condition,
+        "");
+  }
+
+  @Test
+  void it_never_promises_more_than_it_knows() {
+    Stream.of(soup, held)
+        .map(record -> CardPage.text(record, NUMBER).toLowerCase(Locale.ROOT))
+        .forEach(
+            card ->
+                assertThat(card)
+                    .contains("not a capacity plate", "local rules come first")
+                    .doesNotContainPattern("\\b(safe|safely|approved|certified|pass|passed)\\b"));
+  }
+
+  @Test
+  void it_is_half_a_sheet() {
+    ReadBack pdf = ReadBack.of(CardPage.pdf(soup, NUMBER));
+    assertThat(pdf.sheets()).isEqualTo(1);
+    // 210 mm by 148 mm.
+    assertThat(pdf.width()).isBetween(595f, 596f);
+    assertThat(pdf.height()).isBetween(419f, 420f);
+    assertThat(pdf.fonts()).isNotEmpty().allMatch(font -> font.isEmbedded());
+  }
+
+  @Test
+  void longer_words_are_set_smaller_until_they_fit_the_half_sheet() {
+    InspectionRecord longer =
+        OddNames.in(SampleBoat.boat(), "Soup Ladle of the Quill family ".repeat(5));
+    assertThat(ReadBack.of(CardPage.pdf(longer, NUMBER)).sheets()).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @MethodSource("thwartwise.report.OddNames#all")
+  void an_odd_name_is_words_on_the_card_and_nothing_else(String name) {
+    InspectionRecord odd = OddNames.in(SampleBoat.boat(), name);
+    ParsedPage html = ParsedPage.of(CardPage.html(odd, NUMBER));
+    assertThat(html.all("script")).isEmpty();
+    assertThat(html.text()).contains("110 kg people in all");
+    assertThat(CardPage.text(odd, NUMBER).lines())
+        .allMatch(line -> Wrap.columns(line) <= 80)
+        .noneMatch(line -> line.startsWith("*** Launch held"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"upside down", "on its side", "bow up", "stern up"})
+  void a_boat_that_turns_over_when_full_is_not_to_be_sat_in(String word) {
+    PoseFigures pose = new PoseFigures(word, OptionalDouble.empty(), 3, 0, true);
+    assertThat(SwampedWords.of(new SwampedFigures(true, Optional.of(pose), List.of(pose), 20)))
+        .contains(
+            "Full of water it rolls over or stands on end: get clear and hold on from outside");
+  }
+
+  @Test
+  void a_boat_that_sinks_or_was_not_found_afloat_is_not_to_be_sat_in_either() {
+    assertThat(SwampedWords.of(new SwampedFigures(false, Optional.empty(), List.of(), -9)))
+        .contains("Full of water it sinks and holds nobody up: hold on to whatever floats");
+    assertThat(SwampedWords.of(new SwampedFigures(true, Optional.empty(), List.of(), 9)))
+        .contains("How it lies full of water was not found: hold on to it from outside");
+  }
+}

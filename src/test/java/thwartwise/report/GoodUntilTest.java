@@ -1,0 +1,60 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.files.BoatFile;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.SampleRecords;
+
+class GoodUntilTest {
+  @Test
+  void it_is_good_no_longer_than_the_leak_test_it_counts_on() {
+    // Inspected on 14 June 2026; the fore locker that counts was tested on 2 May 2026.
+    assertThat(GoodUntil.lastDay(SampleBoat.record(SampleRecords.report())))
+        .isEqualTo(LocalDate.of(2027, 5, 2));
+  }
+
+  @Test
+  void without_a_test_to_count_on_it_is_good_for_twelve_months() {
+    Report plain = SampleRecords.report();
+    Report none =
+        new Report(
+            plain.boat(),
+            plain.asLoaded(),
+            plain.atLimit(),
+            List.of(),
+            plain.findings(),
+            plain.recommendation(),
+            List.of(),
+            List.of(),
+            plain.ruleSet());
+    assertThat(GoodUntil.lastDay(SampleBoat.record(none))).isEqualTo(LocalDate.of(2027, 6, 14));
+  }
+
+  @Test
+  void a_test_later_than_the_inspection_makes_it_no_longer() {
+    String later = SampleBoat.resource("files/soup-ladle.json").replace("2026-05-02", "2026-06-20");
+    Boat boat = BoatFile.parse(later, "soup.json");
+    InspectionRecord record = SampleRecords.of(boat, SampleRecords.report());
+    assertThat(GoodUntil.lastDay(record)).isEqualTo(LocalDate.of(2027, 6, 14));
+  }
+
+  @Test
+  void any_change_ends_it_at_once() {
+    assertThat(GoodUntil.words(SampleBoat.record(SampleRecords.report())))
+        .isEqualTo(
+            "Good until the next change to the boat, its kit or its chambers, and no longer than"
+                + " 2\u00a0May\u00a02027");
+  }
+
+  @Test
+  void a_held_launch_is_good_until_nothing() {
+    Report held = SampleRecords.report(SampleRecords.nothing(List.of()), List.of());
+    assertThat(GoodUntil.words(SampleBoat.record(held))).isEmpty();
+  }
+}

@@ -1,0 +1,81 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class HtmlFormTest {
+  private static final String CIRCLE =
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"640\" height=\"80\""
+          + " viewBox=\"0 0 640 80\"><circle cx=\"40\" cy=\"40\" r=\"30\"/></svg>";
+  private static final Drawn DRAWN =
+      new Drawn("Seen <from> aft", "A \"round\" boat", "It rolls & rolls.", CIRCLE);
+
+  @Test
+  void points_that_follow_each_other_are_one_list_and_numbers_another() {
+    Page page =
+        new Page()
+            .point("a")
+            .point("b")
+            .numbered(1, "c")
+            .numbered(2, "d")
+            .paragraph("e")
+            .point("f");
+    assertThat(HtmlForm.of(page))
+        .isEqualTo(
+            """
+            <ul>
+            <li>A.</li>
+            <li>B.</li>
+            </ul>
+            <ol>
+            <li value="1">C.</li>
+            <li value="2">D.</li>
+            </ol>
+            <p class="told">E.</p>
+            <ul>
+            <li>F.</li>
+            </ul>
+            """);
+  }
+
+  @Test
+  void the_first_of_several_sentences_of_a_point_stands_out() {
+    assertThat(HtmlForm.of(new Page().point("weigh it", "a guess is too light")))
+        .contains("<li><strong>Weigh it.</strong> A guess is too light.</li>");
+  }
+
+  @Test
+  void a_drawn_picture_is_a_figure_with_its_title_alternative_and_caption() {
+    assertThat(HtmlForm.of(new Page().drawn(DRAWN)))
+        .isEqualTo(
+            "<figure class=\"drawn\"><h3>Seen &lt;from&gt; aft</h3><div role=\"img\""
+                + " aria-label=\"A &quot;round&quot; boat\">"
+                + CIRCLE
+                + "</div><figcaption>It rolls &amp; rolls.</figcaption></figure>\n");
+  }
+
+  @Test
+  void the_text_page_does_without_a_drawn_picture() {
+    assertThat(new Page().paragraph("a").drawn(DRAWN).paragraph("b").toString())
+        .isEqualTo("A.\nB.\n");
+  }
+
+  @Test
+  void a_picture_in_characters_keeps_its_blanks() {
+    assertThat(HtmlForm.of(new Page().picture("[..<  ]"))).isEqualTo("<pre>[..&lt;  ]</pre>\n");
+  }
+
+  @Test
+  void a_line_to_write_on_fills_the_line_of_text() {
+    Page page = new Page().writtenOn("Owner");
+    assertThat(page.toString()).isEqualTo("\nOwner: " + "_".repeat(73) + "\n");
+    assertThat(HtmlForm.of(page)).isEqualTo("<p class=\"written\"><span>Owner</span></p>\n");
+  }
+
+  @Test
+  void figures_and_banners_are_set_apart_in_text_too() {
+    assertThat(new Page().banner("Launch held").figure("110 kg", "people in all").toString())
+        .isEqualTo("*** Launch held\n110 kg    people in all\n");
+  }
+}

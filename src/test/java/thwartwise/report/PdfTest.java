@@ -1,0 +1,140 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.OffsetDateTime;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.SampleRecords;
+
+class PdfTest {
+  private static final String NUMBER = "2026-06-14T090507-1a2b3c4d";
+  private static final OffsetDateTime THEN = OffsetDateTime.parse("2026-06-14T09:05:07+02:00");
+
+  private final InspectionRecord soup = SampleBoat.record(SampleRecords.report());
+
+  @Test
+  void people_kilograms_and_number_read_back_are_those_of_the_report() {
+    ReadBack pdf = ReadBack.of(HtmlPage.pdf(soup, NUMBER));
+    Recommendation crew = soup.report().recommendation();
+    assertThat(pdf.text())
+        .contains((int) crew.crew() + " kg people in all, dressed, with one person aboard")
+        .contains(crew.people() + " adult of " + (int) crew.adult() + " kg.")
+        .contains((int) crew.load() + " kg load in all")
+        .contains("Record " + NUMBER + ". Good until")
+        .contains("Worked out by thwartwise 0.1.0 on 14 June 2026, 09:05 (UTC+02:00).");
+  }
+
+  @Test
+  void every_sentence_of_the_html_page_is_in_the_pdf() {
+    String text = squeezed(ReadBack.of(HtmlPage.pdf(soup, NUMBER)).text());
+    ParsedPage html = ParsedPage.of(HtmlPage.of(soup, NUMBER));
+    for (String element : new String[] {"h1", "h2"}) {
+      html.all(element).forEach(e -> assertThat(text).contains(squeezed(ParsedPage.words(e))));
+    }
+    // A paragraph may run over two sheets, with the foot of the first between.
+    html.all("strong").forEach(e -> assertThat(text).contains(squeezed(ParsedPage.words(e))));
+  }
+
+  private static String squeezed(String words) {
+    return words.replace(" ", "");
+  }
+
+  @Test
+  void each_sheet_says_which_record_it_is_of_and_how_many_there_are() {
+    ReadBack pdf = ReadBack.of(HtmlPage.pdf(soup, NUMBER));
+    assertThat(pdf.sheets()).isGreaterThan(2);
+    for (int sheet = 1; sheet <= pdf.sheets(); sheet++) {
+      assertThat(pdf.text()).contains(sheet + " of " + pdf.sheets());
+    }
+    assertThat(pdf.text().split("Record " + NUMBER + " ", -1)).hasSizeGreaterThan(pdf.sheets());
+  }
+
+  @Test
+  void a_sheet_is_a4_and_what_is_on_it_fits_a_letter_sheet_too() {
+    ReadBack pdf = ReadBack.of(HtmlPage.pdf(soup, NUMBER));
+    assertThat(pdf.width()).isBetween(594f, 596f);
+    assertThat(pdf.height()).isBetween(841f, 843f);
+  }
+
+  @Test
+  void only_our_typeface_is_used_and_it_is_inside_the_file() {
+    assertThat(ReadBack.of(HtmlPage.pdf(soup, NUMBER)).fonts())
+        .isNotEmpty()
+        .allMatch(font -> font.isEmbedded())
+        .allMatch(font -> font.getName().contains("DejaVuSansCondensed"));
+  }
+
+  @Test
+  void the_same_record_gives_the_same_file() {
+    assertThat(HtmlPage.pdf(soup, NUMBER)).isEqualTo(HtmlPage.pdf(soup, NUMBER));
+  }
+
+  @ParameterizedTest
+  @MethodSource("thwartwise.report.OddNames#all")
+  void an_odd_name_is_words_in_the_pdf_or_a_visible_mark(String name) {
+    InspectionRecord odd = OddNames.in(SampleBoat.boat(), name);
+    String shown = KnownLetters.of(Markup.bare(name)).words();
+    String plain = ParsedPage.of("<p>" + shown + "</p>").all("p").get(0).getTextContent();
+    ReadBack pdf = ReadBack.of(HtmlPage.pdf(odd, NUMBER));
+    // Word by word: the reader puts mixed directions into an order of its own.
+    assertThat(squeezed(pdf.text())).contains(plain.strip().split("\\s+"));
+  }
+
+  @Test
+  void a_letter_the_type_lacks_is_marked_and_the_mark_is_explained() {
+    InspectionRecord spoon = OddNames.in(SampleBoat.boat(), "スプーン");
+    assertThat(ReadBack.of(HtmlPage.pdf(spoon, NUMBER)).text())
+        .contains(" □□□□ Inspected on ")
+        .contains("A □ stands for a letter that the type of this file lacks;");
+    assertThat(ReadBack.of(HtmlPage.pdf(soup, NUMBER)).text()).doesNotContain("□");
+  }
+
+  @Test
+  void words_from_right_to_left_read_back_as_they_were_typed() {
+    InspectionRecord hello = OddNames.in(SampleBoat.boat(), "שלום עולם");
+    assertThat(ReadBack.of(HtmlPage.pdf(hello, NUMBER)).text()).contains("שלום עולם Inspected on ");
+  }
+
+  @Test
+  void a_picture_with_lettering_is_drawn_without_a_font_of_the_machine() throws Exception {
+    Page page =
+        new Page().title("Ladle").drawn(new Drawn("Side", "a side", "From the side.", SIDE));
+    byte[] pdf = Pdf.of(HtmlDocument.of(page, "Ladle", "page", Pdf.STYLE), THEN);
+    byte[] without =
+        Pdf.of(
+            HtmlDocument.of(
+                new Page().title("Ladle").paragraph("From the side"), "Ladle", "page", Pdf.STYLE),
+            THEN);
+    assertThat(ReadBack.of(pdf).text()).contains("Side").contains("From the side.");
+    assertThat(pdf.length).isGreaterThan(without.length + 500);
+  }
+
+  private static final String SIDE =
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"640\" height=\"80\""
+          + " viewBox=\"0 0 640 80\"><path d=\"M0 40H640\" stroke=\"#000\"/>"
+          + "<text x=\"20\" y=\"30\" font-size=\"14\">waterline, loaded</text></svg>";
+
+  @Test
+  void a_page_that_is_not_well_formed_is_refused() {
+    assertThatThrownBy(() -> Pdf.of("<p>a<b></p>", THEN))
+        .isInstanceOf(java.io.IOException.class)
+        .hasMessageStartingWith("The page is not well formed: ");
+  }
+
+  @Test
+  void a_held_launch_is_held_in_the_pdf_too() {
+    Report held =
+        SampleRecords.report(
+            SampleRecords.nothing(java.util.List.of(), "The hull was not weighed."),
+            java.util.List.of());
+    assertThat(ReadBack.of(HtmlPage.pdf(SampleBoat.record(held), NUMBER)).text())
+        .contains("Launch held")
+        .doesNotContain("people in all");
+  }
+}

@@ -1,0 +1,46 @@
+package thwartwise.report;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
+import thwartwise.record.SampleRecords;
+
+class RecordPapersTest {
+  @Test
+  void the_page_and_the_card_are_there_in_every_form_with_the_number_of_their_record() {
+    InspectionRecord soup = SampleBoat.record(SampleRecords.report());
+    Map<String, byte[]> papers =
+        RecordPapers.of(soup, "n-1").stream()
+            .collect(Collectors.toMap(Paper::ending, Paper::content));
+    assertThat(papers)
+        .containsOnlyKeys(".txt", ".html", ".pdf", "-card.txt", "-card.html", "-card.pdf");
+    for (String ending : List.of(".txt", ".html", "-card.txt", "-card.html")) {
+      assertThat(new String(papers.get(ending), UTF_8)).as(ending).contains("Record n-1");
+    }
+    for (String ending : List.of(".pdf", "-card.pdf")) {
+      assertThat(ReadBack.of(papers.get(ending)).text()).as(ending).contains("Record n-1");
+    }
+  }
+
+  @Test
+  void the_text_page_of_a_record_is_the_page_with_its_number_and_lines_to_sign() {
+    InspectionRecord soup = SampleBoat.record(SampleRecords.report());
+    assertThat(TextPage.of(soup, "n-1"))
+        .isEqualTo(
+            TextPage.of(soup)
+                + """
+                Record n-1. Good until the next change to the boat, its kit or its chambers, and
+                no longer than 2 May 2027.
+
+                Inspected by (name, date): _____________________________________________________
+
+                Owner (name, date): ____________________________________________________________
+                """);
+  }
+}
