@@ -102,7 +102,7 @@ class InspectCommandTest {
       assertThat(record.resolveSibling(number + ending)).isNotEmptyFile();
     }
     try (var files = Files.list(record.getParent())) {
-      assertThat(files).hasSize(7).noneMatch(file -> file.toString().endsWith(".part"));
+      assertThat(files).hasSize(8).noneMatch(file -> file.toString().endsWith(".part"));
     }
   }
 
