@@ -2,8 +2,10 @@ package thwartwise.walk;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.HullMeasurements;
@@ -49,10 +51,10 @@ final class BorrowedScript {
         new HullMeasurements(
             mass,
             Optional.empty(),
-            Optional.of(Material.GRP),
-            Material.GRP.swampedDensity(),
-            Material.GRP.usualThickness(),
-            Material.GRP.usualThickness(),
+            Optional.empty(),
+            worst(Material::swampedDensity),
+            worst(Material::usualThickness),
+            worst(Material::usualThickness),
             stations,
             List.of());
     return new Boat(
@@ -72,7 +74,13 @@ final class BorrowedScript {
         assumed);
   }
 
+  /** Nobody asked what it is made of: it sinks as the heaviest and is as thick as the thickest. */
+  private static double worst(ToDoubleFunction<Material> of) {
+    return Arrays.stream(Material.values()).mapToDouble(of).max().orElseThrow();
+  }
+
   private static final String LEAN =
-      "A short look at a borrowed boat: fresh and sheltered water, a glass shell that lifts nothing"
-          + " (GRP), the floor on the bottom, no deck and nobody aboard are taken, not measured.";
+      "A short look at a borrowed boat: fresh and sheltered water, a shell that sinks as"
+          + " aluminium does and is as thick as planks (judgement), the floor on the bottom, no deck"
+          + " and nobody aboard are taken, not measured.";
 }

@@ -143,13 +143,14 @@ record Entry<T>(
     return doubts.stream().map(doubt -> doubt.apply(value)).flatMap(Optional::stream).findFirst();
   }
 
-  private static boolean isInsisted(String typed) {
-    return typed.strip().endsWith(INSISTED);
+  /** Only where there is something to doubt; a name may end in any word. */
+  private boolean isInsisted(String typed) {
+    return !doubts.isEmpty() && typed.strip().endsWith(INSISTED);
   }
 
-  private static String withoutInsisting(String typed) {
+  private String withoutInsisting(String typed) {
     String bare = typed.strip();
-    return bare.endsWith(INSISTED) ? bare.substring(0, bare.length() - INSISTED.length()) : bare;
+    return isInsisted(bare) ? bare.substring(0, bare.length() - INSISTED.length()) : bare;
   }
 
   private Reading<T> empty() {

@@ -9,7 +9,6 @@ import thwartwise.measure.ChoiceReader;
 
 /** What fills a chamber, and what is known of its seal. */
 record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
-  private static final int MONTHS_FRESH = 12;
   private static final int OLDEST_YEARS = 50;
 
   Filling filling(String key, String subject) {
@@ -104,7 +103,7 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   }
 
   private Optional<String> stale(LocalDate day) {
-    return day.isBefore(today.minusMonths(MONTHS_FRESH))
+    return SealTest.isStale(day, today)
         ? Optional.of("older than twelve months: it counts for nothing until tested again")
         : Optional.empty();
   }
@@ -129,7 +128,7 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   private double litresIn(String key, String subject) {
     double cubicMetres =
         replay.ask(
-            tape.litres(key + ".litresIn", subject + ", water that got through")
+            tape.leaked(key + ".litresIn", subject + ", water that got through")
                 .how("What leaked in or out in that time, measured with the jug; none is 0.")
                 .why("A chamber that leaks is not proven by having been tried.")
                 .within(tape.volume(0, 2.0, "volume of chambers in such boats")));

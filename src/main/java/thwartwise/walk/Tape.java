@@ -34,6 +34,11 @@ record Tape(UnitSystem system) {
     return quantity(key, subject, Dimension.VOLUME, "litres");
   }
 
+  /** Cubic metres that got in where none should: a guess counts as more. */
+  Entry<Double> leaked(String key, String subject) {
+    return quantity(key, subject, Dimension.VOLUME, "litres", HEAVIER);
+  }
+
   /** Watts. */
   Entry<Double> power(String key, String subject) {
     return quantity(key, subject, Dimension.POWER, system.isMetric() ? "kW" : "hp");
@@ -45,29 +50,35 @@ record Tape(UnitSystem system) {
   }
 
   private Entry<Double> quantity(String key, String subject, Dimension dimension, String unit) {
+    return quantity(key, subject, dimension, unit, share(dimension));
+  }
+
+  private Entry<Double> quantity(
+      String key, String subject, Dimension dimension, String unit, double whenGuessed) {
     QuantityReader reader = new QuantityReader(dimension, system);
     return Entry.of(
         key,
         subject,
         unit,
         system.examples(dimension),
-        typed -> reader.read(typed).then(this::counted));
+        typed -> reader.read(typed).then(q -> counted(q, whenGuessed)));
   }
 
-  /** A guess is counted on the poor side: more of what weighs, less of what lifts. */
-  private Reading<Double> counted(Quantity quantity) {
-    double si = quantity.si() * (quantity.guessed() ? share(quantity.dimension()) : 1);
+  /** A guess is counted on the poor side. */
+  private Reading<Double> counted(Quantity quantity, double whenGuessed) {
+    double si = quantity.si() * (quantity.guessed() ? whenGuessed : 1);
     String counted =
         si == quantity.si() ? "" : ", counted as " + system.show(si, quantity.dimension());
     String guess = quantity.guessed() ? GUESS + counted : "";
     return Reading.understood(si, quantity.understood() + guess);
   }
 
+  /** More of what weighs and drives, less of what lifts and of how long a test lasted. */
   private static double share(Dimension dimension) {
     return switch (dimension) {
-      case MASS -> HEAVIER;
-      case VOLUME -> SMALLER;
-      default -> 1;
+      case MASS, POWER -> HEAVIER;
+      case VOLUME, TIME -> SMALLER;
+      case LENGTH -> 1;
     };
   }
 
@@ -92,6 +103,11 @@ record Tape(UnitSystem system) {
 
   Range mass(double least, double most, String ofWhat) {
     return new Range(Dimension.MASS, system, least, most, ofWhat, false);
+  }
+
+  /** What a bare hull can weigh. */
+  Range hullMass() {
+    return mass(8, 800, "mass of any hull this is for").unlessInsisted();
   }
 
   Range volume(double least, double most, String ofWhat) {

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Filling;
+import thwartwise.boat.SealTest;
 import thwartwise.files.BoatFile;
 
 /** Unlikely answers are asked about, and guesses are counted on the poor side. */
@@ -62,6 +65,24 @@ class DoubtsTest {
                 + " as 60 l.");
     assertThat(FULL.accepted("hull.length", "about 3.7"))
         .isEqualTo("Length overall: 3.70 m, a guess");
+  }
+
+  /** A guess must not make a leak test better than it was. */
+  @Test
+  void a_guessed_leak_counts_as_more_and_a_guessed_time_as_less() {
+    Boat boat =
+        FULL.with("chamber.1.test.litresIn", "about 1")
+            .with("chamber.1.test.minutes", "about 20")
+            .boat();
+    SealTest test = ((Filling.Air) boat.chambers().get(0).filling()).test().orElseThrow();
+    assertThat(test.litresIn()).isEqualTo(1.25);
+    assertThat(test.minutes()).isEqualTo(15);
+    assertThat(Craft.of(boat, Sheet.TODAY).spaces().get(0).counting().share()).isZero();
+  }
+
+  @Test
+  void a_name_may_end_in_the_word_that_insists() {
+    assertThat(FULL.with("name", "Very Fine indeed").boat().name()).isEqualTo("Very Fine indeed");
   }
 
   @Test
