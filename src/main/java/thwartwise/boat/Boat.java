@@ -2,6 +2,7 @@ package thwartwise.boat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The whole boat file as it was measured.
@@ -70,21 +71,7 @@ public record Boat(
 
   /** The same boat somewhere else. */
   public Boat on(Waters others) {
-    return new Boat(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        bailer,
-        others,
-        measuredBy,
-        assumptions);
+    return with(hull, openings, chambers, places, kit, aboard, others, assumptions);
   }
 
   public Boat withOpenings(List<Opening> others) {
@@ -105,42 +92,13 @@ public record Boat(
 
   /** The same, its bare hull weighed again. */
   public Boat withHullMass(double mass) {
-    return new Boat(
-        name,
-        water,
-        hull.weighing(mass),
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        bailer,
-        waters,
-        measuredBy,
-        assumptions);
+    return with(hull.weighing(mass), openings, chambers, places, kit, aboard, waters, assumptions);
   }
 
   /** The same with more that was taken for granted. */
   public Boat assuming(List<String> more) {
-    List<String> all = new java.util.ArrayList<>(assumptions);
-    all.addAll(more);
-    return new Boat(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        bailer,
-        waters,
-        measuredBy,
-        all);
+    List<String> all = Stream.concat(assumptions.stream(), more.stream()).toList();
+    return with(hull, openings, chambers, places, kit, aboard, waters, all);
   }
 
   public Boat withAboard(List<Person> others) {
@@ -153,10 +111,22 @@ public record Boat(
       List<Place> newPlaces,
       List<Kit> newKit,
       List<Person> newAboard) {
+    return with(hull, newOpenings, newChambers, newPlaces, newKit, newAboard, waters, assumptions);
+  }
+
+  private Boat with(
+      HullMeasurements newHull,
+      List<Opening> newOpenings,
+      List<Chamber> newChambers,
+      List<Place> newPlaces,
+      List<Kit> newKit,
+      List<Person> newAboard,
+      Waters newWaters,
+      List<String> newAssumptions) {
     return new Boat(
         name,
         water,
-        hull,
+        newHull,
         newOpenings,
         newChambers,
         newPlaces,
@@ -165,9 +135,9 @@ public record Boat(
         propulsion,
         cleats,
         bailer,
-        waters,
+        newWaters,
         measuredBy,
-        assumptions);
+        newAssumptions);
   }
 
   public double kitMass() {

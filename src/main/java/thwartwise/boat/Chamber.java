@@ -19,6 +19,11 @@ public record Chamber(
     boolean mirrored,
     boolean limberHole) {
 
+  /** The same space with something else in it, or something else known of its seal. */
+  public Chamber filledWith(Filling other) {
+    return new Chamber(name, box, other, measuredVolume, mirrored, limberHole);
+  }
+
   /** A chamber that water in the bilge cannot run past. */
   public Chamber(
       String name, Box box, Filling filling, Optional<Double> measuredVolume, boolean mirrored) {

@@ -17,14 +17,6 @@ public record Counting(double share, double ifProven, String why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
   private static final double FOAM_SHARE = 0.9;
 
-  private static final int FRESH_MONTHS = 12;
-
-  /** Pattern of a youth training-dinghy class: at most one litre in any compartment (READ). */
-  private static final double MOST_LITRES = 1.0;
-
-  /** Shorter than this shows nothing (judgement; that class floods for fifteen minutes). */
-  private static final double LEAST_MINUTES = 10;
-
   /** The figures by which a chamber counts, with their sources. */
   public static String figures() {
     return String.format(
@@ -32,9 +24,9 @@ public record Counting(double share, double ifProven, String why) {
         "A chamber of air counts when a test of at least %.0f minutes (judgement) let in at most"
             + " %.0f litre (a youth dinghy class, READ) within the last %d months; of fastened"
             + " closed-cell foam %.0f %% counts (judgement).",
-        LEAST_MINUTES,
-        MOST_LITRES,
-        FRESH_MONTHS,
+        SealTest.LEAST_MINUTES,
+        SealTest.MOST_LITRES,
+        SealTest.FRESH_MONTHS,
         100 * FOAM_SHARE);
   }
 
@@ -68,8 +60,8 @@ public record Counting(double share, double ifProven, String why) {
     return String.format(
         Locale.ROOT,
         "at least %.0f minutes, and at most %.0f litre may come in",
-        LEAST_MINUTES,
-        MOST_LITRES);
+        SealTest.LEAST_MINUTES,
+        SealTest.MOST_LITRES);
   }
 
   /** The batteries and chargers a chamber holds: because of them it is vented and never sealed. */
@@ -132,18 +124,20 @@ public record Counting(double share, double ifProven, String why) {
     if (test.date().isAfter(today)) {
       return new Counting(0, smaller, "its leak test is dated in the future, " + test.date());
     }
-    if (test.date().plusMonths(FRESH_MONTHS).isBefore(today)) {
+    if (test.isStale(today)) {
       return new Counting(
           0, smaller, "its leak test of " + test.date() + " is over twelve months old: test again");
     }
-    if (!(test.minutes() >= LEAST_MINUTES)) {
+    if (!(test.minutes() >= SealTest.LEAST_MINUTES)) {
       return new Counting(
           0,
           smaller,
           String.format(
-              Locale.ROOT, "its leak test lasted under %.0f minutes: test longer", LEAST_MINUTES));
+              Locale.ROOT,
+              "its leak test lasted under %.0f minutes: test longer",
+              SealTest.LEAST_MINUTES));
     }
-    if (!(test.litresIn() <= MOST_LITRES)) {
+    if (!(test.litresIn() <= SealTest.MOST_LITRES)) {
       return new Counting(
           0,
           0,
@@ -151,7 +145,7 @@ public record Counting(double share, double ifProven, String why) {
               Locale.ROOT,
               "its leak test let in %.1f litres, over %.0f: find the leak and test again",
               test.litresIn(),
-              MOST_LITRES));
+              SealTest.MOST_LITRES));
     }
     return new Counting(smaller, smaller, "proven " + test.date() + " by " + test.by());
   }

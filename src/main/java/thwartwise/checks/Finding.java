@@ -39,6 +39,11 @@ public record Finding(
 
   /** What was asked about; which of its measures this is stands behind a comma. */
   public String subject() {
+    return subject(check);
+  }
+
+  /** The same of a check's name alone. */
+  public static String subject(String check) {
     return check.split(",")[0];
   }
 

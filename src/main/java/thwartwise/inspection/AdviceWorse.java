@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.Optional;
+import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 
@@ -15,6 +16,6 @@ public record AdviceWorse(
 
   /** What was asked about; which of its measures it is stands behind a comma. */
   public String subject() {
-    return check.split(",")[0];
+    return Finding.subject(check);
   }
 }

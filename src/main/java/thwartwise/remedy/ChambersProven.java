@@ -3,6 +3,7 @@ package thwartwise.remedy;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Counting;
@@ -59,12 +60,6 @@ final class ChambersProven {
   /** The same chamber with a fresh test that shows it tight. */
   static Chamber proven(Chamber chamber, LocalDate today) {
     SealTest test = new SealTest(today, "leak test", 20, 0, "whoever does it");
-    return new Chamber(
-        chamber.name(),
-        chamber.box(),
-        new Filling.Air(Seal.PROVEN, java.util.Optional.of(test)),
-        chamber.measuredVolume(),
-        chamber.mirrored(),
-        chamber.limberHole());
+    return chamber.filledWith(new Filling.Air(Seal.PROVEN, Optional.of(test)));
   }
 }

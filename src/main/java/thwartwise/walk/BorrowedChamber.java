@@ -24,11 +24,6 @@ record BorrowedChamber(
   private static final String BOW = "bow";
   private static final String STERN = "stern";
 
-  /** What the question asks the written test to show at least; the poor end of it is kept. */
-  private static final double MINUTES = 10;
-
-  private static final double LITRES_IN = 1;
-
   List<Chamber> chambers() {
     boolean shown =
         replay.ask(
@@ -103,10 +98,15 @@ record BorrowedChamber(
             .within(tape.length(0.05, most, "height of what it lies under")));
   }
 
+  /** Of what the question asks the paper to show, the poor end is kept. */
   private SealTest test() {
     FillingQuestions asked = new FillingQuestions(replay, tape, today);
     LocalDate day = asked.day("short.test", "The paper");
     return new SealTest(
-        day, "as the paper shown says", MINUTES, LITRES_IN, asked.by("short.test", "The chamber"));
+        day,
+        "as the paper shown says",
+        SealTest.LEAST_MINUTES,
+        SealTest.MOST_LITRES,
+        asked.by("short.test", "The chamber"));
   }
 }

@@ -123,7 +123,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                     "A bathroom scale under each end in turn, the other end on a block of the same",
                     "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
                 .why("Every kilogram of boat is one less of people.")
-                .within(tape.mass(8, 800, "mass of any hull this is for").unlessInsisted())
+                .within(tape.hullMass())
                 .optional(Tape.kilograms(heavy) + ", a heavy guess"));
     if (weighed.isEmpty()) {
       assumed.add(

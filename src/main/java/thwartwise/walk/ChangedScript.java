@@ -9,7 +9,6 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
-import thwartwise.boat.SealTest;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
 
@@ -19,7 +18,6 @@ import thwartwise.measure.UnitSystem;
  */
 final class ChangedScript {
   private static final int MOST = 40;
-  private static final int MONTHS_FRESH = 12;
 
   private final LocalDate today;
   private final KnownBoats known;
@@ -150,14 +148,7 @@ final class ChangedScript {
   }
 
   static Boat filled(Boat boat, Chamber changed, Filling filling) {
-    Chamber now =
-        new Chamber(
-            changed.name(),
-            changed.box(),
-            filling,
-            changed.measuredVolume(),
-            changed.mirrored(),
-            changed.limberHole());
+    Chamber now = changed.filledWith(filling);
     return boat.withChambers(boat.chambers().stream().map(c -> c == changed ? now : c).toList());
   }
 
@@ -177,8 +168,7 @@ final class ChangedScript {
                     .mass(at.key() + ".mass", "Mass of the bare hull, weighed again")
                     .how("Emptied of all that is not built in: a bathroom scale under each end.")
                     .why("Paint, mending and soaked wood weigh more than they look.")
-                    .within(
-                        at.tape().mass(8, 800, "mass of any hull this is for").unlessInsisted()));
+                    .within(at.tape().hullMass()));
     return boat.withHullMass(mass);
   }
 
@@ -201,11 +191,7 @@ final class ChangedScript {
 
     private boolean isStale(Chamber chamber) {
       return chamber.filling() instanceof Filling.Air air
-          && air.test().map(SealTest::date).filter(this::isOld).isPresent();
-    }
-
-    private boolean isOld(LocalDate date) {
-      return date.isBefore(today.minusMonths(MONTHS_FRESH));
+          && air.test().filter(test -> test.isStale(today)).isPresent();
     }
 
     private Boat again(Boat boat, Chamber chamber) {

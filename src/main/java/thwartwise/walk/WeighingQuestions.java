@@ -48,7 +48,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline) {
                 "Empty it of all that is not built in. One bathroom scale under each end on a",
                 "narrow block, at the same time, level: add the two readings.")
             .why("Everything the boat can carry comes after this. A guess is worth nothing.")
-            .within(tape.mass(8, 800, "mass of any hull this is for").unlessInsisted()));
+            .within(tape.hullMass()));
   }
 
   /** Level on two narrow blocks: the centre divides the distance as the other reading does. */
