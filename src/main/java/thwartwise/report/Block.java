@@ -79,6 +79,13 @@ sealed interface Block {
     }
   }
 
+  record Rows(Table table) implements Block {
+    @Override
+    public void in(Form form) {
+      form.table(table);
+    }
+  }
+
   record Drawing(Drawn drawn) implements Block {
     @Override
     public void in(Form form) {

@@ -8,10 +8,6 @@ import thwartwise.record.InspectionRecord;
  * Half a page for the lid of the locker: what whoever steps in must know, and until when it holds.
  */
 final class Card {
-  private static final String NO_PLATE =
-      "A recommendation, not a capacity plate and not a builder's plate";
-  private static final String LOCAL =
-      "Local rules come first, and whoever is in charge of the water has the last word";
   private static final String AFTER_WORK =
       "Launch only after the things listed on the page of this record are done";
   private static final int REASONS = 3;
@@ -34,7 +30,7 @@ final class Card {
       page.point(SwampedWords.of(report.atLimit().swamped()));
       waters(page, report.waters());
     }
-    page.gap().paragraph(LOCAL, NO_PLATE, "Never rely on this card alone");
+    page.gap().paragraph(Deferral.LAST_WORD, Deferral.NO_PLATE, "Never rely on this card alone");
     return page.paragraph(GoodUntil.words(inspection)).paragraph(from(inspection, number));
   }
 

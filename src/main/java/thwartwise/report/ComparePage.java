@@ -17,6 +17,16 @@ public final class ComparePage {
   private ComparePage() {}
 
   public static String of(KeptRecord before, KeptRecord after) {
+    return page(before, after).toString();
+  }
+
+  /** The same as a whole HTML file. */
+  public static String html(KeptRecord before, KeptRecord after) {
+    return HtmlDocument.of(
+        page(before, after), before.handle() + " and " + after.handle(), "page", "");
+  }
+
+  private static Page page(KeptRecord before, KeptRecord after) {
     Comparison comparison = Comparison.of(before.inspection(), after.inspection());
     Page page = new Page().title(after.inspection().boat().name() + ": before and after");
     page.paragraph("Before: " + head(before)).paragraph("After: " + head(after));
@@ -26,7 +36,11 @@ public final class ComparePage {
     AnswersCompared.outcomes(page, comparison.answers());
     margins(page, comparison.margins());
     AnswersCompared.figures(page, comparison.answers());
-    return page.toString();
+    return page.gap()
+        .paragraph(
+            "Each record's own page says for which waters and on what conditions its figures hold",
+            Deferral.NO_PLATE,
+            Deferral.LAST_WORD);
   }
 
   private static String head(KeptRecord record) {

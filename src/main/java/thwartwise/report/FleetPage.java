@@ -9,30 +9,43 @@ import thwartwise.record.InspectionRecord;
 
 /** The boats of a group in one table. */
 public final class FleetPage {
+  private static final List<Table.Column> COLUMNS =
+      List.of(
+          new Table.Column("Boat", 16),
+          new Table.Column("Inspected", 10),
+          new Table.Column("Verdict", 17),
+          new Table.Column("Crew", 10),
+          new Table.Column("Load", 7),
+          new Table.Column("Overdue", 15));
+
   private FleetPage() {}
 
   public static String of(List<FleetRow> rows, LocalDate today) {
-    Page page = new Page().title("Boats on " + today);
-    Columns table = new Columns(page, 16, 10, 17, 10, 7, 15);
-    table.heads("Boat", "Inspected", "Verdict", "Crew", "Load", "Overdue");
-    for (FleetRow row : rows) {
-      write(table, row);
-      page.gap();
-    }
-    page.paragraph(
-        "Crew and load are what the last record recommends, people dressed and with life jackets"
-            + " on",
-        "A recommendation, not a capacity plate");
-    return page.toString();
+    return page(rows, today).toString();
   }
 
-  private static void write(Columns table, FleetRow row) {
+  /** The same as a whole HTML file. */
+  public static String html(List<FleetRow> rows, LocalDate today) {
+    return HtmlDocument.of(page(rows, today), "Boats on " + today, "page", "");
+  }
+
+  private static Page page(List<FleetRow> rows, LocalDate today) {
+    return new Page()
+        .title("Boats on " + today)
+        .table(new Table(COLUMNS, rows.stream().map(FleetPage::cells).toList()))
+        .paragraph(
+            "Crew and load are what the last record recommends, people dressed and with life"
+                + " jackets on; its page says for which waters and on what conditions",
+            Deferral.NO_PLATE,
+            Deferral.LAST_WORD);
+  }
+
+  private static List<String> cells(FleetRow row) {
     if (row instanceof FleetRow.OfFile file) {
-      table.wide(file.name(), "Cannot be used: " + file.message());
-      return;
+      return List.of(file.name(), "Cannot be used: " + file.message());
     }
     FleetRow.OfBoat boat = (FleetRow.OfBoat) row;
-    table.row(
+    return List.of(
         boat.name(),
         inspected(boat),
         boat.last().map(FleetPage::verdict).orElse("none"),

@@ -17,7 +17,7 @@ final class FootSection {
   static void write(Page page, InspectionRecord inspection) {
     page.heading("This page");
     page.paragraph(
-        "This is a recommendation, not a capacity plate and not a builder's plate",
+        Deferral.NO_PLATE,
         "Limits: " + inspection.report().ruleSet(),
         "Beside a source, READ means that the figure was seen there, FROM MEMORY that it was"
             + " recalled, judgement that it is our own",

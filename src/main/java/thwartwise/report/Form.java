@@ -22,6 +22,8 @@ interface Form {
 
   void load(LoadBar bar);
 
+  void table(Table table);
+
   void drawn(Drawn drawn);
 
   void writtenOn(String label);

@@ -18,7 +18,7 @@ final class GlanceSection {
     Report report = inspection.report();
     page.banner(Verdict.of(report).words());
     loadedSo(page, inspection);
-    page.paragraph("A recommendation, not a capacity plate and not a builder's plate");
+    page.paragraph(Deferral.NO_PLATE);
     first(page, AdviceSection.first(report.advice()));
   }
 

@@ -16,6 +16,7 @@ final class HtmlDocument {
       <html lang="en" xml:lang="en" xmlns="http://www.w3.org/1999/xhtml">
       <head>
       <meta charset="utf-8"/>
+      <meta name="generator" content="thwartwise"/>
       <meta name="viewport" content="width=device-width, initial-scale=1"/>
       <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"/>
       """;

@@ -94,6 +94,11 @@ final class HtmlForm implements Form {
   }
 
   @Override
+  public void table(Table table) {
+    alone(HtmlTable.of(table));
+  }
+
+  @Override
   public void drawn(Drawn drawn) {
     alone(
         "<figure class=\"drawn\"><h3>"

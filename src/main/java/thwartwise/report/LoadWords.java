@@ -31,7 +31,7 @@ final class LoadWords {
     page.gap();
     page.paragraph(
         "Weigh yourselves: never more than " + kg(Shown.down(crew.load(), 0)) + " in all",
-        "A recommendation, not a capacity plate and not a builder's plate");
+        Deferral.NO_PLATE);
   }
 
   private static String item(Kit kit) {

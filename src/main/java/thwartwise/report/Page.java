@@ -58,6 +58,10 @@ final class Page {
     return with(new Block.Load(bar));
   }
 
+  Page table(Table table) {
+    return with(new Block.Rows(table));
+  }
+
   /** A picture, for the forms that can show one; the sentences of the page do without it. */
   Page drawn(Drawn drawn) {
     return with(new Block.Drawing(drawn));

@@ -121,7 +121,7 @@ public final class SeatsPage {
 
   private static void cautions(Page page) {
     page.heading("Before anybody steps in");
-    page.point("This is a recommendation, not a capacity plate", "Local rules come first");
+    page.point(Deferral.NO_PLATE, Deferral.LAST_WORD);
     page.point(
         "Weigh yourselves",
         "A youth nobody weighed counts as heavy as nineteen in twenty of that age, a day before"

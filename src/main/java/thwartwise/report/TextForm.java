@@ -83,6 +83,11 @@ final class TextForm implements Form {
     return at > bar.limit() ? '!' : at < bar.kit() ? 'k' : at < bar.used() ? 'p' : '.';
   }
 
+  @Override
+  public void table(Table table) {
+    TextTable.lines(table).forEach(this::line);
+  }
+
   /** The sentences of the page tell what its pictures show. */
   @Override
   public void drawn(Drawn drawn) {}

@@ -69,9 +69,9 @@ public final class TodayPage {
 
   private static final List<String> CAUTIONS =
       List.of(
-          "Local rules come first, and whoever is in charge of the water has the last word.",
-          "This is a recommendation, not a capacity plate and not a builder's plate.",
-          "Never rely on this list alone: with any doubt stay ashore.");
+          Deferral.LAST_WORD,
+          Deferral.NO_PLATE,
+          "Never rely on this list alone: with any doubt stay ashore");
 
   /** What is kept of it: everything asked and answered. */
   public static String kept(InspectionRecord inspection, List<Answered> answers, String ending) {

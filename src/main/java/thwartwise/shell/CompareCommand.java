@@ -36,7 +36,7 @@ final class CompareCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(BOAT_NAME, OptionWord.FOLDER);
+    return List.of(BOAT_NAME, OptionWord.HTML, OptionWord.FOLDER);
   }
 
   @Override
@@ -48,6 +48,7 @@ final class CompareCommand implements ShellCommand {
 
           compare custard-tart/1 custard-tart/2
           compare --boat "Custard Tart" 1 2
+          compare --html refit.html custard-tart/1 custard-tart/2
 
         Nothing is worked out anew. Exits with 0 when it ran, with 2 when a record
         cannot be used.
@@ -64,7 +65,11 @@ final class CompareCommand implements ShellCommand {
     Given given = new Given(context);
     KeptRecord before = found(named.get(0).value(), given);
     KeptRecord after = found(named.get(1).value(), given);
-    context.outputWriter().println(ComparePage.of(before, after).stripTrailing());
+    String told =
+        given.has(OptionWord.HTML)
+            ? given.kept(ComparePage.html(before, after))
+            : ComparePage.of(before, after).stripTrailing();
+    context.outputWriter().println(told);
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 

@@ -40,7 +40,7 @@ final class FleetCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(CSV, OptionWord.FOLDER);
+    return List.of(CSV, OptionWord.HTML, OptionWord.FOLDER);
   }
 
   @Override
@@ -63,16 +63,24 @@ final class FleetCommand implements ShellCommand {
   @Override
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
+    if (given.has(CSV) && given.has(OptionWord.HTML)) {
+      throw UsageError.refused(this, "--csv and --html are two forms of one table. Leave one out.");
+    }
     LocalDate today = inspector.today();
     List<FleetRow> rows = FleetFolder.rows(folder(context, given), today);
-    PrintWriter out = context.outputWriter();
-    if (given.has(CSV)) {
+    print(rows, today, given, context.outputWriter());
+    boolean due = rows.stream().anyMatch(FleetRow::needsSeeingTo);
+    return (due ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
+  }
+
+  private static void print(List<FleetRow> rows, LocalDate today, Given given, PrintWriter out) {
+    if (given.has(OptionWord.HTML)) {
+      out.println(given.kept(FleetPage.html(rows, today)));
+    } else if (given.has(CSV)) {
       out.print(FleetCsv.of(rows));
     } else {
       out.println(FleetPage.of(rows, today).stripTrailing());
     }
-    boolean due = rows.stream().anyMatch(FleetRow::needsSeeingTo);
-    return (due ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
   }
 
   private static Path folder(CommandContext context, Given given) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
+import thwartwise.files.PageFile;
 import thwartwise.files.Workspace;
+import thwartwise.record.Printable;
 
 /** What was typed after a command's name, in the kinds commands ask for. */
 record Given(CommandContext context) {
@@ -31,6 +33,17 @@ record Given(CommandContext context) {
         .filter(given -> option.name().equals(given.longName()))
         .map(given -> asPath(given.value()))
         .toList();
+  }
+
+  /**
+   * Keeps a page in the file of {@link OptionWord#HTML}.
+   *
+   * @return where it is, in words
+   */
+  String kept(String page) {
+    Path file = path(OptionWord.HTML);
+    PageFile.write(file, page);
+    return "The page is in " + Printable.of(file.toString()) + ". Open it in a browser.";
   }
 
   /** The folder of boats, drafts and records: the one named, or the one in the user's home. */

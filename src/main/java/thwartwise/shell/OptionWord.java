@@ -15,6 +15,8 @@ record OptionWord(String name, String value, String meaning, boolean required) {
   static final OptionWord JSON =
       new OptionWord("json", "", "print the report as JSON and nothing else", false);
   static final OptionWord BY = new OptionWord("by", "NAME", "who makes this inspection", false);
+  static final OptionWord HTML =
+      new OptionWord("html", "FILE", "write it into that file as a page to show and print", false);
   static final OptionWord FOLDER =
       new OptionWord("folder", "DIR", "where boats, drafts and records are kept", false);
 

@@ -66,6 +66,10 @@ class ComparePageTest {
             After the allowance for tape and scales, in the worst seating allowed; each with
             the crew of its own record.
             * Freeboard at rest: from 0.30 m to 0.24 m; at least 0.20 m.
+
+            Each record's own page says for which waters and on what conditions its figures
+            hold. A recommendation, not a capacity plate and not a builder's plate. Local
+            rules come first, and whoever is in charge of the water has the last word.
             """);
   }
 
@@ -85,6 +89,10 @@ class ComparePageTest {
             ------------------------------------------------
             As loaded:
             * Freeboard at rest: meets; from 0.23 m to 0.22 m; at least 0.20 m.
+
+            Each record's own page says for which waters and on what conditions its figures
+            hold. A recommendation, not a capacity plate and not a builder's plate. Local
+            rules come first, and whoever is in charge of the water has the last word.
             """);
   }
 
@@ -194,6 +202,22 @@ class ComparePageTest {
         .contains(
             "Soup-ladle/1 was changed after it was kept: its content does not fit its hash. Do not"
                 + " rely on it.");
+  }
+
+  @Test
+  void as_a_page_for_a_browser_it_says_the_same() {
+    Report before = report(crew(2, 190.4, 230, 0.30), Outcome.MEETS, 0.2391);
+    Report after = report(crew(1, 110.9, 180, 0.24), Outcome.FALLS_SHORT, 0.1811);
+    KeptRecord first = kept(1, SampleRecords.of(boat, before), true);
+    KeptRecord second =
+        kept(2, later(SampleBoats.withKit(boat, "<b>second</b> battery", 22), after), true);
+    ParsedPage page = ParsedPage.of(ComparePage.html(first, second));
+    String bare = ComparePage.of(first, second).replaceAll("(?m)^(\\* |[-=]+$)", "");
+    assertThat(page.text()).isEqualTo(bare.replaceAll("\\s+", " ").strip());
+    assertThat(page.all("b")).isEmpty();
+    assertThat(page.all("h2")).hasSize(4);
+    assertThat(ParsedPage.words(page.all("title").get(0)))
+        .isEqualTo("soup-ladle/1 and soup-ladle/2");
   }
 
   @Test

@@ -6,7 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.record.FleetRow;
+import thwartwise.record.Printable;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 
@@ -44,7 +47,9 @@ class FleetPageTest {
                              Close the open quote or bracket, or copy it again.
 
             Crew and load are what the last record recommends, people dressed and with life
-            jackets on. A recommendation, not a capacity plate.
+            jackets on; its page says for which waters and on what conditions. A
+            recommendation, not a capacity plate and not a builder's plate. Local rules come
+            first, and whoever is in charge of the water has the last word.
             """);
   }
 
@@ -59,5 +64,34 @@ class FleetPageTest {
             LocalDate.of(2026, 6, 20));
     assertThat(page.lines()).allMatch(line -> Wrap.columns(line) <= 80);
     assertThat(page).doesNotContain("\u001b");
+  }
+
+  @ParameterizedTest
+  @MethodSource("thwartwise.report.OddNames#all")
+  void as_a_page_for_a_browser_an_odd_name_is_words_and_nothing_else(String name) {
+    String html =
+        FleetPage.html(
+            List.of(
+                new FleetRow.OfBoat(
+                    name,
+                    Optional.of(OddNames.in(SampleBoat.boat(), name)),
+                    List.of("leak test of " + name)),
+                new FleetRow.OfFile(name, name)),
+            LocalDate.of(2026, 6, 20));
+    ParsedPage page = ParsedPage.of(html);
+    String shown = Printable.of(name.strip().replaceAll("\\s+", " "));
+    assertThat(page.all("th").stream().map(ParsedPage::words))
+        .containsSequence("Boat", "Inspected", "Verdict", "Crew", "Load", "Overdue", shown)
+        .endsWith(shown);
+    assertThat(page.all("script")).isEmpty();
+    assertThat(page.text())
+        .containsSubsequence(
+            "Boats on 2026-06-20",
+            "Nothing found against it within the limits of this inspection",
+            "one adult, 110 kg",
+            "140 kg",
+            "Cannot be used: ",
+            "not a capacity plate",
+            "Local rules come first");
   }
 }

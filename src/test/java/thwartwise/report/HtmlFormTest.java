@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class HtmlFormTest {
@@ -77,5 +78,38 @@ class HtmlFormTest {
   void figures_and_banners_are_set_apart_in_text_too() {
     assertThat(new Page().banner("Launch held").figure("110 kg", "people in all").toString())
         .isEqualTo("*** Launch held\n110 kg    people in all\n");
+  }
+
+  @Test
+  void a_table_names_its_columns_in_every_cell_and_a_last_cell_takes_the_room_left() {
+    Table table =
+        new Table(
+            List.of(
+                new Table.Column("Boat", 9),
+                new Table.Column("Crew", 6),
+                new Table.Column("kg", 4)),
+            List.of(List.of("<Egg>", "one", "90"), List.of("Tin", "not & known")));
+    assertThat(HtmlForm.of(new Page().table(table)))
+        .isEqualTo(
+            """
+            <table>
+            <colgroup><col style="width: 47%"/><col style="width: 31%"/><col style="width: 21%"/></colgroup>
+            <thead><tr><th scope="col">Boat</th><th scope="col">Crew</th><th scope="col">kg</th></tr></thead>
+            <tbody>
+            <tr><th scope="row">&lt;Egg&gt;</th><td data-head="Crew">one</td><td data-head="kg">90</td></tr>
+            <tr><th scope="row">Tin</th><td colspan="2">not &amp; known</td></tr>
+            </tbody>
+            </table>
+            """);
+    assertThat(new Page().table(table).toString())
+        .isEqualTo(
+            """
+            Boat      Crew   kg
+            --------- ------ ----
+            <Egg>     one    90
+
+            Tin       not & known
+
+            """);
   }
 }

@@ -88,6 +88,28 @@ class CompareCommandTest {
         .isEqualTo(file + ": this is a boat file, wanted a record file. Name another file.\n");
   }
 
+  @Test
+  void a_page_for_a_browser_is_kept_where_it_is_wanted_and_takes_the_place_of_ours_only()
+      throws IOException {
+    keepTwo();
+    Path page = temp.resolve("new/refit.html");
+    for (int turn = 0; turn < 2; turn++) {
+      TestShell shell = TestShell.open();
+      assertThat(shell.run("compare", "1", "2", "--html", page.toString(), "--folder", folder()))
+          .isZero();
+      assertThat(shell.out()).isEqualTo("The page is in " + page + ". Open it in a browser.\n");
+      assertThat(Files.readString(page)).contains("<li>Kit added: anchor 5\u00a0kg.</li>");
+    }
+    Path other = Files.writeString(temp.resolve("mine.html"), "<p>mine</p>");
+    TestShell refused = TestShell.open();
+    assertThat(refused.run("compare", "1", "2", "--html", other.toString(), "--folder", folder()))
+        .isEqualTo(2);
+    assertThat(refused.err())
+        .isEqualTo(
+            other + ": is there already and is no page of this program. Name another file.\n");
+    assertThat(Files.readString(other)).isEqualTo("<p>mine</p>");
+  }
+
   private void keepTwo() throws IOException {
     inspect(madeUp(), SampleBoats.plain());
     inspect(madeUp(), SampleBoats.withKit(SampleBoats.plain(), "anchor", 5));

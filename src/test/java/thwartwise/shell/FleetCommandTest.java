@@ -108,6 +108,21 @@ class FleetCommandTest {
             empty + ": there are no boats and no records here. Name the folder that holds them.\n");
   }
 
+  @Test
+  void the_table_is_kept_as_a_page_for_a_browser() throws IOException {
+    inspect(save(SampleBoats.plain()));
+    Path page = temp.resolve("boats.html");
+    TestShell shell = TestShell.open();
+    assertThat(shell.run("fleet", "--folder", folder().toString(), "--html", page.toString()))
+        .isZero();
+    assertThat(shell.out()).isEqualTo("The page is in " + page + ". Open it in a browser.\n");
+    assertThat(Files.readString(page)).contains("<th scope=\"row\">Soup Ladle</th>");
+    TestShell both = TestShell.open();
+    assertThat(both.run("fleet", "--csv", "--html", page.toString())).isEqualTo(2);
+    assertThat(both.err())
+        .isEqualTo("fleet: --csv and --html are two forms of one table. Leave one out.\n");
+  }
+
   private String csv(int code) {
     TestShell shell = TestShell.open();
     assertThat(shell.run("fleet", "--folder", folder().toString(), "--csv")).isEqualTo(code);

@@ -42,7 +42,7 @@ class SeatsCommandTest {
 
             That comes to 118 kg at the most, dressed.
             """)
-        .contains("This is a recommendation, not a capacity plate.")
+        .contains("A recommendation, not a capacity plate and not a builder's plate.")
         .doesNotContain("stays ashore");
     assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
   }

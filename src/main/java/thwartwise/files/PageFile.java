@@ -1,0 +1,39 @@
+package thwartwise.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** A page kept where somebody wants it. It may take the place of an older page of ours only. */
+public final class PageFile {
+  private static final String OWN = "<title>";
+
+  private PageFile() {}
+
+  /**
+   * @param page a whole HTML file; what comes before its title is the same in every page of ours
+   */
+  public static void write(Path target, String page) {
+    Path whole = target.toAbsolutePath();
+    Spot spot = Spot.whole(target.toString());
+    if (Files.exists(whole, LinkOption.NOFOLLOW_LINKS) && !isOurs(whole, page)) {
+      throw spot.fault("is there already and is no page of this program. Name another file.");
+    }
+    AtomicFile.write(whole, page);
+  }
+
+  private static boolean isOurs(Path file, String page) {
+    byte[] start = page.substring(0, page.indexOf(OWN)).getBytes(StandardCharsets.UTF_8);
+    if (!Files.isRegularFile(file)) {
+      return false;
+    }
+    try (var in = Files.newInputStream(file)) {
+      return Arrays.equals(start, in.readNBytes(start.length));
+    } catch (IOException e) {
+      return false;
+    }
+  }
+}
