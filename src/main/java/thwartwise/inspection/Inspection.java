@@ -44,7 +44,7 @@ public final class Inspection {
   private final Supplier<Trial> limit;
   private final Supplier<List<Finding>> atLimit;
   private final Supplier<List<Finding>> findings = Once.of(this::allFindings);
-  private final Supplier<List<Finding>> limiting = Once.of(this::askWhatLimits);
+  private final Supplier<List<Finding>> limiting;
 
   private Inspection(Craft craft, RuleBook book, LocalDate date) {
     this.craft = craft;
@@ -58,6 +58,7 @@ public final class Inspection {
     this.amounts = Once.of(() -> applied.amounts(limits));
     this.limit = Once.of(() -> atLimit(limits.crew(recommendation().people())));
     this.atLimit = Once.of(this::atLimitFindings);
+    this.limiting = Once.of(this::askWhatLimits);
   }
 
   /** The same boat with others aboard: what it can carry is known already. */
@@ -73,6 +74,7 @@ public final class Inspection {
     this.amounts = other.amounts;
     this.limit = other.limit;
     this.atLimit = other.atLimit;
+    this.limiting = Once.of(this::askWhatLimits);
   }
 
   /** The same boat, crewed as is recommended for another. */
@@ -86,6 +88,7 @@ public final class Inspection {
     this.limits = limits;
     this.recommendation = recommendation;
     this.amounts = same.amounts;
+    this.limiting = same.limiting;
     this.limit = Once.of(() -> atLimit(limits.crew(recommendation().people())));
     this.atLimit = Once.of(this::atLimitFindings);
   }

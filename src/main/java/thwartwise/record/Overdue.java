@@ -10,11 +10,11 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 
-/** What of a boat is due again on a day, in words. */
+/**
+ * What of a boat is due again on a day, in words. An inspection holds no longer than a leak test
+ * (judgement).
+ */
 final class Overdue {
-  /** As long as a leak test counts; judgement for the inspection as a whole. */
-  private static final int MONTHS = 12;
-
   private Overdue() {}
 
   /**
@@ -29,7 +29,7 @@ final class Overdue {
     if (last.isEmpty()) {
       due.add("never inspected");
     }
-    last.filter(day -> old(day, today))
+    last.filter(day -> SealTest.isStale(day, today))
         .ifPresent(day -> due.add("last inspection over twelve months ago"));
     if (changed) {
       due.add("boat file changed since the last record");
@@ -42,12 +42,8 @@ final class Overdue {
     return chamber.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN
         ? air.test()
             .map(SealTest::date)
-            .filter(date -> old(date, today))
+            .filter(date -> SealTest.isStale(date, today))
             .map(date -> "leak test of " + chamber.name() + " of " + date)
         : Optional.empty();
-  }
-
-  private static boolean old(LocalDate day, LocalDate today) {
-    return day.plusMonths(MONTHS).isBefore(today);
   }
 }

@@ -17,7 +17,6 @@ import thwartwise.record.InspectionRecord;
  * after which a leak test is stale), and no longer than the leak tests it counts on.
  */
 final class GoodUntil {
-  private static final int MONTHS = 12;
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
 
@@ -26,7 +25,7 @@ final class GoodUntil {
   static LocalDate lastDay(InspectionRecord inspection) {
     LocalDate inspected = inspection.date().toLocalDate();
     return Stream.concat(Stream.of(inspected), testsCountedOn(inspection))
-        .map(day -> day.plusMonths(MONTHS))
+        .map(day -> day.plusMonths(SealTest.FRESH_MONTHS))
         .min(LocalDate::compareTo)
         .orElseThrow();
   }

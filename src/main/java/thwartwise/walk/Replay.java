@@ -37,8 +37,12 @@ final class Replay {
   List<String> guesses() {
     return given.stream()
         .filter(g -> isGuess(g.understood()))
-        .map(g -> "Guessed, not measured: " + g.line() + ".")
+        .map(g -> "Guessed, not measured: " + g.line() + basis(g.understood()) + ".")
         .toList();
+  }
+
+  private static String basis(String understood) {
+    return understood.contains(Tape.COUNTED) ? " (judgement)" : "";
   }
 
   private static boolean isGuess(String understood) {

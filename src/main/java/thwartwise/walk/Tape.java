@@ -11,6 +11,9 @@ record Tape(UnitSystem system) {
   /** Behind the repeat of what was guessed. */
   static final String GUESS = ", a guess";
 
+  /** Before what a guess counts as, where that is something else. */
+  static final String COUNTED = ", counted as ";
+
   /** Behind the repeat of what is usual and was not weighed. */
   static final String USUAL = ", usual";
 
@@ -67,8 +70,7 @@ record Tape(UnitSystem system) {
   /** A guess is counted on the poor side. */
   private Reading<Double> counted(Quantity quantity, double whenGuessed) {
     double si = quantity.si() * (quantity.guessed() ? whenGuessed : 1);
-    String counted =
-        si == quantity.si() ? "" : ", counted as " + system.show(si, quantity.dimension());
+    String counted = si == quantity.si() ? "" : COUNTED + system.show(si, quantity.dimension());
     String guess = quantity.guessed() ? GUESS + counted : "";
     return Reading.understood(si, quantity.understood() + guess);
   }

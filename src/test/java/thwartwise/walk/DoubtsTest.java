@@ -60,9 +60,9 @@ class DoubtsTest {
     assertThat(boat.chambers().get(1).measuredVolume()).hasValue(0.06);
     assertThat(boat.assumptions())
         .contains(
-            "Guessed, not measured: Kit \"motor\", mass: 20 kg, a guess, counted as 25 kg.",
+            "Guessed, not measured: Kit \"motor\", mass: 20 kg, a guess, counted as 25 kg (judgement).",
             "Guessed, not measured: Chamber \"midships thwart\", it holds: 80 l, a guess, counted"
-                + " as 60 l.");
+                + " as 60 l (judgement).");
     assertThat(FULL.accepted("hull.length", "about 3.7"))
         .isEqualTo("Length overall: 3.70 m, a guess");
   }
