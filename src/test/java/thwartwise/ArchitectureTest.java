@@ -67,7 +67,7 @@ class ArchitectureTest {
                   "measure")),
           Map.entry("record", below("record")),
           Map.entry("files", below("files")),
-          Map.entry("report", below("files")),
+          Map.entry("report", below("report")),
           Map.entry(
               "walk",
               Set.of("inspection", "rules", "checklist", "afloat", "boat", "geometry", "measure")),

@@ -50,7 +50,12 @@ public record Kit(
 
   /** Whether it is a vessel of petrol by its name; a motor that runs on it is none. */
   public boolean holdsPetrol() {
-    return named(PETROL) && (named(TANK) || !named(MOTOR));
+    return named(PETROL) && (named(TANK) || !isMotor());
+  }
+
+  /** Whether it is a motor by its name. */
+  public boolean isMotor() {
+    return named(MOTOR);
   }
 
   private boolean named(List<String> words) {

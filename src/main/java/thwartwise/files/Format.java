@@ -16,7 +16,8 @@ enum Format {
   RULES("rules"),
   REPORT("report"),
   RECORD("record", 2),
-  DRAFT("draft");
+  DRAFT("draft"),
+  CHECKLIST("checklist");
 
   private static final Pattern OURS = Pattern.compile("thwartwise/([a-z]+)/([1-9][0-9]{0,5})");
 

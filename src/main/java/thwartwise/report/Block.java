@@ -41,6 +41,14 @@ sealed interface Block {
     }
   }
 
+  /** A point with a box for somebody's pen. */
+  record Ticked(Telling telling) implements Block {
+    @Override
+    public void in(Form form) {
+      form.ticked(telling);
+    }
+  }
+
   /** A line of a picture made of characters, all of the same width. */
   record Picture(String line) implements Block {
     @Override

@@ -12,6 +12,8 @@ interface Form {
 
   void numbered(int number, Telling telling);
 
+  void ticked(Telling telling);
+
   void picture(String line);
 
   void gap();

@@ -54,6 +54,12 @@ final class HtmlForm implements Form {
     line("<li value=\"" + number + "\">" + sentences(telling) + "</li>");
   }
 
+  @Override
+  public void ticked(Telling telling) {
+    within("ul class=\"ticks\"");
+    line("<li><span class=\"box\"></span>" + sentences(telling) + "</li>");
+  }
+
   /** Where several sentences make a point, the first is what it is about. */
   private static String sentences(Telling telling) {
     String first = telling.first().map(f -> "<strong>" + Markup.of(f) + "</strong> ").orElse("");

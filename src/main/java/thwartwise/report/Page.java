@@ -35,6 +35,11 @@ final class Page {
     return with(new Block.Numbered(number, Telling.of(sentences)));
   }
 
+  /** A point with a box for somebody's pen. */
+  Page ticked(String... sentences) {
+    return with(new Block.Ticked(Telling.of(sentences)));
+  }
+
   /** A line that stands as it is: a picture in characters, at most as wide as the page. */
   Page picture(String line) {
     return with(new Block.Picture(line));

@@ -16,6 +16,7 @@ final class Story {
     ChambersSection.write(page, inspection.report().chambers());
     FloatingSection.write(page, inspection.report());
     FormulasSection.write(page, inspection.report().capacityFigures());
+    ChecklistsSection.write(page, inspection.boat());
     MeasuredSection.write(page, inspection.boat());
     AssumedSection.write(page, inspection);
     CautionsSection.write(page);

@@ -49,6 +49,11 @@ final class TextForm implements Form {
   }
 
   @Override
+  public void ticked(Telling telling) {
+    wrapped(telling.joined(), "[ ] ", "    ");
+  }
+
+  @Override
   public void picture(String line) {
     line(line);
   }

@@ -47,6 +47,22 @@ class HtmlFormTest {
   }
 
   @Test
+  void a_point_for_a_pen_has_a_box() {
+    Page page = new Page().ticked("the bung is in", "an open one floods").point("a");
+    assertThat(HtmlForm.of(page))
+        .isEqualTo(
+            """
+            <ul class="ticks">
+            <li><span class="box"></span><strong>The bung is in.</strong> An open one floods.</li>
+            </ul>
+            <ul>
+            <li>A.</li>
+            </ul>
+            """);
+    assertThat(page.toString()).isEqualTo("[ ] The bung is in. An open one floods.\n* A.\n");
+  }
+
+  @Test
   void a_drawn_picture_is_a_figure_with_its_title_alternative_and_caption() {
     assertThat(HtmlForm.of(new Page().drawn(DRAWN)))
         .isEqualTo(

@@ -42,7 +42,9 @@ class HtmlPageTest {
                 ? paragraph.telling().joined()
                 : block instanceof Block.Point point
                     ? point.telling().joined()
-                    : block instanceof Block.WrittenOn line ? line.label() : "";
+                    : block instanceof Block.Ticked ticked
+                        ? ticked.telling().joined()
+                        : block instanceof Block.WrittenOn line ? line.label() : "";
     return words.replace('\u00a0', ' ');
   }
 

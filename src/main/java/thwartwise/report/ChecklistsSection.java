@@ -1,0 +1,23 @@
+package thwartwise.report;
+
+import thwartwise.boat.Boat;
+import thwartwise.checklist.Checklist;
+import thwartwise.checklist.Point;
+import thwartwise.files.ChecklistFile;
+
+/** What no arithmetic sees: to be looked at by hand and eye, and ticked with a pen. */
+final class ChecklistsSection {
+  private ChecklistsSection() {}
+
+  static void write(Page page, Boat boat) {
+    page.heading("To look at by hand and eye");
+    page.paragraph("Nothing here was looked at for this inspection", "An empty box is a no");
+    for (Checklist list : ChecklistFile.shipped()) {
+      page.gap().paragraph(list.name() + " (" + list.when() + "):");
+      for (Point point : list.askedOf(boat)) {
+        page.ticked(point.of(boat), point.why());
+      }
+      page.paragraph("Source: " + list.source());
+    }
+  }
+}

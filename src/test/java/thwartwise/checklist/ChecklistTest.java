@@ -1,0 +1,61 @@
+package thwartwise.checklist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.boat.Boat;
+import thwartwise.record.SampleBoats;
+
+/**
+ * The plain boat has two air chambers, foam, a motor and a battery, and neither hatch nor cleat.
+ */
+class ChecklistTest {
+  private static final Boat PLAIN = SampleBoats.plain();
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+      any boat | Look.
+      holes that something closes | -
+      hatches into chambers | -
+      air chambers | Look (fore locker, midships thwart).
+      foam | Look (side foam).
+      kit | Look (battery, motor).
+      batteries and chargers | Look (battery).
+      petrol | -
+      a motor | Look.
+      cleats | -
+      """)
+  void a_point_is_asked_of_a_boat_that_has_what_it_concerns_and_names_it(
+      String concern, String told) {
+    assertThat(told(PLAIN, concern)).isEqualTo(told.equals("-") ? List.of() : List.of(told));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+      petrol | Look (petrol can).
+      kit | Look (battery, motor, petrol can).
+      """)
+  void what_is_added_is_asked_about(String concern, String told) {
+    assertThat(told(SampleBoats.withKit(PLAIN, "petrol can", 5), concern)).containsExactly(told);
+  }
+
+  private static List<String> told(Boat boat, String concern) {
+    Point point =
+        Stream.of(Concern.values())
+            .filter(c -> c.word().equals(concern))
+            .map(c -> new Point("Look", "why", c))
+            .findFirst()
+            .orElseThrow();
+    return new Checklist("n", "w", "s", List.of(point))
+        .askedOf(boat).stream().map(p -> p.of(boat) + ".").toList();
+  }
+}
