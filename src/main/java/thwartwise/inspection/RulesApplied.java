@@ -96,15 +96,17 @@ final class RulesApplied {
     return laxer;
   }
 
-  /** Our own set, and every set that tightened a limit of it. */
+  /** Our own set, every set that tightened a limit of it, and those whose formulas were worked. */
   String ruleSet() {
-    List<RuleSet> tightening = book.tightening(craft);
     return book.own().cited()
-        + (tightening.isEmpty()
-            ? ""
-            : tightening.stream()
-                .map(RuleSet::cited)
-                .collect(Collectors.joining("; ", "; made stricter by ", "")));
+        + cited("; made stricter by ", book.tightening(craft))
+        + cited("; beside them ", book.beside(craft));
+  }
+
+  private static String cited(String before, List<RuleSet> sets) {
+    return sets.isEmpty()
+        ? ""
+        : sets.stream().map(RuleSet::cited).collect(Collectors.joining("; ", before, ""));
   }
 
   /** A motor that is stronger than a rule that takes part gives must not run at full power. */

@@ -109,6 +109,12 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
         .toList();
   }
 
+  /** Those of the others that were written for this boat and tighten nothing. */
+  public List<RuleSet> beside(Craft craft) {
+    List<RuleSet> tightening = tightening(craft);
+    return others.stream().filter(s -> applies(s, craft) && !tightening.contains(s)).toList();
+  }
+
   private boolean tightens(RuleSet set, String limit) {
     return own.limit(limit).stricter().prefers(set.value(limit), own.value(limit));
   }

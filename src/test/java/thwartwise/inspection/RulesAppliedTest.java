@@ -271,7 +271,10 @@ class RulesAppliedTest {
     Craft craft = Craft.of(PlainHulls.pram(), PlainHulls.TODAY);
     assertThat(new RulesApplied(craft, ALONE.and(List.of(pond))).ruleSet())
         .isEqualTo(OWN.cited() + "; made stricter by Pond, 2026");
-    assertThat(new RulesApplied(craft, RuleSetFile.shippedBook()).ruleSet()).isEqualTo(OWN.cited());
+    assertThat(new RulesApplied(craft, RuleSetFile.shippedBook()).ruleSet())
+        .startsWith(OWN.cited() + "; beside them ")
+        .contains("United States, 33 CFR 183, motor weights of 2018")
+        .contains("; Victoria, people by length, as read");
   }
 
   /** A name without a working would only be found out on the day somebody uses it. */
