@@ -16,6 +16,14 @@ class PdfTest {
   private static final String NUMBER = "2026-06-14T090507-1a2b3c4d";
   private static final OffsetDateTime THEN = OffsetDateTime.parse("2026-06-14T09:05:07+02:00");
 
+  /** ANSI letter size, 8.5 by 11 inches, in points. */
+  private static final double LETTER_WIDTH = 8.5 * 72;
+
+  private static final double LETTER_HEIGHT = 11 * 72;
+
+  /** 16 mm at each side. */
+  private static final double MARGIN = 16 / 25.4 * 72;
+
   private final InspectionRecord soup = SampleBoat.record(SampleRecords.report());
 
   @Test
@@ -60,6 +68,17 @@ class PdfTest {
     ReadBack pdf = ReadBack.of(HtmlPage.pdf(soup, NUMBER));
     assertThat(pdf.width()).isBetween(594f, 596f);
     assertThat(pdf.height()).isBetween(841f, 843f);
+    assertThat(pdf.ink().getHeight()).isBetween(600.0, LETTER_HEIGHT - 2 * 18);
+    assertThat(pdf.ink().getWidth()).isBetween(400.0, LETTER_WIDTH - 2 * 18);
+  }
+
+  /** What prints it cuts off there, without a word. */
+  @ParameterizedTest
+  @MethodSource("thwartwise.report.OddNames#all")
+  void no_line_runs_into_the_margin_of_a_sheet(String name) {
+    ReadBack pdf = ReadBack.of(HtmlPage.pdf(OddNames.in(SampleBoat.boat(), name), NUMBER));
+    assertThat(pdf.ink().getMinX()).isGreaterThan(MARGIN - 1);
+    assertThat(pdf.ink().getMaxX()).isLessThan(pdf.width() - MARGIN + 1);
   }
 
   @Test

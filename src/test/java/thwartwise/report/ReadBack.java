@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -9,9 +10,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 
 /** A PDF as somebody else reads it. */
-record ReadBack(String text, int sheets, float width, float height, List<PDFont> fonts) {
+record ReadBack(
+    String text, int sheets, float width, float height, List<PDFont> fonts, Rectangle2D ink) {
 
   static ReadBack of(byte[] pdf) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -28,9 +31,35 @@ record ReadBack(String text, int sheets, float width, float height, List<PDFont>
           document.getNumberOfPages(),
           first.getMediaBox().getWidth(),
           first.getMediaBox().getHeight(),
-          fonts);
+          fonts,
+          Ink.of(document));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** All that lies under letters on any sheet, in points from its upper left corner. */
+  private static final class Ink extends PDFTextStripper {
+    private final Rectangle2D ink = new Rectangle2D.Double();
+
+    static Rectangle2D of(PDDocument document) throws IOException {
+      Ink all = new Ink();
+      all.getText(document);
+      return all.ink;
+    }
+
+    @Override
+    protected void processTextPosition(TextPosition letter) {
+      Rectangle2D under =
+          new Rectangle2D.Double(
+              letter.getX(),
+              letter.getY() - letter.getHeight(),
+              letter.getWidth(),
+              letter.getHeight());
+      if (letter.getUnicode().isBlank()) {
+        return;
+      }
+      ink.setRect(ink.isEmpty() ? under : ink.createUnion(under));
     }
   }
 }
