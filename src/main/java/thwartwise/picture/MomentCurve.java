@@ -1,0 +1,222 @@
+package thwartwise.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import thwartwise.afloat.RightingCurve;
+import thwartwise.measure.Rounded;
+
+/** What brings the boat back, against heel, up to where water comes in. */
+final class MomentCurve {
+  private static final double LEFT = 86;
+  private static final double RIGHT = 612;
+  private static final double TOP = 48;
+  private static final double FOOT = 330;
+  private static final double HEIGHT = 396;
+
+  /** So many lines on an axis at most. */
+  private static final int MOST_LINES = 6;
+
+  /** What lies behind flooding is shown this far, as a share of the whole. */
+  private static final double BEYOND = 0.16;
+
+  private final Scene scene;
+  private final Heeled heeled;
+  private final RightingCurve curve;
+  private final List<RightingCurve.Point> points;
+  private final double mostDegrees;
+  private final double least;
+  private final double most;
+  private final Svg svg = new Svg(HEIGHT);
+
+  private MomentCurve(Scene scene, Heeled heeled) {
+    this.scene = scene;
+    this.heeled = heeled;
+    this.curve = heeled.curve();
+    this.points = points(curve);
+    double end = Math.max(1, Math.toDegrees(curve.last().heel()));
+    this.mostDegrees = curve.flooding().isPresent() ? end / (1 - BEYOND) : end;
+    double[] moments =
+        Stream.concat(
+                points.stream().map(curve::moment),
+                Stream.of(0.0, heeled.peoplesMoment(scene.crew(), 0)))
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    this.least = moments[0];
+    this.most = Math.max(moments[moments.length - 1], least + 1) * 1.08;
+  }
+
+  /** Every whole degree, and flooding. */
+  private static List<RightingCurve.Point> points(RightingCurve curve) {
+    List<RightingCurve.Point> all = new ArrayList<>(curve.points());
+    curve.flooding().ifPresent(all::add);
+    return all;
+  }
+
+  static Picture of(Scene scene, Heeled heeled) {
+    return new MomentCurve(scene, heeled).picture();
+  }
+
+  private Picture picture() {
+    flooding();
+    axes();
+    svg.path(
+        "righting",
+        points.stream().map(p -> at(Math.toDegrees(p.heel()), curve.moment(p))).toList(),
+        "none",
+        Pen.THICK);
+    people();
+    svg.words("across-word", new Point(RIGHT, HEIGHT - 8), Svg.Anchor.END, across());
+    svg.words("up-word", new Point(8, 26), Svg.Anchor.START, "turning moment, N\u00b7m");
+    return new Picture(
+        "What brings it back, and how far it can heel", alternative(), caption(), svg.whole());
+  }
+
+  private String across() {
+    return "heel to " + curve.side().word() + ", degrees";
+  }
+
+  private Point at(double degrees, double moment) {
+    return new Point(
+        LEFT + degrees / mostDegrees * (RIGHT - LEFT),
+        FOOT - (moment - least) / (most - least) * (FOOT - TOP));
+  }
+
+  private void axes() {
+    double step = step(mostDegrees);
+    for (double degrees = 0; degrees <= mostDegrees; degrees += step) {
+      Point foot = new Point(at(degrees, 0).x(), FOOT);
+      svg.line("tick", foot, new Point(foot.x(), FOOT + 6), Pen.FINE);
+      svg.small("tick-word", new Point(foot.x(), FOOT + 26), Svg.Anchor.MIDDLE, whole(degrees));
+    }
+    double rung = step(most - least);
+    for (double moment = Math.ceil(least / rung) * rung; moment <= most; moment += rung) {
+      Point left = at(0, moment);
+      svg.line("rung", left, new Point(RIGHT, left.y()), Pen.dashed(0.7, moment == 0 ? "" : "1 4"));
+      svg.small("rung-word", new Point(LEFT - 8, left.y() + 6), Svg.Anchor.END, whole(moment));
+    }
+    svg.strokes(
+        "axes",
+        List.of(List.of(new Point(LEFT, TOP - 8), new Point(LEFT, FOOT), new Point(RIGHT, FOOT))),
+        Pen.PLAIN);
+  }
+
+  private static String whole(double value) {
+    return String.format(Locale.ROOT, "%.0f", value + 0.0).replaceFirst("^-0$", "0");
+  }
+
+  /** The least of 1, 2 and 5 with noughts that gives few enough lines. */
+  static double step(double range) {
+    double ten = Math.pow(10, Math.floor(Math.log10(range)) - 1);
+    for (double step : new double[] {1, 2, 5, 10, 20, 50, 100}) {
+      if (range / (step * ten) <= MOST_LINES && step * ten >= 1) {
+        return step * ten;
+      }
+    }
+    return Math.max(1, range);
+  }
+
+  private void flooding() {
+    curve
+        .flooding()
+        .ifPresent(
+            point -> {
+              double x = at(Math.toDegrees(point.heel()), 0).x();
+              List<Point> beyond =
+                  List.of(
+                      new Point(x, TOP), new Point(RIGHT, TOP),
+                      new Point(RIGHT, FOOT), new Point(x, FOOT));
+              Hatching.WATER_COMES_IN.fill(svg, "flooded", beyond);
+              svg.words(
+                  "flooded-word",
+                  new Point(RIGHT, TOP - 12),
+                  Svg.Anchor.END,
+                  "water comes in from "
+                      + Rounded.down(Math.toDegrees(point.heel()), 0)
+                      + "\u00b0");
+            });
+  }
+
+  private void people() {
+    if (scene.crew().isEmpty()) {
+      return;
+    }
+    double end = Math.toDegrees(curve.last().heel());
+    List<Point> line =
+        Stream.iterate(0.0, d -> d <= end, d -> d + end / 20)
+            .map(d -> at(d, heeled.peoplesMoment(scene.crew(), Math.toRadians(d))))
+            .toList();
+    svg.path("people", line, "none", Pen.dashed(2.5, "9 6"));
+    svg.words(
+        "people-word",
+        new Point(LEFT + 8, line.get(0).y() + (line.get(0).y() > TOP + 60 ? -10 : 24)),
+        Svg.Anchor.START,
+        "everyone to one side");
+    heeled
+        .rest()
+        .ifPresent(
+            rest -> {
+              double heel = heeled.heel();
+              Point meets = at(Math.toDegrees(heel), heeled.peoplesMoment(scene.crew(), heel));
+              svg.circle("meets", meets, 8, "#fff", Pen.THICK);
+              svg.words(
+                  "meets-word",
+                  new Point(meets.x() + 10, meets.y() + 26),
+                  Svg.Anchor.START,
+                  "rests at " + degrees(heel));
+            });
+  }
+
+  private static String degrees(double heel) {
+    return Rounded.up(Math.toDegrees(heel), 0) + "\u00b0";
+  }
+
+  private String alternative() {
+    return "Moment that brings the boat back against heel to "
+        + curve.side().word()
+        + ": at most "
+        + Rounded.down(curve.moment(curve.greatest()), 0)
+        + " newton metres, at "
+        + Rounded.down(Math.toDegrees(curve.greatest().heel()), 0)
+        + " degrees. "
+        + ends()
+        + meets();
+  }
+
+  private String ends() {
+    return "It ends at "
+        + Rounded.down(Math.toDegrees(curve.last().heel()), 0)
+        + " degrees: "
+        + curve.endsBecause()
+        + ".";
+  }
+
+  private String meets() {
+    if (scene.crew().isEmpty()) {
+      return "";
+    }
+    return heeled.rest().isPresent()
+        ? " Everyone hard against one side heels it to "
+            + Rounded.up(Math.toDegrees(heeled.heel()), 0)
+            + " degrees."
+        : " With everyone hard against one side it does not stay dry.";
+  }
+
+  private String caption() {
+    return "Full line: what turns it back upright, with "
+        + scene.who()
+        + " in their places. "
+        + (scene.crew().isEmpty()
+            ? ""
+            : "Broken line: what everyone hard against the "
+                + curve.side().word()
+                + " side heels it with; where the two meet it comes to rest.")
+        + meets()
+        + " "
+        + ends()
+        + " One person of 85\u00a0kg half a metre out makes 417 newton metres."
+        + (curve.flooding().isPresent() ? " Behind the hatched edge nothing holds." : "");
+  }
+}

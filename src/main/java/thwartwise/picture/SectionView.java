@@ -1,0 +1,271 @@
+package thwartwise.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.afloat.Freeboard;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.FloodPoint;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+import thwartwise.measure.Rounded;
+
+/**
+ * The boat cut across where its lowest edge is, seen from aft, heeled as its water lies: weight at
+ * G, lift at B, and the arm between them that brings it back.
+ */
+final class SectionView {
+  private static final double MARGIN = 92;
+  private static final double TOP = 40;
+  private static final double FOOT = 46;
+  private static final double TALLEST = 360;
+  private static final double DOT = 6;
+  private static final double DISC = 0.13;
+
+  /** A piece of the lid lies this near to the line from rail to rail, m. */
+  private static final double ON_THE_LID = 0.002;
+
+  private final Scene scene;
+  private final Craft craft;
+  private final Heeled heeled;
+  private final WaterPlane plane;
+  private final FloodPoint lowest;
+  private final double x;
+  private final Vector3 weight;
+  private final Vector3 lift;
+  private final List<List<Vector3>> hull;
+  private final Scale scale;
+  private final double top;
+  private final double foot;
+
+  private SectionView(Scene scene, Heeled heeled) {
+    this.scene = scene;
+    this.craft = scene.craft();
+    this.heeled = heeled;
+    this.plane = heeled.plane();
+    this.lowest = heeled.lowestEdge(craft);
+    this.x = within(craft.form().outside(), lowest.at().x());
+    this.weight = scene.trial().loading().centre();
+    this.lift =
+        new Immersion()
+            .at(plane)
+            .add(craft.form().outside(), 1)
+            .add(craft.form().skeg(), 1)
+            .part()
+            .centroid();
+    this.hull = Slice.at(craft.form().outside(), x);
+    List<Point> all = seen();
+    double[] across = all.stream().mapToDouble(Point::x).sorted().toArray();
+    double[] up = all.stream().mapToDouble(Point::y).sorted().toArray();
+    double width = across[across.length - 1] - across[0];
+    double height = up[up.length - 1] - up[0];
+    double perMetre = Math.min((Svg.WIDTH - 2 * MARGIN) / width, TALLEST / height);
+    double middle = (across[across.length - 1] + across[0]) / 2;
+    this.top = TOP;
+    this.scale =
+        new Scale(perMetre, Svg.WIDTH / 2 - perMetre * middle, TOP + perMetre * up[up.length - 1]);
+    this.foot = TOP + perMetre * height;
+  }
+
+  /** A little inside the ends, where a cut still has an area. */
+  private static double within(Solid hull, double x) {
+    Span along = hull.extent(Vector3.of(1, 0, 0));
+    double inset = along.length() / 50;
+    return Math.max(along.from() + inset, Math.min(along.to() - inset, x));
+  }
+
+  static Picture of(Scene scene, Heeled heeled) {
+    return new SectionView(scene, heeled).picture();
+  }
+
+  /** Metres to starboard and above the water, as seen from aft. */
+  private Point seen(Vector3 point) {
+    return new Point(-plane.athwart().dot(point), plane.above(point));
+  }
+
+  private Point at(Vector3 point) {
+    Point seen = seen(point);
+    return scale.at(seen.x(), seen.y());
+  }
+
+  private List<Point> seen() {
+    return Stream.of(
+            hull.stream().flatMap(List::stream),
+            Stream.of(weight, lift, lowest.at()),
+            heeled.moved().stream().flatMap(SectionView::around))
+        .flatMap(s -> s)
+        .map(this::seen)
+        .toList();
+  }
+
+  private static Stream<Vector3> around(Body body) {
+    return Stream.of(
+        body.centre().plus(Vector3.of(0, DISC, DISC)),
+        body.centre().minus(Vector3.of(0, DISC, DISC)));
+  }
+
+  private Picture picture() {
+    Svg svg = new Svg(foot + FOOT);
+    water(svg);
+    hull(svg);
+    heeled
+        .moved()
+        .forEach(
+            b ->
+                svg.circle("person", at(b.centre()), DISC * scale.perMetre(), "#d9d9d9", Pen.FINE));
+    surface(svg);
+    arm(svg);
+    edge(svg);
+    scale.bar(svg, new Point(16, foot + 26), 0.5);
+    return new Picture(title(), alternative(), caption(), svg.whole());
+  }
+
+  private String title() {
+    return scene.crew().isEmpty()
+        ? "Cut across: heeled until water comes in"
+        : "Cut across: everyone hard against one side";
+  }
+
+  private void water(Svg svg) {
+    double surface = scale.foot();
+    svg.area(
+        "sea",
+        List.of(
+            new Point(0, surface),
+            new Point(Svg.WIDTH, surface),
+            new Point(Svg.WIDTH, foot + 10),
+            new Point(0, foot + 10)),
+        "#e4e4e4");
+  }
+
+  private void surface(Svg svg) {
+    double surface = scale.foot();
+    svg.line("surface", new Point(0, surface), new Point(Svg.WIDTH, surface), Pen.PLAIN);
+    svg.small("surface-word", new Point(6, surface + 20), Svg.Anchor.START, "water");
+  }
+
+  /** The inside is dry: white down to the skin, and open at the top. */
+  private void hull(Svg svg) {
+    svg.area("dry", Slice.loop(hull).stream().map(this::at).toList(), "#fff");
+    Vector3 port = craft.form().railAt(x, true);
+    Vector3 starboard = craft.form().railAt(x, false);
+    List<List<Point>> skin = new ArrayList<>();
+    for (List<Vector3> piece : hull) {
+      if (!piece.stream().allMatch(p -> isBetween(p, port, starboard))) {
+        skin.add(piece.stream().map(this::at).toList());
+      }
+    }
+    svg.strokes("hull", skin, Pen.THICK);
+  }
+
+  private static boolean isBetween(Vector3 p, Vector3 port, Vector3 starboard) {
+    double breadth = port.y() - starboard.y();
+    double share = breadth > 0 ? (port.y() - p.y()) / breadth : 0;
+    return Math.abs(p.z() - (port.z() + share * (starboard.z() - port.z()))) < ON_THE_LID;
+  }
+
+  private void arm(Svg svg) {
+    Point g = at(weight);
+    Point b = at(lift);
+    Point over = new Point(b.x(), g.y());
+    svg.line("lift-line", b, over, Pen.dashed(1.5, "5 4"));
+    svg.line("arm", g, over, Pen.THICK);
+    svg.circle("weight", g, DOT, "#000", Pen.FINE);
+    svg.circle("lift", b, DOT, "#fff", Pen.PLAIN);
+    boolean liftRight = b.x() >= g.x();
+    svg.words(
+        "weight-word",
+        new Point(g.x() + (liftRight ? -10 : 10), g.y() + 7),
+        liftRight ? Svg.Anchor.END : Svg.Anchor.START,
+        "G");
+    svg.words("lift-word", new Point(b.x() + 11, b.y() + 7), Svg.Anchor.START, "B");
+    svg.words(
+        "arm-word", new Point((g.x() + b.x()) / 2, g.y() - 12), Svg.Anchor.MIDDLE, armShown());
+  }
+
+  /** Horizontal distance from G to B, m; positive when it brings the boat back. */
+  private double arm() {
+    return heeled.curve().side().sign() * (seen(lift).x() - seen(weight).x());
+  }
+
+  private String armShown() {
+    return Rounded.down(100 * arm(), 0) + " cm";
+  }
+
+  private void edge(Svg svg) {
+    Point edge = at(lowest.at());
+    boolean right = edge.x() >= Svg.WIDTH / 2;
+    double out = right ? 14 : -14;
+    Point above = new Point(edge.x() + out, edge.y());
+    Point below = new Point(edge.x() + out, scale.foot());
+    svg.strokes(
+        "edge",
+        List.of(
+            List.of(above, below),
+            List.of(new Point(above.x() - 7, above.y()), new Point(above.x() + 7, above.y()))),
+        Pen.PLAIN);
+    svg.circle("lowest-edge", edge, DOT - 1, "#000", Pen.FINE);
+    svg.words(
+        "edge-word",
+        new Point(edge.x() + 1.6 * out, (above.y() + below.y()) / 2 + 7),
+        right ? Svg.Anchor.START : Svg.Anchor.END,
+        Rounded.down(100 * freeboard(), 0) + " cm");
+  }
+
+  private double freeboard() {
+    return Freeboard.least(craft.edges(), plane).height();
+  }
+
+  private String alternative() {
+    return "The boat cut across, seen from aft, heeled "
+        + degrees()
+        + " to "
+        + heeled.curve().side().word()
+        + ". The arm between its weight and its lift is "
+        + armShown()
+        + ", the lowest edge stands "
+        + Rounded.down(100 * freeboard(), 0)
+        + " cm above the water";
+  }
+
+  private String degrees() {
+    return Rounded.up(Math.toDegrees(heeled.heel()), 0) + "\u00a0degrees";
+  }
+
+  private String caption() {
+    return lies()
+        + " Seen from aft, cut "
+        + Rounded.down(x, 2)
+        + "\u00a0m forward of the measuring point aft, nearest to the lowest edge: "
+        + Named.of(lowest.name())
+        + ". G is the weight of all aboard, everyone in their places; B is the lift of the water."
+        + " The arm from G to the line above B is what turns the boat back.";
+  }
+
+  private String lies() {
+    if (heeled.rest().isPresent()) {
+      return "With "
+          + scene.who()
+          + ", everyone hard against the "
+          + heeled.curve().side().word()
+          + " side, it heels "
+          + degrees()
+          + ".";
+    }
+    return scene.crew().isEmpty()
+        ? "Nobody aboard; heeled " + degrees() + ", where " + heeled.curve().endsBecause() + "."
+        : "With "
+            + scene.who()
+            + " and everyone hard against the "
+            + heeled.curve().side().word()
+            + " side it does not stay dry: drawn at "
+            + degrees()
+            + ", where "
+            + heeled.curve().endsBecause()
+            + ".";
+  }
+}
