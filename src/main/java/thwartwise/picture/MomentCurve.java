@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import thwartwise.afloat.Gravity;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.measure.Rounded;
 
@@ -20,6 +21,12 @@ final class MomentCurve {
 
   /** What lies behind flooding is shown this far, as a share of the whole. */
   private static final double BEYOND = 0.16;
+
+  /** A list that small, as a share of the greatest moment, needs no axis below nought. */
+  private static final double NEXT_TO_NOTHING = 0.02;
+
+  /** The foot of the picture where the word about the rest stands. */
+  private static final double LOW = 76;
 
   private final Scene scene;
   private final Heeled heeled;
@@ -44,8 +51,8 @@ final class MomentCurve {
             .mapToDouble(Double::doubleValue)
             .sorted()
             .toArray();
-    this.least = moments[0];
-    this.most = Math.max(moments[moments.length - 1], least + 1) * 1.08;
+    this.most = 1.08 * Math.max(moments[moments.length - 1], 1);
+    this.least = moments[0] < -NEXT_TO_NOTHING * most ? moments[0] : 0;
   }
 
   /** Every whole degree, and flooding. */
@@ -149,24 +156,25 @@ final class MomentCurve {
             .map(d -> at(d, heeled.peoplesMoment(scene.crew(), Math.toRadians(d))))
             .toList();
     svg.path("people", line, "none", Pen.dashed(2.5, "9 6"));
+    Point last = line.get(line.size() - 1);
+    boolean above = heeled.rest().isEmpty() || last.y() > FOOT - LOW;
     svg.words(
         "people-word",
-        new Point(LEFT + 8, line.get(0).y() + (line.get(0).y() > TOP + 60 ? -10 : 24)),
-        Svg.Anchor.START,
+        new Point(last.x() - 6, last.y() + (above ? -12 : 26)),
+        Svg.Anchor.END,
         "everyone to one side");
-    heeled
-        .rest()
-        .ifPresent(
-            rest -> {
-              double heel = heeled.heel();
-              Point meets = at(Math.toDegrees(heel), heeled.peoplesMoment(scene.crew(), heel));
-              svg.circle("meets", meets, 8, "#fff", Pen.THICK);
-              svg.words(
-                  "meets-word",
-                  new Point(meets.x() + 10, meets.y() + 26),
-                  Svg.Anchor.START,
-                  "rests at " + degrees(heel));
-            });
+    heeled.rest().ifPresent(rest -> meets(heeled.heel()));
+  }
+
+  private void meets(double heel) {
+    Point meets = at(Math.toDegrees(heel), heeled.peoplesMoment(scene.crew(), heel));
+    svg.line("meets-leader", meets, new Point(meets.x(), FOOT), Pen.FINE);
+    svg.circle("meets", meets, 8, "#fff", Pen.THICK);
+    svg.words(
+        "meets-word",
+        new Point(meets.x() + 8, FOOT - 10),
+        Svg.Anchor.START,
+        "rests at " + degrees(heel));
   }
 
   private static String degrees(double heel) {
@@ -216,7 +224,18 @@ final class MomentCurve {
         + meets()
         + " "
         + ends()
-        + " One person of 85\u00a0kg half a metre out makes 417 newton metres."
-        + (curve.flooding().isPresent() ? " Behind the hatched edge nothing holds." : "");
+        + forScale();
+  }
+
+  private String forScale() {
+    if (scene.crew().isEmpty()) {
+      return "";
+    }
+    double mass = scene.crew().get(0).mass();
+    return " One person of "
+        + People.kilograms(mass)
+        + " half a metre out heels it with "
+        + Rounded.up(0.5 * mass * Gravity.STANDARD, 0)
+        + " newton metres.";
   }
 }

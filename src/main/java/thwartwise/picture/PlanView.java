@@ -69,8 +69,8 @@ final class PlanView {
     svg.polygon("hull", scale.all(outline), "#fff", Pen.THICK);
     chambers();
     places();
-    kit();
     people();
+    kit();
     key();
     svg.small("bow", new Point(Svg.WIDTH - 8, foot + LABEL_ROW + 60), Svg.Anchor.END, "bow \u2192");
     scale.bar(svg, new Point(12, foot + LABEL_ROW + 54), 1);
@@ -194,7 +194,7 @@ final class PlanView {
   private String who() {
     return scene.crew().isEmpty()
         ? "Drawn with nobody aboard."
-        : "The discs are "
+        : "Discs: "
             + scene.who()
             + ", in the seating that comes nearest to a limit. A thick bar across is a place to"
             + " sit, as far out as the middle of a person gets.";
@@ -219,13 +219,9 @@ final class PlanView {
         .map(
             e ->
                 Named.list(
-                    capital(e.getKey().word()) + " when swamped: ",
+                    e.getKey().told() + ": ",
                     e.getValue().size(),
                     i -> Named.of(e.getValue().get(i).name())))
         .collect(Collectors.joining(" "));
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 }

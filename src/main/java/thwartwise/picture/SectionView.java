@@ -39,7 +39,6 @@ final class SectionView {
   private final Vector3 lift;
   private final List<List<Vector3>> hull;
   private final Scale scale;
-  private final double top;
   private final double foot;
 
   private SectionView(Scene scene, Heeled heeled) {
@@ -65,7 +64,6 @@ final class SectionView {
     double height = up[up.length - 1] - up[0];
     double perMetre = Math.min((Svg.WIDTH - 2 * MARGIN) / width, TALLEST / height);
     double middle = (across[across.length - 1] + across[0]) / 2;
-    this.top = TOP;
     this.scale =
         new Scale(perMetre, Svg.WIDTH / 2 - perMetre * middle, TOP + perMetre * up[up.length - 1]);
     this.foot = TOP + perMetre * height;
@@ -240,10 +238,13 @@ final class SectionView {
     return lies()
         + " Seen from aft, cut "
         + Rounded.down(x, 2)
-        + "\u00a0m forward of the measuring point aft, nearest to the lowest edge: "
+        + "\u00a0m forward of the aft end, at the lowest edge, "
         + Named.of(lowest.name())
-        + ". G is the weight of all aboard, everyone in their places; B is the lift of the water."
-        + " The arm from G to the line above B is what turns the boat back.";
+        + ", which stands "
+        + Rounded.down(100 * freeboard(), 0)
+        + "\u00a0cm above the water. G is the weight of all aboard, everyone in their places; B is the lift of the water."
+        + " The arm from G to the line above B is what turns the boat back."
+        + (scene.crew().isEmpty() ? "" : " Grey discs are people.");
   }
 
   private String lies() {

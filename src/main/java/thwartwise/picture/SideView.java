@@ -16,7 +16,7 @@ import thwartwise.measure.Rounded;
  */
 final class SideView {
   private static final double LEFT = 22;
-  private static final double LABELS = 148;
+  private static final double LABELS = 166;
   private static final double OVER = 16;
   private static final double MOST_PER_METRE = 190;
   private static final double TOP = 26;
@@ -96,7 +96,7 @@ final class SideView {
   private void add(List<Water> all, String kind, Equilibria rest, Pen pen) {
     Scene.upright(rest)
         .ifPresent(
-            pose -> all.add(new Water(kind, kind + ", " + above(pose.plane()), pose.plane(), pen)));
+            pose -> all.add(new Water(kind, kind + " " + above(pose.plane()), pose.plane(), pen)));
   }
 
   private String above(WaterPlane plane) {

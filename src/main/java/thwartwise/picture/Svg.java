@@ -65,7 +65,7 @@ final class Svg {
     drawn.append(
         String.format(
             Locale.ROOT,
-            "<path class=\"%s\" d=\"%s\" fill=\"%s\"%s stroke-linejoin=\"round\"/>%n",
+            "<path class=\"%s\" d=\"%s\" fill=\"%s\"%s stroke-linejoin=\"round\"/>\n",
             kind,
             path,
             fill,
@@ -83,7 +83,7 @@ final class Svg {
     drawn.append(
         String.format(
             Locale.ROOT,
-            "<circle class=\"%s\" cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" fill=\"%s\"%s/>%n",
+            "<circle class=\"%s\" cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" fill=\"%s\"%s/>\n",
             kind,
             at.x(),
             at.y(),
@@ -114,7 +114,7 @@ final class Svg {
     return words(kind, at, anchor, SMALL, words);
   }
 
-  /** Lettering moved as little as keeps it within the picture, on a ground of its own. */
+  /** Lettering moved as little as keeps it within the picture. */
   private Svg words(String kind, Point at, Anchor anchor, double size, String words) {
     double width = width(words, size);
     double least = MARGIN + anchor.before * width;
@@ -125,7 +125,7 @@ final class Svg {
         String.format(
             Locale.ROOT,
             "<text class=\"%s\" x=\"%.1f\" y=\"%.1f\" font-size=\"%.0f\" text-anchor=\"%s\">%s"
-                + "</text>%n",
+                + "</text>\n",
             kind,
             x,
             y,
@@ -153,7 +153,7 @@ final class Svg {
     return String.format(
         Locale.ROOT,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\""
-            + " viewBox=\"0 0 %.0f %.0f\" font-family=\"sans-serif\" fill=\"#000\">%n%s</svg>",
+            + " viewBox=\"0 0 %.0f %.0f\" font-family=\"sans-serif\" fill=\"#000\">\n%s</svg>",
         WIDTH,
         height,
         WIDTH,
