@@ -1,6 +1,7 @@
 package thwartwise.picture;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -20,7 +21,7 @@ final class Apart {
     int[] order =
         IntStream.range(0, count)
             .boxed()
-            .sorted(java.util.Comparator.comparingDouble(wanted::get))
+            .sorted(Comparator.comparingDouble(wanted::get))
             .mapToInt(Integer::intValue)
             .toArray();
     double[] places = new double[count];

@@ -1,6 +1,7 @@
 package thwartwise.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Ground and strokes of an area, so that it is told apart in black and white as well. */
@@ -74,7 +75,7 @@ enum Hatching {
         met.add(new Point(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y())));
       }
     }
-    met.sort(java.util.Comparator.comparingDouble(Point::y));
+    met.sort(Comparator.comparingDouble(Point::y));
     return met;
   }
 }

@@ -1,5 +1,6 @@
 package thwartwise.picture;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.afloat.Freeboard;
@@ -46,6 +47,11 @@ record Heeled(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
     return rest.map(Pose::plane).orElse(curve.last().plane());
   }
 
+  /** Whether it is drawn where the first edge reaches the water, for want of a rest before. */
+  boolean atFlooding() {
+    return rest.isEmpty() && curve.flooding().isPresent();
+  }
+
   /** Toward the side, rad. */
   double heel() {
     return curve.side().sign() * plane().heel();
@@ -54,7 +60,7 @@ record Heeled(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
   FloodPoint lowestEdge(Craft craft) {
     WaterPlane plane = plane();
     return craft.edges().stream()
-        .min(java.util.Comparator.comparingDouble(e -> plane.above(e.at())))
+        .min(Comparator.comparingDouble(e -> plane.above(e.at())))
         .orElseThrow();
   }
 

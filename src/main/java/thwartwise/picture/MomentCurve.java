@@ -3,8 +3,8 @@ package thwartwise.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import thwartwise.afloat.Gravity;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.measure.Rounded;
 
@@ -27,6 +27,9 @@ final class MomentCurve {
 
   /** The foot of the picture where the word about the rest stands. */
   private static final double LOW = 76;
+
+  /** The curve of the people is drawn in so many pieces. */
+  private static final int PIECES = 20;
 
   private final Scene scene;
   private final Heeled heeled;
@@ -77,8 +80,12 @@ final class MomentCurve {
     people();
     svg.words("across-word", new Point(RIGHT, HEIGHT - 8), Svg.Anchor.END, across());
     svg.words("up-word", new Point(8, 26), Svg.Anchor.START, "turning moment, N\u00b7m");
+    MomentWords words = new MomentWords(scene, heeled);
     return new Picture(
-        "What brings it back, and how far it can heel", alternative(), caption(), svg.whole());
+        "What brings it back, and how far it can heel",
+        words.alternative(),
+        words.caption(),
+        svg.whole());
   }
 
   private String across() {
@@ -152,18 +159,24 @@ final class MomentCurve {
     }
     double end = Math.toDegrees(curve.last().heel());
     List<Point> line =
-        Stream.iterate(0.0, d -> d <= end, d -> d + end / 20)
-            .map(d -> at(d, heeled.peoplesMoment(scene.crew(), Math.toRadians(d))))
+        IntStream.rangeClosed(0, PIECES)
+            .mapToDouble(i -> end * i / PIECES)
+            .mapToObj(d -> at(d, heeled.peoplesMoment(scene.crew(), Math.toRadians(d))))
             .toList();
     svg.path("people", line, "none", Pen.dashed(2.5, "9 6"));
-    Point last = line.get(line.size() - 1);
-    boolean above = heeled.rest().isEmpty() || last.y() > FOOT - LOW;
-    svg.words(
-        "people-word",
-        new Point(last.x() - 6, last.y() + (above ? -12 : 26)),
-        Svg.Anchor.END,
-        "everyone to one side");
+    if (heeled.rest().isPresent()) {
+      Point last = line.get(PIECES);
+      double down = last.y() > FOOT - LOW ? -12 : 26;
+      label(new Point(last.x() - 6, last.y() + down), Svg.Anchor.END);
+    } else {
+      label(new Point(LEFT + 12, line.get(0).y() + 28), Svg.Anchor.START);
+    }
     heeled.rest().ifPresent(rest -> meets(heeled.heel()));
+  }
+
+  /** Above the curve where the two meet, it would run into it; so it stands where they part. */
+  private void label(Point at, Svg.Anchor anchor) {
+    svg.words("people-word", at, anchor, "everyone to one side");
   }
 
   private void meets(double heel) {
@@ -179,63 +192,5 @@ final class MomentCurve {
 
   private static String degrees(double heel) {
     return Rounded.up(Math.toDegrees(heel), 0) + "\u00b0";
-  }
-
-  private String alternative() {
-    return "Moment that brings the boat back against heel to "
-        + curve.side().word()
-        + ": at most "
-        + Rounded.down(curve.moment(curve.greatest()), 0)
-        + " newton metres, at "
-        + Rounded.down(Math.toDegrees(curve.greatest().heel()), 0)
-        + " degrees. "
-        + ends()
-        + meets();
-  }
-
-  private String ends() {
-    return "It ends at "
-        + Rounded.down(Math.toDegrees(curve.last().heel()), 0)
-        + " degrees: "
-        + curve.endsBecause()
-        + ".";
-  }
-
-  private String meets() {
-    if (scene.crew().isEmpty()) {
-      return "";
-    }
-    return heeled.rest().isPresent()
-        ? " Everyone hard against one side heels it to "
-            + Rounded.up(Math.toDegrees(heeled.heel()), 0)
-            + " degrees."
-        : " With everyone hard against one side it does not stay dry.";
-  }
-
-  private String caption() {
-    return "Full line: what turns it back upright, with "
-        + scene.who()
-        + " in their places. "
-        + (scene.crew().isEmpty()
-            ? ""
-            : "Broken line: what everyone hard against the "
-                + curve.side().word()
-                + " side heels it with; where the two meet it comes to rest.")
-        + meets()
-        + " "
-        + ends()
-        + forScale();
-  }
-
-  private String forScale() {
-    if (scene.crew().isEmpty()) {
-      return "";
-    }
-    double mass = scene.crew().get(0).mass();
-    return " One person of "
-        + People.kilograms(mass)
-        + " half a metre out heels it with "
-        + Rounded.up(0.5 * mass * Gravity.STANDARD, 0)
-        + " newton metres.";
   }
 }

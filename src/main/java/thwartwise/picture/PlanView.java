@@ -1,10 +1,9 @@
 package thwartwise.picture;
 
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
@@ -24,11 +23,9 @@ final class PlanView {
   private static final double FOOT = 76;
   private static final double LABEL_GAP = 26;
 
-  /** More things than this have no numbers, which would run into each other. */
-  private static final int MOST_NUMBERS = 22;
-
   private final Scene scene;
   private final Craft craft;
+  private final PlanWords words;
   private final List<Point> outline;
   private final Scale scale;
   private final double foot;
@@ -37,6 +34,7 @@ final class PlanView {
   private PlanView(Scene scene) {
     this.scene = scene;
     this.craft = scene.craft();
+    this.words = new PlanWords(scene);
     this.outline = Silhouette.fromAbove(craft.form().outside());
     double[] along = extent(Point::x, Vector3::x);
     double[] across = extent(Point::y, Vector3::y);
@@ -48,9 +46,7 @@ final class PlanView {
   }
 
   /** What the outline and the kit reach over, along or across. */
-  private double[] extent(
-      java.util.function.ToDoubleFunction<Point> ofHull,
-      java.util.function.ToDoubleFunction<Vector3> ofKit) {
+  private double[] extent(ToDoubleFunction<Point> ofHull, ToDoubleFunction<Vector3> ofKit) {
     double[] reach =
         Stream.concat(
                 outline.stream().map(ofHull::applyAsDouble),
@@ -75,7 +71,10 @@ final class PlanView {
     svg.small("bow", new Point(Svg.WIDTH - 8, foot + LABEL_ROW + 60), Svg.Anchor.END, "bow \u2192");
     scale.bar(svg, new Point(12, foot + LABEL_ROW + 54), 1);
     return new Picture(
-        "From above: places, people, kit and chambers", alternative(), caption(), svg.whole());
+        "From above: places, people, kit and chambers",
+        words.alternative(),
+        words.caption(),
+        svg.whole());
   }
 
   private void chambers() {
@@ -83,19 +82,12 @@ final class PlanView {
         .sorted(Comparator.comparingDouble(space -> space.solid().centroid().z()))
         .forEach(
             space ->
-                state(space)
+                PlanWords.state(space)
                     .fill(svg, kind(space), scale.all(Silhouette.fromAbove(space.solid()))));
   }
 
   private static String kind(Space space) {
-    return "chamber-" + state(space).name().toLowerCase(java.util.Locale.ROOT);
-  }
-
-  static Hatching state(Space space) {
-    if (space.counting().share() > 0) {
-      return Hatching.COUNTS;
-    }
-    return space.counting().ifProven() > 0 ? Hatching.CLAIMED : Hatching.OPEN;
+    return "chamber-" + PlanWords.state(space).name().toLowerCase(Locale.ROOT);
   }
 
   private void places() {
@@ -108,7 +100,8 @@ final class PlanView {
       svg.line("place", port, starboard, Pen.THICK);
       Point under = new Point(letters[i], foot + 12);
       svg.line("place-leader", starboard, under, Pen.FINE);
-      svg.words("place-letter", new Point(letters[i], foot + 32), Svg.Anchor.MIDDLE, letter(i));
+      svg.words(
+          "place-letter", new Point(letters[i], foot + 32), Svg.Anchor.MIDDLE, PlanWords.letter(i));
     }
   }
 
@@ -117,7 +110,7 @@ final class PlanView {
     double[] numbers = spread(kit.stream().map(k -> k.at().x()).toList());
     for (int i = 0; i < kit.size(); i++) {
       Point at = scale.at(kit.get(i).at().x(), kit.get(i).at().y());
-      if (kit.size() <= MOST_NUMBERS) {
+      if (kit.size() <= PlanWords.MOST_NUMBERS) {
         svg.line("kit-leader", at, new Point(numbers[i], LABEL_ROW - 14), Pen.FINE);
         svg.words(
             "kit-number", new Point(numbers[i], LABEL_ROW - 18), Svg.Anchor.MIDDLE, "" + (i + 1));
@@ -134,10 +127,6 @@ final class PlanView {
         Svg.WIDTH - MARGIN / 2);
   }
 
-  private static String letter(int place) {
-    return place < 26 ? Character.toString('A' + place) : "";
-  }
-
   private void people() {
     for (Body body : scene.crew()) {
       svg.circle(
@@ -151,7 +140,7 @@ final class PlanView {
 
   private void key() {
     double x = 12;
-    for (Hatching state : byState().keySet()) {
+    for (Hatching state : words.byState().keySet()) {
       double y = foot + LABEL_ROW + 2;
       List<Point> swatch =
           List.of(
@@ -161,67 +150,5 @@ final class PlanView {
       svg.small("swatch-word", new Point(x + 42, y + 17), Svg.Anchor.START, state.word());
       x += 60 + Svg.width(state.word(), Svg.SMALL);
     }
-  }
-
-  private Map<Hatching, List<Space>> byState() {
-    return craft.spaces().stream()
-        .collect(
-            Collectors.groupingBy(
-                PlanView::state, () -> new EnumMap<>(Hatching.class), Collectors.toList()));
-  }
-
-  private String alternative() {
-    String chambers =
-        byState().entrySet().stream()
-            .map(e -> e.getValue().size() + " of chambers: " + e.getKey().word())
-            .collect(Collectors.joining("; "));
-    return "The boat from above, bow to the right, with "
-        + scene.who()
-        + ", "
-        + craft.boat().places().size()
-        + " places to sit and "
-        + craft.boat().kit().size()
-        + " things of kit. "
-        + (chambers.isEmpty() ? "It has no chamber" : chambers);
-  }
-
-  private String caption() {
-    return Stream.of(who(), placeKey(), kitKey(), chamberKey())
-        .filter(sentence -> !sentence.isEmpty())
-        .collect(Collectors.joining(" "));
-  }
-
-  private String who() {
-    return scene.crew().isEmpty()
-        ? "Drawn with nobody aboard."
-        : "Discs: "
-            + scene.who()
-            + ", in the seating that comes nearest to a limit. A thick bar across is a place to"
-            + " sit, as far out as the middle of a person gets.";
-  }
-
-  private String placeKey() {
-    List<Place> places = craft.boat().places();
-    return Named.list(
-        "Places: ", places.size(), i -> letter(i) + " " + Named.of(places.get(i).name()));
-  }
-
-  private String kitKey() {
-    List<Kit> kit = craft.boat().kit();
-    String what = "Black squares are kit";
-    return kit.size() > MOST_NUMBERS
-        ? what + "; there is too much of it to number here."
-        : Named.list(what + ": ", kit.size(), i -> (i + 1) + " " + Named.of(kit.get(i).name()));
-  }
-
-  private String chamberKey() {
-    return byState().entrySet().stream()
-        .map(
-            e ->
-                Named.list(
-                    e.getKey().told() + ": ",
-                    e.getValue().size(),
-                    i -> Named.of(e.getValue().get(i).name())))
-        .collect(Collectors.joining(" "));
   }
 }

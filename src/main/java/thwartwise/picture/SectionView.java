@@ -3,7 +3,6 @@ package thwartwise.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import thwartwise.afloat.Freeboard;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.FloodPoint;
@@ -12,7 +11,6 @@ import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
-import thwartwise.measure.Rounded;
 
 /**
  * The boat cut across where its lowest edge is, seen from aft, heeled as its water lies: weight at
@@ -20,7 +18,7 @@ import thwartwise.measure.Rounded;
  */
 final class SectionView {
   private static final double MARGIN = 92;
-  private static final double TOP = 40;
+  private static final double TOP = 28;
   private static final double FOOT = 46;
   private static final double TALLEST = 360;
   private static final double DOT = 6;
@@ -38,6 +36,7 @@ final class SectionView {
   private final Vector3 weight;
   private final Vector3 lift;
   private final List<List<Vector3>> hull;
+  private final SectionWords words;
   private final Scale scale;
   private final double foot;
 
@@ -57,6 +56,7 @@ final class SectionView {
             .part()
             .centroid();
     this.hull = Slice.at(craft.form().outside(), x);
+    this.words = new SectionWords(scene, heeled, lowest, x, arm());
     List<Point> all = seen();
     double[] across = all.stream().mapToDouble(Point::x).sorted().toArray();
     double[] up = all.stream().mapToDouble(Point::y).sorted().toArray();
@@ -119,13 +119,7 @@ final class SectionView {
     arm(svg);
     edge(svg);
     scale.bar(svg, new Point(16, foot + 26), 0.5);
-    return new Picture(title(), alternative(), caption(), svg.whole());
-  }
-
-  private String title() {
-    return scene.crew().isEmpty()
-        ? "Cut across: heeled until water comes in"
-        : "Cut across: everyone hard against one side";
+    return new Picture(words.title(), words.alternative(), words.caption(), svg.whole());
   }
 
   private void water(Svg svg) {
@@ -182,7 +176,10 @@ final class SectionView {
         "G");
     svg.words("lift-word", new Point(b.x() + 11, b.y() + 7), Svg.Anchor.START, "B");
     svg.words(
-        "arm-word", new Point((g.x() + b.x()) / 2, g.y() - 12), Svg.Anchor.MIDDLE, armShown());
+        "arm-word",
+        new Point((g.x() + b.x()) / 2, g.y() - 12),
+        Svg.Anchor.MIDDLE,
+        words.armShown());
   }
 
   /** Horizontal distance from G to B, m; positive when it brings the boat back. */
@@ -190,14 +187,16 @@ final class SectionView {
     return heeled.curve().side().sign() * (seen(lift).x() - seen(weight).x());
   }
 
-  private String armShown() {
-    return Rounded.down(100 * arm(), 0) + " cm";
-  }
-
   private void edge(Svg svg) {
     Point edge = at(lowest.at());
     boolean right = edge.x() >= Svg.WIDTH / 2;
     double out = right ? 14 : -14;
+    Svg.Anchor anchor = right ? Svg.Anchor.START : Svg.Anchor.END;
+    svg.circle("lowest-edge", edge, DOT - 1, "#000", Pen.FINE);
+    if (heeled.atFlooding()) {
+      svg.words("edge-word", new Point(edge.x() + out, edge.y() - 12), anchor, "floods");
+      return;
+    }
     Point above = new Point(edge.x() + out, edge.y());
     Point below = new Point(edge.x() + out, scale.foot());
     svg.strokes(
@@ -206,67 +205,7 @@ final class SectionView {
             List.of(above, below),
             List.of(new Point(above.x() - 7, above.y()), new Point(above.x() + 7, above.y()))),
         Pen.PLAIN);
-    svg.circle("lowest-edge", edge, DOT - 1, "#000", Pen.FINE);
-    svg.words(
-        "edge-word",
-        new Point(edge.x() + 1.6 * out, (above.y() + below.y()) / 2 + 7),
-        right ? Svg.Anchor.START : Svg.Anchor.END,
-        Rounded.down(100 * freeboard(), 0) + " cm");
-  }
-
-  private double freeboard() {
-    return Freeboard.least(craft.edges(), plane).height();
-  }
-
-  private String alternative() {
-    return "The boat cut across, seen from aft, heeled "
-        + degrees()
-        + " to "
-        + heeled.curve().side().word()
-        + ". The arm between its weight and its lift is "
-        + armShown()
-        + ", the lowest edge stands "
-        + Rounded.down(100 * freeboard(), 0)
-        + " cm above the water";
-  }
-
-  private String degrees() {
-    return Rounded.up(Math.toDegrees(heeled.heel()), 0) + "\u00a0degrees";
-  }
-
-  private String caption() {
-    return lies()
-        + " Seen from aft, cut "
-        + Rounded.down(x, 2)
-        + "\u00a0m forward of the aft end, at the lowest edge, "
-        + Named.of(lowest.name())
-        + ", which stands "
-        + Rounded.down(100 * freeboard(), 0)
-        + "\u00a0cm above the water. G is the weight of all aboard, everyone in their places; B is the lift of the water."
-        + " The arm from G to the line above B is what turns the boat back."
-        + (scene.crew().isEmpty() ? "" : " Grey discs are people.");
-  }
-
-  private String lies() {
-    if (heeled.rest().isPresent()) {
-      return "With "
-          + scene.who()
-          + ", everyone hard against the "
-          + heeled.curve().side().word()
-          + " side, it heels "
-          + degrees()
-          + ".";
-    }
-    return scene.crew().isEmpty()
-        ? "Nobody aboard; heeled " + degrees() + ", where " + heeled.curve().endsBecause() + "."
-        : "With "
-            + scene.who()
-            + " and everyone hard against the "
-            + heeled.curve().side().word()
-            + " side it does not stay dry: drawn at "
-            + degrees()
-            + ", where "
-            + heeled.curve().endsBecause()
-            + ".";
+    double middle = (above.y() + below.y()) / 2 + 7;
+    svg.words("edge-word", new Point(edge.x() + 1.6 * out, middle), anchor, words.freeboard());
   }
 }

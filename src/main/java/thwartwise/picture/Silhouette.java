@@ -1,6 +1,7 @@
 package thwartwise.picture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -24,8 +25,8 @@ final class Silhouette {
   private Silhouette(Span along) {
     from = along.from();
     step = along.length() / PLACES;
-    java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
-    java.util.Arrays.fill(most, Double.NEGATIVE_INFINITY);
+    Arrays.fill(least, Double.POSITIVE_INFINITY);
+    Arrays.fill(most, Double.NEGATIVE_INFINITY);
   }
 
   /** From starboard: x to the right, z up, metres. */
