@@ -174,7 +174,7 @@ final class MomentCurve {
     heeled.rest().ifPresent(rest -> meets(heeled.heel()));
   }
 
-  /** Above the curve where the two meet, it would run into it; so it stands where they part. */
+  /** Put where the two curves part, since near their crossing it would run into one of them. */
   private void label(Point at, Svg.Anchor anchor) {
     svg.words("people-word", at, anchor, "everyone to one side");
   }

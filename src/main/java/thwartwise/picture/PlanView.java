@@ -39,9 +39,10 @@ final class PlanView {
     double[] along = extent(Point::x, Vector3::x);
     double[] across = extent(Point::y, Vector3::y);
     double perMetre = Math.min(MOST_PER_METRE, (Svg.WIDTH - 2 * MARGIN) / (along[1] - along[0]));
+    double top = craft.boat().kit().isEmpty() ? MARGIN / 2 : LABEL_ROW;
     double left = (Svg.WIDTH - perMetre * (along[0] + along[1])) / 2;
-    this.scale = new Scale(perMetre, left, LABEL_ROW + perMetre * across[1]);
-    this.foot = LABEL_ROW + perMetre * (across[1] - across[0]);
+    this.scale = new Scale(perMetre, left, top + perMetre * across[1]);
+    this.foot = top + perMetre * (across[1] - across[0]);
     this.svg = new Svg(foot + LABEL_ROW + FOOT);
   }
 

@@ -1,6 +1,5 @@
 package thwartwise.picture;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.boat.Body;
@@ -23,9 +22,6 @@ final class SectionView {
   private static final double TALLEST = 360;
   private static final double DOT = 6;
   private static final double DISC = 0.13;
-
-  /** A piece of the lid lies this near to the line from rail to rail, m. */
-  private static final double ON_THE_LID = 0.002;
 
   private final Scene scene;
   private final Craft craft;
@@ -143,21 +139,12 @@ final class SectionView {
   /** The inside is dry: white down to the skin, and open at the top. */
   private void hull(Svg svg) {
     svg.area("dry", Slice.loop(hull).stream().map(this::at).toList(), "#fff");
-    Vector3 port = craft.form().railAt(x, true);
-    Vector3 starboard = craft.form().railAt(x, false);
-    List<List<Point>> skin = new ArrayList<>();
-    for (List<Vector3> piece : hull) {
-      if (!piece.stream().allMatch(p -> isBetween(p, port, starboard))) {
-        skin.add(piece.stream().map(this::at).toList());
-      }
-    }
-    svg.strokes("hull", skin, Pen.THICK);
-  }
-
-  private static boolean isBetween(Vector3 p, Vector3 port, Vector3 starboard) {
-    double breadth = port.y() - starboard.y();
-    double share = breadth > 0 ? (port.y() - p.y()) / breadth : 0;
-    return Math.abs(p.z() - (port.z() + share * (starboard.z() - port.z()))) < ON_THE_LID;
+    svg.strokes(
+        "hull",
+        Slice.withoutLid(hull, craft.form().railAt(x, true), craft.form().railAt(x, false)).stream()
+            .map(piece -> piece.stream().map(this::at).toList())
+            .toList(),
+        Pen.THICK);
   }
 
   private void arm(Svg svg) {

@@ -65,7 +65,7 @@ record SectionWords(Scene scene, Heeled heeled, FloodPoint lowest, double x, dou
     return lies()
         + " Seen from aft, cut "
         + Rounded.down(x, 2)
-        + "\u00a0m forward of the aft end, at the lowest edge, "
+        + "\u00a0m forward of the aft end, by the lowest edge, "
         + Named.of(lowest.name())
         + ", which "
         + stands()

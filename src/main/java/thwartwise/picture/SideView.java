@@ -2,7 +2,6 @@ package thwartwise.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
@@ -22,9 +21,6 @@ final class SideView {
   private static final double TOP = 26;
   private static final double FOOT = 52;
   private static final double LABEL_GAP = 25;
-
-  /** Heels under this are not worth a word, rad. */
-  private static final double LEVEL = Math.toRadians(1);
 
   private final Scene scene;
   private final Craft craft;
@@ -115,7 +111,9 @@ final class SideView {
     double foot = scale.foot() - scale.perMetre() * heights()[0];
     scale.bar(svg, new Point(LEFT + OVER, foot + 32), 1);
     svg.small("bow", new Point(scale.at(fore, 0).x(), foot + 38), Svg.Anchor.END, "bow \u2192");
-    return new Picture("From the side: how deep it floats", alternative(), caption(), svg.whole());
+    SideWords words = new SideWords(scene, waters.stream().map(Water::label).toList());
+    return new Picture(
+        "From the side: how deep it floats", words.alternative(), words.caption(), svg.whole());
   }
 
   /** A light ground under the loaded waterline, or the only one there is. */
@@ -163,47 +161,5 @@ final class SideView {
           Svg.Anchor.START,
           waters.get(i).label());
     }
-  }
-
-  private String alternative() {
-    return "The boat from its starboard side, bow to the right. Waterlines: "
-        + waters.stream().map(Water::label).collect(Collectors.joining("; "))
-        + ". "
-        + swamped();
-  }
-
-  private String caption() {
-    return "Dotted: empty, with its kit. "
-        + (scene.crew().isEmpty() ? "" : "Full line: loaded, with " + scene.who() + ". ")
-        + "The figure is how far the lowest edge where water can come in stands above the water. "
-        + (scene.crew().isEmpty() ? "No line for people: nobody is drawn aboard. " : "")
-        + notDrawn("Empty", scene.empty())
-        + (scene.crew().isEmpty() ? "" : notDrawn("Loaded", scene.loaded()))
-        + swamped();
-  }
-
-  private static String notDrawn(String state, Equilibria rest) {
-    return Scene.upright(rest).isPresent()
-        ? ""
-        : state + " no way was found in which it floats upright, so no line is drawn for it. ";
-  }
-
-  private String swamped() {
-    if (!scene.swamped().exist()) {
-      return scene.swamped().assessed()
-          ? "Full of water it sinks, so no line is drawn for that."
-          : "How it lies full of water was not found.";
-    }
-    return Scene.upright(scene.swamped())
-        .map(
-            pose ->
-                "Broken line: full of water, with "
-                    + scene.who()
-                    + (Math.abs(pose.heel()) > LEVEL
-                        ? ", heeled "
-                            + Rounded.up(Math.abs(Math.toDegrees(pose.heel())), 0)
-                            + " degrees."
-                        : "."))
-        .orElse("Full of water it does not stay upright, so no line is drawn for that.");
   }
 }

@@ -11,6 +11,9 @@ import thwartwise.geometry.Vector3;
  * triangle.
  */
 final class Slice {
+  /** A piece of the lid lies this near to the line from rail to rail, m. */
+  private static final double ON_THE_LID = 0.002;
+
   private Slice() {}
 
   /** The pieces in no order, each with its two ends. */
@@ -33,6 +36,20 @@ final class Slice {
       }
     }
     return ends.size() == 2 ? Optional.of(ends) : Optional.empty();
+  }
+
+  /** The pieces but those of the lid, which lie between the two rails. */
+  static List<List<Vector3>> withoutLid(
+      List<List<Vector3>> pieces, Vector3 port, Vector3 starboard) {
+    return pieces.stream()
+        .filter(piece -> !piece.stream().allMatch(p -> isBetween(p, port, starboard)))
+        .toList();
+  }
+
+  private static boolean isBetween(Vector3 p, Vector3 port, Vector3 starboard) {
+    double breadth = port.y() - starboard.y();
+    double share = breadth > 0 ? (port.y() - p.y()) / breadth : 0;
+    return Math.abs(p.z() - (port.z() + share * (starboard.z() - port.z()))) < ON_THE_LID;
   }
 
   /** The pieces hung together, end to end, from one of them on; what does not hang on is left. */
