@@ -121,7 +121,7 @@ final class AdviceProbe {
   private AdviceReading reading(Crew crew, Reading before, OptionalDouble after) {
     return new AdviceReading(
         before.check(),
-        today.words(crew.seating(), crew.each()),
+        crew.seating().words(today.craft(), crew.each()),
         before.value(),
         after,
         before.limit(),

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -233,19 +232,12 @@ public final class Inspection {
 
   private Trial trial(Seating seating, double each) {
     List<Body> people = seating.bodies(craft, Collections.nCopies(seating.people(), each));
-    return Trial.of(craft, people, "at the limit: " + words(seating, each));
+    return Trial.of(craft, people, atLimit(craft, seating, each));
   }
 
-  /** Who is meant, in words. */
-  String words(Seating seating, double each) {
-    return seating.people() == 0
-        ? "nobody aboard"
-        : String.format(
-            Locale.ROOT,
-            "%d of %.0f kg at %s",
-            seating.people(),
-            each,
-            String.join(", ", seating.places(craft)));
+  /** The loading at the limit, in words. */
+  static String atLimit(Craft craft, Seating seating, double each) {
+    return "at the limit: " + seating.words(craft, each);
   }
 
   private List<Finding> allFindings() {

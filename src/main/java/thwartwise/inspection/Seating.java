@@ -3,6 +3,7 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
@@ -53,6 +54,14 @@ record Seating(List<Integer> counts) {
       }
     }
     return names;
+  }
+
+  /** Who is meant, in words. */
+  String words(Craft craft, double each) {
+    return people() == 0
+        ? "nobody aboard"
+        : String.format(
+            Locale.ROOT, "%d of %.0f kg at %s", people(), each, String.join(", ", places(craft)));
   }
 
   /** The people themselves, side by side in equal lanes, with these masses in order of places. */

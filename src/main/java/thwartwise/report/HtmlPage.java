@@ -35,6 +35,7 @@ public final class HtmlPage {
     Page page = new Page();
     HeadSection.write(page, inspection);
     GlanceSection.write(page, inspection);
+    PicturesSection.write(page, inspection);
     Story.write(page, inspection);
     RecordsPage.correction(page, corrects);
     FootSection.write(page, inspection, number);

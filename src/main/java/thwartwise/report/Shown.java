@@ -1,7 +1,6 @@
 package thwartwise.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import thwartwise.measure.Rounded;
 
 /**
  * Figures on the page, rounded to the side that flatters nobody: what the boat has rounds down,
@@ -12,37 +11,19 @@ final class Shown {
   /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
   static final char TIED = '\u00a0';
 
-  // Far below anything measured; keeps a degree that went to radians and back a whole degree.
-  private static final int NOISE_DECIMALS = 9;
-  private static final String UNKNOWN = "an unknown number of";
-
   private Shown() {}
 
   static String down(double value, int decimals) {
-    return rounded(value, decimals, RoundingMode.FLOOR);
+    return Rounded.down(value, decimals);
   }
 
   static String up(double value, int decimals) {
-    return rounded(value, decimals, RoundingMode.CEILING);
+    return Rounded.up(value, decimals);
   }
 
   /** A measured figure, as it was measured. */
   static String plain(double value) {
-    if (!Double.isFinite(value)) {
-      return UNKNOWN;
-    }
-    BigDecimal exact = new BigDecimal(value).setScale(NOISE_DECIMALS, RoundingMode.HALF_EVEN);
-    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
-  }
-
-  private static String rounded(double value, int decimals, RoundingMode side) {
-    if (!Double.isFinite(value)) {
-      return UNKNOWN;
-    }
-    return new BigDecimal(value)
-        .setScale(NOISE_DECIMALS, RoundingMode.HALF_EVEN)
-        .setScale(decimals, side)
-        .toPlainString();
+    return Rounded.plain(value);
   }
 
   /** A figure and its unit, kept on one line. */

@@ -145,4 +145,30 @@ class HtmlPageTest {
     assertThat(HtmlPage.of(soup, "7\"; } </style>"))
         .contains("@bottom-left { content: \"Record 7???????style?\";");
   }
+
+  @Test
+  void the_pictures_follow_what_is_read_first_and_each_is_told_to_those_who_cannot_see_it() {
+    ParsedPage page = ParsedPage.of(HtmlPage.of(soup, NUMBER));
+    assertThat(page.text())
+        .containsSubsequence(
+            "What nobody does:",
+            "In pictures",
+            "From above",
+            "From the side",
+            "Cut across",
+            "What brings it back",
+            "May it be launched?");
+    assertThat(page.all("div").stream().filter(d -> d.getAttribute("role").equals("img")))
+        .hasSizeGreaterThanOrEqualTo(4)
+        .allMatch(d -> d.getAttribute("aria-label").length() > 40);
+    assertThat(page.all("figcaption")).allMatch(c -> !ParsedPage.words(c).isEmpty());
+    List<String> ids =
+        page.all("*").stream().map(e -> e.getAttribute("id")).filter(i -> !i.isEmpty()).toList();
+    assertThat(ids).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void the_text_page_leaves_the_pictures_out() {
+    assertThat(TextPage.of(soup, NUMBER)).doesNotContain("In pictures", "From above", "svg");
+  }
 }

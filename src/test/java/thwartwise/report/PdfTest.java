@@ -3,7 +3,14 @@ package thwartwise.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -139,10 +146,55 @@ class PdfTest {
           + " viewBox=\"0 0 640 80\"><path d=\"M0 40H640\" stroke=\"#000\"/>"
           + "<text x=\"20\" y=\"30\" font-size=\"14\">waterline, loaded</text></svg>";
 
+  /** The ground of a chamber that counts, and the hatching over it, as a printer would see them. */
+  @Test
+  void tones_and_hatching_of_the_pictures_reach_the_paper() throws Exception {
+    int most = 0;
+    int broken = 0;
+    for (BufferedImage sheet : sheets(HtmlPage.pdf(soup, NUMBER))) {
+      int tones = 0;
+      int ends = 0;
+      for (int y = 0; y < sheet.getHeight(); y++) {
+        for (int x = 1; x < sheet.getWidth(); x++) {
+          boolean tone = sheet.getRGB(x, y) == COUNTED;
+          tones += tone ? 1 : 0;
+          ends += tone && sheet.getRGB(x - 1, y) != COUNTED ? 1 : 0;
+        }
+      }
+      broken = tones > most ? ends : broken;
+      most = Math.max(most, tones);
+    }
+    assertThat(most).isGreaterThan(1000);
+    // Strokes stand some ten pixels apart: the tone is never found in long runs.
+    assertThat(broken).isGreaterThan(most / 40);
+  }
+
+  private static final int COUNTED = 0xffbdbdbd;
+
+  private static List<BufferedImage> sheets(byte[] pdf) throws IOException {
+    List<BufferedImage> sheets = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFRenderer renderer = new PDFRenderer(document);
+      for (int sheet = 0; sheet < document.getNumberOfPages(); sheet++) {
+        sheets.add(renderer.renderImageWithDPI(sheet, 144));
+      }
+    }
+    return sheets;
+  }
+
+  // Marks over letters written from right to left once broke the drawing of lettering.
+  @Test
+  void a_name_with_vowel_marks_gives_sheets_that_can_be_drawn() throws Exception {
+    InspectionRecord marked = OddNames.in(SampleBoat.boat(), "مَرْحَبًا");
+    byte[] pdf = HtmlPage.pdf(marked, NUMBER);
+    assertThat(sheets(pdf)).hasSizeGreaterThan(2);
+    assertThat(ReadBack.of(pdf).text()).contains("From above", "What brings it back");
+  }
+
   @Test
   void a_page_that_is_not_well_formed_is_refused() {
     assertThatThrownBy(() -> Pdf.of("<p>a<b></p>", THEN))
-        .isInstanceOf(java.io.IOException.class)
+        .isInstanceOf(IOException.class)
         .hasMessageStartingWith("The page is not well formed: ");
   }
 
@@ -150,8 +202,7 @@ class PdfTest {
   void a_held_launch_is_held_in_the_pdf_too() {
     Report held =
         SampleRecords.report(
-            SampleRecords.nothing(java.util.List.of(), "The hull was not weighed."),
-            java.util.List.of());
+            SampleRecords.nothing(List.of(), "The hull was not weighed."), List.of());
     assertThat(ReadBack.of(HtmlPage.pdf(SampleBoat.record(held), NUMBER)).text())
         .contains("Launch held")
         .doesNotContain("people in all");

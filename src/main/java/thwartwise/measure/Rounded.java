@@ -1,0 +1,43 @@
+package thwartwise.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * Figures rounded to the side that flatters nobody: what the boat has rounds down, what it needs
+ * rounds up, what is allowed rounds down. Digits and point are the same in every country.
+ */
+public final class Rounded {
+  // Far below anything measured; keeps a degree that went to radians and back a whole degree.
+  private static final int NOISE_DECIMALS = 9;
+  private static final String UNKNOWN = "an unknown number of";
+
+  private Rounded() {}
+
+  public static String down(double value, int decimals) {
+    return rounded(value, decimals, RoundingMode.FLOOR);
+  }
+
+  public static String up(double value, int decimals) {
+    return rounded(value, decimals, RoundingMode.CEILING);
+  }
+
+  /** A measured figure, as it was measured. */
+  public static String plain(double value) {
+    if (!Double.isFinite(value)) {
+      return UNKNOWN;
+    }
+    BigDecimal exact = withoutNoise(value);
+    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+  }
+
+  private static String rounded(double value, int decimals, RoundingMode side) {
+    return Double.isFinite(value)
+        ? withoutNoise(value).setScale(decimals, side).toPlainString()
+        : UNKNOWN;
+  }
+
+  private static BigDecimal withoutNoise(double value) {
+    return new BigDecimal(value).setScale(NOISE_DECIMALS, RoundingMode.HALF_EVEN);
+  }
+}

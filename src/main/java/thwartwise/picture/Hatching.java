@@ -1,0 +1,81 @@
+package thwartwise.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Ground and strokes of an area, so that it is told apart in black and white as well. */
+enum Hatching {
+  COUNTS("#bdbdbd", 8, 1, "counts", "Counts when swamped"),
+  CLAIMED("#ececec", 14, -1, "only claimed", "Only claimed, so it counts for nothing"),
+  OPEN("#ffffff", 10, 0, "open", "Open, vented, leaking or loose, so it counts for nothing"),
+  WATER_COMES_IN("#e4e4e4", 9, 1, "water comes in", "Water comes in");
+
+  private final String ground;
+  private final double apart;
+  private final double slope;
+  private final String word;
+  private final String told;
+
+  /**
+   * @param apart how far the strokes stand apart, level
+   * @param slope units up for one to the right; nought for strokes that stand upright
+   */
+  Hatching(String ground, double apart, double slope, String word, String told) {
+    this.ground = ground;
+    this.apart = apart;
+    this.slope = slope;
+    this.word = word;
+    this.told = told;
+  }
+
+  String word() {
+    return word;
+  }
+
+  /** The same in a sentence, before a list. */
+  String told() {
+    return told;
+  }
+
+  /** An area filled and hatched, with an edge. */
+  Svg fill(Svg svg, String kind, List<Point> area) {
+    return svg.polygon(kind, area, ground, Pen.PLAIN)
+        .strokes(kind + "-hatching", strokes(area), Pen.FINE);
+  }
+
+  /**
+   * The strokes within the area, clipped by hand. Each is the line {@code x + slope · y = c}; where
+   * it meets the edges, sorted along it, it goes in and out by turns.
+   */
+  List<List<Point>> strokes(List<Point> area) {
+    double least = area.stream().mapToDouble(this::across).min().orElse(0);
+    double most = area.stream().mapToDouble(this::across).max().orElse(0);
+    List<List<Point>> strokes = new ArrayList<>();
+    for (double c = least + apart / 2; c < most; c += apart) {
+      List<Point> met = met(area, c);
+      for (int i = 0; i + 1 < met.size(); i += 2) {
+        strokes.add(List.of(met.get(i), met.get(i + 1)));
+      }
+    }
+    return strokes;
+  }
+
+  private double across(Point p) {
+    return p.x() + slope * p.y();
+  }
+
+  private List<Point> met(List<Point> area, double c) {
+    List<Point> met = new ArrayList<>();
+    for (int i = 0; i < area.size(); i++) {
+      Point a = area.get(i);
+      Point b = area.get((i + 1) % area.size());
+      if (across(a) < c != across(b) < c) {
+        double share = (c - across(a)) / (across(b) - across(a));
+        met.add(new Point(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y())));
+      }
+    }
+    met.sort(Comparator.comparingDouble(Point::y));
+    return met;
+  }
+}

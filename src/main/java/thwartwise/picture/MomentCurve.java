@@ -1,0 +1,196 @@
+package thwartwise.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import thwartwise.afloat.RightingCurve;
+import thwartwise.measure.Rounded;
+
+/** What brings the boat back, against heel, up to where water comes in. */
+final class MomentCurve {
+  private static final double LEFT = 86;
+  private static final double RIGHT = 612;
+  private static final double TOP = 48;
+  private static final double FOOT = 330;
+  private static final double HEIGHT = 396;
+
+  /** So many lines on an axis at most. */
+  private static final int MOST_LINES = 6;
+
+  /** What lies behind flooding is shown this far, as a share of the whole. */
+  private static final double BEYOND = 0.16;
+
+  /** A list that small, as a share of the greatest moment, needs no axis below nought. */
+  private static final double NEXT_TO_NOTHING = 0.02;
+
+  /** The foot of the picture where the word about the rest stands. */
+  private static final double LOW = 76;
+
+  /** The curve of the people is drawn in so many pieces. */
+  private static final int PIECES = 20;
+
+  private final Scene scene;
+  private final Heeled heeled;
+  private final RightingCurve curve;
+  private final List<RightingCurve.Point> points;
+  private final double mostDegrees;
+  private final double least;
+  private final double most;
+  private final Svg svg = new Svg(HEIGHT);
+
+  private MomentCurve(Scene scene, Heeled heeled) {
+    this.scene = scene;
+    this.heeled = heeled;
+    this.curve = heeled.curve();
+    this.points = points(curve);
+    double end = Math.max(1, Math.toDegrees(curve.last().heel()));
+    this.mostDegrees = curve.flooding().isPresent() ? end / (1 - BEYOND) : end;
+    double[] moments =
+        Stream.concat(
+                points.stream().map(curve::moment),
+                Stream.of(0.0, heeled.peoplesMoment(scene.crew(), 0)))
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    this.most = 1.08 * Math.max(moments[moments.length - 1], 1);
+    this.least = moments[0] < -NEXT_TO_NOTHING * most ? moments[0] : 0;
+  }
+
+  /** Every whole degree, and flooding. */
+  private static List<RightingCurve.Point> points(RightingCurve curve) {
+    List<RightingCurve.Point> all = new ArrayList<>(curve.points());
+    curve.flooding().ifPresent(all::add);
+    return all;
+  }
+
+  static Picture of(Scene scene, Heeled heeled) {
+    return new MomentCurve(scene, heeled).picture();
+  }
+
+  private Picture picture() {
+    flooding();
+    axes();
+    svg.path(
+        "righting",
+        points.stream().map(p -> at(Math.toDegrees(p.heel()), curve.moment(p))).toList(),
+        "none",
+        Pen.THICK);
+    people();
+    svg.words("across-word", new Point(RIGHT, HEIGHT - 8), Svg.Anchor.END, across());
+    svg.words("up-word", new Point(8, 26), Svg.Anchor.START, "turning moment, N\u00b7m");
+    MomentWords words = new MomentWords(scene, heeled);
+    return new Picture(
+        "What brings it back, and how far it can heel",
+        words.alternative(),
+        words.caption(),
+        svg.whole());
+  }
+
+  private String across() {
+    return "heel to " + curve.side().word() + ", degrees";
+  }
+
+  private Point at(double degrees, double moment) {
+    return new Point(
+        LEFT + degrees / mostDegrees * (RIGHT - LEFT),
+        FOOT - (moment - least) / (most - least) * (FOOT - TOP));
+  }
+
+  private void axes() {
+    double step = step(mostDegrees);
+    for (double degrees = 0; degrees <= mostDegrees; degrees += step) {
+      Point foot = new Point(at(degrees, 0).x(), FOOT);
+      svg.line("tick", foot, new Point(foot.x(), FOOT + 6), Pen.FINE);
+      svg.small("tick-word", new Point(foot.x(), FOOT + 26), Svg.Anchor.MIDDLE, whole(degrees));
+    }
+    double rung = step(most - least);
+    for (double moment = Math.ceil(least / rung) * rung; moment <= most; moment += rung) {
+      Point left = at(0, moment);
+      svg.line("rung", left, new Point(RIGHT, left.y()), Pen.dashed(0.7, moment == 0 ? "" : "1 4"));
+      svg.small("rung-word", new Point(LEFT - 8, left.y() + 6), Svg.Anchor.END, whole(moment));
+    }
+    svg.strokes(
+        "axes",
+        List.of(List.of(new Point(LEFT, TOP - 8), new Point(LEFT, FOOT), new Point(RIGHT, FOOT))),
+        Pen.PLAIN);
+  }
+
+  private static String whole(double value) {
+    return String.format(Locale.ROOT, "%.0f", value + 0.0).replaceFirst("^-0$", "0");
+  }
+
+  /** The least of 1, 2 and 5 with noughts that gives few enough lines. */
+  static double step(double range) {
+    double ten = Math.pow(10, Math.floor(Math.log10(range)) - 1);
+    for (double step : new double[] {1, 2, 5, 10, 20, 50, 100}) {
+      if (range / (step * ten) <= MOST_LINES && step * ten >= 1) {
+        return step * ten;
+      }
+    }
+    return Math.max(1, range);
+  }
+
+  private void flooding() {
+    curve
+        .flooding()
+        .ifPresent(
+            point -> {
+              double x = at(Math.toDegrees(point.heel()), 0).x();
+              List<Point> beyond =
+                  List.of(
+                      new Point(x, TOP), new Point(RIGHT, TOP),
+                      new Point(RIGHT, FOOT), new Point(x, FOOT));
+              Hatching.WATER_COMES_IN.fill(svg, "flooded", beyond);
+              svg.words(
+                  "flooded-word",
+                  new Point(RIGHT, TOP - 12),
+                  Svg.Anchor.END,
+                  "water comes in from "
+                      + Rounded.down(Math.toDegrees(point.heel()), 0)
+                      + "\u00b0");
+            });
+  }
+
+  private void people() {
+    if (scene.crew().isEmpty()) {
+      return;
+    }
+    double end = Math.toDegrees(curve.last().heel());
+    List<Point> line =
+        IntStream.rangeClosed(0, PIECES)
+            .mapToDouble(i -> end * i / PIECES)
+            .mapToObj(d -> at(d, heeled.peoplesMoment(scene.crew(), Math.toRadians(d))))
+            .toList();
+    svg.path("people", line, "none", Pen.dashed(2.5, "9 6"));
+    if (heeled.rest().isPresent()) {
+      Point last = line.get(PIECES);
+      double down = last.y() > FOOT - LOW ? -12 : 26;
+      label(new Point(last.x() - 6, last.y() + down), Svg.Anchor.END);
+    } else {
+      label(new Point(LEFT + 12, line.get(0).y() + 28), Svg.Anchor.START);
+    }
+    heeled.rest().ifPresent(rest -> meets(heeled.heel()));
+  }
+
+  /** Put where the two curves part, since near their crossing it would run into one of them. */
+  private void label(Point at, Svg.Anchor anchor) {
+    svg.words("people-word", at, anchor, "everyone to one side");
+  }
+
+  private void meets(double heel) {
+    Point meets = at(Math.toDegrees(heel), heeled.peoplesMoment(scene.crew(), heel));
+    svg.line("meets-leader", meets, new Point(meets.x(), FOOT), Pen.FINE);
+    svg.circle("meets", meets, 8, "#fff", Pen.THICK);
+    svg.words(
+        "meets-word",
+        new Point(meets.x() + 8, FOOT - 10),
+        Svg.Anchor.START,
+        "rests at " + degrees(heel));
+  }
+
+  private static String degrees(double heel) {
+    return Rounded.up(Math.toDegrees(heel), 0) + "\u00b0";
+  }
+}

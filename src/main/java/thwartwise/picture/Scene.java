@@ -1,0 +1,60 @@
+package thwartwise.picture;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Equilibrium;
+import thwartwise.afloat.Pose;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.checks.Trial;
+import thwartwise.inspection.CrewAtLimit;
+import thwartwise.inspection.Report;
+
+/**
+ * The boat as it is drawn: with the recommended crew in the seating that comes nearest to a limit,
+ * or with nobody where nobody is recommended; as measured and without allowance, as the report
+ * tells it.
+ *
+ * @param empty where it rests with its kit and nobody aboard
+ * @param loaded where it rests with the crew
+ * @param swamped where it rests with the crew, open to the sea
+ */
+record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equilibria swamped) {
+
+  static Scene of(Craft craft, Report report) {
+    List<Body> crew = CrewAtLimit.of(craft, report);
+    Trial trial = Trial.of(craft, crew, "");
+    Equilibria loaded = trial.atRest();
+    return new Scene(
+        craft,
+        trial,
+        crew.isEmpty() ? loaded : Trial.of(craft, List.of(), "").atRest(),
+        loaded,
+        Equilibrium.from(trial.swamped(List.of())));
+  }
+
+  List<Body> crew() {
+    return trial.people();
+  }
+
+  /** The same with the people elsewhere. */
+  Trial with(List<Body> people) {
+    return Trial.of(craft, people, "");
+  }
+
+  /** The pose that counts, if the boat lies in it as a boat should. */
+  static Optional<Pose> upright(Equilibria rest) {
+    return rest.worst().filter(Pose::isUpright);
+  }
+
+  /** Who is aboard, in words. */
+  String who() {
+    return crew().isEmpty()
+        ? "nobody aboard"
+        : People.counted(crew().size())
+            + " of "
+            + People.kilograms(crew().get(0).mass())
+            + " aboard";
+  }
+}

@@ -1,0 +1,198 @@
+package thwartwise.picture;
+
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.FloodPoint;
+import thwartwise.geometry.Immersion;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * The boat cut across where its lowest edge is, seen from aft, heeled as its water lies: weight at
+ * G, lift at B, and the arm between them that brings it back.
+ */
+final class SectionView {
+  private static final double MARGIN = 92;
+  private static final double TOP = 28;
+  private static final double FOOT = 46;
+  private static final double TALLEST = 360;
+  private static final double DOT = 6;
+  private static final double DISC = 0.13;
+
+  private final Scene scene;
+  private final Craft craft;
+  private final Heeled heeled;
+  private final WaterPlane plane;
+  private final FloodPoint lowest;
+  private final double x;
+  private final Vector3 weight;
+  private final Vector3 lift;
+  private final List<List<Vector3>> hull;
+  private final SectionWords words;
+  private final Scale scale;
+  private final double foot;
+
+  private SectionView(Scene scene, Heeled heeled) {
+    this.scene = scene;
+    this.craft = scene.craft();
+    this.heeled = heeled;
+    this.plane = heeled.plane();
+    this.lowest = heeled.lowestEdge(craft);
+    this.x = within(craft.form().outside(), lowest.at().x());
+    this.weight = scene.trial().loading().centre();
+    this.lift =
+        new Immersion()
+            .at(plane)
+            .add(craft.form().outside(), 1)
+            .add(craft.form().skeg(), 1)
+            .part()
+            .centroid();
+    this.hull = Slice.at(craft.form().outside(), x);
+    this.words = new SectionWords(scene, heeled, lowest, x, arm());
+    List<Point> all = seen();
+    double[] across = all.stream().mapToDouble(Point::x).sorted().toArray();
+    double[] up = all.stream().mapToDouble(Point::y).sorted().toArray();
+    double width = across[across.length - 1] - across[0];
+    double height = up[up.length - 1] - up[0];
+    double perMetre = Math.min((Svg.WIDTH - 2 * MARGIN) / width, TALLEST / height);
+    double middle = (across[across.length - 1] + across[0]) / 2;
+    this.scale =
+        new Scale(perMetre, Svg.WIDTH / 2 - perMetre * middle, TOP + perMetre * up[up.length - 1]);
+    this.foot = TOP + perMetre * height;
+  }
+
+  /** A little inside the ends, where a cut still has an area. */
+  private static double within(Solid hull, double x) {
+    Span along = hull.extent(Vector3.of(1, 0, 0));
+    double inset = along.length() / 50;
+    return Math.max(along.from() + inset, Math.min(along.to() - inset, x));
+  }
+
+  static Picture of(Scene scene, Heeled heeled) {
+    return new SectionView(scene, heeled).picture();
+  }
+
+  /** Metres to starboard and above the water, as seen from aft. */
+  private Point seen(Vector3 point) {
+    return new Point(-plane.athwart().dot(point), plane.above(point));
+  }
+
+  private Point at(Vector3 point) {
+    Point seen = seen(point);
+    return scale.at(seen.x(), seen.y());
+  }
+
+  private List<Point> seen() {
+    return Stream.of(
+            hull.stream().flatMap(List::stream),
+            Stream.of(weight, lift, lowest.at()),
+            heeled.moved().stream().flatMap(SectionView::around))
+        .flatMap(s -> s)
+        .map(this::seen)
+        .toList();
+  }
+
+  private static Stream<Vector3> around(Body body) {
+    return Stream.of(
+        body.centre().plus(Vector3.of(0, DISC, DISC)),
+        body.centre().minus(Vector3.of(0, DISC, DISC)));
+  }
+
+  private Picture picture() {
+    Svg svg = new Svg(foot + FOOT);
+    water(svg);
+    hull(svg);
+    heeled
+        .moved()
+        .forEach(
+            b ->
+                svg.circle("person", at(b.centre()), DISC * scale.perMetre(), "#d9d9d9", Pen.FINE));
+    surface(svg);
+    arm(svg);
+    edge(svg);
+    scale.bar(svg, new Point(16, foot + 26), 0.5);
+    return new Picture(words.title(), words.alternative(), words.caption(), svg.whole());
+  }
+
+  private void water(Svg svg) {
+    double surface = scale.foot();
+    svg.area(
+        "sea",
+        List.of(
+            new Point(0, surface),
+            new Point(Svg.WIDTH, surface),
+            new Point(Svg.WIDTH, foot + 10),
+            new Point(0, foot + 10)),
+        "#e4e4e4");
+  }
+
+  private void surface(Svg svg) {
+    double surface = scale.foot();
+    svg.line("surface", new Point(0, surface), new Point(Svg.WIDTH, surface), Pen.PLAIN);
+    svg.small("surface-word", new Point(6, surface + 20), Svg.Anchor.START, "water");
+  }
+
+  /** The inside is dry: white down to the skin, and open at the top. */
+  private void hull(Svg svg) {
+    svg.area("dry", Slice.loop(hull).stream().map(this::at).toList(), "#fff");
+    svg.strokes(
+        "hull",
+        Slice.withoutLid(hull, craft.form().railAt(x, true), craft.form().railAt(x, false)).stream()
+            .map(piece -> piece.stream().map(this::at).toList())
+            .toList(),
+        Pen.THICK);
+  }
+
+  private void arm(Svg svg) {
+    Point g = at(weight);
+    Point b = at(lift);
+    Point over = new Point(b.x(), g.y());
+    svg.line("lift-line", b, over, Pen.dashed(1.5, "5 4"));
+    svg.line("arm", g, over, Pen.THICK);
+    svg.circle("weight", g, DOT, "#000", Pen.FINE);
+    svg.circle("lift", b, DOT, "#fff", Pen.PLAIN);
+    boolean liftRight = b.x() >= g.x();
+    svg.words(
+        "weight-word",
+        new Point(g.x() + (liftRight ? -10 : 10), g.y() + 7),
+        liftRight ? Svg.Anchor.END : Svg.Anchor.START,
+        "G");
+    svg.words("lift-word", new Point(b.x() + 11, b.y() + 7), Svg.Anchor.START, "B");
+    svg.words(
+        "arm-word",
+        new Point((g.x() + b.x()) / 2, g.y() - 12),
+        Svg.Anchor.MIDDLE,
+        words.armShown());
+  }
+
+  /** Horizontal distance from G to B, m; positive when it brings the boat back. */
+  private double arm() {
+    return heeled.curve().side().sign() * (seen(lift).x() - seen(weight).x());
+  }
+
+  private void edge(Svg svg) {
+    Point edge = at(lowest.at());
+    boolean right = edge.x() >= Svg.WIDTH / 2;
+    double out = right ? 14 : -14;
+    Svg.Anchor anchor = right ? Svg.Anchor.START : Svg.Anchor.END;
+    svg.circle("lowest-edge", edge, DOT - 1, "#000", Pen.FINE);
+    if (heeled.atFlooding()) {
+      svg.words("edge-word", new Point(edge.x() + out, edge.y() - 12), anchor, "floods");
+      return;
+    }
+    Point above = new Point(edge.x() + out, edge.y());
+    Point below = new Point(edge.x() + out, scale.foot());
+    svg.strokes(
+        "edge",
+        List.of(
+            List.of(above, below),
+            List.of(new Point(above.x() - 7, above.y()), new Point(above.x() + 7, above.y()))),
+        Pen.PLAIN);
+    double middle = (above.y() + below.y()) / 2 + 7;
+    svg.words("edge-word", new Point(edge.x() + 1.6 * out, middle), anchor, words.freeboard());
+  }
+}

@@ -1,0 +1,165 @@
+package thwartwise.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Freeboard;
+import thwartwise.boat.Craft;
+import thwartwise.geometry.WaterPlane;
+import thwartwise.measure.Rounded;
+
+/**
+ * The boat from its starboard side, bow to the right, kept level: the water is drawn as it lies to
+ * the boat, empty, loaded and swamped.
+ */
+final class SideView {
+  private static final double LEFT = 22;
+  private static final double LABELS = 166;
+  private static final double OVER = 16;
+  private static final double MOST_PER_METRE = 190;
+  private static final double TOP = 26;
+  private static final double FOOT = 52;
+  private static final double LABEL_GAP = 25;
+
+  private final Scene scene;
+  private final Craft craft;
+  private final List<Point> hull;
+  private final List<Point> skeg;
+  private final List<Water> waters;
+  private final double aft;
+  private final double fore;
+  private final Scale scale;
+  private final Svg svg;
+
+  /** Where the water stands in one state, with its dashes and its words. */
+  private record Water(String kind, String label, WaterPlane plane, Pen pen) {
+
+    /** Its height in the middle plane of the boat. */
+    double at(double x) {
+      return (plane.height() - plane.up().x() * x) / plane.up().z();
+    }
+  }
+
+  private SideView(Scene scene) {
+    this.scene = scene;
+    this.craft = scene.craft();
+    this.hull = Silhouette.fromTheSide(craft.form().outside());
+    this.skeg =
+        craft.form().skeg().triangleCount() > 0
+            ? Silhouette.fromTheSide(craft.form().skeg())
+            : List.of();
+    this.waters = waters();
+    this.aft = hull.stream().mapToDouble(Point::x).min().orElseThrow();
+    this.fore = hull.stream().mapToDouble(Point::x).max().orElseThrow();
+    double room = Svg.WIDTH - LEFT - LABELS - 2 * OVER;
+    double perMetre = Math.min(MOST_PER_METRE, room / (fore - aft));
+    double[] heights = heights();
+    double left = LEFT + OVER - perMetre * aft;
+    this.scale = new Scale(perMetre, left, TOP + perMetre * heights[1]);
+    this.svg = new Svg(TOP + perMetre * (heights[1] - heights[0]) + FOOT);
+  }
+
+  private double[] heights() {
+    double[] all =
+        Stream.of(
+                hull.stream().map(Point::y),
+                skeg.stream().map(Point::y),
+                waters.stream().flatMap(w -> Stream.of(w.at(aft), w.at(fore))))
+            .flatMap(s -> s)
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    return new double[] {all[0], all[all.length - 1]};
+  }
+
+  static Picture of(Scene scene) {
+    return new SideView(scene).picture();
+  }
+
+  private List<Water> waters() {
+    List<Water> all = new ArrayList<>();
+    add(all, "empty", scene.empty(), Pen.dashed(2.5, "2 5"));
+    if (!scene.crew().isEmpty()) {
+      add(all, "loaded", scene.loaded(), Pen.THICK);
+    }
+    Scene.upright(scene.swamped())
+        .ifPresent(
+            pose -> all.add(new Water("swamped", "swamped", pose.plane(), Pen.dashed(3, "14 7"))));
+    return all;
+  }
+
+  private void add(List<Water> all, String kind, Equilibria rest, Pen pen) {
+    Scene.upright(rest)
+        .ifPresent(
+            pose -> all.add(new Water(kind, kind + " " + above(pose.plane()), pose.plane(), pen)));
+  }
+
+  private String above(WaterPlane plane) {
+    double height = Freeboard.least(craft.edges(), plane).height();
+    return height < 0 ? "awash" : Rounded.down(100 * height, 0) + " cm";
+  }
+
+  private Picture picture() {
+    sea();
+    if (!skeg.isEmpty()) {
+      svg.polygon("skeg", scale.all(skeg), "#fff", Pen.PLAIN);
+    }
+    svg.polygon("hull", scale.all(hull), "#fff", Pen.THICK);
+    waters.forEach(this::line);
+    labels();
+    double foot = scale.foot() - scale.perMetre() * heights()[0];
+    scale.bar(svg, new Point(LEFT + OVER, foot + 32), 1);
+    svg.small("bow", new Point(scale.at(fore, 0).x(), foot + 38), Svg.Anchor.END, "bow \u2192");
+    SideWords words = new SideWords(scene, waters.stream().map(Water::label).toList());
+    return new Picture(
+        "From the side: how deep it floats", words.alternative(), words.caption(), svg.whole());
+  }
+
+  /** A light ground under the loaded waterline, or the only one there is. */
+  private void sea() {
+    waters.stream()
+        .filter(w -> w.kind().equals(scene.crew().isEmpty() ? "empty" : "loaded"))
+        .findFirst()
+        .ifPresent(
+            water -> {
+              List<Point> ends = ends(water);
+              double foot = scale.foot() - scale.perMetre() * heights()[0] + 8;
+              svg.area(
+                  "sea",
+                  List.of(
+                      ends.get(0),
+                      ends.get(1),
+                      new Point(ends.get(1).x(), foot),
+                      new Point(ends.get(0).x(), foot)),
+                  "#e9e9e9");
+            });
+  }
+
+  private List<Point> ends(Water water) {
+    double over = OVER / scale.perMetre();
+    return List.of(
+        scale.at(aft - over, water.at(aft - over)), scale.at(fore + over, water.at(fore + over)));
+  }
+
+  private void line(Water water) {
+    List<Point> ends = ends(water);
+    svg.line("water-" + water.kind(), ends.get(0), ends.get(1), water.pen());
+  }
+
+  private void labels() {
+    List<Double> wanted = waters.stream().map(w -> ends(w).get(1).y()).toList();
+    double foot = scale.foot() - scale.perMetre() * heights()[0];
+    double[] places = Apart.moved(wanted, LABEL_GAP, TOP - 4, foot + 24);
+    for (int i = 0; i < places.length; i++) {
+      Point end = ends(waters.get(i)).get(1);
+      Point label = new Point(end.x() + 14, places[i]);
+      svg.line("label-leader", end, label, Pen.FINE);
+      svg.words(
+          "label",
+          new Point(label.x() + 3, label.y() + 7),
+          Svg.Anchor.START,
+          waters.get(i).label());
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package thwartwise.report;
+
+import thwartwise.picture.Picture;
+import thwartwise.picture.Pictures;
+import thwartwise.record.InspectionRecord;
+
+/** The boat in pictures, for whoever would rather look than read. */
+final class PicturesSection {
+  private PicturesSection() {}
+
+  static void write(Page page, InspectionRecord inspection) {
+    Pictures pictures =
+        Pictures.of(inspection.boat(), inspection.report(), inspection.date().toLocalDate());
+    page.heading("In pictures");
+    pictures.drawn().forEach(picture -> page.drawn(drawn(picture)));
+    pictures.leftOut().forEach(page::paragraph);
+  }
+
+  private static Drawn drawn(Picture picture) {
+    return new Drawn(picture.title(), picture.alternative(), picture.caption(), picture.svg());
+  }
+}
