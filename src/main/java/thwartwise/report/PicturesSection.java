@@ -12,6 +12,11 @@ final class PicturesSection {
     Pictures pictures =
         Pictures.of(inspection.boat(), inspection.report(), inspection.date().toLocalDate());
     page.heading("In pictures");
+    if (!pictures.drawn().isEmpty()) {
+      page.paragraph(
+          "Drawn to scale as it was measured, in still water, without the allowance for tape and"
+              + " scales by which it is judged");
+    }
     pictures.drawn().forEach(picture -> page.drawn(drawn(picture)));
     pictures.leftOut().forEach(page::paragraph);
   }
