@@ -36,8 +36,8 @@ public record Pictures(List<Picture> drawn, List<String> leftOut) {
   private static Pictures of(Scene scene) {
     List<Picture> drawn = new ArrayList<>();
     List<String> leftOut = new ArrayList<>();
-    drawn.add(PlanView.of(scene));
     drawn.add(SideView.of(scene));
+    drawn.add(PlanView.of(scene));
     Heeled.of(scene)
         .ifPresentOrElse(
             heeled -> {

@@ -40,8 +40,8 @@ class PicturesTest {
   private static final Report REPORT = report(TART);
   private static final Pictures PICTURES = Pictures.of(TART, REPORT, TODAY);
 
-  private static final int PLAN = 0;
-  private static final int SIDE = 1;
+  private static final int SIDE = 0;
+  private static final int PLAN = 1;
   private static final int SECTION = 2;
   private static final int CURVE = 3;
 

@@ -153,8 +153,8 @@ class HtmlPageTest {
         .containsSubsequence(
             "What nobody does:",
             "In pictures",
-            "From above",
             "From the side",
+            "From above",
             "Cut across",
             "What brings it back",
             "May it be launched?");
