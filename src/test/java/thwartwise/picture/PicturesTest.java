@@ -342,6 +342,40 @@ class PicturesTest {
         .isEqualTo("water comes in from " + (int) Math.floor(flooding) + "°");
   }
 
+  // One adult on the middle thwart, whose middle gets 0.45 m out: 95 x 9.80665 x 0.45 N·m upright.
+  @Test
+  void everyone_to_one_side_begins_at_their_mass_times_how_far_they_move() {
+    assertThat(REPORT.atLimit().loading()).isEqualTo("at the limit: 1 of 95 kg at middle thwart");
+    Drawing curve = drawn(CURVE);
+    List<Element> words = curve.kinds("rung-word");
+    double nought = rung(curve, 0);
+    double most = Double.parseDouble(words.get(words.size() - 1).getTextContent());
+    double perMoment = (rung(curve, words.size() - 1) - nought) / most;
+    List<Point> line = curve.points("people");
+    assertThat(line.get(0).y())
+        .isCloseTo(nought + perMoment * 95 * 9.80665 * 0.45, within(HALF_A_UNIT));
+    double heel = REPORT.atLimit().righting().orElseThrow().floodingHeel().orElseThrow();
+    assertThat(line.get(line.size() - 1).y())
+        .isCloseTo(nought + perMoment * 95 * 9.80665 * 0.45 * Math.cos(heel), within(HALF_A_UNIT));
+  }
+
+  @Test
+  void degrees_stand_under_the_heel_they_name_and_what_is_flooded_has_a_breadth() {
+    Drawing curve = drawn(CURVE);
+    List<Point> line = curve.points("righting");
+    double perDegree = line.get(1).x() - line.get(0).x();
+    List<Element> words = curve.kinds("tick-word");
+    assertThat(words).hasSizeGreaterThan(3);
+    for (Element word : words) {
+      double degrees = Double.parseDouble(word.getTextContent());
+      assertThat(Double.parseDouble(word.getAttribute("x")))
+          .isCloseTo(line.get(0).x() + degrees * perDegree, within(HALF_A_UNIT));
+    }
+    List<Point> flooded = curve.points("flooded");
+    assertThat(Drawing.most(flooded, Point::x) - Drawing.least(flooded, Point::x))
+        .isGreaterThan(40);
+  }
+
   private static double rung(Drawing curve, int which) {
     return Drawing.points(curve.kinds("rung").get(which)).get(0).y();
   }
