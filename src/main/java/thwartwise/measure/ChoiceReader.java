@@ -3,7 +3,6 @@ package thwartwise.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Reads one of a few words. A beginning is enough when only one word begins so; other spellings of
@@ -53,7 +52,12 @@ public final class ChoiceReader<T> {
 
   /** The words, as they stand in a prompt. */
   public String words() {
-    return choices.stream().map(Choice::word).collect(Collectors.joining(", "));
+    return String.join(", ", all());
+  }
+
+  /** The words one by one. */
+  public List<String> all() {
+    return choices.stream().map(Choice::word).toList();
   }
 
   private Optional<Choice<T>> exact(String plain) {

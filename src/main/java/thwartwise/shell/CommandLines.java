@@ -9,7 +9,9 @@ record CommandLines(LineReader reader) implements Lines {
 
   static CommandLines at(Terminal terminal, List<ShellCommand> commands) {
     return new CommandLines(
-        Terminals.editor(terminal).completer(new WordCompleter(commands)).build());
+        Terminals.editor(terminal)
+            .completer(new WordCompleter(commands, Given.homeWorkspace()))
+            .build());
   }
 
   @Override

@@ -48,11 +48,13 @@ record Given(CommandContext context) {
 
   /** The folder of boats, drafts and records: the one named, or the one in the user's home. */
   Workspace workspace() {
-    return new Workspace(text(OptionWord.FOLDER).map(Given::asPath).orElseGet(Given::homeFolder));
+    return text(OptionWord.FOLDER)
+        .map(folder -> new Workspace(asPath(folder)))
+        .orElseGet(Given::homeWorkspace);
   }
 
-  private static Path homeFolder() {
-    return home().resolve("thwartwise");
+  static Workspace homeWorkspace() {
+    return new Workspace(home().resolve("thwartwise"));
   }
 
   private static Path home() {

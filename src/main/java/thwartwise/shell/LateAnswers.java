@@ -1,6 +1,7 @@
 package thwartwise.shell;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import org.jline.terminal.Terminal;
 
@@ -16,10 +17,15 @@ final class LateAnswers implements Lines, AutoCloseable {
 
   @Override
   public String readInput(String prompt) {
+    return readInput(prompt, List.of());
+  }
+
+  @Override
+  public String readInput(String prompt, List<String> likely) {
     if (lines.isEmpty()) {
       lines = Optional.of(open());
     }
-    return lines.orElseThrow().readInput(prompt);
+    return lines.orElseThrow().readInput(prompt, likely);
   }
 
   private Lines open() {

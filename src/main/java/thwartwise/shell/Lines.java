@@ -1,5 +1,6 @@
 package thwartwise.shell;
 
+import java.util.List;
 import org.springframework.shell.core.InputReader;
 
 /** Where typed lines come from. */
@@ -13,4 +14,9 @@ interface Lines extends InputReader {
    */
   @Override
   String readInput(String prompt);
+
+  /** The same, where some lines are likely; a terminal completes them. */
+  default String readInput(String prompt, List<String> likely) {
+    return readInput(prompt);
+  }
 }

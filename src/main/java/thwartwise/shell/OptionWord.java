@@ -32,6 +32,11 @@ record OptionWord(String name, String value, String meaning, boolean required) {
     return "--" + name;
   }
 
+  /** Whether its value is a file or folder. */
+  boolean isPath() {
+    return value.equals("FILE") || value.equals("DIR");
+  }
+
   boolean isSwitch() {
     return value.isEmpty();
   }

@@ -1,5 +1,6 @@
 package thwartwise.shell;
 
+import java.util.List;
 import java.util.Optional;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
@@ -14,15 +15,26 @@ record SpokenConversation(CommandContext context) implements Conversation {
     context.outputWriter().flush();
   }
 
-  /** Ctrl-C, Ctrl-D and the end of a pipe all mean: leave. */
   @Override
   public Optional<String> ask(String prompt) {
+    return ask(prompt, List.of());
+  }
+
+  /** Ctrl-C, Ctrl-D and the end of a pipe all mean: leave. */
+  @Override
+  public Optional<String> ask(String prompt, List<String> likely) {
     try {
-      return Optional.of(context.inputReader().readInput(prompt + " "));
+      return Optional.of(line(prompt + " ", likely));
     } catch (UserInterruptException | EndOfFileException e) {
       return Optional.empty();
     } catch (Exception e) {
       throw new IllegalStateException("the answer could not be read", e);
     }
+  }
+
+  private String line(String prompt, List<String> likely) throws Exception {
+    return context.inputReader() instanceof Lines lines
+        ? lines.readInput(prompt, likely)
+        : context.inputReader().readInput(prompt);
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.shell;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.report.Wrap;
 import thwartwise.walk.Answer;
@@ -65,8 +66,14 @@ final class WalkConversation {
     Step.Ask ask = (Step.Ask) step;
     note(ask.note());
     introduce(ask.question());
-    conversation.ask(ask.question().prompt()).ifPresentOrElse(this::heard, this::stop);
+    conversation
+        .ask(ask.question().prompt(), likely(ask.question()))
+        .ifPresentOrElse(this::heard, this::stop);
     return Optional.empty();
+  }
+
+  private static List<String> likely(Question question) {
+    return Stream.concat(question.choices().stream(), Walk.WORDS.stream()).toList();
   }
 
   /** A question that stands is not preceded by the same note each time. */

@@ -1,35 +1,80 @@
 package thwartwise.shell;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jline.builtins.Completers;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
 import org.jline.reader.ParsedLine;
 import org.jline.reader.impl.completer.StringsCompleter;
+import thwartwise.boat.Boat;
+import thwartwise.files.Workspace;
 
-/** Completes command names, then the options of the command that are not on the line yet. */
+/**
+ * Completes command names, then the options of the command that are not on the line yet, and behind
+ * an option what it wants: a file, or a boat that is kept.
+ */
 final class WordCompleter implements Completer {
-  private final List<ShellCommand> commands;
+  private static final Completer FILES = new Completers.FileNameCompleter();
 
-  WordCompleter(List<ShellCommand> commands) {
+  private final List<ShellCommand> commands;
+  private final Workspace workspace;
+
+  /**
+   * @param workspace whose boats are proposed
+   */
+  WordCompleter(List<ShellCommand> commands, Workspace workspace) {
     this.commands = commands;
+    this.workspace = workspace;
   }
 
   @Override
   public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
-    new StringsCompleter(proposals(line.words(), line.wordIndex()))
+    List<String> words = line.words();
+    Optional<OptionWord> asking = valueOf(words, line.wordIndex());
+    if (asking.filter(OptionWord::isPath).isPresent()) {
+      FILES.complete(reader, line, candidates);
+    }
+    new StringsCompleter(
+            asking.map(this::boats).orElseGet(() -> proposals(words, line.wordIndex())))
         .complete(reader, line, candidates);
+  }
+
+  /** The option whose value stands at that word; none for the word of an option itself. */
+  private Optional<OptionWord> valueOf(List<String> words, int index) {
+    return index < 2
+        ? Optional.empty()
+        : options(words.get(0))
+            .filter(option -> !option.isSwitch() && option.flag().equals(words.get(index - 1)))
+            .findFirst();
+  }
+
+  /** By name or by file, as the option wants it. */
+  private List<String> boats(OptionWord option) {
+    if (!option.name().equals(OptionWord.BOAT.name())) {
+      return List.of();
+    }
+    Stream<String> names = workspace.boats().stream().map(Boat::name);
+    return option.isPath()
+        ? names.map(name -> workspace.boatPath(name).toString()).toList()
+        : names.toList();
   }
 
   private List<String> proposals(List<String> words, int index) {
     if (index == 0) {
       return commands.stream().map(ShellCommand::getName).toList();
     }
-    return commands.stream()
-        .filter(command -> command.getName().equals(words.get(0)))
-        .flatMap(command -> command.words().stream())
+    return options(words.get(0))
         .map(OptionWord::flag)
         .filter(flag -> !words.contains(flag))
         .toList();
+  }
+
+  private Stream<OptionWord> options(String command) {
+    return commands.stream()
+        .filter(known -> known.getName().equals(command))
+        .flatMap(known -> known.words().stream());
   }
 }

@@ -33,7 +33,8 @@ record Entry<T>(
       String unit,
       String expected,
       Function<String, Reading<T>> reader) {
-    Wording wording = new Wording(subject, unit, expected, List.of(), List.of(), List.of());
+    Wording wording =
+        new Wording(subject, unit, expected, List.of(), List.of(), List.of(), List.of());
     return new Entry<>(key, wording, reader, Optional.empty(), List.of(), List.of(), false);
   }
 
@@ -48,6 +49,11 @@ record Entry<T>(
   /** A drawing in characters where words are not enough. */
   Entry<T> show(List<String> sketch) {
     return worded(wording.sketch(sketch));
+  }
+
+  /** Words that will do, for whoever would rather choose than type. */
+  Entry<T> choices(List<String> words) {
+    return worded(wording.choices(words));
   }
 
   private Entry<T> worded(Wording other) {
@@ -172,6 +178,7 @@ record Entry<T>(
         wording.why(),
         wording.expected(),
         wording.sketch(),
+        wording.choices(),
         whenEmpty.map(Reading.Understood::text));
   }
 }

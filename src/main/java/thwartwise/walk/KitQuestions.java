@@ -64,6 +64,7 @@ final class KitQuestions {
     return replay.ask(
         Words.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
             .how(USUAL)
+            .choices(UsualKit.words())
             .why("A space that holds a battery or a charger never counts: it must be vented."));
   }
 

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param why why it matters, a line or two
  * @param expected what may be typed, with examples
  * @param sketch a drawing in characters; empty where words are enough
+ * @param choices words that will do, as far as there are a few of them
  * @param skipped what is taken when the answer is left out; empty when it cannot be
  */
 public record Question(
@@ -25,6 +26,7 @@ public record Question(
     List<String> why,
     String expected,
     List<String> sketch,
+    List<String> choices,
     Optional<String> skipped) {
 
   private static final int COLUMNS = 78;
@@ -33,6 +35,7 @@ public record Question(
     how = List.copyOf(how);
     why = List.copyOf(why);
     sketch = List.copyOf(sketch);
+    choices = List.copyOf(choices);
   }
 
   /** The answer repeated. */

@@ -18,6 +18,10 @@ public final class Walk {
   /** Said before question one. */
   public static final String OPENING = Opening.TEXT;
 
+  /** Words that work at every question. */
+  public static final List<String> WORDS =
+      List.of("back", "change", "help", "list", "show", "skip", "stop", "why");
+
   /** A line longer than this is no word of the walk. */
   private static final int LONGEST_WORD = 20;
 

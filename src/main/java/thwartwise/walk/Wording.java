@@ -9,6 +9,7 @@ import java.util.List;
  * @param unit what a bare number means, or the choices; stands in the prompt, may be blank
  * @param expected what may be typed, with examples
  * @param sketch a drawing in characters where words are not enough
+ * @param choices words that will do, as far as there are a few of them
  */
 record Wording(
     String subject,
@@ -16,18 +17,23 @@ record Wording(
     String expected,
     List<String> how,
     List<String> why,
-    List<String> sketch) {
+    List<String> sketch,
+    List<String> choices) {
 
   Wording how(String... lines) {
-    return new Wording(subject, unit, expected, List.of(lines), why, sketch);
+    return new Wording(subject, unit, expected, List.of(lines), why, sketch, choices);
   }
 
   Wording why(String... lines) {
-    return new Wording(subject, unit, expected, how, List.of(lines), sketch);
+    return new Wording(subject, unit, expected, how, List.of(lines), sketch, choices);
   }
 
   Wording sketch(List<String> lines) {
-    return new Wording(subject, unit, expected, how, why, lines);
+    return new Wording(subject, unit, expected, how, why, lines, choices);
+  }
+
+  Wording choices(List<String> words) {
+    return new Wording(subject, unit, expected, how, why, sketch, words);
   }
 
   /**

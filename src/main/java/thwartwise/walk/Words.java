@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.DayReader;
 import thwartwise.measure.NameReader;
@@ -19,10 +18,6 @@ final class Words {
 
   /** Room for a name in a prompt. */
   private static final int SHORT = 20;
-
-  /** A name like one of these could never be typed again, since the walk would obey it. */
-  private static final Set<String> OBEYED =
-      Set.of("back", "list", "why", "help", "stop", "skip", "show", "change");
 
   private Words() {}
 
@@ -59,7 +54,8 @@ final class Words {
   }
 
   static Entry<Boolean> yesNo(String key, String subject) {
-    return Entry.of(key, subject, "yes, no", "yes or no", YesOrNo::read);
+    return Entry.of(key, subject, "yes, no", "yes or no", YesOrNo::read)
+        .choices(List.of("yes", "no"));
   }
 
   static Entry<Integer> whole(String key, String subject, int least, int most) {
@@ -73,13 +69,15 @@ final class Words {
   }
 
   static <T> Entry<T> choice(String key, String subject, ChoiceReader<T> choices) {
-    return Entry.of(key, subject, choices.words(), "one of: " + choices.words(), choices::read);
+    return Entry.of(key, subject, choices.words(), "one of: " + choices.words(), choices::read)
+        .choices(choices.all());
   }
 
   /** One of names given before, which are too long for a prompt. */
   static Entry<String> oneOf(String key, String subject, List<String> names) {
     ChoiceReader<String> choices = among(names);
-    return Entry.of(key, subject, "its name", "one of: " + choices.words(), choices::read);
+    return Entry.of(key, subject, "its name", "one of: " + choices.words(), choices::read)
+        .choices(names);
   }
 
   private static ChoiceReader<String> among(List<String> names) {
@@ -92,11 +90,12 @@ final class Words {
 
   static Entry<LocalDate> day(String key, String subject, LocalDate today) {
     return Entry.of(
-        key,
-        subject,
-        "year-month-day, or today",
-        "a day as year-month-day, such as 2026-05-02, or today",
-        new DayReader(today)::read);
+            key,
+            subject,
+            "year-month-day, or today",
+            "a day as year-month-day, such as 2026-05-02, or today",
+            new DayReader(today)::read)
+        .choices(List.of("today"));
   }
 
   /** A name in quotes, short enough for a prompt. */
@@ -113,7 +112,8 @@ final class Words {
   }
 
   private static Optional<String> obeyed(String name) {
-    return OBEYED.contains(name.toLowerCase(Locale.ROOT))
+    // Such a name could never be typed again.
+    return Walk.WORDS.contains(name.toLowerCase(Locale.ROOT))
         ? Optional.of(Quoted.of(name) + " is a word this walk obeys. Type another name.")
         : Optional.empty();
   }

@@ -77,14 +77,49 @@ class PackagedJarIT {
   }
 
   @Test
-  void a_whole_walk_leads_from_the_prompt_to_a_record_that_inspect_agrees_with() throws Exception {
+  void tab_completes_answers_and_lists_what_may_be_typed() throws Exception {
+    try (Typist typist = Typist.at(jar, folder, "walk")) {
+      typist.sees("Your own boat").presses("bor\t").sees("borrowed").types("");
+      typist.sees("Name of the boat").types("Tin Spoon");
+      typist.sees("Who measures").presses("\t").sees("back").sees("stop").types("");
+      typist.sees("Units").presses("f\t").sees("feet").types("").sees("Length overall");
+      typist.kill();
+    }
+  }
+
+  /** Two programs, so that nothing within one of them can hide that the lock was let go. */
+  @Test
+  void a_second_terminal_may_look_and_no_more_until_the_first_is_gone() throws Exception {
+    List<WalkSheet.Turn> turns = SHEET.turns();
+    try (Typist first = Typist.at(jar, folder, "walk");
+        Typist second = secondAfter(first, turns)) {
+      for (int turn = 0; turn < 2; turn++) {
+        second.types("").sees("open in another terminal").sees("Bath Mat").sees("[Enter: 1]:");
+      }
+      first.types(turns.get(4).typed()).sees(turns.get(5).prompt()).kill();
+      second.types("").sees(turns.get(5).prompt());
+      second.kill();
+    }
+  }
+
+  private Typist secondAfter(Typist first, List<WalkSheet.Turn> turns) throws Exception {
+    answer(first, turns.subList(0, 4));
+    first.sees(turns.get(4).prompt());
+    return Typist.at(jar, folder, "walk").sees("\"Bath Mat\", 4 answers").sees("[Enter: 1]:");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"metric", "feet"})
+  void a_whole_walk_leads_from_the_prompt_to_a_record_that_inspect_agrees_with(String units)
+      throws Exception {
     try (Typist typist = Typist.at(jar, folder)) {
       typist.sees("thwartwise> ").types("walk");
-      answer(typist, SHEET.turns());
+      answer(typist, new WalkSheet(units.equals("metric")).turns());
       typist.sees("Record: ").sees("Boat: ").sees("thwartwise> ").types("quit");
 
       assertThat(typist.exitCode()).isZero();
     }
+    assertThat(RecordFile.read(records().get(0)).boat()).isEqualTo(SHEET.boat());
     Report walked = RecordFile.read(records().get(0)).report();
     Path boat = workspace().boatPath("Bath Mat");
     var outcome = jar.run("inspect", "--boat", boat.toString(), "--json");

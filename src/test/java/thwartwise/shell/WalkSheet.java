@@ -11,46 +11,49 @@ import thwartwise.walk.Reply;
 import thwartwise.walk.Step;
 import thwartwise.walk.Walk;
 
-/** What somebody noted down about a small pram and types at the walk, question by question. */
+/**
+ * What somebody noted down about a small pram and types at the walk, question by question: a line
+ * {@code key | metric | feet}; a missing third column is typed in both.
+ */
 final class WalkSheet {
   static final String NOTED =
       """
       name                     | Bath Mat
       measuredBy               | Ann Lee
-      units                    | metric
+      units                    | metric       | feet
       water                    | fresh
       propulsion               | manual
       hull.material            | plywood
-      hull.length              | 2.4
+      hull.length              | 2.4384       | 8'
       hull.stations            | 3
       hull.points              | 3
-      hull.station.1.point.1.z | 0.06
-      hull.station.1.point.2.y | 0.40
-      hull.station.1.point.2.z | 0.07
-      hull.station.1.point.3.y | 0.52
-      hull.station.1.point.3.z | 0.44
-      hull.station.2.x         | 1.2
+      hull.station.1.point.1.z | 0.0635       | 2 1/2
+      hull.station.1.point.2.y | 0.4064       | 16
+      hull.station.1.point.2.z | 0.0762       | 3
+      hull.station.1.point.3.y | 0.5207       | 20.5
+      hull.station.1.point.3.z | 0.4445       | 17 1/2
+      hull.station.2.x         | 1.2192       | 4'
       hull.station.2.point.1.z | 0
-      hull.station.2.point.2.y | 0.48
-      hull.station.2.point.2.z | 0.02
-      hull.station.2.point.3.y | 0.61
-      hull.station.2.point.3.z | 0.42
-      hull.station.3.x         | 2.4
-      hull.station.3.point.1.z | 0.1
-      hull.station.3.point.2.y | 0.22
-      hull.station.3.point.2.z | 0.12
-      hull.station.3.point.3.y | 0.32
-      hull.station.3.point.3.z | 0.5
-      hull.mass                | 30
+      hull.station.2.point.2.y | 0.4826       | 19
+      hull.station.2.point.2.z | 0.0254       | 1
+      hull.station.2.point.3.y | 0.6096       | 2'
+      hull.station.2.point.3.z | 0.4191       | 1' 4 1/2"
+      hull.station.3.x         | 2.4384       | 8 ft
+      hull.station.3.point.1.z | 0.1016       | 4
+      hull.station.3.point.2.y | 0.2286       | 9
+      hull.station.3.point.2.z | 0.127        | 5
+      hull.station.3.point.3.y | 0.3302       | 13
+      hull.station.3.point.3.z | 0.508        | 20
+      hull.mass                | 29.48350405  | 65
       hull.centre              | no
-      hull.floor               | 0.02
+      hull.floor               | 0.0254       | 1
       hull.decked.1.any        | no
       opening.1.any            | no
       chamber.1.any            | no
       place.1.name             | thwart
-      place.1.x                | 1.2
-      place.1.z                | 0.25
-      place.1.halfWidth        | 0.4
+      place.1.x                | 1.2192       | 48
+      place.1.z                | 0.254        | 10
+      place.1.halfWidth        | 0.4064       | 16
       place.1.people           | 1
       place.2.any              | no
       kit.1.any                | no
@@ -64,9 +67,13 @@ final class WalkSheet {
   private final Map<String, String> noted = new HashMap<>();
 
   WalkSheet() {
+    this(true);
+  }
+
+  WalkSheet(boolean metric) {
     for (String line : NOTED.split("\n")) {
       String[] cells = line.split("\\|");
-      noted.put(cells[0].strip(), cells[1].strip());
+      noted.put(cells[0].strip(), cells[metric ? 1 : cells.length - 1].strip());
     }
   }
 

@@ -2,6 +2,8 @@ package thwartwise.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jline.reader.Candidate;
@@ -10,14 +12,26 @@ import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.impl.DumbTerminal;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.files.Workspace;
+import thwartwise.record.SampleBoats;
 
 class WordCompleterTest {
-  private final WordCompleter completer =
-      new WordCompleter(List.of(new HelpCommand(List::of), new QuitCommand()));
+  @TempDir Path temp;
+
+  private WordCompleter completer() {
+    return new WordCompleter(
+        List.of(
+            new HelpCommand(List::of),
+            new QuitCommand(),
+            new CompareCommand(),
+            new FleetCommand(null)),
+        new Workspace(temp));
+  }
 
   @Test
   void the_first_word_is_a_command() throws Exception {
-    assertThat(proposals("")).containsExactly("help", "quit");
+    assertThat(proposals("")).containsExactly("help", "quit", "compare", "fleet");
   }
 
   @Test
@@ -35,13 +49,28 @@ class WordCompleterTest {
     assertThat(proposals("inspct ")).isEmpty();
   }
 
+  @Test
+  void behind_an_option_that_wants_a_boat_stand_the_boats_that_are_kept() throws Exception {
+    new Workspace(temp).saveBoat(SampleBoats.plain());
+    assertThat(proposals("compare --boat ")).containsExactly("Soup Ladle");
+    assertThat(proposals("compare 1 2 --boat \"Soup")).containsExactly("Soup Ladle");
+  }
+
+  @Test
+  void behind_an_option_that_wants_a_file_stand_the_files_there() throws Exception {
+    Files.createFile(temp.resolve("boats.html"));
+    Files.createDirectory(temp.resolve("old"));
+    assertThat(proposals("fleet --html " + temp + "/"))
+        .containsExactlyInAnyOrder(temp + "/boats.html", temp + "/old/");
+  }
+
   private List<String> proposals(String line) throws Exception {
     List<Candidate> candidates = new ArrayList<>();
     try (var terminal =
         new DumbTerminal(
             java.io.InputStream.nullInputStream(), new java.io.ByteArrayOutputStream())) {
       LineReader reader = LineReaderBuilder.builder().terminal(terminal).build();
-      completer.complete(reader, new DefaultParser().parse(line, line.length()), candidates);
+      completer().complete(reader, new DefaultParser().parse(line, line.length()), candidates);
     }
     return candidates.stream().map(Candidate::value).toList();
   }
