@@ -2,82 +2,93 @@ package thwartwise.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.measure.Quoted;
 
 /** Whatever is typed at whatever question: one reply, no exception, no answer lost. */
 class OddInputTest {
-  private static final List<String> ODD =
-      List.of(
-          "",
-          " ",
-          "\t",
-          "\n",
-          "-",
-          "--",
-          ".",
-          ",",
-          "0",
-          "-0",
-          "-1",
-          "1e400",
-          "1e-400",
-          "NaN",
-          "Infinity",
-          "-Infinity",
-          "null",
-          "true",
-          "999999999999",
-          "0.0000000000000000001",
-          "1/0",
-          "1/3",
-          "1,020",
-          "1.2.3",
-          "3' 14\"",
-          "'",
-          "\"",
-          "\\",
-          "%s%n%d",
-          "${name}",
-          "; rm",
-          "../..",
-          "<b>",
-          "{\"a\":1}",
-          "🛶",
-          "é",
-          "e\u0301",
-          "٣",
-          "１",
-          "\u0000",
-          "\u001b[2J\u001b[31m",
-          "\u202eabc",
-          "\ud800",
-          "a\nb",
-          "x".repeat(1_000_000),
-          "9".repeat(1_000_000),
-          "' ".repeat(500_000),
-          "change",
-          "change 0",
-          "change 99999",
-          "yes no",
-          "today",
-          "2026-02-30",
-          "3 gal",
-          "12 st 4",
-          "40 1/2");
+  private static final List<String> ODD = OddInputs.all();
+  private static final Walk KNOWING =
+      Walk.on(Sheet.TODAY, new KnownBoats(List.of(Sheet.full(true).boat())));
 
-  @Test
-  void odd_input_at_every_question_gets_one_harmless_line_and_loses_nothing() {
-    for (Sheet sheet : List.of(Sheet.small(), Sheet.full(false))) {
-      for (List<Answer> stop : sheet.stops()) {
-        ODD.forEach(typed -> survives(stop, typed));
-      }
-    }
+  /** Every kind of change, one after the other. */
+  private static final Map<String, String> CHANGED =
+      Map.ofEntries(
+          Map.entry("way", "changed"),
+          Map.entry("changed.boat", "gravy"),
+          Map.entry("units", "metric"),
+          Map.entry("changed.1", "added"),
+          Map.entry("changed.1.name", "lamps"),
+          Map.entry("changed.1.x", "0.4"),
+          Map.entry("changed.1.z", "0.3"),
+          Map.entry("changed.1.fastened", "yes"),
+          Map.entry("changed.2", "removed"),
+          Map.entry("changed.2.which", "lamps"),
+          Map.entry("changed.3", "moved"),
+          Map.entry("changed.3.which", "motor"),
+          Map.entry("changed.3.x", "0.4"),
+          Map.entry("changed.3.z", "0.3"),
+          Map.entry("changed.4", "chamber"),
+          Map.entry("changed.4.which", "fore"),
+          Map.entry("changed.4.filling", "air"),
+          Map.entry("changed.4.seal", "open"),
+          Map.entry("changed.5", "cut"),
+          Map.entry("changed.5.name", "notch"),
+          Map.entry("changed.5.x", "0"),
+          Map.entry("changed.5.y", "0"),
+          Map.entry("changed.5.z", "0.35"),
+          Map.entry("changed.5.width", "0.2"),
+          Map.entry("changed.5.closedBy", "no"),
+          Map.entry("changed.5.edge", "across"),
+          Map.entry("changed.6", "weight"),
+          Map.entry("changed.6.mass", "70"),
+          Map.entry("changed.7", "people"),
+          Map.entry("changed.7.person.1.any", "no"));
+
+  /** Every question of the three ways in, each with the answers before it. */
+  static Stream<Arguments> ways() {
+    return Stream.of(
+        Arguments.of("own, in metres", Sheet.WALK, Sheet.small().stops()),
+        Arguments.of("own, in feet", Sheet.WALK, Sheet.full(false).stops()),
+        Arguments.of("borrowed", Sheet.WALK, Sheet.borrowed(true).stops()),
+        Arguments.of("changed", KNOWING, stopsOfTheChanged()));
   }
 
-  private static void survives(List<Answer> stop, String typed) {
-    Reply reply = Sheet.WALK.take(stop, typed);
+  private static List<List<Answer>> stopsOfTheChanged() {
+    List<List<Answer>> stops = new ArrayList<>(List.of(List.of()));
+    List<Answer> answers = List.of();
+    while (KNOWING.next(answers) instanceof Step.Ask ask) {
+      String typed = CHANGED.getOrDefault(ask.question().key(), "");
+      Reply reply = KNOWING.take(answers, typed);
+      assertThat(reply).as(ask.question().key()).isInstanceOf(Reply.Accepted.class);
+      answers = ((Reply.Accepted) reply).answers();
+      stops.add(answers);
+    }
+    return stops;
+  }
+
+  @Test
+  void there_are_more_than_two_hundred_of_them() {
+    assertThat(ODD).hasSizeGreaterThan(200).doesNotHaveDuplicates();
+    assertThat(stopsOfTheChanged()).hasSizeGreaterThan(CHANGED.size());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("ways")
+  void odd_input_at_every_question_gets_one_harmless_line_and_loses_nothing(
+      String way, Walk walk, List<List<Answer>> stops) {
+    stops.parallelStream().forEach(stop -> ODD.forEach(typed -> survives(walk, stop, typed)));
+  }
+
+  private static void survives(Walk walk, List<Answer> stop, String typed) {
+    Reply reply = walk.take(stop, typed);
     if (reply instanceof Reply.Accepted accepted) {
       assertThat(accepted.answers()).hasSize(stop.size() + 1);
       assertThat(accepted.answers().subList(0, stop.size())).isEqualTo(stop);
