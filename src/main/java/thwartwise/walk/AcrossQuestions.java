@@ -60,7 +60,8 @@ record AcrossQuestions(
         tape.length(key + ".z", at + ", height")
             .how(
                 "From the baseline (the lowest point of the bottom) straight up, with the boat",
-                "level: a spirit level across, a batten along, a rule standing on it.")
+                "level: a spirit level across, a batten along, a rule standing on it.",
+                TypedRow.HOW)
             .show(sketch(before))
             .why("The rail's height is the freeboard you have to lose.")
             .within(tape.length(0, HIGHEST, "height of anything on such a hull"))

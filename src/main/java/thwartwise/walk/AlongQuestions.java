@@ -58,7 +58,9 @@ record AlongQuestions(
 
   private Entry<Double> entry(String entryKey, String entrySubject) {
     return tape.length(entryKey, entrySubject)
-        .how("Tape from the aft end along the baseline, level, not along the curved side.")
+        .how(
+            "Tape from the aft end along the baseline, level, not along the curved side.",
+            TypedRow.HOW)
         .show(Sketches.LENGTHS)
         .why("Where the shape lies along the boat sets how it trims.")
         .within(slips.alongTheBoat());

@@ -12,11 +12,11 @@ final class Opening {
       left. Then everyone to one side, slowly. Then swamp it, and see whether it
       stays level and holds everybody's head clear of the water.
 
-      The first question is which way to go about it. The short
-      one, for a borrowed boat, cannot promise that it holds anybody up when it is
-      full of water: nobody, until a leak test of its chambers is shown. Ten minutes
-      on the bank tell you more: swamp it in knee-deep water, jackets on, with the
-      crew sitting in it, and look whether it stays level with every head clear.
+      The first question is which way to go about it. The short one, for a borrowed
+      boat, cannot promise that it holds anybody up when it is full of water: nobody,
+      until a leak test of its chambers is shown. Ten minutes on the bank tell you
+      more: swamp it in knee-deep water, jackets on, with the crew sitting in it, and
+      look whether it stays level with every head clear.
 
       Have at hand: a tape measure, a long straight batten or line, a spirit level,
       bathroom scales, a litre jug, pencil and paper. Every answer is kept, so you

@@ -71,8 +71,15 @@ public final class Walk {
       case "show" -> new Reply.Explained(shown(played));
       case "skip" -> skipped(played);
       case "stop" -> new Reply.Stopped(stopped(played));
-      default -> answered(played, typed);
+      default ->
+          row(played, typed)
+              .map(r -> r.taken(answers, typed))
+              .orElseGet(() -> answered(played, typed));
     };
+  }
+
+  private Optional<TypedRow> row(Played played, String typed) {
+    return played.open().flatMap(open -> TypedRow.at(this, open.entry().key(), typed));
   }
 
   private Played play(List<Answer> answers) {
