@@ -14,10 +14,15 @@ import thwartwise.checks.Unit;
 /**
  * Chambers whose poured litres differ from the drawn volume by over a fifth: one of them is wrong.
  */
-final class MeasuredLitres {
+public final class MeasuredLitres {
   private static final double FIFTH = 0.2;
 
   private MeasuredLitres() {}
+
+  /** Whether litres poured in and litres drawn are farther apart than slips explain, m³. */
+  public static boolean disagree(double poured, double drawn) {
+    return Math.abs(poured - drawn) > FIFTH * drawn;
+  }
 
   static List<Finding> findings(Craft craft) {
     return craft.boat().chambers().stream()
@@ -35,7 +40,7 @@ final class MeasuredLitres {
     double drawn = space.solid().volume();
     return chamber
         .measuredVolume()
-        .filter(poured -> Math.abs(poured - drawn) > FIFTH * drawn)
+        .filter(poured -> disagree(poured, drawn))
         .map(
             poured ->
                 new Finding(

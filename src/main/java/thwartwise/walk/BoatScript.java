@@ -17,6 +17,7 @@ import thwartwise.boat.Waters;
 /** Every question of a full measuring, in the order of a person with a tape. */
 final class BoatScript {
   private final LocalDate today;
+  private final DrawnLitres drawn = new DrawnLitres();
 
   BoatScript(LocalDate today) {
     this.today = today;
@@ -33,7 +34,9 @@ final class BoatScript {
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
     List<Opening> openings = new OpeningQuestions(replay, tape, outline).openings();
-    List<Chamber> chambers = new ChamberQuestions(replay, tape, outline, today).chambers();
+    List<Chamber> chambers =
+        new ChamberQuestions(replay, tape, outline, today)
+            .chambers((poured, box) -> drawn.beside(poured, hull, box));
     List<Place> places = new PlaceQuestions(replay, tape, outline, hull.floor()).places();
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers);
     List<Kit> kit = carried.kit();

@@ -3,6 +3,7 @@ package thwartwise.walk;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.geometry.Box;
@@ -21,7 +22,12 @@ final class ChamberQuestions {
     this.fillings = new FillingQuestions(replay, tape, today);
   }
 
-  List<Chamber> chambers() {
+  /** Sets litres poured in, m³, beside what the box holds. */
+  interface Beside {
+    Optional<String> words(double poured, Box box);
+  }
+
+  List<Chamber> chambers(Beside drawn) {
     return new Several(replay, "chamber", "chamber", "Is there any enclosed space or foam block?")
         .orNone(
             entry ->
@@ -32,16 +38,17 @@ final class ChamberQuestions {
                     .why(
                         "An untested chamber counts for nothing; name it all the same, and the",
                         "report says what it would be worth once its leak test is recorded."),
-            this::chamber);
+            (key, before) -> chamber(key, before, drawn));
   }
 
-  private Chamber chamber(String key, List<Chamber> before) {
+  private Chamber chamber(String key, List<Chamber> before, Beside drawn) {
     String name = name(key, before);
     String subject = "Chamber " + Words.quoted(name);
     Box box = new LimitQuestions(replay, tape, outline, key, subject).box();
     boolean mirrored = mirrored(key, subject, new ChamberSlips(name, box, outline, before));
     Filling filling = fillings.filling(key, subject);
-    return new Chamber(name, box, filling, litres(key, subject), mirrored);
+    Optional<Double> litres = litres(key, subject, poured -> drawn.words(poured, box));
+    return new Chamber(name, box, filling, litres, mirrored);
   }
 
   private String name(String key, List<Chamber> before) {
@@ -61,7 +68,8 @@ final class ChamberQuestions {
             .unless(slips::overlap));
   }
 
-  private Optional<Double> litres(String key, String subject) {
+  private Optional<Double> litres(
+      String key, String subject, Function<Double, Optional<String>> beside) {
     return replay.ask(
         tape.litres(key + ".litres", subject + ", it holds")
             .how(
@@ -69,6 +77,7 @@ final class ChamberQuestions {
                 "only if it has a twin.")
             .why("The smaller of drawn and measured litres counts. Left out: drawn only.")
             .within(tape.volume(0.0001, 2.0, "volume of chambers in such boats"))
+            .remark(beside)
             .optional("not measured"));
   }
 }
