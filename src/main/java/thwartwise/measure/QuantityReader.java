@@ -41,6 +41,17 @@ public final class QuantityReader {
         : counted(typed, plain);
   }
 
+  /** What was guessed, without the word that says so; empty when nothing was. */
+  public static Optional<String> guessed(String typed) {
+    Matcher guess = GUESS.matcher(Plain.isTooLong(typed) ? "" : Plain.of(typed));
+    return guess.matches() ? Optional.of(guess.group("figure")) : Optional.empty();
+  }
+
+  /** The figure typed as a guess. */
+  public static String asAGuess(String figure) {
+    return "about " + figure;
+  }
+
   /** So many times the same thing, or just one. */
   private Reading<Quantity> counted(String typed, String plain) {
     Matcher several = SEVERAL.matcher(plain);

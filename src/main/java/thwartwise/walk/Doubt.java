@@ -9,4 +9,10 @@ import java.util.Optional;
  * @param meant what was probably meant, as it could be typed
  * @param mayBeKept whether it is taken when the person insists
  */
-record Doubt(String reason, Optional<String> meant, boolean mayBeKept) {}
+record Doubt(String reason, Optional<String> meant, boolean mayBeKept) {
+
+  /** The same doubt, offering something else. */
+  Doubt meaning(Optional<String> other) {
+    return new Doubt(reason, other, mayBeKept);
+  }
+}

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.measure.NoneSaid;
+import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
 
 /**
@@ -132,6 +133,17 @@ record Entry<T>(
 
   /** What is unlikely about an answer, to ask about. */
   Optional<Doubt> doubt(String typed) {
+    return QuantityReader.guessed(typed)
+        .map(figure -> doubted(typed).map(doubt -> doubt.meaning(guessMeant(figure))))
+        .orElseGet(() -> doubted(typed));
+  }
+
+  /** In the other unit a guess is a guess still, and the figure itself is not yet made poorer. */
+  private Optional<String> guessMeant(String figure) {
+    return doubted(figure).flatMap(Doubt::meant).map(QuantityReader::asAGuess);
+  }
+
+  private Optional<Doubt> doubted(String typed) {
     return bare(typed) instanceof Reading.Understood<T> understood
         ? doubt(understood.value())
         : Optional.empty();

@@ -45,6 +45,20 @@ class DoubtsTest {
     assertThat(FULL.with("hull.mass", "850 indeed").boat().hull().mass()).isEqualTo(850);
   }
 
+  /**
+   * The pound is 0.45359237 kg exactly (agreement of 1959); a guessed mass counts a quarter more.
+   */
+  @Test
+  void what_a_guess_probably_meant_is_a_guess_still() {
+    Reply.Refused asked = refused(FULL, "hull.mass", "about 900");
+    assertThat(asked.meant()).hasValue("about 408.233133 kg");
+    assertThat(asked.reason()).contains("Did you mean 510.29 kg?");
+    assertThat(FULL.accepted("hull.mass", asked.meant().orElseThrow()))
+        .endsWith(": 408.23 kg, a guess, counted as 510.29 kg");
+    assertThat(FULL.with("hull.mass", "about 408.233133 kg").boat().assumptions())
+        .anyMatch(a -> a.endsWith(": 408.23 kg, a guess, counted as 510.29 kg."));
+  }
+
   @Test
   void nobody_can_insist_on_what_cannot_be() {
     for (String typed : List.of("0", "-5", "5000", "85000")) {
