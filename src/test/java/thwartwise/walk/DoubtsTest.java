@@ -56,7 +56,7 @@ class DoubtsTest {
     assertThat(FULL.accepted("hull.mass", asked.meant().orElseThrow()))
         .endsWith(": 408.23 kg, a guess, counted as 510.29 kg");
     assertThat(FULL.with("hull.mass", "about 408.233133 kg").boat().assumptions())
-        .anyMatch(a -> a.endsWith(": 408.23 kg, a guess, counted as 510.29 kg."));
+        .anyMatch(a -> a.endsWith(": 408.23 kg, a guess, counted as 510.29 kg (judgement)."));
   }
 
   @Test
