@@ -16,10 +16,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
 import thwartwise.files.BoatFile;
 import thwartwise.files.RecordFile;
 import thwartwise.files.ReportJson;
 import thwartwise.files.Workspace;
+import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
 
 /** The packaged jar, driven as a person or a script would. */
@@ -317,19 +319,21 @@ class PackagedJarIT {
     {"Is the boat complete", "", ""}
   };
 
-  @Test
-  void a_refit_tells_what_the_second_battery_cost() throws Exception {
+  @ParameterizedTest
+  @ValueSource(strings = {"metric", "feet"})
+  void a_refit_tells_what_the_second_battery_cost(String units) throws Exception {
+    boolean metric = units.equals("metric");
     jar.run("demo");
     try (Typist typist = Typist.at(jar, folder, "refit")) {
       String[][] turns = {
         {"Which boat", "custard"},
-        {"Units", "metric"},
+        {"Units", units},
         {"What has changed", "added"},
         {"Kit, name", "second battery"},
-        {", mass", "22"},
-        {"forward of the aft end", "0.7"},
+        {", mass", metric ? "22.6796185" : "50"},
+        {"forward of the aft end", metric ? "0.7112" : "2' 4"},
         {"port of the middle", ""},
-        {"height of its middle", "0.15"},
+        {"height of its middle", metric ? "0.1524" : "6"},
         {"its own volume", ""},
         {"is it fastened", "yes"},
         {"stowed in which chamber", ""},
@@ -343,6 +347,9 @@ class PackagedJarIT {
       assertThat(typist.exitCode()).isEqualTo(1);
     }
     assertThat(records()).hasSize(2);
+    Boat boat = BoatFile.read(workspace().boatPath(demo().name()));
+    assertThat(boat.kit()).last().extracting(Kit::mass).isEqualTo(22.6796185);
+    assertThat(boat.kit()).last().extracting(Kit::at).isEqualTo(Vector3.of(0.7112, 0, 0.1524));
   }
 
   @Test
