@@ -1,8 +1,5 @@
 package thwartwise.files;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.Concern;
@@ -32,11 +29,7 @@ public final class ChecklistFile {
 
   private static Checklist shipped(String name) {
     String resource = "/thwartwise/checklists/" + name + ".json";
-    try (InputStream in = ChecklistFile.class.getResourceAsStream(resource)) {
-      return parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), resource);
-    } catch (IOException e) {
-      throw new IllegalStateException("The program's checklist cannot be read: " + resource, e);
-    }
+    return parse(ShippedFile.text(resource, "checklist"), resource);
   }
 
   /**

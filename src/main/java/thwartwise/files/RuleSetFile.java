@@ -1,8 +1,5 @@
 package thwartwise.files;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,14 +58,7 @@ public final class RuleSetFile {
   }
 
   static RuleSet shipped(String resource) {
-    try (InputStream in = RuleSetFile.class.getResourceAsStream(resource)) {
-      if (in == null) {
-        throw new IllegalStateException("The program came without its rule set " + resource);
-      }
-      return parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), resource);
-    } catch (IOException e) {
-      throw new IllegalStateException("The program's rule set cannot be read: " + resource, e);
-    }
+    return parse(ShippedFile.text(resource, "rule set"), resource);
   }
 
   /** Sets that come with the program and stand beside our own. */

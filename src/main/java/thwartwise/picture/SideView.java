@@ -30,6 +30,7 @@ final class SideView {
   private final double aft;
   private final double fore;
   private final Scale scale;
+  private final double foot;
   private final Svg svg;
 
   /** Where the water stands in one state, with its dashes and its words. */
@@ -57,7 +58,8 @@ final class SideView {
     double[] heights = heights();
     double left = LEFT + OVER - perMetre * aft;
     this.scale = new Scale(perMetre, left, TOP + perMetre * heights[1]);
-    this.svg = new Svg(TOP + perMetre * (heights[1] - heights[0]) + FOOT);
+    this.foot = TOP + perMetre * (heights[1] - heights[0]);
+    this.svg = new Svg(foot + FOOT);
   }
 
   private double[] heights() {
@@ -108,7 +110,6 @@ final class SideView {
     svg.polygon("hull", scale.all(hull), "#fff", Pen.THICK);
     waters.forEach(this::line);
     labels();
-    double foot = scale.foot() - scale.perMetre() * heights()[0];
     scale.bar(svg, new Point(LEFT + OVER, foot + 32), 1);
     svg.small("bow", new Point(scale.at(fore, 0).x(), foot + 38), Svg.Anchor.END, "bow \u2192");
     SideWords words = new SideWords(scene, waters.stream().map(Water::label).toList());
@@ -124,14 +125,14 @@ final class SideView {
         .ifPresent(
             water -> {
               List<Point> ends = ends(water);
-              double foot = scale.foot() - scale.perMetre() * heights()[0] + 8;
+              double under = foot + 8;
               svg.area(
                   "sea",
                   List.of(
                       ends.get(0),
                       ends.get(1),
-                      new Point(ends.get(1).x(), foot),
-                      new Point(ends.get(0).x(), foot)),
+                      new Point(ends.get(1).x(), under),
+                      new Point(ends.get(0).x(), under)),
                   "#e9e9e9");
             });
   }
@@ -149,7 +150,6 @@ final class SideView {
 
   private void labels() {
     List<Double> wanted = waters.stream().map(w -> ends(w).get(1).y()).toList();
-    double foot = scale.foot() - scale.perMetre() * heights()[0];
     double[] places = Apart.moved(wanted, LABEL_GAP, TOP - 4, foot + 24);
     for (int i = 0; i < places.length; i++) {
       Point end = ends(waters.get(i)).get(1);

@@ -25,7 +25,7 @@ final class KitLeft {
   }
 
   private static Change left(Boat boat, Kit item) {
-    boolean drives = KitMoved.isMotor(item) || item.needsVenting();
+    boolean drives = KitMoved.isBoundToItsPlace(item) || item.needsVenting();
     return Change.of(
         "leave the " + item.name(),
         "Leave the " + item.name() + " ashore",

@@ -17,8 +17,7 @@ final class KitMoved {
   /** Lighter things are not worth the trouble, kg. */
   static final double HEAVY = 5;
 
-  private static final List<String> HANGS_WHERE_IT_MUST =
-      List.of("motor", "outboard", "engine", "rudder", "mast");
+  private static final List<String> STANDS_WHERE_IT_MUST = List.of("rudder", "mast");
 
   /** From under a place to just before or behind it, m. */
   private static final double BESIDE = 0.30;
@@ -50,12 +49,12 @@ final class KitMoved {
 
   private static boolean canMove(Craft craft, Kit item) {
     boolean inside = craft.form().outside().extent(Vector3.of(1, 0, 0)).contains(item.at().x());
-    return inside && !isMotor(item);
+    return inside && !isBoundToItsPlace(item);
   }
 
-  static boolean isMotor(Kit item) {
+  static boolean isBoundToItsPlace(Kit item) {
     String name = item.name().toLowerCase(Locale.ROOT);
-    return HANGS_WHERE_IT_MUST.stream().anyMatch(name::contains);
+    return item.isMotor() || STANDS_WHERE_IT_MUST.stream().anyMatch(name::contains);
   }
 
   private static List<Spot> spots(Boat boat) {
