@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
-import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.shell.core.command.CommandRegistry;
 
 /**
@@ -34,17 +33,15 @@ public final class Main {
   }
 
   private static int openShell() {
-    try (var context =
-        new AnnotationConfigApplicationContext(
-            ShellConfiguration.class, PromptConfiguration.class)) {
-      context.getBean(Prompt.class).run(new String[0]);
+    try (var context = ShellBeans.commands()) {
+      ShellBeans.prompt(context).run(new String[0]);
     }
     return Exit.NOTHING_HOLDS_BACK.code();
   }
 
   private static int runOnce(List<String> words) {
     PrintWriter out = StandardStreams.out();
-    try (var context = new AnnotationConfigApplicationContext(ShellConfiguration.class);
+    try (var context = ShellBeans.commands();
         var answers = new LateAnswers(out)) {
       var parser = context.getBean(WordsParser.class);
       var registry = context.getBean(CommandRegistry.class);

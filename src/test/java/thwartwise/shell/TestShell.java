@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Queue;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
-import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.inspection.Inspection;
 
@@ -32,14 +31,7 @@ final class TestShell {
   private Runnable beforeAnswer = () -> {};
 
   private TestShell(Inspector.Run inspection) {
-    var context = new AnnotationConfigApplicationContext();
-    context.registerBean(
-        "fixedInspector",
-        Inspector.class,
-        () -> inspector(inspection),
-        definition -> definition.setPrimary(true));
-    context.register(ShellConfiguration.class);
-    context.refresh();
+    var context = ShellBeans.commands(() -> inspector(inspection));
     var parser = context.getBean(WordsParser.class);
     var registry = context.getBean(CommandRegistry.class);
     var results = new PrintWriter(out);
