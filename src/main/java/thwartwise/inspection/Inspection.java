@@ -109,7 +109,7 @@ public final class Inspection {
   }
 
   /** The same without advice, for whoever looks for none. */
-  static Report withoutAdvice(Boat boat, RuleBook book, LocalDate today) {
+  public static Report withoutAdvice(Boat boat, RuleBook book, LocalDate today) {
     return new Inspection(Craft.of(boat, today), book, today).report();
   }
 

@@ -45,7 +45,8 @@ public record Reference(
           "people.csv",
           "weight-for-age.csv",
           "wind.csv",
-          "loading-rules.csv");
+          "loading-rules.csv",
+          "persons-carried.csv");
 
   /** Published answers that are wrong or rounded; kept so that nobody takes them for true. */
   public static final String KNOWN_WRONG = "known-wrong.csv";

@@ -84,7 +84,8 @@ class ReferenceTest {
           "gross-load",
           "people-by-length",
           "person-elsewhere",
-          "offset-heel");
+          "offset-heel",
+          "persons-carried");
 
   @Test
   void every_row_names_its_source_status_and_tolerance() {
