@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.Locale;
 import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
@@ -14,7 +15,7 @@ import thwartwise.geometry.Vector3;
  * @param seat height of the seat
  * @param floor height of the floor
  * @param centreHeight height of the centre of gravity
- * @param reach how far out from the middle of the boat this person can get
+ * @param across from where to where across the boat the middle of this person can get
  */
 public record Body(
     String name,
@@ -24,7 +25,7 @@ public record Body(
     double seat,
     double floor,
     double centreHeight,
-    double reach) {
+    Span across) {
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double SEATED = 0.30;
 
@@ -42,6 +43,9 @@ public record Body(
 
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double STANDING = 1.0;
+
+  /** From what somebody stands on up to where the legs end (judgement). */
+  private static final double STANDING_LEGS = 0.80;
 
   /** Both legs, 2 × .161 of the mass (Winter 2005 as quoted, READ). */
   private static final double LEGS = 0.32;
@@ -84,38 +88,85 @@ public record Body(
             UPPER_HEIGHT));
   }
 
+  /** At the middle of the length of a place, so far to port. */
   public static Body seated(String name, double mass, Place place, double y, double floor) {
-    return new Body(
-        name,
-        mass,
-        place.x(),
-        y,
-        place.z(),
-        floor,
-        Math.max(place.z() + SEATED, floor + KNEELING),
-        Math.max(LEAST_REACH, place.halfWidth()));
+    return at(name, mass, place, Vector3.of(place.x(), y, place.z()), floor);
+  }
+
+  /** Somewhere on a place, sitting, kneeling or standing as people do there. */
+  public static Body at(String name, double mass, Place place, Vector3 spot, double floor) {
+    Body seated =
+        new Body(
+            name,
+            mass,
+            spot.x(),
+            spot.y(),
+            place.z(),
+            floor,
+            Math.max(place.z() + SEATED, floor + KNEELING),
+            reach(place.across()));
+    return switch (place.posture()) {
+      case SITTING -> seated;
+      case KNEELING -> seated.on(place.z(), place.z(), KNEELING);
+      case STANDING -> seated.on(place.z(), place.z() + STANDING_LEGS, STANDING);
+    };
+  }
+
+  /** People at the middle line move over it, however narrow their seat; the others stay on it. */
+  private static Span reach(Span across) {
+    return across.contains(0)
+        ? new Span(Math.min(-LEAST_REACH, across.from()), Math.max(LEAST_REACH, across.to()))
+        : across;
+  }
+
+  private Body on(double footing, double lap, double above) {
+    return new Body(name, mass, x, y, lap, footing, footing + above, across);
   }
 
   public Body standing() {
-    return new Body(name, mass, x, y, seat, floor, floor + STANDING, reach);
+    return new Body(name, mass, x, y, seat, floor, floor + STANDING, across);
   }
 
   /** On the floor at the same place. */
   public Body kneeling() {
-    return new Body(name, mass, x, y, seat, floor, floor + KNEELING, reach);
+    return new Body(name, mass, x, y, seat, floor, floor + KNEELING, across);
   }
 
   /** Out over the rail, the weight on it. */
   public Body leaningOut(Vector3 rail) {
-    return new Body(name, mass, x, rail.y(), seat, floor, rail.z() + LEANING, reach);
+    return new Body(name, mass, x, rail.y(), seat, floor, rail.z() + LEANING, across);
   }
 
   public Body at(double newY) {
-    return new Body(name, mass, x, newY, seat, floor, centreHeight, reach);
+    return new Body(name, mass, x, newY, seat, floor, centreHeight, across);
+  }
+
+  /** Whether this person can get as far to one side as to the other. */
+  public boolean isAboutTheMiddle() {
+    return across.from() == -across.to();
+  }
+
+  /**
+   * Moved to port (1) or starboard (−1): this share of the way out from the middle line. Somebody
+   * on a seat to one side comes no farther than its inner end, and moved out stays where they sit
+   * if that is farther out.
+   */
+  public Body toSide(double side, double share) {
+    double end = side > 0 ? across.to() : across.from();
+    if (across.contains(0)) {
+      return at(share * end);
+    }
+    double out = Math.max(side * share * end, side * y);
+    return at(Math.max(across.from(), Math.min(across.to(), side * out)));
+  }
+
+  /** As far to port (1) or starboard (−1) as this person gets. */
+  public Body hardToSide(double side) {
+    return at(side > 0 ? across.to() : across.from());
   }
 
   public Body withMass(double newMass) {
-    return new Body(name, newMass, x, y, seat, floor, centreHeight, reach);
+    return new Body(name, newMass, x, y, seat, floor, centreHeight, across);
   }
 
   public Vector3 centre() {

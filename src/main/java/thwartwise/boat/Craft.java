@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
 
 /**
  * A measured boat with its solids built, on a given day: hull, spaces and what counts of them,
@@ -152,7 +154,10 @@ public final class Craft {
     return boat.water().density();
   }
 
-  /** Whether port and starboard are alike in everything but the people. */
+  /**
+   * Whether port and starboard are alike in everything but the people. A place to one side makes
+   * them unlike, with or without a twin: a crew need not sit on both.
+   */
   public boolean isSymmetric() {
     return symmetric;
   }
@@ -162,6 +167,7 @@ public final class Craft {
         && boat.hull().centre().map(c -> c.y() == 0).orElse(true)
         && boat.kit().stream().allMatch(k -> k.at().y() == 0)
         && boat.openings().stream().allMatch(o -> o.middle().y() == 0)
+        && boat.places().stream().allMatch(Place::isAboutTheMiddle)
         && boat.chambers().stream()
             .allMatch(c -> c.mirrored() || c.box().y().equals(c.box().y().mirrored()));
   }
@@ -189,6 +195,14 @@ public final class Craft {
                             + "\" sits at \""
                             + person.place()
                             + "\", which is no place of this boat. Name one of its places."));
-    return Body.seated(person.name(), person.mass(), place, person.y(), boat.hull().floor());
+    double x = person.x().orElseGet(() -> endFromAmidships(place));
+    Vector3 spot = Vector3.of(x, person.y(), place.z());
+    return Body.at(person.name(), person.mass(), place, spot, boat.hull().floor());
+  }
+
+  private double endFromAmidships(Place place) {
+    double middle = form.outside().extent(Vector3.of(1, 0, 0)).middle();
+    Span along = place.along();
+    return middle - along.from() > along.to() - middle ? along.from() : along.to();
   }
 }

@@ -1,4 +1,16 @@
 package thwartwise.boat;
 
-/** Somebody aboard, seated: clothes and life jacket included in the mass, kg; y to port, m. */
-public record Person(String name, double mass, String place, double y) {}
+import java.util.Optional;
+
+/**
+ * Somebody aboard: clothes and life jacket included in the mass, kg.
+ *
+ * @param y to port, m
+ * @param x along a place that has a length, m; left out, at its end farther from amidships
+ */
+public record Person(String name, double mass, String place, double y, Optional<Double> x) {
+
+  public Person(String name, double mass, String place, double y) {
+    this(name, mass, place, y, Optional.empty());
+  }
+}

@@ -1,5 +1,6 @@
 package thwartwise.boat;
 
+import java.util.List;
 import java.util.Locale;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -39,24 +40,39 @@ final class Whereabouts {
     boat.openings().forEach(bounds::opening);
     boat.kit().forEach(bounds::kit);
     boat.cleats().forEach(bounds::cleat);
-    boat.aboard().forEach(bounds::person);
+    boat.aboard().forEach(p -> bounds.person(p, boat.places()));
   }
 
   private void place(Place place, double floor) {
     String name = "Place \"" + place.name() + "\"";
-    within(name, "x", place.x(), length, "Measure it from the aft end, in metres");
+    ends(name, "x", place.along(), length, "Measure it from the aft end, in metres");
     within(
         name,
         "z",
         place.z(),
         new Span(floor - TAPE, top + ABOVE_RAIL),
         "Measure the seat's height up from the lowest point of the bottom, in metres");
-    within(
-        name,
-        "halfWidth",
-        place.halfWidth(),
-        new Span(0, halfBeam),
-        "It is how far from the middle line the middle of a person can get, in metres");
+    if (place.isAboutTheMiddle()) {
+      within(
+          name,
+          "halfWidth",
+          place.across().to(),
+          new Span(0, halfBeam),
+          "It is how far from the middle line the middle of a person can get, in metres");
+    } else {
+      ends(
+          name,
+          "y",
+          place.across(),
+          new Span(-halfBeam, halfBeam),
+          "It is from where to where the middle of a person can be, to port of the middle line, in"
+              + " metres");
+    }
+  }
+
+  private static void ends(String what, String key, Span ends, Span span, String remedy) {
+    within(what, key, ends.from(), span, remedy);
+    within(what, key, ends.to(), span, remedy);
   }
 
   private void opening(Opening opening) {
@@ -100,13 +116,43 @@ final class Whereabouts {
         "Measure it up from the lowest point of the bottom, in metres");
   }
 
-  private void person(Person person) {
+  private void person(Person person, List<Place> places) {
+    String name = "\"" + person.name() + "\"";
     within(
-        "\"" + person.name() + "\"",
+        name,
         "y",
         person.y(),
         new Span(-halfBeam, halfBeam),
         "Measure it from the middle line, in metres");
+    places.stream()
+        .filter(p -> p.name().equals(person.place()))
+        .forEach(p -> onPlace(name, person, p));
+  }
+
+  /**
+   * On a thwart the middle line is as good as any spot; a seat to one side leaves no such doubt.
+   */
+  private static void onPlace(String name, Person person, Place place) {
+    if (place.isToOneSide()) {
+      onPlace(name, "y", person.y(), place.across(), place);
+    }
+    person.x().ifPresent(x -> onPlace(name, "x", x, place.along(), place));
+  }
+
+  private static void onPlace(String who, String key, double value, Span span, Place place) {
+    if (!(value >= span.from() - TAPE && value <= span.to() + TAPE)) {
+      throw new UnusableBoat(
+          String.format(
+              Locale.ROOT,
+              "%s: %s is %.2f m, outside the %.2f to %.2f m of \"%s\". Measure to the middle of"
+                  + " the person, or leave it out.",
+              who,
+              key,
+              value,
+              span.from(),
+              span.to(),
+              place.name()));
+    }
   }
 
   private static void within(String what, String key, double value, Span span, String remedy) {

@@ -32,7 +32,7 @@ final class Moves {
     }
     List<Trial> ways = new ArrayList<>();
     for (double side : trial.isSymmetric() ? List.of(1.0) : SIDES) {
-      List<Body> moved = people.stream().map(b -> b.at(side * share * b.reach())).toList();
+      List<Body> moved = people.stream().map(b -> b.toSide(side, share)).toList();
       ways.add(trial.after(Disturbance.moved(how + sideWord(side), moved)));
     }
     return ways;
@@ -40,7 +40,7 @@ final class Moves {
 
   /** Each person in turn all the way out to each side, the others as they sit. */
   static List<Trial> one(Trial trial, String how) {
-    return eachToEachSide(trial, how, (body, side) -> body.at(side * body.reach()));
+    return eachToEachSide(trial, how, Body::hardToSide);
   }
 
   /** Each person in turn standing where they sit, a little to either side. */

@@ -54,7 +54,7 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static Body atSide(Body body, Side side) {
-    return body.at(-side.sign() * body.reach());
+    return body.hardToSide(-side.sign());
   }
 
   private static Reading reading(

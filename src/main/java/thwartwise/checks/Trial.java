@@ -131,9 +131,13 @@ public final class Trial {
     return condition;
   }
 
-  /** Whether everything but the people is the same on both sides. */
+  /**
+   * Whether everything but the people is the same on both sides, and where the people can get to.
+   */
   boolean isSymmetric() {
-    return craft.isSymmetric() && extra.stream().allMatch(w -> w.at().y() == 0);
+    return craft.isSymmetric()
+        && extra.stream().allMatch(w -> w.at().y() == 0)
+        && people.stream().allMatch(Body::isAboutTheMiddle);
   }
 
   /** Whether the people too are the same on both sides, so that a move to one side tells all. */

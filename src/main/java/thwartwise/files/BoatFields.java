@@ -3,6 +3,7 @@ package thwartwise.files;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.boat.Water;
@@ -51,6 +52,10 @@ final class BoatFields {
     Fields hullFields = fields.object("hull", HULL, HullFields.KEYS);
     HullMeasurements hull = HullFields.read(hullFields);
     List<Station> stations = hull.stations();
+    List<Place> places =
+        fields.optionalItems("places", "place", PlaceFields.KEYS).stream()
+            .map(PlaceFields::read)
+            .toList();
     Boat boat =
         new Boat(
             name,
@@ -62,14 +67,12 @@ final class BoatFields {
             fields.optionalItems("chambers", "chamber", ChamberFields.KEYS).stream()
                 .map(ChamberFields::read)
                 .toList(),
-            fields.optionalItems("places", "place", PlaceFields.KEYS).stream()
-                .map(PlaceFields::read)
-                .toList(),
+            places,
             fields.optionalItems("kit", "kit", KitFields.KEYS).stream()
                 .map(KitFields::read)
                 .toList(),
             fields.optionalItems("aboard", "person", PersonFields.KEYS).stream()
-                .map(PersonFields::read)
+                .map(person -> PersonFields.read(person, places))
                 .toList(),
             fields
                 .optionalObject("propulsion", PropulsionFields.KEYS)

@@ -64,6 +64,10 @@ record Value(String key, JsonNode node, Spot spot) {
     return node.booleanValue();
   }
 
+  boolean isList() {
+    return node.isArray();
+  }
+
   List<Value> list() {
     if (!node.isArray()) {
       throw fault("is %s, wanted a list in square brackets.", Kind.of(node));

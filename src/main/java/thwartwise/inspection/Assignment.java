@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 
 /**
@@ -62,10 +63,10 @@ record Assignment(List<Integer> places) {
   }
 
   /**
-   * The people themselves. Side by side at one place they sit in order of weight, the heavy ones on
-   * the same side everywhere: nobody tells them which way round.
+   * The people themselves. At one place they sit in order of weight, the heavy ones at its
+   * starboard or aft end everywhere, or at the other: nobody tells them which way round.
    */
-  List<Body> bodies(Craft craft, List<Double> masses, boolean heavyToPort) {
+  List<Body> bodies(Craft craft, List<Double> masses, boolean heavyLast, Packing packing) {
     List<Place> all = craft.boat().places();
     List<Body> bodies = new ArrayList<>();
     for (int p = 0; p < all.size(); p++) {
@@ -76,8 +77,8 @@ record Assignment(List<Integer> places) {
           side.add(masses.get(i));
         }
       }
-      side.sort(heavyToPort ? Comparator.naturalOrder() : Comparator.reverseOrder());
-      bodies.addAll(Seating.sideBySide(craft, all.get(p), side, bodies.size()));
+      side.sort(heavyLast ? Comparator.naturalOrder() : Comparator.reverseOrder());
+      bodies.addAll(Seating.seated(craft, all.get(p), side, packing, bodies.size()));
     }
     return bodies;
   }

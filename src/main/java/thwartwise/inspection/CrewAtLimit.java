@@ -21,9 +21,15 @@ public final class CrewAtLimit {
     int people = Math.max(1, crew.people());
     double each = people(craft, report.atLimit().afloat().get()) / people;
     return Seating.of(people, craft.boat().places()).stream()
-        .filter(s -> Inspection.atLimit(craft, s, each).equals(report.atLimit().loading()))
+        .flatMap(
+            s ->
+                s.packings(craft.boat().places()).stream()
+                    .filter(
+                        p ->
+                            Inspection.atLimit(craft, s, each, p)
+                                .equals(report.atLimit().loading()))
+                    .map(p -> s.bodies(craft, Collections.nCopies(people, each), p)))
         .findFirst()
-        .map(s -> s.bodies(craft, Collections.nCopies(people, each)))
         .orElse(List.of());
   }
 

@@ -14,18 +14,19 @@ final class CrewMasses {
   private CrewMasses() {}
 
   /**
-   * @param symmetric whether the boat is the same on both sides, so that one side will do
+   * @param oneOrder whether it makes no difference at which end of a place the heavy ones sit,
+   *     because the boat is the same on both sides and no place has a length
    */
   static List<List<Double>> of(
-      Seating seating, double lightest, double heaviest, boolean symmetric) {
+      Seating seating, double lightest, double heaviest, boolean oneOrder) {
     int people = seating.people();
     List<List<Double>> all = new ArrayList<>();
     all.add(Collections.nCopies(people, heaviest));
     if (people == 0 || !(heaviest > lightest)) {
       return all;
     }
-    for (boolean heavyToPort : symmetric ? List.of(false) : List.of(false, true)) {
-      mix(seating, lightest, heaviest, heavyToPort, new ArrayList<>(), 0, all);
+    for (boolean heavyLast : oneOrder ? List.of(false) : List.of(false, true)) {
+      mix(seating, lightest, heaviest, heavyLast, new ArrayList<>(), 0, all);
     }
     for (double share : List.of(1.0 / 3, 2.0 / 3)) {
       all.add(Collections.nCopies(people, lightest + share * (heaviest - lightest)));
@@ -34,13 +35,13 @@ final class CrewMasses {
   }
 
   // People at one place are alike to each other, so only their numbers count. The heavy ones sit
-  // together on one side of it, the same side everywhere, and then on the other: which is worse
-  // depends on the kit.
+  // together at its starboard or aft end, the same end everywhere, and then at the other: which is
+  // worse depends on the kit.
   private static void mix(
       Seating seating,
       double light,
       double heavy,
-      boolean heavyToPort,
+      boolean heavyLast,
       List<Double> sofar,
       int place,
       List<List<Double>> all) {
@@ -52,11 +53,11 @@ final class CrewMasses {
     }
     int here = seating.counts().get(place);
     for (int heavies = 0; heavies <= here; heavies++) {
-      int starboard = heavyToPort ? here - heavies : heavies;
+      int first = heavyLast ? here - heavies : heavies;
       List<Double> next = new ArrayList<>(sofar);
-      next.addAll(Collections.nCopies(starboard, heavyToPort ? light : heavy));
-      next.addAll(Collections.nCopies(here - starboard, heavyToPort ? heavy : light));
-      mix(seating, light, heavy, heavyToPort, next, place + 1, all);
+      next.addAll(Collections.nCopies(first, heavyLast ? light : heavy));
+      next.addAll(Collections.nCopies(here - first, heavyLast ? heavy : light));
+      mix(seating, light, heavy, heavyLast, next, place + 1, all);
     }
   }
 }

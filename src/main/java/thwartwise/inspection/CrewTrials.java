@@ -3,14 +3,17 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.DoubleAccumulator;
 import java.util.stream.IntStream;
 import thwartwise.boat.Body;
 import thwartwise.boat.HullForm;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.checks.Trial;
 import thwartwise.geometry.Vector3;
@@ -25,13 +28,14 @@ final class CrewTrials {
 
   private final Judge judge;
   private final List<Place> places;
-  private final List<Boolean> sides;
+  private final List<Boolean> orders;
   private final Map<List<Member.Range>, Optional<Assignment>> found = new ConcurrentHashMap<>();
 
   CrewTrials(Judge judge) {
     this.judge = judge;
     this.places = judge.craft().boat().places();
-    this.sides = judge.craft().isSymmetric() ? List.of(false) : List.of(false, true);
+    boolean one = judge.craft().isSymmetric() && places.stream().noneMatch(Place::hasLength);
+    this.orders = one ? List.of(false) : List.of(false, true);
   }
 
   /** A seating and the least margin in it, as a share of the limit. */
@@ -44,17 +48,19 @@ final class CrewTrials {
     }
   }
 
-  /** Every mixture in one seating; where nobody sits beside another one side will do. */
+  /** Every mixture in one seating, however they share the length of their places. */
   List<Trial> trials(List<Member> members, Assignment assignment) {
     boolean apart = assignment.places().stream().distinct().count() == members.size();
-    List<Trial> trials = new ArrayList<>();
+    List<Packing> packings = Packing.of(assignment.places().stream().map(places::get).toList());
+    Set<List<Body>> ways = new LinkedHashSet<>();
     for (List<Double> masses : Mixtures.of(members)) {
-      for (boolean heavyToPort : apart ? List.of(false) : sides) {
-        trials.add(
-            Trial.of(judge.craft(), assignment.bodies(judge.craft(), masses, heavyToPort), ""));
+      for (boolean heavyLast : apart ? List.of(false) : orders) {
+        for (Packing packing : packings) {
+          ways.add(assignment.bodies(judge.craft(), masses, heavyLast, packing));
+        }
       }
     }
-    return trials;
+    return ways.stream().map(bodies -> Trial.of(judge.craft(), bodies, "")).toList();
   }
 
   boolean meets(List<Member> members, Assignment assignment) {
@@ -69,7 +75,7 @@ final class CrewTrials {
   private List<Body> anywhere(List<Double> masses) {
     return places.isEmpty()
         ? List.of()
-        : Seating.sideBySide(judge.craft(), places.get(0), masses, 0);
+        : Seating.seated(judge.craft(), places.get(0), masses, Packing.SPREAD, 0);
   }
 
   /** Some seating in which they meet everything; which one is of no account. */

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
@@ -231,13 +232,25 @@ public final class Inspection {
   }
 
   private Trial trial(Seating seating, double each) {
-    List<Body> people = seating.bodies(craft, Collections.nCopies(seating.people(), each));
-    return Trial.of(craft, people, atLimit(craft, seating, each));
+    return trials(seating, each).min(Comparator.comparingDouble(judge::nearness)).orElseThrow();
+  }
+
+  /** However they share the length of their places. */
+  private Stream<Trial> trials(Seating seating, double each) {
+    List<Double> masses = Collections.nCopies(seating.people(), each);
+    return seating.packings(craft.boat().places()).stream()
+        .map(
+            packing ->
+                Trial.of(
+                    craft,
+                    seating.bodies(craft, masses, packing),
+                    atLimit(craft, seating, each, packing)));
   }
 
   /** The loading at the limit, in words. */
-  static String atLimit(Craft craft, Seating seating, double each) {
-    return "at the limit: " + seating.words(craft, each);
+  static String atLimit(Craft craft, Seating seating, double each, Packing packing) {
+    String how = packing.words().isEmpty() ? "" : ", " + packing.words();
+    return "at the limit: " + seating.words(craft, each) + how;
   }
 
   private List<Finding> allFindings() {
@@ -281,9 +294,8 @@ public final class Inspection {
                     .filter(s -> !limit.excludedSeatings().contains(s.places(craft)))
                     .flatMap(
                         s ->
-                            Stream.of(
-                                trial(s, limit.eachUpTo()),
-                                trial(s, rules.value("lightest-person")))));
+                            Stream.of(limit.eachUpTo(), rules.value("lightest-person"))
+                                .flatMap(each -> trials(s, each))));
   }
 
   private List<Check> checks(Role role) {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
 import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
@@ -33,7 +34,7 @@ final class Judge {
   private static final double NUMERIC = 1e-6;
 
   private final Craft craft;
-  private final boolean symmetric;
+  private final boolean oneOrder;
   private final double lightest;
   private final Allowance allowance;
   private final List<Check> limiting;
@@ -55,7 +56,8 @@ final class Judge {
 
   Judge(Craft craft, RuleSet rules) {
     this.craft = craft;
-    this.symmetric = craft.isSymmetric();
+    this.oneOrder =
+        craft.isSymmetric() && craft.boat().places().stream().noneMatch(Place::hasLength);
     this.lightest = rules.value("lightest-person");
     this.allowance = Allowance.of(rules);
     this.limiting =
@@ -76,7 +78,7 @@ final class Judge {
   }
 
   private List<List<Double>> masses(Seating seating, double heaviest) {
-    return CrewMasses.of(seating, lightest, heaviest, symmetric);
+    return CrewMasses.of(seating, lightest, heaviest, oneOrder);
   }
 
   boolean staysUp(Seating seating, double heaviest) {
@@ -110,7 +112,10 @@ final class Judge {
   }
 
   List<Trial> trials(Seating seating, double heaviest) {
-    return masses(seating, heaviest).stream().map(masses -> trial(seating, masses)).toList();
+    return masses(seating, heaviest).stream()
+        .flatMap(masses -> seating.ways(craft, masses).stream())
+        .map(bodies -> Trial.of(craft, bodies, ""))
+        .toList();
   }
 
   // Not computed within the map: other threads would wait for it.

@@ -80,7 +80,11 @@ final class LoadSearch {
     for (double share : List.of(0.08, 0.5, 0.92)) {
       along.add(aft + share * form.length());
     }
-    boat.places().stream().map(Place::x).forEach(along::add);
+    boat.places().stream()
+        .map(Place::along)
+        .flatMap(a -> Stream.of(a.from(), a.middle(), a.to()))
+        .distinct()
+        .forEach(along::add);
     double middle = aft + form.length() / 2;
     return along.stream().map(x -> onFloor(x, middle)).distinct().toList();
   }

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
+import thwartwise.boat.SeatPositions;
+import thwartwise.geometry.Vector3;
 
 /**
  * How many people sit at each place of a craft.
@@ -64,26 +68,48 @@ record Seating(List<Integer> counts) {
             Locale.ROOT, "%d of %.0f kg at %s", people(), each, String.join(", ", places(craft)));
   }
 
-  /** The people themselves, side by side in equal lanes, with these masses in order of places. */
+  /** Every way the people share the length of their places. */
+  List<List<Body>> ways(Craft craft, List<Double> masses) {
+    return packings(craft.boat().places()).stream()
+        .map(packing -> bodies(craft, masses, packing))
+        .distinct()
+        .toList();
+  }
+
+  /** The choices the places leave that somebody sits at. */
+  List<Packing> packings(List<Place> places) {
+    List<Place> taken =
+        IntStream.range(0, counts.size())
+            .filter(i -> counts.get(i) > 0)
+            .mapToObj(places::get)
+            .toList();
+    return Packing.of(taken);
+  }
+
+  /** The people themselves, evenly spread, with these masses in order of places. */
   List<Body> bodies(Craft craft, List<Double> masses) {
+    return bodies(craft, masses, Packing.SPREAD);
+  }
+
+  List<Body> bodies(Craft craft, List<Double> masses, Packing packing) {
     List<Body> bodies = new ArrayList<>();
     for (int i = 0; i < counts.size(); i++) {
       int from = bodies.size();
       List<Double> here = masses.subList(from, from + counts.get(i));
-      bodies.addAll(sideBySide(craft, craft.boat().places().get(i), here, from));
+      bodies.addAll(seated(craft, craft.boat().places().get(i), here, packing, from));
     }
     return bodies;
   }
 
-  /** People at one place from starboard to port. */
-  static List<Body> sideBySide(Craft craft, Place place, List<Double> masses, int before) {
+  /** People at one place, from aft to fore and from starboard to port. */
+  static List<Body> seated(
+      Craft craft, Place place, List<Double> masses, Packing packing, int before) {
     List<Body> bodies = new ArrayList<>();
     double floor = craft.boat().hull().floor();
-    int count = masses.size();
-    for (int n = 0; n < count; n++) {
-      double y = place.halfWidth() * (2.0 * n + 1 - count) / count;
+    List<Vector3> spots = SeatPositions.of(place, masses.size(), packing);
+    for (int n = 0; n < spots.size(); n++) {
       String name = "person " + (before + n + 1) + " (" + place.name() + ")";
-      bodies.add(Body.seated(name, masses.get(n), place, y, floor));
+      bodies.add(Body.at(name, masses.get(n), place, spots.get(n), floor));
     }
     return bodies;
   }

@@ -93,12 +93,12 @@ final class TriedRules {
 
   private static boolean staysUp(Craft craft, int people, double each, double heel) {
     return Seating.of(people, craft.boat().places()).parallelStream()
-        .map(s -> s.bodies(craft, Collections.nCopies(people, each)))
+        .flatMap(s -> s.ways(craft, Collections.nCopies(people, each)).stream())
         .allMatch(bodies -> sides(craft).stream().allMatch(port -> dry(craft, bodies, port, heel)));
   }
 
   private static boolean dry(Craft craft, List<Body> bodies, boolean port, double heel) {
-    List<Body> out = bodies.stream().map(b -> b.at(port ? b.reach() : -b.reach())).toList();
+    List<Body> out = bodies.stream().map(b -> b.hardToSide(port ? 1 : -1)).toList();
     Equilibria rest = Trial.of(craft, out, "").atRest();
     return rest.allStable()
         && rest.reached().stream()

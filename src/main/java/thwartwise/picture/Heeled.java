@@ -30,8 +30,7 @@ record Heeled(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
   }
 
   private static Heeled of(Scene scene, RightingCurve curve) {
-    List<Body> moved =
-        scene.crew().stream().map(b -> b.at(-curve.side().sign() * b.reach())).toList();
+    List<Body> moved = scene.crew().stream().map(b -> b.hardToSide(-curve.side().sign())).toList();
     Optional<Pose> rest =
         moved.isEmpty()
             ? Optional.empty()

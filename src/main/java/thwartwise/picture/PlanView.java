@@ -10,6 +10,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
+import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
@@ -96,14 +97,27 @@ final class PlanView {
     double[] letters = spread(places.stream().map(Place::x).toList());
     for (int i = 0; i < places.size(); i++) {
       Place place = places.get(i);
-      Point port = scale.at(place.x(), place.halfWidth());
-      Point starboard = scale.at(place.x(), -place.halfWidth());
-      svg.line("place", port, starboard, Pen.THICK);
+      Point starboard = scale.at(place.x(), place.across().from());
+      if (place.hasLength()) {
+        svg.polygon("place", scale.all(corners(place)), "none", Pen.THICK);
+      } else {
+        svg.line("place", scale.at(place.x(), place.across().to()), starboard, Pen.THICK);
+      }
       Point under = new Point(letters[i], foot + 12);
       svg.line("place-leader", starboard, under, Pen.FINE);
       svg.words(
           "place-letter", new Point(letters[i], foot + 32), Svg.Anchor.MIDDLE, PlanWords.letter(i));
     }
+  }
+
+  private static List<Point> corners(Place place) {
+    Span along = place.along();
+    Span across = place.across();
+    return List.of(
+        new Point(along.from(), across.to()),
+        new Point(along.to(), across.to()),
+        new Point(along.to(), across.from()),
+        new Point(along.from(), across.from()));
   }
 
   private void kit() {

@@ -63,21 +63,23 @@ final class FoamRoom {
     if (!(place.z() - CLEAR > floor + LEAST)) {
       return List.of();
     }
-    Vector3 middle = Vector3.of(place.x(), 0, (floor + place.z()) / 2);
+    Vector3 middle = Vector3.of(place.x(), place.usualY(), (floor + place.z()) / 2);
     boolean taken = craft.spaces().stream().anyMatch(s -> s.box().contains(middle));
-    Span along = new Span(place.x() - HALF_SEAT, place.x() + HALF_SEAT);
+    Span along = new Span(place.along().from() - HALF_SEAT, place.along().to() + HALF_SEAT);
     Span height = new Span(floor, place.z() - CLEAR);
     return taken ? List.of() : block(new Box(along, Span.ALL, height), false);
   }
 
   List<Block> bow() {
-    double seat = craft.boat().places().stream().mapToDouble(Place::x).max().orElse(length.from());
+    double seat =
+        craft.boat().places().stream().mapToDouble(p -> p.along().to()).max().orElse(length.from());
     double from = Math.max(seat + KNEES, length.to() - LONGEST_END);
     return end(from, length.to());
   }
 
   List<Block> stern() {
-    double seat = craft.boat().places().stream().mapToDouble(Place::x).min().orElse(length.to());
+    double seat =
+        craft.boat().places().stream().mapToDouble(p -> p.along().from()).min().orElse(length.to());
     double to = Math.min(seat - HALF_SEAT, length.from() + LONGEST_END);
     return end(length.from(), to);
   }
@@ -129,8 +131,9 @@ final class FoamRoom {
   /** Where somebody sits so far out that foam would push them in, it stays below the seat. */
   private double elbows(Span along, double inner) {
     return craft.boat().places().stream()
-        .filter(p -> p.x() > along.from() - SHOULDER && p.x() < along.to() + SHOULDER)
-        .filter(p -> p.halfWidth() + SHOULDER > inner)
+        .filter(p -> p.along().to() > along.from() - SHOULDER)
+        .filter(p -> p.along().from() < along.to() + SHOULDER)
+        .filter(p -> Math.max(p.across().to(), -p.across().from()) + SHOULDER > inner)
         .mapToDouble(p -> p.z() - CLEAR)
         .min()
         .orElse(Double.POSITIVE_INFINITY);

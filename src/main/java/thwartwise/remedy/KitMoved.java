@@ -123,6 +123,8 @@ final class KitMoved {
 
   /** Whether the seat would come down on it. */
   private static boolean above(Place place, Box box) {
-    return box.x().contains(place.x()) && box.z().to() > place.z() - CLEAR;
+    return box.x().to() >= place.along().from()
+        && box.x().from() <= place.along().to()
+        && box.z().to() > place.z() - CLEAR;
   }
 }

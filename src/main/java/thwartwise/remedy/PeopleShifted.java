@@ -1,10 +1,15 @@
 package thwartwise.remedy;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
+import thwartwise.boat.SeatPositions;
+import thwartwise.geometry.Vector3;
 
 /** Those aboard today somewhere else, two of them the other way round, or one of them ashore. */
 final class PeopleShifted {
@@ -32,7 +37,9 @@ final class PeopleShifted {
 
   private static Change shifted(Boat boat, Person person, Place place) {
     List<Person> moved =
-        boat.aboard().stream().map(p -> p == person ? sitting(p, place.name()) : p).toList();
+        boat.aboard().stream()
+            .map(p -> p == person ? new Person(p.name(), p.mass(), place.name(), 0) : p)
+            .toList();
     return today(
         "Seat " + person.name() + " on the " + place.name() + " instead",
         boat.withAboard(sideBySide(moved, place)));
@@ -59,7 +66,7 @@ final class PeopleShifted {
   }
 
   private static Person inThePlaceOf(Person who, Person where) {
-    return new Person(who.name(), who.mass(), where.place(), where.y());
+    return new Person(who.name(), who.mass(), where.place(), where.y(), where.x());
   }
 
   private static Change ashore(Boat boat, Person person) {
@@ -67,22 +74,18 @@ final class PeopleShifted {
     return today("Leave " + person.name() + " ashore", boat.withAboard(left));
   }
 
-  private static Person sitting(Person person, String place) {
-    return new Person(person.name(), person.mass(), place, 0);
-  }
-
-  /** Everyone at a place in lanes of equal width, as they are seated everywhere else. */
+  /** Everyone at a place evenly spread, as they are seated everywhere else. */
   private static List<Person> sideBySide(List<Person> people, Place place) {
     int there = at(people, place).size();
-    List<Person> seated = new ArrayList<>();
-    int lane = 0;
-    for (Person p : people) {
-      boolean here = p.place().equals(place.name());
-      double y = here ? place.halfWidth() * (2.0 * lane + 1 - there) / there : p.y();
-      lane += here ? 1 : 0;
-      seated.add(new Person(p.name(), p.mass(), p.place(), y));
-    }
-    return seated;
+    Iterator<Vector3> spots = SeatPositions.of(place, there, Packing.SPREAD).iterator();
+    return people.stream()
+        .map(p -> p.place().equals(place.name()) ? sitting(p, place, spots.next()) : p)
+        .toList();
+  }
+
+  private static Person sitting(Person p, Place place, Vector3 spot) {
+    Optional<Double> x = place.hasLength() ? Optional.of(spot.x()) : Optional.empty();
+    return new Person(p.name(), p.mass(), p.place(), spot.y(), x);
   }
 
   private static Change today(String deed, Boat boat) {

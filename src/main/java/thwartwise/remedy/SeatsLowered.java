@@ -63,8 +63,8 @@ final class SeatsLowered {
 
   private static Box below(Place place, Span height) {
     return new Box(
-        new Span(place.x() - HALF_SEAT, place.x() + HALF_SEAT),
-        new Span(-place.halfWidth(), place.halfWidth()),
+        new Span(place.along().from() - HALF_SEAT, place.along().to() + HALF_SEAT),
+        place.across(),
         height);
   }
 
@@ -111,7 +111,7 @@ final class SeatsLowered {
   }
 
   private static Place lower(Place p, double step) {
-    return new Place(p.name(), p.x(), p.z() - step, p.halfWidth(), p.people());
+    return p.at(p.z() - step);
   }
 
   private static Chamber lower(Craft craft, Chamber c, double step, LocalDate today) {

@@ -13,7 +13,7 @@ import thwartwise.geometry.Vector3;
 /**
  * The weight A of 33 CFR 183.41 (READ): added along one outboard edge of each passenger area at
  * seat height, until the most list or trim that takes no water. Found on the model with the kit
- * aboard and nobody in the boat; the edge is taken at each place's half-width; the worse side.
+ * aboard and nobody in the boat; the edge is taken at each place's outer end; the worse side.
  */
 final class EdgeWeight {
   private static final double MOST = 2000;
@@ -42,15 +42,21 @@ final class EdgeWeight {
     return Math.floor(dry);
   }
 
+  /** Outer ends of the places; inner ones only where no place reaches over to that side. */
+  private static List<Vector3> edge(List<Place> places, double side) {
+    List<Place> there = places.stream().filter(p -> side * outer(p, side) >= 0).toList();
+    return (there.isEmpty() ? places : there)
+        .stream().map(p -> Vector3.of(p.x(), outer(p, side), p.z())).toList();
+  }
+
+  private static double outer(Place place, double side) {
+    return side > 0 ? place.across().to() : place.across().from();
+  }
+
   private static boolean staysDry(Craft craft, double side, double mass) {
-    List<Place> places = craft.boat().places();
+    List<Vector3> edge = edge(craft.boat().places(), side);
     List<Loading.Weight> weights =
-        places.stream()
-            .map(
-                p ->
-                    new Loading.Weight(
-                        mass / places.size(), Vector3.of(p.x(), side * p.halfWidth(), p.z())))
-            .toList();
+        edge.stream().map(at -> new Loading.Weight(mass / edge.size(), at)).toList();
     Loading loading = new Loading(craft, List.of(), weights, 1);
     Equilibria rest = Equilibrium.from(Floating.dry(loading));
     return rest.allStable()

@@ -76,12 +76,11 @@ final class PeopleQuestions {
   }
 
   private double across(String key, String subject, Place place) {
-    double reach = place.halfWidth();
     return replay.ask(
         tape.length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to the middle of the person; starboard with a minus.")
             .why("Off the middle heels the boat.")
-            .within(tape.length(-reach, reach, "reach of that place"))
+            .within(tape.length(place.across().from(), place.across().to(), "reach of that place"))
             .orElse(0.0, "0"));
   }
 }

@@ -24,8 +24,8 @@ class BodyTest {
 
   @Test
   void nobody_sits_so_still_that_a_half_width_of_nothing_is_believed() {
-    assertThat(Body.seated("rower", 70, place(0.25, 0), 0, 0.03).reach()).isEqualTo(0.15);
-    assertThat(Body.seated("rower", 70, place(0.25, 0.4), 0, 0.03).reach()).isEqualTo(0.4);
+    assertThat(Body.seated("rower", 70, place(0.25, 0), 0, 0.03).across().to()).isEqualTo(0.15);
+    assertThat(Body.seated("rower", 70, place(0.25, 0.4), 0, 0.03).across().to()).isEqualTo(0.4);
   }
 
   // 32 % of the mass from floor to seat, the rest 0.85 m high above it, at 1000 kg/m3.

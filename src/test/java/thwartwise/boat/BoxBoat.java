@@ -122,7 +122,11 @@ public final class BoxBoat {
   }
 
   public BoxBoat place(String name, double x, double z, double halfWidth, int people) {
-    places.add(new Place(name, x, z, halfWidth, people));
+    return place(new Place(name, x, z, halfWidth, people));
+  }
+
+  public BoxBoat place(Place place) {
+    places.add(place);
     return this;
   }
 
@@ -140,7 +144,11 @@ public final class BoxBoat {
   }
 
   public BoxBoat aboard(String name, double personMass, String place, double y) {
-    aboard.add(new Person(name, personMass, place, y));
+    return aboard(new Person(name, personMass, place, y));
+  }
+
+  public BoxBoat aboard(Person person) {
+    aboard.add(person);
     return this;
   }
 

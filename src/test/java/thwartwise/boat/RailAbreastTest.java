@@ -66,7 +66,7 @@ class RailAbreastTest {
     assertThat(kneeling.centre().y()).isEqualTo(0.1);
     assertThat(kneeling.centre().z()).isCloseTo(0.5, within(1e-12));
     assertThat(kneeling.mass()).isEqualTo(80);
-    assertThat(kneeling.reach()).isEqualTo(0.4);
+    assertThat(kneeling.across().to()).isEqualTo(0.4);
   }
 
   // Over the rail and 0.10 m above it, abreast of where they sit.

@@ -40,6 +40,41 @@ class WhereaboutsTest {
   }
 
   @Test
+  void a_side_seat_outside_the_boat_is_refused_by_the_end_that_is() {
+    Place bench = new Place("bench", new Span(1, 2), new Span(0.5, 0.7), 0.2, 2, Posture.SITTING);
+    assertThatThrownBy(() -> craft(box(bench, kit(0, 0), notch(0, 0.35), List.of())))
+        .hasMessage(
+            "Place \"bench\": y is 0.70 m, outside the -0.60 to 0.60 m that this hull leaves. It"
+                + " is from where to where the middle of a person can be, to port of the middle"
+                + " line, in metres.");
+    Place ahead = new Place("bench", new Span(2, 5), new Span(0.4, 0.5), 0.2, 2, Posture.SITTING);
+    assertThatThrownBy(() -> craft(box(ahead, kit(0, 0), notch(0, 0.35), List.of())))
+        .hasMessage(
+            "Place \"bench\": x is 5.00 m, outside the 0.00 to 3.00 m that this hull leaves."
+                + " Measure it from the aft end, in metres.");
+  }
+
+  // The middle line is where everybody sat when a place had no side.
+  @Test
+  void somebody_beside_their_side_seat_is_refused() {
+    Place bench = new Place("bench", new Span(1, 2), new Span(0.4, 0.5), 0.2, 2, Posture.SITTING);
+    BoxBoat box = BoxBoat.of(3, 1.2, 0.4).place(bench);
+    assertThatThrownBy(() -> box.aboard("helm", 80, "bench", 0).craft())
+        .hasMessage(
+            "\"helm\": y is 0.00 m, outside the 0.40 to 0.50 m of \"bench\". Measure to the middle"
+                + " of the person, or leave it out.");
+    BoxBoat ahead = BoxBoat.of(3, 1.2, 0.4).place(bench);
+    assertThatThrownBy(
+            () -> ahead.aboard(new Person("helm", 80, "bench", 0.45, Optional.of(2.5))).craft())
+        .hasMessage(
+            "\"helm\": x is 2.50 m, outside the 1.00 to 2.00 m of \"bench\". Measure to the middle"
+                + " of the person, or leave it out.");
+    BoxBoat odd = BoxBoat.of(3, 1.2, 0.4).place(bench);
+    assertThatThrownBy(() -> odd.aboard("helm", 80, "bench", Double.NaN).craft())
+        .isInstanceOf(UnusableBoat.class);
+  }
+
+  @Test
   void a_seat_that_is_no_number_is_refused() {
     Boat boat =
         box(new Place("thwart", 1.5, Double.NaN, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of());
@@ -193,11 +228,7 @@ class WhereaboutsTest {
 
   /** A box 3 m long, 1.2 m wide and 0.4 m deep. */
   private static Boat box(Place place, Kit kit, Opening opening, List<Chamber> chambers) {
-    BoxBoat box =
-        BoxBoat.of(3, 1.2, 0.4)
-            .place(place.name(), place.x(), place.z(), place.halfWidth(), place.people())
-            .kit(kit)
-            .opening(opening);
+    BoxBoat box = BoxBoat.of(3, 1.2, 0.4).place(place).kit(kit).opening(opening);
     chambers.forEach(box::chamber);
     return box.boat();
   }

@@ -18,6 +18,7 @@ import thwartwise.boat.Material;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
@@ -60,6 +61,48 @@ class BoatFileTest {
                 Optional.empty()));
     assertThat(boat.aboard()).containsExactly(new Person("helm", 80, "stern seat", 0));
     assertThat(boat.propulsion()).isEqualTo(new Propulsion.NotStated());
+  }
+
+  @Test
+  void a_place_may_be_a_stretch_along_one_side() {
+    Boat aside =
+        parse(
+            changed(
+                "\"name\": \"stern seat\", \"x\": 0.45, \"z\": 0.27, \"halfWidth\": 0.40,"
+                    + " | \"name\": \"stern seat\", \"x\": [0.2, 0.9], \"y\": [-0.45, -0.3],"
+                    + " \"posture\": \"kneeling\", \"z\": 0.27,"));
+    assertThat(aside.places().get(1))
+        .isEqualTo(
+            new Place(
+                "stern seat",
+                new Span(0.2, 0.9),
+                new Span(-0.45, -0.3),
+                0.27,
+                1,
+                Posture.KNEELING));
+    assertThat(parse(BoatFile.write(aside))).isEqualTo(aside);
+  }
+
+  @Test
+  void a_seat_across_with_a_length_and_one_spot_to_one_side_read_back() {
+    Boat both =
+        parse(
+            changed("\"x\": 1.69, \"z\": 0.28, | \"x\": [1.6, 1.8], \"z\": 0.28,")
+                .replace("\"halfWidth\": 0.40", "\"y\": 0.4"));
+    assertThat(both.places().get(0).along()).isEqualTo(new Span(1.6, 1.8));
+    assertThat(both.places().get(0).across()).isEqualTo(new Span(-0.45, 0.45));
+    assertThat(both.places().get(1).across()).isEqualTo(new Span(0.4, 0.4));
+    assertThat(parse(BoatFile.write(both))).isEqualTo(both);
+  }
+
+  // Nobody said where the helm sits across: on a seat to one side that is right out.
+  @Test
+  void somebody_on_a_side_seat_who_says_no_more_sits_right_out() {
+    String port = changed("\"halfWidth\": 0.40 | \"y\": [0.3, 0.45]");
+    assertThat(parse(port.replace(", \"y\": 0.0 }", " }")).aboard())
+        .containsExactly(new Person("helm", 80, "stern seat", 0.45));
+    assertThat(parse(port.replace(", \"y\": 0.0 }", ", \"y\": 0.35, \"x\": 0.45 }")).aboard())
+        .containsExactly(new Person("helm", 80, "stern seat", 0.35, Optional.of(0.45)));
   }
 
   @Test

@@ -82,7 +82,7 @@ final class SeatingByForce {
       Place place = craft.boat().places().get(p);
       List<Integer> side = order.stream().filter(i -> way.get(i) == here).toList();
       for (int n = 0; n < side.size(); n++) {
-        double y = place.halfWidth() * (2.0 * n + 1 - side.size()) / side.size();
+        double y = place.across().to() * (2.0 * n + 1 - side.size()) / side.size();
         double mass = masses.get(side.get(n));
         bodies.add(Body.seated("somebody", mass, place, y, craft.boat().hull().floor()));
       }

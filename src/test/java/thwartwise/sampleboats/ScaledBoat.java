@@ -62,10 +62,11 @@ record ScaledBoat(double along, double across, double up) {
   private Place place(Place p) {
     return new Place(
         p.name(),
-        millimetre(p.x() * along),
+        span(p.along(), along),
+        span(p.across(), across),
         millimetre(p.z() * up),
-        millimetre(p.halfWidth() * across),
-        p.people());
+        p.people(),
+        p.posture());
   }
 
   private Kit kit(Kit k) {
