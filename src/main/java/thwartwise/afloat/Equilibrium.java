@@ -27,11 +27,6 @@ public final class Equilibrium {
   /** Poses nearer than this are one. */
   private static final double SAME = Math.toRadians(0.05);
 
-  /**
-   * Beyond this, m of lever, a boat is on its way and the sea's height need not be found finely.
-   */
-  private static final double FAR = 1e-4;
-
   private static final double[][] NUDGES = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
 
   // A boat balanced on a knife's edge stays there when it is nudged fore and aft: soonest told.
@@ -151,7 +146,7 @@ public final class Equilibrium {
 
   /** Follows the energy downhill from a direction to where nothing turns the boat any more. */
   private Optional<Settling> settle(Vector3 up, double height) {
-    Optional<Settling> start = Settling.at(floating, up, height, immersion);
+    Optional<Settling> start = Settling.nearly(floating, up, height, immersion);
     if (start.isEmpty()) {
       return start;
     }
@@ -161,15 +156,22 @@ public final class Equilibrium {
       if (!(here.part.area() > 0)) {
         return Optional.empty();
       }
-      if (over.test(here.plane) || here.moment() <= MOMENT_TOLERANCE * floating.neededVolume()) {
+      boolean arrived =
+          over.test(here.settledPlane())
+              || here.moment() <= MOMENT_TOLERANCE * floating.neededVolume();
+      if (arrived && here.settled()) {
         return Optional.of(here);
       }
       Turn step = Turn.downhill(here, radius);
-      Optional<Settling> next = after(here, step);
+      Optional<Settling> next = arrived ? Optional.empty() : after(here, step);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
         stepped.accept(here, next.get());
         here = next.get();
         radius = Math.min(LONGEST_TURN, 2 * radius);
+      } else if (!here.settled()) {
+        here =
+            Settling.at(floating, here.plane.up(), here.settledPlane().height(), immersion)
+                .orElseThrow();
       } else {
         radius = step.size() / 4;
       }
@@ -180,22 +182,9 @@ public final class Equilibrium {
     return Optional.empty();
   }
 
-  // On the way the energy hardly feels the height (its slope there is nought); near the bottom the
-  // moments do.
   private Optional<Settling> after(Settling here, Turn step) {
     Vector3 up = here.plane.turned(step.heel(), step.trim());
-    double height = here.heightAfter(step.heel(), step.trim());
-    if (!isFar(here)) {
-      return Settling.at(floating, up, height, immersion);
-    }
-    Optional<Settling> next = Settling.nearly(floating, up, height, immersion);
-    return next.isPresent() && !isFar(next.get())
-        ? Settling.at(floating, up, next.get().plane.height(), immersion)
-        : next;
-  }
-
-  private boolean isFar(Settling here) {
-    return here.moment() > FAR * floating.neededVolume();
+    return Settling.nearly(floating, up, here.heightAfter(step.heel(), step.trim()), immersion);
   }
 
   // Near the bottom the energy no longer tells two poses apart; the moment still does.

@@ -18,8 +18,11 @@ final class Level {
   /** As near as the sums can tell, of the volume. */
   static final double FINE = 1e-13;
 
-  /** Near enough to see which way a boat turns: a litre in ten thousand cubic metres. */
-  static final double COARSE = 1e-7;
+  /** Near enough to see which way a boat turns, once what is left is allowed for: m of height. */
+  static final double ROUGH = 0.002;
+
+  /** No height at all is left over. */
+  static final double EXACT = 0;
 
   private static final double HEIGHT_TOLERANCE = 1e-15;
   private static final int MOST_STEPS = 80;
@@ -33,13 +36,13 @@ final class Level {
    */
   static Optional<ImmersedPart> find(
       List<Lift> solids, double volume, Vector3 up, double guess, Immersion immersion) {
-    return find(solids, volume, up, guess, immersion, FINE);
+    return find(solids, volume, up, guess, immersion, EXACT);
   }
 
   /**
-   * The same to a tolerance.
+   * The same, only nearly so high.
    *
-   * @param tolerance of the volume, as a share of it (of a cubic metre where it is less)
+   * @param rise how far the surface may still have to rise or fall by its own area, m
    */
   static Optional<ImmersedPart> find(
       List<Lift> solids,
@@ -47,7 +50,7 @@ final class Level {
       Vector3 up,
       double guess,
       Immersion immersion,
-      double tolerance) {
+      double rise) {
     if (!(Lift.volume(solids) > volume)) {
       return Optional.empty();
     }
@@ -59,7 +62,7 @@ final class Level {
     for (int step = 0; step < MOST_STEPS; step++) {
       ImmersedPart part = Lift.immersed(solids, new WaterPlane(up, height), immersion);
       double missing = volume - part.volume();
-      if (Math.abs(missing) <= tolerance * Math.max(1, volume)) {
+      if (Math.abs(missing) <= Math.max(FINE * Math.max(1, volume), rise * part.area())) {
         return Optional.of(part);
       }
       if (missing > 0) {

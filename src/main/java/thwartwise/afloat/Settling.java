@@ -17,6 +17,11 @@ import thwartwise.geometry.WaterPlane;
  * distances of G from B, its curvature the second moments of the waterplane, less those of every
  * loose surface inside, less the energy itself. Loose water lies where its own energy is least at
  * each direction, so it enters the slopes as if it lay still there. Couples add their own.
+ *
+ * <p>On the way to a balance the height need not be found at each direction: heel, trim and height
+ * are three unknowns of one energy. What the boat still has to sink is then eliminated from energy
+ * and slopes to first order (the Schur complement of the height in Newton's equations), so that a
+ * turn and its {@link #heightAfter} are one Newton step in all three.
  */
 final class Settling {
   final WaterPlane plane;
@@ -26,14 +31,20 @@ final class Settling {
   final double trimMoment;
   final Restoring restoring;
 
-  private Settling(Floating floating, ImmersedPart part, List<ImmersedPart> pools) {
+  /** How far the water still has to rise about the boat, m; nothing where that was found out. */
+  final double rise;
+
+  private Settling(
+      Floating floating, ImmersedPart part, List<ImmersedPart> pools, boolean settled) {
     this.plane = part.plane();
     this.part = part;
     double fixed = floating.fixedVolume();
+    double missing = floating.neededVolume() - part.volume();
+    this.rise = settled ? 0 : missing / part.area();
     Vector3 centre = floating.centre();
-    double own = fixed * plane.above(centre) - part.momentS();
-    double heel = fixed * centre.dot(plane.athwart()) - part.momentV();
-    double trim = part.momentU() - fixed * centre.dot(plane.ahead());
+    double own = fixed * plane.above(centre) - part.momentS() - missing * rise / 2;
+    double heel = fixed * centre.dot(plane.athwart()) - part.momentV() - rise * part.areaV();
+    double trim = part.momentU() - fixed * centre.dot(plane.ahead()) + rise * part.areaU();
     double transverse = part.transverseInertia();
     double longitudinal = part.longitudinalInertia();
     double product = part.productInertia();
@@ -67,19 +78,17 @@ final class Settling {
    * @param guess a height to start from
    */
   static Optional<Settling> at(Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, immersion, Level.FINE);
+    return at(floating, up, guess, immersion, Level.EXACT);
   }
 
-  /**
-   * The same with the sea's height found only as far as it takes to see which way the boat goes.
-   */
+  /** The same with the water only nearly at its height; {@link #rise} says what is left. */
   static Optional<Settling> nearly(
       Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, immersion, Level.COARSE);
+    return at(floating, up, guess, immersion, Level.ROUGH);
   }
 
   private static Optional<Settling> at(
-      Floating floating, Vector3 up, double guess, Immersion immersion, double tolerance) {
+      Floating floating, Vector3 up, double guess, Immersion immersion, double rise) {
     List<ImmersedPart> pools = new ArrayList<>(floating.pools().size());
     for (Pool pool : floating.pools()) {
       Optional<ImmersedPart> lies = pool.lies(up, immersion);
@@ -88,13 +97,29 @@ final class Settling {
       }
       pools.add(lies.get());
     }
-    return Level.find(floating.lifts(), floating.neededVolume(), up, guess, immersion, tolerance)
-        .map(part -> new Settling(floating, part, pools));
+    double needed = floating.neededVolume();
+    return Level.find(floating.lifts(), needed, up, guess, immersion, rise)
+        .map(part -> new Settling(floating, part, pools, isSettled(part, needed, rise)));
+  }
+
+  // A search that ended between two heights the sums cannot tell apart has nothing left to find.
+  private static boolean isSettled(ImmersedPart part, double needed, double rise) {
+    double missing = Math.abs(needed - part.volume());
+    return missing <= Level.FINE * Math.max(1, needed) || !(missing <= rise * part.area());
+  }
+
+  boolean settled() {
+    return rise == 0;
+  }
+
+  /** The plane with the water at its height, to first order. */
+  WaterPlane settledPlane() {
+    return plane.withHeight(plane.height() + rise);
   }
 
   /** Where the water will stand after a small turn, to first order: it pivots on the waterplane. */
   double heightAfter(double heel, double trim) {
-    return plane.height() + (heel * part.areaV() - trim * part.areaU()) / part.area();
+    return plane.height() + rise + (heel * part.areaV() - trim * part.areaU()) / part.area();
   }
 
   double moment() {

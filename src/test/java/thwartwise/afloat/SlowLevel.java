@@ -1,0 +1,88 @@
+package thwartwise.afloat;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.geometry.ImmersedPart;
+import thwartwise.geometry.SlowImmersion;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * How high a level surface stands in or about some solids when a given volume lies under it: the
+ * sea about a hull, and the water inside one. Newton on the height, the surface's area being the
+ * slope, kept between bounds; halving wherever Newton's steps do not at least halve from one to the
+ * next, because on a waterplane that jumps they can go to and fro for ever.
+ */
+final class SlowLevel {
+  /** As near as the sums can tell, of the volume. */
+  static final double FINE = 1e-13;
+
+  /** Near enough to see which way a boat turns: a litre in ten thousand cubic metres. */
+  static final double COARSE = 1e-7;
+
+  private static final double HEIGHT_TOLERANCE = 1e-15;
+  private static final int MOST_STEPS = 80;
+
+  private SlowLevel() {}
+
+  /**
+   * The part under the surface; none when all the solids together are not larger than the volume.
+   *
+   * @param guess a height to start from; one outside the solids is not used
+   */
+  static Optional<ImmersedPart> find(
+      List<Lift> solids, double volume, Vector3 up, double guess, SlowImmersion immersion) {
+    return find(solids, volume, up, guess, immersion, FINE);
+  }
+
+  /**
+   * The same to a tolerance.
+   *
+   * @param tolerance of the volume, as a share of it (of a cubic metre where it is less)
+   */
+  static Optional<ImmersedPart> find(
+      List<Lift> solids,
+      double volume,
+      Vector3 up,
+      double guess,
+      SlowImmersion immersion,
+      double tolerance) {
+    if (!(Lift.volume(solids) > volume)) {
+      return Optional.empty();
+    }
+    Span reach = Lift.extent(solids, up);
+    double low = reach.from();
+    double high = reach.to();
+    double height = reach.contains(guess) ? guess : reach.middle();
+    double longest = high - low;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      ImmersedPart part = SlowLevel.immersed(solids, new WaterPlane(up, height), immersion);
+      double missing = volume - part.volume();
+      if (Math.abs(missing) <= tolerance * Math.max(1, volume)) {
+        return Optional.of(part);
+      }
+      if (missing > 0) {
+        low = height;
+      } else {
+        high = height;
+      }
+      if (high - low <= HEIGHT_TOLERANCE * Math.max(1, Math.abs(height))) {
+        return Optional.of(part);
+      }
+      double newton = missing / part.area();
+      double halving = (low + high) / 2 - height;
+      boolean inside = height + newton > low && height + newton < high;
+      double next = inside && Math.abs(newton) <= longest / 2 ? newton : halving;
+      longest = Math.abs(next);
+      height += next;
+    }
+    return Optional.empty();
+  }
+
+  static ImmersedPart immersed(List<Lift> solids, WaterPlane plane, SlowImmersion immersion) {
+    immersion.at(plane);
+    solids.forEach(lift -> immersion.add(lift.solid(), lift.factor()));
+    return immersion.part();
+  }
+}
