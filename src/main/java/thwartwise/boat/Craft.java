@@ -25,6 +25,8 @@ public final class Craft {
   private final List<FloodPoint> edges;
   private final boolean symmetric;
   private final Map<Box, Shared> known = new ConcurrentHashMap<>();
+  private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
+  private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
 
   private Craft(Boat boat, HullForm form, List<Space> spaces) {
     this.boat = boat;
@@ -170,6 +172,21 @@ public final class Craft {
         && boat.places().stream().allMatch(Place::isAboutTheMiddle)
         && boat.chambers().stream()
             .allMatch(c -> c.mirrored() || c.box().y().equals(c.box().y().mirrored()));
+  }
+
+  /** Kit that is neither fastened nor shut away in a chamber. */
+  public List<Kit> looseKit() {
+    return boat.kit().stream().filter(k -> !k.fastened() && k.in().isEmpty()).toList();
+  }
+
+  /**
+   * Where loose kit comes to lie when it slides.
+   *
+   * @param side 1 to port, −1 to starboard
+   */
+  public Vector3 slid(Kit kit, double side) {
+    return (side > 0 ? slidToPort : slidToStarboard)
+        .computeIfAbsent(kit, k -> new KitSlide(this, k).toward(side));
   }
 
   /** The same craft as it would be if every claimed chamber passed its test. */

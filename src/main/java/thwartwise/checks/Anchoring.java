@@ -2,11 +2,13 @@ package thwartwise.checks;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import thwartwise.rules.RuleSet;
 
 /**
  * May the boat lie to a line, with current and wind pulling and snatching at it? By the stern it is
- * an act to forbid; by the bow it is for the reader to know.
+ * an act to forbid; by the bow it is for the reader to know. The pull is known as a range, and the
+ * end of it that leaves the boat poorer counts; the stream stands up at the end that meets it.
  */
 public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
   @Override
@@ -17,19 +19,27 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     List<Trial> ways =
-        LineOut.of(rules, trial, byTheStern).stream().map(line -> pulled(trial, line)).toList();
-    return new Heeled(rules)
+        LineOut.of(rules, trial, byTheStern).stream()
+            .flatMap(
+                line ->
+                    Stream.of(line.towed(), line.expected(trial)).map(p -> pulled(trial, line, p)))
+            .toList();
+    StreamHead head = StreamHead.of(rules, trial.craft().form(), byTheStern);
+    return new Heeled(rules, head)
         .readings(byTheStern ? "anchoring by the stern" : "anchoring by the bow", ways);
   }
 
-  private Trial pulled(Trial trial, LineOut line) {
-    double pull = Math.ceil(line.expected(trial));
+  private Trial pulled(Trial trial, LineOut line, double newtons) {
+    double pull = Math.ceil(newtons);
     Trial pulling = line.pulling(trial, pull);
     return pulling.called(
         String.format(
             Locale.ROOT,
-            "%.0f N of level pull at the %s, %s, leading %.0f degrees down",
+            "%.0f N of level pull (from %.0f N as towed to %.0f N against a blunt end, snatch"
+                + " included) at the %s, %s, leading %.0f degrees down",
             pull,
+            Math.floor(line.towed()),
+            Math.ceil(line.expected(trial)),
             line.cleat().name(),
             Lever.words(trial, line.cleat().at(), line.toward()),
             rules.value("line-angle")),

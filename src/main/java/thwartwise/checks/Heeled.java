@@ -15,17 +15,28 @@ import thwartwise.rules.RuleSet;
 final class Heeled {
   private final RuleSet rules;
   private final double share;
+  private final StreamHead head;
 
   Heeled(RuleSet rules) {
     this(rules, 1);
+  }
+
+  /** For a boat that meets a stream. */
+  Heeled(RuleSet rules, StreamHead head) {
+    this(rules, 1, head);
   }
 
   /**
    * @param share of the offset-load limit that the heel may come to
    */
   Heeled(RuleSet rules, double share) {
+    this(rules, share, StreamHead.NONE);
+  }
+
+  private Heeled(RuleSet rules, double share, StreamHead head) {
     this.rules = rules;
     this.share = share;
+    this.head = head;
   }
 
   /** Two readings: heel, freeboard left. A trial with nobody to move has none. */
@@ -60,7 +71,7 @@ final class Heeled {
 
   private Reading freeboard(String check, Trial way, Equilibria rest) {
     Limit limit = rules.limit("freeboard-heeled");
-    LowestEdge lowest = LowestEdge.of(rest, way);
+    LowestEdge lowest = LowestEdge.of(rest, way, head);
     return new Reading(
         check + ", freeboard left",
         lowest.height(),

@@ -21,7 +21,7 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
     if (trial.people().isEmpty()) {
       return List.of();
     }
-    List<Trial> ways = Stream.of(1.0, -1.0).map(s -> holding(trial, s)).toList();
+    List<Trial> ways = Stream.of(1.0, -1.0).flatMap(s -> holding(trial, s).stream()).toList();
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return List.of(
         SwampedLevel.outOfUpright(
@@ -32,13 +32,14 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
             poses));
   }
 
-  private Trial holding(Trial trial, double side) {
+  private List<Trial> holding(Trial trial, double side) {
     HullForm form = trial.craft().form();
     double each = rules.value("hanging") / Gravity.STANDARD;
     List<Loading.Weight> hands = new ArrayList<>();
     trial.people().forEach(b -> hands.add(new Loading.Weight(each, form.railAt(b.x(), side > 0))));
-    return trial.after(
+    return trial.toSide(
         Disturbance.weighed(
-            "everyone in the water, holding the rail on one side", List.of(), hands));
+            "everyone in the water, holding the rail on one side", List.of(), hands),
+        side);
   }
 }

@@ -62,6 +62,11 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return rules.value("snatch") * (water + air);
   }
 
+  /** The least that the current pulls, N: what boats of this size were measured to drag in tow. */
+  double towed() {
+    return rules.value("towing-drag");
+  }
+
   /** The trial with so much level pull on the line, N, leading away over the end. */
   Trial pulling(Trial trial, double newtons) {
     return pulling(trial, newtons, new Force(cleat.at(), astern ? -newtons : newtons, 0));
@@ -79,27 +84,31 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
             .and(new Loading.Weight(down / Gravity.STANDARD, cleat.at())));
   }
 
-  /** The level pull at which water first comes in or the boat finds no steady rest, N. */
+  /**
+   * The level pull at which water first comes in or the boat finds no steady rest, N, lying end on
+   * to a stream that stands up at that end.
+   */
   double greatest(Trial trial) {
-    return greatest(newtons -> pulling(trial, newtons));
+    StreamHead head = StreamHead.of(rules, trial.craft().form(), astern);
+    return greatest(newtons -> pulling(trial, newtons), head);
   }
 
   /** The same with the line out over the side, whichever side is worse. */
   double greatestAbeam(Trial trial) {
     return Math.min(
-        greatest(newtons -> pullingAbeam(trial, newtons, 1)),
-        greatest(newtons -> pullingAbeam(trial, newtons, -1)));
+        greatest(newtons -> pullingAbeam(trial, newtons, 1), StreamHead.NONE),
+        greatest(newtons -> pullingAbeam(trial, newtons, -1), StreamHead.NONE));
   }
 
-  private double greatest(DoubleFunction<Trial> pulled) {
+  private double greatest(DoubleFunction<Trial> pulled, StreamHead head) {
     double holds = 0;
     double fails = rules.value("greatest-pull");
-    if (staysDry(pulled.apply(fails))) {
+    if (staysDry(pulled.apply(fails), head)) {
       return fails;
     }
     while (fails - holds > TOLERANCE) {
       double middle = (holds + fails) / 2;
-      if (staysDry(pulled.apply(middle))) {
+      if (staysDry(pulled.apply(middle), head)) {
         holds = middle;
       } else {
         fails = middle;
@@ -108,8 +117,8 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return holds;
   }
 
-  private static boolean staysDry(Trial trial) {
-    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
+  private static boolean staysDry(Trial trial, StreamHead head) {
+    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial, head);
     return lowest.height().isPresent() && lowest.height().getAsDouble() >= 0;
   }
 }

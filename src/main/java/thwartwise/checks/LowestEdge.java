@@ -13,6 +13,11 @@ import thwartwise.afloat.Freeboard;
 record LowestEdge(OptionalDouble height, boolean assessed, String words) {
 
   static LowestEdge of(Equilibria rest, Trial trial) {
+    return of(rest, trial, StreamHead.NONE);
+  }
+
+  /** The same in a stream that stands higher at one end. */
+  static LowestEdge of(Equilibria rest, Trial trial, StreamHead head) {
     if (!rest.exist()) {
       return new LowestEdge(OptionalDouble.empty(), rest.assessed(), rest.noneBecause());
     }
@@ -21,10 +26,13 @@ record LowestEdge(OptionalDouble height, boolean assessed, String words) {
     }
     Freeboard least =
         rest.reached().stream()
-            .map(p -> Freeboard.least(trial.craft().edges(), p.plane()))
+            .map(
+                p ->
+                    Freeboard.least(head.lowered(trial.craft().edges(), p.plane().up()), p.plane()))
             .min(Comparator.comparingDouble(Freeboard::height))
             .orElseThrow();
     double height = least.height() - trial.allowance().freeboardLoss();
-    return new LowestEdge(OptionalDouble.of(height), true, "lowest at the " + least.at());
+    return new LowestEdge(
+        OptionalDouble.of(height), true, "lowest at the " + least.at() + head.words());
   }
 }

@@ -2,13 +2,18 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import thwartwise.boat.Body;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
 
-/** The ways people can move: each a trial of its own, to either side. */
+/**
+ * The ways people can move: each a trial of its own, to either side. Whatever is done to one side
+ * takes loose kit with it.
+ */
 final class Moves {
   private static final List<Double> SIDES = List.of(1.0, -1.0);
 
@@ -33,9 +38,51 @@ final class Moves {
     List<Trial> ways = new ArrayList<>();
     for (double side : trial.isSymmetric() ? List.of(1.0) : SIDES) {
       List<Body> moved = people.stream().map(b -> b.toSide(side, share)).toList();
-      ways.add(trial.after(Disturbance.moved(how + sideWord(side), moved)));
+      ways.addAll(trial.toSide(Disturbance.moved(how + sideWord(side), moved), side));
     }
     return ways;
+  }
+
+  /**
+   * A share of everybody's weight so far of the way out, to each side, the rest as they sit. Those
+   * who share a seat move over side by side, by as much as brings their centre of gravity to that
+   * place: so nobody comes to sit inside somebody else, whose part under water lifts only once.
+   */
+  static List<Trial> partly(Trial trial, double part, double share, String how) {
+    List<Trial> ways = new ArrayList<>();
+    for (double side : sides(trial)) {
+      ways.addAll(shifted(trial, how, side, b -> part * meanShift(sharing(trial, b), side, share)));
+    }
+    return ways;
+  }
+
+  private static List<Body> sharing(Trial trial, Body body) {
+    return trial.people().stream().filter(b -> b.across().equals(body.across())).toList();
+  }
+
+  private static double meanShift(List<Body> people, double side, double share) {
+    double mass = people.stream().mapToDouble(Body::mass).sum();
+    return people.stream().mapToDouble(b -> b.mass() * (b.toSide(side, share).y() - b.y())).sum()
+        / mass;
+  }
+
+  /** Everyone so far to one side of where they sit, m, to each side. */
+  static List<Trial> offTheMiddle(Trial trial, double distance) {
+    String how = String.format(Locale.ROOT, "everyone %.2f m off the middle", distance);
+    List<Trial> ways = new ArrayList<>();
+    sides(trial).forEach(side -> ways.addAll(shifted(trial, how, side, b -> side * distance)));
+    return ways;
+  }
+
+  private static List<Trial> shifted(
+      Trial trial, String how, double side, ToDoubleFunction<Body> distance) {
+    List<Body> moved =
+        trial.people().stream().map(b -> b.at(b.y() + distance.applyAsDouble(b))).toList();
+    return trial.toSide(Disturbance.moved(how + sideWord(side), moved), side);
+  }
+
+  private static List<Double> sides(Trial trial) {
+    return trial.isAlikeOnBothSides() ? List.of(1.0) : SIDES;
   }
 
   /** Each person in turn all the way out to each side, the others as they sit. */
@@ -62,43 +109,48 @@ final class Moves {
   static List<Trial> climbingInOverTheSide(Trial trial, double adult) {
     HullForm form = trial.craft().form();
     List<Trial> ways = new ArrayList<>();
-    for (double side : trial.isAlikeOnBothSides() ? List.of(1.0) : SIDES) {
+    for (double side : sides(trial)) {
       UnaryOperator<Vector3> rail = from -> form.railAt(from.x(), side > 0);
-      ways.addAll(climbingIn(trial, adult, rail, "climbing in over the side" + sideWord(side)));
+      String how = "climbing in over the side" + sideWord(side);
+      climbingIn(trial, adult, rail, how).forEach(d -> ways.addAll(trial.toSide(d, side)));
     }
     return ways;
   }
 
   static List<Trial> climbingInOverTheStern(Trial trial, double adult) {
     Vector3 stern = middle(trial.craft().form().aftRail());
-    return climbingIn(trial, adult, from -> stern, "climbing in over the stern");
+    return climbingInOverAnEnd(trial, adult, stern, "climbing in over the stern");
   }
 
   static List<Trial> climbingInOverTheBow(Trial trial, double adult) {
     Vector3 bow = middle(trial.craft().form().foreRail());
-    return climbingIn(trial, adult, from -> bow, "climbing in over the bow");
+    return climbingInOverAnEnd(trial, adult, bow, "climbing in over the bow");
   }
 
-  private static List<Trial> climbingIn(
+  private static List<Trial> climbingInOverAnEnd(
+      Trial trial, double adult, Vector3 end, String how) {
+    return climbingIn(trial, adult, from -> end, how).stream().map(trial::after).toList();
+  }
+
+  private static List<Disturbance> climbingIn(
       Trial trial, double adult, UnaryOperator<Vector3> over, String how) {
     if (trial.people().isEmpty()) {
       Vector3 from = Vector3.of(trial.craft().form().length() / 2, 0, 0);
-      return List.of(climbing(trial, List.of(), adult, over.apply(from), "somebody " + how));
+      return List.of(climbing(List.of(), adult, over.apply(from), "somebody " + how));
     }
-    List<Trial> ways = new ArrayList<>();
+    List<Disturbance> ways = new ArrayList<>();
     for (int i = 0; i < trial.people().size(); i++) {
       Body body = trial.people().get(i);
       List<Body> others = new ArrayList<>(trial.people());
       others.remove(i);
       Vector3 at = over.apply(Vector3.of(body.x(), 0, 0));
-      ways.add(climbing(trial, others, body.mass(), at, body.name() + " " + how));
+      ways.add(climbing(others, body.mass(), at, body.name() + " " + how));
     }
     return ways;
   }
 
-  private static Trial climbing(
-      Trial trial, List<Body> others, double mass, Vector3 at, String how) {
-    return trial.after(Disturbance.weighed(how, others, List.of(new Loading.Weight(mass, at))));
+  private static Disturbance climbing(List<Body> others, double mass, Vector3 at, String how) {
+    return Disturbance.weighed(how, others, List.of(new Loading.Weight(mass, at)));
   }
 
   static Vector3 middle(List<Vector3> bothSides) {
@@ -114,10 +166,10 @@ final class Moves {
     List<Trial> ways = new ArrayList<>();
     for (int i = 0; i < trial.people().size(); i++) {
       Body body = trial.people().get(i);
-      for (double side : trial.isAlikeOnBothSides() ? List.of(1.0) : SIDES) {
+      for (double side : sides(trial)) {
         List<Body> people = replaced(trial.people(), i, move.moved(body, side));
         String words = body.name() + " " + how + sideWord(side);
-        ways.add(trial.after(Disturbance.moved(words, people)));
+        ways.addAll(trial.toSide(Disturbance.moved(words, people), side));
       }
     }
     return ways;

@@ -41,11 +41,11 @@ public record SuddenShift(RuleSet rules) implements Check {
       for (int i = 0; i < trial.people().size(); i++) {
         Body body = trial.people().get(i);
         List<Body> people = Moves.replaced(trial.people(), i, atSide(body, side));
-        one.add(reading(ONE, before, trial, people, body.name(), side));
+        one.addAll(readings(ONE, before, trial, people, body.name(), side));
       }
       if (trial.people().size() > 1) {
         List<Body> people = trial.people().stream().map(b -> atSide(b, side)).toList();
-        all.add(reading(ALL, before, trial, people, "everyone", side));
+        all.addAll(readings(ALL, before, trial, people, "everyone", side));
       }
     }
     return Stream.of(one, all)
@@ -57,10 +57,12 @@ public record SuddenShift(RuleSet rules) implements Check {
     return body.hardToSide(-side.sign());
   }
 
-  private static Reading reading(
+  private static List<Reading> readings(
       String name, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
     String how = who + " suddenly hard against the side to " + side.word();
-    return reading(name, before, trial.after(Disturbance.moved(how, people)), side);
+    return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
+        .map(after -> reading(name, before, after, side))
+        .toList();
   }
 
   private static Reading reading(String name, Equilibria before, Trial after, Side side) {

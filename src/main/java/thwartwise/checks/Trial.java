@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
-import thwartwise.afloat.Force;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pulled;
@@ -34,29 +33,16 @@ public final class Trial {
   private static final double OVER = 0.5;
 
   private final Craft craft;
-  private final List<Body> people;
-  private final List<Loading.Weight> extra;
-  private final List<Force> forces;
+  private final Disturbance done;
   private final Allowance allowance;
-  private final String condition;
   private final boolean hurried;
   private Swamping swamping;
   private Equilibria rest;
 
-  private Trial(
-      Craft craft,
-      List<Body> people,
-      List<Loading.Weight> extra,
-      List<Force> forces,
-      Allowance allowance,
-      String condition,
-      boolean hurried) {
+  private Trial(Craft craft, Disturbance done, Allowance allowance, boolean hurried) {
     this.craft = craft;
-    this.people = List.copyOf(people);
-    this.extra = List.copyOf(extra);
-    this.forces = List.copyOf(forces);
+    this.done = done;
     this.allowance = allowance;
-    this.condition = condition;
     this.hurried = hurried;
   }
 
@@ -66,11 +52,11 @@ public final class Trial {
    * @param condition the loading in words
    */
   public static Trial of(Craft craft, List<Body> people, String condition) {
-    return new Trial(craft, people, List.of(), List.of(), Allowance.NONE, condition, false);
+    return new Trial(craft, Disturbance.moved(condition, people), Allowance.NONE, false);
   }
 
   public Trial under(Allowance newAllowance) {
-    return new Trial(craft, people, extra, forces, newAllowance, condition, hurried);
+    return new Trial(craft, done, newAllowance, hurried);
   }
 
   /**
@@ -79,40 +65,45 @@ public final class Trial {
    * then is not met at all; how far short it falls is not told.
    */
   public Trial hurried() {
-    return new Trial(craft, people, extra, forces, allowance, condition, true);
+    return new Trial(craft, done, allowance, true);
   }
 
   public Trial with(Loading.Weight weight) {
-    return new Trial(craft, people, List.of(weight), forces, allowance, condition, hurried);
+    return new Trial(craft, done.and(weight), allowance, hurried);
   }
 
-  Trial after(Disturbance done) {
-    List<Loading.Weight> weights = new ArrayList<>(extra);
-    weights.addAll(done.weights());
-    List<Force> pulls = new ArrayList<>(forces);
-    pulls.addAll(done.forces());
-    return new Trial(craft, done.people(), weights, pulls, allowance, told(done.how()), hurried);
+  Trial after(Disturbance next) {
+    return new Trial(craft, done.then(next), allowance, hurried);
   }
 
-  /** The loading with what is done to it. */
-  private String told(String how) {
-    return condition.isEmpty() ? how : condition + "; " + how;
+  /**
+   * After something done to one side, with loose kit slid to that side. A boat that is not alike on
+   * both sides may lie over to the other one: there the kit is tried where it is listed as well.
+   *
+   * @param side 1 port, −1 starboard
+   */
+  List<Trial> toSide(Disturbance next, double side) {
+    if (craft.looseKit().isEmpty()) {
+      return List.of(after(next));
+    }
+    String how = next.how() + ", loose kit slid to that side";
+    Trial slid = after(next.called(how).withKitAt(side));
+    return isSymmetric() ? List.of(slid) : List.of(slid, after(next));
   }
 
   /** This trial, told as another one with something done to it. */
   Trial called(String how, Trial base) {
-    return new Trial(craft, people, extra, forces, allowance, base.told(how), hurried);
+    String told = base.done.then(done.called(how)).how();
+    return new Trial(craft, done.called(told), allowance, hurried);
   }
 
   /** The same boat once everything that is not fastened down or shut away has floated off. */
   private Trial withoutLooseKit() {
-    List<Loading.Weight> weights = new ArrayList<>(extra);
-    looseKit().forEach(k -> weights.add(new Loading.Weight(-k.mass(), k.at())));
-    return new Trial(craft, people, weights, forces, allowance, condition, hurried);
-  }
-
-  private List<Kit> looseKit() {
-    return craft.boat().kit().stream().filter(k -> !k.fastened() && k.in().isEmpty()).toList();
+    Disturbance gone = done.withKitAt(0);
+    for (Kit kit : craft.looseKit()) {
+      gone = gone.and(new Loading.Weight(-kit.mass(), kit.at()));
+    }
+    return new Trial(craft, gone, allowance, hurried);
   }
 
   public Craft craft() {
@@ -120,7 +111,7 @@ public final class Trial {
   }
 
   public List<Body> people() {
-    return people;
+    return done.people();
   }
 
   public Allowance allowance() {
@@ -128,25 +119,27 @@ public final class Trial {
   }
 
   public String condition() {
-    return condition;
+    return done.how();
   }
 
   /**
-   * Whether everything but the people is the same on both sides, and where the people can get to.
+   * Whether everything but the people is known to be the same on both sides, and where the people
+   * can get to; water in a chamber is not looked at.
    */
   boolean isSymmetric() {
     return craft.isSymmetric()
-        && extra.stream().allMatch(w -> w.at().y() == 0)
-        && people.stream().allMatch(Body::isAboutTheMiddle);
+        && done.pools().isEmpty()
+        && done.weights().stream().allMatch(w -> w.at().y() == 0)
+        && people().stream().allMatch(Body::isAboutTheMiddle);
   }
 
   /** Whether the people too are the same on both sides, so that a move to one side tells all. */
   boolean isAlikeOnBothSides() {
-    return isSymmetric() && people.stream().allMatch(this::hasTwin);
+    return isSymmetric() && people().stream().allMatch(this::hasTwin);
   }
 
   private boolean hasTwin(Body body) {
-    return people.stream()
+    return people().stream()
         .anyMatch(
             o ->
                 o.mass() == body.mass()
@@ -156,20 +149,34 @@ public final class Trial {
   }
 
   public Loading loading() {
-    return new Loading(craft, people, extra, allowance.massFactor());
+    return new Loading(craft, people(), weights(), allowance.massFactor());
   }
 
-  /** The boat dry inside, nothing pulling. */
+  private List<Loading.Weight> weights() {
+    if (done.kitSide() == 0) {
+      return done.weights();
+    }
+    List<Loading.Weight> weights = new ArrayList<>(done.weights());
+    for (Kit kit : craft.looseKit()) {
+      weights.add(new Loading.Weight(-kit.mass(), kit.at()));
+      weights.add(new Loading.Weight(kit.mass(), craft.slid(kit, done.kitSide())));
+    }
+    return weights;
+  }
+
+  /** The boat dry inside but for water in its chambers, nothing pulling. */
   public Floating afloat() {
-    return Floating.dry(loading());
+    Floating dry = Floating.dry(loading());
+    return new Floating(
+        dry.mass(), dry.centre(), dry.lifts(), dry.density(), done.pools(), dry.couples());
   }
 
   public Equilibria atRest() {
     if (rest == null) {
       rest =
-          forces.isEmpty()
+          done.forces().isEmpty()
               ? found(afloat(), this::hasFlooded)
-              : Pulled.of(afloat(), forces, craft.form().outside()).rest();
+              : Pulled.of(afloat(), done.forces(), craft.form().outside()).rest();
     }
     return rest;
   }
@@ -213,7 +220,7 @@ public final class Trial {
    */
   public Equilibria swampedRest(Collection<Space> lost) {
     Equilibria kept = found(swamped(lost), Trial::isOver);
-    if (looseKit().isEmpty() || hurried && !kept.allUpright()) {
+    if (craft.looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
     Equilibria gone = found(withoutLooseKit().swamped(lost), Trial::isOver);

@@ -37,10 +37,8 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
               Moves.sideWord(toPort),
               Math.ceil(push),
               Lever.words(trial, centre, from));
-      ways.add(
-          trial.after(
-              Disturbance.pulled(
-                  how, trial.people(), List.of(new Force(centre, 0, toPort * push)))));
+      List<Force> forces = List.of(new Force(centre, 0, toPort * push));
+      ways.addAll(trial.toSide(Disturbance.pulled(how, trial.people(), forces), toPort));
     }
     return ways;
   }

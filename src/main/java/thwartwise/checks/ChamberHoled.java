@@ -1,0 +1,76 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.afloat.Lift;
+import thwartwise.afloat.Pool;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Seal;
+import thwartwise.boat.Space;
+import thwartwise.rules.RuleSet;
+
+/**
+ * May the boat be launched without a look into each chamber? Afloat, with one chamber holed and
+ * half full of water, then full, the crew seated and three fifths of the way to a side. Half full
+ * the water runs to the low side; its surface is found anew at every pose, within the chamber's
+ * walls. Foam takes in no water to run about, and an open space shares its water with the bilge.
+ */
+public record ChamberHoled(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.FORBIDS_AN_ACT;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    Heeled heeled = new Heeled(rules);
+    return trial.craft().boat().chambers().stream()
+        .filter(ChamberHoled::mayHoldWater)
+        .flatMap(c -> heeled.readings(act(c), ways(trial, c)).stream())
+        .toList();
+  }
+
+  private static boolean mayHoldWater(Chamber chamber) {
+    return chamber.filling() instanceof Filling.Air air && air.seal() != Seal.OPEN;
+  }
+
+  private static String act(Chamber chamber) {
+    return "launching without a look into the " + chamber.name();
+  }
+
+  // Of a pair in a boat that is alike on both sides, one tells all.
+  private List<Trial> ways(Trial trial, Chamber chamber) {
+    List<Space> spaces =
+        trial.craft().spaces().stream().filter(s -> s.chamber().equals(chamber)).toList();
+    return (trial.isAlikeOnBothSides() ? spaces.subList(0, 1) : spaces)
+        .stream().flatMap(s -> ways(trial, s).stream()).toList();
+  }
+
+  private List<Trial> ways(Trial trial, Space space) {
+    List<Trial> ways = new ArrayList<>();
+    Stream.of(halfFull(trial, space), full(trial, space))
+        .forEach(
+            holed -> {
+              ways.add(holed);
+              ways.addAll(
+                  Moves.everyone(
+                      holed, rules.value("offset-share"), "everyone three fifths of the way"));
+            });
+    return ways;
+  }
+
+  static Trial halfFull(Trial trial, Space space) {
+    Pool water = new Pool(List.of(new Lift(space.solid(), 1)), space.solid().volume() / 2);
+    return trial.after(Disturbance.holed(space.name() + " half full", trial.people(), water));
+  }
+
+  /** Water that fills a chamber cannot run: it is a weight. */
+  private static Trial full(Trial trial, Space space) {
+    double mass = trial.craft().waterDensity() * space.solid().volume();
+    Loading.Weight water = new Loading.Weight(mass, space.solid().centroid());
+    return trial.after(Disturbance.weighed(space.name() + " full", trial.people(), List.of(water)));
+  }
+}

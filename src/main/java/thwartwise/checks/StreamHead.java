@@ -1,0 +1,59 @@
+package thwartwise.checks;
+
+import java.util.List;
+import java.util.Locale;
+import thwartwise.afloat.Gravity;
+import thwartwise.boat.FloodPoint;
+import thwartwise.boat.HullForm;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.RuleSet;
+
+/**
+ * How much higher the water stands at the end of a boat that meets a stream: what is brought to
+ * rest there rises by v²/2g (Bernoulli), over a stretch of the boat next to that end (judgement).
+ *
+ * @param height m
+ * @param along the stretch of the boat, m from its aft end
+ */
+record StreamHead(double height, Span along) {
+  static final StreamHead NONE = new StreamHead(0, Span.ALL);
+
+  /** At the stern or at the bow of a boat that lies end on to the current of a rule set. */
+  static StreamHead of(RuleSet rules, HullForm form, boolean astern) {
+    double speed = rules.value("current");
+    double stretch = rules.value("stream-end-share") * form.length();
+    Span whole = form.outside().extent(Vector3.of(1, 0, 0));
+    return new StreamHead(
+        speed * speed / (2 * Gravity.STANDARD),
+        astern
+            ? new Span(whole.from(), whole.from() + stretch)
+            : new Span(whole.to() - stretch, whole.to()));
+  }
+
+  /** The edges as much lower as the water there stands higher when this way is up. */
+  List<FloodPoint> lowered(List<FloodPoint> edges, Vector3 up) {
+    if (height == 0) {
+      return edges;
+    }
+    return edges.stream().map(e -> meets(e) ? lowered(e, up) : e).toList();
+  }
+
+  boolean meets(FloodPoint edge) {
+    return along.contains(edge.at().x());
+  }
+
+  private FloodPoint lowered(FloodPoint edge, Vector3 up) {
+    return new FloodPoint(edge.name(), edge.at().minus(up.times(height)));
+  }
+
+  /** For whoever reads how low an edge is; blank without a stream. */
+  String words() {
+    return height == 0
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "; at that end the stream stands %.2f m higher",
+            Math.ceil(100 * height) / 100);
+  }
+}
