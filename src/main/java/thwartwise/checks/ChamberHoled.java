@@ -6,7 +6,9 @@ import java.util.stream.Stream;
 import thwartwise.afloat.Lift;
 import thwartwise.afloat.Pool;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.Counting;
 import thwartwise.boat.Filling;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
@@ -16,7 +18,8 @@ import thwartwise.rules.RuleSet;
  * May the boat be launched without a look into each chamber? Afloat, with one chamber holed and
  * half full of water, then full, the crew seated and three fifths of the way to a side. Half full
  * the water runs to the low side; its surface is found anew at every pose, within the chamber's
- * walls. Foam takes in no water to run about, and an open space shares its water with the bilge.
+ * walls. Foam takes in no water to run about, and an open or vented space shares its water with the
+ * bilge.
  */
 public record ChamberHoled(RuleSet rules) implements Check {
   @Override
@@ -28,13 +31,15 @@ public record ChamberHoled(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     Heeled heeled = new Heeled(rules);
     return trial.craft().boat().chambers().stream()
-        .filter(ChamberHoled::mayHoldWater)
+        .filter(c -> mayHoldWater(c, trial.craft().boat().kit()))
         .flatMap(c -> heeled.readings(act(c), ways(trial, c)).stream())
         .toList();
   }
 
-  private static boolean mayHoldWater(Chamber chamber) {
-    return chamber.filling() instanceof Filling.Air air && air.seal() != Seal.OPEN;
+  private static boolean mayHoldWater(Chamber chamber, List<Kit> kit) {
+    return chamber.filling() instanceof Filling.Air air
+        && air.seal() != Seal.OPEN
+        && Counting.ventedFor(chamber, kit).isEmpty();
   }
 
   private static String act(Chamber chamber) {

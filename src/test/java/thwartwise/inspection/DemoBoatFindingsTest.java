@@ -49,7 +49,9 @@ class DemoBoatFindingsTest {
             "swamped, bow locker lost",
             "swamped, heel",
             "swamped, higher end above the water",
-            "swamped, lower end under the water");
+            "swamped, lower end under the water",
+            "swamped, half the crew's weight to one side",
+            "swamped, everyone a little off the middle");
   }
 
   @Test
@@ -73,7 +75,13 @@ class DemoBoatFindingsTest {
             "anchoring by the stern",
             "anchoring by the stern, freeboard left",
             "leaving the hatch of the bow locker open, lift to spare when swamped",
-            "leaving the hatch of the bow locker open, out of upright when swamped");
+            "leaving the hatch of the bow locker open, out of upright when swamped",
+            "launching without a look into the bow locker",
+            "launching without a look into the bow locker, freeboard left",
+            "launching without a look into the middle thwart box",
+            "launching without a look into the middle thwart box, freeboard left",
+            "launching without a look into the stern bench box",
+            "launching without a look into the stern bench box, freeboard left");
   }
 
   @Test
