@@ -82,6 +82,6 @@ public record Bay(String name, Box box) {
     return !space.chamber().limberHole()
         && space.box().z().from() <= floor + GAP
         && sideToSide
-        && Counting.holdsWaterBack(space.chamber());
+        && Counting.holdsWaterBack(space.part());
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.FloodPoint;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.FloodPoint;
+import thwartwise.boat.Side;
 
 /**
  * How far a boat swings over when its load moves all at once: to where the work of the moved weight

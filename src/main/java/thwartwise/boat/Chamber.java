@@ -1,15 +1,17 @@
 package thwartwise.boat;
 
+import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.Box;
 
 /**
  * An enclosed space or foam block that may hold the swamped boat up: the part of the hull's inside
- * within a box.
+ * within a box. A mirrored one is drawn once and stands in the boat twice.
  *
- * @param measuredVolume litres poured in, in m³, of one of the two when mirrored
+ * @param measuredVolume litres poured in, in m³, of the drawn one when mirrored
  * @param mirrored whether it has a twin on the other side
  * @param limberHole whether water in the bilge can run past under it
+ * @param twin what is known of the twin by itself; nothing when not mirrored
  */
 public record Chamber(
     String name,
@@ -17,16 +19,79 @@ public record Chamber(
     Filling filling,
     Optional<Double> measuredVolume,
     boolean mirrored,
-    boolean limberHole) {
+    boolean limberHole,
+    Twin twin) {
 
-  /** The same space with something else in it, or something else known of its seal. */
-  public Chamber filledWith(Filling other) {
-    return new Chamber(name, box, other, measuredVolume, mirrored, limberHole);
+  /** Twins of which one is known as the other, or a chamber by itself. */
+  public Chamber(
+      String name,
+      Box box,
+      Filling filling,
+      Optional<Double> measuredVolume,
+      boolean mirrored,
+      boolean limberHole) {
+    this(name, box, filling, measuredVolume, mirrored, limberHole, Twin.LIKE_THE_DRAWN);
   }
 
   /** A chamber that water in the bilge cannot run past. */
   public Chamber(
       String name, Box box, Filling filling, Optional<Double> measuredVolume, boolean mirrored) {
     this(name, box, filling, measuredVolume, mirrored, false);
+  }
+
+  /** The chambers that stand in the boat: this one, or the drawn one and then its twin. */
+  public List<ChamberPart> parts() {
+    if (!mirrored) {
+      return List.of(
+          new ChamberPart(this, Optional.empty(), name, box, filling, measuredVolume, false));
+    }
+    boolean shared = twin.filling().isEmpty();
+    Side drawn = Side.of(box);
+    return List.of(
+        part(drawn, box, filling, measuredVolume.or(twin::measuredVolume), shared),
+        part(
+            drawn.other(),
+            box.mirrored(),
+            twin.filling().orElse(filling),
+            twin.measuredVolume().or(() -> measuredVolume),
+            shared));
+  }
+
+  private ChamberPart part(
+      Side side, Box limits, Filling fills, Optional<Double> litres, boolean shared) {
+    return new ChamberPart(
+        this, Optional.of(side), name + ", " + side.word(), limits, fills, litres, shared);
+  }
+
+  /** The same space, both of two twins, with something else in it. */
+  public Chamber filledWith(Filling other) {
+    return new Chamber(
+        name,
+        box,
+        other,
+        measuredVolume,
+        mirrored,
+        limberHole,
+        new Twin(Optional.empty(), twin.measuredVolume()));
+  }
+
+  /**
+   * The same with something else in one of its parts, or something else known of its seal; of the
+   * other of two twins all stays as it is.
+   */
+  public Chamber filledWith(ChamberPart part, Filling other) {
+    if (!mirrored) {
+      return filledWith(other);
+    }
+    boolean drawn = part.side().equals(Optional.of(Side.of(box)));
+    Filling twinned = twin.filling().orElse(filling);
+    return new Chamber(
+        name,
+        box,
+        drawn ? other : filling,
+        measuredVolume,
+        true,
+        limberHole,
+        new Twin(Optional.of(drawn ? twinned : other), twin.measuredVolume()));
   }
 }

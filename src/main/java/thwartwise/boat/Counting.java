@@ -17,6 +17,9 @@ public record Counting(double share, double ifProven, String why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
   private static final double FOAM_SHARE = 0.9;
 
+  private static final String FOR_BOTH =
+      "; this one test stands for both sides, and each needs one of its own";
+
   /** The figures by which a chamber counts, with their sources. */
   public static String figures() {
     return String.format(
@@ -35,7 +38,7 @@ public record Counting(double share, double ifProven, String why) {
    * air whatever a test has shown; foam keeps its lift with a hole beside it.
    */
   static Counting of(
-      Chamber chamber, double drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
+      ChamberPart chamber, double drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
     double smaller = chamber.measuredVolume().map(v -> Math.min(1, v / drawn)).orElse(1.0);
     List<Kit> vented = ventedFor(chamber, kit);
     if (!vented.isEmpty()) {
@@ -51,8 +54,7 @@ public record Counting(double share, double ifProven, String why) {
     }
     Optional<Opening> open =
         openings.stream().filter(o -> o.closedBy().isEmpty() && leadsInto(o, chamber)).findFirst();
-    return open.map(Counting::fills)
-        .orElseGet(() -> air((Filling.Air) chamber.filling(), smaller, today));
+    return open.map(Counting::fills).orElseGet(() -> air(chamber, smaller, today));
   }
 
   /** What a leak test must show, in words. */
@@ -65,12 +67,12 @@ public record Counting(double share, double ifProven, String why) {
   }
 
   /** The batteries and chargers a chamber holds: because of them it is vented and never sealed. */
-  public static List<Kit> ventedFor(Chamber chamber, List<Kit> kit) {
+  public static List<Kit> ventedFor(ChamberPart chamber, List<Kit> kit) {
     return kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).toList();
   }
 
-  private static boolean leadsInto(Opening opening, Chamber chamber) {
-    return opening.into().map(chamber.name()::equals).orElse(false);
+  private static boolean leadsInto(Opening opening, ChamberPart chamber) {
+    return opening.into().map(chamber::isMeantBy).orElse(false);
   }
 
   private static Counting fills(Opening open) {
@@ -79,14 +81,13 @@ public record Counting(double share, double ifProven, String why) {
   }
 
   /** Whether its walls keep bilge water on one side, tight or not; an open one lets it through. */
-  public static boolean holdsWaterBack(Chamber chamber) {
+  public static boolean holdsWaterBack(ChamberPart chamber) {
     return !(chamber.filling() instanceof Filling.Air air && air.seal() == Seal.OPEN);
   }
 
-  private static boolean stowed(Kit kit, Chamber chamber) {
-    return kit.in().map(chamber.name()::equals).orElse(false)
-        || reaches(chamber.box(), kit)
-        || chamber.mirrored() && reaches(chamber.box().mirrored(), kit);
+  private static boolean stowed(Kit kit, ChamberPart chamber) {
+    return chamber.whole().parts().stream()
+        .anyMatch(one -> kit.in().map(one::isMeantBy).orElse(false) || reaches(one.box(), kit));
   }
 
   private static boolean reaches(Box box, Kit kit) {
@@ -105,22 +106,23 @@ public record Counting(double share, double ifProven, String why) {
     return new Counting(share, share, "closed-cell foam, fastened: nine tenths count");
   }
 
-  private static Counting air(Filling.Air air, double smaller, LocalDate today) {
+  private static Counting air(ChamberPart chamber, double smaller, LocalDate today) {
+    Filling.Air air = (Filling.Air) chamber.filling();
     return switch (air.seal()) {
       case OPEN -> new Counting(0, 0, "open: it fills");
       case CLAIMED ->
           new Counting(
               0, smaller, "only claimed: it counts for nothing until a leak test is recorded");
-      case PROVEN -> proven(air, smaller, today);
+      case PROVEN -> proven(chamber, smaller, today);
     };
   }
 
-  private static Counting proven(Filling.Air air, double smaller, LocalDate today) {
-    if (air.test().isEmpty()) {
+  private static Counting proven(ChamberPart chamber, double smaller, LocalDate today) {
+    if (chamber.test().isEmpty()) {
       return new Counting(
           0, smaller, "called proven, but no leak test is recorded: it counts for nothing");
     }
-    SealTest test = air.test().get();
+    SealTest test = chamber.test().get();
     if (test.date().isAfter(today)) {
       return new Counting(0, smaller, "its leak test is dated in the future, " + test.date());
     }
@@ -147,6 +149,9 @@ public record Counting(double share, double ifProven, String why) {
               test.litresIn(),
               SealTest.MOST_LITRES));
     }
-    return new Counting(smaller, smaller, "proven " + test.date() + " by " + test.by());
+    return new Counting(
+        smaller,
+        smaller,
+        "proven " + test.date() + " by " + test.by() + (chamber.sharesSeal() ? FOR_BOTH : ""));
   }
 }

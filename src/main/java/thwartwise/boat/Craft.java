@@ -68,41 +68,24 @@ public final class Craft {
     }
     List<Space> spaces = new ArrayList<>();
     for (Chamber chamber : boat.chambers()) {
-      if (chamber.mirrored()) {
-        spaces.add(space(form, chamber, chamber.box(), chamber.name() + ", one side", boat, today));
-        spaces.add(
-            space(
-                form,
-                chamber,
-                chamber.box().mirrored(),
-                chamber.name() + ", other side",
-                boat,
-                today));
-      } else {
-        spaces.add(space(form, chamber, chamber.box(), chamber.name(), boat, today));
-      }
+      chamber.parts().forEach(part -> spaces.add(space(form, part, boat, today)));
     }
     refuseOverlaps(spaces);
     return new Craft(boat, form, spaces);
   }
 
-  private static Space space(
-      HullForm form, Chamber chamber, Box box, String name, Boat boat, LocalDate today) {
-    Solid solid = form.inside().within(box);
+  private static Space space(HullForm form, ChamberPart part, Boat boat, LocalDate today) {
+    Solid solid = form.inside().within(part.box());
     if (!(solid.volume() > 1e-6)) {
       throw new UnusableBoat(
           "Chamber \""
-              + chamber.name()
+              + part.whole().name()
               + "\": its box holds none of the hull's inside."
               + " Check x, y and z against the stations; all are metres from the aft end, the"
               + " middle line and the lowest point of the bottom.");
     }
     return new Space(
-        chamber,
-        name,
-        box,
-        solid,
-        Counting.of(chamber, solid.volume(), boat.kit(), boat.openings(), today));
+        part, solid, Counting.of(part, solid.volume(), boat.kit(), boat.openings(), today));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {

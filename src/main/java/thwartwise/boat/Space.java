@@ -6,15 +6,26 @@ import thwartwise.geometry.Solid;
 /**
  * A chamber as it stands in the boat; a mirrored one makes two.
  *
- * @param chamber what was measured; its twin has the same
- * @param box its limits
- * @param solid the part of the hull's inside within them
+ * @param solid the part of the hull's inside within its limits
  */
-public record Space(Chamber chamber, String name, Box box, Solid solid, Counting counting) {
+public record Space(ChamberPart part, Solid solid, Counting counting) {
+
+  public String name() {
+    return part.name();
+  }
+
+  public Box box() {
+    return part.box();
+  }
+
+  /** As it was drawn, perhaps with a twin. */
+  public Chamber chamber() {
+    return part.whole();
+  }
 
   /** The same space as it would be if it passed its test. */
   Space withClaimProven() {
     double share = counting.ifProven();
-    return new Space(chamber, name, box, solid, new Counting(share, share, counting.why()));
+    return new Space(part, solid, new Counting(share, share, counting.why()));
   }
 }

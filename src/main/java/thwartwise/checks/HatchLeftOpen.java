@@ -28,8 +28,7 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
   }
 
   private List<Reading> readings(Trial trial, Opening hatch, String chamber) {
-    List<Space> filled =
-        trial.counted().stream().filter(s -> s.chamber().name().equals(chamber)).toList();
+    List<Space> filled = trial.counted().stream().filter(s -> s.part().isMeantBy(chamber)).toList();
     if (filled.isEmpty()) {
       return List.of();
     }
@@ -44,7 +43,8 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
             .noted(how -> how.isBlank() ? "" : "swamped so, " + how));
   }
 
-  // Which of a pair the hatch leads into is not known: either alone may lay the boat over.
+  // Where a hatch is told of both of a pair, which of them it leads into is not known: either alone
+  // may lay the boat over.
   private static Stream<List<Space>> fillings(List<Space> filled) {
     return filled.size() == 1
         ? Stream.of(filled)

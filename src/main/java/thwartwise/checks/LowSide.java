@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.RightingCurve;
-import thwartwise.afloat.Side;
+import thwartwise.boat.Side;
 import thwartwise.rules.RuleSet;
 
 /** With everyone on the low side, how much work is left before water comes in? */

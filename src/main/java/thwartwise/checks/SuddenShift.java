@@ -9,9 +9,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
-import thwartwise.afloat.Side;
 import thwartwise.afloat.Swing;
 import thwartwise.boat.Body;
+import thwartwise.boat.Side;
 import thwartwise.rules.RuleSet;
 
 /**

@@ -3,6 +3,7 @@ package thwartwise.files;
 import java.util.Optional;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
+import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import tools.jackson.databind.node.ObjectNode;
@@ -10,25 +11,55 @@ import tools.jackson.databind.node.ObjectNode;
 /** A chamber: the part of the inside between the limits of a box, and what fills it. */
 final class ChamberFields {
   static final String[] KEYS = {
-    "name", "box", "filling", "seal", "test", "litres", "kind", "fastened", "mirrored", "limberHole"
+    "name",
+    "box",
+    "filling",
+    "seal",
+    "test",
+    "litres",
+    "kind",
+    "fastened",
+    "mirrored",
+    "limberHole",
+    "twin"
+  };
+  private static final String[] TWIN_KEYS = {
+    "filling", "seal", "test", "litres", "kind", "fastened"
   };
   private static final String NAME = "Name the chamber, as in fore locker.";
   private static final String BOX =
       "Write its limits in metres, as in { \"x\": [2.75, 3.60], \"z\": [0, 0.36] }.";
   private static final String LITRES = "Fill it with a jug, count the litres, and write the sum.";
 
+  private static final String NOT_MIRRORED =
+      "only a chamber that stands on both sides has a twin. Take it out, or write \"mirrored\":"
+          + " true.";
+
   private ChamberFields() {}
 
   static Chamber read(Fields fields) {
+    Filling filling = FillingFields.read(fields);
+    boolean mirrored = fields.flag("mirrored", false);
+    if (!mirrored) {
+      fields.refuse("twin", NOT_MIRRORED);
+    }
     return new Chamber(
         fields.text("name", NAME),
         box(fields.object("box", BOX, "x", "y", "z")),
-        FillingFields.read(fields),
+        filling,
+        litres(fields),
+        mirrored,
+        fields.flag("limberHole", false),
         fields
-            .optionalNumber("litres", Quantity.CHAMBER_LITRES, LITRES)
-            .map(litres -> Typed.scaled(litres, -3)),
-        fields.flag("mirrored", false),
-        fields.flag("limberHole", false));
+            .optionalObject("twin", TWIN_KEYS)
+            .map(twin -> new Twin(FillingFields.readTwin(twin, filling), litres(twin)))
+            .orElse(Twin.LIKE_THE_DRAWN));
+  }
+
+  private static Optional<Double> litres(Fields fields) {
+    return fields
+        .optionalNumber("litres", Quantity.CHAMBER_LITRES, LITRES)
+        .map(litres -> Typed.scaled(litres, -3));
   }
 
   private static Box box(Fields box) {
@@ -54,6 +85,11 @@ final class ChamberFields {
     }
     if (chamber.limberHole()) {
       node.put("limberHole", true);
+    }
+    if (!chamber.twin().equals(Twin.LIKE_THE_DRAWN)) {
+      ObjectNode twin = node.putObject("twin");
+      chamber.twin().filling().ifPresent(filling -> writeFilling(twin, filling));
+      chamber.twin().measuredVolume().ifPresent(v -> twin.put("litres", Typed.scaled(v, 3)));
     }
     return node;
   }

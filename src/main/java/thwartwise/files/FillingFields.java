@@ -1,6 +1,7 @@
 package thwartwise.files;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
@@ -26,6 +27,20 @@ final class FillingFields {
 
   static Filling read(Fields chamber) {
     return chamber.oneOf("filling", FILLINGS, FILLING).equals("air") ? air(chamber) : foam(chamber);
+  }
+
+  /**
+   * What fills the twin of a chamber; empty when nothing is said of it, and then all that is known
+   * of the chamber stands for both.
+   */
+  static Optional<Filling> readTwin(Fields twin, Filling drawn) {
+    if (twin.has("filling")) {
+      return Optional.of(read(twin));
+    }
+    if (Stream.of("seal", "test", "kind", "fastened").noneMatch(twin::has)) {
+      return Optional.empty();
+    }
+    return Optional.of(drawn instanceof Filling.Foam ? foam(twin) : air(twin));
   }
 
   private static Filling air(Fields chamber) {

@@ -4,8 +4,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
@@ -18,9 +20,10 @@ final class NameRules {
   private NameRules() {}
 
   static void check(Spot file, Boat boat) {
-    List<String> chambers = boat.chambers().stream().map(Chamber::name).toList();
+    List<String> chambers = boat.chambers().stream().flatMap(NameRules::names).distinct().toList();
     List<String> places = boat.places().stream().map(Place::name).toList();
-    checkOnce(file, "chamber", chambers);
+    checkOnce(file, "chamber", boat.chambers().stream().map(Chamber::name).toList());
+    checkSidesOnce(file, boat.chambers());
     checkOnce(file, "place", places);
     checkOnce(file, "kit", boat.kit().stream().map(Kit::name).toList());
     checkOnce(file, "cleat", boat.cleats().stream().map(Cleat::name).toList());
@@ -48,6 +51,26 @@ final class NameRules {
       if (!seen.add(name.strip().toLowerCase(Locale.ROOT))) {
         throw file.item(noun, i + 1, name)
             .fault("the name stands twice. Give each a name of its own.");
+      }
+    }
+  }
+
+  /** Twins are called by their chamber's name, both of them, or each by its own. */
+  private static Stream<String> names(Chamber chamber) {
+    return Stream.concat(
+        Stream.of(chamber.name()), chamber.parts().stream().map(ChamberPart::name));
+  }
+
+  private static void checkSidesOnce(Spot file, List<Chamber> chambers) {
+    for (int i = 0; i < chambers.size(); i++) {
+      Chamber one = chambers.get(i);
+      for (Chamber twins : chambers) {
+        if (twins != one && names(twins).anyMatch(one.name()::equalsIgnoreCase)) {
+          throw file.item("chamber", i + 1, one.name())
+              .fault(
+                  "the twins %s bear this name and the side. Give it another name.",
+                  Printable.quoted(twins.name()));
+        }
       }
     }
   }

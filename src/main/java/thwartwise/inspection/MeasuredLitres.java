@@ -3,7 +3,6 @@ package thwartwise.inspection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Space;
 import thwartwise.checks.Finding;
@@ -25,26 +24,19 @@ public final class MeasuredLitres {
   }
 
   static List<Finding> findings(Craft craft) {
-    return craft.boat().chambers().stream()
-        .flatMap(
-            chamber ->
-                craft.spaces().stream()
-                    .filter(s -> s.chamber() == chamber)
-                    .findFirst()
-                    .flatMap(s -> finding(chamber, s))
-                    .stream())
-        .toList();
+    return craft.spaces().stream().flatMap(s -> finding(s).stream()).toList();
   }
 
-  private static Optional<Finding> finding(Chamber chamber, Space space) {
+  private static Optional<Finding> finding(Space space) {
     double drawn = space.solid().volume();
-    return chamber
+    return space
+        .part()
         .measuredVolume()
         .filter(poured -> disagree(poured, drawn))
         .map(
             poured ->
                 new Finding(
-                    chamber.name() + ", litres poured in against litres drawn",
+                    space.name() + ", litres poured in against litres drawn",
                     Role.INFORMATION,
                     Outcome.FALLS_SHORT,
                     OptionalDouble.of(poured),

@@ -8,6 +8,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
@@ -80,23 +81,23 @@ final class BoatChanges {
 
   /** A chamber nobody touched may count otherwise, since a test grows old and kit moves in. */
   private void counting(InspectionRecord before, InspectionRecord after) {
-    List<ChamberFigures> left = new ArrayList<>(after.report().chambers());
-    for (ChamberFigures old : before.report().chambers()) {
-      take(left, old.name(), ChamberFigures::name)
-          .filter(now -> now.counted() != old.counted())
-          .filter(now -> untouched(old.name(), before.boat(), after.boat()))
-          .ifPresent(now -> found.add(new BoatChange.Counts(old, now)));
+    for (Chamber chamber : before.boat().chambers()) {
+      if (after.boat().chambers().contains(chamber)) {
+        chamber.parts().forEach(part -> counts(part, before.report(), after.report()));
+      }
     }
   }
 
-  /** The two halves of a mirrored chamber carry its name and a word more. */
-  private static boolean untouched(String figures, Boat before, Boat after) {
-    List<Chamber> was = of(figures, before);
-    return !was.isEmpty() && was.equals(of(figures, after));
+  private void counts(ChamberPart part, Report before, Report after) {
+    Optional<ChamberFigures> old = figures(part, before);
+    Optional<ChamberFigures> now = figures(part, after);
+    if (old.isPresent() && now.isPresent() && old.get().counted() != now.get().counted()) {
+      found.add(new BoatChange.Counts(old.get(), now.get()));
+    }
   }
 
-  private static List<Chamber> of(String figures, Boat boat) {
-    return boat.chambers().stream().filter(c -> figures.startsWith(c.name())).toList();
+  private static Optional<ChamberFigures> figures(ChamberPart part, Report report) {
+    return report.chambers().stream().filter(c -> part.isToldAs(c.name())).findFirst();
   }
 
   private void hull(HullMeasurements before, HullMeasurements after) {

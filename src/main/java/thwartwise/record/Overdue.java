@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
@@ -34,11 +34,13 @@ final class Overdue {
     if (changed) {
       due.add("boat file changed since the last record");
     }
-    boat.chambers().forEach(chamber -> stale(chamber, today).ifPresent(due::add));
+    boat.chambers().stream()
+        .flatMap(chamber -> chamber.parts().stream())
+        .forEach(part -> stale(part, today).ifPresent(due::add));
     return due;
   }
 
-  private static Optional<String> stale(Chamber chamber, LocalDate today) {
+  private static Optional<String> stale(ChamberPart chamber, LocalDate today) {
     return chamber.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN
         ? air.test()
             .map(SealTest::date)

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Counting;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Space;
 
 /**
  * Spaces that fill today, shut for good and proven. One with a battery or a charger in it is never
@@ -20,29 +22,40 @@ final class ChambersSealed {
   static List<Change> of(Craft craft, LocalDate today) {
     Boat boat = craft.boat();
     return boat.chambers().stream()
-        .filter(chamber -> fills(craft, chamber))
-        .filter(chamber -> Counting.ventedFor(chamber, boat.kit()).isEmpty())
-        .map(chamber -> sealed(boat, chamber, today))
+        .flatMap(chamber -> sealed(craft, chamber, today).stream())
         .toList();
   }
 
-  private static boolean fills(Craft craft, Chamber chamber) {
-    return chamber.filling() instanceof Filling.Air
-        && craft.spaces().stream()
-            .filter(space -> space.chamber() == chamber)
-            .allMatch(s -> !(s.counting().share() > 0) && !(s.counting().ifProven() > 0));
+  private static Optional<Change> sealed(Craft craft, Chamber chamber, LocalDate today) {
+    List<ChamberPart> filling =
+        craft.spaces().stream()
+            .filter(space -> space.chamber() == chamber && fills(craft.boat(), space))
+            .map(Space::part)
+            .toList();
+    return filling.isEmpty()
+        ? Optional.empty()
+        : Optional.of(sealed(craft.boat(), chamber, filling, today));
   }
 
-  private static Change sealed(Boat boat, Chamber chamber, LocalDate today) {
+  private static boolean fills(Boat boat, Space space) {
+    return space.part().filling() instanceof Filling.Air
+        && !(space.counting().share() > 0)
+        && !(space.counting().ifProven() > 0)
+        && Counting.ventedFor(space.part(), boat.kit()).isEmpty();
+  }
+
+  private static Change sealed(
+      Boat boat, Chamber chamber, List<ChamberPart> parts, LocalDate today) {
+    String name = parts.size() < chamber.parts().size() ? parts.get(0).name() : chamber.name();
     List<Chamber> chambers =
         boat.chambers().stream()
-            .map(c -> c == chamber ? ChambersProven.proven(c, today) : c)
+            .map(c -> c == chamber ? ChambersProven.proven(c, parts, today) : c)
             .toList();
     List<Opening> openings =
-        boat.openings().stream().map(o -> leadsInto(o, chamber) ? shut(o) : o).toList();
+        boat.openings().stream().map(o -> leadsInto(o, parts) ? shut(o) : o).toList();
     return Change.of(
-        "seal the " + chamber.name(),
-        "Seal the " + chamber.name() + " and prove it with a leak test",
+        "seal the " + name,
+        "Seal the " + name + " and prove it with a leak test",
         "Close every hole, seam and lid of it with a gasket or sealant; then test it: "
             + Counting.wanted(),
         Effort.AN_AFTERNOON,
@@ -52,8 +65,9 @@ final class ChambersSealed {
         boat.withChambers(chambers).withOpenings(openings));
   }
 
-  private static boolean leadsInto(Opening opening, Chamber chamber) {
-    return opening.closedBy().isEmpty() && opening.into().map(chamber.name()::equals).orElse(false);
+  private static boolean leadsInto(Opening opening, List<ChamberPart> parts) {
+    return opening.closedBy().isEmpty()
+        && opening.into().filter(in -> parts.stream().anyMatch(p -> p.isMeantBy(in))).isPresent();
   }
 
   private static Opening shut(Opening o) {

@@ -33,6 +33,7 @@ public final class Changes {
   /** What must never be done to this boat, in words. */
   public static List<String> never(Boat boat) {
     return boat.chambers().stream()
+        .flatMap(chamber -> chamber.parts().stream())
         .flatMap(
             chamber ->
                 Counting.ventedFor(chamber, boat.kit()).stream()

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Craft;
-import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
+import thwartwise.boat.Space;
+import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 
@@ -126,13 +128,16 @@ final class SeatsLowered {
             c.filling(),
             c.measuredVolume().map(v -> v * left),
             c.mirrored(),
-            c.limberHole());
-    boolean tested = c.filling() instanceof Filling.Air air && air.test().isPresent();
-    return tested && counts(craft, c) ? ChambersProven.proven(cut, today) : cut;
+            c.limberHole(),
+            new Twin(c.twin().filling(), c.twin().measuredVolume().map(v -> v * left)));
+    return ChambersProven.proven(cut, testedAgain(craft, c), today);
   }
 
-  private static boolean counts(Craft craft, Chamber chamber) {
+  private static List<ChamberPart> testedAgain(Craft craft, Chamber chamber) {
     return craft.spaces().stream()
-        .anyMatch(s -> s.chamber() == chamber && s.counting().share() > 0);
+        .filter(s -> s.chamber() == chamber && s.counting().share() > 0)
+        .map(Space::part)
+        .filter(part -> part.test().isPresent())
+        .toList();
   }
 }

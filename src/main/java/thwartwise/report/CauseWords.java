@@ -83,11 +83,14 @@ final class CauseWords {
     if (chamber.after().isEmpty()) {
       return "taking out " + name;
     }
-    boolean proved = !proven(chamber.before().get()) && proven(chamber.after().get());
+    boolean proved = proven(chamber.before().get()) < proven(chamber.after().get());
     return (proved ? "the leak test of " : "the change to ") + name;
   }
 
-  private static boolean proven(Chamber chamber) {
-    return chamber.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN;
+  /** Of how many of its parts that is said. */
+  private static long proven(Chamber chamber) {
+    return chamber.parts().stream()
+        .filter(part -> part.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN)
+        .count();
   }
 }

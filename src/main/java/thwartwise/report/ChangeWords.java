@@ -3,7 +3,9 @@ package thwartwise.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.record.BoatChange;
@@ -104,29 +106,65 @@ final class ChangeWords {
       return (chamber.before().isEmpty() ? "Chamber added: " : "Chamber removed: ")
           + one.name()
           + ", "
-          + filling(one);
+          + fillings(one);
     }
     Chamber before = chamber.before().get();
     Chamber after = chamber.after().get();
+    List<String> words = new ArrayList<>(known(before, after));
+    if (!before.box().equals(after.box()) || before.mirrored() != after.mirrored()) {
+      words.add("other limits");
+    }
+    if (before.limberHole() != after.limberHole()) {
+      words.add(after.limberHole() ? "now with a limber hole" : "now without a limber hole");
+    }
+    if (words.isEmpty()) {
+      words.add("what is known of each of the two");
+    }
+    return "Chamber changed: " + after.name() + ", " + String.join(", ", words);
+  }
+
+  private static String fillings(Chamber chamber) {
+    return chamber.parts().stream()
+        .map(ChangeWords::filling)
+        .distinct()
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** What is known of its parts; of two twins that changed alike it is told once. */
+  private static List<String> known(Chamber before, Chamber after) {
+    if (before.mirrored() != after.mirrored()) {
+      return known(before.parts().get(0), after.parts().get(0));
+    }
+    List<List<String>> each = new ArrayList<>();
+    for (int i = 0; i < before.parts().size(); i++) {
+      each.add(known(before.parts().get(i), after.parts().get(i)));
+    }
+    return each.stream().distinct().count() == 1 ? each.get(0) : sided(after.parts(), each);
+  }
+
+  private static List<String> sided(List<ChamberPart> parts, List<List<String>> each) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      String side = parts.get(i).side().map(s -> " to " + s.word()).orElse("");
+      each.get(i).forEach(word -> words.add(word + side));
+    }
+    return words;
+  }
+
+  private static List<String> known(ChamberPart before, ChamberPart after) {
     List<String> words = new ArrayList<>();
     if (!filling(before).equals(filling(after))) {
       words.add(filling(after) + " instead of " + filling(before));
     } else if (!before.filling().equals(after.filling())) {
       words.add("another leak test");
     }
-    if (!before.box().equals(after.box()) || before.mirrored() != after.mirrored()) {
-      words.add("other limits");
-    }
     if (!before.measuredVolume().equals(after.measuredVolume())) {
       words.add(litres(after.measuredVolume()) + " instead of " + litres(before.measuredVolume()));
     }
-    if (before.limberHole() != after.limberHole()) {
-      words.add(after.limberHole() ? "now with a limber hole" : "now without a limber hole");
-    }
-    return "Chamber changed: " + after.name() + ", " + String.join(", ", words);
+    return words;
   }
 
-  private static String filling(Chamber chamber) {
+  private static String filling(ChamberPart chamber) {
     if (chamber.filling() instanceof Filling.Air air) {
       return air.seal().word();
     }

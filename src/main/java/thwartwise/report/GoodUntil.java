@@ -2,12 +2,9 @@ package thwartwise.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.boat.Chamber;
-import thwartwise.boat.Filling;
 import thwartwise.boat.SealTest;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.record.InspectionRecord;
@@ -40,19 +37,15 @@ final class GoodUntil {
   }
 
   private static Stream<LocalDate> testsCountedOn(InspectionRecord inspection) {
-    Set<String> counted =
+    List<String> counted =
         inspection.report().chambers().stream()
             .filter(ChamberFigures::counted)
             .map(ChamberFigures::name)
-            .collect(Collectors.toSet());
+            .toList();
     return inspection.boat().chambers().stream()
-        .filter(chamber -> counted.contains(chamber.name()))
-        .flatMap(GoodUntil::tested);
-  }
-
-  private static Stream<LocalDate> tested(Chamber chamber) {
-    return chamber.filling() instanceof Filling.Air air
-        ? air.test().map(SealTest::date).stream()
-        : Stream.empty();
+        .flatMap(chamber -> chamber.parts().stream())
+        .filter(part -> counted.stream().anyMatch(part::isToldAs))
+        .flatMap(part -> part.test().stream())
+        .map(SealTest::date);
   }
 }

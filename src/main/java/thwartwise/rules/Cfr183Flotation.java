@@ -115,14 +115,14 @@ final class Cfr183Flotation {
 
   private static double foam(Rated boat) {
     return boat.craft().spaces().stream()
-        .filter(s -> s.chamber().filling() instanceof Filling.Foam)
+        .filter(s -> s.part().filling() instanceof Filling.Foam)
         .mapToDouble(Cfr183Flotation::counts)
         .sum();
   }
 
   private static Stream<Double> air(Rated boat) {
     return boat.craft().spaces().stream()
-        .filter(s -> s.chamber().filling() instanceof Filling.Air)
+        .filter(s -> s.part().filling() instanceof Filling.Air)
         .map(Cfr183Flotation::counts);
   }
 

@@ -5,11 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
+import thwartwise.boat.Seal;
+import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
 
 /** The spaces and blocks that may hold the swamped boat up. */
 final class ChamberQuestions {
+  private static final Filling OPEN = new Filling.Air(Seal.OPEN, Optional.empty());
+
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
@@ -46,9 +51,40 @@ final class ChamberQuestions {
     String subject = "Chamber " + Words.quoted(name);
     Box box = new LimitQuestions(replay, tape, outline, key, subject).box();
     boolean mirrored = mirrored(key, subject, new ChamberSlips(name, box, outline, before));
-    Filling filling = fillings.filling(key, subject);
-    Optional<Double> litres = litres(key, subject, poured -> drawn.words(poured, box));
-    return new Chamber(name, box, filling, litres, mirrored);
+    Chamber undescribed = new Chamber(name, box, OPEN, Optional.empty(), mirrored);
+    List<String> subjects = undescribed.parts().stream().map(ChamberQuestions::subject).toList();
+    Filling filling = fillings.filling(key, subject, subjects.get(0));
+    Twin twin = Twin.LIKE_THE_DRAWN;
+    Optional<Double> litres = litres(key, subjects.get(0), poured -> drawn.words(poured, box));
+    if (mirrored) {
+      twin =
+          twin(
+              key + ".twin",
+              subjects.get(1),
+              filling,
+              litres,
+              poured -> drawn.words(poured, box.mirrored()));
+    }
+    return new Chamber(name, box, filling, litres, mirrored, false, twin);
+  }
+
+  /** A chamber in questions: twins by their sides. */
+  static String subject(ChamberPart part) {
+    return "Chamber "
+        + Words.quoted(part.whole().name())
+        + part.side().map(side -> ", " + side.word()).orElse("");
+  }
+
+  /** Foam is told once for both; a seal and its test, and litres, of each. */
+  private Twin twin(
+      String key,
+      String subject,
+      Filling drawn,
+      Optional<Double> poured,
+      Function<Double, Optional<String>> beside) {
+    return new Twin(
+        drawn instanceof Filling.Air ? Optional.of(fillings.air(key, subject)) : Optional.empty(),
+        poured.isPresent() ? litres(key, subject, beside) : Optional.empty());
   }
 
   private String name(String key, List<Chamber> before) {
@@ -62,7 +98,7 @@ final class ChamberQuestions {
     return replay.ask(
         Words.yesNo(key + ".mirrored", subject + ", has it a twin?")
             .how("yes: the same again on the other side, as in a mirror on the middle line.")
-            .why("The twin is then measured too; it is lost separately in the checks.")
+            .why("Each has its own seal, test and litres; it is lost separately in the checks.")
             .orElse(false, "no")
             .unless(slips::twinAcrossTheMiddle)
             .unless(slips::overlap));
@@ -73,8 +109,8 @@ final class ChamberQuestions {
     return replay.ask(
         tape.litres(key + ".litres", subject + ", it holds")
             .how(
-                "Count litre jugs of water, or bags of packing beads, until it is full; of one",
-                "only if it has a twin.")
+                "Count litre jugs of water, or bags of packing beads, until it is full; of twins",
+                "each by itself.")
             .why("The smaller of drawn and measured litres counts. Left out: drawn only.")
             .within(tape.volume(0.0001, 2.0, "volume of chambers in such boats"))
             .remark(beside)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
@@ -140,16 +141,23 @@ final class ChangedScript {
   }
 
   private static Boat chamber(At at, Boat boat) {
-    Chamber changed = at.one("Which chamber", boat.chambers(), Chamber::name);
-    String subject = "Chamber " + Words.quoted(changed.name());
+    ChamberPart changed = at.one("Which chamber", parts(boat), ChamberPart::name);
+    String subject = ChamberQuestions.subject(changed);
     Filling filling =
         new FillingQuestions(at.replay(), at.tape(), at.today()).filling(at.key(), subject);
     return filled(boat, changed, filling);
   }
 
-  static Boat filled(Boat boat, Chamber changed, Filling filling) {
-    Chamber now = changed.filledWith(filling);
-    return boat.withChambers(boat.chambers().stream().map(c -> c == changed ? now : c).toList());
+  private static List<ChamberPart> parts(Boat boat) {
+    return boat.chambers().stream().flatMap(chamber -> chamber.parts().stream()).toList();
+  }
+
+  /** Of twins only the one that is meant; what is known of the other stays. */
+  static Boat filled(Boat boat, ChamberPart changed, Filling filling) {
+    return boat.withChambers(
+        boat.chambers().stream()
+            .map(c -> c.parts().contains(changed) ? c.filledWith(changed, filling) : c)
+            .toList());
   }
 
   private static Boat cut(At at, Boat boat) {
@@ -182,21 +190,27 @@ final class ChangedScript {
     Boat asked(Boat boat) {
       Boat asked = boat;
       for (Chamber chamber : boat.chambers()) {
-        if (isStale(chamber)) {
-          asked = again(asked, chamber);
+        for (int i = 0; i < chamber.parts().size(); i++) {
+          asked = again(asked, chamber.name(), i);
         }
       }
       return asked;
     }
 
-    private boolean isStale(Chamber chamber) {
-      return chamber.filling() instanceof Filling.Air air
-          && air.test().filter(test -> test.isStale(today)).isPresent();
+    /** The part is looked for anew: its twin may have been tested a moment ago. */
+    private Boat again(Boat boat, String name, int i) {
+      ChamberPart part =
+          boat.chambers().stream()
+              .filter(c -> c.name().equals(name))
+              .map(c -> c.parts().get(i))
+              .findFirst()
+              .orElseThrow();
+      return part.test().filter(test -> test.isStale(today)).isPresent() ? again(boat, part) : boat;
     }
 
-    private Boat again(Boat boat, Chamber chamber) {
-      String key = "old." + chamber.name();
-      String subject = "Chamber " + Words.quoted(chamber.name());
+    private Boat again(Boat boat, ChamberPart part) {
+      String key = "old." + part.name();
+      String subject = ChamberQuestions.subject(part);
       boolean tested =
           replay.ask(
               Words.yesNo(key, subject + ", tested again since?")
@@ -204,7 +218,7 @@ final class ChangedScript {
                   .why("Lids warp and seams open; only a fresh test counts.")
                   .orElse(false, "no"));
       return tested
-          ? filled(boat, chamber, new FillingQuestions(replay, tape, today).filling(key, subject))
+          ? filled(boat, part, new FillingQuestions(replay, tape, today).filling(key, subject))
           : boat;
     }
   }

@@ -12,6 +12,14 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   private static final int OLDEST_YEARS = 50;
 
   Filling filling(String key, String subject) {
+    return filling(key, subject, subject);
+  }
+
+  /**
+   * @param subject both of two twins
+   * @param first the one of them whose seal is asked for
+   */
+  Filling filling(String key, String subject, String first) {
     boolean foam =
         replay.ask(
             Words.choice(
@@ -20,7 +28,7 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
                     ChoiceReader.of(false, "air").or(true, "foam"))
                 .how("air: an empty space, or one with gear in it. foam: a block that fills it.")
                 .why("Air must be sealed and proven; foam must be closed-cell and fastened."));
-    return foam ? foam(key, subject) : air(key, subject);
+    return foam ? foam(key, subject) : air(key, first);
   }
 
   private Filling foam(String key, String subject) {
@@ -44,7 +52,8 @@ record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
     return good ? Optional.empty() : Optional.of("such foam counts for nothing");
   }
 
-  private Filling air(String key, String subject) {
+  /** The seal of a space full of air, and its test. */
+  Filling air(String key, String subject) {
     Seal seal = replay.ask(seal(key, subject));
     return new Filling.Air(
         seal, seal == Seal.PROVEN ? Optional.of(test(key + ".test", subject)) : Optional.empty());

@@ -3,6 +3,7 @@ package thwartwise.walk;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Kit;
 import thwartwise.geometry.Vector3;
 
@@ -27,7 +28,8 @@ final class KitQuestions {
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
-    this.chambers = chambers.stream().map(Chamber::name).toList();
+    this.chambers =
+        chambers.stream().flatMap(c -> c.parts().stream()).map(ChamberPart::name).toList();
   }
 
   List<Kit> kit() {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.FloodPoint;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Solid;

@@ -10,6 +10,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
 
 /** The way down to rest, step by step. */

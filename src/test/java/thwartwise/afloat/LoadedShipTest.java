@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;

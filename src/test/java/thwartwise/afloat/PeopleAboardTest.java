@@ -10,6 +10,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
+import thwartwise.boat.Side;
 import thwartwise.boat.Water;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Reference;

@@ -13,6 +13,7 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 import org.hipparchus.optim.univariate.UnivariatePointValuePair;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.Side;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Solid;

@@ -10,6 +10,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
 
 class RightingCurveTest {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.FloodPoint;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
 

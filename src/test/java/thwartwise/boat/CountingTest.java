@@ -166,7 +166,8 @@ class CountingTest {
     Chamber twins =
         new Chamber("side", side, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), true);
     Kit battery = kit("battery", Vector3.of(0.5, -0.4, 0.1), Optional.empty());
-    assertThat(Counting.of(twins, DRAWN, List.of(battery), List.of(), TODAY).share()).isZero();
+    assertThat(Counting.of(twins.parts().get(0), DRAWN, List.of(battery), List.of(), TODAY).share())
+        .isZero();
   }
 
   @Test
@@ -232,7 +233,7 @@ class CountingTest {
 
   private static Counting of(Filling filling, Opening... openings) {
     return Counting.of(
-        new Chamber("locker", BOX, filling, Optional.empty(), false),
+        new Chamber("locker", BOX, filling, Optional.empty(), false).parts().get(0),
         DRAWN,
         List.of(),
         List.of(openings),
@@ -264,12 +265,16 @@ class CountingTest {
 
   private static Counting of(Filling filling, Optional<Double> litres) {
     return Counting.of(
-        new Chamber("locker", BOX, filling, litres, false), DRAWN, List.of(), List.of(), TODAY);
+        new Chamber("locker", BOX, filling, litres, false).parts().get(0),
+        DRAWN,
+        List.of(),
+        List.of(),
+        TODAY);
   }
 
   private static Counting of(Filling filling, Kit kit) {
     return Counting.of(
-        new Chamber("locker", BOX, filling, Optional.empty(), false),
+        new Chamber("locker", BOX, filling, Optional.empty(), false).parts().get(0),
         DRAWN,
         List.of(kit),
         List.of(),

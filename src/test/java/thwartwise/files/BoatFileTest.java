@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
@@ -23,6 +24,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.Skeg;
+import thwartwise.boat.Twin;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
 import thwartwise.geometry.Span;
@@ -130,6 +132,35 @@ class BoatFileTest {
     assertThat(boat.chambers().get(1).box().y()).isEqualTo(Span.ALL);
     assertThat(boat.chambers().get(2).filling()).isEqualTo(new Filling.Foam(true, true));
     assertThat(boat.chambers().get(2).mirrored()).isTrue();
+  }
+
+  private static final String TWINS =
+      "\"fastened\": true, \"mirrored\": true | \"fastened\": true, \"mirrored\": true, \"twin\": ";
+
+  @Test
+  void what_is_known_of_a_twin_by_itself_arrives_and_is_written_again() {
+    for (String twin :
+        List.of(
+            "{ \"filling\": \"air\", \"seal\": \"claimed\" }",
+            "{ \"kind\": \"closed-cell\", \"fastened\": false, \"litres\": 12.5 }",
+            "{ \"litres\": 12.5 }")) {
+      Boat twins = parse(changed(TWINS + twin));
+      assertThat(twins.chambers().get(2).parts())
+          .extracting(ChamberPart::name)
+          .containsExactly("side foam, port", "side foam, starboard");
+      assertThat(BoatFile.parse(BoatFile.write(twins), "again.json")).isEqualTo(twins);
+    }
+    assertThat(parse(changed(TWINS + "{ \"litres\": 12.5 }")).chambers().get(2).twin())
+        .isEqualTo(new Twin(Optional.empty(), Optional.of(0.0125)));
+    assertThat(
+            parse(changed(TWINS + "{ \"filling\": \"air\", \"seal\": \"claimed\" }"))
+                .chambers()
+                .get(2)
+                .parts()
+                .get(1)
+                .filling())
+        .isEqualTo(new Filling.Air(Seal.CLAIMED, Optional.empty()));
+    assertThat(boat.chambers()).allMatch(c -> c.twin().equals(Twin.LIKE_THE_DRAWN));
   }
 
   @Test

@@ -228,7 +228,7 @@ class PicturesTest {
                 .distinct())
         .hasSize(3);
     assertThat(PICTURES.drawn().get(PLAN).caption())
-        .contains("Counts when swamped: \"bow locker\", \"stern bench box, one side\"")
+        .contains("Counts when swamped: \"bow locker\", \"stern bench box, port\"")
         .contains("Only claimed, so it counts for nothing: \"middle thwart box\".")
         .contains("so it counts for nothing: \"battery box\".");
   }

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.files.BoatFile;
+import thwartwise.geometry.Vector3;
+import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
@@ -56,5 +59,42 @@ class GoodUntilTest {
   void a_held_launch_is_good_until_nothing() {
     Report held = SampleRecords.report(SampleRecords.nothing(List.of()), List.of());
     assertThat(GoodUntil.words(SampleBoat.record(held))).isEmpty();
+  }
+
+  // The first side was tested on 2 May 2026, the twin on 14 September 2025, nine months before.
+  @Test
+  void the_older_test_of_two_twins_ends_it_if_that_side_counts() {
+    String twins =
+        SampleBoat.resource("files/soup-ladle.json")
+            .replace("\"z\": [0.0, 0.36] }", "\"y\": [0.1, 1], \"z\": [0.0, 0.36] }")
+            .replaceFirst(
+                "\"filling\": \"air\", \"seal\": \"proven\"",
+                "\"mirrored\": true, \"twin\": { \"seal\": \"proven\", \"test\": { \"date\":"
+                    + " \"2025-09-14\", \"how\": \"water\", \"minutes\": 20, \"litresIn\": 0,"
+                    + " \"by\": \"me\" } }, \"filling\": \"air\", \"seal\": \"proven\"");
+    assertThat(lastDay(twins, "fore locker, port", "fore locker, starboard"))
+        .isEqualTo(LocalDate.of(2026, 9, 14));
+    assertThat(lastDay(twins, "fore locker, port")).isEqualTo(LocalDate.of(2027, 5, 2));
+    // So were the two called in records of earlier versions.
+    assertThat(lastDay(twins, "fore locker, one side", "fore locker, other side"))
+        .isEqualTo(LocalDate.of(2026, 9, 14));
+  }
+
+  private static LocalDate lastDay(String file, String... counted) {
+    Report plain = SampleRecords.report();
+    Report report =
+        new Report(
+            plain.boat(),
+            plain.asLoaded(),
+            plain.atLimit(),
+            Stream.of(counted)
+                .map(n -> new ChamberFigures(n, 0.1, Vector3.ZERO, 0.1, true, ""))
+                .toList(),
+            plain.findings(),
+            plain.recommendation(),
+            List.of(),
+            List.of(),
+            plain.ruleSet());
+    return GoodUntil.lastDay(SampleRecords.of(BoatFile.parse(file, "soup.json"), report));
   }
 }

@@ -63,8 +63,7 @@ class DemoCommandTest {
       assertThat(craft.spaces())
           .filteredOn(s -> s.counting().share() > 0)
           .extracting(Space::name)
-          .containsExactly(
-              "bow locker", "stern bench box, one side", "stern bench box, other side");
+          .containsExactly("bow locker", "stern bench box, port", "stern bench box, starboard");
     }
   }
 }

@@ -7,11 +7,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Seal;
+import thwartwise.boat.SealTest;
 
 /** Only what has changed on a boat that was measured before. */
 class ChangedWalkTest {
@@ -172,5 +176,75 @@ class ChangedWalkTest {
             "old.fore locker.test.by",
             "me");
     assertThat(test(again, 0)).isEqualTo(LocalDate.of(2027, 5, 2));
+  }
+
+  /** The boat of the sheet, the foam along its sides cut out and seats of air in its place. */
+  private static Boat withSideSeats() {
+    SealTest test = new SealTest(LocalDate.of(2026, 5, 2), "held under", 15, 0, "me");
+    return BEFORE.withChambers(
+        List.of(
+            BEFORE.chambers().get(0),
+            BEFORE.chambers().get(1),
+            BEFORE.chambers().get(2).filledWith(new Filling.Air(Seal.PROVEN, Optional.of(test)))));
+  }
+
+  private static Boat changed(Boat before, LocalDate today, Map<String, String> typed) {
+    Walk walk = Walk.on(today, new KnownBoats(List.of(before)));
+    Map<String, String> sheet = new LinkedHashMap<>(typed);
+    sheet.put("way", "changed");
+    sheet.put("changed.boat", "gravy");
+    sheet.put("units", "metric");
+    List<Answer> answers = new ArrayList<>();
+    while (walk.next(answers) instanceof Step.Ask ask) {
+      String line = sheet.getOrDefault(ask.question().key(), "");
+      answers = new ArrayList<>(((Reply.Accepted) walk.take(answers, line)).answers());
+    }
+    return ((Step.Done) walk.next(answers)).boat();
+  }
+
+  private static Map<String, String> test(String key, String day) {
+    return Map.of(
+        key + ".filling", "air",
+        key + ".seal", "proven",
+        key + ".test.date", day,
+        key + ".test.how", "held under",
+        key + ".test.minutes", "15",
+        key + ".test.litresIn", "0",
+        key + ".test.by", "me");
+  }
+
+  @Test
+  void of_twins_only_the_side_that_is_named_was_tested() {
+    Boat seats = withSideSeats();
+    Map<String, String> typed = new LinkedHashMap<>(test("changed.1", "2026-05-08"));
+    typed.put("changed.1", "chamber");
+    typed.put("changed.1.which", "side foam, starboard");
+    List<ChamberPart> parts = changed(seats, Sheet.TODAY, typed).chambers().get(2).parts();
+    assertThat(parts.get(0).test().orElseThrow().date()).isEqualTo("2026-05-02");
+    assertThat(parts.get(1).test().orElseThrow().date()).isEqualTo("2026-05-08");
+    assertThat(parts).noneMatch(ChamberPart::sharesSeal);
+  }
+
+  @Test
+  void a_test_that_does_not_say_of_which_side_is_asked() {
+    Walk walk = Walk.on(Sheet.TODAY, new KnownBoats(List.of(withSideSeats())));
+    List<Answer> answers = List.of();
+    for (String line : List.of("changed", "gravy", "metric", "chamber")) {
+      answers = ((Reply.Accepted) walk.take(answers, line)).answers();
+    }
+    assertThat(((Reply.Refused) walk.take(answers, "side foam")).reason())
+        .isEqualTo(
+            "\"side foam\" is not one of these. Type one of: fore locker, midships thwart, side foam,"
+                + " port, side foam, starboard.");
+  }
+
+  @Test
+  void each_side_is_asked_about_by_itself_when_the_test_for_both_has_grown_old() {
+    LocalDate later = LocalDate.of(2027, 5, 3);
+    Map<String, String> typed = new LinkedHashMap<>(test("old.side foam, starboard", "2027-05-02"));
+    typed.put("old.side foam, starboard", "yes");
+    List<ChamberPart> parts = changed(withSideSeats(), later, typed).chambers().get(2).parts();
+    assertThat(parts.get(0).test().orElseThrow().date()).isEqualTo("2026-05-02");
+    assertThat(parts.get(1).test().orElseThrow().date()).isEqualTo("2027-05-02");
   }
 }
