@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.UUID;
 
 /**
@@ -16,6 +18,11 @@ import java.util.UUID;
  * renamed. A closed lid or an empty battery leaves the old file or the new one, never half of one.
  */
 final class AtomicFile {
+  private static final String PARTS = ".*.part";
+
+  /** A file is written within a moment; what is older was left when a program was killed. */
+  private static final Duration WRITING = Duration.ofMinutes(1);
+
   private AtomicFile() {}
 
   static void write(Path target, String content) {
@@ -27,12 +34,11 @@ final class AtomicFile {
       createFolder(target.getParent());
       writeAndRename(target, content);
     } catch (IOException e) {
-      throw Spot.whole(target.toString())
-          .fault(e, "cannot be written: %s. Free the folder or name another one.", Reason.of(e));
+      throw WriteFault.of(target, e);
     }
   }
 
-  private static void createFolder(Path folder) throws IOException {
+  static void createFolder(Path folder) throws IOException {
     // A link to a folder is a folder too, which creating it anew would refuse.
     if (!Files.isDirectory(folder)) {
       Files.createDirectories(folder);
@@ -51,7 +57,7 @@ final class AtomicFile {
     settle(target.getParent());
   }
 
-  private static void writeThrough(Path part, byte[] content) throws IOException {
+  static void writeThrough(Path part, byte[] content) throws IOException {
     try (FileChannel channel =
         FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       ByteBuffer bytes = ByteBuffer.wrap(content);
@@ -62,7 +68,7 @@ final class AtomicFile {
     }
   }
 
-  private static void rename(Path part, Path target) throws IOException {
+  static void rename(Path part, Path target) throws IOException {
     try {
       Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
@@ -71,12 +77,22 @@ final class AtomicFile {
   }
 
   /** Puts the new name itself onto the disk, on systems that can. */
-  private static void settle(Path folder) {
+  static void settle(Path folder) {
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
     } catch (IOException e) {
       // Some systems open no folders; the content is on the disk all the same.
       return;
+    }
+  }
+
+  /** Removes what a program that was killed while it wrote left in a folder. */
+  static void clear(Path folder) throws IOException {
+    for (Path part : Listing.of(folder, PARTS)) {
+      Instant last = Files.getLastModifiedTime(part).toInstant();
+      if (last.isBefore(Instant.now().minus(WRITING))) {
+        Files.deleteIfExists(part);
+      }
     }
   }
 }

@@ -35,6 +35,17 @@ record DraftFile(String name, List<DraftAnswer> answers) {
             .toList());
   }
 
+  /** Whether the file is a draft that a newer program can read. */
+  static boolean isOfNewerProgram(Path file) {
+    try {
+      String json = InputFile.text(file, Format.DRAFT.noun(), InputFile.BOAT_BYTES);
+      String format = JsonText.parse(json, Spot.whole("")).path("format").asString("");
+      return Format.DRAFT.names(format) && !format.equals(Format.DRAFT.text());
+    } catch (UnusableInput damaged) {
+      return false;
+    }
+  }
+
   private static DraftAnswer answer(Fields answer) {
     return new DraftAnswer(
         answer.value("question", REMEDY).anyText(), answer.value("typed", REMEDY).anyText());

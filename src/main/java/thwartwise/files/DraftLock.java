@@ -35,8 +35,7 @@ public final class DraftLock implements AutoCloseable {
       Path only = file.getParent().toRealPath().resolve(file.getFileName());
       return HELD.add(only) ? locked(only) : Optional.empty();
     } catch (IOException e) {
-      throw Spot.whole(file.toString())
-          .fault(e, "cannot be written: %s. Free the folder or name another one.", Reason.of(e));
+      throw WriteFault.of(file, e);
     }
   }
 

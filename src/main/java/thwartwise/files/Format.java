@@ -15,7 +15,7 @@ enum Format {
   BOAT("boat"),
   RULES("rules"),
   REPORT("report"),
-  RECORD("record", 2),
+  RECORD("record", 3),
   DRAFT("draft"),
   CHECKLIST("checklist");
 
@@ -38,7 +38,7 @@ enum Format {
     return text(newest);
   }
 
-  private String text(int version) {
+  String text(int version) {
     return "thwartwise/" + word + "/" + version;
   }
 

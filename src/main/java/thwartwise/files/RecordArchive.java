@@ -3,13 +3,16 @@ package thwartwise.files;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.ChainLink;
 import thwartwise.record.KeptRecord;
+import thwartwise.record.PaperFault;
 import thwartwise.record.Printable;
 
 /** The records of every boat: a folder with one folder a boat in it. */
@@ -19,17 +22,45 @@ public record RecordArchive(Path folder) {
     return new RecordShelf(folder.resolve(Slug.of(boat)));
   }
 
-  /** Every boat that has a folder here, by the name of its folder. */
+  BoatsList list() {
+    return new BoatsList(folder.resolve(BoatsList.NAME));
+  }
+
+  /** Every boat that has a folder here, or once had one, by the name of its folder. */
   public List<BoatRecords> boats() {
-    return Listing.of(folder, "[!.]*").stream()
-        .filter(Files::isDirectory)
-        .map(boat -> new RecordShelf(boat).records())
+    List<String> there = folders().map(RecordShelf::name).toList();
+    return Stream.concat(there.stream(), list().folders().stream())
+        .distinct()
+        .sorted()
+        .map(name -> records(new RecordShelf(folder.resolve(name))))
         .toList();
+  }
+
+  /** The folders that hold records. */
+  Stream<String> filledFolders() {
+    return folders().filter(RecordShelf::isFilled).map(RecordShelf::name);
+  }
+
+  private Stream<RecordShelf> folders() {
+    return Listing.of(folder, "[!.]*").stream().filter(Files::isDirectory).map(RecordShelf::new);
   }
 
   /** The records of one boat, whether there are any or not. */
   public BoatRecords of(String boat) {
-    return shelf(boat).records();
+    return records(shelf(boat));
+  }
+
+  private BoatRecords records(RecordShelf shelf) {
+    BoatRecords records = shelf.records();
+    List<String> faults = new ArrayList<>(records.faults());
+    if (!shelf.isFilled() && list().folders().contains(shelf.name())) {
+      faults.add(PaperFault.boatGone(shelf.name()));
+    }
+    // Before version 3 there was no list of boats.
+    if (!list().there() && records.kept().stream().anyMatch(KeptRecord::vouches)) {
+      faults.add(PaperFault.boatsListLost());
+    }
+    return new BoatRecords(records.folder(), records.kept(), records.unreadable(), faults);
   }
 
   /**

@@ -15,9 +15,10 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * One dated inspection as a file, {@code thwartwise/record/2}: the whole boat file and the whole
- * report inside, so that it can be read and worked again without anything else; its own hash and
- * that of the record before it, so that a change shows. Version 1 has neither and is read as it is.
+ * One dated inspection as a file, {@code thwartwise/record/3}: the whole boat file and the whole
+ * report inside, so that it can be read and worked again without anything else; its own hash, that
+ * of the record before it and those of its pages, so that a change shows. Version 2 has no hashes
+ * of pages, version 1 has no hash at all; both are read for ever.
  *
  * <p>The text is canonical: keys in a fixed order, one way of laying out, one way of writing
  * numbers.
@@ -25,6 +26,13 @@ import tools.jackson.databind.node.ObjectNode;
 public final class RecordFile {
   private static final String REMEDY = "Take the record as it was written.";
   private static final String DATE = "Write it with its offset, as in 2026-05-02T10:15:00+02:00.";
+
+  /** The version since which a record has a place in a chain. */
+  private static final int CHAINED = 2;
+
+  /** The version since which a record holds the hashes of its pages. */
+  private static final int VOUCHING = 3;
+
   private static final List<String> KEYS =
       List.of("format", "date", "by", "programVersion", "boat", "report");
 
@@ -48,8 +56,8 @@ public final class RecordFile {
 
   static Content content(String json, Spot spot) {
     JsonNode tree = Format.RECORD.checked(JsonText.parse(json, spot), spot);
-    boolean chained = Format.RECORD.version(tree) > 1;
-    Fields fields = Fields.free(tree, spot).allow(keys(chained));
+    int version = Format.RECORD.version(tree);
+    Fields fields = Fields.free(tree, spot).allow(keys(version));
     InspectionRecord inspection =
         new InspectionRecord(
             date(fields),
@@ -58,13 +66,19 @@ public final class RecordFile {
             BoatFields.read(fields.value("boat", REMEDY).node(), spot.in("boat")),
             ReportFields.read(fields.value("report", REMEDY).node(), spot.in("report")));
     return new Content(
-        chained ? Optional.of(LinkFields.read(fields)) : Optional.empty(), inspection);
+        version >= CHAINED
+            ? Optional.of(LinkFields.read(fields, version >= VOUCHING))
+            : Optional.empty(),
+        inspection);
   }
 
-  private static List<String> keys(boolean chained) {
+  private static List<String> keys(int version) {
     List<String> keys = new ArrayList<>(KEYS);
-    if (chained) {
+    if (version >= CHAINED) {
       keys.addAll(LinkFields.KEYS);
+    }
+    if (version >= VOUCHING) {
+      keys.add(LinkFields.PAPERS);
     }
     return keys;
   }
@@ -85,8 +99,10 @@ public final class RecordFile {
     return write(inspection, ChainLink.FIRST);
   }
 
+  /** The same text again for a record that was read, of whatever version since there are chains. */
   public static String write(InspectionRecord inspection, ChainLink link) {
-    ObjectNode node = JsonText.object().put("format", Format.RECORD.text());
+    int version = link.papers().isPresent() ? VOUCHING : CHAINED;
+    ObjectNode node = JsonText.object().put("format", Format.RECORD.text(version));
     LinkFields.write(node, link);
     node.put(
             "date",

@@ -22,8 +22,7 @@ final class ShelfLock {
     try (FileChannel channel = open(folder)) {
       return under(channel, deed);
     } catch (IOException e) {
-      throw Spot.whole(folder.toString())
-          .fault(e, "cannot be written: %s. Free the folder or name another one.", Reason.of(e));
+      throw WriteFault.of(folder.resolve(NAME), e);
     }
   }
 

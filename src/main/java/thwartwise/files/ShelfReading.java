@@ -1,5 +1,6 @@
 package thwartwise.files;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,26 +15,32 @@ import thwartwise.record.LyingRecord;
 
 /** What lies on a shelf, put in the order of its chain; what cannot be read stops nothing. */
 final class ShelfReading {
-  private final String folder;
+  private final Path folder;
   private final List<ShelvedRecord> shelved;
   private final List<LyingRecord> lying;
 
-  private ShelfReading(String folder, List<ShelvedRecord> shelved) {
+  private ShelfReading(Path folder, List<ShelvedRecord> shelved) {
     this.folder = folder;
     this.shelved = shelved;
     this.lying = shelved.stream().map(ShelvedRecord::lying).toList();
   }
 
-  static BoatRecords of(String folder, List<ShelvedRecord> shelved, ChainFile chain) {
+  static BoatRecords of(Path folder, List<ShelvedRecord> shelved, ChainFile chain) {
     ShelfReading reading = new ShelfReading(folder, shelved);
     try {
       ChainList list = chain.list();
-      return reading.records(list, reading.unreadable(), Chain.faults(list, reading.lying));
+      return reading.records(list, reading.unreadable(), reading.faults(list));
     } catch (UnusableInput newer) {
       List<String> told = new ArrayList<>(reading.unreadable());
       told.add(newer.getMessage());
       return reading.records(ChainList.NONE, told, List.of(newer.getMessage()));
     }
+  }
+
+  private List<String> faults(ChainList list) {
+    List<String> faults = new ArrayList<>(Chain.faults(list, lying));
+    faults.addAll(PapersCheck.faults(folder, list, lying));
+    return faults;
   }
 
   private List<String> unreadable() {
@@ -44,12 +51,16 @@ final class ShelfReading {
     Map<String, Integer> numbers = new HashMap<>();
     ChainList known = list.there() ? list : Chain.listed(lying);
     known.lines().forEach(line -> numbers.put(line.file(), line.number()));
-    return new BoatRecords(folder, placed(numbers), unreadable, faults);
+    return new BoatRecords(name(), placed(numbers), unreadable, faults);
+  }
+
+  private String name() {
+    return folder.getFileName().toString();
   }
 
   private List<KeptRecord> placed(Map<String, Integer> numbers) {
     return shelved.stream()
-        .flatMap(record -> record.kept(folder, number(numbers, record)).stream())
+        .flatMap(record -> record.kept(name(), number(numbers, record)).stream())
         .sorted(
             Comparator.comparingInt((KeptRecord r) -> r.number().orElse(Integer.MAX_VALUE))
                 .thenComparing(KeptRecord::name))

@@ -79,6 +79,7 @@ record ShelvedRecord(LyingRecord lying, Optional<InspectionRecord> inspection) {
                 // A record of the newer format that lost the line of its hash was changed too.
                 lying.fitsItself() && lying.link().isPresent() == lying.stated().isPresent(),
                 lying.link().isPresent(),
+                lying.link().flatMap(ChainLink::papers).isPresent(),
                 lying.link().flatMap(ChainLink::corrects),
                 read));
   }

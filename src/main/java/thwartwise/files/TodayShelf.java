@@ -13,6 +13,11 @@ record TodayShelf(Path folder) {
 
   /** None is ever written over; a second one in the same moment gets a number. */
   Path add(OffsetDateTime moment, String text) {
+    // Two at once would take the same number.
+    return ShelfLock.holding(folder.getParent(), () -> added(moment, text));
+  }
+
+  private Path added(OffsetDateTime moment, String text) {
     String wanted = MOMENT.format(moment);
     Path file = folder.resolve(wanted + ".txt");
     for (int next = 2; Files.exists(file); next++) {

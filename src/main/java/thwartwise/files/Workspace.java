@@ -8,10 +8,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
 
@@ -52,24 +50,35 @@ public record Workspace(Path folder) {
   /**
    * Keeps a record for good; no record is ever written over.
    *
-   * @param page the same for people, laid beside it with the ending .txt
+   * @param page the same for people, laid next to it with the ending .txt
    * @return the JSON file
    */
   public Path saveRecord(InspectionRecord inspection, String page) {
-    return saveRecord(inspection, number -> List.of(Paper.text(".txt", page)), Optional.empty());
+    return keep(NewRecord.of(inspection, (number, corrects) -> List.of(Paper.text(".txt", page))))
+        .file();
   }
 
   /**
-   * The same with pages that say the number of the record, which is the name of its file.
-   *
-   * @param papers from the number to the pages that are laid beside the record under its name
-   * @param corrects the older record whose place it takes
+   * Keeps a record for good, with its pages and everything that belongs to it: all of it appears,
+   * or nothing does.
    */
-  public Path saveRecord(
-      InspectionRecord inspection,
-      Function<String, List<Paper>> papers,
-      Optional<Correction> corrects) {
-    return records().shelf(inspection.boat().name()).add(inspection, papers, corrects);
+  public SavedRecord keep(NewRecord wanted) {
+    String boat = wanted.inspection().boat().name();
+    return records()
+        .shelf(boat)
+        .add(
+            wanted,
+            wanted.withBoat() ? Optional.of(boatPath(boat)) : Optional.empty(),
+            wanted.finishedDraft().map(this::draftPath));
+  }
+
+  /**
+   * Brings to its end, or takes back, what a program was doing here when it was killed. Does
+   * nothing where nothing is left over; a folder that cannot be written stays as it is.
+   */
+  public Workspace recovered() {
+    new Leftovers(folder).clear();
+    return this;
   }
 
   /** All records kept here, boat by boat. */
@@ -104,6 +113,15 @@ public record Workspace(Path folder) {
     } catch (UnusableInput damaged) {
       return Stream.empty();
     }
+  }
+
+  /**
+   * Puts every draft that cannot be read aside under another name, where an editor still reads it.
+   *
+   * @return one line for each; that of a newer program stays where it is and is told too
+   */
+  public List<String> damagedDrafts() {
+    return draftFiles().stream().sorted().flatMap(DamagedDraft::in).toList();
   }
 
   /** Does nothing when there is no such draft. */

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
  * @param hash of its content
  * @param intact whether its content fits the hash it gives itself
  * @param chained false for a record from before there were chains
+ * @param vouches whether it holds the hashes of its pages; older records do not
  */
 public record KeptRecord(
     String handle,
@@ -20,5 +21,6 @@ public record KeptRecord(
     String hash,
     boolean intact,
     boolean chained,
+    boolean vouches,
     Optional<Correction> corrects,
     InspectionRecord inspection) {}

@@ -41,7 +41,7 @@ final class CommandRunner {
     return run(() -> parser.parse(line));
   }
 
-  /** The exit code; an unexpected exception counts as input that cannot be used. */
+  /** The exit code; what was stopped and what went wrong count as input that cannot be used. */
   private int run(Supplier<ParsedInput> words) {
     try {
       return execute(words.get());

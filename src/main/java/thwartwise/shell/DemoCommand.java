@@ -51,8 +51,8 @@ final class DemoCommand implements ShellCommand {
     RuleBook book = RuleBooks.of(given);
     Boat boat = DemoBoat.asOf(inspector.today());
     var inspection = inspector.inspect(boat, Optional.empty(), book);
-    Path file = workspace.saveBoat(boat);
-    Inspector.Kept kept = inspector.keep(inspection, workspace);
+    Inspector.Kept kept = inspector.keep(inspector.record(inspection).withBoatFile(), workspace);
+    Path file = workspace.boatPath(boat.name());
     if (given.has(OptionWord.JSON)) {
       Told.json(kept, context.outputWriter());
     } else {
@@ -63,6 +63,6 @@ final class DemoCommand implements ShellCommand {
 
   private static void tell(Inspector.Kept kept, Path file, PrintWriter out) {
     Told.page(kept, out);
-    out.println("Boat:   " + file);
+    Told.file("Boat:   ", file, out);
   }
 }

@@ -38,6 +38,7 @@ final class DraftChoice {
 
   /** The draft to go on with, old or new; empty when the person left. */
   Optional<Held> choose() {
+    workspace.damagedDrafts().forEach(conversation::say);
     while (true) {
       List<Draft> kept = Draft.in(workspace);
       if (kept.isEmpty()) {

@@ -1,5 +1,6 @@
 package thwartwise.shell;
 
+import java.util.concurrent.CancellationException;
 import org.springframework.shell.core.command.CommandExecutionException;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.UnusableInput;
@@ -9,6 +10,19 @@ record Failure(String line) {
 
   static Failure of(Throwable thrown) {
     Throwable cause = unwrapped(thrown);
+    if (cause instanceof CancellationException) {
+      return new Failure("Stopped. Nothing was written.");
+    }
+    if (cause instanceof OutOfMemoryError) {
+      return new Failure(
+          "There is not enough memory for this boat; no record was written. Give Java more, as in"
+              + " java -Xmx4g -jar thwartwise.jar, or give the boat fewer stations and places.");
+    }
+    if (cause instanceof StackOverflowError) {
+      return new Failure(
+          "This boat has too many parts to be worked out; no record was written. Give the boat file"
+              + " fewer places, chambers or pieces of kit.");
+    }
     return isForPeople(cause) ? new Failure(oneLine(cause.getMessage())) : ourOwnFault(cause);
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.files.FleetFolder;
+import thwartwise.files.Workspace;
 import thwartwise.record.FleetRow;
 import thwartwise.report.FleetCsv;
 import thwartwise.report.FleetPage;
@@ -86,7 +87,7 @@ final class FleetCommand implements ShellCommand {
   private static Path folder(CommandContext context, Given given) {
     return context.parsedInput().arguments().stream()
         .findFirst()
-        .map(argument -> Given.asPath(argument.value()))
+        .map(argument -> new Workspace(Given.asPath(argument.value())).recovered().folder())
         .orElseGet(() -> given.workspace().folder());
   }
 }

@@ -46,11 +46,15 @@ record Given(CommandContext context) {
     return "The page is in " + Printable.of(file.toString()) + ". Open it in a browser.";
   }
 
-  /** The folder of boats, drafts and records: the one named, or the one in the user's home. */
+  /**
+   * The folder of boats, drafts and records: the one named, or the one in the user's home. Its path
+   * is whole, since a message may stand where a name has lost its beginning or got a capital.
+   */
   Workspace workspace() {
     return text(OptionWord.FOLDER)
-        .map(folder -> new Workspace(asPath(folder)))
-        .orElseGet(Given::homeWorkspace);
+        .map(folder -> new Workspace(asPath(folder).toAbsolutePath()))
+        .orElseGet(Given::homeWorkspace)
+        .recovered();
   }
 
   static Workspace homeWorkspace() {

@@ -74,7 +74,8 @@ final class InspectCommand implements ShellCommand {
     Boat boat = BoatFile.read(file);
     Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);
     var inspection = inspected(boat, file, given.text(OptionWord.BY), book);
-    Inspector.Kept kept = inspector.keep(inspection, given.workspace(), corrects);
+    Inspector.Kept kept =
+        inspector.keep(inspector.record(inspection).correcting(corrects), given.workspace());
     if (given.has(OptionWord.JSON)) {
       Told.json(kept, context.outputWriter());
     } else {

@@ -5,13 +5,16 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.files.NewRecord;
+import thwartwise.files.SavedRecord;
 import thwartwise.files.Workspace;
 import thwartwise.inspection.Report;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
-import thwartwise.report.RecordPapers;
+import thwartwise.record.Paper;
 import thwartwise.report.TextPage;
 import thwartwise.rules.RuleBook;
 
@@ -23,19 +26,30 @@ final class Inspector {
     Report of(Boat boat, RuleBook rules, LocalDate today);
   }
 
-  /** What was found, the page a person prints, and where the record lies. */
-  record Kept(InspectionRecord inspection, String page, Path path) {
+  /** Makes the pages of a record; a seam, since a PDF takes longer than a test should. */
+  interface Papers {
+    List<Paper> of(InspectionRecord inspection, String number, Optional<Correction> corrects);
+  }
+
+  /**
+   * What was found, the page a person prints, and where the record lies.
+   *
+   * @param warnings what could not be brought up to date with the record
+   */
+  record Kept(InspectionRecord inspection, String page, Path path, List<String> warnings) {
     Report report() {
       return inspection.report();
     }
   }
 
   private final Run run;
+  private final Papers papers;
   private final Clock clock;
   private final ProgramVersion version;
 
-  Inspector(Run run, Clock clock, ProgramVersion version) {
+  Inspector(Run run, Papers papers, Clock clock, ProgramVersion version) {
     this.run = run;
+    this.papers = papers;
     this.clock = clock;
     this.version = version;
   }
@@ -48,23 +62,37 @@ final class Inspector {
     return LocalDate.now(clock);
   }
 
-  /** Nothing is written unless the whole inspection came through. */
+  /**
+   * Nothing is written unless the whole inspection came through.
+   *
+   * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed
+   */
   InspectionRecord inspect(Boat boat, Optional<String> by, RuleBook rules) {
     OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
-    Report report = run.of(boat, rules, now.toLocalDate());
+    Report report = LongWork.of(() -> run.of(boat, rules, now.toLocalDate()));
     String who = by.or(boat::measuredBy).orElse("not named");
     return new InspectionRecord(now, who, version.number(), boat, report);
   }
 
   Kept keep(InspectionRecord inspection, Workspace workspace) {
-    return keep(inspection, workspace, Optional.empty());
+    return keep(record(inspection), workspace);
   }
 
-  /** The same, naming the older record whose place it takes. */
-  Kept keep(InspectionRecord inspection, Workspace workspace, Optional<Correction> corrects) {
-    Path path =
-        workspace.saveRecord(
-            inspection, number -> RecordPapers.of(inspection, number, corrects), corrects);
-    return new Kept(inspection, TextPage.of(inspection, Beside.number(path), corrects), path);
+  /** The record of an inspection with its pages, to be kept. */
+  NewRecord record(InspectionRecord inspection) {
+    return NewRecord.of(
+        inspection,
+        (number, corrects) -> LongWork.of(() -> papers.of(inspection, number, corrects)));
+  }
+
+  /**
+   * Keeps a record with all that belongs to it, or nothing.
+   *
+   * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed; nothing is kept
+   */
+  Kept keep(NewRecord wanted, Workspace workspace) {
+    SavedRecord saved = LongWork.uninterrupted(() -> workspace.keep(wanted));
+    String page = TextPage.of(wanted.inspection(), Beside.number(saved.file()), wanted.corrects());
+    return new Kept(wanted.inspection(), page, saved.file(), saved.warnings());
   }
 }

@@ -9,6 +9,7 @@ import org.jline.terminal.Terminal;
 import org.springframework.context.support.GenericApplicationContext;
 import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.inspection.Inspection;
+import thwartwise.report.RecordPapers;
 
 /**
  * The beans of the program, given to a plain context as suppliers: nothing is scanned and no
@@ -24,7 +25,12 @@ final class ShellBeans {
   /** The commands and what reads the words typed: all that a one-shot needs. */
   static GenericApplicationContext commands() {
     return commands(
-        () -> new Inspector(Inspection::of, Clock.systemDefaultZone(), ProgramVersion.ofThisJar()));
+        () ->
+            new Inspector(
+                Inspection::of,
+                RecordPapers::of,
+                Clock.systemDefaultZone(),
+                ProgramVersion.ofThisJar()));
   }
 
   static GenericApplicationContext commands(Supplier<Inspector> inspector) {

@@ -19,6 +19,7 @@ import thwartwise.inspection.GoingToday;
 import thwartwise.inspection.GoingToday.Point;
 import thwartwise.measure.Quoted;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.Printable;
 import thwartwise.report.TodayPage;
 import thwartwise.report.TodayPage.Answered;
 
@@ -162,7 +163,8 @@ final class TodayCommand implements ShellCommand {
             inspection.date(),
             TodayPage.kept(inspection, answers, ending));
     conversation.say("");
-    conversation.say("Record:  " + kept.path());
-    conversation.say("Answers: " + file);
+    kept.warnings().forEach(warning -> conversation.say(Told.NOTE + Printable.of(warning)));
+    conversation.say("Record:  " + Printable.of(kept.path().toString()));
+    conversation.say("Answers: " + Printable.of(file.toString()));
   }
 }

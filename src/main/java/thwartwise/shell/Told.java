@@ -5,11 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import thwartwise.files.ReportJson;
+import thwartwise.record.Printable;
 import thwartwise.report.RecordPapers;
 import thwartwise.report.Summary;
 
 /** Prints what came of an inspection: the page and where the record lies, or bare JSON. */
 final class Told {
+  /** Before what could not be brought up to date with a record that is kept. */
+  static final String NOTE = "Note: ";
+
   private static final String NO_PDF =
       "no PDF could be made on this machine; print the HTML page from a browser instead";
 
@@ -26,16 +30,22 @@ final class Told {
     out.println(Summary.of(kept.inspection()).stripTrailing());
     out.println();
     files(kept, out);
-    out.println("Boat:   " + boat);
+    file("Boat:   ", boat, out);
     out.println();
     out.println("Next: read the whole page, do what is to be done first, change it in the boat");
     out.println("file, and type inspect --boat with that file. Before going out: today --boat.");
   }
 
   private static void files(Inspector.Kept kept, PrintWriter out) {
-    out.println("Record: " + kept.path());
+    kept.warnings().forEach(warning -> out.println(NOTE + Printable.of(warning)));
+    file("Record: ", kept.path(), out);
     beside(kept.path(), "Page:", "", out);
     beside(kept.path(), "Card:", RecordPapers.CARD, out);
+  }
+
+  /** A name of a folder can carry what a terminal would take for an order. */
+  static void file(String label, Path file, PrintWriter out) {
+    out.println(label + Printable.of(file.toString()));
   }
 
   /** Nothing else may stand on standard output: another program reads it. */
@@ -53,6 +63,6 @@ final class Told {
   }
 
   private static String named(Path paper) {
-    return Files.exists(paper) ? paper.toString() : NO_PDF;
+    return Files.exists(paper) ? Printable.of(paper.toString()) : NO_PDF;
   }
 }

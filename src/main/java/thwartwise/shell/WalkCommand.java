@@ -4,10 +4,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
+import thwartwise.files.NewRecord;
 import thwartwise.files.Workspace;
 import thwartwise.record.KeptRecord;
 import thwartwise.report.ComparePage;
@@ -18,6 +20,8 @@ import thwartwise.walk.Walk;
 
 /** Measures a boat by questions, then inspects it. */
 final class WalkCommand implements ShellCommand {
+  private static final String STOPPED = "Stopped. Nothing was written, and your answers are kept.";
+
   private final Inspector inspector;
 
   WalkCommand(Inspector inspector) {
@@ -110,6 +114,9 @@ final class WalkCommand implements ShellCommand {
       }
       try {
         return Optional.of(inspected(boat.get(), draft, conversation));
+      } catch (CancellationException e) {
+        conversation.say(STOPPED);
+        return Optional.empty();
       } catch (UnusableBoat e) {
         conversation.say(e.getMessage());
         conversation.say("Type list to find that answer, then change and its number.");
@@ -122,24 +129,24 @@ final class WalkCommand implements ShellCommand {
     return Walk.on(inspector.today(), new KnownBoats(workspace.boats()));
   }
 
+  /**
+   * Everything is worked out before anything is written; then boat file, record and pages appear
+   * and the draft goes, all at once. Ctrl-C before that leaves everything as it was.
+   */
   private Finished inspected(Boat boat, Draft draft, Conversation conversation) {
-    Path file = saved(boat, draft.workspace(), conversation);
-    conversation.say(
-        "Working it out. This takes some seconds; with many seats up to a few minutes.");
-    RuleBook book = RuleBooks.of(draft.workspace(), List.of());
-    var inspection = inspector.inspect(boat, Optional.empty(), book);
-    Inspector.Kept kept = inspector.keep(inspection, draft.workspace());
-    draft.delete();
-    conversation.say("");
-    return new Finished(kept, file);
-  }
-
-  /** Earlier inspections keep the boat as it was measured then inside their records. */
-  private static Path saved(Boat boat, Workspace workspace, Conversation conversation) {
-    if (Files.exists(workspace.boatPath(boat.name()))) {
+    Workspace workspace = draft.workspace();
+    Path file = workspace.boatPath(boat.name());
+    if (Files.exists(file)) {
       conversation.say("A boat file of that name is there already; this one takes its place.");
     }
-    return workspace.saveBoat(boat);
+    conversation.say(
+        "Working it out. This takes some seconds; with many seats up to a few minutes.");
+    RuleBook book = RuleBooks.of(workspace, List.of());
+    var inspection = inspector.inspect(boat, Optional.empty(), book);
+    NewRecord record = inspector.record(inspection).withBoatFile().ending(draft.name());
+    Inspector.Kept kept = inspector.keep(record, workspace);
+    conversation.say("");
+    return new Finished(kept, file);
   }
 
   /** The record that is kept and the boat file it speaks of. */

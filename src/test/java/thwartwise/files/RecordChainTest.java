@@ -57,37 +57,54 @@ class RecordChainTest {
                 + String.format("3 %s %s%n", files.get(2).getFileName(), kept.get(2).hash()));
   }
 
-  @ParameterizedTest
-  @ValueSource(ints = {0, 1, 2})
-  void every_byte_of_a_record_that_flips_is_noticed(int which) throws IOException {
-    List<Path> files = keepThree();
-    List<LyingRecord> lying = new ArrayList<>();
-    for (Path file : files) {
-      lying.add(ShelvedRecord.of(file).lying());
-    }
-    String name = files.get(which).getFileName().toString();
-    byte[] bytes = Files.readAllBytes(files.get(which));
+  /** Each byte with one of its bits turned, another bit from byte to byte. */
+  @Test
+  void every_byte_of_a_record_that_flips_leaves_it_at_odds_with_its_hash() throws IOException {
+    byte[] bytes = Files.readAllBytes(keepThree().get(1));
+    String hash = SealedText.of(bytes).hash();
     assertThat(bytes).hasSizeGreaterThan(5000);
-    // Each byte with one of its bits turned, another bit from byte to byte.
     for (int i = 0; i < bytes.length; i++) {
       bytes[i] ^= (byte) (1 << i % 8);
-      lying.set(which, ShelvedRecord.of(name, bytes, Spot.whole(name)).lying());
-      assertThat(Chain.faults(new ChainFile(list()).list(), lying))
-          .as("byte %d", i)
-          .containsExactly(changed(which + 1, name));
+      SealedText flipped = SealedText.of(bytes);
+      assertThat(flipped.stated().orElse(hash)).as("byte %d", i).isNotEqualTo(flipped.hash());
       bytes[i] ^= (byte) (1 << i % 8);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2})
+  void a_record_at_odds_with_its_hash_is_named(int which) throws IOException {
+    Path file = keepThree().get(which);
+    byte[] bytes = Files.readAllBytes(file);
+    // In the format, in the line of the hash, in the middle and at the end.
+    for (int at : List.of(5, 60, bytes.length / 2, bytes.length - 2)) {
+      bytes[at] ^= 1;
+      Files.write(file, bytes);
+      assertThat(records().faults())
+          .as("byte %d", at)
+          .containsExactly(changed(which + 1, file.getFileName().toString()));
+      bytes[at] ^= 1;
     }
   }
 
   @Test
   void every_byte_of_the_list_that_flips_is_noticed() throws IOException {
-    keepThree();
+    List<LyingRecord> lying =
+        keepThree().stream().map(file -> ShelvedRecord.of(file).lying()).toList();
     byte[] bytes = Files.readAllBytes(list());
     for (int i = 0; i < bytes.length; i++) {
       bytes[i] ^= (byte) (1 << i % 8);
-      Files.write(list(), bytes);
-      assertThat(records().faults()).as("byte %d", i).isNotEmpty();
+      assertThat(faults(bytes, lying)).as("byte %d", i).isNotEmpty();
       bytes[i] ^= (byte) (1 << i % 8);
+    }
+  }
+
+  /** A list that says it is of a newer version is refused, which tells it too. */
+  private static List<String> faults(byte[] list, List<LyingRecord> lying) {
+    try {
+      return Chain.faults(new ChainText(true, list, "chain.list").list(), lying);
+    } catch (UnusableInput newer) {
+      return List.of(newer.getMessage());
     }
   }
 
@@ -105,7 +122,9 @@ class RecordChainTest {
 
   @Test
   void the_last_record_gone_with_its_line_shows_only_in_a_copy_of_the_list() throws IOException {
-    Files.delete(keepThree().get(2));
+    Path third = keepThree().get(2);
+    Files.delete(third);
+    Files.delete(page(third));
     cutLine(3);
     // Nothing left in the folder speaks of it; that is what a copy of the list is for.
     assertThat(records().faults()).isEmpty();
@@ -114,7 +133,9 @@ class RecordChainTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2})
   void an_earlier_record_gone_with_its_line_is_missed_by_the_next(int number) throws IOException {
-    Files.delete(keepThree().get(number - 1));
+    Path gone = keepThree().get(number - 1);
+    Files.delete(gone);
+    Files.delete(page(gone));
     cutLine(number);
     assertThat(records().faults())
         .containsExactly(
@@ -217,6 +238,7 @@ class RecordChainTest {
             + COPY;
     assertThat(records().faults()).containsExactly(lost);
     Files.delete(files.get(1));
+    Files.delete(page(files.get(1)));
     assertThat(records().faults())
         .containsExactly(
             lost,
@@ -305,7 +327,10 @@ class RecordChainTest {
     keepThree();
     KeptRecord wrong = records().kept().get(1);
     Correction correction = new Correction(2, wrong.name(), wrong.hash(), "weighed in pounds");
-    workspace().saveRecord(of(boat, 4), number -> List.of(), Optional.of(correction));
+    workspace()
+        .keep(
+            NewRecord.of(of(boat, 4), (number, corrects) -> List.of())
+                .correcting(Optional.of(correction)));
     BoatRecords records = records();
     assertThat(records.kept().get(3).corrects()).contains(correction);
     assertThat(records.correctionOf(records.kept().get(1))).contains(records.kept().get(3));
@@ -326,6 +351,10 @@ class RecordChainTest {
     }
     assertThat(records().kept()).hasSize(8);
     assertThat(records().faults()).isEmpty();
+  }
+
+  private static Path page(Path record) {
+    return record.resolveSibling(record.getFileName().toString().replace(".json", ".txt"));
   }
 
   private static String changed(int number, String file) {

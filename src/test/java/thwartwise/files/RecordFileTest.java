@@ -7,18 +7,22 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.record.ChainLink;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.PaperHash;
 import thwartwise.record.SampleRecords;
 
 class RecordFileTest {
   private static final Correction CORRECTION =
       new Correction(
           2, "2026-06-13T080000-0123abcd", "b".repeat(64), "the scales were set to pounds");
+
+  private static final List<PaperHash> PAPERS = List.of(new PaperHash("-card.pdf", "c".repeat(64)));
 
   private final Boat boat = BoatFile.parse(WrongBoats.goodFile(), "soup.json");
   private final InspectionRecord inspection = SampleRecords.of(boat, SampleRecords.report());
@@ -39,7 +43,7 @@ class RecordFileTest {
   void a_record_holds_the_whole_boat_file_and_the_whole_report() {
     assertThat(json)
         .contains(
-            "\"format\": \"thwartwise/record/2\"",
+            "\"format\": \"thwartwise/record/3\"",
             "\"date\": \"2026-06-14T09:05:07+02:00\"",
             "\"format\": \"thwartwise/boat/1\"",
             "\"format\": \"thwartwise/report/1\"");
@@ -63,13 +67,14 @@ class RecordFileTest {
 
   @Test
   void a_record_says_its_place_its_own_hash_and_that_of_the_one_before() {
-    ChainLink link = new ChainLink(3, Optional.of("a".repeat(64)), Optional.of(CORRECTION));
+    ChainLink link =
+        new ChainLink(3, Optional.of("a".repeat(64)), Optional.of(CORRECTION), Optional.of(PAPERS));
     String third = RecordFile.write(inspection, link);
     assertThat(RecordFile.content(third, Spot.whole("r.json")).link()).contains(link);
-    assertThat(third.lines().limit(10))
+    assertThat(third.lines().limit(16))
         .containsExactly(
             "{",
-            "  \"format\": \"thwartwise/record/2\",",
+            "  \"format\": \"thwartwise/record/3\",",
             "  \"hash\": \"" + SealedText.of(bytes(third)).hash() + "\",",
             "  \"number\": 3,",
             "  \"previous\": \"" + "a".repeat(64) + "\",",
@@ -77,7 +82,13 @@ class RecordFileTest {
             "    \"number\": 2,",
             "    \"record\": \"2026-06-13T080000-0123abcd\",",
             "    \"hash\": \"" + "b".repeat(64) + "\",",
-            "    \"because\": \"the scales were set to pounds\"");
+            "    \"because\": \"the scales were set to pounds\"",
+            "  },",
+            "  \"papers\": [",
+            "    {",
+            "      \"ending\": \"-card.pdf\",",
+            "      \"hash\": \"" + "c".repeat(64) + "\"",
+            "    }");
   }
 
   @Test
@@ -104,11 +115,35 @@ class RecordFileTest {
   }
 
   @Test
-  void a_record_of_a_newer_format_is_refused_in_one_line() {
-    assertThatThrownBy(() -> RecordFile.parse(json.replace("record/2", "record/3"), "r.json"))
+  void a_record_from_before_pages_were_vouched_for_still_reads_and_is_written_as_it_was()
+      throws IOException {
+    RecordFile.Content old = RecordFile.content(OldRecord.beforePapers(), Spot.whole("old.json"));
+    assertThat(old.link().orElseThrow().papers()).isEmpty();
+    assertThat(old.inspection()).isEqualTo(RecordFile.parse(json, "record.json"));
+    assertThat(SealedText.of(bytes(OldRecord.beforePapers())).stated())
+        .contains(SealedText.of(bytes(OldRecord.beforePapers())).hash());
+    assertThat(RecordFile.write(old.inspection(), old.link().orElseThrow()))
+        .isEqualTo(OldRecord.beforePapers());
+  }
+
+  @Test
+  void a_page_that_would_lead_out_of_the_folder_is_refused() {
+    String third =
+        RecordFile.write(inspection, ChainLink.FIRST.vouchingFor(PAPERS))
+            .replace("\"-card.pdf\"", "\"/../../x.pdf\"");
+    assertThatThrownBy(() -> RecordFile.parse(third, "r.json"))
         .isInstanceOf(UnusableInput.class)
         .hasMessage(
-            "r.json: this is a record file of version 3 and this program reads versions 1 to 2."
+            "r.json: page 1: \"ending\" is \"/../../x.pdf\", wanted one as in -card.pdf."
+                + " Take the record as it was written.");
+  }
+
+  @Test
+  void a_record_of_a_newer_format_is_refused_in_one_line() {
+    assertThatThrownBy(() -> RecordFile.parse(json.replace("record/3", "record/4"), "r.json"))
+        .isInstanceOf(UnusableInput.class)
+        .hasMessage(
+            "r.json: this is a record file of version 4 and this program reads versions 1 to 3."
                 + " A newer program is needed.");
   }
 
@@ -131,7 +166,7 @@ class RecordFileTest {
 
   @Test
   void an_old_record_with_the_keys_of_a_chain_is_refused() {
-    assertThatThrownBy(() -> RecordFile.parse(json.replace("record/2", "record/1"), "r.json"))
+    assertThatThrownBy(() -> RecordFile.parse(json.replace("record/3", "record/1"), "r.json"))
         .hasMessageStartingWith("r.json: the key \"hash\" is not known here; ");
   }
 

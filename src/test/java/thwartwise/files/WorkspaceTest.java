@@ -55,10 +55,12 @@ class WorkspaceTest {
     InspectionRecord inspection = SampleRecords.of(boat, SampleRecords.report());
     Path file =
         workspace()
-            .saveRecord(
-                inspection,
-                number -> List.of(Paper.text(".html", number), new Paper("-card.pdf", BYTES)),
-                Optional.empty());
+            .keep(
+                NewRecord.of(
+                    inspection,
+                    (number, corrects) ->
+                        List.of(Paper.text(".html", number), new Paper("-card.pdf", BYTES))))
+            .file();
     String name = file.toString().replaceFirst("\\.json$", "");
     assertThat(Path.of(name + ".html")).hasContent(Path.of(name).getFileName().toString());
     assertThat(Path.of(name + "-card.pdf")).hasBinaryContent(BYTES);

@@ -124,6 +124,7 @@ class BrowserTest {
         "hash",
         true,
         true,
+        true,
         Optional.empty(),
         record);
   }

@@ -245,6 +245,7 @@ class ComparePageTest {
         "hash",
         intact,
         true,
+        true,
         Optional.empty(),
         inspection);
   }

@@ -2,6 +2,7 @@ package thwartwise.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.springframework.shell.core.command.CommandExecutionException;
 import thwartwise.boat.UnusableBoat;
@@ -30,8 +31,30 @@ class FailureTest {
 
   @Test
   void our_own_fault_without_a_word_is_said_in_one_line() {
+    assertThat(Failure.of(new IllegalStateException()).line())
+        .isEqualTo(
+            "Something went wrong inside thwartwise: IllegalStateException; no record was written. Please report this with the boat file.");
+  }
+
+  @Test
+  void too_little_memory_says_how_to_give_more() {
+    assertThat(Failure.of(new OutOfMemoryError("Java heap space")).line())
+        .isEqualTo(
+            "There is not enough memory for this boat; no record was written. Give Java more, as in"
+                + " java -Xmx4g -jar thwartwise.jar, or give the boat fewer stations and places.");
+  }
+
+  @Test
+  void too_many_parts_are_called_so() {
     assertThat(Failure.of(new StackOverflowError()).line())
         .isEqualTo(
-            "Something went wrong inside thwartwise: StackOverflowError; no record was written. Please report this with the boat file.");
+            "This boat has too many parts to be worked out; no record was written. Give the boat"
+                + " file fewer places, chambers or pieces of kit.");
+  }
+
+  @Test
+  void work_given_up_is_no_fault() {
+    assertThat(Failure.of(new CancellationException()).line())
+        .isEqualTo("Stopped. Nothing was written.");
   }
 }

@@ -64,7 +64,7 @@ class InspectCommandTest {
 
   @Test
   void the_page_is_printed_as_it_is_kept_and_the_record_is_named() throws IOException {
-    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+    TestShell shell = TestShell.withAllPapers((b, r, d) -> GOOD);
 
     shell.run("inspect", "--boat", boat, "--folder", folder);
 
@@ -89,7 +89,7 @@ class InspectCommandTest {
 
   @Test
   void the_pages_say_which_record_they_lie_beside_and_none_is_half_written() throws IOException {
-    TestShell shell = TestShell.whoseInspection((b, r, d) -> GOOD);
+    TestShell shell = TestShell.withAllPapers((b, r, d) -> GOOD);
 
     shell.run("inspect", "--boat", boat, "--folder", folder);
 

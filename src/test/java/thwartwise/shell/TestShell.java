@@ -9,11 +9,18 @@ import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
 import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.inspection.Inspection;
+import thwartwise.record.Correction;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
+import thwartwise.report.CardPage;
+import thwartwise.report.RecordPapers;
+import thwartwise.report.TextPage;
 
 /** The whole shell in memory, with a clock that stands and answers typed beforehand. */
 final class TestShell {
@@ -30,8 +37,8 @@ final class TestShell {
   private final CommandRunner atPrompt;
   private Runnable beforeAnswer = () -> {};
 
-  private TestShell(Inspector.Run inspection) {
-    var context = ShellBeans.commands(() -> inspector(inspection));
+  private TestShell(Inspector.Run inspection, Inspector.Papers papers) {
+    var context = ShellBeans.commands(() -> inspector(inspection, papers));
     var parser = context.getBean(WordsParser.class);
     var registry = context.getBean(CommandRegistry.class);
     var results = new PrintWriter(out);
@@ -39,16 +46,29 @@ final class TestShell {
     this.atPrompt = new CommandRunner(parser, registry, results, results, lines());
   }
 
-  private static Inspector inspector(Inspector.Run inspection) {
-    return new Inspector(inspection, NOON, new ProgramVersion("0.0.1-test"));
+  private static Inspector inspector(Inspector.Run inspection, Inspector.Papers papers) {
+    return new Inspector(inspection, papers, NOON, new ProgramVersion("0.0.1-test"));
+  }
+
+  /** Without the PDFs and the pictures, which have tests of their own and take the longest. */
+  private static List<Paper> papers(
+      InspectionRecord inspection, String number, Optional<Correction> corrects) {
+    return List.of(
+        Paper.text(RecordPapers.TEXT, TextPage.of(inspection, number, corrects)),
+        Paper.text(RecordPapers.CARD + RecordPapers.TEXT, CardPage.text(inspection, number)));
   }
 
   static TestShell open() {
-    return new TestShell(Inspection::of);
+    return new TestShell(Inspection::of, TestShell::papers);
   }
 
   static TestShell whoseInspection(Inspector.Run inspection) {
-    return new TestShell(inspection);
+    return new TestShell(inspection, TestShell::papers);
+  }
+
+  /** The same with every page that the program makes. */
+  static TestShell withAllPapers(Inspector.Run inspection) {
+    return new TestShell(inspection, RecordPapers::of);
   }
 
   /** Lines for whoever asks; when they run out, the input has ended. */

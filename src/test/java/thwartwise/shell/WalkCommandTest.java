@@ -2,9 +2,12 @@ package thwartwise.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -186,7 +189,7 @@ class WalkCommandTest {
   }
 
   @Test
-  void our_own_fault_leaves_the_boat_file_and_the_answers() {
+  void our_own_fault_leaves_the_answers_and_nothing_else() {
     TestShell shell =
         TestShell.whoseInspection(
             (b, r, d) -> {
@@ -197,9 +200,71 @@ class WalkCommandTest {
 
     assertThat(shell.err())
         .startsWith("Something went wrong inside thwartwise: IllegalStateException (no root);");
-    assertThat(workspace().boatPath("Bath Mat")).exists();
+    assertThat(workspace().boatPath("Bath Mat")).doesNotExist();
     assertThat(answersOnDisk()).isEqualTo(SHEET.turns().size());
     assertThat(folder.resolve("records")).doesNotExist();
+  }
+
+  @Test
+  void work_given_up_leaves_the_boat_file_and_the_answers_as_they_were() throws IOException {
+    walk(shell().typing(SHEET.lines()));
+    Path file = workspace().boatPath("Bath Mat");
+    Files.writeString(file, "as it was");
+    TestShell shell =
+        TestShell.whoseInspection(
+            (b, r, d) -> {
+              throw new CancellationException();
+            });
+
+    assertThat(walk(shell.typing(SHEET.lines()))).isEqualTo(2);
+
+    assertThat(shell.out())
+        .endsWith(
+            """
+            Stopped. Nothing was written, and your answers are kept.
+            Type walk again with the same --folder to go on.
+            """);
+    assertThat(file).hasContent("as it was");
+    assertThat(answersOnDisk()).isEqualTo(SHEET.turns().size());
+    assertThat(workspace().records().of("Bath Mat").kept()).hasSize(1);
+  }
+
+  @Test
+  void a_damaged_draft_is_told_once_and_put_aside() throws IOException {
+    Path damaged = folder.resolve("drafts/walk-2026-05-01-090000.json");
+    Files.createDirectories(damaged.getParent());
+    Files.writeString(damaged, "{");
+    TestShell shell = shell();
+
+    walk(shell.typing("stop"));
+
+    assertThat(shell.out())
+        .startsWith(
+            damaged
+                + ": line 1, column 2: the text ends too early. Close the open quote or bracket,"
+                + " or copy it again. The walk in it was put aside as"
+                + " walk-2026-05-01-090000.json.damaged; a text editor still shows its answers.\n");
+    assertThat(folder.resolve("drafts/walk-2026-05-01-090000.json.damaged")).hasContent("{");
+    TestShell again = shell();
+    walk(again.typing("stop"));
+    assertThat(again.out()).doesNotContain("put aside");
+  }
+
+  @Test
+  void a_draft_of_a_newer_program_is_told_and_left_to_it() throws IOException {
+    Path newer = folder.resolve("drafts/walk-2026-05-01-090000.json");
+    Files.createDirectories(newer.getParent());
+    Files.writeString(newer, "{ \"format\": \"thwartwise/draft/2\" }");
+    TestShell shell = shell();
+
+    walk(shell.typing("stop"));
+
+    assertThat(shell.out())
+        .startsWith(
+            newer
+                + ": this is a draft file of version 2 and this program reads version 1."
+                + " A newer program is needed.\n");
+    assertThat(newer).exists();
   }
 
   @Test
