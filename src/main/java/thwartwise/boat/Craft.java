@@ -19,6 +19,9 @@ public final class Craft {
   /** Two chambers that share more than this are drawn over each other; less is the tape's doing. */
   private static final double OVERLAP = 0.0005;
 
+  /** Cut out of the two halves of one hull, twins hold the same to this share. */
+  private static final double ALIKE = 1e-6;
+
   private final Boat boat;
   private final HullForm form;
   private final List<Space> spaces;
@@ -37,7 +40,7 @@ public final class Craft {
         .filter(Opening::floodsTheBoat)
         .forEach(o -> o.ends().forEach(end -> points.add(new FloodPoint(o.name(), end))));
     this.edges = List.copyOf(points);
-    this.symmetric = symmetric(boat);
+    this.symmetric = symmetric(boat) && spaces.stream().allMatch(this::hasItsLike);
   }
 
   /**
@@ -170,6 +173,16 @@ public final class Craft {
   public Vector3 slid(Kit kit, double side) {
     return (side > 0 ? slidToPort : slidToStarboard)
         .computeIfAbsent(kit, k -> new KitSlide(this, k).toward(side));
+  }
+
+  /** Of two twins one may be tight and the other not. */
+  private boolean hasItsLike(Space space) {
+    return spaces.stream()
+        .filter(other -> other.chamber().equals(space.chamber()))
+        .allMatch(
+            other ->
+                Counting.holdsWaterBack(other.part()) == Counting.holdsWaterBack(space.part())
+                    && Math.abs(other.counting().share() - space.counting().share()) < ALIKE);
   }
 
   /** The same craft as it would be if every claimed chamber passed its test. */

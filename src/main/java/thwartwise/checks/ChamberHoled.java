@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import thwartwise.afloat.Lift;
 import thwartwise.afloat.Pool;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Counting;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
@@ -31,12 +32,20 @@ public record ChamberHoled(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     Heeled heeled = new Heeled(rules);
     return trial.craft().boat().chambers().stream()
-        .filter(c -> mayHoldWater(c, trial.craft().boat().kit()))
-        .flatMap(c -> heeled.readings(act(c), ways(trial, c)).stream())
+        .map(c -> spaces(trial, c))
+        .filter(spaces -> !spaces.isEmpty())
+        .flatMap(s -> heeled.readings(act(s.get(0).chamber()), ways(trial, s)).stream())
         .toList();
   }
 
-  private static boolean mayHoldWater(Chamber chamber, List<Kit> kit) {
+  private static List<Space> spaces(Trial trial, Chamber chamber) {
+    return trial.craft().spaces().stream()
+        .filter(s -> s.chamber().equals(chamber))
+        .filter(s -> mayHoldWater(s.part(), trial.craft().boat().kit()))
+        .toList();
+  }
+
+  private static boolean mayHoldWater(ChamberPart chamber, List<Kit> kit) {
     return chamber.filling() instanceof Filling.Air air
         && air.seal() != Seal.OPEN
         && Counting.ventedFor(chamber, kit).isEmpty();
@@ -47,9 +56,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
   }
 
   // Of a pair in a boat that is alike on both sides, one tells all.
-  private List<Trial> ways(Trial trial, Chamber chamber) {
-    List<Space> spaces =
-        trial.craft().spaces().stream().filter(s -> s.chamber().equals(chamber)).toList();
+  private List<Trial> ways(Trial trial, List<Space> spaces) {
     return (trial.isAlikeOnBothSides() ? spaces.subList(0, 1) : spaces)
         .stream().flatMap(s -> ways(trial, s).stream()).toList();
   }

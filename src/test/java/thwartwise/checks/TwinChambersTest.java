@@ -91,6 +91,14 @@ class TwinChambersTest {
   }
 
   @Test
+  void a_boat_with_one_side_tested_is_not_the_same_on_both_sides() {
+    assertThat(swamped(seats(SEAT, proven(), Optional.empty())).craft().isSymmetric()).isTrue();
+    assertThat(swamped(seats(SEAT, proven(), Optional.of(claimed()))).craft().isSymmetric())
+        .isFalse();
+    assertThat(swamped(poured(0.09, Optional.of(0.1))).craft().isSymmetric()).isFalse();
+  }
+
+  @Test
   void a_twin_tested_too_long_ago_counts_for_nothing_by_itself() {
     Filling old = air(Seal.PROVEN, BoxBoat.TODAY.minusMonths(13));
     assertThat(lift(seats(SEAT, proven(), Optional.of(old)))).isCloseTo(20, within(0.01));
