@@ -36,6 +36,7 @@ class ArchitectureTest {
           "record",
           "inspection",
           "remedy",
+          "plausibility",
           "checks",
           "rules",
           "checklist",
@@ -56,9 +57,12 @@ class ArchitectureTest {
           Map.entry("remedy", Set.of("boat", "geometry", "measure")),
           Map.entry("checks", Set.of("rules", "afloat", "boat", "geometry", "measure")),
           Map.entry(
+              "plausibility", Set.of("checks", "rules", "afloat", "boat", "geometry", "measure")),
+          Map.entry(
               "inspection",
               Set.of(
                   "remedy",
+                  "plausibility",
                   "checks",
                   "rules",
                   "checklist",
@@ -73,7 +77,15 @@ class ArchitectureTest {
           Map.entry("report", below("report")),
           Map.entry(
               "walk",
-              Set.of("inspection", "rules", "checklist", "afloat", "boat", "geometry", "measure")),
+              Set.of(
+                  "inspection",
+                  "plausibility",
+                  "rules",
+                  "checklist",
+                  "afloat",
+                  "boat",
+                  "geometry",
+                  "measure")),
           Map.entry("shell", below("shell")));
 
   /** Plain Java: the pictures, and everything from the inspection down. */

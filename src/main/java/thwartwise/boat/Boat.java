@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  * @param waters where it will be used
  * @param measuredBy who held the tape
  * @param assumptions what was taken for granted because nobody measured it, in words
+ * @param kept measurements that look wrong and were kept with a reason
  */
 public record Boat(
     String name,
@@ -27,7 +28,8 @@ public record Boat(
     Optional<Double> bailer,
     Waters waters,
     Optional<String> measuredBy,
-    List<String> assumptions) {
+    List<String> assumptions,
+    List<Kept> kept) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -37,6 +39,41 @@ public record Boat(
     aboard = List.copyOf(aboard);
     cleats = List.copyOf(cleats);
     assumptions = List.copyOf(assumptions);
+    kept = List.copyOf(kept);
+  }
+
+  /** A boat of which nothing that looks wrong was kept. */
+  public Boat(
+      String name,
+      Water water,
+      HullMeasurements hull,
+      List<Opening> openings,
+      List<Chamber> chambers,
+      List<Place> places,
+      List<Kit> kit,
+      List<Person> aboard,
+      Propulsion propulsion,
+      List<Cleat> cleats,
+      Optional<Double> bailer,
+      Waters waters,
+      Optional<String> measuredBy,
+      List<String> assumptions) {
+    this(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        assumptions,
+        List.of());
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
@@ -137,7 +174,28 @@ public record Boat(
         bailer,
         newWaters,
         measuredBy,
-        newAssumptions);
+        newAssumptions,
+        kept);
+  }
+
+  /** The same, with these measurements kept although they look wrong. */
+  public Boat keeping(List<Kept> doubted) {
+    return new Boat(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        assumptions,
+        doubted);
   }
 
   public double kitMass() {

@@ -36,11 +36,41 @@ final class Whereabouts {
 
   static void check(Boat boat, HullForm form) {
     Whereabouts bounds = new Whereabouts(form);
+    bounds.floor(boat.hull().floor());
+    boat.hull().decked().forEach(bounds::deck);
     boat.places().forEach(p -> bounds.place(p, boat.hull().floor()));
     boat.openings().forEach(bounds::opening);
     boat.kit().forEach(bounds::kit);
     boat.cleats().forEach(bounds::cleat);
     boat.aboard().forEach(p -> bounds.person(p, boat.places()));
+  }
+
+  /** Before the places: whoever sits, sits above it. */
+  private void floor(double floor) {
+    if (!(floor <= top)) {
+      throw new UnusableBoat(
+          String.format(
+              Locale.ROOT,
+              "Hull: the floor is %.2f m up, above the highest point of the rail (%.2f m). Measure"
+                  + " it from the lowest point of the bottom up to what people stand on, in metres.",
+              floor,
+              top));
+    }
+  }
+
+  private void deck(Span deck) {
+    Span near = new Span(length.from() - TAPE * 5, length.to() + TAPE * 5);
+    if (!(near.contains(deck.from()) && near.contains(deck.to()))) {
+      throw new UnusableBoat(
+          String.format(
+              Locale.ROOT,
+              "Hull: the deck from %.2f to %.2f m reaches beyond the boat, which lies between %.2f"
+                  + " and %.2f m. Measure both ends of it from the aft end, in metres.",
+              deck.from(),
+              deck.to(),
+              length.from(),
+              length.to()));
+    }
   }
 
   private void place(Place place, double floor) {
@@ -79,6 +109,13 @@ final class Whereabouts {
     String name = "Opening \"" + opening.name() + "\"";
     Span near = new Span(length.from() - TAPE * 5, length.to() + TAPE * 5);
     within(name, "x", opening.middle().x(), near, "Measure it from the aft end, in metres");
+    double out = halfBeam + TAPE;
+    within(
+        name,
+        "y",
+        opening.middle().y(),
+        new Span(-out, out),
+        "Measure it from the middle line, in metres");
     within(
         name,
         "z",

@@ -5,7 +5,8 @@ import java.math.RoundingMode;
 
 /**
  * The unit in which a finding is shown; the value inside is always SI (metre, kilogram, radian,
- * cubic metre, newton, watt, second, radian per metre); a share is a fraction of one.
+ * cubic metre, newton, watt, second, radian per metre, kilogram per cubic metre); a share is a
+ * fraction of one.
  */
 public enum Unit {
   METRE("m", "m", 2, 1),
@@ -18,7 +19,8 @@ public enum Unit {
   MINUTE("min", "minutes", 0, 1 / 60.0),
   MILLIMETRE("mm", "mm", 0, 1000),
   PERCENT("%", "%", 0, 100),
-  DEGREE_PER_METRE("deg/m", "degrees a metre", 1, 180 / Math.PI);
+  DEGREE_PER_METRE("deg/m", "degrees a metre", 1, 180 / Math.PI),
+  KILOGRAM_PER_CUBIC_METRE("kg/m3", "kg per cubic metre", 0, 1);
 
   // A limit such as 0.15 is not exact in binary; without this it would round to 0.14.
   private static final double BINARY = 1e-9;

@@ -28,7 +28,8 @@ final class BoatFields {
     "propulsion",
     Heights.KEY,
     "measuredBy",
-    "assumed"
+    "assumed",
+    "kept"
   };
   private static final Choice<Water> WATERS = Choice.of(Water::word, Water.values());
   private static final String NAME = "Write the name of the boat.";
@@ -89,7 +90,11 @@ final class BoatFields {
                 .map(WatersFields::read)
                 .orElse(Waters.NOT_STATED),
             fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
-            assumed(fields, hullFields, hull));
+            assumed(fields, hullFields, hull),
+            fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
+                .map(KeptFields::read)
+                .toList());
+    CountRules.check(spot, boat);
     NameRules.check(spot, boat);
     return boat;
   }

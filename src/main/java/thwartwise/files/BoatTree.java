@@ -35,6 +35,9 @@ final class BoatTree {
     if (!assumed.isEmpty()) {
       node.set("assumed", ReportTree.texts(assumed));
     }
+    if (!boat.kept().isEmpty()) {
+      list(node, "kept", boat.kept(), KeptFields::write);
+    }
     return node;
   }
 

@@ -62,9 +62,12 @@ final class AdviceSearch {
     }
   }
 
-  /** A boat outside what is worked out here gets no advice: none would bring it inside. */
+  /**
+   * A boat outside what is worked out here gets no advice: none would bring it inside. Neither does
+   * one that was hardly measured right: what is found for it is found for another boat.
+   */
   static Advice of(Inspection today) {
-    return today.notCovered().isEmpty() ? new AdviceSearch(today).advice() : Advice.NONE;
+    return today.nothingBecause().isEmpty() ? new AdviceSearch(today).advice() : Advice.NONE;
   }
 
   private Advice advice() {

@@ -57,7 +57,7 @@ public final class CrewSeating {
     if (members.stream().map(Member::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
-    List<String> outside = applied.notCovered();
+    List<String> outside = applied.nothingBecause();
     if (!outside.isEmpty()) {
       return CrewAnswer.nobody(members, outside);
     }

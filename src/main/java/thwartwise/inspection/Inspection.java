@@ -56,7 +56,7 @@ public final class Inspection {
     this.limits = new Limits(judge, rules, applied.caps());
     this.recommendation = Once.of(() -> applied.recommendation(limits));
     this.amounts = Once.of(() -> applied.amounts(limits));
-    this.limit = Once.of(() -> atLimit(limits.crew(recommendation().people())));
+    this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
     this.limiting = Once.of(this::askWhatLimits);
   }
@@ -89,7 +89,7 @@ public final class Inspection {
     this.recommendation = recommendation;
     this.amounts = same.amounts;
     this.limiting = same.limiting;
-    this.limit = Once.of(() -> atLimit(limits.crew(recommendation().people())));
+    this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
   }
 
@@ -151,8 +151,8 @@ public final class Inspection {
     return limits;
   }
 
-  List<String> notCovered() {
-    return applied.notCovered();
+  List<String> nothingBecause() {
+    return applied.nothingBecause();
   }
 
   Recommendation recommendation() {
@@ -222,6 +222,12 @@ public final class Inspection {
     return Trial.of(craft, people, "as loaded: " + who);
   }
 
+  private Limits.Crew crewAtLimit() {
+    return applied.isImplausible()
+        ? new Limits.Crew(0, 0, List.of())
+        : limits.crew(recommendation().people());
+  }
+
   /** The recommended crew in the allowed seating that comes nearest to a limit. */
   private Trial atLimit(Limits.Crew crew) {
     Seating worst =
@@ -262,7 +268,7 @@ public final class Inspection {
     Trial crewed = loaded.people().isEmpty() ? limit.get() : loaded;
     all.addAll(of(crewed, checks(Role.INFORMATION)));
     all.addAll(MeasuredLitres.findings(craft));
-    all.addAll(Plausibility.findings(loaded.loading()));
+    applied.plausibility().forEach(p -> all.add(p.finding()));
     return all;
   }
 

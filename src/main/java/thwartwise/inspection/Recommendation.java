@@ -46,6 +46,17 @@ public record Recommendation(
     reasons = List.copyOf(reasons);
   }
 
+  /** Nothing is recommended and nothing was looked for. */
+  static Recommendation withheld(double adult, List<String> reasons) {
+    return new Recommendation(
+        0, 0, 0, 0, adult, 0, 0, 0, "", List.of(), List.of(), List.of(), true, reasons);
+  }
+
+  /** Whether it was looked for what the boat carries, if only to be withheld. */
+  public boolean wasSearched() {
+    return !withheld || !governedBy.isBlank() || !nextPersonBreaks.isEmpty();
+  }
+
   /** The same with nothing in it above another answer for the same boat; nothing if that is. */
   Recommendation notAbove(Recommendation other) {
     if (withheld || other.withheld) {

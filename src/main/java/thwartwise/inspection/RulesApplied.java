@@ -12,6 +12,8 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.plausibility.Plausibility;
+import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
 import thwartwise.rules.NotCovered;
@@ -28,6 +30,7 @@ final class RulesApplied {
   private final RuleBook book;
   private final RuleSet inForce;
   private final List<CapacityFigure> caps;
+  private final List<PlausibilityFinding> plausibility;
 
   RulesApplied(Craft craft, RuleBook book) {
     this.craft = craft;
@@ -36,6 +39,7 @@ final class RulesApplied {
         new RuleBook(UnderWaters.tightened(book.own(), craft.boat().waters()), book.others());
     this.inForce = this.book.inForce(craft);
     this.caps = this.book.figures(craft);
+    this.plausibility = Plausibility.of(craft, book.own());
   }
 
   /** Our own limits, tightened by the sets that apply and take part. */
@@ -55,11 +59,32 @@ final class RulesApplied {
     return all;
   }
 
-  /** Why nothing is recommended, each a sentence; none when boat and waters are covered. */
-  List<String> notCovered() {
+  /** Whether what was measured looks like a boat. */
+  List<PlausibilityFinding> plausibility() {
+    return plausibility;
+  }
+
+  /**
+   * Why nothing is recommended, each a sentence; none when boat and waters are covered and nothing
+   * that was measured looks wrong.
+   */
+  List<String> nothingBecause() {
+    return Stream.concat(implausible().stream(), notCovered().stream()).toList();
+  }
+
+  private List<String> implausible() {
+    return Plausibility.reasons(plausibility);
+  }
+
+  private List<String> notCovered() {
     return Stream.concat(
             book.notCovered(craft).stream(), NotCovered.reasons(craft, book.own()).stream())
         .toList();
+  }
+
+  /** Whether some measurement looks so wrong that it is another boat's figures that come out. */
+  boolean isImplausible() {
+    return !implausible().isEmpty();
   }
 
   /**
@@ -68,6 +93,9 @@ final class RulesApplied {
    * left.
    */
   Recommendation recommendation(Limits limits) {
+    if (isImplausible()) {
+      return Recommendation.withheld(inForce.value("design-person"), nothingBecause());
+    }
     Recommendation answer = limits.recommendation(notCovered());
     for (RuleSet laxer : laxer()) {
       answer =
@@ -77,9 +105,9 @@ final class RulesApplied {
     return answer;
   }
 
-  /** The figures of the recommendation alone; nothing where boat or waters are not covered. */
+  /** The figures of the recommendation alone; nothing where nothing is recommended. */
   Amounts amounts(Limits limits) {
-    if (!notCovered().isEmpty()) {
+    if (!nothingBecause().isEmpty()) {
       return Amounts.NOTHING;
     }
     Amounts answer = limits.amounts();

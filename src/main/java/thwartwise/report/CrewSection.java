@@ -19,8 +19,10 @@ final class CrewSection {
       page.paragraph(kilograms(crew)).paragraph(heads(crew)).paragraph(mostHeads(crew));
       SeatingWords.write(page, inspection.boat().places(), crew);
     }
-    page.gap().paragraph(staysUp(crew));
-    next(page, crew);
+    if (crew.wasSearched()) {
+      page.gap().paragraph(staysUp(crew));
+      next(page, crew);
+    }
   }
 
   private static String[] kilograms(Recommendation crew) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -11,6 +12,12 @@ import thwartwise.geometry.Vector3;
 /** A boat like a shoe box, whose every number can be worked on paper; for tests. */
 public final class BoxBoat {
   public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+  /** A box fills its block, and a shell that only weighs is of no known stuff. */
+  private static final List<Kept> BOX =
+      Stream.of("block", "hull-mass", "density", "proportions")
+          .map(about -> new Kept(about, "a box, for tests"))
+          .toList();
 
   private final double length;
   private final double beam;
@@ -156,18 +163,19 @@ public final class BoxBoat {
     List<Station> stations =
         List.of(station("aft", 0), station("middle", length / 2), station("fore", length));
     return new Boat(
-        "shoe box",
-        water,
-        new HullMeasurements(
-            mass, centre, Optional.empty(), density, thickness, floor, stations, decked),
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        Optional.empty(),
-        List.of());
+            "shoe box",
+            water,
+            new HullMeasurements(
+                mass, centre, Optional.empty(), density, thickness, floor, stations, decked),
+            openings,
+            chambers,
+            places,
+            kit,
+            aboard,
+            propulsion,
+            Optional.empty(),
+            List.of())
+        .keeping(BOX);
   }
 
   public Craft craft() {

@@ -20,12 +20,12 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /** Plain invented boats of the kinds this program is for, with proven buoyancy. */
-final class PlainHulls {
-  static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+public final class PlainHulls {
+  public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
   private PlainHulls() {}
 
-  static Boat pram() {
+  public static Boat pram() {
     double l = 2.4;
     return boat(
         "pram",
@@ -38,7 +38,7 @@ final class PlainHulls {
         List.of(new Place("middle thwart", 1.1, 0.22, 0.35, 1)));
   }
 
-  static Boat skiff() {
+  public static Boat skiff() {
     return boat(
         "skiff",
         55,
@@ -53,7 +53,7 @@ final class PlainHulls {
             new Place("bow seat", 2.6, 0.28, 0.25, 1)));
   }
 
-  static Boat punt() {
+  public static Boat punt() {
     return boat(
         "punt",
         85,
@@ -69,7 +69,7 @@ final class PlainHulls {
             new Place("fore thwart", 3.3, 0.28, 0.45, 2)));
   }
 
-  static Boat canoe() {
+  public static Boat canoe() {
     return boat(
         "canoe",
         32,
@@ -89,7 +89,7 @@ final class PlainHulls {
    * The same canoe, knelt in from low thwarts, with foam under the gunwales amidships to keep it
    * upright when swamped.
    */
-  static Boat kneltInCanoe() {
+  public static Boat kneltInCanoe() {
     Boat plain = canoe();
     List<Chamber> chambers = new ArrayList<>(plain.chambers());
     Box side = new Box(new Span(1.35, 3.25), new Span(0.30, 0.5), new Span(0.12, 0.34));
@@ -106,7 +106,7 @@ final class PlainHulls {
             new Place("bow thwart", 3.4, 0.15, 0.15, 1)));
   }
 
-  static Boat roundDinghy() {
+  public static Boat roundDinghy() {
     return boat(
         "round dinghy",
         65,
@@ -126,7 +126,7 @@ final class PlainHulls {
             new Place("bow seat", 2.3, 0.28, 0.25, 1)));
   }
 
-  static Boat dory() {
+  public static Boat dory() {
     Box side = new Box(new Span(1.75, 3.80), new Span(0.45, 0.8), new Span(0.24, 0.52));
     return boat(
         "dory",

@@ -118,6 +118,8 @@ class ComparisonTest {
             + " | Named[noun=cleat, name=ring, turn=ADDED]",
         "\"kit\": | \"bailer\": 4, \"kit\": | Stated[what=the bailer]",
         "\"kit\": | \"propulsion\": { \"kind\": \"manual\" }, \"kit\": | Stated[what=how it is driven]",
+        "\"kit\": | \"kept\": [ { \"about\": \"block\", \"reason\": \"so built\" } ], \"kit\":"
+            + " | Stated[what=what looks wrong and was kept with a reason]",
         "\"kit\": | \"waters\": { \"waves\": 0.1 }, \"kit\": | Stated[what=the waters it is used on]",
       })
   void whatever_could_move_a_figure_is_found(String there, String instead, String change) {
@@ -147,7 +149,8 @@ class ComparisonTest {
             "bailer",
             "waters",
             "measuredBy",
-            "assumptions");
+            "assumptions",
+            "kept");
     assertThat(fields(HullMeasurements.class))
         .containsExactlyInAnyOrder(
             "mass",

@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.plausibility;
 
 import java.util.List;
 import java.util.OptionalDouble;

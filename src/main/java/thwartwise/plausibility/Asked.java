@@ -1,0 +1,73 @@
+package thwartwise.plausibility;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.boat.Kept;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Span;
+
+/** What is asked of a measurement, before it is answered. */
+record Asked(String check, Unit unit, String condition) {
+  static final String MEASURED = "as measured";
+
+  /** The end of the span that is nearer, or overstepped, is the limit told. */
+  Answer between(double value, Span span, String least, String most, String remedy) {
+    boolean low = value * value < span.from() * span.to();
+    boolean met = span.contains(value);
+    return new Answer(
+        this,
+        value,
+        low ? span.from() : span.to(),
+        low,
+        met,
+        low ? least : most,
+        met ? "" : remedy);
+  }
+
+  Answer atMost(double value, double most, String source, String where, String remedy) {
+    boolean met = value <= most;
+    return new Answer(this, value, most, false, met, source, met ? where : joined(where, remedy));
+  }
+
+  Answer atLeast(double value, double least, String source, String remedy) {
+    boolean met = value >= least;
+    return new Answer(this, value, least, true, met, source, met ? "" : remedy);
+  }
+
+  private static String joined(String where, String remedy) {
+    return where.isEmpty() ? remedy : where + "; " + remedy;
+  }
+
+  /** The answer, before it is known which doubt it is and whether somebody keeps it. */
+  record Answer(
+      Asked asked,
+      double value,
+      double limit,
+      boolean atLeast,
+      boolean met,
+      String source,
+      String note) {
+
+    /** One that is not met limits the crew, to nobody, until it is kept with a reason. */
+    PlausibilityFinding about(DoubtId id, List<Kept> all) {
+      Optional<String> kept = Plausibility.kept(id, all);
+      Finding finding =
+          new Finding(
+              asked.check(),
+              met || kept.isPresent() ? Role.INFORMATION : Role.LIMITS_CREW,
+              met ? Outcome.MEETS : Outcome.FALLS_SHORT,
+              OptionalDouble.of(value),
+              limit,
+              atLeast,
+              asked.unit(),
+              source,
+              asked.condition(),
+              met ? note : kept.map(reason -> "kept: " + reason).orElse(note));
+      return new PlausibilityFinding(id, finding, kept);
+    }
+  }
+}

@@ -1,0 +1,201 @@
+package thwartwise.plausibility;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.boat.Craft;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Kept;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Material;
+import thwartwise.boat.PanelTwist;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Span;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Whether what was measured looks like a boat. A slip of the tape that closes into some hull shows
+ * in none of the checks, and every answer would be that of another boat. What cannot be worked out
+ * gives no finding.
+ */
+public final class Plausibility {
+  private final Loading loading;
+  private final Craft craft;
+  private final HullMeasurements hull;
+  private final PlausibleLimits limits;
+  private final List<PlausibilityFinding> found = new ArrayList<>();
+
+  private Plausibility(Loading loading, RuleSet rules) {
+    this.loading = loading;
+    this.craft = loading.craft();
+    this.hull = craft.boat().hull();
+    this.limits = new PlausibleLimits(rules);
+  }
+
+  /** What was found, for the boat as it is loaded. */
+  public static List<PlausibilityFinding> of(Loading loading, RuleSet rules) {
+    Plausibility looked = new Plausibility(loading, rules);
+    looked.hull();
+    looked.found.addAll(StationDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(ThingDoubts.of(looked.craft, looked.limits));
+    return List.copyOf(looked.found);
+  }
+
+  /** The same for the boat as its file loads it. */
+  public static List<PlausibilityFinding> of(Craft craft, RuleSet rules) {
+    return of(new Loading(craft, craft.aboard(), List.of(), 1), rules);
+  }
+
+  /** Why nothing is recommended, one sentence for each doubt; none when nothing is doubtful. */
+  public static List<String> reasons(List<PlausibilityFinding> findings) {
+    return findings.stream()
+        .filter(PlausibilityFinding::withholds)
+        .map(f -> reason(f.id()))
+        .toList();
+  }
+
+  private static String reason(DoubtId id) {
+    return "a measurement looks wrong: "
+        + id.words()
+        + ". Measure it again; if it is right, keep it with a reason (\"kept\", about \""
+        + id.text()
+        + "\")";
+  }
+
+  private void hull() {
+    block();
+    twist();
+    crossing();
+    proportions();
+    weight();
+    density();
+  }
+
+  private void block() {
+    double volume = loading.mass() / craft.waterDensity() - craft.form().skeg().volume();
+    OptionalDouble block = BlockCoefficient.of(craft.form().outside(), volume);
+    if (block.isPresent()) {
+      Span span = new Span(limits.value("block-least"), limits.value("block-most"));
+      add(
+          Topic.BLOCK,
+          asked(
+                  "how much of its block the hull fills under water",
+                  Unit.PERCENT,
+                  "as measured; level, at its weight as loaded")
+              .between(
+                  block.getAsDouble(),
+                  span,
+                  limits.source("block-least"),
+                  limits.source("block-most"),
+                  "check the stations"));
+    }
+  }
+
+  // A mould has any shape; sheets and planks have not.
+  private void twist() {
+    if (hull.material().filter(m -> m == Material.GRP).isPresent()) {
+      return;
+    }
+    PanelTwist.greatest(hull.stations())
+        .ifPresent(
+            twist ->
+                add(
+                    Topic.PANEL_TWIST,
+                    asked("how hard a panel is twisted", Unit.DEGREE_PER_METRE)
+                        .atMost(
+                            twist.perMetre(),
+                            Math.toRadians(limits.value("panel-twist-most")),
+                            limits.source("panel-twist-most"),
+                            "most between " + twist.panel() + ", from " + twist.between(),
+                            "check these points")));
+  }
+
+  private void crossing() {
+    List<Span> crossings = craft.form().crossings();
+    if (crossings.isEmpty()) {
+      return;
+    }
+    Span first = crossings.get(0);
+    add(
+        Topic.OUTLINE,
+        asked("length over which the faired outline crosses itself", Unit.METRE)
+            .atMost(
+                crossings.stream().mapToDouble(Span::length).sum(),
+                0,
+                "no hull does (judgement)",
+                String.format(Locale.ROOT, "from x %.2f to %.2f m", first.from(), first.to()),
+                "measure another station there"));
+  }
+
+  private void proportions() {
+    double ratio = craft.form().beam() / craft.form().length();
+    addIfDoubtful(
+        Topic.PROPORTIONS,
+        asked("breadth of the hull as a share of its length", Unit.PERCENT)
+            .atMost(
+                ratio,
+                limits.breadthOverLength(),
+                limits.source("breadth-over-length-most"),
+                "",
+                "was the full breadth taped where half is asked for?"));
+  }
+
+  private void weight() {
+    double area = craft.form().shellArea();
+    Span span =
+        limits.hullMass(area, hull.thickness(), hull.density(), hull.material().isPresent());
+    String remedy =
+        String.format(
+            Locale.ROOT,
+            "weigh it again or check the thickness: %.1f m2 of skin come to %.0f kg",
+            area,
+            area * hull.thickness() * hull.density());
+    add(
+        Topic.HULL_MASS,
+        asked("weight of the bare hull against that of its skin", Unit.KILOGRAM)
+            .between(
+                hull.mass(),
+                span,
+                limits.source("hull-mass-least"),
+                limits.source("hull-mass-most"),
+                remedy));
+  }
+
+  private void density() {
+    addIfDoubtful(
+        Topic.DENSITY,
+        asked("swamped density of what the hull is made of", Unit.KILOGRAM_PER_CUBIC_METRE)
+            .between(
+                hull.density(),
+                limits.density(),
+                limits.source("density-least"),
+                limits.source("density-most"),
+                "weigh a soaked offcut, or name the material"));
+  }
+
+  private static Asked asked(String check, Unit unit) {
+    return asked(check, unit, Asked.MEASURED);
+  }
+
+  private static Asked asked(String check, Unit unit, String condition) {
+    return new Asked(check, unit, condition);
+  }
+
+  /** What holds for every boat is told only where it does not. */
+  private void addIfDoubtful(Topic topic, Asked.Answer answer) {
+    if (!answer.met()) {
+      add(topic, answer);
+    }
+  }
+
+  private void add(Topic topic, Asked.Answer answer) {
+    found.add(answer.about(DoubtId.of(topic), craft.boat().kept()));
+  }
+
+  /** The reason for which a doubt of this identity is kept. */
+  static Optional<String> kept(DoubtId id, List<Kept> all) {
+    return all.stream().filter(k -> k.about().equals(id.text())).map(Kept::reason).findFirst();
+  }
+}

@@ -1,0 +1,23 @@
+package thwartwise.plausibility;
+
+import java.util.Optional;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+
+/**
+ * What one look at the measurements came to.
+ *
+ * @param kept the reason for which a measurement that looks wrong was kept
+ */
+public record PlausibilityFinding(DoubtId id, Finding finding, Optional<String> kept) {
+
+  /** Whether nothing may be recommended until it is measured again or kept with a reason. */
+  public boolean withholds() {
+    return isDoubtful() && kept.isEmpty();
+  }
+
+  /** Whether it looks wrong, kept or not. */
+  public boolean isDoubtful() {
+    return finding.outcome() != Outcome.MEETS;
+  }
+}

@@ -1,0 +1,48 @@
+package thwartwise.plausibility;
+
+import thwartwise.geometry.Span;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/**
+ * What a measured boat can be, as our own rule set says it, in SI. All of it is judgement.
+ *
+ * @param rules our own set, for the sources of the limits
+ */
+public record PlausibleLimits(RuleSet rules) {
+  /**
+   * The lightest usual skin: 6 mm of soaked plywood, kg/m² (4 mm of GRP 6.4, 2 mm of metal 5.4).
+   */
+  private static final double LIGHTEST_SKIN = 4.5;
+
+  /** What a bare hull can weigh, by the area of its skin and what that is made of, kg. */
+  public Span hullMass(double area, double thickness, double density, boolean materialNamed) {
+    double skin = thickness * density;
+    // Where the stuff is only assumed to be the heaviest, the hull may still be of the lightest.
+    double light = materialNamed ? skin : Math.min(skin, LIGHTEST_SKIN);
+    return new Span(value("hull-mass-least") * area * light, value("hull-mass-most") * area * skin);
+  }
+
+  public Span density() {
+    return new Span(value("density-least"), value("density-most"));
+  }
+
+  /** Of the whole hull, both sides. */
+  public double breadthOverLength() {
+    return value("breadth-over-length-most");
+  }
+
+  public StationFairness stations() {
+    return new StationFairness(value("station-off-ratio"), value("station-off"));
+  }
+
+  double value(String name) {
+    return rules.value(name);
+  }
+
+  /** Limit and source, as they stand behind a finding. */
+  String source(String name) {
+    Limit limit = rules.limit(name);
+    return limit.cited();
+  }
+}

@@ -1,0 +1,243 @@
+package thwartwise.plausibility;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.OutOfLine.Direction;
+
+/**
+ * Which readings of which stations lie off a fair curve through the other stations. Every line of
+ * the hull is looked at by itself, each reading against the others. A false reading also draws its
+ * neighbours' curves off, so of each line only the worst is told.
+ *
+ * <p>Four stations are the fewest that say anything: of three, the middle one may lie anywhere. An
+ * end has neighbours on one side only; of it no more is said than that it is far wider than any
+ * other.
+ */
+public final class StationFairness {
+  private static final int FEWEST = 4;
+
+  /** So near to the fair value, a slip explains a reading (judgement: tape and shape). */
+  private static final double EXPLAINED = 1.2;
+
+  /** Fuller at an end than anywhere else by more than this is no boat (judgement). */
+  private static final double END_FULLER = 1.3;
+
+  /**
+   * A height below this counts as this: a bottom may turn up fast toward the stem, m (judgement).
+   */
+  private static final double NEAR_THE_BOTTOM = 0.10;
+
+  private static final Comparator<OutOfLine> WORST =
+      Comparator.comparingDouble(OutOfLine::factor)
+          .thenComparing(o -> Math.abs(o.value() - o.fair()));
+
+  private final double ratio;
+  private final double distance;
+
+  /**
+   * @param ratio a reading this many times too large or small is out of line
+   * @param distance provided that it is this far off as well, m
+   */
+  public StationFairness(double ratio, double distance) {
+    this.ratio = ratio;
+    this.distance = distance;
+  }
+
+  /** Of a whole hull, the worst of each line, ordered from aft forward. */
+  public List<OutOfLine> outOfLine(List<Station> stations) {
+    return worst(stations, true);
+  }
+
+  /** The same while stations are still being measured: the last one is no end yet. */
+  public List<OutOfLine> outOfLineSoFar(List<Station> stations) {
+    return worst(stations, false);
+  }
+
+  private List<OutOfLine> worst(List<Station> stations, boolean whole) {
+    List<OutOfLine> all = new ArrayList<>(side(stations, true, whole));
+    if (!stations.stream().allMatch(Station::isSymmetric)) {
+      all.addAll(side(stations, false, whole));
+    }
+    all.sort(Comparator.comparingInt(OutOfLine::station).thenComparingInt(OutOfLine::point));
+    return List.copyOf(all);
+  }
+
+  private List<OutOfLine> side(List<Station> stations, boolean port, boolean whole) {
+    Function<Station, List<Vector3>> points = port ? Station::port : Station::starboard;
+    int lines = stations.get(0).port().size();
+    List<OutOfLine> found = new ArrayList<>();
+    for (int k = 0; k < lines; k++) {
+      int point = k;
+      List<Vector3> line = stations.stream().map(s -> points.apply(s).get(point)).toList();
+      if (k > 0) {
+        Line breadths = new Line(line, k, port, Direction.HALF_BREADTH);
+        swapped(stations, points, k, port).or(() -> breadths.worst(whole)).ifPresent(found::add);
+      }
+      new Line(line, k, port, Direction.HEIGHT).worst(whole).ifPresent(found::add);
+    }
+    return found;
+  }
+
+  /**
+   * Two half-breadths of one station that change places against every other station and are in line
+   * once they are changed back.
+   */
+  private Optional<OutOfLine> swapped(
+      List<Station> stations, Function<Station, List<Vector3>> points, int k, boolean port) {
+    int lines = stations.get(0).port().size();
+    if (stations.size() < FEWEST || k + 1 >= lines) {
+      return Optional.empty();
+    }
+    double[] lower = read(stations, points, k, StationFairness::out);
+    double[] upper = read(stations, points, k + 1, StationFairness::out);
+    double[] x = read(stations, points, k, Vector3::x);
+    for (int i = 1; i + 1 < x.length; i++) {
+      if (lower[i] - upper[i] > distance / 2 && othersFlare(lower, upper, i)) {
+        FairRange low = FairRange.of(x, lower, i);
+        FairRange up = FairRange.of(x, upper, i);
+        if (explains(upper[i], low) && explains(lower[i], up)) {
+          return Optional.of(
+              new OutOfLine(
+                  i,
+                  k,
+                  port,
+                  Direction.HALF_BREADTH,
+                  lower[i],
+                  low.nearest(lower[i]),
+                  TapeSlip.SWAPPED,
+                  upper[i]));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean othersFlare(double[] lower, double[] upper, int but) {
+    for (int i = 0; i < lower.length; i++) {
+      if (i != but && lower[i] > upper[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static double[] read(
+      List<Station> stations,
+      Function<Station, List<Vector3>> points,
+      int k,
+      ToDoubleFunction<Vector3> of) {
+    return stations.stream().map(s -> points.apply(s).get(k)).mapToDouble(of).toArray();
+  }
+
+  private static double out(Vector3 point) {
+    return Math.abs(point.y());
+  }
+
+  private static boolean explains(double meant, FairRange fair) {
+    double nearest = fair.nearest(meant);
+    return nearest > 0
+        && meant > 0
+        && Math.max(meant, nearest) <= EXPLAINED * Math.min(meant, nearest);
+  }
+
+  /** One line of the hull in one direction. */
+  private final class Line {
+    private final double[] x;
+    private final double[] value;
+    private final int point;
+    private final boolean port;
+    private final Direction direction;
+
+    Line(List<Vector3> points, int point, boolean port, Direction direction) {
+      this(
+          points.stream().mapToDouble(Vector3::x).toArray(),
+          points.stream()
+              .mapToDouble(direction == Direction.HEIGHT ? Vector3::z : StationFairness::out)
+              .toArray(),
+          point,
+          port,
+          direction);
+    }
+
+    private Line(double[] x, double[] value, int point, boolean port, Direction direction) {
+      this.x = x;
+      this.value = value;
+      this.point = point;
+      this.port = port;
+      this.direction = direction;
+    }
+
+    /** The one that leaves the fewest others out of line once it is put right. */
+    Optional<OutOfLine> worst(boolean whole) {
+      Comparator<OutOfLine> best =
+          Comparator.<OutOfLine>comparingInt(o -> putRight(o).out(whole).size())
+              .thenComparing(o -> o.slip() == TapeSlip.UNKNOWN)
+              .thenComparing(WORST.reversed());
+      return out(whole).stream().min(best);
+    }
+
+    private Line putRight(OutOfLine out) {
+      double[] right = value.clone();
+      right[out.station()] = out.meant();
+      return new Line(x, right, point, port, direction);
+    }
+
+    private List<OutOfLine> out(boolean whole) {
+      List<OutOfLine> found = new ArrayList<>();
+      for (int i = 1; x.length >= FEWEST && i + 1 < x.length; i++) {
+        inner(i).ifPresent(found::add);
+      }
+      if (whole && direction == Direction.HALF_BREADTH) {
+        end(0).ifPresent(found::add);
+        end(x.length - 1).ifPresent(found::add);
+      }
+      return found;
+    }
+
+    private Optional<OutOfLine> inner(int i) {
+      FairRange fair = FairRange.of(x, value, i);
+      return isOut(value[i], fair) ? Optional.of(told(i, fair)) : Optional.empty();
+    }
+
+    private boolean isOut(double read, FairRange fair) {
+      if (!(fair.off(read) > distance)) {
+        return false;
+      }
+      double least = direction == Direction.HEIGHT ? NEAR_THE_BOTTOM : 0;
+      double nearest = Math.max(least, fair.nearest(read));
+      double counted = Math.max(least, read);
+      return Math.max(counted, nearest) > ratio * Math.min(counted, nearest);
+    }
+
+    private Optional<OutOfLine> end(int i) {
+      double most = 0;
+      for (int j = 0; j < value.length; j++) {
+        most = j == i ? most : Math.max(most, value[j]);
+      }
+      return value[i] > END_FULLER * most + distance
+          ? Optional.of(told(i, new FairRange(0, most)))
+          : Optional.empty();
+    }
+
+    private OutOfLine told(int i, FairRange fair) {
+      for (TapeSlip slip : TapeSlip.values()) {
+        double meant = slip.undone(value[i]);
+        if (meant != value[i] && slip.canHappenTo(direction) && explains(meant, fair)) {
+          return of(i, fair, slip, meant);
+        }
+      }
+      return of(i, fair, TapeSlip.UNKNOWN, fair.nearest(value[i]));
+    }
+
+    private OutOfLine of(int i, FairRange fair, TapeSlip slip, double meant) {
+      return new OutOfLine(
+          i, point, port, direction, value[i], fair.nearest(value[i]), slip, meant);
+    }
+  }
+}

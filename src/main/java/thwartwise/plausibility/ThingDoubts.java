@@ -1,0 +1,147 @@
+package thwartwise.plausibility;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Place;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Kit, cleats, places and openings that can hardly be where they were put or as large. What no hull
+ * of this shape can have is refused before, when the boat is built.
+ */
+final class ThingDoubts {
+  private static final Vector3 UP = Vector3.of(0, 0, 1);
+  private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
+
+  private final Craft craft;
+  private final Boat boat;
+  private final PlausibleLimits limits;
+  private final Span length;
+  private final double keel;
+  private final double top;
+  private final List<PlausibilityFinding> found = new ArrayList<>();
+
+  private ThingDoubts(Craft craft, PlausibleLimits limits) {
+    this.craft = craft;
+    this.boat = craft.boat();
+    this.limits = limits;
+    this.length = craft.form().outside().extent(AHEAD);
+    Span height = craft.form().outside().extent(UP);
+    this.top = height.to();
+    this.keel =
+        craft.form().skeg().triangleCount() == 0
+            ? height.from()
+            : Math.min(height.from(), craft.form().skeg().extent(UP).from());
+  }
+
+  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+    ThingDoubts doubts = new ThingDoubts(craft, limits);
+    doubts.boat.kit().forEach(doubts::kit);
+    doubts.boat.cleats().forEach(doubts::cleat);
+    doubts.boat.places().forEach(doubts::place);
+    doubts.boat.openings().forEach(doubts::opening);
+    return doubts.found;
+  }
+
+  private void kit(Kit kit) {
+    String subject = "kit \"" + kit.name() + "\"";
+    DoubtId id = new DoubtId(Topic.KIT, kit.name());
+    Vector3 at = kit.at();
+    if (at.z() < keel - limits.value("kit-under-keel")) {
+      add(
+          id,
+          metres(subject + ", height of its middle")
+              .atLeast(
+                  at.z(),
+                  keel,
+                  limits.source("kit-under-keel"),
+                  "that is under the keel: measure up from the lowest point of the bottom"));
+      return;
+    }
+    add(
+        id,
+        metres(subject + ", how far outside the hull")
+            .atMost(
+                outside(at, limits.value("kit-above-rail")),
+                limits.value("kit-outside"),
+                limits.source("kit-outside"),
+                "",
+                "measure again where its middle lies"));
+  }
+
+  private void cleat(Cleat cleat) {
+    add(
+        new DoubtId(Topic.CLEAT, cleat.name()),
+        metres("cleat \"" + cleat.name() + "\", how far outside the hull")
+            .atMost(
+                Math.max(outside(cleat.at(), 0), keel - cleat.at().z()),
+                limits.value("cleat-outside"),
+                limits.source("cleat-outside"),
+                "",
+                "measure again where the line is made fast"));
+  }
+
+  /**
+   * How far a point lies beyond the ends, the rail abreast of it, or a height above the rail, the
+   * greatest of these; nought inside.
+   */
+  private double outside(Vector3 at, double aboveRail) {
+    double ends = Math.max(length.from() - at.x(), at.x() - length.to());
+    double side = Math.abs(at.y()) - Math.abs(craft.form().railAt(at.x(), at.y() >= 0).y());
+    double above = at.z() - top - aboveRail;
+    return Math.max(0, Math.max(ends, Math.max(side, above)));
+  }
+
+  // The limits of a place are for the middle of a person, so half a seat lies beyond each; on one
+  // with a length people also sit in rows.
+  private void place(Place place) {
+    double each = limits.value("seat-each");
+    double room = (place.across().length() + each) * (place.along().length() + each) / each;
+    add(
+        new DoubtId(Topic.PLACE, place.name()),
+        metres("place \"" + place.name() + "\", length of seat its people take")
+            .atMost(
+                place.people() * each,
+                room,
+                limits.source("seat-each"),
+                "",
+                "fewer people sit there, or it reaches farther out"));
+  }
+
+  /** Only what is shut under way is taken to keep water out, and a large lid low down does not. */
+  private void opening(Opening opening) {
+    if (opening.closedBy().isEmpty() || opening.into().isPresent()) {
+      return;
+    }
+    double height = opening.middle().z() - keel;
+    double low = limits.value("low-opening-share") * (top - keel);
+    if (height < low) {
+      add(
+          new DoubtId(Topic.OPENING, opening.name()),
+          metres("opening \"" + opening.name() + "\", so low in the hull, its width")
+              .atMost(
+                  opening.width(),
+                  limits.value("low-opening-width"),
+                  limits.source("low-opening-width"),
+                  "",
+                  "measure its lowest edge and its width again"));
+    }
+  }
+
+  private static Asked metres(String check) {
+    return new Asked(check, Unit.METRE, Asked.MEASURED);
+  }
+
+  private void add(DoubtId id, Asked.Answer answer) {
+    if (!answer.met()) {
+      found.add(answer.about(id, boat.kept()));
+    }
+  }
+}

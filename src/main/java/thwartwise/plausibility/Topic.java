@@ -1,0 +1,48 @@
+package thwartwise.plausibility;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What can look wrong. Some topics are about one named thing, others about the whole hull. */
+public enum Topic {
+  BLOCK("block", "fullness of the hull under water", false),
+  PANEL_TWIST("panel-twist", "twist of the panels", false),
+  OUTLINE("outline", "outline between the stations", false),
+  PROPORTIONS("proportions", "breadth of the hull for its length", false),
+  STATION("station", "station", true),
+  HULL_MASS("hull-mass", "mass of the bare hull", false),
+  DENSITY("density", "swamped density of the hull", false),
+  KIT("kit", "kit", true),
+  CLEAT("cleat", "cleat", true),
+  PLACE("place", "place", true),
+  OPENING("opening", "opening", true);
+
+  private final String key;
+  private final String words;
+  private final boolean named;
+
+  Topic(String key, String words, boolean named) {
+    this.key = key;
+    this.words = words;
+    this.named = named;
+  }
+
+  /** As it stands in a file. */
+  public String key() {
+    return key;
+  }
+
+  /** As it stands in a sentence, before the name if it has one. */
+  String words() {
+    return words;
+  }
+
+  /** Whether a doubt about it names one thing of the boat. */
+  public boolean isNamed() {
+    return named;
+  }
+
+  static Optional<Topic> of(String key) {
+    return Arrays.stream(values()).filter(topic -> topic.key.equals(key)).findFirst();
+  }
+}
