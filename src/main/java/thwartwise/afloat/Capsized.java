@@ -35,19 +35,16 @@ public record Capsized(OptionalDouble effort, boolean staysUp, boolean assessed)
   private static OptionalDouble effort(Floating swamped, double side) {
     Immersion immersion = new Immersion();
     double height = swamped.extent(WaterPlane.upward(Math.PI, 0)).middle();
-    double trim = 0;
+    Optional<Settling> here = TrimBalance.at(swamped, side * Math.PI, 0, height, immersion);
     double most = 0;
-    for (int degree = 180; degree >= 0; degree -= STEP) {
-      double heel = side * Math.toRadians(degree);
-      Optional<Settling> here = TrimBalance.at(swamped, heel, trim, height, immersion);
-      if (here.isEmpty()) {
-        return OptionalDouble.empty();
-      }
-      double back = side * here.get().heelMoment;
-      most = Math.max(most, -back);
-      trim = here.get().plane.trim();
-      height = here.get().plane.height();
+    for (int degree = 180; here.isPresent() && degree > 0; degree -= STEP) {
+      most = Math.max(most, -side * here.get().heelMoment);
+      here = TrimBalance.near(here.get(), side * Math.toRadians(degree - STEP), immersion);
     }
+    if (here.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    most = Math.max(most, -side * here.get().heelMoment);
     return OptionalDouble.of(most * swamped.density() * Gravity.STANDARD);
   }
 }

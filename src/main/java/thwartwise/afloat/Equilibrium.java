@@ -27,6 +27,9 @@ public final class Equilibrium {
   /** Poses nearer than this are one. */
   private static final double SAME = Math.toRadians(0.05);
 
+  /** Where Newton's turn lands so near a balance it was nudged from, it leads back there. */
+  private static final double NEAR = NUDGE / 4;
+
   private static final double[][] NUDGES = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
 
   // A boat balanced on a knife's edge stays there when it is nudged fore and aft: soonest told.
@@ -89,9 +92,7 @@ public final class Equilibrium {
 
   /** Where the boat comes to rest when it is let go at a direction. */
   static Optional<Pose> letGo(Floating floating, Vector3 up, double height) {
-    return new Equilibrium(floating, (before, after) -> {})
-        .settle(up, height)
-        .map(rest -> rest.pose(floating));
+    return new Equilibrium(floating, (before, after) -> {}).settle(up, height).map(Settling::pose);
   }
 
   private Equilibria search(Vector3 up, double[][] nudges, Predicate<Pose> decides) {
@@ -105,7 +106,7 @@ public final class Equilibrium {
       if (end.isEmpty()) {
         return Equilibria.none(Equilibria.Ending.NOT_FOUND);
       }
-      Pose pose = end.get().pose(floating);
+      Pose pose = end.get().pose();
       add(pose, reached);
       if (decides.test(pose)) {
         break;
@@ -116,24 +117,20 @@ public final class Equilibrium {
 
   /** Lets the boat go a little to one side of a balance. */
   private Optional<Settling> afterNudge(Settling balance, double heel, double trim) {
-    Vector3 up = balance.plane.turned(heel, trim);
-    double height = balance.heightAfter(heel, trim);
-    Optional<Settling> nudged = Settling.nearly(floating, up, height, immersion);
-    if (nudged.isPresent() && comesStraightBack(balance, nudged.get())) {
-      return Optional.of(balance);
-    }
-    return settle(up, height);
+    return balance
+        .turned(heel, trim, immersion)
+        .flatMap(nudged -> settle(nudged, Optional.of(balance)));
   }
 
-  // Where the energy is a bowl at both places and Newton's turn leads from one to the other, every
-  // further step would only refine the balance already known.
-  private static boolean comesStraightBack(Settling balance, Settling nudged) {
-    if (!(balance.restoring.softest() > 0) || !(nudged.restoring.softest() > 0)) {
+  // Where the energy is a bowl at both places and Newton's turn leads nearly from one to the other,
+  // every further step would only refine the balance already known.
+  private static boolean comesBack(Settling balance, Settling here) {
+    if (!(balance.restoring.softest() > 0) || !(here.restoring.softest() > 0)) {
       return false;
     }
-    Turn back = Turn.downhill(nudged, LONGEST_TURN);
-    Vector3 landing = nudged.plane.turned(back.heel(), back.trim());
-    return landing.minus(balance.plane.up()).norm() < SAME;
+    Turn back = Turn.downhill(here, LONGEST_TURN);
+    Vector3 landing = here.plane.turned(back.heel(), back.trim());
+    return landing.minus(balance.plane.up()).norm() < NEAR;
   }
 
   private static void add(Pose pose, List<Pose> reached) {
@@ -146,32 +143,40 @@ public final class Equilibrium {
 
   /** Follows the energy downhill from a direction to where nothing turns the boat any more. */
   private Optional<Settling> settle(Vector3 up, double height) {
-    Optional<Settling> start = Settling.nearly(floating, up, height, immersion);
-    if (start.isEmpty()) {
-      return start;
-    }
-    Settling here = start.get();
+    return Settling.nearly(floating, up, height, immersion)
+        .flatMap(start -> settle(start, Optional.empty()));
+  }
+
+  /**
+   * The same, until it is plain that the way leads back to a balance already known.
+   *
+   * @param known the balance
+   */
+  private Optional<Settling> settle(Settling start, Optional<Settling> known) {
+    Settling here = start;
     double radius = LONGEST_TURN;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
       if (!(here.part.area() > 0)) {
         return Optional.empty();
       }
+      if (known.isPresent() && comesBack(known.get(), here)) {
+        return known;
+      }
       boolean arrived =
           over.test(here.settledPlane())
               || here.moment() <= MOMENT_TOLERANCE * floating.neededVolume();
-      if (arrived && here.settled()) {
+      if (arrived && here.isSettled()) {
         return Optional.of(here);
       }
       Turn step = Turn.downhill(here, radius);
-      Optional<Settling> next = arrived ? Optional.empty() : after(here, step);
+      Optional<Settling> next =
+          arrived ? Optional.empty() : here.turned(step.heel(), step.trim(), immersion);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
         stepped.accept(here, next.get());
         here = next.get();
         radius = Math.min(LONGEST_TURN, 2 * radius);
-      } else if (!here.settled()) {
-        here =
-            Settling.at(floating, here.plane.up(), here.settledPlane().height(), immersion)
-                .orElseThrow();
+      } else if (!here.isSettled()) {
+        here = here.settled(immersion).orElseThrow();
       } else {
         radius = step.size() / 4;
       }
@@ -180,11 +185,6 @@ public final class Equilibrium {
       }
     }
     return Optional.empty();
-  }
-
-  private Optional<Settling> after(Settling here, Turn step) {
-    Vector3 up = here.plane.turned(step.heel(), step.trim());
-    return Settling.nearly(floating, up, here.heightAfter(step.heel(), step.trim()), immersion);
   }
 
   // Near the bottom the energy no longer tells two poses apart; the moment still does.

@@ -56,8 +56,7 @@ final class HeelWalk {
 
   /** At rest in trim at another heel, found from how it lay before. */
   Optional<Settling> balanced(double heel, Settling before) {
-    return TrimBalance.at(
-        floating, side.sign() * heel, before.plane.trim(), before.plane.height(), immersion);
+    return TrimBalance.near(before, side.sign() * heel, immersion);
   }
 
   RightingCurve.Point point(double heel, Settling here) {
@@ -66,7 +65,11 @@ final class HeelWalk {
   }
 
   boolean wet(Settling at) {
-    return Freeboard.least(edges, at.plane).height() < 0;
+    return freeboard(at) < 0;
+  }
+
+  private double freeboard(Settling at) {
+    return Freeboard.least(edges, at.plane).height();
   }
 
   /** The lowest edge. */
@@ -76,22 +79,19 @@ final class HeelWalk {
 
   /** Between a heel that is dry and one that is not, where the first edge reaches the water. */
   Flood between(double dryHeel, Settling dryAt, double wetHeel, Settling wetAt) {
-    double dry = dryHeel;
-    double under = wetHeel;
+    Bracket bracket = new Bracket(dryHeel, freeboard(dryAt), wetHeel, freeboard(wetAt));
     Settling from = dryAt;
     Settling at = wetAt;
-    while (under - dry > HEEL_TOLERANCE) {
-      double middle = (dry + under) / 2;
+    while (bracket.width() > HEEL_TOLERANCE) {
+      double middle = bracket.next(HEEL_TOLERANCE);
       Optional<Settling> there = balanced(middle, from);
-      if (there.isPresent() && !wet(there.get())) {
-        dry = middle;
-        from = there.get();
+      if (bracket.cut(middle, there.map(this::freeboard).orElse(Double.NaN))) {
+        from = there.orElse(from);
       } else {
-        under = middle;
         at = there.orElse(at);
       }
     }
-    return new Flood(under, at);
+    return new Flood(bracket.high(), at);
   }
 
   /** The first water over an edge. */

@@ -36,7 +36,7 @@ final class Level {
    */
   static Optional<ImmersedPart> find(
       List<Lift> solids, double volume, Vector3 up, double guess, Immersion immersion) {
-    return find(solids, volume, up, guess, immersion, EXACT);
+    return surface(solids, volume, up, guess, immersion, EXACT).map(Surface::part);
   }
 
   /**
@@ -44,7 +44,7 @@ final class Level {
    *
    * @param rise how far the surface may still have to rise or fall by its own area, m
    */
-  static Optional<ImmersedPart> find(
+  static Optional<Surface> surface(
       List<Lift> solids,
       double volume,
       Vector3 up,
@@ -62,8 +62,11 @@ final class Level {
     for (int step = 0; step < MOST_STEPS; step++) {
       ImmersedPart part = Lift.immersed(solids, new WaterPlane(up, height), immersion);
       double missing = volume - part.volume();
-      if (Math.abs(missing) <= Math.max(FINE * Math.max(1, volume), rise * part.area())) {
-        return Optional.of(part);
+      if (Math.abs(missing) <= FINE * Math.max(1, volume)) {
+        return Optional.of(new Surface(part, 0));
+      }
+      if (Math.abs(missing) <= rise * part.area()) {
+        return Optional.of(new Surface(part, missing / part.area()));
       }
       if (missing > 0) {
         low = height;
@@ -71,7 +74,7 @@ final class Level {
         high = height;
       }
       if (high - low <= HEIGHT_TOLERANCE * Math.max(1, Math.abs(height))) {
-        return Optional.of(part);
+        return Optional.of(new Surface(part, 0));
       }
       double newton = missing / part.area();
       double halving = (low + high) / 2 - height;

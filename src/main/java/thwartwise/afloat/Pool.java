@@ -27,13 +27,22 @@ public record Pool(List<Lift> hold, double volume) {
 
   /** The water as it lies when this way is up; none when it does not fit under the lid. */
   Optional<ImmersedPart> lies(Vector3 up, Immersion immersion) {
+    return lies(up, Double.NaN, immersion, Level.EXACT).map(Surface::part);
+  }
+
+  /**
+   * The same, found from a guess and only nearly at its height.
+   *
+   * @param rise how far it may still have to rise or fall, m
+   */
+  Optional<Surface> lies(Vector3 up, double guess, Immersion immersion, double rise) {
     if (!(volume >= 0)) {
       return Optional.empty();
     }
     if (volume == 0) {
-      return Optional.of(nothing(up, immersion));
+      return Optional.of(new Surface(nothing(up, immersion), 0));
     }
-    return Level.find(hold, volume, up, Double.NaN, immersion);
+    return Level.surface(hold, volume, up, guess, immersion, rise);
   }
 
   // A film of no depth on a flat floor would still have that floor's whole second moment.

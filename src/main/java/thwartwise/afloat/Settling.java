@@ -18,10 +18,10 @@ import thwartwise.geometry.WaterPlane;
  * loose surface inside, less the energy itself. Loose water lies where its own energy is least at
  * each direction, so it enters the slopes as if it lay still there. Couples add their own.
  *
- * <p>On the way to a balance the height need not be found at each direction: heel, trim and height
- * are three unknowns of one energy. What the boat still has to sink is then eliminated from energy
- * and slopes to first order (the Schur complement of the height in Newton's equations), so that a
- * turn and its {@link #heightAfter} are one Newton step in all three.
+ * <p>On the way to a balance the heights need not be found at each direction: heel, trim and height
+ * are three unknowns of one energy. How far each surface still has to rise is then eliminated from
+ * energy and slopes to first order (the Schur complement of the height in Newton's equations), so
+ * that a turn with the heights after it is one Newton step in all unknowns.
  */
 final class Settling {
   final WaterPlane plane;
@@ -30,32 +30,33 @@ final class Settling {
   final double heelMoment;
   final double trimMoment;
   final Restoring restoring;
+  private final Floating floating;
+  private final Surface sea;
+  private final List<Surface> pools;
 
-  /** How far the water still has to rise about the boat, m; nothing where that was found out. */
-  final double rise;
-
-  private Settling(
-      Floating floating, ImmersedPart part, List<ImmersedPart> pools, boolean settled) {
-    this.plane = part.plane();
-    this.part = part;
+  private Settling(Floating floating, Surface sea, List<Surface> pools) {
+    this.floating = floating;
+    this.sea = sea;
+    this.pools = pools;
+    this.plane = sea.plane();
+    this.part = sea.part();
     double fixed = floating.fixedVolume();
-    double missing = floating.neededVolume() - part.volume();
-    this.rise = settled ? 0 : missing / part.area();
     Vector3 centre = floating.centre();
-    double own = fixed * plane.above(centre) - part.momentS() - missing * rise / 2;
-    double heel = fixed * centre.dot(plane.athwart()) - part.momentV() - rise * part.areaV();
-    double trim = part.momentU() - fixed * centre.dot(plane.ahead()) + rise * part.areaU();
+    double own = fixed * plane.above(centre) - sea.momentS();
+    double heel = fixed * centre.dot(plane.athwart()) - sea.momentV();
+    double trim = sea.momentU() - fixed * centre.dot(plane.ahead());
     double transverse = part.transverseInertia();
     double longitudinal = part.longitudinalInertia();
     double product = part.productInertia();
-    for (ImmersedPart pool : pools) {
+    for (int i = 0; i < pools.size(); i++) {
+      Surface pool = pools.get(i);
       double above = pool.plane().height() - plane.height();
-      own += pool.momentS() + above * pool.volume();
+      own += pool.momentS() + above * floating.pools().get(i).volume();
       heel += pool.momentV();
       trim -= pool.momentU();
-      transverse -= pool.transverseInertia();
-      longitudinal -= pool.longitudinalInertia();
-      product -= pool.productInertia();
+      transverse -= pool.part().transverseInertia();
+      longitudinal -= pool.part().longitudinalInertia();
+      product -= pool.part().productInertia();
     }
     Restoring stiffness = new Restoring(transverse - own, longitudinal - own, -product);
     double unit = 1 / (floating.density() * Gravity.STANDARD);
@@ -78,55 +79,79 @@ final class Settling {
    * @param guess a height to start from
    */
   static Optional<Settling> at(Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, immersion, Level.EXACT);
+    return at(floating, up, guess, List.of(), immersion, Level.EXACT);
   }
 
-  /** The same with the water only nearly at its height; {@link #rise} says what is left. */
+  /** The same with every surface only nearly at its height. */
   static Optional<Settling> nearly(
       Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, immersion, Level.ROUGH);
+    return at(floating, up, guess, List.of(), immersion, Level.ROUGH);
   }
 
   private static Optional<Settling> at(
-      Floating floating, Vector3 up, double guess, Immersion immersion, double rise) {
-    List<ImmersedPart> pools = new ArrayList<>(floating.pools().size());
-    for (Pool pool : floating.pools()) {
-      Optional<ImmersedPart> lies = pool.lies(up, immersion);
+      Floating floating,
+      Vector3 up,
+      double guess,
+      List<Double> poolGuesses,
+      Immersion immersion,
+      double rise) {
+    List<Surface> pools = new ArrayList<>(floating.pools().size());
+    for (int i = 0; i < floating.pools().size(); i++) {
+      double poolGuess = poolGuesses.isEmpty() ? Double.NaN : poolGuesses.get(i);
+      Optional<Surface> lies = floating.pools().get(i).lies(up, poolGuess, immersion, rise);
       if (lies.isEmpty()) {
         return Optional.empty();
       }
       pools.add(lies.get());
     }
-    double needed = floating.neededVolume();
-    return Level.find(floating.lifts(), needed, up, guess, immersion, rise)
-        .map(part -> new Settling(floating, part, pools, isSettled(part, needed, rise)));
+    return Level.surface(floating.lifts(), floating.neededVolume(), up, guess, immersion, rise)
+        .map(sea -> new Settling(floating, sea, pools));
   }
 
-  // A search that ended between two heights the sums cannot tell apart has nothing left to find.
-  private static boolean isSettled(ImmersedPart part, double needed, double rise) {
-    double missing = Math.abs(needed - part.volume());
-    return missing <= Level.FINE * Math.max(1, needed) || !(missing <= rise * part.area());
+  /** The boat after a small turn, every surface nearly at its height. */
+  Optional<Settling> turned(double heel, double trim, Immersion immersion) {
+    return turned(plane.turned(heel, trim), heel, trim, immersion);
   }
 
-  boolean settled() {
-    return rise == 0;
+  /**
+   * The same toward a direction that the turn leads to in first order.
+   *
+   * @param up the direction
+   */
+  Optional<Settling> turned(Vector3 up, double heel, double trim, Immersion immersion) {
+    List<Double> guesses = pools.stream().map(p -> p.heightAfter(heel, trim)).toList();
+    return at(floating, up, heightAfter(heel, trim), guesses, immersion, Level.ROUGH);
+  }
+
+  /** The boat in the same direction with every surface at its height. */
+  Optional<Settling> settled(Immersion immersion) {
+    List<Double> guesses = pools.stream().map(Surface::height).toList();
+    return at(floating, plane.up(), sea.height(), guesses, immersion, Level.EXACT);
+  }
+
+  boolean isSettled() {
+    return sea.rise() == 0 && pools.stream().allMatch(p -> p.rise() == 0);
   }
 
   /** The plane with the water at its height, to first order. */
   WaterPlane settledPlane() {
-    return plane.withHeight(plane.height() + rise);
+    return plane.withHeight(sea.height());
   }
 
-  /** Where the water will stand after a small turn, to first order: it pivots on the waterplane. */
+  /** Where the water will stand after a small turn, to first order. */
   double heightAfter(double heel, double trim) {
-    return plane.height() + rise + (heel * part.areaV() - trim * part.areaU()) / part.area();
+    return sea.heightAfter(heel, trim);
+  }
+
+  double neededVolume() {
+    return floating.neededVolume();
   }
 
   double moment() {
     return Math.hypot(heelMoment, trimMoment);
   }
 
-  Pose pose(Floating floating) {
+  Pose pose() {
     return new Pose(plane, part, restoring, floating.neededVolume());
   }
 }

@@ -55,7 +55,7 @@ public record Swing(
         break;
       }
       if (turns.isEmpty() && there.get().energy >= start.energy) {
-        turns = turning(walk, start.energy, heel, here, next);
+        turns = turning(walk, start.energy, heel, here, next, there.get());
       }
       if (walk.wet(there.get())) {
         HeelWalk.Flood flood = walk.between(heel, here, next, there.get());
@@ -74,18 +74,13 @@ public record Swing(
 
   /** Where between two heels the energy is back. */
   private static OptionalDouble turning(
-      HeelWalk walk, double energy, double low, Settling from, double high) {
-    double less = low;
-    double more = high;
-    while (more - less > HEEL_TOLERANCE) {
-      double middle = (less + more) / 2;
-      boolean back = walk.balanced(middle, from).map(s -> s.energy >= energy).orElse(true);
-      if (back) {
-        more = middle;
-      } else {
-        less = middle;
-      }
+      HeelWalk walk, double energy, double low, Settling from, double high, Settling to) {
+    Bracket bracket = new Bracket(low, energy - from.energy, high, energy - to.energy);
+    while (bracket.width() > HEEL_TOLERANCE) {
+      double middle = bracket.next(HEEL_TOLERANCE);
+      Optional<Settling> there = walk.balanced(middle, from);
+      bracket.cut(middle, there.map(s -> energy - s.energy).orElse(Double.NaN));
     }
-    return OptionalDouble.of(more);
+    return OptionalDouble.of(bracket.high());
   }
 }

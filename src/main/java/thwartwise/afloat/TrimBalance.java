@@ -19,18 +19,32 @@ final class TrimBalance {
 
   static Optional<Settling> at(
       Floating floating, double heel, double trim, double height, Immersion immersion) {
-    double needed = floating.neededVolume();
-    double longest = LONGEST_TURN;
-    Optional<Settling> start =
-        Settling.at(floating, WaterPlane.upward(heel, trim), height, immersion);
-    if (start.isEmpty()) {
-      return start;
-    }
-    Settling here = start.get();
+    return Settling.nearly(floating, WaterPlane.upward(heel, trim), height, immersion)
+        .flatMap(start -> from(start, heel, trim, immersion));
+  }
+
+  /** At another heel, started from where trim and water would be after so small a turn. */
+  static Optional<Settling> near(Settling before, double heel, Immersion immersion) {
+    double trim = before.plane.trim();
+    double by = Math.IEEEremainder(heel - before.plane.heel(), 2 * Math.PI) * Math.cos(trim);
+    double stiffness = before.restoring.trim();
+    double follows = stiffness > 0 ? -before.restoring.product() * by / stiffness : 0;
+    double trimBy = Math.abs(follows) <= Math.abs(by) ? follows : 0;
+    return before
+        .turned(WaterPlane.upward(heel, trim + trimBy), by, trimBy, immersion)
+        .flatMap(start -> from(start, heel, trim + trimBy, immersion));
+  }
+
+  private static Optional<Settling> from(
+      Settling start, double heel, double trim, Immersion immersion) {
+    double needed = start.neededVolume();
+    Settling here = start;
     double angle = trim;
+    double longest = LONGEST_TURN;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
       double moment = Math.abs(here.trimMoment);
-      if (moment <= TOLERANCE * needed) {
+      boolean arrived = moment <= TOLERANCE * needed;
+      if (arrived && here.isSettled()) {
         return Optional.of(here);
       }
       if (longest < SHORTEST_TURN) {
@@ -38,24 +52,24 @@ final class TrimBalance {
       }
       double step = step(here, longest);
       Optional<Settling> next =
-          Settling.at(
-              floating,
-              WaterPlane.upward(heel, angle + step),
-              here.heightAfter(0, step),
-              immersion);
-      boolean better =
-          next.isPresent()
-              && (next.get().energy < here.energy
-                  || Math.abs(next.get().trimMoment) < Math.abs(here.trimMoment) / 2);
-      if (better) {
+          arrived
+              ? Optional.empty()
+              : here.turned(WaterPlane.upward(heel, angle + step), 0, step, immersion);
+      if (next.isPresent() && better(here, next.get())) {
         here = next.get();
         angle += step;
         longest = Math.min(LONGEST_TURN, 2 * longest);
+      } else if (!here.isSettled()) {
+        here = here.settled(immersion).orElseThrow();
       } else {
         longest = Math.abs(step) / 4;
       }
     }
     return Optional.empty();
+  }
+
+  private static boolean better(Settling here, Settling next) {
+    return next.energy < here.energy || Math.abs(next.trimMoment) < Math.abs(here.trimMoment) / 2;
   }
 
   private static double step(Settling here, double longest) {
