@@ -3,6 +3,7 @@ package thwartwise.plausibility;
 import java.util.Optional;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Unit;
 
 /**
  * What one look at the measurements came to.
@@ -14,6 +15,22 @@ public record PlausibilityFinding(DoubtId id, Finding finding, Optional<String> 
   /** Whether nothing may be recommended until it is measured again or kept with a reason. */
   public boolean withholds() {
     return isDoubtful() && kept.isEmpty();
+  }
+
+  /** In a line: what it is of, what it comes to, what it should be, and what to do. */
+  public String words() {
+    Unit unit = finding.unit();
+    double has = unit.shown(finding.value().orElse(Double.NaN));
+    double needs = unit.shown(finding.limit());
+    return "%s: %s %s, %s %s %s; %s"
+        .formatted(
+            finding.check(),
+            finding.atLeast() ? unit.down(has) : unit.up(has),
+            unit.word(),
+            finding.atLeast() ? "needs at least" : "must not exceed",
+            finding.atLeast() ? unit.up(needs) : unit.down(needs),
+            unit.word(),
+            finding.note());
   }
 
   /** Whether it looks wrong, kept or not. */

@@ -52,12 +52,16 @@ final class StationDoubts {
     int points = stations.get(out.station()).port().size();
     return String.format(
         Locale.ROOT,
-        "%s%s, %s: %s. In line would be about %.2f m; measure it again",
+        "%s%s, %s: %s In line would be about %.2f m; measure it again",
         out.port() ? "" : "starboard ",
         LineName.of(out.point(), points),
         out.direction().word(),
-        out.slip().words(),
+        ended(out.slip().words()),
         out.meant());
+  }
+
+  private static String ended(String words) {
+    return words.endsWith("?") ? words : words + ".";
   }
 
   /** Its name, or its number where the name does not tell it from the others. */

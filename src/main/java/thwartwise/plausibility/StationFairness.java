@@ -49,6 +49,11 @@ public final class StationFairness {
     this.distance = distance;
   }
 
+  /** Whether a half-breadth lies so far above what it should be that it is out of line. */
+  public boolean isFarAbove(double read, double fair) {
+    return read - fair > distance && read > ratio * fair;
+  }
+
   /** Of a whole hull, the worst of each line, ordered from aft forward. */
   public List<OutOfLine> outOfLine(List<Station> stations) {
     return worst(stations, true);

@@ -17,8 +17,8 @@ public enum TapeSlip {
       "about 2.5 times what its neighbours give: were those centimetres?", v -> v / 2.54, false),
   FEET_FOR_METRES(
       "about three times what its neighbours give: were those feet?", v -> v * 0.3048, false),
-  SWAPPED("it and the point above it look swapped", v -> v, false),
-  UNKNOWN("it does not lie in line with its neighbours", v -> v, false);
+  SWAPPED("swapped with the point above it, as it looks", v -> v, false),
+  UNKNOWN("out of line with its neighbours", v -> v, false);
 
   private final String words;
   private final DoubleUnaryOperator undo;

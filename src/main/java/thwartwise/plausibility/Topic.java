@@ -33,7 +33,7 @@ public enum Topic {
   }
 
   /** As it stands in a sentence, before the name if it has one. */
-  String words() {
+  public String words() {
     return words;
   }
 

@@ -8,8 +8,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import thwartwise.files.DraftLock;
+import thwartwise.files.RuleSetFile;
 import thwartwise.files.Workspace;
 import thwartwise.walk.Answer;
+import thwartwise.walk.KnownBoats;
 import thwartwise.walk.Reply;
 import thwartwise.walk.Walk;
 
@@ -69,7 +71,9 @@ final class DraftChoice {
   /** Two terminals writing one walk would each undo what the other took down. */
   private void look(Draft draft) {
     conversation.say("That walk is open in another terminal. From here you may only look:");
-    if (Walk.on(now.toLocalDate()).take(draft.answers(), "list") instanceof Reply.Listed listed) {
+    if (Walk.on(now.toLocalDate(), KnownBoats.NONE, RuleSetFile.cautiousDefault())
+            .take(draft.answers(), "list")
+        instanceof Reply.Listed listed) {
       conversation.say(listed.text());
     }
     conversation.say("Close it there, or begin another.");

@@ -10,6 +10,7 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.NewRecord;
+import thwartwise.files.RuleSetFile;
 import thwartwise.files.Workspace;
 import thwartwise.record.KeptRecord;
 import thwartwise.report.ComparePage;
@@ -126,7 +127,8 @@ final class WalkCommand implements ShellCommand {
   }
 
   private Walk walk(Workspace workspace) {
-    return Walk.on(inspector.today(), new KnownBoats(workspace.boats()));
+    return Walk.on(
+        inspector.today(), new KnownBoats(workspace.boats()), RuleSetFile.cautiousDefault());
   }
 
   /**

@@ -2,18 +2,28 @@ package thwartwise.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import thwartwise.geometry.Vector3;
 
 /** How far out and how high the points of one station lie. */
 record AcrossQuestions(
-    Replay replay, Tape tape, double length, String subject, StationSlips slips) {
+    Replay replay,
+    Tape tape,
+    double length,
+    String subject,
+    StationSlips slips,
+    BreadthDoubts breadths) {
   /** Higher than the rail of any open boat of this size. */
   private static final double HIGHEST = 1.5;
 
   /** The keel lies on the middle line, so its half-breadth is nought and not asked. */
   Vector3 port(String key, int point, double x, List<Vector3> before) {
     String name = slips.pointName(point);
-    double y = point == 1 ? 0 : out(key, subject + ", " + name, before);
+    double y =
+        point == 1
+            ? 0
+            : out(key, subject + ", " + name, before, out -> breadths.at(point, x, true, out));
     double z = up(key, subject + ", " + name, point, before);
     return Vector3.of(x, y, z);
   }
@@ -21,13 +31,15 @@ record AcrossQuestions(
   /** The other side of the same station: as far forward as port, the keel shared. */
   List<Vector3> starboard(String key, List<Vector3> port) {
     AcrossQuestions otherSide =
-        new AcrossQuestions(replay, tape, length, subject, slips.starboard());
+        new AcrossQuestions(replay, tape, length, subject, slips.starboard(), breadths);
     List<Vector3> points = new ArrayList<>(List.of(port.get(0).mirrored()));
     for (int point = 2; point <= port.size(); point++) {
       String at = subject + ", starboard " + slips.pointName(point);
-      double y = out(key + point, at, points);
+      int number = point;
+      double x = port.get(point - 1).x();
+      double y = out(key + point, at, points, out -> breadths.at(number, x, false, out));
       double z = otherSide.up(key + point, at, point, points);
-      points.add(Vector3.of(port.get(point - 1).x(), -y, z));
+      points.add(Vector3.of(x, -y, z));
     }
     return List.copyOf(points);
   }
@@ -46,13 +58,15 @@ record AcrossQuestions(
     return lines;
   }
 
-  private double out(String key, String at, List<Vector3> before) {
+  private double out(
+      String key, String at, List<Vector3> before, Function<Double, Optional<Doubt>> unlikely) {
     return replay.ask(
         tape.length(key + ".y", at + ", half-breadth")
             .how("From the middle line straight out to the outside of the hull, level.")
             .show(sketch(before))
             .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
-            .within(tape.length(0, length / 2, "half-breadths up to half the length")));
+            .within(tape.length(0, length / 2, "half-breadths up to half the length"))
+            .within(unlikely));
   }
 
   private double up(String key, String at, int point, List<Vector3> before) {

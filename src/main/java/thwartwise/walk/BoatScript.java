@@ -13,14 +13,19 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
+import thwartwise.plausibility.PlausibleLimits;
 
 /** Every question of a full measuring, in the order of a person with a tape. */
 final class BoatScript {
   private final LocalDate today;
+  private final PlausibleLimits limits;
+  private final KeptQuestions kept;
   private final DrawnLitres drawn = new DrawnLitres();
 
-  BoatScript(LocalDate today) {
+  BoatScript(LocalDate today, PlausibleLimits limits, KeptQuestions kept) {
     this.today = today;
+    this.limits = limits;
+    this.kept = kept;
   }
 
   Boat boat(Replay replay) {
@@ -30,7 +35,7 @@ final class BoatScript {
     Tape tape = new Tape(basics.units());
     Water water = basics.water();
     Propulsion propulsion = basics.propulsion(tape);
-    MeasuredHull measured = new HullQuestions(replay, tape).hull();
+    MeasuredHull measured = new HullQuestions(replay, tape, limits).hull();
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
     List<Opening> openings = new OpeningQuestions(replay, tape, outline).openings();
@@ -43,22 +48,25 @@ final class BoatScript {
     Optional<Double> bailer = carried.bailer();
     List<Person> aboard = new PeopleQuestions(replay, tape, places).aboard();
     Waters waters = new WatersQuestions(replay, tape).waters();
+    Boat boat =
+        new Boat(
+            name,
+            water,
+            hull,
+            openings,
+            chambers,
+            places,
+            kit,
+            aboard,
+            propulsion,
+            List.of(),
+            bailer,
+            waters,
+            measuredBy,
+            measured.assumed());
+    Boat settled = kept.kept(replay, boat);
     finish(replay);
-    return new Boat(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        List.of(),
-        bailer,
-        waters,
-        measuredBy,
-        measured.assumed());
+    return settled;
   }
 
   /** A last stop, so that the final answer can still be taken back. */

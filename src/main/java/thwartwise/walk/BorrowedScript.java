@@ -23,9 +23,11 @@ import thwartwise.boat.Waters;
  */
 final class BorrowedScript {
   private final LocalDate today;
+  private final KeptQuestions kept;
 
-  BorrowedScript(LocalDate today) {
+  BorrowedScript(LocalDate today, KeptQuestions kept) {
     this.today = today;
+    this.kept = kept;
   }
 
   Boat boat(Replay replay) {
@@ -46,7 +48,6 @@ final class BorrowedScript {
     var kit = carried.kit(propulsion);
     List<Chamber> chambers =
         new BorrowedChamber(replay, tape, outline, places, today, assumed).chambers();
-    BoatScript.finish(replay);
     HullMeasurements measured =
         new HullMeasurements(
             mass,
@@ -57,21 +58,25 @@ final class BorrowedScript {
             worst(Material::usualThickness),
             stations,
             List.of());
-    return new Boat(
-        name,
-        Water.FRESH,
-        measured,
-        openings,
-        chambers,
-        places,
-        kit,
-        List.of(),
-        propulsion,
-        List.of(),
-        Optional.empty(),
-        Waters.NOT_STATED,
-        measuredBy,
-        assumed);
+    Boat boat =
+        new Boat(
+            name,
+            Water.FRESH,
+            measured,
+            openings,
+            chambers,
+            places,
+            kit,
+            List.of(),
+            propulsion,
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
+            measuredBy,
+            assumed);
+    Boat settled = kept.kept(replay, boat);
+    BoatScript.finish(replay);
+    return settled;
   }
 
   /** Nobody asked what it is made of: it sinks as the heaviest and is as thick as the thickest. */

@@ -22,10 +22,12 @@ final class ChangedScript {
 
   private final LocalDate today;
   private final KnownBoats known;
+  private final KeptQuestions kept;
 
-  ChangedScript(LocalDate today, KnownBoats known) {
+  ChangedScript(LocalDate today, KnownBoats known, KeptQuestions kept) {
     this.today = today;
     this.known = known;
+    this.kept = kept;
   }
 
   Boat boat(Replay replay) {
@@ -41,6 +43,7 @@ final class ChangedScript {
       boat = what.change.to(new At(replay, tape, today, key), boat);
     }
     boat = new GrownOld(replay, tape, today).asked(boat);
+    boat = kept.kept(replay, boat);
     BoatScript.finish(replay);
     return boat;
   }

@@ -11,6 +11,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
+import thwartwise.plausibility.PlausibleLimits;
 
 /** The bare hull: what it is made of, its shape, its mass. */
 final class HullQuestions {
@@ -19,10 +20,12 @@ final class HullQuestions {
 
   private final Replay replay;
   private final Tape tape;
+  private final PlausibleLimits limits;
 
-  HullQuestions(Replay replay, Tape tape) {
+  HullQuestions(Replay replay, Tape tape, PlausibleLimits limits) {
     this.replay = replay;
     this.tape = tape;
+    this.limits = limits;
   }
 
   MeasuredHull hull() {
@@ -33,7 +36,10 @@ final class HullQuestions {
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     List<Station> stations = stations(length());
     Outline outline = new Outline(stations);
-    WeighingQuestions.Weighed weighed = new WeighingQuestions(replay, tape, outline).weighed();
+    SkinDoubts skin =
+        new SkinDoubts(tape, limits, stations, thickness, density, material.isPresent());
+    WeighingQuestions.Weighed weighed =
+        new WeighingQuestions(replay, tape, outline, skin).weighed();
     Optional<Vector3> centre = weighed.centre().or(() -> centre(outline, weighed.along()));
     double floor = floor(outline, thickness, assumed);
     return new MeasuredHull(
@@ -67,7 +73,34 @@ final class HullQuestions {
                 "Weigh a soaked offcut and see how much water it pushes out of a full jug:",
                 "kilograms divided by litres, times 1000.")
             .why("Heavier than water (1000) pulls the swamped boat down. In doubt, guess high.")
+            .within(this::unlikelyDensity)
             .unless(HullQuestions::impossibleDensity));
+  }
+
+  /** Kilograms a litre are what a jug and a scale give at first. */
+  private Optional<Doubt> unlikelyDensity(double density) {
+    Span usual = limits.density();
+    if (usual.contains(density)) {
+      return Optional.empty();
+    }
+    double perLitre = density * 1000;
+    if (usual.contains(perLitre)) {
+      String meant = Range.plain(perLitre);
+      return Optional.of(
+          new Doubt(
+              "No stuff is so light; was it taken as kilograms a litre? Did you mean %s kg/m³?"
+                  .formatted(meant),
+              Optional.of(meant),
+              false));
+    }
+    return impossibleDensity(density).isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            new Doubt(
+                "Hulls are hardly made of such stuff: soaked cedar is 500, a foam sandwich with its"
+                    + " skins 300, steel 7850 kg/m³. Weigh it again.",
+                Optional.empty(),
+                true));
   }
 
   private static Optional<String> impossibleDensity(double density) {
@@ -128,7 +161,7 @@ final class HullQuestions {
                 .why("Between points the side is taken as straight.")
                 .orElse(USUAL_POINTS, Integer.toString(USUAL_POINTS)));
     boolean alike = alike();
-    return new StationQuestions(replay, tape, length, stations, points, alike).stations();
+    return new StationQuestions(replay, tape, length, stations, points, alike, limits).stations();
   }
 
   private boolean alike() {

@@ -12,6 +12,9 @@ final class KitQuestions {
   /** A motor hangs aft of the transom and below the bottom; oars stick out. */
   private static final double BEYOND = 1.0;
 
+  /** What the tape may be off. */
+  private static final double UNDER = 0.02;
+
   private static final String[] USUAL =
       Question.wrapped(
               "Any name. A usual mass is offered for: "
@@ -111,9 +114,23 @@ final class KitQuestions {
   private double up(String key, String subject) {
     return replay.ask(
         tape.length(key + ".z", subject + ", height of its middle")
-            .how("From the baseline straight up to its middle; below the bottom with a minus.")
+            .how("From the baseline straight up to its middle.")
             .why("High kit makes the boat tender.")
-            .within(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat")));
+            .within(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat"))
+            .within(this::underTheKeel));
+  }
+
+  /** A minus typed by mistake, most often. */
+  private Optional<Doubt> underTheKeel(double z) {
+    if (!(z < outline.lowest() - UNDER)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Doubt(
+            "%s is under the keel, where nothing is carried. Did you mean %s?"
+                .formatted(tape.show(z), tape.show(-z)),
+            Optional.of(Range.metres(-z)),
+            true));
   }
 
   private Optional<Double> litres(String key, String subject) {

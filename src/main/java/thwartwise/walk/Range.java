@@ -67,12 +67,19 @@ record Range(
           case POWER -> "W";
           case TIME -> "s";
         };
-    return new BigDecimal(shown)
-            .setScale(9, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " "
-        + unit;
+    return plain(shown) + " " + unit;
+  }
+
+  /** A length as it could be typed. */
+  static String metres(double si) {
+    return plain(si) + " m";
+  }
+
+  static String plain(double figure) {
+    return new BigDecimal(figure)
+        .setScale(9, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private boolean holds(double si) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibleLimits;
 
 /**
  * The stations, aft to forward, each from the keel up to the rail. What the baseline and the middle
@@ -16,9 +17,17 @@ final class StationQuestions {
   private final int stations;
   private final int points;
   private final boolean alike;
+  private final PlausibleLimits limits;
 
   StationQuestions(
-      Replay replay, Tape tape, double length, int stations, int points, boolean alike) {
+      Replay replay,
+      Tape tape,
+      double length,
+      int stations,
+      int points,
+      boolean alike,
+      PlausibleLimits limits) {
+    this.limits = limits;
     this.replay = replay;
     this.tape = tape;
     this.length = length;
@@ -28,9 +37,11 @@ final class StationQuestions {
   }
 
   List<Station> stations() {
+    OutOfLineQuestions outOfLine = new OutOfLineQuestions(replay, tape, limits, alike);
     List<Station> done = new ArrayList<>();
     for (int number = 1; number <= stations; number++) {
       done.add(station(number, List.copyOf(done)));
+      done = outOfLine.settled(done, number == stations);
     }
     return List.copyOf(done);
   }
@@ -43,7 +54,8 @@ final class StationQuestions {
         new StationSlips(tape, "Station " + number + " \"" + name + "\"", length, points, before);
     boolean last = number == stations;
     AlongQuestions along = new AlongQuestions(replay, tape, key, subject, slips, last);
-    AcrossQuestions across = new AcrossQuestions(replay, tape, length, subject, slips);
+    BreadthDoubts breadths = new BreadthDoubts(tape, limits, length, before, last);
+    AcrossQuestions across = new AcrossQuestions(replay, tape, length, subject, slips, breadths);
     boolean upright = along.upright();
     List<Vector3> port = new ArrayList<>();
     for (int point = 1; point <= points; point++) {

@@ -1,15 +1,25 @@
 package thwartwise.walk;
 
+import java.util.Optional;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Quantity;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
+import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
 
 /** Questions whose answer is measured, in the units in force; values come out in SI. */
 record Tape(UnitSystem system) {
   /** Behind the repeat of what was guessed. */
   static final String GUESS = ", a guess";
+
+  /**
+   * The same figure, had it been written in pounds where kilograms are in force, or the other way.
+   */
+  Optional<Double> otherMass(double mass) {
+    double pound = TypedUnit.POUND.size().doubleValue();
+    return Optional.of(system.isMetric() ? mass * pound : mass / pound);
+  }
 
   /** Before what a guess counts as, where that is something else. */
   static final String COUNTED = ", counted as ";

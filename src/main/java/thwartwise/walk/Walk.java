@@ -9,6 +9,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import thwartwise.measure.Reading;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.rules.RuleSet;
 
 /**
  * The conversation that measures a whole boat, as a pure function of the answers given so far. Keep
@@ -43,16 +45,11 @@ public final class Walk {
 
   /**
    * @param today what the word {@code today} means, and the day no test may lie after
-   */
-  public static Walk on(LocalDate today) {
-    return on(today, KnownBoats.NONE);
-  }
-
-  /**
    * @param known boats whose changes alone may be asked for
+   * @param own our own rule set, which says what a measured boat can be
    */
-  public static Walk on(LocalDate today, KnownBoats known) {
-    return new Walk(new WaysIn(today, known));
+  public static Walk on(LocalDate today, KnownBoats known, RuleSet own) {
+    return new Walk(new WaysIn(today, known, new PlausibleLimits(own)));
   }
 
   /** The question to ask now, or the boat. */

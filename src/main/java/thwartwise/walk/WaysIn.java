@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.function.Function;
 import thwartwise.boat.Boat;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.plausibility.PlausibleLimits;
 
 /** The ways into a walk, chosen by one plain question; each ends in a boat. */
 final class WaysIn {
@@ -12,10 +13,11 @@ final class WaysIn {
   private final Function<Replay, Boat> changed;
   private final boolean anyKnown;
 
-  WaysIn(LocalDate today, KnownBoats known) {
-    this.own = new BoatScript(today)::boat;
-    this.borrowed = new BorrowedScript(today)::boat;
-    this.changed = new ChangedScript(today, known)::boat;
+  WaysIn(LocalDate today, KnownBoats known, PlausibleLimits limits) {
+    KeptQuestions kept = new KeptQuestions(limits, today);
+    this.own = new BoatScript(today, limits, kept)::boat;
+    this.borrowed = new BorrowedScript(today, kept)::boat;
+    this.changed = new ChangedScript(today, known, kept)::boat;
     this.anyKnown = !known.boats().isEmpty();
   }
 

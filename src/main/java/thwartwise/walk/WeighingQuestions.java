@@ -6,7 +6,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 
 /** The mass of the bare hull and, as far as the way of weighing tells it, where its centre lies. */
-record WeighingQuestions(Replay replay, Tape tape, Outline outline) {
+record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinDoubts skin) {
   /**
    * @param along forward of the aft end, when the weighing tells it
    * @param centre whole, when the weighing tells it
@@ -48,7 +48,8 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline) {
                 "Empty it of all that is not built in. One bathroom scale under each end on a",
                 "narrow block, at the same time, level: add the two readings.")
             .why("Everything the boat can carry comes after this. A guess is worth nothing.")
-            .within(tape.hullMass()));
+            .within(tape.hullMass())
+            .within(skin::of));
   }
 
   /** Level on two narrow blocks: the centre divides the distance as the other reading does. */

@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
+import thwartwise.files.RuleSetFile;
 import thwartwise.walk.Answer;
+import thwartwise.walk.KnownBoats;
 import thwartwise.walk.Reply;
 import thwartwise.walk.Step;
 import thwartwise.walk.Walk;
@@ -79,7 +81,7 @@ final class WalkSheet {
 
   /** Every question with its answer, first to last; a question not noted is left at Enter. */
   List<Turn> turns() {
-    Walk walk = Walk.on(LocalDate.of(2026, 6, 1));
+    Walk walk = Walk.on(LocalDate.of(2026, 6, 1), KnownBoats.NONE, RuleSetFile.cautiousDefault());
     List<Turn> turns = new ArrayList<>();
     List<Answer> answers = List.of();
     while (walk.next(answers) instanceof Step.Ask ask) {
@@ -91,7 +93,7 @@ final class WalkSheet {
   }
 
   Boat boat() {
-    Walk walk = Walk.on(LocalDate.of(2026, 6, 1));
+    Walk walk = Walk.on(LocalDate.of(2026, 6, 1), KnownBoats.NONE, RuleSetFile.cautiousDefault());
     List<Answer> answers = List.of();
     while (walk.next(answers) instanceof Step.Ask ask) {
       String typed = noted.getOrDefault(ask.question().key(), "");

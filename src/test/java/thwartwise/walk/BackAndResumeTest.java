@@ -35,7 +35,7 @@ class BackAndResumeTest {
   void a_terminal_closed_after_every_single_answer_loses_nothing() {
     Boat uninterrupted = FULL.boat();
     List<Answer> kept = List.of();
-    while (Walk.on(Sheet.TODAY).next(reloaded(kept)) instanceof Step.Ask ask) {
+    while (Sheet.walk().next(reloaded(kept)) instanceof Step.Ask ask) {
       kept = Sheet.answer(reloaded(kept), FULL.at(ask.question()));
     }
     assertThat(Sheet.boat(reloaded(kept))).isEqualTo(uninterrupted);

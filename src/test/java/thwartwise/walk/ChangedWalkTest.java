@@ -22,7 +22,7 @@ class ChangedWalkTest {
   private static final Boat BEFORE = Sheet.full(true).boat();
 
   private static Walk walk(LocalDate today) {
-    return Walk.on(today, new KnownBoats(List.of(Sheet.small().boat(), BEFORE)));
+    return Sheet.walk(today, new KnownBoats(List.of(Sheet.small().boat(), BEFORE)));
   }
 
   /** Answers by question; whatever is not named is left at Enter. */
@@ -189,7 +189,7 @@ class ChangedWalkTest {
   }
 
   private static Boat changed(Boat before, LocalDate today, Map<String, String> typed) {
-    Walk walk = Walk.on(today, new KnownBoats(List.of(before)));
+    Walk walk = Sheet.walk(today, new KnownBoats(List.of(before)));
     Map<String, String> sheet = new LinkedHashMap<>(typed);
     sheet.put("way", "changed");
     sheet.put("changed.boat", "gravy");
@@ -227,7 +227,7 @@ class ChangedWalkTest {
 
   @Test
   void a_test_that_does_not_say_of_which_side_is_asked() {
-    Walk walk = Walk.on(Sheet.TODAY, new KnownBoats(List.of(withSideSeats())));
+    Walk walk = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(withSideSeats())));
     List<Answer> answers = List.of();
     for (String line : List.of("changed", "gravy", "metric", "chamber")) {
       answers = ((Reply.Accepted) walk.take(answers, line)).answers();

@@ -50,13 +50,13 @@ class DoubtsTest {
    */
   @Test
   void what_a_guess_probably_meant_is_a_guess_still() {
-    Reply.Refused asked = refused(FULL, "hull.mass", "about 900");
-    assertThat(asked.meant()).hasValue("about 408.233133 kg");
-    assertThat(asked.reason()).contains("Did you mean 510.29 kg?");
-    assertThat(FULL.accepted("hull.mass", asked.meant().orElseThrow()))
-        .endsWith(": 408.23 kg, a guess, counted as 510.29 kg");
-    assertThat(FULL.with("hull.mass", "about 408.233133 kg").boat().assumptions())
-        .anyMatch(a -> a.endsWith(": 408.23 kg, a guess, counted as 510.29 kg (judgement)."));
+    Reply.Refused asked = refused(FULL, "kit.2.mass", "about 500");
+    assertThat(asked.meant()).hasValue("about 226.796185 kg");
+    assertThat(asked.reason()).contains("Did you mean 283.5 kg?");
+    assertThat(FULL.accepted("kit.2.mass", asked.meant().orElseThrow()))
+        .endsWith(": 226.8 kg, a guess, counted as 283.5 kg");
+    assertThat(FULL.with("kit.2.mass", "about 226.796185 kg").boat().assumptions())
+        .anyMatch(a -> a.endsWith(": 226.8 kg, a guess, counted as 283.5 kg (judgement)."));
   }
 
   @Test

@@ -16,7 +16,7 @@ import thwartwise.measure.Quoted;
 class OddInputTest {
   private static final List<String> ODD = OddInputs.all();
   private static final Walk KNOWING =
-      Walk.on(Sheet.TODAY, new KnownBoats(List.of(Sheet.full(true).boat())));
+      Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(Sheet.full(true).boat())));
 
   /** Every kind of change, one after the other. */
   private static final Map<String, String> CHANGED =

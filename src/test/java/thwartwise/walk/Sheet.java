@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
+import thwartwise.files.RuleSetFile;
 
 /**
  * What a person has noted down and types, by question. A line {@code key | metric | feet}; a
@@ -13,7 +14,16 @@ import thwartwise.boat.Boat;
  */
 record Sheet(Map<String, String> typed) {
   static final LocalDate TODAY = LocalDate.of(2026, 5, 9);
-  static final Walk WALK = Walk.on(TODAY);
+  static final Walk WALK = walk();
+
+  /** One that remembers nothing yet. */
+  static Walk walk() {
+    return walk(TODAY, KnownBoats.NONE);
+  }
+
+  static Walk walk(LocalDate today, KnownBoats known) {
+    return Walk.on(today, known, RuleSetFile.cautiousDefault());
+  }
 
   private static final String FULL =
       """
@@ -279,7 +289,11 @@ record Sheet(Map<String, String> typed) {
   }
 
   static List<Answer> answer(List<Answer> answers, String typed) {
-    return ((Reply.Accepted) WALK.take(answers, typed)).answers();
+    Reply reply = WALK.take(answers, typed);
+    if (reply instanceof Reply.Accepted accepted) {
+      return accepted.answers();
+    }
+    throw new AssertionError(open(answers).prompt() + " " + typed + ": " + reply);
   }
 
   static Question open(List<Answer> answers) {

@@ -271,7 +271,7 @@ class SlipsTest {
 
   @Test
   void impossible_stuff_is_refused() {
-    assertThat(FULL.refused("hull.density", "0.9"))
+    assertThat(FULL.refused("hull.density", "50"))
         .isEqualTo(
             "No hull is made of such stuff: densities run from 100 (foam) to 8000 (steel) kg/m³."
                 + " Type kilograms for each cubic metre.");

@@ -1,0 +1,75 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kept;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.plausibility.DoubtId;
+import thwartwise.plausibility.Plausibility;
+import thwartwise.plausibility.PlausibilityFinding;
+import thwartwise.plausibility.PlausibleLimits;
+
+/**
+ * What still looks wrong once everything is measured, one question each: keep it, and for which
+ * reason? Without one nothing will be recommended. The last few boats are remembered, since a walk
+ * comes to the same one at every question after it.
+ */
+final class KeptQuestions {
+  private static final int REMEMBERED = 8;
+
+  private final PlausibleLimits limits;
+  private final LocalDate today;
+  private final Map<Boat, List<PlausibilityFinding>> known = new ConcurrentHashMap<>();
+
+  KeptQuestions(PlausibleLimits limits, LocalDate today) {
+    this.limits = limits;
+    this.today = today;
+  }
+
+  Boat kept(Replay replay, Boat boat) {
+    List<Kept> kept = new ArrayList<>(boat.kept());
+    for (PlausibilityFinding doubt : doubts(boat)) {
+      replay.ask(entry(doubt)).ifPresent(reason -> kept.add(new Kept(doubt.id().text(), reason)));
+    }
+    return boat.keeping(kept);
+  }
+
+  private List<PlausibilityFinding> doubts(Boat boat) {
+    if (known.size() > REMEMBERED) {
+      known.clear();
+    }
+    return known.computeIfAbsent(boat, this::looked);
+  }
+
+  /** A boat that cannot be built is refused afterwards, with the reason. */
+  private List<PlausibilityFinding> looked(Boat boat) {
+    try {
+      return Plausibility.of(Craft.of(boat, today), limits.rules()).stream()
+          .filter(PlausibilityFinding::withholds)
+          .toList();
+    } catch (UnusableBoat e) {
+      return List.of();
+    }
+  }
+
+  private static Entry<Optional<String>> entry(PlausibilityFinding doubt) {
+    DoubtId id = doubt.id();
+    String what =
+        id.topic().isNamed()
+            ? id.topic().words() + " " + Words.quoted(id.name())
+            : id.topic().words();
+    List<String> how = new ArrayList<>(List.of("This looks wrong:"));
+    how.addAll(Question.wrapped(doubt.words() + "."));
+    how.add("Go back and measure it again; or say why it is right, and the page shows that.");
+    return Words.remark("kept." + id.text(), "Kept, " + what + ", because")
+        .how(how.toArray(String[]::new))
+        .why("What looks wrong makes another boat of it; nothing is recommended for that one.")
+        .orNone("not kept");
+  }
+}
