@@ -58,8 +58,8 @@ record PlanWords(Scene scene) {
         ? "Drawn with nobody aboard."
         : "Discs: "
             + scene.who()
-            + ", in the seating that comes nearest to a limit. A thick bar across is a place to"
-            + " sit, as far out as the middle of a person gets.";
+            + ", in the seating that comes nearest to a limit. A thick bar or box is a place for"
+            + " people, as far as the middle of a person gets.";
   }
 
   private String placeKey() {

@@ -40,6 +40,7 @@ public final class Plausibility {
     looked.hull();
     looked.found.addAll(StationDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(ThingDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(SideDoubts.of(looked.craft, looked.limits));
     return List.copyOf(looked.found);
   }
 

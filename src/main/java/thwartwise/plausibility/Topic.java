@@ -15,6 +15,7 @@ public enum Topic {
   KIT("kit", "kit", true),
   CLEAT("cleat", "cleat", true),
   PLACE("place", "place", true),
+  PLACE_SIDE("place-side", "side of place", true),
   OPENING("opening", "opening", true);
 
   private final String key;

@@ -62,7 +62,8 @@ final class KitMoved {
         .flatMap(
             p ->
                 Stream.of(
-                    new Spot("under the " + p.name(), p.x()),
+                    new Spot(
+                        (p.isToOneSide() ? "abreast of the " : "under the ") + p.name(), p.x()),
                     new Spot("just forward of the " + p.name(), p.x() + BESIDE),
                     new Spot("just aft of the " + p.name(), p.x() - BESIDE)))
         .toList();

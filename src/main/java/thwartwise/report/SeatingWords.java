@@ -36,7 +36,7 @@ final class SeatingWords {
   /** For each number of people how heavy, and how they sit. */
   static void limits(Page page, List<Place> places, Recommendation crew) {
     crew.crewLimits().forEach(limit -> page.point(words(limit, places)));
-    remaining(crew).forEach(seating -> page.point(not(List.of(seating))));
+    remaining(crew).forEach(seating -> page.point(not(List.of(seating), places)));
   }
 
   private static List<String> takes(List<Place> places) {
@@ -83,11 +83,35 @@ final class SeatingWords {
     if (left.isEmpty()) {
       return "No seating will do";
     }
-    return left.size() <= excluded.size() ? "Only like this: " + told(left) : not(excluded);
+    return left.size() <= excluded.size() ? "Only like this: " + told(left) : not(excluded, places);
   }
 
-  private static String not(List<List<String>> seatings) {
-    return "Not like this: " + told(seatings);
+  private static String not(List<List<String>> seatings, List<Place> places) {
+    return "Not like this: "
+        + seatings.stream()
+            .map(seating -> one(seating) + emptySide(seating, places))
+            .collect(Collectors.joining("; "));
+  }
+
+  /** Where nobody sits opposite people on one side. */
+  private static String emptySide(List<String> seating, List<Place> places) {
+    List<String> empty =
+        places.stream()
+            .filter(place -> !seating.contains(place.name()))
+            .filter(place -> isOppositeSomebody(place, seating, places))
+            .map(Place::name)
+            .toList();
+    return empty.isEmpty() ? "" : " with nobody on " + either(empty);
+  }
+
+  private static boolean isOppositeSomebody(Place empty, List<String> seating, List<Place> places) {
+    return places.stream()
+        .filter(place -> seating.contains(place.name()))
+        .anyMatch(
+            taken ->
+                empty.isToOneSide()
+                    && taken.isToOneSide()
+                    && empty.across().middle() * taken.across().middle() < 0);
   }
 
   private static String told(List<List<String>> seatings) {

@@ -1,0 +1,43 @@
+package thwartwise.boat;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * The side of the boat that somebody's name for a place speaks of; facing forward, left is port.
+ */
+public enum NamedSide {
+  PORT("port", "port|portside|left"),
+  STARBOARD("starboard", "starboard|stbd|right"),
+  EITHER("side", "sides?|side(seat|bench)s?");
+
+  private final String word;
+  private final Pattern spoken;
+
+  NamedSide(String word, String words) {
+    this.word = word;
+    this.spoken =
+        Pattern.compile(
+            "\\b(" + words + ")\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** Empty for a name that speaks of no side. */
+  public static Optional<NamedSide> of(String name) {
+    return Arrays.stream(values()).filter(side -> side.spoken.matcher(name).find()).findFirst();
+  }
+
+  /** How far out to this side the middle of a place lies, m; on the other side it is negative. */
+  public double offset(Place place) {
+    double port = place.across().middle();
+    return switch (this) {
+      case PORT -> port;
+      case STARBOARD -> -port;
+      case EITHER -> Math.abs(port);
+    };
+  }
+}

@@ -1,0 +1,67 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
+import thwartwise.geometry.Span;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+
+class SeatingWordsTest {
+  private static final List<Place> PLACES =
+      List.of(
+          bench("port bench", new Span(0.3, 0.4)),
+          bench("starboard bench", new Span(-0.4, -0.3)),
+          new Place("thwart", 2.2, 0.25, 0.4, 1));
+
+  private static Place bench(String name, Span across) {
+    return new Place(name, new Span(1, 1.9), across, 0.25, 2, Posture.SITTING);
+  }
+
+  // Counts alone leave a stranger to guess what is wrong with two people on a bench for two.
+  @Test
+  void people_on_one_side_are_told_of_with_the_side_that_is_empty() {
+    assertThat(words(List.of("port bench", "port bench")))
+        .contains("Not like this: two people on port bench with nobody on starboard bench.");
+  }
+
+  @Test
+  void people_on_both_sides_or_on_none_are_told_of_as_they_sit() {
+    assertThat(words(List.of("port bench", "starboard bench")))
+        .contains("Not like this: one person on port bench and one person on starboard bench.");
+    assertThat(words(List.of("thwart", "port bench")))
+        .contains(
+            "Not like this: one person on thwart and one person on port bench with nobody on"
+                + " starboard bench.");
+  }
+
+  private static String words(List<String> excluded) {
+    CrewLimit limit = new CrewLimit(2, 90, List.of(excluded));
+    Recommendation crew = recommended(limit);
+    Page page = new Page();
+    SeatingWords.limits(page, PLACES, crew);
+    return TextForm.of(page).replaceAll("\\s+", " ");
+  }
+
+  private static Recommendation recommended(CrewLimit limit) {
+    return new Recommendation(
+        2,
+        180,
+        180,
+        0,
+        95,
+        2,
+        2,
+        2,
+        "",
+        List.of(),
+        limit.excludedSeatings(),
+        List.of(limit),
+        false,
+        List.of(),
+        List.of());
+  }
+}
