@@ -42,7 +42,7 @@ public final class LooseWater {
       }
     }
     for (Body body : loading.people()) {
-      body.withMass(body.mass() * loading.massFactor()).boxes().stream()
+      loading.craft().boxes(body.withMass(body.mass() * loading.massFactor())).stream()
           .map(boxes::place)
           .forEach(water::stand);
     }

@@ -82,7 +82,7 @@ public final class Swamping {
   }
 
   private void placeBody(Body body) {
-    for (Box box : body.boxes()) {
+    for (Box box : craft.boxes(body)) {
       boxes.place(box).forEach(piece -> lift(piece, 1, space -> true, bodies));
     }
   }

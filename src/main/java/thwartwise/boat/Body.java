@@ -7,14 +7,19 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * A person aboard: mass with clothes and life jacket, centre of gravity, and the body as two
+ * A person aboard: mass with clothes and life jacket, where the weight acts, and the body as two
  * upright boxes.
+ *
+ * <p>Somebody who sits or kneels keeps the trunk upright while the boat heels slowly, so the weight
+ * acts where it is carried, as a weight that hangs acts at its point of suspension (any textbook of
+ * stability). Somebody stiff leans with the boat: the weight acts at the centre of gravity.
  *
  * @param x along the boat
  * @param y to port
  * @param seat height of the seat
  * @param floor height of the floor
- * @param centreHeight height of the centre of gravity
+ * @param centreHeight height at which the weight acts
+ * @param stiffHeight height at which it acts of somebody stiff: the centre of gravity
  * @param across from where to where across the boat the middle of this person can get
  */
 public record Body(
@@ -25,12 +30,19 @@ public record Body(
     double seat,
     double floor,
     double centreHeight,
+    double stiffHeight,
     Span across) {
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double SEATED = 0.30;
 
   /** Kneeling, above the floor (judgement); a seat near the floor is knelt at. */
   private static final double KNEELING = 0.45;
+
+  /**
+   * Where the weight of somebody kneeling upright is carried: between the knees and the heels or
+   * the edge of a seat, above the floor (judgement, the height of that edge).
+   */
+  private static final double KNEELING_CARRIED = 0.20;
 
   /** Above the rail, leaning out over it (judgement). */
   private static final double LEANING = 0.10;
@@ -64,10 +76,17 @@ public record Body(
     return List.of(
         String.format(
             Locale.ROOT,
-            "A person's centre of gravity: %.2f m above the seat seated, %.2f m above the floor"
-                + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under %.2f m above the"
-                + " floor, as when kneeling, and %.2f m above and over the rail leaning out"
-                + " (judgement).",
+            "A person who sits still or moves slowly keeps the trunk upright, so the weight acts"
+                + " where it is carried (a weight that hangs acts at its point of suspension, READ in"
+                + " textbooks of stability; 33 CFR 183.41 puts its weights at seat height, READ): at"
+                + " the seat, and %.2f m above the floor kneeling (judgement).",
+            KNEELING_CARRIED),
+        String.format(
+            Locale.ROOT,
+            "Stiff, asleep, frightened or moving suddenly, a person leans with the boat: the weight"
+                + " acts at the centre of gravity, %.2f m above the seat, %.2f m above the floor"
+                + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under %.2f m above the floor,"
+                + " as when kneeling, and %.2f m above and over the rail leaning out (judgement).",
             SEATED,
             STANDING,
             KNEELING,
@@ -81,7 +100,7 @@ public record Body(
         String.format(
             Locale.ROOT,
             "In the water a body is %.0f kg to the cubic metre, %.0f %% of it legs (Winter 2005 as"
-                + " quoted, READ), the rest %.2f m high above the seat (judgement); a life jacket"
+                + " quoted, READ) on the floor, before a seat that is a chamber, the rest %.2f m high above the seat (judgement); a life jacket"
                 + " lifts nothing here.",
             DENSITY,
             100 * LEGS,
@@ -103,12 +122,13 @@ public record Body(
             spot.y(),
             place.z(),
             floor,
+            place.z(),
             Math.max(place.z() + SEATED, floor + KNEELING),
             reach(place.across()));
     return switch (place.posture()) {
       case SITTING -> seated;
-      case KNEELING -> seated.on(place.z(), place.z(), KNEELING);
-      case STANDING -> seated.on(place.z(), place.z() + STANDING_LEGS, STANDING);
+      case KNEELING -> seated.on(place.z(), place.z(), KNEELING_CARRIED, KNEELING);
+      case STANDING -> seated.on(place.z(), place.z() + STANDING_LEGS, STANDING, STANDING);
     };
   }
 
@@ -119,26 +139,36 @@ public record Body(
         : across;
   }
 
-  private Body on(double footing, double lap, double above) {
-    return new Body(name, mass, x, y, lap, footing, footing + above, across);
+  private Body on(double footing, double lap, double carried, double above) {
+    return new Body(name, mass, x, y, lap, footing, footing + carried, footing + above, across);
   }
 
+  private Body acting(double height, double stiff) {
+    return new Body(name, mass, x, y, seat, floor, height, stiff, across);
+  }
+
+  /** Leaning with the boat, the weight at the centre of gravity. */
+  public Body stiff() {
+    return acting(stiffHeight, stiffHeight);
+  }
+
+  /** Always stiff. */
   public Body standing() {
-    return new Body(name, mass, x, y, seat, floor, floor + STANDING, across);
+    return acting(floor + STANDING, floor + STANDING);
   }
 
   /** On the floor at the same place. */
   public Body kneeling() {
-    return new Body(name, mass, x, y, seat, floor, floor + KNEELING, across);
+    return acting(floor + KNEELING_CARRIED, floor + KNEELING);
   }
 
-  /** Out over the rail, the weight on it. */
+  /** Out over the rail, the weight on it; always stiff. */
   public Body leaningOut(Vector3 rail) {
-    return new Body(name, mass, x, rail.y(), seat, floor, rail.z() + LEANING, across);
+    return acting(rail.z() + LEANING, rail.z() + LEANING).at(rail.y());
   }
 
   public Body at(double newY) {
-    return new Body(name, mass, x, newY, seat, floor, centreHeight, across);
+    return new Body(name, mass, x, newY, seat, floor, centreHeight, stiffHeight, across);
   }
 
   /** Whether this person can get as far to one side as to the other. */
@@ -166,14 +196,23 @@ public record Body(
   }
 
   public Body withMass(double newMass) {
-    return new Body(name, newMass, x, y, seat, floor, centreHeight, across);
+    return new Body(name, newMass, x, y, seat, floor, centreHeight, stiffHeight, across);
   }
 
+  /** Where the weight acts. */
   public Vector3 centre() {
     return Vector3.of(x, y, centreHeight);
   }
 
-  /** Legs from the floor to the seat, the rest above it. */
+  /** The centre of gravity. */
+  public Vector3 middle() {
+    return Vector3.of(x, y, stiffHeight);
+  }
+
+  /**
+   * Legs from the floor to the seat, the rest above it; {@link Craft#boxes} knows what stands
+   * there.
+   */
   public List<Box> boxes() {
     double legHeight = Math.max(LEAST_LEG_HEIGHT, seat - floor);
     double legArea = LEGS * mass / DENSITY / legHeight;

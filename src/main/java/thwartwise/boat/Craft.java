@@ -28,6 +28,7 @@ public final class Craft {
   private final List<FloodPoint> edges;
   private final boolean symmetric;
   private final Map<Box, Shared> known = new ConcurrentHashMap<>();
+  private final Map<Box, Box> legRoom = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
 
@@ -158,6 +159,13 @@ public final class Craft {
         && boat.places().stream().allMatch(Place::isAboutTheMiddle)
         && boat.chambers().stream()
             .allMatch(c -> c.mirrored() || c.box().y().equals(c.box().y().mirrored()));
+  }
+
+  /** The body as boxes where it is aboard: the legs on the floor, then the rest. */
+  public List<Box> boxes(Body body) {
+    List<Box> boxes = body.boxes();
+    Box legs = legRoom.computeIfAbsent(boxes.get(0), b -> new LegRoom(this).of(b));
+    return List.of(legs, boxes.get(1));
   }
 
   /** Kit that is neither fastened nor shut away in a chamber. */

@@ -11,6 +11,7 @@ public final class CautiousChecks {
     return List.of(
         new FreeboardAtRest(rules),
         new ThreeFifthsToOneSide(rules),
+        new StiffOffTheMiddle(rules, false),
         new SwampedLift(rules),
         new OneChamberLost(rules),
         new SwampedLevel(rules),
@@ -24,6 +25,7 @@ public final class CautiousChecks {
         new HatchLeftOpen(rules),
         new ChamberHoled(rules),
         new Kneeling(rules),
+        new StiffOffTheMiddle(rules, true),
         new LowSide(rules),
         new Anchoring(rules, false),
         new GreatestPull(rules),

@@ -65,6 +65,10 @@ record Disturbance(
     return new Disturbance(how, people, weights, forces, pools, side);
   }
 
+  Disturbance withPeople(List<Body> others) {
+    return new Disturbance(how, others, weights, forces, pools, kitSide);
+  }
+
   Disturbance called(String otherwise) {
     return new Disturbance(otherwise, people, weights, forces, pools, kitSide);
   }

@@ -8,7 +8,7 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
 import thwartwise.rules.RuleSet;
 
-/** With everyone on the low side, how much work is left before water comes in? */
+/** With everyone stiff and on the low side, how much work is left before water comes in? */
 public record LowSide(RuleSet rules) implements Check {
   @Override
   public Role role() {
@@ -17,7 +17,7 @@ public record LowSide(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return Moves.everyone(trial, 1, "everyone on the low side,").stream()
+    return Moves.everyone(trial.stiff(), 1, "everyone stiff on the low side,").stream()
         .map(this::reading)
         .min(Comparator.comparingDouble(Reading::margin))
         .stream()

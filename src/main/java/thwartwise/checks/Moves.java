@@ -67,8 +67,8 @@ final class Moves {
   }
 
   /** Everyone so far to one side of where they sit, m, to each side. */
-  static List<Trial> offTheMiddle(Trial trial, double distance) {
-    String how = String.format(Locale.ROOT, "everyone %.2f m off the middle", distance);
+  static List<Trial> offTheMiddle(Trial trial, double distance, String who) {
+    String how = String.format(Locale.ROOT, "%s %.2f m off the middle", who, distance);
     List<Trial> ways = new ArrayList<>();
     sides(trial).forEach(side -> ways.addAll(shifted(trial, how, side, b -> side * distance)));
     return ways;

@@ -61,7 +61,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       String name, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
     String how = who + " suddenly hard against the side to " + side.word();
     return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
-        .map(after -> reading(name, before, after, side))
+        .map(after -> reading(name, before, after.stiff(), side))
         .toList();
   }
 

@@ -35,7 +35,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
             rules.value("swamped-side-share"),
             rules.value("offset-share"),
             "half of everyone's weight three fifths of the way");
-    List<Trial> off = Moves.offTheMiddle(trial, rules.value("off-middle"));
+    List<Trial> off = Moves.offTheMiddle(trial, rules.value("off-middle"), "everyone");
     return List.of(
         reading("swamped, half the crew's weight to one side", "swamped-side-heel", half),
         reading("swamped, everyone a little off the middle", "swamped-off-middle-heel", off));

@@ -72,6 +72,12 @@ public final class Trial {
     return new Trial(craft, done.and(weight), allowance, hurried);
   }
 
+  /** Everyone aboard leaning with the boat, as in a righting curve and in a sudden move. */
+  public Trial stiff() {
+    Disturbance stiff = done.withPeople(people().stream().map(Body::stiff).toList());
+    return new Trial(craft, stiff, allowance, hurried);
+  }
+
   Trial after(Disturbance next) {
     return new Trial(craft, done.then(next), allowance, hurried);
   }

@@ -31,7 +31,7 @@ record Wind(RuleSet rules, double pressure) {
     Vector3 sum = Profile.of(dry(trial, pose), from).centre().times(onHull);
     double onEach = person();
     for (var body : trial.people()) {
-      sum = sum.plus(body.centre().times(onEach));
+      sum = sum.plus(body.middle().times(onEach));
     }
     double all = onHull + onEach * trial.people().size();
     return all > 0 ? sum.times(1 / all) : Vector3.ZERO;

@@ -28,7 +28,7 @@ final class States {
     return new StateFigures(
         trial.condition(),
         rest.worst().map(p -> afloat(trial.craft(), floating, p, rest.allStable())),
-        RightingCurve.towardWorseSide(floating, trial.craft().edges())
+        RightingCurve.towardWorseSide(trial.stiff().afloat(), trial.craft().edges())
             .map(c -> righting(trial.craft(), c)),
         swamped(trial),
         looseWater(trial),

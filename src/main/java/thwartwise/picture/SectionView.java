@@ -98,8 +98,8 @@ final class SectionView {
 
   private static Stream<Vector3> around(Body body) {
     return Stream.of(
-        body.centre().plus(Vector3.of(0, DISC, DISC)),
-        body.centre().minus(Vector3.of(0, DISC, DISC)));
+        body.middle().plus(Vector3.of(0, DISC, DISC)),
+        body.middle().minus(Vector3.of(0, DISC, DISC)));
   }
 
   private Picture picture() {
@@ -110,7 +110,7 @@ final class SectionView {
         .moved()
         .forEach(
             b ->
-                svg.circle("person", at(b.centre()), DISC * scale.perMetre(), "#d9d9d9", Pen.FINE));
+                svg.circle("person", at(b.middle()), DISC * scale.perMetre(), "#d9d9d9", Pen.FINE));
     surface(svg);
     arm(svg);
     edge(svg);

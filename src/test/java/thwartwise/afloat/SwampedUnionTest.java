@@ -106,6 +106,7 @@ class SwampedUnionTest {
         boat.kit("ballast " + i, 2000 * volume, at, volume);
         blocks.add(Box.cube(at, volume));
       }
+      Craft craft = boat.craft();
       List<Body> people = new ArrayList<>();
       for (int i = 0; i < 2; i++) {
         double x = 0.3 + 2.4 * random.nextDouble();
@@ -113,9 +114,9 @@ class SwampedUnionTest {
         Body body =
             Body.seated("crew", 40 + 60 * random.nextDouble(), place, random.nextDouble() - 0.5, T);
         people.add(body);
-        blocks.addAll(body.boxes());
+        blocks.addAll(craft.boxes(body));
       }
-      Floating floating = swamped(boat.craft(), people.toArray(new Body[0]));
+      Floating floating = swamped(craft, people.toArray(new Body[0]));
       for (double water : new double[] {0.05, 0.2, 0.33, 0.5, 3}) {
         assertThat(immersed(floating, water))
             .as("trial %d, water at %s", trial, water)

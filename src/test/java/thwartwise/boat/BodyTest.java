@@ -12,14 +12,25 @@ class BodyTest {
   @Test
   void a_seated_and_a_standing_person_have_their_centre_where_the_convention_puts_it() {
     Body seated = Body.seated("helm", 80, place(0.27, 0.4), 0.1, 0.03);
-    assertThat(seated.centre().z()).isCloseTo(0.57, within(1e-12));
+    assertThat(seated.middle().z()).isCloseTo(0.57, within(1e-12));
+    assertThat(seated.stiff().centre().z()).isCloseTo(0.57, within(1e-12));
     assertThat(seated.standing().centre().z()).isCloseTo(1.03, within(1e-12));
   }
 
   @Test
   void a_seat_near_the_floor_is_knelt_at() {
     Body kneeling = Body.seated("paddler", 70, place(0.03, 0.2), 0, 0.03);
-    assertThat(kneeling.centre().z()).isCloseTo(0.48, within(1e-12));
+    assertThat(kneeling.stiff().centre().z()).isCloseTo(0.48, within(1e-12));
+  }
+
+  // As a weight that hangs acts at its point of suspension: at the seat, or on the floor.
+  @Test
+  void the_weight_of_somebody_upright_acts_where_it_is_carried() {
+    Body seated = Body.seated("helm", 80, place(0.27, 0.4), 0.1, 0.03);
+    assertThat(seated.centre().z()).isCloseTo(0.27, within(1e-12));
+    assertThat(seated.kneeling().centre().z()).isCloseTo(0.23, within(1e-12));
+    assertThat(seated.kneeling().stiff().centre().z()).isCloseTo(0.48, within(1e-12));
+    assertThat(seated.stiff().boxes()).isEqualTo(seated.boxes());
   }
 
   @Test

@@ -109,7 +109,9 @@ class EveryCheckTest {
   void a_boat_with_everything_gives_each_check_something_to_say() {
     Trial trial = fullyFitted(1, 150);
     for (Check check : CautiousChecks.of(RULES)) {
-      assertThat(check.readings(trial)).as(check.toString()).isNotEmpty();
+      if (!check.equals(new StiffOffTheMiddle(RULES, true))) { // of canoes alone
+        assertThat(check.readings(trial)).as(check.getClass().getName()).isNotEmpty();
+      }
     }
     readable(all(trial));
   }

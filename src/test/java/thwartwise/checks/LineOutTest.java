@@ -74,7 +74,7 @@ class LineOutTest {
     double all = mass + down;
     double draft = all / 1000 / PLANE;
     double bm = 9 / (12 * draft);
-    double height = (hull * 0.2 + (mass - hull) * 0.55 + down * DEPTH) / all;
+    double height = (hull * 0.2 + (mass - hull) * 0.25 + down * DEPTH) / all;
     double gm = draft / 2 + bm - height;
     double push = pull / (all * GRAVITY);
     double tangent =

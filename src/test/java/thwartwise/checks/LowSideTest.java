@@ -14,7 +14,7 @@ import static thwartwise.checks.OnPaper.value;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** A box of 900 kg and somebody of 200 kg hard against one side of it. */
+/** A box of 900 kg and somebody stiff of 200 kg hard against one side of it. */
 class LowSideTest {
   private static final double MASS = 1100;
   private static final double DRAFT = MASS / 1000 / PLANE;
@@ -49,7 +49,7 @@ class LowSideTest {
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(found)).isCloseTo(work(0.3), within(0.2));
     assertThat(found.limit()).isEqualTo(20);
-    assertThat(found.condition()).isEqualTo("on paper; everyone on the low side, to port");
+    assertThat(found.condition()).isEqualTo("on paper; everyone stiff on the low side, to port");
     Trial trial = trial(OnPaper.boat(900), person(200, 0.3));
     assertThat(new LowSide(RULES).readings(trial).get(0).note())
         .startsWith(

@@ -22,13 +22,13 @@ class SideSeatsTest {
       new Place(
           "starboard bench", new Span(1, 2), new Span(-0.45, -0.35), 0.25, 2, Posture.SITTING);
 
-  // DERIVED: hull 120 kg, G 0.2 m up; two of 20 kg, G at 0.25 + 0.30 m, 0.45 m out to port.
+  // DERIVED: hull 120 kg, G 0.2 m up; two of 20 kg upright on a seat at 0.25 m, 0.45 m out to port.
   @Test
   void two_on_the_port_bench_heel_a_box_to_port_as_on_paper() {
     assertThat(heel(people(PORT, 20, 20)))
-        .isCloseTo(-OnPaper.heel(120, 40, 0.45, 0.55), within(1e-6));
+        .isCloseTo(-OnPaper.heel(120, 40, 0.45, 0.25), within(1e-6));
     assertThat(heel(people(STARBOARD, 20, 20)))
-        .isCloseTo(OnPaper.heel(120, 40, 0.45, 0.55), within(1e-6));
+        .isCloseTo(OnPaper.heel(120, 40, 0.45, 0.25), within(1e-6));
   }
 
   // Three fifths of the way to port is 0.27 m, farther in than the bench: they stay right out, and
@@ -75,18 +75,21 @@ class SideSeatsTest {
     assertThat(Moves.everyone(Trial.of(OnPaper.boat(120).craft(), three, ""), 1, "all")).hasSize(2);
   }
 
-  // Sitting 0.30, kneeling 0.45, standing 1.0 m above what is under them (IMO Res. A.749(18)
-  // 3.5.2.7, READ; kneeling judgement).
+  // Stiff 0.30 sitting, 0.45 kneeling, 1.0 m standing above what is under them (IMO Res. A.749(18)
+  // 3.5.2.7, READ; kneeling judgement); upright at the seat, and 0.20 above the knees (judgement).
   @Test
   void people_kneel_and_stand_on_places_where_that_is_what_they_do() {
-    assertThat(high(Posture.SITTING)).isCloseTo(0.55, within(1e-12));
-    assertThat(high(Posture.KNEELING)).isCloseTo(0.70, within(1e-12));
-    assertThat(high(Posture.STANDING)).isCloseTo(1.25, within(1e-12));
+    assertThat(on(Posture.SITTING).stiff().centreHeight()).isCloseTo(0.55, within(1e-12));
+    assertThat(on(Posture.KNEELING).stiff().centreHeight()).isCloseTo(0.70, within(1e-12));
+    assertThat(on(Posture.STANDING).stiff().centreHeight()).isCloseTo(1.25, within(1e-12));
+    assertThat(on(Posture.SITTING).centreHeight()).isCloseTo(0.25, within(1e-12));
+    assertThat(on(Posture.KNEELING).centreHeight()).isCloseTo(0.45, within(1e-12));
+    assertThat(on(Posture.STANDING).centreHeight()).isCloseTo(1.25, within(1e-12));
   }
 
-  private static double high(Posture posture) {
+  private static Body on(Posture posture) {
     Place place = new Place("place", new Span(1, 1), new Span(-0.1, 0.1), 0.25, 1, posture);
-    return people(place, 80).get(0).centreHeight();
+    return people(place, 80).get(0);
   }
 
   private static double heel(List<Body> people) {

@@ -26,7 +26,7 @@ class SwampedMarginTest {
   private static final double PLANE = 1.68;
   private static final double INERTIA = 1.4 * 1.728 / 12;
 
-  /** On a seat and a floor above the water, G at 0.55. */
+  /** On a seat and a floor above the water, upright. */
   private static Body dry(double mass, double reach, double y) {
     Place thwart = new Place("thwart", 1.5, 0.25, reach, 1);
     return Body.seated("crew", mass, thwart, y, 0.24);

@@ -68,7 +68,7 @@ class WindAndMotorTest {
     double mass = hull + 95;
     double draft = mass / 1000 / PLANE;
     double bm = BEAM * BEAM / 12 / draft;
-    double gm = draft / 2 + bm - (hull * 0.2 + 95 * 0.55) / mass;
+    double gm = draft / 2 + bm - (hull * 0.2 + 95 * 0.25) / mass;
     double push = onHull(mass, LENGTH) + ON_A_PERSON;
     double height = (onHull(mass, LENGTH) * (draft + DEPTH) / 2 + ON_A_PERSON * 0.55) / push;
     double out = 0.6 * onHull(mass, LENGTH) / push;
@@ -133,7 +133,7 @@ class WindAndMotorTest {
     List<Finding> found = findings(new MotorPush(RULES), trial);
     double push = 2.87 * Math.pow(500, 2.0 / 3);
     double draft = 0.395 / PLANE;
-    double gm = draft / 2 + 0.12 / draft - (300 * 0.2 + 95 * 0.55) / 395;
+    double gm = draft / 2 + 0.12 / draft - (300 * 0.2 + 95 * 0.25) / 395;
     double moment = push * Math.sqrt(0.5) * (0.15 + draft / 2);
     double heel = moment / (395 * GRAVITY * gm);
     assertThat(found)
@@ -153,7 +153,7 @@ class WindAndMotorTest {
     Finding left = findings(new MotorPush(RULES), trial(motor(500), person(95, 0.4))).get(1);
     double draft = 0.395 / PLANE;
     double push = 2.87 * Math.pow(500, 2.0 / 3) * Math.sqrt(0.5) * (0.15 + draft / 2);
-    double g = (300 * 0.2 + 95 * 0.55) / 395;
+    double g = (300 * 0.2 + 95 * 0.25) / 395;
     double weight = 395 * GRAVITY;
     double heel = push / (weight * (draft / 2 + 0.12 / draft - g));
     double trim = push / (weight * (draft / 2 + 0.75 / draft - g));

@@ -20,13 +20,18 @@ class AssumptionsTest {
             "A chamber of air counts when a test of at least 10 minutes (judgement) let in at most"
                 + " 1 litre (a youth dinghy class, READ) within the last 12 months; of fastened"
                 + " closed-cell foam 90 % counts (judgement).",
-            "A person's centre of gravity: 0.30 m above the seat seated, 1.00 m above the floor"
-                + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under 0.45 m above the"
-                + " floor, as when kneeling, and 0.10 m above and over the rail leaning out (judgement).",
+            "A person who sits still or moves slowly keeps the trunk upright, so the weight acts"
+                + " where it is carried (a weight that hangs acts at its point of suspension, READ in"
+                + " textbooks of stability; 33 CFR 183.41 puts its weights at seat height, READ): at"
+                + " the seat, and 0.20 m above the floor kneeling (judgement).",
+            "Stiff, asleep, frightened or moving suddenly, a person leans with the boat: the weight"
+                + " acts at the centre of gravity, 0.30 m above the seat, 1.00 m above the floor"
+                + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under 0.45 m above the floor,"
+                + " as when kneeling, and 0.10 m above and over the rail leaning out (judgement).",
             "People move: at least 0.15 m out from the middle line whatever the seat allows, and"
                 + " 0.10 m to one side in standing up (judgement).",
             "In the water a body is 1000 kg to the cubic metre, 32 % of it legs (Winter 2005 as"
-                + " quoted, READ), the rest 0.85 m high above the seat (judgement); a life jacket"
+                + " quoted, READ) on the floor, before a seat that is a chamber, the rest 0.85 m high above the seat (judgement); a life jacket"
                 + " lifts nothing here.");
   }
 

@@ -1,0 +1,29 @@
+package thwartwise.checks;
+
+import java.util.List;
+import thwartwise.rules.Canoe;
+import thwartwise.rules.RuleSet;
+
+/**
+ * With everyone stiff, as somebody asleep or frightened is, and a little off the middle, does the
+ * boat come to rest within the limits of everyone to one side? It limits the crew of every boat but
+ * a canoe, which any stiff person tips: there it is for the reader to know.
+ *
+ * @param ofCanoes whether canoes are asked and nothing is limited
+ */
+public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Check {
+  @Override
+  public Role role() {
+    return ofCanoes ? Role.INFORMATION : Role.LIMITS_CREW;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    if (trial.people().isEmpty() || Canoe.is(trial.craft().form(), rules) != ofCanoes) {
+      return List.of();
+    }
+    List<Trial> ways =
+        Moves.offTheMiddle(trial.stiff(), rules.value("off-middle"), "everyone stiff and");
+    return new Heeled(rules).readings("everyone stiff, a little off the middle", ways);
+  }
+}
