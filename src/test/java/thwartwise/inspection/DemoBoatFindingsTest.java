@@ -45,6 +45,8 @@ class DemoBoatFindingsTest {
             "freeboard at rest",
             "three fifths to one side",
             "three fifths to one side, freeboard left",
+            "everyone stiff, a little off the middle",
+            "everyone stiff, a little off the middle, freeboard left",
             "swamped, lift to spare",
             "swamped, bow locker lost",
             "swamped, heel",
