@@ -19,10 +19,23 @@ public final class PageFile {
   public static void write(Path target, String page) {
     Path whole = target.toAbsolutePath();
     Spot spot = Spot.whole(target.toString());
+    if (isAmongRecords(whole)) {
+      throw spot.fault("records are kept in this folder. Name a file in another one.");
+    }
     if (Files.exists(whole, LinkOption.NOFOLLOW_LINKS) && !isOurs(whole, page)) {
       throw spot.fault("is there already and is no page of this program. Name another file.");
     }
     AtomicFile.write(whole, page);
+  }
+
+  /** A page of a record begins like any other, so it is known by where it lies. */
+  private static boolean isAmongRecords(Path file) {
+    Path folder = file.getParent();
+    return Files.exists(folder.resolve(ChainFile.NAME))
+        || Files.exists(folder.resolve(BoatsList.NAME))
+        || Listing.of(folder, "[0-9]*" + ShelvedRecord.ENDING).stream()
+            .map(record -> ShelvedRecord.bare(record.getFileName().toString()))
+            .anyMatch(record -> file.getFileName().toString().startsWith(record));
   }
 
   private static boolean isOurs(Path file, String page) {

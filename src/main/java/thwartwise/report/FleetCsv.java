@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import thwartwise.inspection.Recommendation;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.Printable;
 
 /**
  * The same table for a spreadsheet: RFC 4180, lines ended by carriage return and line feed. A cell
@@ -16,7 +17,7 @@ public final class FleetCsv {
   private static final String HEADS =
       line("boat", "inspected", "verdict", "people", "crew kg", "load kg", "overdue", "unusable");
   // The wide forms are taken for the narrow ones in some countries' settings.
-  private static final String FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+  private static final String FORMULA = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
 
   private FleetCsv() {}
 
@@ -52,15 +53,16 @@ public final class FleetCsv {
   }
 
   static String cell(String words) {
-    String harmless = startsLikeAFormula(words) ? "'" + words : words;
-    boolean quoted = harmless.chars().anyMatch(c -> ",\"\r\n".indexOf(c) >= 0);
+    // The table is looked at in a terminal as well, which takes an escape character for an order.
+    String printable = Printable.of(words);
+    String harmless = startsLikeAFormula(printable) ? "'" + printable : printable;
+    boolean quoted = harmless.chars().anyMatch(c -> ",\"".indexOf(c) >= 0);
     return quoted ? '"' + harmless.replace("\"", "\"\"") + '"' : harmless;
   }
 
   /** Blanks before it do not make it harmless everywhere. */
   private static boolean startsLikeAFormula(String words) {
     String start = words.stripLeading();
-    boolean control = !words.isEmpty() && FORMULA.indexOf(words.charAt(0)) >= 0;
-    return control || !start.isEmpty() && FORMULA.indexOf(start.charAt(0)) >= 0;
+    return !start.isEmpty() && FORMULA.indexOf(start.charAt(0)) >= 0;
   }
 }

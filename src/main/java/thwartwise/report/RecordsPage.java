@@ -23,11 +23,14 @@ public final class RecordsPage {
       page.title(boat.boat());
       boat.kept().forEach(record -> row(page, record, boat));
       boat.unreadable().forEach(page::point);
+      if (boat.kept().isEmpty()) {
+        boat.faults().forEach(page::point);
+      }
       page.gap();
     }
     page.paragraph(
         "\"compare\" and two of the names in brackets sets two records beside each other",
-        "\"records check\" says whether one was changed, added or lost");
+        "\"records check\" says whether one of them or its pages was changed, added or lost");
     return page.toString();
   }
 
@@ -121,8 +124,10 @@ public final class RecordsPage {
         "The next inspection makes them the head of a chain"
       };
     }
+    long unvouched = boat.kept().stream().filter(record -> !record.vouches()).count();
     return new String[] {
-      count + ": nothing was changed, added or lost",
+      count + ", with pages: nothing was changed, added or lost",
+      older(unvouched),
       boat.last()
           .map(
               last ->
@@ -132,5 +137,15 @@ public final class RecordsPage {
                       + last.hash().substring(0, DIGITS))
           .orElse("")
     };
+  }
+
+  private static String older(long unvouched) {
+    if (unvouched == 0) {
+      return "";
+    }
+    return unvouched == 1
+        ? "One older record holds no hashes of its pages: nothing tells whether these were changed"
+        : unvouched
+            + " older records hold no hashes of their pages: nothing tells whether these were changed";
   }
 }

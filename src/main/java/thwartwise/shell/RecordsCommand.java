@@ -43,8 +43,9 @@ final class RecordsCommand implements ShellCommand {
     return """
         Lists every record with its day, verdict, crew, load and who made it. With
         "records check" it walks the chain of each boat instead and says what was
-        changed, added or lost: every record carries a hash of its own content and
-        that of the record before it, and a list of all of them lies beside them.
+        changed, added or lost: every record carries a hash of its own content, that
+        of the record before it and those of its pages, and lists of the records and
+        of the boats lie next to them.
         A record is never written over; inspect with --corrects keeps a new one that
         names the old.
 

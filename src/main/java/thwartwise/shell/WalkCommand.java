@@ -65,8 +65,9 @@ final class WalkCommand implements ShellCommand {
           stop    leave; the answers are kept (Ctrl-C and Ctrl-D do the same)
 
         Every answer is kept as soon as it is taken. Type "walk" again to go on with
-        a walk that is not finished. At the end the boat file is written, the boat is
-        inspected, the dated record is kept, and one screen tells what came of it.
+        a walk that is not finished. At the end the boat is inspected, boat file and
+        dated record are written together, and one screen tells what came of it.
+        Ctrl-C during that work leaves everything as it was.
         Answers may also come from a pipe.
 
         Exit codes are those of "inspect"; 2 when the walk was left before its end.

@@ -43,16 +43,25 @@ class FleetCsvTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"=1+1", "+1", "-1", "@sum", "\tx", " =1", "＝1"})
+  @ValueSource(strings = {"=1+1", "+1", "-1", "@sum", " =1", "＝1"})
   void what_a_spreadsheet_would_reckon_is_made_words(String name) {
     assertThat(FleetCsv.cell(name)).isEqualTo("'" + name);
   }
 
+  /** An escape character would clear the screen or colour it; a line end would forge a row. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\u001b[2J", "\n", "\r\n", "\t", "\u0007", "\u202e", "\u2028"})
+  void what_a_terminal_would_obey_is_made_harmless(String order) {
+    String shown = FleetCsv.cell("Soup" + order + "Ladle");
+    assertThat(shown.codePoints()).noneMatch(c -> c < ' ' || c == 0x202E || c == 0x2028);
+    assertThat(shown).startsWith("Soup?").endsWith("Ladle");
+    assertThat(FleetCsv.cell("=1" + order)).startsWith("'=1?");
+  }
+
   @Test
-  void commas_quotes_and_line_ends_are_quoted() {
+  void commas_and_quotes_are_quoted() {
     assertThat(FleetCsv.cell("a,b")).isEqualTo("\"a,b\"");
     assertThat(FleetCsv.cell("the \"tin\"")).isEqualTo("\"the \"\"tin\"\"\"");
-    assertThat(FleetCsv.cell("a\nb")).isEqualTo("\"a\nb\"");
     assertThat(FleetCsv.cell("=a,\"b\"")).isEqualTo("\"'=a,\"\"b\"\"\"");
     assertThat(FleetCsv.cell("Soup-Ladle + oars")).isEqualTo("Soup-Ladle + oars");
   }

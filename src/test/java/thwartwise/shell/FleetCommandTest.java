@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.boat.Boat;
@@ -13,6 +15,7 @@ import thwartwise.checks.Role;
 import thwartwise.files.BoatFile;
 import thwartwise.files.Workspace;
 import thwartwise.record.SampleBoats;
+import thwartwise.report.FleetPage;
 
 class FleetCommandTest {
   private static final String HEADS =
@@ -121,6 +124,46 @@ class FleetCommandTest {
     assertThat(both.run("fleet", "--csv", "--html", page.toString())).isEqualTo(2);
     assertThat(both.err())
         .isEqualTo("fleet: --csv and --html are two forms of one table. Leave one out.\n");
+  }
+
+  @Test
+  void a_page_of_a_record_is_not_written_over() throws IOException {
+    inspect(save(SampleBoats.plain()));
+    Path shelf = folder().resolve("records/soup-ladle");
+    Path record;
+    try (var files = Files.list(shelf)) {
+      record = files.filter(f -> f.toString().endsWith(".json")).findFirst().get();
+    }
+    Path page = Path.of(record.toString().replace(".json", ".html"));
+    Files.writeString(page, FleetPage.html(List.of(), LocalDate.of(2026, 6, 1)));
+    refused(page);
+    // Records from before there were lists are known by their names.
+    Files.delete(shelf.resolve("chain.list"));
+    refused(page);
+    refused(folder().resolve("records/boats.html"));
+  }
+
+  private void refused(Path page) throws IOException {
+    String before = Files.exists(page) ? Files.readString(page) : "";
+    TestShell shell = TestShell.open();
+    assertThat(shell.run("fleet", "--folder", folder().toString(), "--html", page.toString()))
+        .isEqualTo(2);
+    assertThat(shell.err())
+        .isEqualTo(page + ": records are kept in this folder. Name a file in another one.\n");
+    assertThat(Files.exists(page) ? Files.readString(page) : "").isEqualTo(before);
+  }
+
+  @Test
+  void a_folder_with_an_order_for_the_terminal_in_its_name_is_printed_harmless()
+      throws IOException {
+    Path odd = temp.resolve("ke\u001b[2Jpt");
+    Path boat = save(SampleBoats.plain());
+    TestShell shell =
+        TestShell.whoseInspection((b, r, d) -> MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS));
+    assertThat(shell.run("inspect", "--boat", boat.toString(), "--folder", odd.toString()))
+        .isZero();
+    assertThat(shell.out()).contains("\nRecord: " + temp + "/ke?[2Jpt/records/");
+    assertThat(shell.out()).doesNotContain("\u001b");
   }
 
   private String csv(int code) {

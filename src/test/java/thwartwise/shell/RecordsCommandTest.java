@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,7 +50,8 @@ class RecordsCommandTest {
                scales were set to pounds.
 
             "compare" and two of the names in brackets sets two records beside each other.
-            "records check" says whether one was changed, added or lost.
+            "records check" says whether one of them or its pages was changed, added or
+            lost.
             """
                 .formatted(names().get(0)));
   }
@@ -103,8 +105,8 @@ class RecordsCommandTest {
             """
             Soup Ladle
             ==========
-            One record: nothing was changed, added or lost. The last is soup-ladle/1, its
-            hash begins %s.
+            One record, with pages: nothing was changed, added or lost. The last is
+            soup-ladle/1, its hash begins %s.
             """
                 .formatted(hash));
   }
@@ -131,6 +133,54 @@ class RecordsCommandTest {
     TestShell shell = TestShell.open();
     assertThat(shell.run("records", "check", "--folder", folder)).isEqualTo(1);
     assertThat(shell.out()).contains("* Record 1 (").contains("is lost");
+  }
+
+  @Test
+  void a_page_or_card_that_was_edited_or_deleted_is_told_with_exit_code_1() throws IOException {
+    for (String ending : List.of(".txt", "-card.txt")) {
+      Path page = Path.of(file(0).toString().replace(".json", ending));
+      String text = Files.readString(page);
+      Files.writeString(page, text.replace("Nothing found against it", "Nothing at all"));
+      assertThat(check()).contains("* The page").contains("was changed after it was kept.");
+      Files.delete(page);
+      assertThat(check()).contains("* The page").contains("of record 1 is gone.");
+      Files.writeString(page, text);
+    }
+  }
+
+  private String check() {
+    TestShell shell = TestShell.open();
+    assertThat(shell.run("records", "check", "--folder", folder)).isEqualTo(1);
+    return shell.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void a_boat_whose_folder_is_gone_is_told_with_exit_code_1() throws IOException {
+    String egg = temp.resolve("egg.json").toString();
+    Files.writeString(Path.of(egg), SampleBoats.json().replace("Soup Ladle", "Egg Whisk"));
+    TestShell.whoseInspection((b, r, d) -> GOOD).run("inspect", "--boat", egg, "--folder", folder);
+    Files.move(Path.of(folder, "records", "egg-whisk"), temp.resolve("elsewhere"));
+    assertThat(check())
+        .contains("* The records of this boat are gone: the list of boats (boats.list) names");
+    TestShell list = TestShell.open();
+    list.run("records", "--folder", folder);
+    assertThat(list.out()).contains("egg-whisk\n=========\n* The records of this boat are gone");
+    TestShell fleet = TestShell.open();
+    assertThat(fleet.run("fleet", "--csv", "--folder", folder)).isEqualTo(1);
+    assertThat(fleet.out()).contains("\negg-whisk,,,,,,,\"The records of this boat are gone");
+  }
+
+  /** A message begins with a capital, and the name of a folder does not. */
+  @Test
+  void the_path_of_a_damaged_record_is_shown_whole_and_as_it_is() throws IOException {
+    Files.writeString(file(0).resolveSibling("2026-06-02T120000-00000000.json"), "{");
+    Path here = Path.of("").toAbsolutePath();
+    Assumptions.assumeTrue(here.getRoot().equals(temp.getRoot()));
+    TestShell shell = TestShell.open();
+    shell.run("records", "--folder", here.relativize(Path.of(folder)).toString());
+    assertThat(shell.out().replaceAll("\\s+", ""))
+        .contains("*" + here + "/")
+        .contains("/kept/records/soup-ladle/2026-06-02T120000-00000000.json:line1,column2:");
   }
 
   @Test
