@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.FloodPoint;
+import thwartwise.boat.Side;
 import thwartwise.geometry.SlowImmersion;
 import thwartwise.geometry.WaterPlane;
 
