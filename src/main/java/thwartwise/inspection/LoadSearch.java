@@ -1,24 +1,23 @@
 package thwartwise.inspection;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import thwartwise.boat.Boat;
-import thwartwise.boat.HullForm;
+import java.util.concurrent.atomic.AtomicInteger;
 import thwartwise.boat.Loading;
-import thwartwise.boat.Place;
 import thwartwise.geometry.Vector3;
 
 /**
- * How much more may be aboard besides people and the kit listed: extra weight on the floor on the
- * middle line, at whichever spot along the boat is worst, with every crew from nobody up, in every
- * allowed seating and every mixture of heavy and light people.
+ * How much more may be aboard besides people and the kit listed: extra weight on the middle line,
+ * on the floor, a seat or a box, at whichever spot along the boat is worst, with every crew from
+ * nobody up, in every allowed seating and every mixture of heavy and light people.
+ *
+ * <p>Every weight up to the limit is carried, not only the limit itself: low weight can steady a
+ * boat, and a swamped one can lose its steadiness over a stretch of a few kilograms, where the top
+ * of a box goes under, and find it again. So each spot is walked up from nothing. A stride is as
+ * long as the limits on heel leave room for ({@link Judge#stride}), and one kilogram where they
+ * leave none.
  */
 final class LoadSearch {
   private static final int MOST = 300;
-
-  /** Steps in which the floor is looked for beside a chamber, m. */
-  private static final double STEP = 0.02;
 
   private final Judge judge;
   private final List<Seating> seatings;
@@ -33,31 +32,32 @@ final class LoadSearch {
 
   private record Stow(Seating seating, Vector3 at) {}
 
-  /**
-   * Whole kg. Each stowing is tried at the least found so far and brings it down if it must; one
-   * after the other, because low weight can steady a boat and then the order has a say.
-   */
-  double extra() {
-    int least = MOST;
-    for (Stow stow : stowings()) {
-      if (!carried(stow, least)) {
-        least = most(stow, least);
-      }
-    }
-    return least;
+  /** Whole kg. */
+  int extra() {
+    List<Stow> stows = stows();
+    AtomicInteger least = new AtomicInteger(MOST);
+    // First what fails at the least found so far, because that bounds every walk after it.
+    stows.forEach(stow -> least.set(failing(stow, least.get())));
+    stows.parallelStream()
+        .forEach(stow -> least.accumulateAndGet(walked(stow, least.get()), Math::min));
+    return least.get();
   }
 
-  private List<Stow> stowings() {
-    List<Vector3> spots = spots();
+  private List<Stow> stows() {
+    List<Vector3> spots = Surfaces.of(judge.craft());
     return seatings.stream().flatMap(s -> spots.stream().map(at -> new Stow(s, at))).toList();
   }
 
-  private int most(Stow stow, int tooMuch) {
+  /** One less than some weight that fails, or so much where that is carried. */
+  private int failing(Stow stow, int most) {
+    if (judge.carries(stow.seating(), each, weight(stow, most))) {
+      return most;
+    }
     int low = 0;
-    int high = tooMuch;
+    int high = most;
     while (high - low > 1) {
       int middle = (low + high) / 2;
-      if (carried(stow, middle)) {
+      if (judge.carries(stow.seating(), each, weight(stow, middle))) {
         low = middle;
       } else {
         high = middle;
@@ -66,41 +66,32 @@ final class LoadSearch {
     return low;
   }
 
-  // Low weight can steady a boat, so half of it is not always easier to carry than all of it.
-  private boolean carried(Stow stow, int mass) {
-    return Stream.of(mass, mass / 2)
-        .allMatch(m -> judge.carries(stow.seating(), each, new Loading.Weight(m, stow.at())));
-  }
-
-  private List<Vector3> spots() {
-    Boat boat = judge.craft().boat();
-    HullForm form = judge.craft().form();
-    double aft = form.outside().extent(Vector3.of(1, 0, 0)).from();
-    List<Double> along = new ArrayList<>();
-    for (double share : List.of(0.08, 0.5, 0.92)) {
-      along.add(aft + share * form.length());
+  /**
+   * One less than the first weight that fails, or so much where all are carried up to it. Which
+   * weights are tried does not depend on how far, so that the answer is the same every time.
+   */
+  private int walked(Stow stow, int most) {
+    int at = 0;
+    int fails = Integer.MAX_VALUE;
+    double stride = stride(stow, 0);
+    while (at < Math.min(most, fails - 1)) {
+      int next =
+          fails < Integer.MAX_VALUE ? at + 1 : at + (int) Math.max(1, Math.min(MOST, stride));
+      stride = stride(stow, next);
+      if (stride >= 0) {
+        at = next;
+      } else {
+        fails = next;
+      }
     }
-    boat.places().stream()
-        .map(Place::along)
-        .flatMap(a -> Stream.of(a.from(), a.middle(), a.to()))
-        .distinct()
-        .forEach(along::add);
-    double middle = aft + form.length() / 2;
-    return along.stream().map(x -> onFloor(x, middle)).distinct().toList();
+    return Math.min(most, at);
   }
 
-  /** The spot itself or, where a chamber stands, the nearest floor toward the middle. */
-  private Vector3 onFloor(double x, double middle) {
-    double floor = judge.craft().boat().hull().floor();
-    double at = x;
-    while (Math.abs(at - middle) > STEP && taken(at, floor)) {
-      at += at < middle ? STEP : -STEP;
-    }
-    return Vector3.of(at, 0, floor);
+  private double stride(Stow stow, int mass) {
+    return judge.stride(stow.seating(), each, weight(stow, mass));
   }
 
-  private boolean taken(double x, double floor) {
-    Vector3 justAbove = Vector3.of(x, 0, floor + 0.05);
-    return judge.craft().spaces().stream().anyMatch(s -> s.box().contains(justAbove));
+  private static Loading.Weight weight(Stow stow, int mass) {
+    return new Loading.Weight(mass, stow.at());
   }
 }
