@@ -96,7 +96,7 @@ public final class Equilibrium {
   }
 
   private Equilibria search(Vector3 up, double[][] nudges, Predicate<Pose> decides) {
-    Optional<Settling> first = settle(up, floating.extent(up).middle());
+    Optional<Settling> first = settle(up, Double.NaN);
     if (first.isEmpty()) {
       return Equilibria.none(Equilibria.Ending.NOT_FOUND);
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Immersion;
-import thwartwise.geometry.WaterPlane;
 
 /**
  * Heels a boat to one side degree by degree with trim and sinkage free, each step starting from
@@ -50,8 +49,7 @@ final class HeelWalk {
 
   /** At rest in trim at a heel, found from level. */
   Optional<Settling> start(double heel) {
-    double height = floating.extent(WaterPlane.upward(heel, 0)).middle();
-    return TrimBalance.at(floating, side.sign() * heel, 0, height, immersion);
+    return TrimBalance.at(floating, side.sign() * heel, 0, Double.NaN, immersion);
   }
 
   /** At rest in trim at another heel, found from how it lay before. */

@@ -27,12 +27,15 @@ final class Level {
   private static final double HEIGHT_TOLERANCE = 1e-15;
   private static final int MOST_STEPS = 80;
 
+  /** From the height of a boat to a fraction of a millimetre. */
+  private static final int HALVINGS = 12;
+
   private Level() {}
 
   /**
    * The part under the surface; none when all the solids together are not larger than the volume.
    *
-   * @param guess a height to start from; one outside the solids is not used
+   * @param guess a height to start from; not a number or one outside the solids is not used
    */
   static Optional<ImmersedPart> find(
       List<Lift> solids, double volume, Vector3 up, double guess, Immersion immersion) {
@@ -57,7 +60,7 @@ final class Level {
     Span reach = Lift.extent(solids, up);
     double low = reach.from();
     double high = reach.to();
-    double height = reach.contains(guess) ? guess : reach.middle();
+    double height = reach.contains(guess) ? guess : start(solids, volume, up, reach);
     double longest = high - low;
     for (int step = 0; step < MOST_STEPS; step++) {
       ImmersedPart part = Lift.immersed(solids, new WaterPlane(up, height), immersion);
@@ -84,5 +87,20 @@ final class Level {
       height += next;
     }
     return Optional.empty();
+  }
+
+  // Upright is where every search begins: worth a guess out of tables. It only has to be near.
+  private static double start(List<Lift> solids, double volume, Vector3 up, Span reach) {
+    double low = reach.from();
+    double high = reach.to();
+    for (int i = 0; i < HALVINGS && up.z() == 1; i++) {
+      double middle = (low + high) / 2;
+      if (Lift.roughVolumeUnder(solids, middle) < volume) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
   }
 }

@@ -19,6 +19,15 @@ public record Lift(Solid solid, double factor) {
     return lifts.stream().mapToDouble(Lift::volume).sum();
   }
 
+  /** About how much of them lies under a height while they stand upright, m³. */
+  static double roughVolumeUnder(List<Lift> lifts, double height) {
+    double sum = 0;
+    for (Lift lift : lifts) {
+      sum += lift.factor() * lift.solid().roughVolumeUnder(height);
+    }
+    return sum;
+  }
+
   static ImmersedPart immersed(List<Lift> lifts, WaterPlane plane, Immersion immersion) {
     immersion.at(plane);
     for (Lift lift : lifts) {

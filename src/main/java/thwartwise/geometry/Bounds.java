@@ -29,10 +29,14 @@ record Bounds(Vector3 centre, Vector3 half) {
 
   Span extent(Vector3 direction) {
     double middle = direction.dot(centre);
-    double reach =
-        Math.abs(direction.x()) * half.x()
-            + Math.abs(direction.y()) * half.y()
-            + Math.abs(direction.z()) * half.z();
+    double reach = reach(direction);
     return new Span(middle - reach, middle + reach);
+  }
+
+  /** How far it reaches to either side of its centre along a direction. */
+  double reach(Vector3 direction) {
+    return Math.abs(direction.x()) * half.x()
+        + Math.abs(direction.y()) * half.y()
+        + Math.abs(direction.z()) * half.z();
   }
 }

@@ -14,6 +14,15 @@ package thwartwise.geometry;
  * dry.
  */
 public final class Immersion {
+  private static final int ALL_WET = 7;
+
+  // By which corners are wet, 1 the first, 2 the second, 4 the third: which one is alone on its
+  // side, and whether the wet part is that tip (1) or the whole less that tip (-1).
+  private static final int[] ALONE = {0, 0, 1, 2, 2, 1, 0, 0};
+  private static final double[] SIGN = {0, 1, 1, -1, 1, -1, -1, 0};
+  private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 0};
+  private static final int[] AFTER = {1, 2, 0, 1};
+
   private WaterPlane plane = new WaterPlane(Vector3.of(0, 0, 1), 0);
   private Vector3 ahead = Vector3.of(1, 0, 0);
   private Vector3 athwart = Vector3.of(0, 1, 0);
@@ -21,7 +30,9 @@ public final class Immersion {
   private double[] u = new double[0];
   private double[] v = new double[0];
   private double[] s = new double[0];
+  private int[] wet = new int[0];
   private int[] crossed = new int[0];
+  private int[] kinds = new int[0];
   private int crossings;
   private double volume;
   private double momentU;
@@ -48,11 +59,12 @@ public final class Immersion {
 
   /** Adds the immersed part of a solid, counted by a factor (negative takes it away). */
   public Immersion add(Solid solid, double factor) {
-    Span reach = solid.bounds.extent(plane.up());
-    if (reach.from() >= plane.height() || factor == 0) {
+    double over = solid.bounds.centre().dot(plane.up()) - plane.height();
+    double reach = solid.bounds.reach(plane.up());
+    if (over >= reach || factor == 0) {
       return this;
     }
-    if (reach.to() <= plane.height()) {
+    if (over <= -reach) {
       addWhole(solid, factor);
       return this;
     }
@@ -81,6 +93,9 @@ public final class Immersion {
     along(ahead, facets, 0, u);
     along(athwart, facets, 0, v);
     along(plane.up(), facets, plane.height(), s);
+    for (int i = 0; i < facets.x.length; i++) {
+      wet[i] = (int) (Double.doubleToRawLongBits(s[i]) >>> 63);
+    }
   }
 
   private void makeRoom(Facets facets) {
@@ -88,12 +103,16 @@ public final class Immersion {
       u = new double[facets.x.length];
       v = new double[facets.x.length];
       s = new double[facets.x.length];
+      wet = new int[facets.x.length];
     }
     if (crossed.length < facets.cones.length / 4) {
       crossed = new int[facets.cones.length / 4];
+      kinds = new int[facets.cones.length / 4];
     }
   }
 
+  // The last nought turns a negative nought into a positive one: in the plane is dry, and the sign
+  // alone tells wet from dry.
   // One plain row at a time, so that the compiler can take several vertices in one instruction.
   private static void along(Vector3 axis, Facets facets, double less, double[] row) {
     double[] x = facets.x;
@@ -103,7 +122,7 @@ public final class Immersion {
     double byY = axis.y();
     double byZ = axis.z();
     for (int i = 0; i < x.length; i++) {
-      row[i] = byX * x[i] + byY * y[i] + byZ * z[i] - less;
+      row[i] = byX * x[i] + byY * y[i] + byZ * z[i] - less + 0.0;
     }
   }
 
@@ -116,7 +135,9 @@ public final class Immersion {
     double[] u = this.u;
     double[] v = this.v;
     double[] s = this.s;
+    int[] wet = this.wet;
     int[] listed = crossed;
+    int[] kinds = this.kinds;
     int count = 0;
     double sum = 0;
     double sumU = 0;
@@ -126,17 +147,18 @@ public final class Immersion {
       int a = corners[t];
       int b = corners[t + 1];
       int c = corners[t + 2];
-      boolean wetA = s[a] < 0;
-      boolean wetB = s[b] < 0;
-      boolean wetC = s[c] < 0;
-      if (wetA && wetB && wetC) {
+      int kind = wet[a] + 2 * wet[b] + 4 * wet[c];
+      if (kind == ALL_WET) {
         double cone = cones[f] - apexX * cones[f + 1] - apexY * cones[f + 2] - apexZ * cones[f + 3];
         sum += cone;
         sumU += cone * (u[a] + u[b] + u[c]);
         sumV += cone * (v[a] + v[b] + v[c]);
         sumS += cone * (s[a] + s[b] + s[c]);
-      } else if (wetA || wetB || wetC) {
-        listed[count++] = t;
+      } else {
+        // Written whether it is kept or not: cheaper than a guess at which it will be.
+        listed[count] = t;
+        kinds[count] = kind;
+        count += (kind + 7) >> 3;
       }
     }
     crossings = count;
@@ -152,6 +174,7 @@ public final class Immersion {
     double[] v = this.v;
     double[] s = this.s;
     int[] listed = crossed;
+    int[] kinds = this.kinds;
     int count = crossings;
     double sum = 0;
     double sumU = 0;
@@ -165,22 +188,12 @@ public final class Immersion {
     double flatVV = 0;
     for (int i = 0; i < count; i++) {
       int t = listed[i];
-      int a = corners[t];
-      int b = corners[t + 1];
-      int c = corners[t + 2];
+      int kind = kinds[i];
       // The corner that is alone on its side of the water comes first.
-      boolean wetA = s[a] < 0;
-      if (wetA == s[c] < 0) {
-        int last = a;
-        a = b;
-        b = c;
-        c = last;
-      } else if (wetA == s[b] < 0) {
-        int first = c;
-        c = b;
-        b = a;
-        a = first;
-      }
+      int turned = ALONE[kind];
+      int a = corners[t + turned];
+      int b = corners[t + AFTER[turned]];
+      int c = corners[t + AFTER[turned + 1]];
       double sa = s[a];
       double ua = u[a];
       double va = v[a];
@@ -192,16 +205,14 @@ public final class Immersion {
       double vq = va + beta * (v[c] - va);
       int f = t / 3 * 4;
       double cone = cones[f] - apexX * cones[f + 1] - apexY * cones[f + 2] - apexZ * cones[f + 3];
-      double tip = alpha * beta * cone;
-      double turn = uq * vp - up * vq;
-      if (!(sa < 0)) {
-        sum += cone;
-        sumU += cone * (ua + u[b] + u[c]);
-        sumV += cone * (va + v[b] + v[c]);
-        sumS += cone * (sa + s[b] + s[c]);
-        tip = -tip;
-        turn = -turn;
-      }
+      double sign = SIGN[kind];
+      double tip = sign * alpha * beta * cone;
+      double turn = sign * (uq * vp - up * vq);
+      double whole = WHOLE[kind] * cone;
+      sum += whole;
+      sumU += whole * (ua + u[b] + u[c]);
+      sumV += whole * (va + v[b] + v[c]);
+      sumS += whole * (sa + s[b] + s[c]);
       double uu = up + uq;
       double vv = vp + vq;
       sum += tip;

@@ -18,6 +18,9 @@ public final class Solid {
   final Bounds bounds;
   final Facets facets;
 
+  // Made when it is first asked for; two threads that both do make the same one.
+  private volatile VolumeTable table;
+
   Solid(double[] xyz, int[] corners) {
     this.xyz = xyz;
     this.corners = corners;
@@ -59,6 +62,16 @@ public final class Solid {
 
   public double volume() {
     return facets.volume;
+  }
+
+  /** About how much lies under a height while the solid stands upright: for a first guess, m³. */
+  public double roughVolumeUnder(double height) {
+    VolumeTable known = table;
+    if (known == null) {
+      known = VolumeTable.of(this);
+      table = known;
+    }
+    return known.under(height);
   }
 
   /** First moment of volume about the origin, m⁴. */
