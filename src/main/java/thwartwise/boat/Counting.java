@@ -17,6 +17,19 @@ public record Counting(double share, double ifProven, String why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
   private static final double FOAM_SHARE = 0.9;
 
+  /**
+   * The volume of a chamber as it is drawn.
+   *
+   * @param faired inside the shell, m³
+   * @param straight the same with straight lines between the stations, m³
+   */
+  record Drawn(double faired, double straight) {
+    /** The share of the faired volume that counts: the least of drawn, straight and measured. */
+    double smaller(Optional<Double> measured) {
+      return Math.min(1, Math.min(straight, measured.orElse(straight)) / faired);
+    }
+  }
+
   private static final String FOR_BOTH =
       "; this one test stands for both sides, and each needs one of its own";
 
@@ -34,12 +47,12 @@ public record Counting(double share, double ifProven, String why) {
   }
 
   /**
-   * Judges a chamber on a given day; {@code drawn} is its volume inside the shell, m³. A hole fills
-   * air whatever a test has shown; foam keeps its lift with a hole beside it.
+   * Judges a chamber on a given day. A hole fills air whatever a test has shown; foam keeps its
+   * lift with a hole beside it.
    */
   static Counting of(
-      ChamberPart chamber, double drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
-    double smaller = chamber.measuredVolume().map(v -> Math.min(1, v / drawn)).orElse(1.0);
+      ChamberPart chamber, Drawn drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
+    double smaller = drawn.smaller(chamber.measuredVolume());
     List<Kit> vented = ventedFor(chamber, kit);
     if (!vented.isEmpty()) {
       return new Counting(

@@ -88,8 +88,13 @@ public final class Craft {
               + " Check x, y and z against the stations; all are metres from the aft end, the"
               + " middle line and the lowest point of the bottom.");
     }
+    Counting.Drawn drawn =
+        new Counting.Drawn(solid.volume(), form.straightInside().within(part.box()).volume());
     return new Space(
-        part, solid, Counting.of(part, solid.volume(), boat.kit(), boat.openings(), today));
+        part,
+        solid,
+        drawn.straight(),
+        Counting.of(part, drawn, boat.kit(), boat.openings(), today));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {

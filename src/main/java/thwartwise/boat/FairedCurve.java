@@ -1,5 +1,7 @@
 package thwartwise.boat;
 
+import java.util.Arrays;
+
 /**
  * A curve y(x) through measured points that does not overshoot between them.
  *
@@ -11,21 +13,29 @@ package thwartwise.boat;
 final class FairedCurve {
   private final double[] x;
   private final double[] y;
-  private final double[] slope;
 
-  private FairedCurve(double[] x, double[] y, double[] slope) {
+  /** Of each piece at its start and at its end. */
+  private final double[] start;
+
+  private final double[] end;
+
+  private FairedCurve(double[] x, double[] y, double[] start, double[] end) {
     this.x = x;
     this.y = y;
-    this.slope = slope;
+    this.start = start;
+    this.end = end;
+  }
+
+  /** The straight pieces from point to point. */
+  static FairedCurve straight(double[] x, double[] y) {
+    double[] chord = chords(x, y);
+    return new FairedCurve(x.clone(), y.clone(), chord, chord);
   }
 
   /** Through at least three points, x strictly increasing. */
   static FairedCurve through(double[] x, double[] y) {
     int n = x.length;
-    double[] chord = new double[n - 1];
-    for (int i = 0; i < n - 1; i++) {
-      chord[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
-    }
+    double[] chord = chords(x, y);
     double[] slope = new double[n];
     for (int i = 1; i < n - 1; i++) {
       double before = x[i] - x[i - 1];
@@ -35,7 +45,16 @@ final class FairedCurve {
     }
     slope[0] = heldAtEnd(2 * chord[0] - parabolaSlope(x, chord, 1), chord[0]);
     slope[n - 1] = heldAtEnd(2 * chord[n - 2] - parabolaSlope(x, chord, n - 2), chord[n - 2]);
-    return new FairedCurve(x.clone(), y.clone(), slope);
+    return new FairedCurve(
+        x.clone(), y.clone(), Arrays.copyOf(slope, n - 1), Arrays.copyOfRange(slope, 1, n));
+  }
+
+  private static double[] chords(double[] x, double[] y) {
+    double[] chord = new double[x.length - 1];
+    for (int i = 0; i < chord.length; i++) {
+      chord[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
+    }
+    return chord;
   }
 
   private static double parabolaSlope(double[] x, double[] chord, int i) {
@@ -70,15 +89,15 @@ final class FairedCurve {
     double u = 1 - t;
     return y[i] * u * u * (1 + 2 * t)
         + y[i + 1] * t * t * (3 - 2 * t)
-        + h * t * u * (slope[i] * u - slope[i + 1] * t);
+        + h * t * u * (start[i] * u - end[i] * t);
   }
 
   /** The greatest |y″| on the piece after point i; of a cubic it stands at one of its ends. */
   double greatestBend(int i) {
     double h = x[i + 1] - x[i];
     double chord = (y[i + 1] - y[i]) / h;
-    double atStart = (6 * chord - 4 * slope[i] - 2 * slope[i + 1]) / h;
-    double atEnd = (-6 * chord + 2 * slope[i] + 4 * slope[i + 1]) / h;
+    double atStart = (6 * chord - 4 * start[i] - 2 * end[i]) / h;
+    double atEnd = (-6 * chord + 2 * start[i] + 4 * end[i]) / h;
     return Math.max(Math.abs(atStart), Math.abs(atEnd));
   }
 }

@@ -1,6 +1,7 @@
 package thwartwise.boat;
 
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import thwartwise.geometry.Vector3;
 
@@ -17,11 +18,21 @@ final class FairedLine {
   }
 
   static FairedLine through(List<Vector3> points) {
+    return of(points, FairedCurve::through);
+  }
+
+  /** The same points joined by straight pieces. */
+  static FairedLine straight(List<Vector3> points) {
+    return of(points, FairedCurve::straight);
+  }
+
+  private static FairedLine of(
+      List<Vector3> points, BiFunction<double[], double[], FairedCurve> curve) {
     double[] x = coordinates(points, Vector3::x);
     return new FairedLine(
         x,
-        FairedCurve.through(x, coordinates(points, Vector3::y)),
-        FairedCurve.through(x, coordinates(points, Vector3::z)));
+        curve.apply(x, coordinates(points, Vector3::y)),
+        curve.apply(x, coordinates(points, Vector3::z)));
   }
 
   private static double[] coordinates(List<Vector3> points, ToDoubleFunction<Vector3> axis) {

@@ -27,6 +27,7 @@ public final class HullForm {
   private final List<Section> sections;
   private final Solid outside;
   private final Solid inside;
+  private final Solid straightInside;
   private final Solid shellOutside;
   private final Solid shellInside;
   private final Loft.AreaCentre skin;
@@ -40,6 +41,9 @@ public final class HullForm {
     this.outside = Loft.closed(sections);
     this.inside = Loft.closed(Shrink.inward(lines, sections, measured.thickness()));
     List<Section> coarse = lines.sections(SHELL_SAG);
+    Lines straight = Lines.straight(measured.stations());
+    this.straightInside =
+        Loft.closed(Shrink.inward(straight, straight.sections(SAG), measured.thickness()));
     this.shellOutside = Loft.closed(coarse);
     this.shellInside = Loft.closed(Shrink.inward(lines, coarse, measured.thickness()));
     this.skin = Loft.areaOf(Loft.withoutLid(sections));
@@ -71,6 +75,14 @@ public final class HullForm {
   /** The inside of the shell, closed by a lid at the rail. */
   public Solid inside() {
     return inside;
+  }
+
+  /**
+   * The inside as it would be with straight lines from station to station. What the faired lines
+   * hold beyond it was not measured.
+   */
+  public Solid straightInside() {
+    return straightInside;
   }
 
   /**

@@ -22,16 +22,29 @@ final class Lines {
   }
 
   static Lines through(List<Station> stations) {
+    return of(stations, FairedLine::through);
+  }
+
+  /** Straight from station to station: what a hull that swells between them holds at least. */
+  static Lines straight(List<Station> stations) {
+    return of(stations, FairedLine::straight);
+  }
+
+  private static Lines of(List<Station> stations, Function<List<Vector3>, FairedLine> joined) {
     return new Lines(
-        side(stations, Station::port), side(stations, Station::starboard), stations.size() - 1);
+        side(stations, Station::port, joined),
+        side(stations, Station::starboard, joined),
+        stations.size() - 1);
   }
 
   private static List<FairedLine> side(
-      List<Station> stations, Function<Station, List<Vector3>> side) {
+      List<Station> stations,
+      Function<Station, List<Vector3>> side,
+      Function<List<Vector3>, FairedLine> joined) {
     List<FairedLine> lines = new ArrayList<>();
     for (int k = 0; k < side.apply(stations.get(0)).size(); k++) {
       int line = k;
-      lines.add(FairedLine.through(stations.stream().map(s -> side.apply(s).get(line)).toList()));
+      lines.add(joined.apply(stations.stream().map(s -> side.apply(s).get(line)).toList()));
     }
     return lines;
   }

@@ -11,6 +11,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
+import thwartwise.checks.Allowance;
 import thwartwise.rules.RuleSet;
 
 /** What was taken for granted because nobody measured it, in words. */
@@ -47,7 +48,7 @@ final class Assumptions {
                 + " Nobody lighter than %.0f kg was looked at.",
             rules.value("design-person"),
             rules.value("lightest-person")));
-    all.addAll(figures(boat, rules));
+    all.addAll(figures(craft, rules));
     all.add(forces(rules));
     all.add(water(rules));
     all.add(WaterLimits.figures());
@@ -56,16 +57,10 @@ final class Assumptions {
   }
 
   /** Figures that every answer leans on and no single finding names. */
-  private static List<String> figures(Boat boat, RuleSet rules) {
+  private static List<String> figures(Craft craft, RuleSet rules) {
     List<String> all = new ArrayList<>();
-    all.add(
-        String.format(
-            Locale.ROOT,
-            "Before anything meets a limit, %.0f %% is added to every mass, %.0f %% taken off every"
-                + " counted volume and %.2f m off every height above the water (judgement).",
-            100 * rules.value("allowance-mass"),
-            100 * rules.value("allowance-volume"),
-            rules.value("allowance-freeboard")));
+    all.add(allowance(craft, rules));
+    OneMoreStation.words(craft, rules).ifPresent(all::add);
     all.add(
         String.format(
             Locale.ROOT,
@@ -76,11 +71,35 @@ final class Assumptions {
         String.format(
             Locale.ROOT,
             "The shell is counted at %.0f kg/m3 when swamped (%s).",
-            boat.hull().density(),
-            boat.hull().material().isPresent() ? "judgement" : "as given"));
+            craft.boat().hull().density(),
+            craft.boat().hull().material().isPresent() ? "judgement" : "as given"));
     all.add(Counting.figures());
     all.addAll(Body.figures());
     return all;
+  }
+
+  private static String allowance(Craft craft, RuleSet rules) {
+    Allowance taken = Allowance.of(rules, craft);
+    return String.format(
+            Locale.ROOT,
+            "Before anything meets a limit, %.0f %% is added to every mass, %.0f %% taken off every"
+                + " counted volume and %.2f m off every height above the water (judgement)",
+            100 * (taken.massFactor() - 1),
+            100 * (1 - taken.volumeFactor()),
+            taken.freeboardLoss())
+        + (Allowance.isGuessed(rules, craft) ? enough(craft, rules) : ".");
+  }
+
+  private static String enough(Craft craft, RuleSet rules) {
+    Allowance enough = Allowance.withEnoughStations(rules);
+    return String.format(
+        Locale.ROOT,
+        ": only %d stations were measured, and much of the shape between them is guessed. With"
+            + " %.0f it would be %.0f %% of volumes and %.2f m.",
+        craft.boat().hull().stations().size(),
+        1 + rules.value("few-stations"),
+        100 * (1 - enough.volumeFactor()),
+        enough.freeboardLoss());
   }
 
   /** What the pulls on the boat are reckoned from. */

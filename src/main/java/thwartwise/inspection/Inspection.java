@@ -179,7 +179,7 @@ public final class Inspection {
 
   /** What limits crew, of people seated so, with the allowance taken off. */
   List<Reading> limitingReadings(Seating seating, List<Double> masses) {
-    Trial cautious = judge.trial(seating, masses).under(Allowance.of(rules));
+    Trial cautious = judge.trial(seating, masses).under(Allowance.of(rules, craft));
     return checks(Role.LIMITS_CREW).stream().flatMap(c -> c.readings(cautious).stream()).toList();
   }
 
@@ -310,7 +310,7 @@ public final class Inspection {
 
   private List<Finding> of(Trial trial, List<Check> checks) {
     return checks.parallelStream()
-        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules)).stream())
+        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules, craft)).stream())
         .toList();
   }
 

@@ -69,7 +69,7 @@ final class Judge {
     this.oneOrder =
         craft.isSymmetric() && craft.boat().places().stream().noneMatch(Place::hasLength);
     this.lightest = rules.value("lightest-person");
-    this.allowance = Allowance.of(rules);
+    this.allowance = Allowance.of(rules, craft);
     this.limiting =
         CautiousChecks.of(rules).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
     this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();

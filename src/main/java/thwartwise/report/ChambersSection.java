@@ -5,6 +5,8 @@ import thwartwise.inspection.ChamberFigures;
 
 /** What holds the boat up when it is swamped, and what only looks as if it did. */
 final class ChambersSection {
+  private static final double LITRE = 0.001;
+
   private ChambersSection() {}
 
   static void write(Page page, List<ChamberFigures> chambers) {
@@ -13,10 +15,20 @@ final class ChambersSection {
       page.paragraph("No chamber and no foam: only the stuff of the hull itself");
     }
     chambers.forEach(chamber -> page.point(words(chamber), chamber.why()));
+    if (chambers.stream().anyMatch(ChambersSection::countsInPart)) {
+      page.paragraph(
+          "Less counts than is drawn where fewer litres were poured in, of foam, and where the hull"
+              + " swells between two stations: only what straight lines from one to the next hold"
+              + " is counted");
+    }
     if (!chambers.stream().allMatch(ChamberFigures::counted)) {
       page.paragraph(
           "What counts for nothing is taken as full of water wherever the boat is told as swamped");
     }
+  }
+
+  private static boolean countsInPart(ChamberFigures chamber) {
+    return chamber.counted() && chamber.countedVolume() < chamber.volume() - LITRE;
   }
 
   private static String words(ChamberFigures chamber) {

@@ -161,7 +161,12 @@ public final class BoxBoat {
 
   public Boat boat() {
     List<Station> stations =
-        List.of(station("aft", 0), station("middle", length / 2), station("fore", length));
+        List.of(
+            station("aft", 0),
+            station("aft quarter", length / 4),
+            station("middle", length / 2),
+            station("fore quarter", length * 3 / 4),
+            station("fore", length));
     return new Boat(
             "shoe box",
             water,

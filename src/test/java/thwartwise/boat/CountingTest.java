@@ -13,7 +13,7 @@ import thwartwise.geometry.Vector3;
 
 class CountingTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-  private static final double DRAWN = 0.1;
+  private static final Counting.Drawn DRAWN = new Counting.Drawn(0.1, 0.1);
   private static final Box BOX = new Box(new Span(0, 1), Span.ALL, new Span(0, 0.3));
 
   @Test
@@ -116,6 +116,28 @@ class CountingTest {
         .isCloseTo(0.45, within(1e-12));
     assertThat(of(air(Seal.CLAIMED, Optional.empty()), Optional.of(0.08)).ifProven())
         .isCloseTo(0.8, within(1e-12));
+  }
+
+  @Test
+  void no_more_counts_than_straight_lines_between_the_stations_hold() {
+    Chamber locker =
+        new Chamber("locker", BOX, new Filling.Foam(true, true), Optional.empty(), false);
+    assertThat(share(locker, 0.1, 0.07)).isCloseTo(0.9 * 0.7, within(1e-12));
+    assertThat(share(locker, 0.1, 0.12)).isEqualTo(0.9);
+    Chamber poured =
+        new Chamber("locker", BOX, new Filling.Foam(true, true), Optional.of(0.08), false);
+    assertThat(share(poured, 0.1, 0.07)).isCloseTo(0.9 * 0.7, within(1e-12));
+    assertThat(share(poured, 0.1, 0.09)).isCloseTo(0.9 * 0.8, within(1e-12));
+  }
+
+  private static double share(Chamber chamber, double faired, double straight) {
+    return Counting.of(
+            chamber.parts().get(0),
+            new Counting.Drawn(faired, straight),
+            List.of(),
+            List.of(),
+            TODAY)
+        .share();
   }
 
   @Test

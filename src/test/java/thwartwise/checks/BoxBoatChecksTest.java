@@ -25,7 +25,7 @@ import thwartwise.rules.RuleSet;
  */
 class BoxBoatChecksTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
-  private static final Allowance ALLOWANCE = Allowance.of(RULES);
+  private static final Allowance ALLOWANCE = Allowance.withEnoughStations(RULES);
   private static final double WATERPLANE = 3 * 1.2 * 1000;
 
   private static BoxBoat boat(double mass) {

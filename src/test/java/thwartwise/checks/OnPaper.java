@@ -58,7 +58,7 @@ final class OnPaper {
   }
 
   static List<Finding> findings(Check check, Trial trial) {
-    return Findings.of(check, trial, Allowance.of(RULES));
+    return Findings.of(check, trial, Allowance.of(RULES, trial.craft()));
   }
 
   static double value(Finding finding) {

@@ -35,7 +35,7 @@ class CrewSearchByForceTest {
   }
 
   private static List<Boolean> met(Trial trial) {
-    return Stream.of(Allowance.NONE, Allowance.of(RULES))
+    return Stream.of(Allowance.NONE, Allowance.of(RULES, trial.craft()))
         .flatMap(a -> LIMITING.stream().flatMap(c -> c.readings(trial.under(a)).stream()))
         .map(Reading::met)
         .toList();
@@ -151,7 +151,7 @@ class CrewSearchByForceTest {
   void no_crew_that_is_held_up_is_refused_by_the_bound(Trial trial) {
     Judge judge = new Judge(trial.craft(), RULES);
     boolean lifted =
-        Stream.of(Allowance.NONE, Allowance.of(RULES))
+        Stream.of(Allowance.NONE, Allowance.of(RULES, trial.craft()))
             .flatMap(
                 a ->
                     LIMITING.stream()

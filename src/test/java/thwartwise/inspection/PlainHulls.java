@@ -9,6 +9,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Material;
+import thwartwise.boat.MeasuredCloser;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
@@ -73,16 +74,20 @@ public final class PlainHulls {
     return boat(
         "canoe",
         32,
-        List.of(
-            round("stern", 0.0, 0.01, 0.52),
-            round("aft quarter", 1.2, 0.37, 0.36),
-            round("middle", 2.45, 0.46, 0.33),
-            round("fore quarter", 3.7, 0.37, 0.36),
-            round("bow", 4.9, 0.01, 0.52)),
+        canoeStations(),
         List.of(end("bow tank", 4.1, 4.9), end("stern tank", 0, 0.8)),
         List.of(
             new Place("stern seat", 1.2, 0.22, 0.15, 1),
             new Place("bow seat", 3.4, 0.22, 0.15, 1)));
+  }
+
+  private static List<Station> canoeStations() {
+    return List.of(
+        round("stern", 0.0, 0.01, 0.52),
+        round("aft quarter", 1.2, 0.37, 0.36),
+        round("middle", 2.45, 0.46, 0.33),
+        round("fore quarter", 3.7, 0.37, 0.36),
+        round("bow", 4.9, 0.01, 0.52));
   }
 
   /**
@@ -98,7 +103,7 @@ public final class PlainHulls {
     return boat(
         "canoe, knelt in",
         32,
-        plain.hull().stations(),
+        canoeStations(),
         chambers,
         List.of(
             new Place("stern thwart", 1.2, 0.15, 0.15, 1),
@@ -215,7 +220,7 @@ public final class PlainHulls {
             Material.PLYWOOD.swampedDensity(),
             0.006,
             0.02,
-            stations,
+            MeasuredCloser.than(stations),
             List.of()),
         List.of(),
         chambers,

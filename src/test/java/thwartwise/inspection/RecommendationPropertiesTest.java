@@ -137,7 +137,7 @@ class RecommendationPropertiesTest {
     Trial trial = Trial.of(craft, seating.bodies(craft, masses), "");
     for (Check check : CautiousChecks.of(RULES)) {
       if (check.role() == Role.LIMITS_CREW) {
-        assertThat(Findings.of(check, trial, Allowance.of(RULES)))
+        assertThat(Findings.of(check, trial, Allowance.of(RULES, craft)))
             .as("%s %s at %s", craft.boat().name(), masses, seating.places(craft))
             .allMatch(f -> f.outcome() == Outcome.MEETS);
       }
@@ -267,7 +267,7 @@ class RecommendationPropertiesTest {
                   .with(new Loading.Weight(r.extra(), Vector3.of(x, 0, 0.02)));
           for (Check check : CautiousChecks.of(RULES)) {
             if (check.role() == Role.LIMITS_CREW) {
-              assertThat(Findings.of(check, trial, Allowance.of(RULES)))
+              assertThat(Findings.of(check, trial, Allowance.of(RULES, craft)))
                   .as("%s at x %s", masses, x)
                   .allMatch(f -> f.outcome() == Outcome.MEETS);
             }
@@ -296,7 +296,7 @@ class RecommendationPropertiesTest {
         List<Double> masses = Collections.nCopies(limit.people(), limit.eachUpTo());
         Trial trial = Trial.of(craft, seating.bodies(craft, masses), "");
         for (Check check : CautiousChecks.of(RULES)) {
-          for (Finding f : Findings.of(check, trial, Allowance.of(RULES))) {
+          for (Finding f : Findings.of(check, trial, Allowance.of(RULES, craft))) {
             if (open.stream().anyMatch(o -> o.check().equals(f.check()))) {
               assertThat(f.outcome()).as("%s: %s", masses, f).isEqualTo(Outcome.MEETS);
             }

@@ -63,7 +63,7 @@ final class SeatingByForce {
     for (List<Integer> order : orders(members.size())) {
       for (List<Double> masses : masses(members)) {
         Trial trial = Trial.of(craft, bodies(way, order, masses), "");
-        for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules))) {
+        for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, craft))) {
           for (Check check : checks) {
             for (Reading r : check.readings(trial.under(allowance))) {
               least = Math.min(least, r.margin() / Math.max(0.05, Math.abs(r.limit())));

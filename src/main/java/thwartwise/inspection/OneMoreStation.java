@@ -1,0 +1,107 @@
+package thwartwise.inspection;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Space;
+import thwartwise.boat.Station;
+import thwartwise.checks.Allowance;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Where one more measured station would show most, and how many litres of chambers could count with
+ * it that do not now.
+ */
+final class OneMoreStation {
+  /** Less is not worth the tape, m³. */
+  private static final double LEAST = 0.001;
+
+  private final Craft craft;
+  private final RuleSet rules;
+  private final List<Station> stations;
+
+  private OneMoreStation(Craft craft, RuleSet rules) {
+    this.craft = craft;
+    this.rules = rules;
+    this.stations = craft.boat().hull().stations();
+  }
+
+  /** In words; empty where it would show next to nothing. */
+  static Optional<String> words(Craft craft, RuleSet rules) {
+    return new OneMoreStation(craft, rules).words();
+  }
+
+  private Optional<String> words() {
+    int at = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i + 1 < stations.size(); i++) {
+      double worth = straightened(i);
+      if (worth > most + LEAST || worth > most - LEAST && length(i) > length(at)) {
+        at = i;
+        most = Math.max(most, worth);
+      }
+    }
+    double worth = most + takenOffLess();
+    return worth < LEAST ? Optional.empty() : Optional.of(words(at, worth));
+  }
+
+  private String words(int stretch, double worth) {
+    return String.format(
+        Locale.ROOT,
+        "One more station between \"%s\" and \"%s\" is worth up to %.0f litres of chambers: no"
+            + " chamber counts for more than straight lines between the stations hold%s.",
+        stations.get(stretch).name(),
+        stations.get(stretch + 1).name(),
+        Math.floor(1000 * worth),
+        isLastOfFew() ? ", and with it less is taken off every volume and height" : "");
+  }
+
+  /** What chambers hold there beyond straight lines, as far as it is missing from what counts. */
+  private double straightened(int stretch) {
+    Box there = new Box(new Span(x(stretch), x(stretch + 1)), Span.ALL, Span.ALL);
+    return craft.spaces().stream()
+        .filter(s -> s.counting().ifProven() > 0)
+        .filter(s -> s.box().overlaps(there))
+        .mapToDouble(s -> Math.min(missing(s), missing(s, s.box().common(there))))
+        .filter(missing -> missing > 0)
+        .sum();
+  }
+
+  private double missing(Space space) {
+    double faired = space.solid().volume();
+    double couldCount = Math.min(faired, space.part().measuredVolume().orElse(faired));
+    return couldCount - space.straight();
+  }
+
+  private double missing(Space space, Box part) {
+    return space.solid().within(part).volume()
+        - craft.form().straightInside().within(part).volume();
+  }
+
+  /** One station more makes enough of them, and less is taken off what counts. */
+  private double takenOffLess() {
+    double less =
+        Allowance.withEnoughStations(rules).volumeFactor()
+            - Allowance.of(rules, craft).volumeFactor();
+    double counted =
+        craft.spaces().stream().mapToDouble(s -> s.counting().share() * s.solid().volume()).sum();
+    return isLastOfFew() ? less * counted : 0;
+  }
+
+  private boolean isLastOfFew() {
+    return stations.size() == rules.value("few-stations");
+  }
+
+  private double length(int stretch) {
+    return x(stretch + 1) - x(stretch);
+  }
+
+  /** A slanting station by the middle of it. */
+  private double x(int station) {
+    return stations.get(station).port().stream().mapToDouble(Vector3::x).average().orElseThrow();
+  }
+}
