@@ -13,6 +13,7 @@ import java.util.stream.Stream;
  * @param measuredBy who held the tape
  * @param assumptions what was taken for granted because nobody measured it, in words
  * @param kept measurements that look wrong and were kept with a reason
+ * @param whenSwamped what the crew does then; left out, its form tells
  */
 public record Boat(
     String name,
@@ -29,7 +30,8 @@ public record Boat(
     Waters waters,
     Optional<String> measuredBy,
     List<String> assumptions,
-    List<Kept> kept) {
+    List<Kept> kept,
+    Optional<WhenSwamped> whenSwamped) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -73,7 +75,8 @@ public record Boat(
         waters,
         measuredBy,
         assumptions,
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
@@ -175,11 +178,21 @@ public record Boat(
         newWaters,
         measuredBy,
         newAssumptions,
-        kept);
+        kept,
+        whenSwamped);
   }
 
   /** The same, with these measurements kept although they look wrong. */
   public Boat keeping(List<Kept> doubted) {
+    return with(doubted, whenSwamped);
+  }
+
+  /** The same, with what its crew does when it is swamped. */
+  public Boat whenSwamped(WhenSwamped what) {
+    return with(kept, Optional.of(what));
+  }
+
+  private Boat with(List<Kept> doubted, Optional<WhenSwamped> what) {
     return new Boat(
         name,
         water,
@@ -195,7 +208,8 @@ public record Boat(
         waters,
         measuredBy,
         assumptions,
-        doubted);
+        doubted,
+        what);
   }
 
   public double kitMass() {

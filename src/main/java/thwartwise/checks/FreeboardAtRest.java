@@ -18,7 +18,7 @@ public record FreeboardAtRest(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     Limit limit = limitFor(trial.craft().form());
-    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
+    LowestEdge lowest = LowestEdge.of(UsualPosture.of(rules, trial).atRest(), trial);
     return List.of(
         new Reading(
             NAME,

@@ -12,7 +12,8 @@ public record HardAgainstOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(Trial seated) {
+    Trial trial = UsualPosture.of(rules, seated);
     Heeled heeled = new Heeled(rules);
     List<Reading> readings = new ArrayList<>();
     if (trial.people().size() > 1) {

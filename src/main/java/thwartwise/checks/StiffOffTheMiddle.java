@@ -7,14 +7,14 @@ import thwartwise.rules.RuleSet;
 /**
  * With everyone stiff, as somebody asleep or frightened is, and a little off the middle, does the
  * boat come to rest within the limits of everyone to one side? It limits the crew of every boat but
- * a canoe, which any stiff person tips: there it is for the reader to know.
+ * a canoe, which any stiff person tips: there it stands among what nobody does.
  *
- * @param ofCanoes whether canoes are asked and nothing is limited
+ * @param ofCanoes whether canoes are asked, of which it limits nothing
  */
 public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Check {
   @Override
   public Role role() {
-    return ofCanoes ? Role.INFORMATION : Role.LIMITS_CREW;
+    return ofCanoes ? Role.FORBIDS_AN_ACT : Role.LIMITS_CREW;
   }
 
   @Override
@@ -24,6 +24,6 @@ public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Chec
     }
     List<Trial> ways =
         Moves.offTheMiddle(trial.stiff(), rules.value("off-middle"), "everyone stiff and");
-    return new Heeled(rules).readings("everyone stiff, a little off the middle", ways);
+    return new Heeled(rules).readings("sitting stiff a little off the middle", ways);
   }
 }

@@ -23,8 +23,14 @@ public record SwampedLevel(RuleSet rules) implements Check {
     return true;
   }
 
+  /** A boat that is held on to is not sat in. */
   @Override
   public List<Reading> readings(Trial trial) {
+    return SwampedCrew.holdsOn(trial.craft(), rules) ? List.of() : seated(trial);
+  }
+
+  /** The same whatever the crew is meant to do. */
+  List<Reading> seated(Trial trial) {
     Equilibria poses = trial.swampedRest(List.of());
     HullForm form = trial.craft().form();
     double loss = trial.allowance().freeboardLoss();

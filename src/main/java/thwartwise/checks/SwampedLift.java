@@ -26,22 +26,33 @@ public record SwampedLift(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return List.of(toSpare(rules, trial, "swamped, lift to spare", List.of(), ""));
+    String note =
+        SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
+            ? "everyone in the water with hands on it: nobody sits in it"
+            : "";
+    return List.of(toSpare(rules, trial, "swamped, lift to spare", List.of(), note));
   }
 
-  /** Lift to spare without some chambers, against what each person needs. */
+  /**
+   * Lift to spare without some chambers, against what each person needs: of the boat with everyone
+   * seated in it, or in the water with hands on it, in whatever pose.
+   */
   static Reading toSpare(
       RuleSet rules, Trial trial, String check, Collection<Space> lost, String note) {
     Limit each = rules.limit("swamped-lift-per-person");
+    Trial crewed =
+        SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
+            ? trial.empty("everyone in the water with hands on it")
+            : trial;
     return new Reading(
         check,
-        OptionalDouble.of(trial.spareBuoyancy(lost)),
+        OptionalDouble.of(crewed.spareBuoyancy(lost)),
         true,
         each.value() * trial.people().size(),
         true,
         Unit.KILOGRAM,
         each.cited(),
-        trial.condition(),
+        crewed.condition(),
         note);
   }
 }

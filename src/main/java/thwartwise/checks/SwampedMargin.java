@@ -23,9 +23,14 @@ public record SwampedMargin(RuleSet rules) implements Check {
     return true;
   }
 
-  /** A boat with nobody in it has nobody off the middle line. */
+  /** A boat that is held on to is not sat in. */
   @Override
   public List<Reading> readings(Trial trial) {
+    return SwampedCrew.holdsOn(trial.craft(), rules) ? List.of() : seated(trial);
+  }
+
+  /** The same whatever the crew is meant to do; nobody in it is nobody off the middle line. */
+  List<Reading> seated(Trial trial) {
     if (trial.people().isEmpty()) {
       return List.of();
     }

@@ -13,7 +13,10 @@ public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     List<Trial> ways =
-        Moves.everyone(trial, rules.value("offset-share"), "everyone three fifths of the way");
+        Moves.everyone(
+            UsualPosture.of(rules, trial),
+            rules.value("offset-share"),
+            "everyone three fifths of the way");
     return new Heeled(rules).readings("three fifths to one side", ways);
   }
 }

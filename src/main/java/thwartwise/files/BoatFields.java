@@ -1,6 +1,7 @@
 package thwartwise.files;
 
 import java.util.List;
+import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Place;
@@ -8,6 +9,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
+import thwartwise.boat.WhenSwamped;
 import tools.jackson.databind.JsonNode;
 
 /** The whole boat, read key by key. */
@@ -24,6 +26,7 @@ final class BoatFields {
     "kit",
     "cleats",
     "bailer",
+    "whenSwamped",
     "aboard",
     "propulsion",
     Heights.KEY,
@@ -32,6 +35,10 @@ final class BoatFields {
     "kept"
   };
   private static final Choice<Water> WATERS = Choice.of(Water::word, Water.values());
+  private static final Choice<WhenSwamped> WHEN_SWAMPED =
+      Choice.of(WhenSwamped::word, WhenSwamped.values());
+  private static final String SWAMPED =
+      "Write what the crew does when the boat is full of water, or leave it out.";
   private static final String NAME = "Write the name of the boat.";
   private static final String WATER = "Write which water the boat floats in.";
   private static final String HULL =
@@ -93,7 +100,10 @@ final class BoatFields {
             assumed(fields, hullFields, hull),
             fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
                 .map(KeptFields::read)
-                .toList());
+                .toList(),
+            fields.has("whenSwamped")
+                ? Optional.of(fields.oneOf("whenSwamped", WHEN_SWAMPED, SWAMPED))
+                : Optional.empty());
     CountRules.check(spot, boat);
     NameRules.check(spot, boat);
     return boat;

@@ -29,6 +29,7 @@ final class BoatTree {
       list(node, "cleats", boat.cleats(), CleatFields::write);
     }
     boat.bailer().ifPresent(v -> node.put("bailer", Typed.scaled(v, 3)));
+    boat.whenSwamped().ifPresent(what -> node.put("whenSwamped", what.word()));
     list(node, "aboard", boat.aboard(), PersonFields::write);
     PropulsionFields.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
     List<String> assumed = Assumptions.notLeftOut(boat.assumptions(), boat.hull());

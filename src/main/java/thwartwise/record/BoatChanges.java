@@ -119,6 +119,7 @@ final class BoatChanges {
     differs(before.waters(), after.waters(), "the waters it is used on");
     differs(before.propulsion(), after.propulsion(), "how it is driven");
     differs(before.bailer(), after.bailer(), "the bailer");
+    differs(before.whenSwamped(), after.whenSwamped(), "what the crew does when it is swamped");
     differs(before.kept(), after.kept(), "what looks wrong and was kept with a reason");
     differs(before.assumptions(), after.assumptions(), "what was taken for granted of the hull");
   }

@@ -23,6 +23,7 @@ final class MeasuredSection {
       page.point(cleats(boat));
     }
     boat.bailer().ifPresent(volume -> page.point(bailer(volume)));
+    boat.whenSwamped().ifPresent(what -> page.point("When swamped: " + what.word()));
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     page.point(driven(boat.propulsion()));
   }

@@ -32,6 +32,10 @@ class EveryCheckTest {
     return CautiousChecks.of(RULES).stream();
   }
 
+  private static final List<Check> OF_CANOES =
+      List.of(
+          new StiffOffTheMiddle(RULES, true), new SittingInItSwamped(RULES), new SittingUp(RULES));
+
   private static List<Finding> all(Trial trial) {
     return checks().flatMap(c -> OnPaper.findings(c, trial).stream()).toList();
   }
@@ -109,7 +113,7 @@ class EveryCheckTest {
   void a_boat_with_everything_gives_each_check_something_to_say() {
     Trial trial = fullyFitted(1, 150);
     for (Check check : CautiousChecks.of(RULES)) {
-      if (!check.equals(new StiffOffTheMiddle(RULES, true))) { // of canoes alone
+      if (!OF_CANOES.contains(check)) {
         assertThat(check.readings(trial)).as(check.getClass().getName()).isNotEmpty();
       }
     }

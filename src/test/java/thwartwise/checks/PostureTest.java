@@ -61,8 +61,8 @@ class PostureTest {
     assertThat(found)
         .extracting(Finding::check)
         .containsExactly(
-            "everyone stiff, a little off the middle",
-            "everyone stiff, a little off the middle, freeboard left");
+            "sitting stiff a little off the middle",
+            "sitting stiff a little off the middle, freeboard left");
     assertThat(found).allMatch(f -> f.role() == Role.LIMITS_CREW);
     assertThat(value(found.get(0))).isCloseTo(OnPaper.heel(300, 95, 0.1, 0.55), within(1e-8));
     assertThat(found.get(0).limit())
@@ -79,7 +79,7 @@ class PostureTest {
     assertThat(findings(new StiffOffTheMiddle(RULES, false), trial)).isEmpty();
     assertThat(findings(new StiffOffTheMiddle(RULES, true), trial))
         .hasSize(2)
-        .allMatch(f -> f.role() == Role.INFORMATION);
+        .allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     assertThat(findings(new StiffOffTheMiddle(RULES, true), trial(OnPaper.boat(300)))).isEmpty();
   }
 }

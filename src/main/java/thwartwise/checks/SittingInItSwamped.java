@@ -1,0 +1,29 @@
+package thwartwise.checks;
+
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.rules.RuleSet;
+
+/**
+ * May the crew sit in a boat that is held on to when it is swamped? It may where the boat lies
+ * level and has the margin that a boat that is sat in must have.
+ */
+public record SittingInItSwamped(RuleSet rules) implements Check {
+  private static final String ACT = "sitting in it when it is swamped";
+
+  @Override
+  public Role role() {
+    return Role.FORBIDS_AN_ACT;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    if (trial.people().isEmpty() || !SwampedCrew.holdsOn(trial.craft(), rules)) {
+      return List.of();
+    }
+    return Stream.of(new SwampedLevel(rules).seated(trial), new SwampedMargin(rules).seated(trial))
+        .flatMap(List::stream)
+        .map(r -> r.called(r.check().replaceFirst("swamped", ACT)))
+        .toList();
+  }
+}

@@ -1,0 +1,20 @@
+package thwartwise.checks;
+
+import thwartwise.boat.Craft;
+import thwartwise.boat.WhenSwamped;
+import thwartwise.rules.Canoe;
+import thwartwise.rules.RuleSet;
+
+/** Where the crew of a swamped boat is: in it, or in the water with hands on it. */
+public final class SwampedCrew {
+  private SwampedCrew() {}
+
+  /** As the boat file says; otherwise a canoe by its form is held on to. */
+  public static boolean holdsOn(Craft craft, RuleSet rules) {
+    return craft
+        .boat()
+        .whenSwamped()
+        .map(WhenSwamped.HOLD_ON::equals)
+        .orElseGet(() -> Canoe.is(craft.form(), rules));
+  }
+}

@@ -1,0 +1,32 @@
+package thwartwise.checks;
+
+import thwartwise.boat.Body;
+import thwartwise.rules.Canoe;
+import thwartwise.rules.RuleSet;
+
+/**
+ * How people are aboard when nothing is done: kneeling on the floor in a canoe by its form (common
+ * practice, no source), as the boat file has them everywhere else.
+ */
+final class UsualPosture {
+  private UsualPosture() {}
+
+  static Trial of(RuleSet rules, Trial trial) {
+    if (!kneels(rules, trial)) {
+      return trial;
+    }
+    return trial.after(
+        Disturbance.moved(
+            "everyone kneeling", trial.people().stream().map(UsualPosture::kneeling).toList()));
+  }
+
+  /** Whether they are otherwise than the boat file has them. */
+  static boolean kneels(RuleSet rules, Trial trial) {
+    return Canoe.is(trial.craft().form(), rules)
+        && trial.people().stream().anyMatch(b -> !kneeling(b).equals(b));
+  }
+
+  private static Body kneeling(Body body) {
+    return body.keepsUpright() ? body.kneeling() : body;
+  }
+}
