@@ -64,7 +64,11 @@ public record Floating(
 
   /** Volume of water as heavy as all of this, loose water included, m³. */
   public double neededVolume() {
-    return fixedVolume() + pools.stream().mapToDouble(Pool::volume).sum();
+    double volume = fixedVolume();
+    for (Pool pool : pools) {
+      volume += pool.volume();
+    }
+    return volume;
   }
 
   /** Mass of all of this, loose water included, kg. */

@@ -16,7 +16,11 @@ public record Lift(Solid solid, double factor) {
 
   /** All of them together, fully under, m³. */
   static double volume(List<Lift> lifts) {
-    return lifts.stream().mapToDouble(Lift::volume).sum();
+    double sum = 0;
+    for (Lift lift : lifts) {
+      sum += lift.volume();
+    }
+    return sum;
   }
 
   /** About how much of them lies under a height while they stand upright, m³. */

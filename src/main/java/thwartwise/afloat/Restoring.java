@@ -33,6 +33,7 @@ public record Restoring(double heel, double trim, double product) {
   }
 
   double spread() {
-    return Math.hypot((heel - trim) / 2, product);
+    double half = (heel - trim) / 2;
+    return Math.sqrt(half * half + product * product);
   }
 }

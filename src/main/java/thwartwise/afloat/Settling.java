@@ -130,7 +130,11 @@ final class Settling {
   }
 
   boolean isSettled() {
-    return sea.rise() == 0 && pools.stream().allMatch(p -> p.rise() == 0);
+    boolean all = sea.rise() == 0;
+    for (Surface pool : pools) {
+      all &= pool.rise() == 0;
+    }
+    return all;
   }
 
   /** The plane with the water at its height, to first order. */
@@ -148,7 +152,7 @@ final class Settling {
   }
 
   double moment() {
-    return Math.hypot(heelMoment, trimMoment);
+    return Math.sqrt(heelMoment * heelMoment + trimMoment * trimMoment);
   }
 
   Pose pose() {

@@ -10,6 +10,8 @@ package thwartwise.afloat;
  * @param expectedDrop energy the model says it loses, over ρg
  */
 record Turn(double heel, double trim, double expectedDrop) {
+  private static final double ON_RIM = 1e-13;
+  private static final int MOST_SHIFTS = 60;
 
   static Turn downhill(Settling at, double radius) {
     Restoring k = at.restoring;
@@ -21,18 +23,37 @@ record Turn(double heel, double trim, double expectedDrop) {
     return onRim(at, shift, radius);
   }
 
+  // Newton on the reciprocal of the turn's size, which is nearly straight over the shift; halving
+  // wherever that leaves the bounds.
   private static Turn onRim(Settling at, double least, double radius) {
     double low = least;
     double high = least + at.moment() / radius + Math.abs(at.restoring.stiffest());
-    for (int i = 0; i < 60; i++) {
-      double middle = (low + high) / 2;
-      if (solve(at, middle).size() > radius) {
-        low = middle;
-      } else {
-        high = middle;
+    double shift = least;
+    for (int i = 0; i < MOST_SHIFTS; i++) {
+      Turn turn = solve(at, shift);
+      double longer = turn.size() / radius - 1;
+      if (Math.abs(longer) <= ON_RIM || shift == least && longer < 0) {
+        return turn;
       }
+      if (longer > 0) {
+        low = shift;
+      } else {
+        high = shift;
+      }
+      double newton = shift + longer * turn.stiffnessAlong(at, shift);
+      shift = newton > low && newton < high ? newton : (low + high) / 2;
     }
     return solve(at, high);
+  }
+
+  /** The harmonic mean of the shifted stiffness over this turn: what Newton's step is scaled by. */
+  private double stiffnessAlong(Settling at, double shift) {
+    double a = at.restoring.heel() + shift;
+    double b = at.restoring.product();
+    double c = at.restoring.trim() + shift;
+    double determinant = a * c - b * b;
+    double soft = c * heel * heel - 2 * b * heel * trim + a * trim * trim;
+    return (heel * heel + trim * trim) * determinant / soft;
   }
 
   private static Turn solve(Settling at, double shift) {
@@ -54,6 +75,6 @@ record Turn(double heel, double trim, double expectedDrop) {
   }
 
   double size() {
-    return Math.hypot(heel, trim);
+    return Math.sqrt(heel * heel + trim * trim);
   }
 }
