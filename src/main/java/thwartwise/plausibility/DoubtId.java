@@ -5,7 +5,8 @@ import java.util.Optional;
 /**
  * Which doubt it is, whatever its figures come to.
  *
- * @param name of the station, kit, cleat, place or opening it is about; blank for the whole hull
+ * @param name of the station, chamber, kit, cleat, place or opening it is about; blank for the
+ *     whole hull
  */
 public record DoubtId(Topic topic, String name) {
   private static final String BEFORE_NAME = ":";

@@ -39,6 +39,7 @@ public final class Plausibility {
     Plausibility looked = new Plausibility(loading, rules);
     looked.hull();
     looked.found.addAll(StationDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(ChamberDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(ThingDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(SideDoubts.of(looked.craft, looked.limits));
     return List.copyOf(looked.found);

@@ -12,6 +12,7 @@ public enum Topic {
   STATION("station", "station", true),
   HULL_MASS("hull-mass", "mass of the bare hull", false),
   DENSITY("density", "swamped density of the hull", false),
+  CHAMBER("chamber", "litres of chamber", true),
   KIT("kit", "kit", true),
   CLEAT("cleat", "cleat", true),
   PLACE("place", "place", true),

@@ -77,8 +77,8 @@ final class KitMoved {
     List<Kit> kit = boat.kit().stream().map(k -> k == item ? k.movedTo(at) : k).toList();
     return Change.of(
         "move the " + item.name(),
-        "Move the " + item.name() + " to the floor " + spot.where(),
-        "On the middle line, " + Along.boat(spot.x()) + ". " + fixing(item),
+        "Move the " + item.name() + " to the floor on the middle line, " + spot.where(),
+        Along.boat(spot.x()) + ". " + fixing(item),
         item.needsVenting() ? Effort.AN_AFTERNOON : Effort.AN_HOUR,
         item.needsVenting()
             ? List.of("Its box stays vented high up, wherever it stands")
@@ -112,6 +112,7 @@ final class KitMoved {
     return craft.form().inside().within(box).volume() > 0.98 * box.volume();
   }
 
+  /** Whether something is there: kit, a seat, or a chamber, whether it counts or not. */
   private static boolean taken(Craft craft, Kit item, Box box) {
     return craft.spaces().stream().anyMatch(s -> s.box().overlaps(box))
         || craft.boat().kit().stream().anyMatch(k -> k != item && meets(k, box))
