@@ -46,7 +46,7 @@ final class BoatScript {
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers);
     List<Kit> kit = carried.kit();
     Optional<Double> bailer = carried.bailer();
-    List<Person> aboard = new PeopleQuestions(replay, tape, places).aboard();
+    List<Person> aboard = new PeopleQuestions(replay, tape, places, kit).aboard();
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =
         new Boat(

@@ -47,9 +47,14 @@ record BorrowedChamber(
     return List.of(new Chamber("chamber at the " + where, box, tested, Optional.empty(), false));
   }
 
+  /** A chamber is taken to reach from side to side, which one under a side bench does not. */
+  private List<Place> across() {
+    return places.stream().filter(p -> !p.isToOneSide()).toList();
+  }
+
   private String where() {
     ChoiceReader<String> spots = ChoiceReader.of(BOW, BOW).or(STERN, STERN);
-    for (Place place : places) {
+    for (Place place : across()) {
       spots = spots.or(place.name(), place.name());
     }
     return replay.ask(

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
+import thwartwise.geometry.Span;
+import thwartwise.measure.ChoiceReader;
 
 /** The seats of a borrowed boat: the foremost, the aftmost, and any between, all as high. */
 record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<String> assumed) {
@@ -13,15 +16,52 @@ record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<String> ass
   /** From the middle of a person who sits right out to the outside of the rail. */
   private static final double NEAREST = 0.12;
 
+  /** How much farther in than right out people on a bench may lean, m (judgement). */
+  private static final double INWARD = 0.25;
+
   private static final double LEAST_REACH = 0.05;
   private static final int MOST_SIDE_BY_SIDE = 2;
 
   List<Place> places() {
     int seats =
         replay.ask(
-            Words.whole("short.seats", "How many seats across", 1, 4)
-                .how("Thwarts and benches people sit on; not the floor, not a deck.")
+            Words.choice("short.seats", "How many seats across, or are they along the sides", SEATS)
+                .how(
+                    "Thwarts and benches people sit on; not the floor, not a deck. sides: there are",
+                    "benches along both sides; whatever seats across there are besides stay empty.")
+                .show(Sketches.PLACES)
                 .why("People are put at seats, and told which."));
+    return seats == ALONG_THE_SIDES ? sides() : across(seats);
+  }
+
+  private static final int ALONG_THE_SIDES = 0;
+
+  private static final ChoiceReader<Integer> SEATS =
+      ChoiceReader.of(1, "1")
+          .or(2, "2")
+          .or(3, "3")
+          .or(4, "4")
+          .or(ALONG_THE_SIDES, "sides", "side", "along the sides");
+
+  /** A bench along either side, as far out as the rail lets people sit anywhere along it. */
+  private List<Place> sides() {
+    double aft = along("aft", "Benches, aftmost person");
+    double fore = along("fore", "Benches, foremost person", aft);
+    double high = high();
+    assumed.add(
+        "Seats: a bench along either side, people on it as far out as the rail lets them and up to"
+            + " 0.25 m farther in (judgement); not measured. Nobody sits on any other seat.");
+    double rail = Math.max(outline.railAt(aft), outline.railAt(fore));
+    double out = Math.max(LEAST_REACH, rail - NEAREST);
+    Span port = new Span(Math.max(LEAST_REACH, out - INWARD), out);
+    int people = (int) Math.min(MOST_SIDE_BY_SIDE, 1 + Math.floor((fore - aft) / EACH));
+    Span along = new Span(aft, fore);
+    return List.of(
+        new Place("port bench", along, port, high, people, Posture.SITTING),
+        new Place("starboard bench", along, port.mirrored(), high, people, Posture.SITTING));
+  }
+
+  private List<Place> across(int seats) {
     List<Double> along = seats == 1 ? List.of(along("seat", "Seat")) : spread(seats);
     double high = high();
     assumed.add(

@@ -185,7 +185,8 @@ final class ChangedScript {
 
   private static Boat people(At at, Boat boat) {
     return boat.withAboard(
-        new PeopleQuestions(at.replay(), at.tape(), boat.places()).aboard(at.key() + ".person"));
+        new PeopleQuestions(at.replay(), at.tape(), boat.places(), boat.kit())
+            .aboard(at.key() + ".person"));
   }
 
   /** Tests that have gone stale are asked for again. */

@@ -2,6 +2,7 @@ package thwartwise.walk;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 
@@ -10,8 +11,10 @@ final class PeopleQuestions {
   private final Replay replay;
   private final Tape tape;
   private final List<Place> places;
+  private final List<Kit> kit;
 
-  PeopleQuestions(Replay replay, Tape tape, List<Place> places) {
+  PeopleQuestions(Replay replay, Tape tape, List<Place> places, List<Kit> kit) {
+    this.kit = kit;
     this.replay = replay;
     this.tape = tape;
     this.places = places;
@@ -40,7 +43,8 @@ final class PeopleQuestions {
     String subject = "Person " + Words.quoted(name);
     double mass = mass(key, subject);
     Place place = place(key, subject, before);
-    return new Person(name, mass, place.name(), across(key, subject, place));
+    double y = across(key, subject, place, before);
+    return new Person(name, mass, place.name(), y, along(key, subject, place));
   }
 
   private double mass(String key, String subject) {
@@ -75,12 +79,38 @@ final class PeopleQuestions {
                 .formatted(chosen, place.people(), there));
   }
 
-  private double across(String key, String subject, Place place) {
+  /** Left out, at the end of the place that trims the boat more. */
+  private Optional<Double> along(String key, String subject, Place place) {
+    if (!place.hasLength()) {
+      return Optional.empty();
+    }
     return replay.ask(
-        tape.length(key + ".y", subject + ", port of the middle")
+        tape.length(key + ".x", subject + ", from aft")
+            .how(
+                "From the aft end of the hull to the middle of the person; Enter: where they",
+                "trim the boat more.")
+            .why("People at one end of a bench trim the boat.")
+            .within(tape.length(place.along().from(), place.along().to(), "length of that place"))
+            .optional("far end"));
+  }
+
+  /** As far out as the place lets them, on the side to which the boat leans already. */
+  private double farthest(Place place, List<Person> before) {
+    double leaning =
+        kit.stream().mapToDouble(k -> k.mass() * k.at().y()).sum()
+            + before.stream().mapToDouble(p -> p.mass() * p.y()).sum();
+    return place.isToOneSide()
+        ? place.usualY()
+        : leaning < 0 ? place.across().from() : place.across().to();
+  }
+
+  private double across(String key, String subject, Place place, List<Person> before) {
+    double farthest = farthest(place, before);
+    return replay.ask(
+        tape.length(key + ".y", subject + ", to port")
             .how("From the middle line to the middle of the person; starboard with a minus.")
-            .why("Off the middle heels the boat.")
+            .why("Off the middle heels the boat; Enter takes the spot that heels it most.")
             .within(tape.length(place.across().from(), place.across().to(), "reach of that place"))
-            .orElse(0.0, "0"));
+            .orElse(farthest, farthest < 0 ? "out to starboard" : "out to port"));
   }
 }

@@ -56,6 +56,20 @@ final class Sketches {
                                         whoever sits as far out as the place allows
           """);
 
+  static final List<String> PLACES =
+      drawn(
+          """
+             seen from above                      across: from side to side
+              .---------------------------.
+              |   |     port    =======     '-.   port, starboard: along that side
+              |   |                   .---.    \\
+              |   |  - - - - - - - - -| area -  >   forward -->   - - middle line
+              |   |                   '---'    /
+              |   |   starboard =======     .-'   area: people sit all over it
+              '---------------------------'
+                across
+          """);
+
   static final List<String> EDGE =
       drawn(
           """

@@ -53,6 +53,7 @@ final class WalkSheet {
       opening.1.any            | no
       chamber.1.any            | no
       place.1.name             | thwart
+      place.1.lies             | across
       place.1.x                | 1.2192       | 48
       place.1.z                | 0.254        | 10
       place.1.halfWidth        | 0.4064       | 16

@@ -133,12 +133,14 @@ record Sheet(Map<String, String> typed) {
       chamber.3.closed        | yes
       chamber.3.fastened      | yes
       place.1.name            | midships thwart
+      place.1.lies            | across
       place.1.x               | 1.7018     | 67
       place.1.z               | 0.2794     | 11
       place.1.halfWidth       | 0.4572     | 18
       place.1.people          | 2
       place.2.any             | yes
       place.2.name            | stern seat
+      place.2.lies            | across
       place.2.x               | 0.4572     | 18
       place.2.z               | 0.2667     | 10 1/2
       place.2.halfWidth       | 0.4064     | 16
@@ -163,6 +165,7 @@ record Sheet(Map<String, String> typed) {
       person.1.name           | helm
       person.1.mass           | 80.73944186 | 178
       person.1.place          | stern seat
+      person.1.y              | 0
       person.2.any            | yes
       person.2.name           | bow
       person.2.mass           | 78.01788764 | 12 st 4
@@ -197,6 +200,7 @@ record Sheet(Map<String, String> typed) {
       opening.1.any            | no
       chamber.1.any            | no
       place.1.name             | thwart
+      place.1.lies             | across
       place.1.x                | 1.2
       place.1.z                | 0.25
       place.1.halfWidth        | 0.4
