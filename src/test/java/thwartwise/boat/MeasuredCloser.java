@@ -3,7 +3,7 @@ package thwartwise.boat;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The hull that is faired through some stations, measured halfway between them as well. */
+/** A hull alike on both sides, faired through some stations, measured halfway between them too. */
 public final class MeasuredCloser {
   private MeasuredCloser() {}
 
@@ -14,7 +14,7 @@ public final class MeasuredCloser {
       Section halfway = lines.at(i, 0.5, 0);
       String name = stations.get(i).name() + " to " + stations.get(i + 1).name();
       closer.add(stations.get(i));
-      closer.add(new Station(name, halfway.port(), halfway.starboard()));
+      closer.add(Station.mirrored(name, halfway.port()));
     }
     closer.add(stations.get(stations.size() - 1));
     return closer;

@@ -118,7 +118,8 @@ class PlausibilityTest {
   @Test
   void a_rail_typed_wrong_twists_the_side_and_the_panel_is_named() {
     Boat skiff = PlainHulls.skiff();
-    List<Station> stations = new ArrayList<>(skiff.hull().stations());
+    List<Station> all = skiff.hull().stations();
+    List<Station> stations = new ArrayList<>(List.of(all.get(0), all.get(2), all.get(4)));
     stations.add(
         1,
         Station.mirrored(
