@@ -67,7 +67,17 @@ final class FoamRoom {
     boolean taken = craft.spaces().stream().anyMatch(s -> s.box().contains(middle));
     Span along = new Span(place.along().from() - HALF_SEAT, place.along().to() + HALF_SEAT);
     Span height = new Span(floor, place.z() - CLEAR);
-    return taken ? List.of() : block(new Box(along, Span.ALL, height), false);
+    return taken ? List.of() : block(new Box(along, under(place.across()), height), false);
+  }
+
+  /** From side to side under a thwart; a bench along one side covers no more than itself. */
+  private static Span under(Span across) {
+    if (across.contains(0)) {
+      return Span.ALL;
+    }
+    return across.from() > 0
+        ? new Span(across.from() - SHOULDER, Double.POSITIVE_INFINITY)
+        : new Span(Double.NEGATIVE_INFINITY, across.to() + SHOULDER);
   }
 
   List<Block> bow() {

@@ -72,7 +72,16 @@ final class SeatsLowered {
 
   private static boolean carries(Chamber chamber, Place place) {
     return chamber.box().x().contains(place.x())
+        && isOnTheSide(chamber, place)
         && Math.abs(chamber.box().z().to() - place.z()) <= CARRIES;
+  }
+
+  /** A chamber along one side carries no bench along the other, unless it has a twin. */
+  private static boolean isOnTheSide(Chamber chamber, Place place) {
+    Span across = chamber.box().y();
+    return !place.isToOneSide()
+        || across.overlaps(place.across())
+        || chamber.mirrored() && across.mirrored().overlaps(place.across());
   }
 
   private static Change lowered(Craft craft, Place place, double step, LocalDate today) {
