@@ -12,10 +12,13 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * Swamped, with the crew in the water beside it: is the rail out, so that it can be bailed at all,
- * how many litres are in it, and how long does that take with the bailer aboard?
+ * Swamped, with one of the crew back in it and the others in the water beside it: is the rail out,
+ * so that it can be bailed at all, how many litres are in it, and how long does that take? Bailing
+ * from inside comes after getting back in: where nobody can, nobody bails.
  */
 public record Bailing(RuleSet rules) implements Check {
+  private static final String NOBODY_IN =
+      "nobody gets back in to bail, over the side, the stern or the bow";
   private static final String UNDER = "an edge is under: the sea comes in as fast as it is bailed";
 
   @Override
@@ -25,8 +28,9 @@ public record Bailing(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    Trial beside = trial.empty("everyone in the water beside it");
-    Equilibria poses = beside.swampedRest(List.of());
+    List<Trial> ways = oneInIt(trial);
+    Trial beside = ways.get(0);
+    Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     double loss = trial.allowance().freeboardLoss();
     OptionalDouble out =
         Steady.least(
@@ -44,8 +48,25 @@ public record Bailing(RuleSet rules) implements Check {
             beside.condition(),
             Steady.words(poses));
     Reading minutes = minutes(beside, poses);
-    String no = out.isEmpty() ? Steady.words(poses) : UNDER;
-    return List.of(rail, out.orElse(-1) > 0 ? minutes : minutes.without(no));
+    if (!(out.orElse(-1) > 0)) {
+      return List.of(rail, minutes.without(out.isEmpty() ? Steady.words(poses) : UNDER));
+    }
+    boolean getsIn = new GettingBackIn(rules).readings(trial).stream().anyMatch(Reading::met);
+    return List.of(rail, getsIn ? minutes : minutes.without(NOBODY_IN));
+  }
+
+  /** Each of the crew in turn; with no crew aboard nobody bails from inside. */
+  private static List<Trial> oneInIt(Trial trial) {
+    if (trial.people().isEmpty()) {
+      return List.of(trial.empty("everyone in the water beside it"));
+    }
+    return trial.people().stream()
+        .map(
+            b ->
+                trial.after(
+                    Disturbance.moved(
+                        b.name() + " back in it to bail, the others in the water", List.of(b))))
+        .toList();
   }
 
   private Reading minutes(Trial beside, Equilibria poses) {

@@ -28,6 +28,7 @@ public final class CautiousChecks {
         new ChamberHoled(rules),
         new SittingInItSwamped(rules),
         new Kneeling(rules),
+        new ShiftOverTime(rules),
         new LowSide(rules),
         new Anchoring(rules, false),
         new GreatestPull(rules),

@@ -9,9 +9,13 @@ import thwartwise.boat.Body;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
-/** Turned over and full of water, can one person turn it back with their weight at the rail? */
+/**
+ * Turned over and full of water, can one person turn it back: with half their weight at the rail
+ * from the water, or standing on the edge of the upturned bottom and leaning out on a line?
+ */
 public record TurningBack(RuleSet rules) implements Check {
   private static final String NAME = "swamped and turned over, turning it back";
+  private static final String LINE = "swamped and turned over, turning it back with a line";
 
   @Override
   public Role role() {
@@ -24,32 +28,42 @@ public record TurningBack(RuleSet rules) implements Check {
     Capsized capsized = Capsized.of(beside.swamped(List.of()));
     double lightest =
         trial.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
-    Limit share = rules.limit("righting-share");
-    double lever = share.value() * trial.craft().form().beam() / 2;
-    double gives = lightest * Gravity.STANDARD * lever;
     return List.of(
-        new Reading(
-            NAME,
-            capsized.effort(),
-            capsized.assessed(),
-            gives,
-            false,
-            Unit.NEWTON_METRE,
-            share.cited(),
-            beside.condition(),
-            note(capsized, lightest)));
+        reading(
+            NAME, "righting-share", "at the rail, half in the water", beside, capsized, lightest),
+        reading(
+            LINE,
+            "righting-line-share",
+            "standing on the edge of the upturned bottom, leaning out on a line",
+            beside,
+            capsized,
+            lightest));
   }
 
-  private static String note(Capsized capsized, double lightest) {
+  private Reading reading(
+      String name, String limit, String how, Trial beside, Capsized capsized, double lightest) {
+    Limit share = rules.limit(limit);
+    double lever = share.value() * beside.craft().form().beam() / 2;
+    return new Reading(
+        name,
+        capsized.effort(),
+        capsized.assessed(),
+        lightest * Gravity.STANDARD * lever,
+        false,
+        Unit.NEWTON_METRE,
+        share.cited(),
+        beside.condition(),
+        note(capsized, lightest, how));
+  }
+
+  private static String note(Capsized capsized, double lightest, String how) {
     if (!capsized.assessed()) {
       return "no way back could be followed";
     }
     if (capsized.effort().isEmpty()) {
       return "it does not float";
     }
-    String who =
-        String.format(
-            Locale.ROOT, "against one person of %.0f kg at the rail, half in the water", lightest);
+    String who = String.format(Locale.ROOT, "against one person of %.0f kg %s", lightest, how);
     String after = capsized.staysUp() ? "" : "; once up it does not stay up";
     OptionalDouble effort = capsized.effort();
     return effort.getAsDouble() > 0

@@ -35,11 +35,20 @@ final class TriedRules {
         Formulas.SWAMPED_WEIGHT, TriedRules::swampedWeight);
   }
 
-  /** In every seating everyone as far to either side as they get, within the heel and still dry. */
+  /**
+   * Everyone as far to either side as they get, within the heel and still dry: in every seating,
+   * and in the best one of each number, since one poor seat says little of a boat whose crew sits
+   * well.
+   */
   private static List<Worked> offsetLoad(Rated boat, Parameters told) {
     double each = told.number("each");
     double most = heel(told.number("heel-base"), boat.length());
     int people = most(boat.room(), n -> staysUp(boat.craft(), n, each, most));
+    int best = most(boat.room(), n -> mayStayUp(boat.craft(), n, each, most));
+    String and =
+        best > people
+            ? String.format(Locale.ROOT, "; %d in the best seating of each number", best)
+            : "";
     return List.of(
         Worked.heads("everyone hard to one side", people)
             .noting(
@@ -48,6 +57,7 @@ final class TriedRules {
                         "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
                         each,
                         Math.floor(Math.toDegrees(most) * 10) / 10)
+                    + and
                     + full(people, boat)));
   }
 
@@ -93,7 +103,16 @@ final class TriedRules {
 
   private static boolean staysUp(Craft craft, int people, double each, double heel) {
     return Seating.of(people, craft.boat().places()).parallelStream()
-        .flatMap(s -> s.ways(craft, Collections.nCopies(people, each)).stream())
+        .allMatch(s -> staysUp(craft, s, each, heel));
+  }
+
+  private static boolean mayStayUp(Craft craft, int people, double each, double heel) {
+    return Seating.of(people, craft.boat().places()).parallelStream()
+        .anyMatch(s -> staysUp(craft, s, each, heel));
+  }
+
+  private static boolean staysUp(Craft craft, Seating seating, double each, double heel) {
+    return seating.ways(craft, Collections.nCopies(seating.people(), each)).stream()
         .allMatch(bodies -> sides(craft).stream().allMatch(port -> dry(craft, bodies, port, heel)));
   }
 

@@ -202,6 +202,7 @@ class EveryCheckTest {
             "swamped, lowest edge above the water for bailing",
             "swamped, bailing it out",
             "swamped and turned over, turning it back",
+            "swamped and turned over, turning it back with a line",
             "swamped, getting back in over the side",
             "swamped, getting back in over the stern",
             "swamped, getting back in over the bow");

@@ -63,7 +63,9 @@ class SwampedCrewTest {
     assertThat(found.outcome()).isEqualTo(Outcome.FALLS_SHORT);
   }
 
-  // 300/1680 of draft, so 0.5 - 0.1786 of rail out and 1.92 x 0.1786 m³ inside; a bailer of two
+  // 395 kg on the tanks' 1.68 m² and on legs of 30.4 litres over 0.23 m, 0.132 m², from the floor
+  // at
+  // 0.02 m: 1680 d + 132 (d - 0.02) = 395. Inside stand 1.92 d m³ less the legs; a bailer of two
   // litres, taken 0.6 full twenty times a minute, where none is named.
   @Test
   void a_swamped_box_is_bailed_in_the_minutes_paper_says() {
@@ -73,17 +75,57 @@ class SwampedCrewTest {
         .containsExactly(
             "swamped, lowest edge above the water for bailing", "swamped, bailing it out");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
-    double draft = 300.0 / 1680;
+    double legs = 0.32 * 95 / 0.23;
+    double draft = (395 + 0.02 * legs) / (1680 + legs);
     assertThat(value(found.get(0))).isCloseTo(0.5 - draft, within(1e-6));
     assertThat(found.get(0).limit()).isEqualTo(0.03);
-    double litres = 1920 * draft;
+    double litres = 1920 * draft - legs * (draft - 0.02);
     assertThat(value(found.get(1))).isCloseTo(60 * litres / 24, within(1e-2));
     assertThat(found.get(1).limit()).isEqualTo(1200);
-    assertThat(found.get(1).condition()).isEqualTo("on paper; everyone in the water beside it");
+    assertThat(found.get(1).condition())
+        .isEqualTo("on paper; crew back in it to bail, the others in the water");
     assertThat(found.get(1).note())
         .isEqualTo(
-            "343 litres with a bailer of 2.0 litres (none was named), 20 strokes a minute each 60 %"
+            "395 litres with a bailer of 2.0 litres (none was named), 20 strokes a minute each 60 %"
                 + " full");
+  }
+
+  // A tank 1 m long and 0.9 m broad amidships carries the bailer on the seat, GM = 0.31 + 0.11 -
+  // 0.22
+  // m; with 95 kg at the rail, at a side or an end, its G is too high and too far out.
+  @Test
+  void where_nobody_gets_back_in_nobody_bails() {
+    BoxBoat middle =
+        OnPaper.boat(100)
+            .weightlessShell()
+            .proven("middle tank", new Span(1, 2), new Span(-0.45, 0.45), Span.ALL);
+    Trial trial = trial(middle, person(95, 0.4));
+    assertThat(new GettingBackIn(RULES).readings(trial)).noneMatch(Reading::met);
+    List<Finding> found = findings(new Bailing(RULES), trial);
+    assertThat(value(found.get(0))).isGreaterThan(0.2);
+    assertThat(found.get(1).value()).isEmpty();
+    assertThat(found.get(1).outcome()).isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(found.get(1).note())
+        .isEqualTo("nobody gets back in to bail, over the side, the stern or the bow");
+  }
+
+  // The whole weight at half the beam and not half of it.
+  @Test
+  void from_the_edge_of_the_bottom_with_a_line_one_person_gives_twice_as_much() {
+    BoxBoat square =
+        BoxBoat.of(3, 1.2, 0.5)
+            .hull(375, 0.26)
+            .weightlessShell()
+            .proven("square tank", Span.ALL, new Span(-0.25, 0.25), Span.ALL);
+    List<Finding> found = findings(new TurningBack(RULES), trial(square, person(95, 0.4)));
+    assertThat(found.get(1).check())
+        .isEqualTo("swamped and turned over, turning it back with a line");
+    assertThat(found.get(1).limit()).isCloseTo(95 * GRAVITY * 0.6, within(1e-9));
+    assertThat(found.get(1).value()).isEqualTo(found.get(0).value());
+    assertThat(found.get(1).note())
+        .startsWith(
+            "against one person of 95 kg standing on the edge of the upturned bottom, leaning out"
+                + " on a line");
   }
 
   @Test

@@ -1,0 +1,93 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Pose;
+import thwartwise.afloat.RightingCurve;
+import thwartwise.afloat.TimedSwing;
+import thwartwise.boat.Body;
+import thwartwise.boat.Side;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/**
+ * How far does the boat swing when somebody, or everyone, moves hard against one side in the time
+ * that a step takes? Next to {@link SuddenShift}, whose move takes no time at all.
+ */
+public record ShiftOverTime(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public List<Reading> readings(Trial trial) {
+    if (trial.people().isEmpty() || !trial.atRest().allUpright()) {
+      return List.of();
+    }
+    List<Reading> one = new ArrayList<>();
+    List<Reading> all = new ArrayList<>();
+    for (Side side : trial.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
+      double to = -side.sign();
+      for (int i = 0; i < trial.people().size(); i++) {
+        Body body = trial.people().get(i);
+        List<Body> people = Moves.replaced(trial.people(), i, body.hardToSide(to));
+        one.addAll(readings("one person to one side in a step", trial, people, body.name(), side));
+      }
+      if (trial.people().size() > 1) {
+        List<Body> people = trial.people().stream().map(b -> b.hardToSide(to)).toList();
+        all.addAll(readings("everyone to one side in a step", trial, people, "everyone", side));
+      }
+    }
+    List<Reading> worst = new ArrayList<>();
+    one.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
+    all.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
+    return worst;
+  }
+
+  private List<Reading> readings(
+      String name, Trial trial, List<Body> people, String who, Side side) {
+    String how =
+        String.format(
+            Locale.ROOT,
+            "%s hard against the side to %s within %.2f s",
+            who,
+            side.word(),
+            rules.value("shift-time"));
+    return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
+        .map(after -> reading(name, trial.stiff(), after.stiff(), side, heel(trial, side)))
+        .toList();
+  }
+
+  private static double heel(Trial trial, Side side) {
+    return side.sign() * trial.atRest().worst().map(Pose::heel).orElse(0.0);
+  }
+
+  private Reading reading(String name, Trial before, Trial after, Side side, double from) {
+    Optional<RightingCurve> old = RightingCurve.toward(side, before.afloat(), before.edges());
+    Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
+    if (old.isEmpty() || now.isEmpty()) {
+      String none = "no trim balances it";
+      return reading(name, after, OptionalDouble.empty(), Math.PI / 2, false, none);
+    }
+    double radius = rules.value("roll-radius") * after.craft().form().beam();
+    TimedSwing swing = TimedSwing.of(old.get(), now.get(), from, rules.value("shift-time"), radius);
+    String note =
+        swing.heel().isPresent()
+            ? "as far as it swings, against where water comes in; suddenly it swings further"
+            : "before it swings back water comes in";
+    double flooding = swing.flooding().orElse(Math.PI / 2);
+    return reading(name, after, swing.heel(), flooding, true, note);
+  }
+
+  private Reading reading(
+      String name, Trial after, OptionalDouble value, double limit, boolean assessed, String note) {
+    Limit time = rules.limit("shift-time");
+    return new Reading(
+        name, value, assessed, limit, false, Unit.DEGREE, time.cited(), after.condition(), note);
+  }
+}
