@@ -2,18 +2,27 @@ package thwartwise.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.CautiousChecks;
+import thwartwise.checks.Check;
+import thwartwise.checks.Reading;
+import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
 import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -68,6 +77,51 @@ class SideSeatsRecommendedTest {
     assertThat(other.crew()).isEqualTo(one.crew());
     assertThat(other.load()).isEqualTo(one.load());
     assertThat(sorted(other)).isEqualTo(sorted(one)).isNotEmpty();
+  }
+
+  /** What is allowed must be met wherever on their seats people sit, and not only where tried. */
+  @Test
+  void an_allowed_seating_meets_every_check_anywhere_on_the_seats() {
+    Boat boat = skiff(PORT, STARBOARD);
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    CrewSearch search = new CrewSearch(new Judge(craft, RULES), RULES);
+    Random random = new Random(20261126);
+    List<Check> limiting =
+        CautiousChecks.of(RULES).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
+    int asked = 0;
+    for (int people = 1; people <= 3; people++) {
+      double each = Math.floor(search.eachUpTo(people));
+      for (Seating seating : search.allowed(people, each)) {
+        for (int i = 0; i < 8; i++) {
+          Trial trial = Trial.of(craft, anywhere(craft, seating, each, random), "");
+          asked++;
+          for (Check check : limiting) {
+            for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, craft))) {
+              assertThat(check.readings(trial.under(taken)))
+                  .as("%s %s", seating, trial.people())
+                  .allMatch(Reading::met);
+            }
+          }
+        }
+      }
+    }
+    assertThat(asked).isPositive();
+  }
+
+  private static List<Body> anywhere(Craft craft, Seating seating, double each, Random random) {
+    List<Body> bodies = new ArrayList<>();
+    for (int p = 0; p < seating.counts().size(); p++) {
+      Place place = craft.boat().places().get(p);
+      int here = seating.counts().get(p);
+      double free = place.along().length() - 0.45 * (here - 1);
+      double aft = place.along().from() + free * random.nextDouble();
+      for (int n = 0; n < here; n++) {
+        double y = place.across().from() + place.across().length() * random.nextDouble();
+        Vector3 spot = Vector3.of(aft + 0.45 * n, y, place.z());
+        bodies.add(Body.at("person " + n, each, place, spot, craft.boat().hull().floor()));
+      }
+    }
+    return bodies;
   }
 
   private static Place middle() {
