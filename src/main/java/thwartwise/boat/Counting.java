@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import thwartwise.geometry.Box;
 
 /**
  * Whether a chamber counts when the boat is swamped, and why.
@@ -79,7 +78,11 @@ public record Counting(double share, double ifProven, String why) {
         SealTest.MOST_LITRES);
   }
 
-  /** The batteries and chargers a chamber holds: because of them it is vented and never sealed. */
+  /**
+   * The batteries and chargers a chamber holds: because of them it is vented and never sealed. One
+   * that stands beside it, however close, or on the other side, leaves it its air; and foam cannot
+   * fill.
+   */
   public static List<Kit> ventedFor(ChamberPart chamber, List<Kit> kit) {
     return kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).toList();
   }
@@ -99,12 +102,20 @@ public record Counting(double share, double ifProven, String why) {
   }
 
   private static boolean stowed(Kit kit, ChamberPart chamber) {
-    return chamber.whole().parts().stream()
-        .anyMatch(one -> kit.in().map(one::isMeantBy).orElse(false) || reaches(one.box(), kit));
+    return chamber.filling() instanceof Filling.Air
+        && (isToldToBeIn(kit, chamber) || chamber.box().contains(kit.at()));
   }
 
-  private static boolean reaches(Box box, Kit kit) {
-    return box.contains(kit.at()) || box.overlaps(kit.box());
+  /** Of twins called by their common name it may be either, unless it lies across from one. */
+  private static boolean isToldToBeIn(Kit kit, ChamberPart chamber) {
+    double y = kit.at().y();
+    boolean across =
+        chamber.side().isPresent()
+            && chamber.box().y().mirrored().contains(y)
+            && !chamber.box().y().contains(y);
+    return kit.in()
+        .filter(in -> in.equals(chamber.name()) || !across && chamber.isMeantBy(in))
+        .isPresent();
   }
 
   private static Counting foam(Filling.Foam foam, double smaller) {
