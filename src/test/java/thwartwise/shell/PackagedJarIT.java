@@ -185,7 +185,7 @@ class PackagedJarIT {
   @Test
   void a_one_shot_inspection_that_falls_short_exits_with_one_and_says_nothing_on_the_error_stream()
       throws Exception {
-    Path boat = new Workspace(folder.resolve("given")).saveBoat(demo());
+    Path boat = new Workspace(folder.resolve("given")).saveBoat(SHEET.boat());
 
     var outcome = jar.run("inspect", "--boat", boat.toString(), "--by", "Ann Lee");
 
@@ -197,7 +197,7 @@ class PackagedJarIT {
   @Test
   void a_one_shot_in_json_prints_one_document_in_utf_8_whatever_the_locale() throws Exception {
     Path boat = folder.resolve("boat.json");
-    Files.writeString(boat, BoatFile.write(demo()).replace(demo().name(), "Käsekuchen"));
+    Files.writeString(boat, BoatFile.write(SHEET.boat()).replace("Bath Mat", "Käsekuchen"));
 
     var outcome = jar.with("LC_ALL", "C").run("inspect", "--boat", boat.toString(), "--json");
 
@@ -244,14 +244,14 @@ class PackagedJarIT {
   }
 
   @Test
-  void the_demo_exits_with_nought_and_the_environment_changes_nothing() throws Exception {
+  void the_environment_changes_nothing() throws Exception {
     Files.writeString(folder.resolve("application.properties"), "debug=true\n");
+    Path boat = workspace().saveBoat(SHEET.boat());
 
-    var outcome = jar.with("DEBUG", "true").run("demo", "--json");
+    var outcome = jar.with("DEBUG", "true").run("inspect", "--boat", boat.toString(), "--json");
 
-    assertThat(outcome.code()).isZero();
     assertThat(outcome.err()).isEmpty();
-    assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo(demo().name());
+    assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo("Bath Mat");
   }
 
   /** The program is killed, not asked to leave, after each answer in turn. */
@@ -323,10 +323,11 @@ class PackagedJarIT {
   @ValueSource(strings = {"metric", "feet"})
   void a_refit_tells_what_the_second_battery_cost(String units) throws Exception {
     boolean metric = units.equals("metric");
-    jar.run("demo");
+    Path file = workspace().saveBoat(SHEET.boat());
+    jar.run("inspect", "--boat", file.toString());
     try (Typist typist = Typist.at(jar, folder, "refit")) {
       String[][] turns = {
-        {"Which boat", "custard"},
+        {"Which boat", "bath"},
         {"Units", units},
         {"What has changed", "added"},
         {"Kit, name", "second battery"},
@@ -336,7 +337,6 @@ class PackagedJarIT {
         {"height of its middle", metric ? "0.1524" : "6"},
         {"its own volume", ""},
         {"is it fastened", "yes"},
-        {"stowed in which chamber", ""},
         {"What else has changed", ""},
         {"Is the boat complete", ""}
       };
@@ -347,7 +347,7 @@ class PackagedJarIT {
       assertThat(typist.exitCode()).isEqualTo(1);
     }
     assertThat(records()).hasSize(2);
-    Boat boat = BoatFile.read(workspace().boatPath(demo().name()));
+    Boat boat = BoatFile.read(file);
     assertThat(boat.kit()).last().extracting(Kit::mass).isEqualTo(22.6796185);
     assertThat(boat.kit()).last().extracting(Kit::at).isEqualTo(Vector3.of(0.7112, 0, 0.1524));
   }
