@@ -82,6 +82,7 @@ public record Couple(double ahead, double toPort, Vector3 arm) {
 
   // A boat standing on end has no heading; the bound keeps the sums finite on the way past it.
   private static double cosTrim(WaterPlane plane) {
-    return Math.max(NUMERIC, Math.hypot(plane.up().y(), plane.up().z()));
+    double across = plane.up().y() * plane.up().y() + plane.up().z() * plane.up().z();
+    return Math.max(NUMERIC, Math.sqrt(across));
   }
 }

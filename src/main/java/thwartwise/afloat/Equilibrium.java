@@ -27,6 +27,9 @@ public final class Equilibrium {
   /** Poses nearer than this are one. */
   private static final double SAME = Math.toRadians(0.05);
 
+  /** A longitudinal metacentric height, m, that no nudge of a degree overcomes. */
+  private static final double STIFF = 2;
+
   /** Where Newton's turn lands so near a balance it was nudged from, it leads back there. */
   private static final double NEAR = NUDGE / 4;
 
@@ -117,9 +120,19 @@ public final class Equilibrium {
 
   /** Lets the boat go a little to one side of a balance. */
   private Optional<Settling> afterNudge(Settling balance, double heel, double trim) {
+    if (heel == 0 && isStiffInTrim(balance)) {
+      return Optional.of(balance);
+    }
     return balance
         .turned(heel, trim, immersion)
         .flatMap(nudged -> settle(nudged, Optional.of(balance)));
+  }
+
+  // To be overcome by one degree, metres of metacentric height would have to vanish at both ends
+  // within the first few millimetres of the way. A boat is never so stiff in heel.
+  private static boolean isStiffInTrim(Settling balance) {
+    return balance.pose().stable()
+        && balance.restoring.trimHeelFree() > STIFF * balance.neededVolume();
   }
 
   // Where the energy is a bowl at both places and Newton's turn leads nearly from one to the other,

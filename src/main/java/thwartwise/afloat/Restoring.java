@@ -22,6 +22,11 @@ public record Restoring(double heel, double trim, double product) {
     return trim > 0 ? heel - product * product / trim : heel;
   }
 
+  /** Stiffness in trim while heel settles by itself. */
+  double trimHeelFree() {
+    return heel > 0 ? trim - product * product / heel : trim;
+  }
+
   /** With another stiffness added, counted by a factor. */
   Restoring plus(Restoring other, double factor) {
     return new Restoring(

@@ -24,6 +24,8 @@ import thwartwise.geometry.WaterPlane;
  * that a turn with the heights after it is one Newton step in all unknowns.
  */
 final class Settling {
+  private static final double[] NO_GUESSES = {};
+
   final WaterPlane plane;
   final ImmersedPart part;
   final double energy;
@@ -79,25 +81,25 @@ final class Settling {
    * @param guess a height to start from
    */
   static Optional<Settling> at(Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, List.of(), immersion, Level.EXACT);
+    return at(floating, up, guess, NO_GUESSES, immersion, Level.EXACT);
   }
 
   /** The same with every surface only nearly at its height. */
   static Optional<Settling> nearly(
       Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, List.of(), immersion, Level.ROUGH);
+    return at(floating, up, guess, NO_GUESSES, immersion, Level.ROUGH);
   }
 
   private static Optional<Settling> at(
       Floating floating,
       Vector3 up,
       double guess,
-      List<Double> poolGuesses,
+      double[] poolGuesses,
       Immersion immersion,
       double rise) {
     List<Surface> pools = new ArrayList<>(floating.pools().size());
     for (int i = 0; i < floating.pools().size(); i++) {
-      double poolGuess = poolGuesses.isEmpty() ? Double.NaN : poolGuesses.get(i);
+      double poolGuess = poolGuesses.length == 0 ? Double.NaN : poolGuesses[i];
       Optional<Surface> lies = floating.pools().get(i).lies(up, poolGuess, immersion, rise);
       if (lies.isEmpty()) {
         return Optional.empty();
@@ -119,13 +121,16 @@ final class Settling {
    * @param up the direction
    */
   Optional<Settling> turned(Vector3 up, double heel, double trim, Immersion immersion) {
-    List<Double> guesses = pools.stream().map(p -> p.heightAfter(heel, trim)).toList();
+    double[] guesses = new double[pools.size()];
+    for (int i = 0; i < guesses.length; i++) {
+      guesses[i] = pools.get(i).heightAfter(heel, trim);
+    }
     return at(floating, up, heightAfter(heel, trim), guesses, immersion, Level.ROUGH);
   }
 
   /** The boat in the same direction with every surface at its height. */
   Optional<Settling> settled(Immersion immersion) {
-    List<Double> guesses = pools.stream().map(Surface::height).toList();
+    double[] guesses = pools.stream().mapToDouble(Surface::height).toArray();
     return at(floating, plane.up(), sea.height(), guesses, immersion, Level.EXACT);
   }
 

@@ -55,7 +55,7 @@ public record WaterPlane(Vector3 up, double height) {
 
   /** The direction reached by turning {@code up} by small angles: heel and trim, rad. */
   public Vector3 turned(double heelBy, double trimBy) {
-    double angle = Math.hypot(heelBy, trimBy);
+    double angle = Math.sqrt(heelBy * heelBy + trimBy * trimBy);
     if (!(angle > 0)) {
       return up;
     }
