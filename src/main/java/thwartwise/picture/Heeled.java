@@ -13,8 +13,8 @@ import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * The boat heeled toward its worse side: by everyone hard against it where that holds, else so far
- * that the first edge reaches the water.
+ * The boat heeled toward its worse side, everyone leaning with it as in the righting curve: by
+ * everyone hard against it where that holds, else so far that the first edge reaches the water.
  *
  * @param curve with everyone in their places
  * @param moved the people hard against that side
@@ -25,12 +25,13 @@ record Heeled(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
 
   /** Empty when the boat does not float upright. */
   static Optional<Heeled> of(Scene scene) {
-    return RightingCurve.towardWorseSide(scene.trial().afloat(), scene.craft().edges())
+    return RightingCurve.towardWorseSide(scene.trial().stiff().afloat(), scene.craft().edges())
         .map(curve -> of(scene, curve));
   }
 
   private static Heeled of(Scene scene, RightingCurve curve) {
-    List<Body> moved = scene.crew().stream().map(b -> b.hardToSide(-curve.side().sign())).toList();
+    List<Body> moved =
+        scene.crew().stream().map(b -> b.stiff().hardToSide(-curve.side().sign())).toList();
     Optional<Pose> rest =
         moved.isEmpty()
             ? Optional.empty()

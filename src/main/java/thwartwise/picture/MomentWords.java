@@ -49,7 +49,7 @@ record MomentWords(Scene scene, Heeled heeled) {
             ? ""
             : "Broken line: what everyone hard against the "
                 + curve().side().word()
-                + " side heels it with."
+                + " side, leaning with the boat, heels it with."
                 + meets())
         + " "
         + ends()

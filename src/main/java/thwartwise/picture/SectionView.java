@@ -43,7 +43,7 @@ final class SectionView {
     this.plane = heeled.plane();
     this.lowest = heeled.lowestEdge(craft);
     this.x = within(craft.form().outside(), lowest.at().x());
-    this.weight = scene.trial().loading().centre();
+    this.weight = scene.trial().stiff().loading().centre();
     this.lift =
         new Immersion()
             .at(plane)

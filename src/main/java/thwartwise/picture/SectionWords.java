@@ -81,7 +81,12 @@ record SectionWords(Scene scene, Heeled heeled, FloodPoint lowest, double x, dou
     if (scene.crew().isEmpty()) {
       return "Nobody aboard; heeled " + far;
     }
-    String moved = "With " + scene.who() + ", everyone hard against the " + side() + " side, it ";
+    String moved =
+        "With "
+            + scene.who()
+            + ", everyone hard against the "
+            + side()
+            + " side and leaning with it, it ";
     return heeled.rest().isPresent()
         ? moved + "heels " + degrees() + "."
         : moved + "does not stay up and dry: drawn at " + far;
