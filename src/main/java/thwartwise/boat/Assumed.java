@@ -16,6 +16,12 @@ public final class Assumed {
         .formatted(millimetres(material.usualThickness()), material.word());
   }
 
+  /** A shell that nobody measured is taken as thick, so that chambers are small; metres. */
+  public static String thickShell(Material material, double thickness) {
+    return "Shell thickness %s mm: thick for %s, not measured (judgement)."
+        .formatted(millimetres(thickness), material.word());
+  }
+
   /** People stand on the shell itself; its thickness in metres. */
   public static String floorOnTheShell(double thickness) {
     return "Floor at %s mm above the lowest point of the bottom: the shell itself, not measured."

@@ -146,8 +146,7 @@ public final class Plausibility {
 
   private void weight() {
     double area = craft.form().shellArea();
-    Span span =
-        limits.hullMass(area, hull.thickness(), hull.density(), hull.material().isPresent());
+    Span span = limits.hullMass(area, hull.thickness(), hull.density(), hull.material());
     String remedy =
         String.format(
             Locale.ROOT,

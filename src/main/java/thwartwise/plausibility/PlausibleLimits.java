@@ -1,5 +1,7 @@
 package thwartwise.plausibility;
 
+import java.util.Optional;
+import thwartwise.boat.Material;
 import thwartwise.geometry.Span;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -16,11 +18,13 @@ public record PlausibleLimits(RuleSet rules) {
   private static final double LIGHTEST_SKIN = 4.5;
 
   /** What a bare hull can weigh, by the area of its skin and what that is made of, kg. */
-  public Span hullMass(double area, double thickness, double density, boolean materialNamed) {
+  public Span hullMass(double area, double thickness, double density, Optional<Material> material) {
     double skin = thickness * density;
-    // Where the stuff is only assumed to be the heaviest, the hull may still be of the lightest.
-    double light = materialNamed ? skin : Math.min(skin, LIGHTEST_SKIN);
-    return new Span(value("hull-mass-least") * area * light, value("hull-mass-most") * area * skin);
+    // What nobody measured is taken as thick and as heavy stuff; the hull may still be light.
+    double usual = material.map(m -> m.usualThickness() * density).orElse(LIGHTEST_SKIN);
+    return new Span(
+        value("hull-mass-least") * area * Math.min(skin, usual),
+        value("hull-mass-most") * area * skin);
   }
 
   public Span density() {

@@ -18,11 +18,12 @@ record AlongQuestions(
   };
 
   boolean upright() {
-    return replay.ask(
+    Entry<Boolean> plumb =
         Words.yesNo(key + ".upright", subject + ", is it plumb?")
             .how(slips.isFirst() ? AT_THE_AFT_END : ELSEWHERE)
-            .why("Raked ends carry less at the bottom than at the rail.")
-            .orElse(true, "yes"));
+            .why("Raked ends carry less at the bottom than at the rail.");
+    // An end taken for plumb is a longer boat; a station between is taped along one line.
+    return replay.ask(slips.isFirst() || last ? plumb : plumb.orElse(true, "yes"));
   }
 
   /** Asked once for an upright station; never for an upright aft end, which is the origin. */

@@ -11,9 +11,6 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
   /** Heavier than such boats are, kg for each square metre of length times beam (judgement). */
   private static final double HEAVY = 22;
 
-  /** A flat bottom is rarely narrower than this share of the beam (judgement). */
-  private static final double NARROW_BOTTOM = 0.6;
-
   RoughLines lines() {
     double length = length();
     SectionForm form = form();
@@ -62,18 +59,12 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
   }
 
   private double bottom(double beam) {
-    Optional<Double> measured =
-        replay.ask(
-            tape.length("short.bottom", "Breadth of the bottom at that place")
-                .how("Between the two corners of bottom and side; reach under, or tape inside.")
-                .show(Sketches.SHORT)
-                .why("A narrow bottom sinks deeper and tips sooner.")
-                .within(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails"))
-                .optional("taken as 0.6 of it"));
-    if (measured.isEmpty()) {
-      assumed.add("Breadth of the bottom: taken as 0.6 of that of the rails (judgement).");
-    }
-    return measured.orElse(NARROW_BOTTOM * beam);
+    return replay.ask(
+        tape.length("short.bottom", "Breadth of the bottom at that place")
+            .how("Between the two corners of bottom and side; reach under, or tape inside.")
+            .show(Sketches.SHORT)
+            .why("A narrow bottom sinks deeper and tips sooner.")
+            .within(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails")));
   }
 
   private double depth(double beam) {
@@ -102,11 +93,11 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
             tape.length("short.notch", "Height of the lowest notch or hole in the stern")
                 .how(
                     "Up from the lowest point of the bottom to the lowest edge of a cut for a motor",
-                    "or an open drain; Enter when there is none.")
+                    "or an open drain; no when there is none.")
                 .show(Sketches.EDGE)
                 .why("Water comes in there long before it reaches the rail.")
                 .within(tape.length(0.02, lines.depth(), "height of the rail"))
-                .optional("none"));
+                .orWord("no", "none"));
     double width = Math.max(0.02, Math.min(0.4, lines.stern()));
     return notch
         .map(

@@ -20,7 +20,8 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
                 .how("As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none.")
                 .why("A motor weighs on the stern, and rules ask for its power.")
                 .within(tape.power(50, 60_000, "power of motors on such boats"))
-                .orNone("none"));
+                .orNone("none")
+                .toBeSaid());
     return power.<Propulsion>map(Propulsion.Outboard::new).orElseGet(Propulsion.Manual::new);
   }
 

@@ -109,8 +109,8 @@ final class ChamberQuestions {
     return replay.ask(
         tape.litres(key + ".litres", subject + ", it holds")
             .how(
-                "Count litre jugs of water, or bags of packing beads, until it is full; of twins",
-                "each by itself.")
+                "Count litre jugs of water, or bags of packing beads, until it is full; of",
+                "twins each by itself.")
             .why("The smaller of drawn and measured litres counts. Left out: drawn only.")
             .within(tape.volume(0.0001, 2.0, "volume of chambers in such boats"))
             .remark(beside)

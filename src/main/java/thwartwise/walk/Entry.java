@@ -118,6 +118,24 @@ record Entry<T>(
         governsTheRest);
   }
 
+  /** The answer may be this word instead, which has to be typed: Enter alone would flatter. */
+  Entry<Optional<T>> orWord(String word, String means) {
+    Entry<Optional<T>> left = optional(means);
+    return new Entry<>(
+        key,
+        wording.orWord(word),
+        typed -> typed.strip().equalsIgnoreCase(word) ? left.empty() : left.reader.apply(typed),
+        Optional.empty(),
+        left.doubts,
+        left.slips,
+        governsTheRest);
+  }
+
+  /** Enter alone is refused, since what it would mean flatters. */
+  Entry<T> toBeSaid() {
+    return new Entry<>(key, wording, reader, Optional.empty(), doubts, slips, governsTheRest);
+  }
+
   private static <T, R> Function<Optional<T>, Optional<R>> whenPresent(
       Function<T, Optional<R>> slip) {
     return value -> value.flatMap(slip);

@@ -18,6 +18,9 @@ final class HullQuestions {
   private static final int USUAL_STATIONS = 5;
   private static final int USUAL_POINTS = 3;
 
+  /** A shell nobody measured leaves less room inside than usual (judgement). */
+  private static final double THICK = 2;
+
   private final Replay replay;
   private final Tape tape;
   private final PlausibleLimits limits;
@@ -36,12 +39,11 @@ final class HullQuestions {
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     List<Station> stations = stations(length());
     Outline outline = new Outline(stations);
-    SkinDoubts skin =
-        new SkinDoubts(tape, limits, stations, thickness, density, material.isPresent());
+    SkinDoubts skin = new SkinDoubts(tape, limits, stations, thickness, density, material);
     WeighingQuestions.Weighed weighed =
         new WeighingQuestions(replay, tape, outline, skin).weighed();
     Optional<Vector3> centre = weighed.centre().or(() -> centre(outline, weighed.along()));
-    double floor = floor(outline, thickness, assumed);
+    double floor = floor(outline);
     return new MeasuredHull(
         new HullMeasurements(
             weighed.mass(), centre, material, density, thickness, floor, stations, decked(outline)),
@@ -119,10 +121,10 @@ final class HullQuestions {
   }
 
   private double thickness(Material material, List<String> assumed) {
-    double usual = material.usualThickness();
+    double thick = THICK * material.usualThickness();
     Optional<Double> measured =
-        replay.ask(thickness().optional(tape.show(usual) + ", usual, not measured"));
-    return orAssumed(measured, usual, Assumed.usualThickness(material), assumed);
+        replay.ask(thickness().optional(tape.show(thick) + ", thick for it, not measured"));
+    return orAssumed(measured, thick, Assumed.thickShell(material, thick), assumed);
   }
 
   /** What nobody measured stays known as such, so that the report can say so. */
@@ -168,8 +170,7 @@ final class HullQuestions {
     return replay.ask(
         Words.yesNo("hull.alike", "Are port and starboard alike?")
             .how("Tape from the middle of the stem to each corner of the transom and compare.")
-            .why("If yes, port is measured and mirrored; if no, starboard is asked as well.")
-            .orElse(true, "yes"));
+            .why("If yes, port is measured and mirrored; if no, starboard is asked as well."));
   }
 
   private Optional<Vector3> centre(Outline outline, Optional<Double> along) {
@@ -205,18 +206,13 @@ final class HullQuestions {
             .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
   }
 
-  private double floor(Outline outline, double thickness, List<String> assumed) {
+  private double floor(Outline outline) {
     Entry<Double> floor =
         tape.length("hull.floor", "Height of the floor")
             .how("Up from the baseline to the floorboards, or to the bottom's inside.")
             .why("Whoever stands, stands on this.")
             .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
-    // Where the bottom lies higher than that, nobody can stand so low: then it must be measured.
-    if (!(outline.lowest() <= thickness)) {
-      return replay.ask(floor);
-    }
-    Optional<Double> measured = replay.ask(floor.optional(tape.show(thickness) + ", the bottom"));
-    return orAssumed(measured, thickness, Assumed.floorOnTheShell(thickness), assumed);
+    return replay.ask(floor);
   }
 
   private List<Span> decked(Outline outline) {

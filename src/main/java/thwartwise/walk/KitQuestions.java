@@ -37,6 +37,7 @@ final class KitQuestions {
 
   List<Kit> kit() {
     return new Several(replay, "kit", "piece of kit", "Is any kit carried?")
+        .forgettingNone()
         .orNone(
             entry ->
                 entry
@@ -80,7 +81,12 @@ final class KitQuestions {
             .why("Every kilogram of kit is one less of people.")
             .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted());
     return replay.ask(
-        usual.map(u -> weighed.orElse(u.mass(), Tape.usual(u.mass()))).orElse(weighed));
+        usual.map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)))).orElse(weighed));
+  }
+
+  /** What nobody weighed counts as a guess does. */
+  private static double heavy(UsualKit usual) {
+    return usual.mass() * Tape.HEAVIER;
   }
 
   Vector3 at(String key, String subject) {
@@ -107,8 +113,7 @@ final class KitQuestions {
         tape.length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to its middle, to port; to starboard with a minus.")
             .why("It heels the boat.")
-            .within(tape.length(-most, most, "breadth of the hull and half a pace"))
-            .orElse(0.0, "0"));
+            .within(tape.length(-most, most, "breadth of the hull and half a pace")));
   }
 
   private double up(String key, String subject) {
@@ -158,7 +163,8 @@ final class KitQuestions {
         Words.oneOf(key + ".in", subject + ", stowed in which chamber", chambers)
             .how("One of the chambers you named; a beginning of its name is enough.")
             .why("It takes room there; and with a battery or a charger inside, it never counts.");
-    return (isVented(name) ? entry.remark(chamber -> Optional.of(VENTED)) : entry).optional("none");
+    return (isVented(name) ? entry.remark(chamber -> Optional.of(VENTED)) : entry)
+        .orWord("none", "none");
   }
 
   private static final String VENTED =

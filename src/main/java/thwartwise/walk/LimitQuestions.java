@@ -30,7 +30,7 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
     return span(
         key + ".y",
         new String[] {"starboard limit", "port limit"},
-        "From the middle line, to port; to starboard with a minus. Full width: Enter.",
+        "From the middle line, to port; starboard with a minus. Full width: hull twice.",
         new double[] {-beam, beam},
         false);
   }
@@ -61,9 +61,9 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
     return tape.length(limitKey, subject + ", " + name)
         .how(how)
         .show(Sketches.BOX)
-        .why("The chamber is what lies inside the hull between its limits.")
+        .why("The chamber is what lies inside the hull between its limits; hull: no limit.")
         .within(tape.length(within[0], within[1], "hull in that direction"))
-        .optional(TO_THE_HULL);
+        .orWord("hull", TO_THE_HULL);
   }
 
   private Optional<String> whole(boolean mustLimit, Optional<Double> end) {

@@ -22,6 +22,7 @@ final class OpeningQuestions {
 
   List<Opening> openings() {
     return new Several(replay, "opening", "opening", "Is there any opening lower than the rail?")
+        .forgettingNone()
         .orNone(
             entry ->
                 entry
@@ -63,8 +64,7 @@ final class OpeningQuestions {
         tape.length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to the middle of its lowest edge; starboard with a minus.")
             .why("An opening far out goes under first when the boat heels.")
-            .within(tape.length(-beam, beam, "breadth of the hull"))
-            .orElse(0.0, "0"));
+            .within(tape.length(-beam, beam, "breadth of the hull")));
   }
 
   private double up(String key, String subject) {

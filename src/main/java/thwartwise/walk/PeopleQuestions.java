@@ -26,6 +26,7 @@ final class PeopleQuestions {
 
   List<Person> aboard(String key) {
     return new Several(replay, key, "person", "Shall named people be put aboard?")
+        .forgettingNone()
         .orNone(
             entry ->
                 entry

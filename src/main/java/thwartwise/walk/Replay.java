@@ -46,7 +46,7 @@ final class Replay {
   }
 
   private static boolean isGuess(String understood) {
-    return understood.contains(Tape.GUESS) || understood.endsWith(Tape.USUAL);
+    return understood.contains(Tape.GUESS) || understood.endsWith(Tape.HEAVY);
   }
 
   List<Given> given() {

@@ -8,9 +8,19 @@ import java.util.function.UnaryOperator;
  * Asks for one thing after another until the answer is no.
  *
  * @param any asks whether there is one at all
+ * @param endsAtEnter whether Enter alone means that there is no other
  */
-record Several(Replay replay, String key, String noun, String any) {
+record Several(Replay replay, String key, String noun, String any, boolean endsAtEnter) {
   private static final int MOST = 40;
+
+  Several(Replay replay, String key, String noun, String any) {
+    this(replay, key, noun, any, true);
+  }
+
+  /** For things that count against the boat: that there is no other has to be said. */
+  Several forgettingNone() {
+    return new Several(replay, key, noun, any, false);
+  }
 
   /** One thing: its number, counted from one, and those before it. */
   interface One<T> {
@@ -33,7 +43,7 @@ record Several(Replay replay, String key, String noun, String any) {
   }
 
   private boolean more(int number) {
-    return replay.ask(
-        Words.yesNo(key + "." + number + ".any", "Another " + noun + "?").orElse(false, "no"));
+    Entry<Boolean> another = Words.yesNo(key + "." + number + ".any", "Another " + noun + "?");
+    return replay.ask(endsAtEnter ? another.orElse(false, "no") : another);
   }
 }

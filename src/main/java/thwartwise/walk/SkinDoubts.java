@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Material;
 import thwartwise.boat.Station;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.geometry.Span;
@@ -17,14 +18,14 @@ record SkinDoubts(
     List<Station> stations,
     double thickness,
     double density,
-    boolean materialNamed) {
+    Optional<Material> material) {
 
   Optional<Doubt> of(double mass) {
     return area().flatMap(area -> of(mass, area));
   }
 
   private Optional<Doubt> of(double mass, double area) {
-    Span usual = limits.hullMass(area, thickness, density, materialNamed);
+    Span usual = limits.hullMass(area, thickness, density, material);
     if (usual.contains(mass)) {
       return Optional.empty();
     }

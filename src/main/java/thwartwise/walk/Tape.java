@@ -24,11 +24,11 @@ record Tape(UnitSystem system) {
   /** Before what a guess counts as, where that is something else. */
   static final String COUNTED = ", counted as ";
 
-  /** Behind the repeat of what is usual and was not weighed. */
-  static final String USUAL = ", usual";
+  /** Behind the repeat of what is usual, counted heavy since it was not weighed. */
+  static final String HEAVY = ", heavy for its kind";
 
   /** People guess weights too light and volumes too large (judgement). */
-  private static final double HEAVIER = 1.25;
+  static final double HEAVIER = 1.25;
 
   private static final double SMALLER = 0.75;
 
@@ -104,8 +104,8 @@ record Tape(UnitSystem system) {
     return UnitSystem.METRIC.show(mass, Dimension.MASS);
   }
 
-  static String usual(double mass) {
-    return kilograms(mass) + USUAL;
+  static String heavy(double mass) {
+    return kilograms(mass) + HEAVY;
   }
 
   /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */

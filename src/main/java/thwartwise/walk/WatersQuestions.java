@@ -11,7 +11,8 @@ import thwartwise.measure.UnitSystem;
 
 /** Where the boat will be used, by what can be seen from the bank. */
 final class WatersQuestions {
-  private static final String SHELTERED = "taken as sheltered";
+  private static final String SHELTERED = "sheltered";
+  private static final String AS_SHELTERED = "taken as sheltered";
 
   /** Distances over water are paced or read off a map in metres, whatever the tape is marked in. */
   private static final Tape METRIC = new Tape(UnitSystem.METRIC);
@@ -32,9 +33,8 @@ final class WatersQuestions {
             Words.yesNo("waters.sheltered", "Only sheltered, warm water close to the shore?")
                 .how(
                     "yes: ripples, no weir, no wash, 15 degrees or warmer, wind up to force 4.",
-                    "no: a few questions on what can be seen there; each may be left at Enter.")
-                .why("The limits follow from the waters; rougher ones make them stricter.")
-                .orElse(true, "yes"));
+                    "no: a few questions on what can be seen there. In doubt: no.")
+                .why("The limits follow from the waters; rougher ones make them stricter."));
     return sheltered ? Waters.NOT_STATED : described();
   }
 
@@ -49,7 +49,7 @@ final class WatersQuestions {
             .how("From trough to crest; watch them pass a post or a standing person's leg.")
             .why("A crest as high as the lowest edge of the boat comes aboard.")
             .within(tape.length(0, 10, "height of waves"))
-            .optional(SHELTERED));
+            .orWord(SHELTERED, AS_SHELTERED));
   }
 
   private Optional<Boolean> breaking() {
@@ -62,7 +62,7 @@ final class WatersQuestions {
             Words.whole("waters.wind", "Strongest wind, force", 0, 12)
                 .how(looks())
                 .why("Wind pushes the boat over and away, and makes the waves.")
-                .optional(SHELTERED))
+                .orWord(SHELTERED, AS_SHELTERED))
         .map(force -> Beaufort.values()[force].most());
   }
 
@@ -85,7 +85,7 @@ final class WatersQuestions {
                 .how("Throw a stick in where it runs fastest; pace how far it gets in that time.")
                 .why("A current pulls a moored boat under and carries a swamped one away.")
                 .unless(metres -> within(metres, 0, 100))
-                .optional(SHELTERED))
+                .orWord(SHELTERED, AS_SHELTERED))
         .map(metres -> metres / STICK_SECONDS);
   }
 
@@ -109,7 +109,7 @@ final class WatersQuestions {
             .how("Hang a thermometer in the water; ask where there is none.")
             .why("Under 15 degrees hands soon cannot hold on: the boat must bear more.")
             .unless(degrees -> within(degrees, 0, 40))
-            .optional(SHELTERED));
+            .orWord(SHELTERED, AS_SHELTERED));
   }
 
   private Optional<Double> offshore() {
@@ -119,7 +119,7 @@ final class WatersQuestions {
             .how("From the nearest place where somebody can stand or climb out.")
             .why("A swamped boat waits there for help.")
             .within(METRIC.length(0, 100_000, "distance from a shore"))
-            .optional(SHELTERED));
+            .orWord(SHELTERED, AS_SHELTERED));
   }
 
   private Optional<Boolean> yesNo(String key, String subject, String why) {
@@ -127,7 +127,7 @@ final class WatersQuestions {
         Words.yesNo(key, subject)
             .how("Look from the bank on a lively day, or ask who knows the water.")
             .why(why)
-            .optional(SHELTERED));
+            .orWord(SHELTERED, AS_SHELTERED));
   }
 
   private static Entry<Double> figure(String key, String subject, String expected) {

@@ -36,6 +36,18 @@ record Wording(
     return new Wording(subject, unit, expected, how, why, sketch, words);
   }
 
+  /** A word may be typed instead. */
+  Wording orWord(String word) {
+    return new Wording(
+        subject,
+        unit.isEmpty() ? "or " + word : unit + " or " + word,
+        expected + ", or " + word,
+        how,
+        why,
+        sketch,
+        choices);
+  }
+
   /**
    * The line before the answer; {@code empty} is what Enter alone means, blank when it does not.
    */

@@ -29,6 +29,9 @@ final class WalkSheet {
       hull.length              | 2.4384       | 8'
       hull.stations            | 3
       hull.points              | 3
+      hull.alike               | yes
+      hull.station.1.upright   | yes
+      hull.station.3.upright   | yes
       hull.station.1.point.1.z | 0.0635       | 2 1/2
       hull.station.1.point.2.y | 0.4064       | 16
       hull.station.1.point.2.z | 0.0762       | 3
@@ -62,6 +65,7 @@ final class WalkSheet {
       kit.1.any                | no
       bailer                   | 5
       person.1.any             | no
+      waters.sheltered         | yes
       """;
 
   /** What the walk asks, and what is typed there. */

@@ -83,7 +83,7 @@ class ScreenTest {
   @Test
   void a_prompt_names_the_unit_and_what_enter_means() {
     assertThat(Sheet.open(Sheet.small().upTo("hull.thickness")).prompt())
-        .isEqualTo("Thickness of the shell (m) [Enter: 6 mm, usual, not measured]:");
+        .isEqualTo("Thickness of the shell (m) [Enter: 12 mm, thick for it, not measured]:");
     assertThat(Sheet.open(Sheet.full(false).upTo("hull.station.2.point.2.y")).prompt())
         .isEqualTo("Station 2 \"middle\", chine, half-breadth (inches):");
     assertThat(Sheet.open(Sheet.full(false).upTo("kit.1.litres")).prompt())

@@ -10,7 +10,8 @@ import thwartwise.files.RuleSetFile;
 
 /**
  * What a person has noted down and types, by question. A line {@code key | metric | feet}; a
- * missing third column is typed in both. Questions not on the sheet are answered with Enter alone.
+ * missing third column is typed in both. Questions not on the sheet are answered with the usual
+ * word where Enter is refused, and else with Enter alone.
  */
 record Sheet(Map<String, String> typed) {
   static final LocalDate TODAY = LocalDate.of(2026, 5, 9);
@@ -268,8 +269,30 @@ record Sheet(Map<String, String> typed) {
   }
 
   String at(Question question) {
-    return typed.getOrDefault(question.key(), "");
+    return typed.getOrDefault(question.key(), unnoted(question.key()));
   }
+
+  /** What has to be said although it is the usual answer, since Enter for it would flatter. */
+  static String unnoted(String key) {
+    return SAID.entrySet().stream()
+        .filter(said -> key.matches(said.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse("");
+  }
+
+  private static final Map<String, String> SAID =
+      Map.of(
+          "(opening|kit|person|changed\\.\\d+\\.person)\\.\\d+\\.any", "no",
+          "hull\\.station\\.\\d+\\.upright", "yes",
+          "hull\\.alike", "yes",
+          "hull\\.floor", "0.006",
+          "chamber\\.\\d+\\.[xyz]\\.(from|to)", "hull",
+          "kit\\.\\d+\\.y", "0",
+          "kit\\.\\d+\\.in", "none",
+          "waters\\.sheltered", "yes",
+          "waters\\.(?!sheltered).*", "sheltered",
+          "short\\.(notch|motor)", "no");
 
   /** Answers from the sheet up to the named question, which stays open. */
   List<Answer> upTo(String key) {

@@ -159,7 +159,7 @@ class SlipsTest {
 
   @Test
   void a_chamber_that_begins_where_the_hull_ends_is_caught() {
-    assertThat(FULL.with("chamber.1.x.from", "3.6576").refused("chamber.1.x.to", ""))
+    assertThat(FULL.with("chamber.1.x.from", "3.6576").refused("chamber.1.x.to", "hull"))
         .isEqualTo(
             "Chamber \"fore locker\": it would run from 3.658 m to 3.658 m."
                 + " The second must be the greater: type it again, or back.");
@@ -167,8 +167,8 @@ class SlipsTest {
 
   @Test
   void a_chamber_without_any_limit_is_caught() {
-    Sheet unlimited = FULL.with("chamber.1.x.from", "");
-    assertThat(unlimited.refused("chamber.1.z.to", ""))
+    Sheet unlimited = FULL.with("chamber.1.x.from", "hull");
+    assertThat(unlimited.refused("chamber.1.z.to", "hull"))
         .isEqualTo(
             "Chamber \"fore locker\": without any limit it would be the whole inside of the boat."
                 + " Type a height here, or go back and give another limit.");

@@ -12,16 +12,21 @@ class WatersOfTheWalkTest {
   private static final Sheet SMALL = Sheet.small();
 
   @Test
-  void enter_at_the_first_question_states_nothing() {
+  void sheltered_water_has_to_be_said_and_states_nothing() {
     assertThat(SMALL.boat().waters()).isEqualTo(Waters.NOT_STATED);
-    assertThat(SMALL.accepted("waters.sheltered", ""))
+    assertThat(SMALL.refused("waters.sheltered", ""))
+        .isEqualTo("Nothing was typed. Type yes or no.");
+    assertThat(SMALL.accepted("waters.sheltered", "yes"))
         .isEqualTo("Only sheltered, warm water close to the shore? yes");
   }
 
   @Test
-  void each_further_question_may_be_left_and_says_what_that_means() {
-    assertThat(SMALL.with("waters.sheltered", "no").boat().waters()).isEqualTo(Waters.NOT_STATED);
-    assertThat(SMALL.with("waters.sheltered", "no").accepted("waters.weir", ""))
+  void each_further_question_may_be_left_by_a_word_and_says_what_that_means() {
+    Sheet open = SMALL.with("waters.sheltered", "no");
+    assertThat(open.boat().waters()).isEqualTo(Waters.NOT_STATED);
+    assertThat(open.refused("waters.weir", ""))
+        .isEqualTo("Nothing was typed. Type yes or no, or sheltered.");
+    assertThat(open.accepted("waters.weir", "sheltered"))
         .isEqualTo("A weir, sluice or fall within reach? taken as sheltered");
   }
 

@@ -71,9 +71,9 @@ class WeighingTest {
             .with("kit.1.x", "1.2")
             .with("kit.1.z", "0.3")
             .with("kit.1.fastened", "no");
-    assertThat(kit.boat().kit().get(0).mass()).isEqualTo(4.5);
+    assertThat(kit.boat().kit().get(0).mass()).isEqualTo(1.25 * 4.5);
     assertThat(kit.boat().assumptions())
-        .contains("Guessed, not measured: Kit \"Oars, pair\", mass: 4.5 kg, usual.");
+        .contains("Guessed, not measured: Kit \"Oars, pair\", mass: 5.63 kg, heavy for its kind.");
     assertThat(kit.with("kit.1.mass", "3.9").boat().kit().get(0).mass()).isEqualTo(3.9);
     assertThat(kit.with("kit.1.name", "pig").refused("kit.1.mass", "skip"))
         .startsWith("It cannot be left out");

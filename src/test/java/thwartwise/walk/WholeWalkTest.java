@@ -58,8 +58,7 @@ class WholeWalkTest {
     Boat boat = Sheet.small().boat();
     assertThat(boat.measuredBy()).isEmpty();
     assertThat(boat.hull().material()).hasValue(Material.PLYWOOD);
-    assertThat(boat.hull().thickness()).isEqualTo(Material.PLYWOOD.usualThickness());
-    assertThat(boat.hull().floor()).isEqualTo(Material.PLYWOOD.usualThickness());
+    assertThat(boat.hull().thickness()).isEqualTo(2 * Material.PLYWOOD.usualThickness());
     assertThat(boat.hull().centre()).isEmpty();
     assertThat(boat.bailer()).isEmpty();
     assertThat(boat.hull().stations())
@@ -71,16 +70,14 @@ class WholeWalkTest {
   @Test
   void what_enter_took_for_granted_is_known_not_to_be_measured() {
     assertThat(Sheet.small().boat().assumptions())
-        .containsExactly(
-            "Shell thickness 6 mm: usual for plywood, not measured.",
-            "Floor at 6 mm above the lowest point of the bottom: the shell itself, not measured.");
-    assertThat(Sheet.small().with("hull.thickness", "6 mm").with("hull.floor", "1 cm").boat())
+        .containsExactly("Shell thickness 12 mm: thick for plywood, not measured (judgement).");
+    assertThat(Sheet.small().with("hull.thickness", "6 mm").boat())
         .extracting(Boat::assumptions)
         .isEqualTo(List.of());
   }
 
   @Test
-  void a_floor_below_the_bottom_is_never_taken_for_granted() {
+  void a_floor_is_never_taken_for_granted() {
     Sheet raised = Sheet.small().with("hull.station.2.point.1.z", "0.02");
     assertThat(raised.refused("hull.floor", ""))
         .startsWith("Nothing was typed. Type a length such as");

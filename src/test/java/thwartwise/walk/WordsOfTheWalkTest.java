@@ -23,7 +23,7 @@ class WordsOfTheWalkTest {
                     "  5. Water: fresh",
                     "  6. How it is driven: manual",
                     "  7. What the hull is made of: plywood",
-                    "  8. Thickness of the shell: 6 mm, usual, not measured")));
+                    "  8. Thickness of the shell: 12 mm, thick for it, not measured")));
   }
 
   @Test
@@ -51,7 +51,7 @@ class WordsOfTheWalkTest {
     List<Answer> before = SMALL.upTo("hull.thickness");
     assertThat(Sheet.WALK.take(before, "skip")).isEqualTo(Sheet.WALK.take(before, ""));
     assertThat(SMALL.accepted("hull.thickness", "skip"))
-        .isEqualTo("Thickness of the shell: 6 mm, usual, not measured");
+        .isEqualTo("Thickness of the shell: 12 mm, thick for it, not measured");
   }
 
   @Test
@@ -76,7 +76,8 @@ class WordsOfTheWalkTest {
   @Test
   void why_says_what_becomes_of_it_when_it_is_left_out() {
     Reply.Explained why = (Reply.Explained) Sheet.WALK.take(SMALL.upTo("hull.thickness"), "why");
-    assertThat(why.text()).contains("Enter or skip leaves it out: 6 mm, usual, not measured.");
+    assertThat(why.text())
+        .contains("Enter or skip leaves it out: 12 mm, thick for it, not measured.");
   }
 
   @Test
@@ -105,7 +106,7 @@ class WordsOfTheWalkTest {
         .isEqualTo("Length overall: 8 ft 2 in (2.489 m)");
     assertThat(SMALL.accepted("hull.station.2.point.2.y", "60 cm"))
         .isEqualTo("Station 2 \"station 2\", rail, half-breadth: 0.60 m");
-    assertThat(SMALL.accepted("hull.alike", "")).isEqualTo("Are port and starboard alike? yes");
+    assertThat(SMALL.accepted("hull.alike", "yes")).isEqualTo("Are port and starboard alike? yes");
   }
 
   @Test
