@@ -75,6 +75,23 @@ class WhereaboutsTest {
   }
 
   @Test
+  void a_floor_above_every_rail_is_refused_in_one_line() {
+    assertThatThrownBy(
+            () -> BoxBoat.of(3, 1.2, 0.4).floor(0.9).place("thwart", 1.5, 0.2, 0.4, 1).craft())
+        .hasMessage(
+            "Hull: the floor is 0.90 m up, above the highest point of the rail (0.40 m). Measure it"
+                + " from the lowest point of the bottom up to what people stand on, in metres.");
+  }
+
+  @Test
+  void a_deck_longer_than_the_boat_is_refused() {
+    assertThatThrownBy(() -> BoxBoat.of(2.4, 1.2, 0.4).decked(5, 6).craft())
+        .hasMessage(
+            "Hull: the deck from 5.00 to 6.00 m reaches beyond the boat, which lies between 0.00 and"
+                + " 2.40 m. Measure both ends of it from the aft end, in metres.");
+  }
+
+  @Test
   void a_seat_that_is_no_number_is_refused() {
     Boat boat =
         box(new Place("thwart", 1.5, Double.NaN, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of());
