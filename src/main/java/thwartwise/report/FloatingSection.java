@@ -67,7 +67,7 @@ final class FloatingSection {
   }
 
   private static String[] righting(RightingFigures righting) {
-    String side = "Heeled to " + righting.toward() + ", its worse side, ";
+    String side = "Heeled to " + righting.toward() + ", its worse side, everyone leaning with it, ";
     String flooding =
         righting.floodingHeel().isPresent()
             ? "water comes in at "
