@@ -196,6 +196,16 @@ class BoatFileTest {
   }
 
   @Test
+  void what_the_crew_does_when_swamped_arrives_and_is_written_again() {
+    Boat held = parse(changed("\"aboard\": | \"whenSwamped\": \"hold on to it\", \"aboard\":"));
+    assertThat(held.whenSwamped()).contains(thwartwise.boat.WhenSwamped.HOLD_ON);
+    assertThat(BoatFile.write(held)).contains("\"whenSwamped\": \"hold on to it\"");
+    assertThat(parse(BoatFile.write(held)).whenSwamped()).isEqualTo(held.whenSwamped());
+    assertThat(held.withKit(held.kit()).whenSwamped()).isEqualTo(held.whenSwamped());
+    assertThat(parse(changed("\"litres\": 86 | \"litres\": 86")).whenSwamped()).isEmpty();
+  }
+
+  @Test
   void the_waters_arrive_and_a_force_is_the_upper_edge_of_its_wind() {
     Waters all =
         parse(
