@@ -52,7 +52,21 @@ final class RecommendationFields {
 
   private static Recommendation.CrewLimit crewLimit(Fields crew) {
     return new Recommendation.CrewLimit(
-        count(crew, "people"), Figures.read(crew, "eachUpToKg"), seatings(crew));
+        count(crew, "people"),
+        Figures.read(crew, "eachUpToKg"),
+        crew.has("extraKg") ? Figures.read(crew, "extraKg") : Double.NaN,
+        seatings(crew),
+        crew.has("lighter")
+            ? ReportFields.list(crew, "lighter", "seating").stream()
+                .map(RecommendationFields::lighter)
+                .toList()
+            : List.of());
+  }
+
+  private static Recommendation.Lighter lighter(Fields seating) {
+    return new Recommendation.Lighter(
+        ReportFields.texts(seating.value("places", ReportFields.REMEDY)),
+        Figures.read(seating, "eachUpToKg"));
   }
 
   private static List<List<String>> seatings(Fields fields) {

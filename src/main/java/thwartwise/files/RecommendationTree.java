@@ -45,7 +45,16 @@ final class RecommendationTree {
   private static ObjectNode crewLimit(Recommendation.CrewLimit crew) {
     ObjectNode node = JsonText.object().put("people", crew.people());
     Figures.put(node, "eachUpToKg", crew.eachUpTo());
+    Figures.put(node, "extraKg", crew.extra());
     node.set("excludedSeatings", ReportTree.list(crew.excludedSeatings(), ReportTree::texts));
+    node.set("lighter", ReportTree.list(crew.lighter(), RecommendationTree::lighter));
+    return node;
+  }
+
+  private static ObjectNode lighter(Recommendation.Lighter seating) {
+    ObjectNode node = JsonText.object();
+    Figures.put(node, "eachUpToKg", seating.eachUpTo());
+    node.set("places", ReportTree.texts(seating.places()));
     return node;
   }
 }

@@ -3,27 +3,34 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 import thwartwise.boat.Place;
 import thwartwise.rules.RuleSet;
 
 /**
- * How many people, and how heavy. So many are recommended only when every smaller crew is too, and
- * when some seating of them meets every check for every mixture of masses; seatings that fail are
- * excluded by name.
+ * How many people, and how heavy, for each number of them by itself. Each seating has a mass up to
+ * which everybody in it may weigh, all masses below it included; so many people may weigh what the
+ * best of their seatings carries, and not more than one person fewer. The seatings that carry less
+ * are left out for that number alone, each with its own mass.
  */
 final class CrewSearch {
+  /** Masses are told apart to this, so that many people's are good to a kilogram, kg. */
+  private static final double FINE = 0.1;
+
+  /** The least and the greatest stride in which a seating is walked up, kg a person. */
+  private static final double LEAST_STRIDE = 10;
+
+  private static final double MOST_STRIDE = 25;
+
   private final Judge judge;
   private final double design;
   private final double lightest;
   private final double heaviest;
   private final List<Place> places;
-  private final int room;
-  private final Map<Integer, Seating> lastFound = new ConcurrentHashMap<>();
-  private volatile Optional<Seating> lastLost = Optional.empty();
+  private final WaysToSit ways;
+  private final Map<Seating, Double> known = new ConcurrentHashMap<>();
+  private final Map<Integer, Double> each = new ConcurrentHashMap<>();
 
   CrewSearch(Judge judge, RuleSet rules) {
     this.judge = judge;
@@ -31,7 +38,7 @@ final class CrewSearch {
     this.lightest = rules.value("lightest-person");
     this.heaviest = rules.value("heaviest-person");
     this.places = judge.craft().boat().places();
-    this.room = places.stream().mapToInt(Place::people).sum();
+    this.ways = WaysToSit.of(judge.craft());
   }
 
   /** Every seating of nobody up to so many people that is allowed at a mass. */
@@ -43,8 +50,13 @@ final class CrewSearch {
     return seatings;
   }
 
+  /** As many people as there are places for and as can be tried in every way they can sit. */
   int room() {
-    return room;
+    return ways.tried();
+  }
+
+  WaysToSit ways() {
+    return ways;
   }
 
   /** The empty boat must meet everything first. */
@@ -60,8 +72,13 @@ final class CrewSearch {
     return most(s -> judge.heldUp(s, design));
   }
 
+  /** Adults of the design mass. */
   int people() {
-    return most(s -> judge.meetsAll(s, design));
+    int people = 0;
+    while (people < room() && eachUpTo(people + 1) >= design) {
+      people++;
+    }
+    return people;
   }
 
   private int most(Predicate<Seating> meets) {
@@ -69,7 +86,7 @@ final class CrewSearch {
       return 0;
     }
     int people = 0;
-    while (people < room && !allowed(people + 1, meets).isEmpty()) {
+    while (people < room() && Seating.of(people + 1, places).parallelStream().anyMatch(meets)) {
       people++;
     }
     return people;
@@ -77,11 +94,7 @@ final class CrewSearch {
 
   /** Seatings of so many people that meet everything when nobody is heavier than this. */
   List<Seating> allowed(int people, double mass) {
-    return allowed(people, s -> judge.meetsAll(s, mass));
-  }
-
-  private List<Seating> allowed(int people, Predicate<Seating> meets) {
-    return Seating.of(people, places).parallelStream().filter(meets).toList();
+    return Seating.of(people, places).parallelStream().filter(s -> upTo(s) >= mass).toList();
   }
 
   private Seating nobody() {
@@ -92,83 +105,97 @@ final class CrewSearch {
   List<List<String>> excluded(int people, double mass) {
     List<List<String>> excluded = new ArrayList<>();
     for (int n = 1; n <= people; n++) {
-      List<Seating> allowed = allowed(n, mass);
-      Seating.of(n, places).stream()
-          .filter(s -> !allowed.contains(s))
-          .forEach(s -> excluded.add(s.places(judge.craft())));
+      below(n, mass).forEach(s -> excluded.add(s.places(judge.craft())));
     }
     return excluded;
   }
 
-  /**
-   * The greatest whole mass each of so many people may have without losing a seating that people of
-   * the design mass have.
-   */
-  double eachUpToKeepingSeats(int people) {
-    return greatest(design, m -> keepsSeats(people, m));
-  }
-
-  // The seating that was lost last time is asked first; likewise below the one that was found.
-  private boolean keepsSeats(int people, double mass) {
-    if (lastLost.filter(s -> !judge.meetsAll(s, mass)).isPresent()) {
-      return false;
-    }
-    for (int n = people; n >= 1; n--) {
-      Optional<Seating> lost =
-          allowed(n, design).parallelStream().filter(s -> !judge.meetsAll(s, mass)).findAny();
-      if (lost.isPresent()) {
-        lastLost = lost;
-        return false;
-      }
-    }
-    return true;
+  /** Seatings of so many people that carry less than this mass. */
+  List<Seating> below(int people, double mass) {
+    return Seating.of(people, places).parallelStream().filter(s -> upTo(s) < mass).toList();
   }
 
   /**
-   * The greatest whole mass each of so many people may have, so that they and every smaller crew
-   * still find a seating; 0 when even the lightest do not.
+   * The greatest mass each of so many people may have in some seating, down to 0.1 kg; never more
+   * than one person fewer may have, because somebody gets out first. Nought when even the lightest
+   * may not, or when there is no room for so many.
    */
   double eachUpTo(int people) {
-    if (people > room || !emptyBoatMeets() || !findSeats(people, lightest)) {
+    if (people == 0) {
+      return emptyBoatMeets() ? heaviest : 0;
+    }
+    if (people > room()) {
       return 0;
     }
-    return greatest(lightest, m -> findSeats(people, m));
+    Double before = each.get(people);
+    if (before == null) {
+      double fewer = eachUpTo(people - 1);
+      before = fewer == 0 ? 0 : Math.min(fewer, best(people));
+      each.put(people, before);
+    }
+    return before;
   }
 
-  private boolean findSeats(int people, double mass) {
-    for (int n = people; n >= 1; n--) {
-      if (!isSeated(n, mass)) {
-        return false;
+  /** Only the best seatings are looked at more finely than whole kilograms. */
+  private double best(int people) {
+    List<Seating> all = Seating.of(people, places);
+    double most = all.parallelStream().mapToDouble(this::upTo).max().orElse(0);
+    if (most == 0 || most == heaviest) {
+      return most;
+    }
+    return all.stream()
+        .filter(s -> upTo(s) == most)
+        .mapToDouble(s -> between(s, most, most + 1, FINE))
+        .max()
+        .orElseThrow();
+  }
+
+  /**
+   * The whole mass up to which everybody in a seating may weigh, every mixture and every mass below
+   * it included; nought when even the lightest may not. Nobody's is endless where the boat empty
+   * meets everything.
+   */
+  double upTo(Seating seating) {
+    Double before = known.get(seating);
+    if (before == null) {
+      before = walked(seating);
+      known.put(seating, before);
+    }
+    return before;
+  }
+
+  private double walked(Seating seating) {
+    if (seating.people() == 0) {
+      return judge.meetsAll(seating, 0) ? Double.POSITIVE_INFINITY : 0;
+    }
+    if (!judge.meetsAll(seating, lightest)) {
+      return 0;
+    }
+    double at = lightest;
+    double stride = judge.stride(seating, at);
+    while (at < heaviest) {
+      double each = Math.floor(stride / seating.people());
+      double next = Math.min(heaviest, at + Math.max(LEAST_STRIDE, Math.min(MOST_STRIDE, each)));
+      stride = judge.stride(seating, next);
+      if (stride < 0) {
+        return between(seating, at, next, 1);
       }
+      at = next;
     }
-    return true;
+    return heaviest;
   }
 
-  private boolean isSeated(int exactly, double mass) {
-    Seating before = lastFound.get(exactly);
-    if (before != null && judge.meetsAll(before, mass)) {
-      return true;
-    }
-    Optional<Seating> found =
-        Seating.of(exactly, places).parallelStream().filter(s -> judge.meetsAll(s, mass)).findAny();
-    found.ifPresent(s -> lastFound.put(exactly, s));
-    return found.isPresent();
-  }
-
-  private double greatest(double meets, DoublePredicate fits) {
-    if (fits.test(heaviest)) {
-      return heaviest;
-    }
-    double low = meets;
-    double high = heaviest;
+  private double between(Seating seating, double meets, double fails, double step) {
+    int low = 0;
+    int high = (int) Math.round((fails - meets) / step);
     while (high - low > 1) {
-      double middle = Math.floor((low + high) / 2);
-      if (fits.test(middle)) {
+      int middle = (low + high) / 2;
+      if (judge.meetsAll(seating, meets + middle * step)) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    return low;
+    return Math.round((meets + low * step) * 10) / 10.0;
   }
 }

@@ -61,6 +61,10 @@ public final class CrewSeating {
     if (!outside.isEmpty()) {
       return CrewAnswer.nobody(members, outside);
     }
+    String tooMany = WaysToSit.tooMany(craft, members.size());
+    if (!tooMany.isEmpty()) {
+      return CrewAnswer.nobody(members, List.of(tooMany));
+    }
     RuleSet rules = applied.inForce();
     Judge judge = new Judge(craft, rules);
     Limits limits = new Limits(judge, rules, applied.caps());

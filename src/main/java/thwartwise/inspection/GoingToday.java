@@ -104,8 +104,18 @@ public record GoingToday(List<String> held, List<Point> points) {
             "Is the load within %s, people, kit and all else, with the kit listed where the file has"
                 + " it and no more than %s besides, low on the middle line?",
             kg(r.load()),
-            kg(r.extra())),
+            besides(r)),
         "weigh what goes aboard, leave the rest ashore, and stow the kit where the file has it");
+  }
+
+  /** For each number of people where it was told so. */
+  private static String besides(Recommendation r) {
+    boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extra()));
+    return each && r.crewLimits().size() > 1
+        ? r.crewLimits().stream()
+            .map(l -> kg(l.extra()) + " with " + people(l.people()))
+            .collect(Collectors.joining(", "))
+        : kg(r.extra());
   }
 
   private static Point seats(Report report, Boat boat) {

@@ -293,15 +293,19 @@ public final class Inspection {
   }
 
   private Stream<Trial> permitted(Recommendation recommendation) {
-    return recommendation.crewLimits().stream()
+    return recommendation.crewLimits().stream().flatMap(this::permitted);
+  }
+
+  /** Heavy and light, in the seatings told for that number and in those of lighter people. */
+  private Stream<Trial> permitted(Recommendation.CrewLimit limit) {
+    double lightest = rules.value("lightest-person");
+    return Seating.of(limit.people(), craft.boat().places()).stream()
         .flatMap(
-            limit ->
-                Seating.of(limit.people(), craft.boat().places()).stream()
-                    .filter(s -> !limit.excludedSeatings().contains(s.places(craft)))
-                    .flatMap(
-                        s ->
-                            Stream.of(limit.eachUpTo(), rules.value("lightest-person"))
-                                .flatMap(each -> trials(s, each))));
+            s ->
+                limit.upTo(s.places(craft)).stream()
+                    .boxed()
+                    .flatMap(most -> Stream.of(most, lightest))
+                    .flatMap(each -> trials(s, each)));
   }
 
   private List<Check> checks(Role role) {

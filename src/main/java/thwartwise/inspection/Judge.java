@@ -124,11 +124,18 @@ final class Judge {
    * their worst at one end of a stretch or the other.
    */
   double stride(Seating seating, double heaviest, Loading.Weight extra) {
-    return trials(seating, heaviest).parallelStream()
-        .map(t -> extra.mass() == 0 ? t : t.with(extra))
-        .mapToDouble(this::stride)
-        .min()
-        .orElseThrow();
+    return extra.mass() == 0
+        ? stride(seating, heaviest)
+        : stride(trials(seating, heaviest).stream().map(t -> t.with(extra)).toList());
+  }
+
+  /** The same without a weight. */
+  double stride(Seating seating, double heaviest) {
+    return stride(trials(seating, heaviest));
+  }
+
+  private double stride(List<Trial> trials) {
+    return trials.parallelStream().mapToDouble(this::stride).min().orElseThrow();
   }
 
   private double stride(Trial trial) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import thwartwise.boat.Craft;
 import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
@@ -14,6 +16,9 @@ import thwartwise.rules.RuleSet;
  * lowest of them.
  */
 final class Limits {
+  /** A shortfall that is told, kg. */
+  private static final double NEARLY = 3;
+
   private final Craft craft;
   private final RuleSet rules;
   private final List<CapacityFigure> figures;
@@ -21,6 +26,7 @@ final class Limits {
   private final CrewSearch search;
   private final Judge judge;
   private final double design;
+  private final Supplier<List<Row>> rows = Once.of(this::allRows);
 
   Limits(Judge judge, RuleSet rules, List<CapacityFigure> figures) {
     this.judge = judge;
@@ -76,7 +82,7 @@ final class Limits {
         governedBy(people),
         nextPersonBreaks(people),
         withheld ? List.of() : search.excluded(people, design),
-        withheld ? List.of() : crewLimits(people, amounts.room()),
+        withheld ? List.of() : crewLimits(),
         withheld,
         reasons(people, crew, outside),
         withheld ? List.of() : margins(crew));
@@ -93,11 +99,26 @@ final class Limits {
       return Amounts.NOTHING;
     }
     double kit = craft.boat().kitMass();
-    double load = Math.floor(load(people, crew, kit));
+    Row most = rows.get().stream().max(Comparator.comparingDouble(this::load)).orElseThrow();
+    double load = Math.floor(Math.min(caps.load(), kit + load(most)));
     double room = Math.max(0, load - kit);
-    double extra = Math.max(0, room - crew.people() * crew.each());
-    double crewMass = Math.min(crewMass(people, crew), room);
-    return new Amounts(people, Math.floor(crewMass), load, Math.floor(extra), room);
+    double crewMass = rows.get().stream().mapToDouble(Row::mass).max().orElseThrow();
+    return new Amounts(
+        people,
+        Math.floor(Math.min(crewMass, room)),
+        load,
+        Math.floor(Math.min(extra(rows.get().get(crew.people() - 1)), room)),
+        room);
+  }
+
+  /** People, and what may be aboard besides while none of them is heavier than an adult, kg. */
+  private double load(Row row) {
+    return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + row.extra());
+  }
+
+  private double extra(Row row) {
+    double people = row.people() * Math.min(row.each(), design);
+    return Math.max(0, Math.min(row.extra(), caps.load() - craft.boat().kitMass() - people));
   }
 
   private List<Margin> margins(Crew crew) {
@@ -106,39 +127,6 @@ final class Limits {
     return judge.margins(trials).stream()
         .sorted(Comparator.comparingDouble(Margin::share))
         .toList();
-  }
-
-  private double crewMass(int people, Crew crew) {
-    if (people == 0) {
-      return crew.each();
-    }
-    return Math.min(people * search.eachUpToKeepingSeats(people), caps.room());
-  }
-
-  /**
-   * The whole load. Where rules leave fewer people than our own search, not more than with any of
-   * the larger crews: people a rule keeps ashore must not come back as cargo.
-   */
-  private double load(int people, Crew crew, double kit) {
-    double least = load(crew, kit);
-    for (int n = people + 1; n <= search.people(); n++) {
-      least = Math.min(least, load(crew(n), kit));
-    }
-    return least;
-  }
-
-  private double load(Crew crew, double kit) {
-    return crew.people() == 0 ? 0 : crew.people() * crew.each() + kit + extra(crew, kit);
-  }
-
-  /** Mass besides the crew and the kit listed that may lie anywhere along the floor, kg. */
-  private double extra(Crew crew, double kit) {
-    if (crew.people() == 0) {
-      return 0;
-    }
-    double carried =
-        new LoadSearch(judge, search.seatings(crew.people(), crew.each()), crew.each()).extra();
-    return Math.max(0, Math.min(carried, caps.load() - kit - crew.people() * crew.each()));
   }
 
   private int ifClaimedChambersProve() {
@@ -151,29 +139,56 @@ final class Limits {
   }
 
   /**
+   * So many people by themselves.
+   *
+   * @param each what each may weigh, published caps included, kg
+   * @param extra what may be aboard besides them or fewer of them, nobody heavier than an adult, kg
+   */
+  private record Row(int people, double each, int extra) {
+    double mass() {
+      return people * each;
+    }
+  }
+
+  /**
    * For each number of people how heavy each may be. More people than adults are recommended are
    * told of one more at most, and of others only where each may be as heavy as somebody who may go
    * alone: nobody is to read leave for a crowd of small children out of it.
-   *
-   * @param room mass of people that the whole load leaves, kg
    */
-  private List<Recommendation.CrewLimit> crewLimits(int people, double room) {
-    List<Recommendation.CrewLimit> limits = new ArrayList<>();
-    double all = Math.min(room, caps.room());
+  private List<Row> allRows() {
+    List<Row> all = new ArrayList<>();
+    int people = people();
+    int extra = new LoadSearch(judge, search.allowed(0, 0), 0).extra();
     for (int n = 1; n <= Math.min(search.room(), caps.heads()); n++) {
-      double each = Math.floor(Math.min(each(n, people), all / n));
+      double each = Math.min(search.eachUpTo(n), caps.room() / n);
       double least = rules.value(n <= people + 1 ? "lightest-person" : "lone-person");
       if (!(each >= least)) {
-        return limits;
+        return all;
       }
-      limits.add(
-          new Recommendation.CrewLimit(n, each, search.excluded(n, n <= people ? design : each)));
+      double heavy = Math.min(Math.floor(search.eachUpTo(n)), design);
+      extra = new LoadSearch(judge, search.allowed(n, heavy), heavy).extra(extra);
+      all.add(new Row(n, each, extra));
     }
-    return limits;
+    return all;
   }
 
-  private double each(int n, int people) {
-    return n <= people ? search.eachUpToKeepingSeats(people) : search.eachUpTo(n);
+  private List<Recommendation.CrewLimit> crewLimits() {
+    return rows.get().stream().map(this::crewLimit).toList();
+  }
+
+  private Recommendation.CrewLimit crewLimit(Row row) {
+    double each = Math.floor(row.each());
+    List<Seating> less = search.below(row.people(), each);
+    double least = rules.value(row.people() == 1 ? "lone-person" : "lightest-person");
+    return new Recommendation.CrewLimit(
+        row.people(),
+        each,
+        Math.floor(extra(row)),
+        less.stream().map(s -> s.places(craft)).toList(),
+        less.stream()
+            .filter(s -> search.upTo(s) >= least)
+            .map(s -> new Recommendation.Lighter(s.places(craft), Math.floor(search.upTo(s))))
+            .toList());
   }
 
   private String governedBy(int people) {
@@ -181,10 +196,21 @@ final class Limits {
       return caps.lowest(design);
     }
     if (people == search.room()) {
-      return "no place for another person";
+      return full();
     }
-    double breaksAt = Math.max(search.eachUpTo(people + 1) + 1, rules.value("lightest-person"));
-    return Breaks.of(judge, people + 1, breaksAt).map(Breaks::first).orElse("");
+    return next(people, Math.max(search.eachUpTo(people + 1) + 1, rules.value("lightest-person")))
+        .map(Breaks::first)
+        .orElse("");
+  }
+
+  private String full() {
+    String tooMany = search.ways().words();
+    return tooMany.isEmpty() ? "no place for another person" : tooMany;
+  }
+
+  /** What one more breaks; where so many could sit, what fewer of that mass do. */
+  private Optional<Breaks> next(int people, double mass) {
+    return Breaks.of(judge, people + 1, mass).or(() -> Breaks.of(judge, people, mass));
   }
 
   private List<String> nextPersonBreaks(int people) {
@@ -192,9 +218,9 @@ final class Limits {
       return List.of(caps.lowest(design));
     }
     if (people == search.room()) {
-      return List.of("no place for another person");
+      return List.of(full());
     }
-    return Breaks.of(judge, people + 1, design).map(Breaks::words).orElse(List.of());
+    return next(people, design).map(Breaks::words).orElse(List.of());
   }
 
   private List<String> reasons(int people, Crew crew, List<String> outside) {
@@ -211,7 +237,9 @@ final class Limits {
               design,
               crew.each()));
     } else if (search.room() == 0) {
-      reasons.add("no place to sit was given, so nobody can be placed");
+      String tooMany = search.ways().words();
+      reasons.add(
+          tooMany.isEmpty() ? "no place to sit was given, so nobody can be placed" : tooMany);
     } else if (people == 0) {
       reasons.add(
           String.format(
@@ -220,6 +248,21 @@ final class Limits {
               design,
               rules.value("lone-person")));
     }
+    nearly(people).ifPresent(reasons::add);
     return reasons;
+  }
+
+  /** One adult more who is only a little too heavy. */
+  private Optional<String> nearly(int people) {
+    double each = Math.floor(search.eachUpTo(people + 1));
+    return people > 0 && people == search.people() && each >= design - NEARLY && each < design
+        ? Optional.of(
+            String.format(
+                Locale.ROOT,
+                "%s of up to %.0f kg each, not of %.0f kg",
+                GoingToday.people(people + 1),
+                each,
+                design))
+        : Optional.empty();
   }
 }

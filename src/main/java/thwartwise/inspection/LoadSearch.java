@@ -34,8 +34,13 @@ final class LoadSearch {
 
   /** Whole kg. */
   int extra() {
+    return extra(MOST);
+  }
+
+  /** The same, not more than so much. */
+  int extra(int most) {
     List<Stow> stows = stows();
-    AtomicInteger least = new AtomicInteger(MOST);
+    AtomicInteger least = new AtomicInteger(most);
     // First what fails at the least found so far, because that bounds every walk after it.
     stows.forEach(stow -> least.set(failing(stow, least.get())));
     stows.parallelStream()

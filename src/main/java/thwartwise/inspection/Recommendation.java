@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -118,17 +119,62 @@ public record Recommendation(
    * So many people, none of them heavier than this.
    *
    * @param eachUpTo whole kg
-   * @param excludedSeatings seatings that fail even so
+   * @param extra whole kg that may be aboard besides them and the kit listed while nobody is
+   *     heavier than an adult; NaN in a record kept before it was told for each number of people
+   * @param excludedSeatings seatings of so many that fail at that mass
+   * @param lighter of those, the ones that lighter people may have
    */
-  public record CrewLimit(int people, double eachUpTo, List<List<String>> excludedSeatings) {
+  public record CrewLimit(
+      int people,
+      double eachUpTo,
+      double extra,
+      List<List<String>> excludedSeatings,
+      List<Lighter> lighter) {
     public CrewLimit {
       excludedSeatings = List.copyOf(excludedSeatings);
+      lighter = List.copyOf(lighter);
+    }
+
+    /** One that was kept before each number of people had a figure of its own. */
+    public CrewLimit(int people, double eachUpTo, List<List<String>> excludedSeatings) {
+      this(people, eachUpTo, Double.NaN, excludedSeatings, List.of());
+    }
+
+    /** What each may weigh in a seating, whole kg; empty where nobody may sit like that. */
+    public OptionalDouble upTo(List<String> places) {
+      return excludedSeatings.contains(places)
+          ? lighter.stream()
+              .filter(l -> l.places.equals(places))
+              .mapToDouble(l -> Math.min(eachUpTo, l.eachUpTo))
+              .findFirst()
+          : OptionalDouble.of(eachUpTo);
     }
 
     private Stream<CrewLimit> notAbove(List<CrewLimit> others) {
       return others.stream()
           .filter(o -> o.people == people)
-          .map(o -> new CrewLimit(people, Math.min(eachUpTo, o.eachUpTo), excludedSeatings));
+          .map(
+              o ->
+                  new CrewLimit(
+                      people,
+                      Math.min(eachUpTo, o.eachUpTo),
+                      Math.min(extra, o.extra),
+                      Stream.concat(excludedSeatings.stream(), o.excludedSeatings.stream())
+                          .distinct()
+                          .toList(),
+                      lighter));
+    }
+  }
+
+  /**
+   * A seating that carries less than the best one of so many people.
+   *
+   * @param places the place of each person
+   * @param eachUpTo whole kg
+   */
+  public record Lighter(List<String> places, double eachUpTo) {
+    public Lighter {
+      places = List.copyOf(places);
     }
   }
 }

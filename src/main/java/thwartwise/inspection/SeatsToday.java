@@ -3,10 +3,13 @@ package thwartwise.inspection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.inspection.Recommendation.CrewLimit;
 
 /** Seatings that are left out, short enough to be read aloud. */
 final class SeatsToday {
@@ -15,13 +18,12 @@ final class SeatsToday {
   private SeatsToday() {}
 
   static Set<String> notLikeThis(Recommendation r) {
-    Stream<List<String>> byNumber =
-        r.crewLimits().stream()
-            .flatMap(l -> l.excludedSeatings().stream().filter(s -> s.size() == l.people()));
+    List<Integer> told = r.crewLimits().stream().map(CrewLimit::people).toList();
+    Stream<String> byNumber = r.crewLimits().stream().flatMap(SeatsToday::told);
+    Stream<String> others =
+        r.excludedSeatings().stream().filter(s -> !told.contains(s.size())).map(SeatsToday::told);
     Set<String> all =
-        Stream.concat(byNumber, r.excludedSeatings().stream())
-            .map(SeatsToday::told)
-            .collect(Collectors.toCollection(LinkedHashSet::new));
+        Stream.concat(byNumber, others).collect(Collectors.toCollection(LinkedHashSet::new));
     if (all.size() <= MOST) {
       return all;
     }
@@ -29,6 +31,19 @@ final class SeatsToday {
         all.stream().limit(MOST).collect(Collectors.toCollection(LinkedHashSet::new));
     first.add("nor in the " + (all.size() - MOST) + " other ways the page leaves out");
     return first;
+  }
+
+  /** A seating that lighter people may have is left out from their mass up. */
+  private static Stream<String> told(CrewLimit limit) {
+    return limit.excludedSeatings().stream()
+        .filter(s -> s.size() == limit.people())
+        .map(s -> told(s) + over(limit.upTo(s)));
+  }
+
+  private static String over(OptionalDouble most) {
+    return most.isEmpty()
+        ? ""
+        : String.format(Locale.ROOT, " over %.0f\u00a0kg", Math.floor(most.getAsDouble()));
   }
 
   private static String told(List<String> seating) {

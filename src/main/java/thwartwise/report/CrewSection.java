@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import java.util.Comparator;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.record.InspectionRecord;
@@ -26,22 +27,51 @@ final class CrewSection {
   }
 
   private static String[] kilograms(Recommendation crew) {
-    String with = " with " + Shown.people(Math.max(1, crew.people())) + " aboard";
+    String with = " with " + Shown.people(aboard(crew)) + " aboard";
     return new String[] {
       "People, dressed and with life jackets on: up to "
           + Shown.with(Shown.down(crew.crew(), 0), "kg")
           + with
           + heaviest(crew),
-      "Besides them and the kit listed no more than "
+      "Besides "
+          + besides(crew)
+          + " and the kit listed no more than "
           + Shown.with(Shown.down(crew.extra(), 0), "kg")
           + ", low down on the middle line"
+          + whileLight(crew)
     };
+  }
+
+  private static String besides(Recommendation crew) {
+    int people = Math.max(1, crew.people());
+    return people == aboard(crew) ? "them" : Shown.people(people);
+  }
+
+  /** Cargo was looked for with nobody heavier than an adult. */
+  private static String whileLight(Recommendation crew) {
+    boolean heavier =
+        crew.crewLimits().stream()
+            .anyMatch(l -> !Double.isNaN(l.extra()) && l.eachUpTo() > crew.adult());
+    return heavier && crew.extra() > 0
+        ? ", and only while nobody is over " + Shown.with(Shown.down(crew.adult(), 0), "kg")
+        : "";
+  }
+
+  /** The number of people that comes to the greatest mass of people. */
+  static int aboard(Recommendation crew) {
+    int people = Math.max(1, crew.people());
+    return crew.crewLimits().stream()
+        .filter(limit -> limit.people() * (limit.eachUpTo() + 1) > crew.crew())
+        .map(CrewLimit::people)
+        .min(Comparator.comparingInt(n -> Math.abs(n - people)))
+        .orElse(people);
   }
 
   /** The sum is only good for people none of whom is heavier than the search allowed. */
   static String heaviest(Recommendation crew) {
+    int people = aboard(crew);
     return crew.crewLimits().stream()
-        .filter(limit -> limit.people() == crew.people() && crew.people() > 1)
+        .filter(limit -> limit.people() == people && people > 1)
         .map(limit -> ", nobody over " + Shown.down(limit.eachUpTo(), 0) + Shown.TIED + "kg")
         .findFirst()
         .orElse("");

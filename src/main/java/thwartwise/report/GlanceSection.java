@@ -51,7 +51,7 @@ final class GlanceSection {
     page.figure(
         kg(crew.crew()),
         "people in all, dressed, with "
-            + Shown.people(Math.max(1, crew.people()))
+            + Shown.people(CrewSection.aboard(crew))
             + " aboard"
             + CrewSection.heaviest(crew));
     heads(page, crew);

@@ -10,6 +10,9 @@ import thwartwise.inspection.Recommendation.CrewLimit;
 
 /** Where people sit: for each number of them how heavy they may be, and which seatings fail. */
 final class SeatingWords {
+  /** More seatings than this are not named one by one; those that are left out are. */
+  private static final int MOST_NAMED = 6;
+
   private SeatingWords() {}
 
   static void write(Page page, List<Place> places, Recommendation crew) {
@@ -35,7 +38,7 @@ final class SeatingWords {
 
   /** For each number of people how heavy, and how they sit. */
   static void limits(Page page, List<Place> places, Recommendation crew) {
-    crew.crewLimits().forEach(limit -> page.point(words(limit, places)));
+    crew.crewLimits().forEach(limit -> page.point(words(limit, places, crew.adult())));
     remaining(crew).forEach(seating -> page.point(not(List.of(seating), places)));
   }
 
@@ -45,13 +48,54 @@ final class SeatingWords {
         .toList();
   }
 
-  private static String[] words(CrewLimit limit, List<Place> places) {
+  private static String[] words(CrewLimit limit, List<Place> places, double adult) {
     List<List<String>> not =
         limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
-    return new String[] {
-      Shown.people(limit.people()) + ": " + upTo(limit),
-      limit.people() == 1 ? alone(places, not) : together(limit.people(), places, not)
-    };
+    String heavy = Shown.people(limit.people()) + ": " + upTo(limit) + besides(limit, adult);
+    if (limit.lighter().isEmpty()) {
+      return new String[] {
+        heavy, limit.people() == 1 ? alone(places, not) : together(limit.people(), places, not)
+      };
+    }
+    return new String[] {heavy, heaviest(limit, places, not), lighter(limit), never(limit, places)};
+  }
+
+  /** Nothing in a record that tells it for the whole boat alone. */
+  private static String besides(CrewLimit limit, double adult) {
+    if (Double.isNaN(limit.extra())) {
+      return "";
+    }
+    String mass = ", and " + Shown.with(Shown.down(limit.extra(), 0), "kg") + " besides";
+    return limit.eachUpTo() > adult && limit.extra() > 0
+        ? mass + " while nobody is over " + Shown.with(Shown.down(adult, 0), "kg")
+        : mass;
+  }
+
+  /** How they sit as heavy as they may be. */
+  private static String heaviest(CrewLimit limit, List<Place> places, List<List<String>> not) {
+    List<List<String>> left = Seatings.without(Seatings.of(limit.people(), places), not);
+    return left.isEmpty() || left.size() > MOST_NAMED
+        ? ""
+        : "So heavy only like this: " + told(left);
+  }
+
+  private static String lighter(CrewLimit limit) {
+    String each = limit.people() > 1 ? " each" : "";
+    return "Lighter people also like this, with nothing besides: "
+        + limit.lighter().stream()
+            .map(
+                l ->
+                    one(l.places())
+                        + " up to "
+                        + Shown.with(Shown.down(l.eachUpTo(), 0), "kg")
+                        + each)
+            .collect(Collectors.joining("; "));
+  }
+
+  private static String never(CrewLimit limit, List<Place> places) {
+    List<List<String>> never =
+        limit.excludedSeatings().stream().filter(s -> limit.upTo(s).isEmpty()).toList();
+    return never.isEmpty() ? "" : not(never, places);
   }
 
   static String upTo(CrewLimit limit) {

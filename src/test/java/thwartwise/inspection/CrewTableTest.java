@@ -1,0 +1,118 @@
+package thwartwise.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Place;
+import thwartwise.files.RuleSetFile;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+
+/** For each number of people by itself how heavy each may be: one set of figures for all pages. */
+class CrewTableTest {
+  private static final RuleSet RULES = RuleSetFile.cautiousDefault();
+  private static final Map<Boat, Recommendation> KNOWN = new ConcurrentHashMap<>();
+
+  static Stream<Boat> boats() {
+    return Stream.of(PlainHulls.pram(), narrow(PlainHulls.skiff()));
+  }
+
+  /** With one place for two and one for one, to be quick. */
+  private static Boat narrow(Boat skiff) {
+    return skiff.withPlaces(skiff.places().subList(0, 2));
+  }
+
+  private static Limits limits(Boat boat) {
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    return new Limits(new Judge(craft, RULES), RULES, List.of());
+  }
+
+  private static Recommendation of(Boat boat) {
+    return KNOWN.computeIfAbsent(boat, b -> limits(b).recommendation(List.of()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("boats")
+  void no_two_figures_stand_against_each_other(Boat boat) {
+    Recommendation r = of(boat);
+    assertThat(r.crewLimits()).isNotEmpty();
+    for (Recommendation.CrewLimit limit : r.crewLimits()) {
+      assertThat(limit.people() * limit.eachUpTo()).isLessThanOrEqualTo(r.crew());
+      assertThat(limit.eachUpTo() >= r.adult()).isEqualTo(limit.people() <= r.people());
+      assertThat(limit.people() * Math.min(limit.eachUpTo(), r.adult()) + limit.extra())
+          .isLessThanOrEqualTo(r.load() - boat.kitMass());
+    }
+    assertThat(r.crew() + boat.kitMass()).isLessThanOrEqualTo(r.load());
+  }
+
+  /** What the page lets aboard, the seats command seats. */
+  @ParameterizedTest
+  @MethodSource("boats")
+  void people_as_heavy_as_the_table_says_are_given_seats(Boat boat) {
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
+      List<Member> members =
+          IntStream.range(0, limit.people())
+              .mapToObj(i -> Member.weighedDressed("person " + i, limit.eachUpTo()))
+              .toList();
+      assertThat(CrewSeating.of(craft, RuleBook.of(RULES), members).ashore())
+          .as("%s", limit)
+          .isEmpty();
+    }
+  }
+
+  // One poor seat of three used to hold a man alone to 95 kg where two seats carry 150.
+  @ParameterizedTest
+  @MethodSource("boats")
+  void a_poor_seat_has_its_own_figure_and_holds_nobody_else_down(Boat boat) {
+    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    Judge judge = new Judge(craft, RULES);
+    for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
+      for (Seating seating : Seating.of(limit.people(), boat.places())) {
+        limit
+            .upTo(seating.places(craft))
+            .ifPresent(most -> assertThat(judge.meetsAll(seating, most)).isTrue());
+      }
+    }
+  }
+
+  // 79 instead of 78 kg of hull once took a third off the load limit, where an adult dropped out.
+  @ParameterizedTest
+  @MethodSource("boats")
+  void a_tenth_of_a_kilogram_never_moves_a_figure_by_more_than_two(Boat boat) {
+    Amounts here = limits(boat).amounts();
+    Amounts heavier = limits(boat.withHullMass(boat.hull().mass() + 0.1)).amounts();
+    assertThat(heavier.crew()).isCloseTo(here.crew(), within(2.0));
+    assertThat(heavier.load()).isCloseTo(here.load(), within(2.0));
+  }
+
+  // By hand: eight places of two. Three people sit on three places in 8 x 7 x 6 / 6 = 56 ways, each
+  // heavy or light: 8; or two on one and one on another in 56 ways, with 3 x 2 mixtures: 784 in
+  // all.
+  // Four: 70 x 16 + 168 x 12 + 28 x 9 = 3388.
+  @Test
+  void too_many_ways_to_sit_are_counted_and_told() {
+    Boat skiff = PlainHulls.skiff();
+    List<Place> places =
+        IntStream.range(0, 8)
+            .mapToObj(i -> new Place("place " + i, 0.5 + 0.3 * i, 0.25, 0.3, 2))
+            .toList();
+    WaysToSit ways = WaysToSit.of(Craft.of(skiff.withPlaces(places), PlainHulls.TODAY));
+    assertThat(ways.room()).isEqualTo(16);
+    assertThat(ways.tried()).isEqualTo(3);
+    assertThat(ways.words())
+        .isEqualTo(
+            "too many ways to sit (3388 for 4 people): give fewer places, or fewer people a place");
+    assertThat(WaysToSit.of(Craft.of(skiff, PlainHulls.TODAY)).words()).isEmpty();
+  }
+}
