@@ -13,6 +13,7 @@ import thwartwise.boat.Material;
 import thwartwise.boat.PanelTwist;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -40,8 +41,10 @@ public final class Plausibility {
     looked.hull();
     looked.found.addAll(StationDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(ChamberDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(OutlineDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(ThingDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(SideDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(SeatDoubts.of(looked.craft, looked.limits));
     return List.copyOf(looked.found);
   }
 
@@ -70,7 +73,8 @@ public final class Plausibility {
     block();
     twist();
     crossing();
-    proportions();
+    breadth();
+    depth();
     weight();
     density();
   }
@@ -131,17 +135,43 @@ public final class Plausibility {
                 "measure another station there"));
   }
 
-  private void proportions() {
-    double ratio = craft.form().beam() / craft.form().length();
+  private void breadth() {
+    double length = craft.form().length();
     addIfDoubtful(
         Topic.PROPORTIONS,
         asked("breadth of the hull as a share of its length", Unit.PERCENT)
             .atMost(
-                ratio,
-                limits.breadthOverLength(),
+                craft.form().beam() / length,
+                limits.breadthOverLength(length),
                 limits.source("breadth-over-length-most"),
                 "",
                 "was the full breadth taped where half is asked for?"));
+  }
+
+  /** How deep it is where it is broadest tells breadths and heights in different units. */
+  private void depth() {
+    Span span =
+        new Span(limits.value("depth-over-breadth-least"), limits.value("depth-over-breadth-most"));
+    addIfDoubtful(
+        Topic.DEPTH,
+        asked("depth of the hull amidships as a share of its breadth", Unit.PERCENT)
+            .between(
+                amidships() / craft.form().beam(),
+                span,
+                limits.source("depth-over-breadth-least"),
+                limits.source("depth-over-breadth-most"),
+                "was the full breadth taped where half is asked for, or were heights and breadths"
+                    + " written in different units?"));
+  }
+
+  /** From the lowest point up to the lower rail at half the length. */
+  private double amidships() {
+    Span along = craft.form().outside().extent(Vector3.of(1, 0, 0));
+    double rail =
+        Math.min(
+            craft.form().railAt(along.middle(), true).z(),
+            craft.form().railAt(along.middle(), false).z());
+    return rail - craft.form().outside().extent(Vector3.of(0, 0, 1)).from();
   }
 
   private void weight() {

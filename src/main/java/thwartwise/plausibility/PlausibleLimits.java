@@ -17,6 +17,11 @@ public record PlausibleLimits(RuleSet rules) {
    */
   private static final double LIGHTEST_SKIN = 4.5;
 
+  /** Between these lengths the limit of the breadth falls, m. */
+  private static final double SHORT = 2.5;
+
+  private static final double LONG = 6.0;
+
   /** What a bare hull can weigh, by the area of its skin and what that is made of, kg. */
   public Span hullMass(double area, double thickness, double density, Optional<Material> material) {
     double skin = thickness * density;
@@ -31,9 +36,14 @@ public record PlausibleLimits(RuleSet rules) {
     return new Span(value("density-least"), value("density-most"));
   }
 
-  /** Of the whole hull, both sides. */
-  public double breadthOverLength() {
-    return value("breadth-over-length-most");
+  /**
+   * Of the whole hull, both sides: a short boat may be broader for its length, so the limit falls
+   * evenly from one length to another.
+   */
+  public double breadthOverLength(double length) {
+    double longer = Math.max(0, Math.min(1, (length - SHORT) / (LONG - SHORT)));
+    double most = value("breadth-over-length-most");
+    return most + longer * (value("breadth-over-length-most-long") - most);
   }
 
   public StationFairness stations() {

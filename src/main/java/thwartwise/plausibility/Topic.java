@@ -9,14 +9,18 @@ public enum Topic {
   PANEL_TWIST("panel-twist", "twist of the panels", false),
   OUTLINE("outline", "outline between the stations", false),
   PROPORTIONS("proportions", "breadth of the hull for its length", false),
+  DEPTH("depth", "depth of the hull for its breadth", false),
   STATION("station", "station", true),
+  LOWEST_POINT("lowest-point", "lowest point of the bottom", false),
   HULL_MASS("hull-mass", "mass of the bare hull", false),
   DENSITY("density", "swamped density of the hull", false),
   CHAMBER("chamber", "litres of chamber", true),
+  CHAMBER_TOP("chamber-top", "top of chamber", true),
   KIT("kit", "kit", true),
   CLEAT("cleat", "cleat", true),
   PLACE("place", "place", true),
   PLACE_SIDE("place-side", "side of place", true),
+  SEAT("seat", "height of the seat", true),
   OPENING("opening", "opening", true);
 
   private final String key;

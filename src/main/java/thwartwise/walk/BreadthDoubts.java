@@ -23,7 +23,7 @@ record BreadthDoubts(
   private static final double FAR_TOO_NARROW = 4;
 
   Optional<Doubt> at(int point, double x, boolean port, double read) {
-    double most = limits.breadthOverLength() * length / 2;
+    double most = limits.breadthOverLength(length) * length / 2;
     if (read > most) {
       return Optional.of(doubt(read, most, "would make a boat too broad for its length", read / 2));
     }

@@ -50,7 +50,7 @@ public final class PlainHulls {
         List.of(end("bow locker", 2.75, 3.6), end("stern tank", 0, 0.55), thwart(1.55, 1.83)),
         List.of(
             new Place("middle thwart", 1.69, 0.25, 0.40, 2),
-            new Place("stern seat", 0.35, 0.27, 0.40, 1),
+            new Place("stern seat", 0.60, 0.27, 0.40, 1),
             new Place("bow seat", 2.6, 0.28, 0.25, 1)));
   }
 

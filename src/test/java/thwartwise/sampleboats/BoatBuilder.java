@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
@@ -95,14 +96,26 @@ final class BoatBuilder {
     return Math.rint(metres * 1000) / 1000 + 0.0;
   }
 
+  static final double TO_THE_STERN = 0;
+
+  /** As far as the hull reaches, whatever that is. */
+  static final double TO_THE_STEM = Double.POSITIVE_INFINITY;
+
+  static final double TO_THE_RAIL = Double.POSITIVE_INFINITY;
+
   /** An air space right across the boat, tested two months ago; tops at a height. */
   BoatBuilder tank(String title, double from, double to, double top) {
-    return air(title, new Box(new Span(from, to), Span.ALL, new Span(0, top)), false);
+    return air(title, new Box(new Span(from, to), Span.ALL, below(top)), false);
+  }
+
+  /** From the bottom up. */
+  private static Span below(double top) {
+    return new Span(0, top);
   }
 
   /** A pair of air spaces along the sides, from this far out. */
   BoatBuilder sideTanks(String title, double from, double to, double inner, double top) {
-    return air(title, side(from, to, inner, 0, top), true);
+    return air(title, side(from, to, inner, below(top)), true);
   }
 
   /** A pair of blocks of closed-cell foam along the sides. */
@@ -110,7 +123,8 @@ final class BoatBuilder {
       String title, double from, double to, double inner, double bottom, double top) {
     Filling foam = new Filling.Foam(true, true);
     chambers.add(
-        new Chamber(title, side(from, to, inner, bottom, top), foam, Optional.empty(), true));
+        new Chamber(
+            title, side(from, to, inner, new Span(bottom, top)), foam, Optional.empty(), true));
     return this;
   }
 
@@ -121,8 +135,8 @@ final class BoatBuilder {
     return this;
   }
 
-  private static Box side(double from, double to, double inner, double bottom, double top) {
-    return new Box(new Span(from, to), new Span(inner, 1.5), new Span(bottom, top));
+  private static Box side(double from, double to, double inner, Span up) {
+    return new Box(new Span(from, to), new Span(inner, Double.POSITIVE_INFINITY), up);
   }
 
   private BoatBuilder air(String title, Box box, boolean mirrored) {
@@ -165,12 +179,28 @@ final class BoatBuilder {
         Water.FRESH,
         hull,
         List.of(),
-        chambers,
+        chambers.stream().map(this::within).toList(),
         places,
         kit,
         List.of(),
         propulsion,
         Optional.of("the builder"),
         List.of());
+  }
+
+  /** A file can leave out both ends of a span or neither, so an open end stops at the hull's. */
+  private Chamber within(Chamber c) {
+    Box box =
+        new Box(
+            within(c.box().x(), Vector3::x),
+            within(c.box().y(), Vector3::y),
+            within(c.box().z(), Vector3::z));
+    return new Chamber(c.name(), box, c.filling(), c.measuredVolume(), c.mirrored());
+  }
+
+  private Span within(Span span, ToDoubleFunction<Vector3> axis) {
+    double most =
+        stations.stream().flatMap(s -> s.port().stream()).mapToDouble(axis).max().orElseThrow();
+    return span.equals(Span.ALL) ? span : new Span(span.from(), Math.min(span.to(), most));
   }
 }

@@ -34,7 +34,8 @@ public final class PublishedBoats {
     }
     double l = row.in("L");
     double seat = 0.27;
-    boat.tank("bow box", 0.80 * l, 7, 0.36).tank("stern box", -1, 0.15 * l, 0.30);
+    boat.tank("bow box", 0.80 * l, BoatBuilder.TO_THE_STEM, 0.36)
+        .tank("stern box", BoatBuilder.TO_THE_STERN, 0.15 * l, 0.30);
     boat.tank("middle thwart", 0.43 * l, 0.43 * l + 0.28, seat);
     boat.place("middle thwart", 0.43 * l + 0.14, seat, 0.30 * row.in("B"), 2)
         .place("stern seat", 0.10 * l, 0.31, 0.24 * row.in("B"), 2)
