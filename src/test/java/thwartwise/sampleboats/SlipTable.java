@@ -16,6 +16,7 @@ import thwartwise.boat.Boat;
 final class SlipTable {
   private final Map<SlipKind, Map<SlipOutcome, Integer>> counts = new LinkedHashMap<>();
   private final Map<SlipKind, List<String>> raised = new LinkedHashMap<>();
+  private final Map<SlipKind, Integer> left = new LinkedHashMap<>();
 
   static List<SlipKind> kinds() {
     return Stream.concat(TapeSlips.all().stream(), PencilSlips.all().stream()).toList();
@@ -47,6 +48,24 @@ final class SlipTable {
     }
   }
 
+  /** One that is not caught, and whose answer nobody worked out. */
+  void leave(SlipKind kind) {
+    counts.computeIfAbsent(kind, k -> new EnumMap<>(SlipOutcome.class));
+    left.merge(kind, 1, Integer::sum);
+  }
+
+  /** One of each boat is looked at; of those not caught the first few are answered in full. */
+  void fill(SlipKind kind, List<Boat> boats, SlipJudge judge, int answered) {
+    int more = answered;
+    for (SlippedBoat slip : oneEach(kind, boats)) {
+      if (judge.caught(slip).isPresent() || more-- > 0) {
+        add(kind, slip, judge.of(slip));
+      } else {
+        leave(kind);
+      }
+    }
+  }
+
   /** What rose in silence, one line each. */
   List<String> raised(SlipKind kind) {
     return raised.getOrDefault(kind, List.of());
@@ -56,8 +75,8 @@ final class SlipTable {
   String markdown() {
     StringBuilder rows = new StringBuilder();
     rows.append(
-        "| slip | boats | caught | lowered | unchanged | raised in silence | why it may |\n");
-    rows.append("|---|---|---|---|---|---|---|\n");
+        "| slip | boats | caught | lowered | unchanged | raised in silence | not answered | why it may |\n");
+    rows.append("|---|---|---|---|---|---|---|---|\n");
     counts.forEach((kind, by) -> rows.append(row(kind, by)));
     raised.forEach(
         (kind, lines) -> {
@@ -67,28 +86,32 @@ final class SlipTable {
     return rows.toString();
   }
 
-  private static String row(SlipKind kind, Map<SlipOutcome, Integer> by) {
+  private String row(SlipKind kind, Map<SlipOutcome, Integer> by) {
     return String.format(
         Locale.ROOT,
-        "| %s | %d | %d | %d | %d | %d | %s |%n",
+        "| %s | %d | %d | %d | %d | %d | %d | %s |%n",
         kind.name(),
-        by.values().stream().mapToInt(Integer::intValue).sum(),
+        by.values().stream().mapToInt(Integer::intValue).sum() + left.getOrDefault(kind, 0),
         by.getOrDefault(SlipOutcome.CAUGHT, 0),
         by.getOrDefault(SlipOutcome.LOWERED, 0),
         by.getOrDefault(SlipOutcome.UNCHANGED, 0),
         by.getOrDefault(SlipOutcome.RAISED, 0),
+        left.getOrDefault(kind, 0),
         kind.mayRaise().orElse(""));
   }
 
-  /** By hand: the whole table for boats of these numbers, written as it grows. */
-  public static void main(String[] args) throws IOException {
+  /**
+   * By hand: the table of boats of these numbers, written as it grows. Told: numbers, how many to
+   * answer of each kind, file.
+   */
+  public static void main(String[] told) throws IOException {
     List<Boat> all = OrdinaryBoats.twentyTwo();
-    List<Boat> boats = Stream.of(args[0].split(",")).map(Integer::parseInt).map(all::get).toList();
+    List<Boat> boats = Stream.of(told[0].split(",")).map(Integer::parseInt).map(all::get).toList();
     SlipJudge judge = new SlipJudge();
     SlipTable table = new SlipTable();
     for (SlipKind kind : kinds()) {
-      oneEach(kind, boats).forEach(slip -> table.add(kind, slip, judge.of(slip)));
-      Files.writeString(Path.of(args[1]), table.markdown());
+      table.fill(kind, boats, judge, Integer.parseInt(told[1]));
+      Files.writeString(Path.of(told[2]), table.markdown());
     }
   }
 }

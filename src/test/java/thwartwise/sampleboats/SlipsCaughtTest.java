@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,14 +32,7 @@ class SlipsCaughtTest {
   @ParameterizedTest
   @MethodSource("kinds")
   void a_slip_is_caught_or_costs_something_unless_nothing_can_show_it(SlipKind kind) {
-    List<SlippedBoat> slips = SlipTable.oneEach(kind, OrdinaryBoats.twentyTwo());
-    assertThat(slips).isNotEmpty();
-    int left = ANSWERED;
-    for (SlippedBoat slip : slips) {
-      if (JUDGE.caught(slip).isPresent() || left-- > 0) {
-        TABLE.add(kind, slip, JUDGE.of(slip));
-      }
-    }
+    TABLE.fill(kind, OrdinaryBoats.twentyTwo(), JUDGE, ANSWERED);
     if (kind.mayRaise().isEmpty()) {
       assertThat(TABLE.raised(kind)).isEmpty();
     }
