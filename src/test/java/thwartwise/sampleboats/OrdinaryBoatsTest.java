@@ -32,6 +32,7 @@ class OrdinaryBoatsTest {
     assertThat(BoatFile.write(BoatFile.parse(text, boat.name()))).isEqualTo(text);
   }
 
+  /** Of foam nine tenths, and of either what straight lines between the stations hold. */
   @ParameterizedTest
   @MethodSource("boats")
   void every_chamber_counts(Boat boat) {
@@ -39,6 +40,6 @@ class OrdinaryBoatsTest {
     assertThat(craft.spaces())
         .extracting(s -> s.counting().share())
         .isNotEmpty()
-        .allMatch(s -> s >= 0.9);
+        .allMatch(s -> s >= 0.75);
   }
 }
