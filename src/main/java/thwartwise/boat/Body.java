@@ -38,6 +38,12 @@ public record Body(
   /** Kneeling, above the floor (judgement); a seat near the floor is knelt at. */
   private static final double KNEELING = 0.45;
 
+  /**
+   * Where the weight of somebody kneeling upright is carried, above the floor: two thirds of it,
+   * trunk and arms, at the hips 0.20 m up, the legs on the floor (judgement).
+   */
+  private static final double KNEELING_CARRIED = 0.15;
+
   /** Above the rail, leaning out over it (judgement). */
   private static final double LEANING = 0.10;
 
@@ -68,10 +74,13 @@ public record Body(
   /** The figures a body is drawn from, with their sources, for whoever relies on them. */
   public static List<String> figures() {
     return List.of(
-        "A person who sits still or moves slowly keeps the trunk upright, so the weight acts where it"
-            + " is carried (a weight that hangs acts at its point of suspension, READ in textbooks of"
-            + " stability; 33 CFR 183.41 puts its weights at seat height, READ): at the seat, and on"
-            + " the floor kneeling.",
+        String.format(
+            Locale.ROOT,
+            "A person who sits still or moves slowly keeps the trunk upright, so the weight acts where"
+                + " it is carried (a weight that hangs acts at its point of suspension, READ in"
+                + " textbooks of stability; 33 CFR 183.41 puts its weights at seat height, READ): at"
+                + " the seat, and %.2f m above the floor kneeling (judgement).",
+            KNEELING_CARRIED),
         String.format(
             Locale.ROOT,
             "Stiff, asleep, frightened or moving suddenly, a person leans with the boat: the weight"
@@ -118,7 +127,7 @@ public record Body(
             reach(place.across()));
     return switch (place.posture()) {
       case SITTING -> seated;
-      case KNEELING -> seated.on(place.z(), place.z(), 0, KNEELING);
+      case KNEELING -> seated.on(place.z(), place.z(), KNEELING_CARRIED, KNEELING);
       case STANDING -> seated.on(place.z(), place.z() + STANDING_LEGS, STANDING, STANDING);
     };
   }
@@ -155,7 +164,7 @@ public record Body(
 
   /** On the floor at the same place. */
   public Body kneeling() {
-    return acting(floor, floor + KNEELING);
+    return acting(floor + KNEELING_CARRIED, floor + KNEELING);
   }
 
   /** Out over the rail, the weight on it; always stiff. */

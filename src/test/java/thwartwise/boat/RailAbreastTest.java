@@ -58,13 +58,14 @@ class RailAbreastTest {
   private static final Body HELM =
       Body.seated("helm", 80, new Place("seat", 1.2, 0.3, 0.4, 1), 0.1, 0.05);
 
-  // 0.45 m above the floor at 0.05.
+  // Carried 0.15 m above the floor at 0.05, stiff 0.45 m above it.
   @Test
   void kneeling_is_on_the_floor_where_they_sit() {
     Body kneeling = HELM.kneeling();
     assertThat(kneeling.centre().x()).isEqualTo(1.2);
     assertThat(kneeling.centre().y()).isEqualTo(0.1);
-    assertThat(kneeling.centre().z()).isCloseTo(0.5, within(1e-12));
+    assertThat(kneeling.centre().z()).isCloseTo(0.2, within(1e-12));
+    assertThat(kneeling.stiff().centre().z()).isCloseTo(0.5, within(1e-12));
     assertThat(kneeling.mass()).isEqualTo(80);
     assertThat(kneeling.across().to()).isEqualTo(0.4);
   }

@@ -41,10 +41,9 @@ class BorrowedWalkTest {
 
   @Test
   void what_was_not_measured_is_named() {
-    Boat guessed = FLAT.with("short.mass", "").with("short.bottom", "").boat();
+    Boat guessed = FLAT.with("short.mass", "").boat();
     assertThat(guessed.assumptions())
         .anyMatch(a -> a.startsWith("Mass of the hull: not weighed"))
-        .anyMatch(a -> a.startsWith("Breadth of the bottom: taken as 0.6"))
         .anyMatch(a -> a.startsWith("The hull is drawn from a few dimensions"))
         .anyMatch(a -> a.startsWith("Seats: "));
     assertThat(guessed.hull().mass()).isCloseTo(22 * 3.6576 * 1.3843, within(1e-6));
