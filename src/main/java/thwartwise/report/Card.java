@@ -21,6 +21,7 @@ final class Card {
     Report report = inspection.report();
     Page page = new Page().title(inspection.boat().name());
     verdict(page, report);
+    page.points(KeptWords.of(inspection.boat()));
     GlanceSection.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
       report.recommendation().reasons().stream().limit(REASONS).forEach(page::point);

@@ -1,7 +1,5 @@
 package thwartwise.report;
 
-import thwartwise.boat.Kept;
-import thwartwise.plausibility.DoubtId;
 import thwartwise.record.InspectionRecord;
 
 /** Which boat, when, by whom. */
@@ -19,12 +17,7 @@ final class HeadSection {
     page.paragraph(
         "Inspected on " + Moment.of(inspection.date()) + " by " + named(inspection.by()),
         measuredBy);
-    page.points(inspection.boat().kept().stream().map(HeadSection::kept).toList());
-  }
-
-  private static String kept(Kept kept) {
-    String what = DoubtId.parse(kept.about()).map(DoubtId::words).orElse(kept.about());
-    return "Looks wrong and was kept as measured: " + what + ". Reason given: " + kept.reason();
+    page.points(KeptWords.of(inspection.boat()));
   }
 
   private static String named(String by) {

@@ -40,6 +40,16 @@ class CardTest {
   }
 
   @Test
+  void what_was_kept_stands_with_its_reason_before_any_figure() {
+    String banner = "*** Nothing found against it within the limits of this inspection\n";
+    String card = SampleBoat.resource("report/soup-ladle-card.txt");
+    assertThat(card).contains(banner);
+    InspectionRecord kept = SampleRecords.of(SampleBoat.withKept(), SampleRecords.report());
+    assertThat(CardPage.text(kept, NUMBER))
+        .isEqualTo(card.replace(banner, banner + SampleBoat.KEPT));
+  }
+
+  @Test
   void the_card_has_one_text_in_all_its_forms() {
     String text = squeezed(CardPage.text(soup, NUMBER)).replaceAll("={3,}|[*]", "");
     assertThat(squeezed(ParsedPage.of(CardPage.html(soup, NUMBER)).text())).isEqualTo(text);

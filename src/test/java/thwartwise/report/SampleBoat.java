@@ -3,7 +3,9 @@ package thwartwise.report;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Kept;
 import thwartwise.files.BoatFile;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
@@ -16,6 +18,17 @@ final class SampleBoat {
   static Boat boat() {
     return BoatFile.parse(resource("files/soup-ladle.json"), "soup.json");
   }
+
+  /** The same with a doubt that was kept, told as {@link #KEPT}. */
+  static Boat withKept() {
+    return boat().keeping(List.of(new Kept("station:middle", "hit a stone, bent inward")));
+  }
+
+  static final String KEPT =
+      """
+      * Looks wrong and was kept as measured: station "middle". Reason given: hit a
+        stone, bent inward.
+      """;
 
   static InspectionRecord record(Report report) {
     return SampleRecords.of(boat(), report);

@@ -40,6 +40,15 @@ class TextPageTest {
   }
 
   @Test
+  void what_was_kept_stands_with_its_reason_under_the_title() {
+    String head = "by M. Quill. Who measured it was\nnot noted.\n";
+    String page = resource("report/soup-ladle.txt");
+    assertThat(page).contains(head);
+    assertThat(TextPage.of(SampleRecords.of(SampleBoat.withKept(), SampleRecords.report())))
+        .isEqualTo(page.replace(head, head + SampleBoat.KEPT));
+  }
+
+  @Test
   void people_ask_may_it_then_how_much_then_where_then_what_not() {
     assertThat(page(SampleRecords.report()))
         .containsSubsequence(
