@@ -52,7 +52,12 @@ public final class ChoiceReader<T> {
 
   /** The words, as they stand in a prompt. */
   public String words() {
-    return String.join(", ", all());
+    return listed(all());
+  }
+
+  /** Names in a row; with semicolons between them where one holds a comma itself. */
+  public static String listed(List<String> names) {
+    return String.join(names.stream().anyMatch(n -> n.contains(",")) ? "; " : ", ", names);
   }
 
   /** The words one by one. */

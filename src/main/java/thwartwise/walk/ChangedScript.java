@@ -51,7 +51,7 @@ final class ChangedScript {
   private String which(Replay replay) {
     return replay.ask(
         Words.oneOf("changed.boat", "Which boat", known.names())
-            .how("One of: " + String.join(", ", known.names()) + ".")
+            .how("One of: " + ChoiceReader.listed(known.names()) + ".")
             .why("All that is not asked is taken from its boat file."));
   }
 

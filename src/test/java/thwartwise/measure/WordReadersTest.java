@@ -56,6 +56,16 @@ class WordReadersTest {
   }
 
   @Test
+  void names_that_hold_a_comma_are_told_apart_by_semicolons() {
+    ChoiceReader<Integer> sides =
+        ChoiceReader.of(1, "side seat, port").or(2, "side seat, starboard");
+    assertThat(sides.read("aft").refusal())
+        .hasValue(
+            "\"aft\" is not one of these. Type one of: side seat, port; side seat, starboard.");
+    assertThat(WATERS.words()).isEqualTo("fresh, salt, Saltish");
+  }
+
+  @Test
   void a_day_is_read_in_one_order_only() {
     assertThat(DAYS.read("2026-05-02"))
         .isEqualTo(Reading.understood(LocalDate.of(2026, 5, 2), "2026-05-02"));

@@ -240,8 +240,8 @@ class ChangedWalkTest {
     }
     assertThat(((Reply.Refused) walk.take(answers, "side foam")).reason())
         .isEqualTo(
-            "\"side foam\" is not one of these. Type one of: fore locker, midships thwart, side foam,"
-                + " port, side foam, starboard.");
+            "\"side foam\" is not one of these. Type one of: fore locker; midships thwart; side foam,"
+                + " port; side foam, starboard.");
   }
 
   @Test
