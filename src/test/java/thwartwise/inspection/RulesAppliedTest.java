@@ -19,6 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
@@ -39,6 +41,7 @@ import thwartwise.rules.RuleSet;
 import thwartwise.rules.Standing;
 import thwartwise.rules.Step;
 import thwartwise.rules.Stricter;
+import thwartwise.rules.Worked;
 import thwartwise.rules.Working;
 
 /** What other rule sets do to a recommendation: they may lower it, and nothing else. */
@@ -327,6 +330,49 @@ class RulesAppliedTest {
         .isEqualTo(
             "a weight of 6 kg under water for each, at least 15 kg; it floats and stays upright;"
                 + " there is no place for more");
+  }
+
+  // A box of 3 by 0.6 m with 105 kg at 0.10 m, a person of 75 kg at 0.20 m: 0.18 m³, a draught of
+  // 0.1 m, BM = 3 x 0.6³/12/0.18 = 0.3 m, KB 0.05 m, KG = 25.5/180 = 0.142 m, GM 0.208 m. On the
+  // middle seat hips move 0.15 m: (GM + BM/2 t²) t = 75 x 0.15/180 = 0.0625 m at t = 0.284, which
+  // is
+  // 15.9 degrees and leaves the bottom under water. Within 10 + 21³/600 = 25.4 degrees (t = 0.475)
+  // at most (0.208 + 0.15 x 0.475²) x 0.475 = 0.115 m are righted, and 75 x 0.29/180 = 0.121 m
+  // asked
+  // for by whoever sits 0.29 m out. Both: 0.255 m³, GM 0.124 m, 0.070 m righted, 0.129 m asked for.
+  @Test
+  void one_poor_seat_does_not_hide_what_the_best_seating_carries() {
+    Place side =
+        new Place("side", new Span(1.5, 1.5), new Span(0.29, 0.29), 0.2, 1, Posture.SITTING);
+    Worked worked =
+        hardToOneSide(
+            BoxBoat.of(3, 0.6, 0.6)
+                .hull(105, 0.1)
+                .weightlessShell()
+                .place("middle", 1.5, 0.2, 0, 1)
+                .place(side));
+    assertThat(worked.value()).isZero();
+    assertThat(worked.note())
+        .isEqualTo(
+            "75 kg each, in every seating; at most 25.4 degrees and no water aboard;"
+                + " 1 in the best seating of each number");
+  }
+
+  @Test
+  void where_every_seating_carries_as_many_no_best_one_is_told() {
+    Worked worked = hardToOneSide(box());
+    assertThat(worked.note())
+        .startsWith("75 kg each, in every seating; at most 25.4 degrees and no water aboard")
+        .doesNotContain("best");
+  }
+
+  private static Worked hardToOneSide(BoxBoat boat) {
+    return TriedRules.all()
+        .get(Formulas.OFFSET_LOAD)
+        .of(
+            new Rated(boat.craft(), OWN, List.of()),
+            new Parameters(Map.of("each", 75.0, "heel-base", 10.0), Map.of()))
+        .get(0);
   }
 
   // The whole run: the sets' figures are in the report, the beside ones with the crew aboard.
