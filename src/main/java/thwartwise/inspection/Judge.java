@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -117,40 +118,60 @@ final class Judge {
         && allMeet(seating, trials, t -> meets(t, dry) && meets(t, wet));
   }
 
+  /** One check of one loading, as measured or with the allowance taken off. */
+  record Asked(Trial trial, Check check) {
+    Asked with(Loading.Weight extra) {
+      return new Asked(trial.with(extra), check);
+    }
+  }
+
+  /** All that is asked of every mixture of people up to a mass, mixture by mixture. */
+  List<List<Asked>> asked(Seating seating, double heaviest) {
+    return trials(seating, heaviest).stream().map(trial -> all(trial).toList()).toList();
+  }
+
+  private Stream<Asked> all(Trial trial) {
+    return Stream.of(allowance, Allowance.NONE)
+        .map(asked(trial)::under)
+        .flatMap(t -> soonest.stream().map(check -> new Asked(t, check)));
+  }
+
   /**
-   * How many kilograms more, there or in people, can surely not heel the boat past a limit; less
-   * than nothing where some mixture of people up to a mass, with an extra weight aboard, does not
-   * meet everything as it is. The other readings only sink and trim with the weight: they are at
-   * their worst at one end of a stretch or the other.
+   * How many kilograms more, there or in people, can surely not heel the boat past a limit of this
+   * check; less than nothing where it is not met as it is. The other readings only sink and trim
+   * with the weight: they are at their worst at one end of a stretch or the other.
    */
-  double stride(Seating seating, double heaviest, Loading.Weight extra) {
-    return extra.mass() == 0
-        ? stride(seating, heaviest)
-        : stride(trials(seating, heaviest).stream().map(t -> t.with(extra)).toList());
-  }
-
-  /** The same without a weight. */
-  double stride(Seating seating, double heaviest) {
-    return stride(trials(seating, heaviest));
-  }
-
-  private double stride(List<Trial> trials) {
-    return trials.parallelStream().mapToDouble(this::stride).min().orElseThrow();
-  }
-
-  private double stride(Trial trial) {
+  double stride(Asked asked) {
+    double steep = asked.check.aboutSwamped() ? SWAMPED_STEEP : STEEP;
     double least = Double.POSITIVE_INFINITY;
-    for (Trial t : List.of(asked(trial).under(allowance), asked(trial))) {
-      for (Check check : soonest) {
-        double steep = check.aboutSwamped() ? SWAMPED_STEEP : STEEP;
-        for (Reading reading : check.readings(t)) {
-          if (!reading.met()) {
-            return -1;
-          }
-          if (reading.unit() == Unit.DEGREE) {
-            least = Math.min(least, Margin.share(reading) / steep);
-          }
-        }
+    for (Reading reading : asked.check.readings(asked.trial)) {
+      if (!reading.met()) {
+        return -1;
+      }
+      if (reading.unit() == Unit.DEGREE) {
+        least = Math.min(least, Margin.share(reading) / steep);
+      }
+    }
+    return least;
+  }
+
+  /** The same of all that is asked of every mixture of people up to a mass. */
+  double stride(Seating seating, double heaviest) {
+    AtomicBoolean fails = new AtomicBoolean();
+    return trials(seating, heaviest).parallelStream()
+        .mapToDouble(trial -> stride(trial, fails))
+        .min()
+        .orElseThrow();
+  }
+
+  // Where one mixture fails, the others need not be asked any more.
+  private double stride(Trial trial, AtomicBoolean fails) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Asked asked : all(trial).toList()) {
+      least = fails.get() ? -1 : Math.min(least, stride(asked));
+      if (least < 0) {
+        fails.set(true);
+        return -1;
       }
     }
     return least;

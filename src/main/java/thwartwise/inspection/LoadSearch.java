@@ -1,6 +1,9 @@
 package thwartwise.inspection;
 
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
@@ -12,9 +15,10 @@ import thwartwise.geometry.Vector3;
  *
  * <p>Every weight up to the limit is carried, not only the limit itself: low weight can steady a
  * boat, and a swamped one can lose its steadiness over a stretch of a few kilograms, where the top
- * of a box goes under, and find it again. So each spot is walked up from nothing. A stride is as
- * long as the limits on heel leave room for ({@link Judge#stride}), and one kilogram where they
- * leave none.
+ * of a box goes under, and find it again. So a weight is found that is carried everywhere, and each
+ * check of each mixture is walked up to it from nothing. A stride is as long as the limits on heel
+ * leave room for ({@link Judge#stride}); where one leads to what is not met, the way there is gone
+ * again by single kilograms.
  */
 final class LoadSearch {
   private static final int MOST = 300;
@@ -39,30 +43,52 @@ final class LoadSearch {
 
   /** The same, not more than so much. */
   int extra(int most) {
-    List<Stow> stows = stows();
-    AtomicInteger least = new AtomicInteger(most);
-    // First what fails at the least found so far, because that bounds every walk after it.
-    stows.forEach(stow -> least.set(failing(stow, least.get())));
-    stows.parallelStream()
-        .forEach(stow -> least.accumulateAndGet(walked(stow, least.get()), Math::min));
+    List<Vector3> spots = spots();
+    int end = carriedAnywhere(spots, most);
+    AtomicInteger least = new AtomicInteger(end);
+    seatings.stream()
+        .flatMap(seating -> judge.asked(seating, each).stream())
+        .toList()
+        .parallelStream()
+        .forEach(mixture -> mixture.forEach(asked -> walk(asked, spots, end, least)));
     return least.get();
   }
 
-  private List<Stow> stows() {
-    List<Vector3> spots = Surfaces.of(judge.craft());
-    return seatings.stream().flatMap(s -> spots.stream().map(at -> new Stow(s, at))).toList();
+  /** Those at the ends first: what fails there at once spares the others a search. */
+  private List<Vector3> spots() {
+    double middle = judge.craft().form().length() / 2;
+    return Surfaces.of(judge.craft()).stream()
+        .sorted(Comparator.comparingDouble(at -> -Math.abs(at.x() - middle)))
+        .toList();
+  }
+
+  /** A weight that every seating carries at every spot, and no more than so much. */
+  private int carriedAnywhere(List<Vector3> spots, int most) {
+    List<Stow> stows =
+        spots.stream().flatMap(at -> seatings.stream().map(s -> new Stow(s, at))).toList();
+    Map<Stow, Integer> carried = new HashMap<>();
+    int least = most;
+    while (!stows.isEmpty()) {
+      for (Stow stow : stows) {
+        least = carried(stow, least);
+        carried.put(stow, least);
+      }
+      int now = least;
+      stows = stows.stream().filter(stow -> carried.get(stow) > now).toList();
+    }
+    return least;
   }
 
   /** One less than some weight that fails, or so much where that is carried. */
-  private int failing(Stow stow, int most) {
-    if (judge.carries(stow.seating(), each, weight(stow, most))) {
+  private int carried(Stow stow, int most) {
+    if (judge.carries(stow.seating(), each, weight(stow.at(), most))) {
       return most;
     }
     int low = 0;
     int high = most;
     while (high - low > 1) {
       int middle = (low + high) / 2;
-      if (judge.carries(stow.seating(), each, weight(stow, middle))) {
+      if (judge.carries(stow.seating(), each, weight(stow.at(), middle))) {
         low = middle;
       } else {
         high = middle;
@@ -71,32 +97,39 @@ final class LoadSearch {
     return low;
   }
 
+  /** From where nothing more is aboard, which is the same for every spot. */
+  private void walk(Judge.Asked asked, List<Vector3> spots, int end, AtomicInteger least) {
+    double stride = judge.stride(asked);
+    for (Vector3 at : spots) {
+      least.accumulateAndGet(walked(asked, at, stride, end, least), Math::min);
+    }
+  }
+
   /**
-   * One less than the first weight that fails, or so much where all are carried up to it. Which
-   * weights are tried does not depend on how far, so that the answer is the same every time.
+   * One less than the first weight that fails, or so much where all are carried up to the end,
+   * which is known to be. Which weights are tried does not depend on the least found elsewhere, so
+   * that the answer is the same every time.
    */
-  private int walked(Stow stow, int most) {
+  private int walked(Judge.Asked asked, Vector3 spot, double first, int end, AtomicInteger least) {
     int at = 0;
     int fails = Integer.MAX_VALUE;
-    double stride = stride(stow, 0);
-    while (at < Math.min(most, fails - 1)) {
-      int next =
-          fails < Integer.MAX_VALUE ? at + 1 : at + (int) Math.max(1, Math.min(MOST, stride));
-      stride = stride(stow, next);
+    double stride = first;
+    while (at < Math.min(least.get(), fails - 1)) {
+      int next = at + (fails < Integer.MAX_VALUE ? 1 : (int) Math.max(1, Math.min(MOST, stride)));
+      if (next >= end) {
+        return end;
+      }
+      stride = judge.stride(asked.with(weight(spot, next)));
       if (stride >= 0) {
         at = next;
       } else {
         fails = next;
       }
     }
-    return Math.min(most, at);
+    return at;
   }
 
-  private double stride(Stow stow, int mass) {
-    return judge.stride(stow.seating(), each, weight(stow, mass));
-  }
-
-  private static Loading.Weight weight(Stow stow, int mass) {
-    return new Loading.Weight(mass, stow.at());
+  private static Loading.Weight weight(Vector3 at, int mass) {
+    return new Loading.Weight(mass, at);
   }
 }
