@@ -150,7 +150,8 @@ class ComparisonTest {
             "waters",
             "measuredBy",
             "assumptions",
-            "kept");
+            "kept",
+            "whenSwamped");
     assertThat(fields(HullMeasurements.class))
         .containsExactlyInAnyOrder(
             "mass",
