@@ -29,8 +29,28 @@ final class CrewSearch {
   private final double heaviest;
   private final List<Place> places;
   private final WaysToSit ways;
-  private final Map<Seating, Double> known = new ConcurrentHashMap<>();
+  private final Map<Seating, Walk> walks = new ConcurrentHashMap<>();
   private final Map<Integer, Double> each = new ConcurrentHashMap<>();
+
+  /**
+   * How far a seating was walked up. Only as far as somebody asks: most seatings need not be known
+   * to the kilogram.
+   *
+   * @param carried every mass up to this is carried, kg; less than the lightest before the walk
+   * @param stride from there
+   * @param fails the least mass seen to fail, kg; endless while none was
+   */
+  private record Walk(double carried, double stride, double fails) {
+    static final Walk NOT_BEGUN = new Walk(-1, 0, Double.POSITIVE_INFINITY);
+
+    boolean isBegun() {
+      return carried >= 0;
+    }
+
+    boolean isAtItsEnd() {
+      return isBegun() && (carried == 0 || fails <= carried + 1);
+    }
+  }
 
   CrewSearch(Judge judge, RuleSet rules) {
     this.judge = judge;
@@ -94,7 +114,7 @@ final class CrewSearch {
 
   /** Seatings of so many people that meet everything when nobody is heavier than this. */
   List<Seating> allowed(int people, double mass) {
-    return Seating.of(people, places).parallelStream().filter(s -> upTo(s) >= mass).toList();
+    return Seating.of(people, places).parallelStream().filter(s -> carries(s, mass)).toList();
   }
 
   private Seating nobody() {
@@ -112,7 +132,7 @@ final class CrewSearch {
 
   /** Seatings of so many people that carry less than this mass. */
   List<Seating> below(int people, double mass) {
-    return Seating.of(people, places).parallelStream().filter(s -> upTo(s) < mass).toList();
+    return Seating.of(people, places).parallelStream().filter(s -> !carries(s, mass)).toList();
   }
 
   /**
@@ -136,18 +156,24 @@ final class CrewSearch {
     return before;
   }
 
-  /** Only the best seatings are looked at more finely than whole kilograms. */
+  /**
+   * Of the best seating, which alone is looked at more finely than whole kilograms. Another one is
+   * walked up only where it carries more than the best so far.
+   */
   private double best(int people) {
-    List<Seating> all = Seating.of(people, places);
-    double most = all.parallelStream().mapToDouble(this::upTo).max().orElse(0);
-    if (most == 0 || most == heaviest) {
-      return most;
+    double most = 0;
+    for (Seating seating : Seating.of(people, places)) {
+      double more = Math.max(lightest, Math.round((most + FINE) * 10) / 10.0);
+      if (more <= heaviest && judge.meetsAll(seating, more)) {
+        most = Math.max(most, finely(seating));
+      }
     }
-    return all.stream()
-        .filter(s -> upTo(s) == most)
-        .mapToDouble(s -> between(s, most, most + 1, FINE))
-        .max()
-        .orElseThrow();
+    return most;
+  }
+
+  private double finely(Seating seating) {
+    double whole = upTo(seating);
+    return whole == 0 || whole == heaviest ? whole : between(seating, whole, whole + 1, FINE);
   }
 
   /**
@@ -156,33 +182,57 @@ final class CrewSearch {
    * meets everything.
    */
   double upTo(Seating seating) {
-    Double before = known.get(seating);
-    if (before == null) {
-      before = walked(seating);
-      known.put(seating, before);
-    }
-    return before;
+    return walked(seating, heaviest).carried();
   }
 
-  private double walked(Seating seating) {
+  /** Whether everybody in a seating may weigh so much, every mass below it included. */
+  private boolean carries(Seating seating, double mass) {
+    Walk before = walks.getOrDefault(seating, Walk.NOT_BEGUN);
+    if (before.carried() >= mass) {
+      return true;
+    }
+    if (before.fails() <= mass || before.isAtItsEnd()) {
+      return false;
+    }
+    if (seating.people() > 0 && !judge.meetsAll(seating, mass)) {
+      walks.put(seating, new Walk(before.carried(), before.stride(), mass));
+      return false;
+    }
+    return walked(seating, mass).carried() >= mass;
+  }
+
+  /** Walked up at least to a mass, or to where it fails before. */
+  private Walk walked(Seating seating, double mass) {
+    Walk now = walks.getOrDefault(seating, Walk.NOT_BEGUN);
+    if (!now.isBegun()) {
+      now = begun(seating, now.fails());
+    }
+    while (!now.isAtItsEnd() && now.carried() < Math.min(mass, heaviest)) {
+      now = oneStride(seating, now);
+    }
+    walks.put(seating, now);
+    return now;
+  }
+
+  private Walk begun(Seating seating, double fails) {
     if (seating.people() == 0) {
-      return judge.meetsAll(seating, 0) ? Double.POSITIVE_INFINITY : 0;
+      return new Walk(judge.meetsAll(seating, 0) ? Double.POSITIVE_INFINITY : 0, 0, fails);
     }
-    if (!judge.meetsAll(seating, lightest)) {
-      return 0;
+    return judge.meetsAll(seating, lightest)
+        ? new Walk(lightest, judge.stride(seating, lightest), fails)
+        : new Walk(0, 0, lightest);
+  }
+
+  private Walk oneStride(Seating seating, Walk from) {
+    double each = Math.floor(from.stride() / seating.people());
+    double length = Math.max(LEAST_STRIDE, Math.min(MOST_STRIDE, each));
+    double next = Math.min(Math.min(heaviest, from.fails()), from.carried() + length);
+    double stride = next < from.fails() ? judge.stride(seating, next) : -1;
+    if (stride >= 0) {
+      return new Walk(next, stride, from.fails());
     }
-    double at = lightest;
-    double stride = judge.stride(seating, at);
-    while (at < heaviest) {
-      double each = Math.floor(stride / seating.people());
-      double next = Math.min(heaviest, at + Math.max(LEAST_STRIDE, Math.min(MOST_STRIDE, each)));
-      stride = judge.stride(seating, next);
-      if (stride < 0) {
-        return between(seating, at, next, 1);
-      }
-      at = next;
-    }
-    return heaviest;
+    double carried = between(seating, from.carried(), next, 1);
+    return new Walk(carried, 0, carried + 1);
   }
 
   private double between(Seating seating, double meets, double fails, double step) {

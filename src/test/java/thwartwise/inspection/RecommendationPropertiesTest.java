@@ -64,7 +64,7 @@ class RecommendationPropertiesTest {
 
   private static Recommendation of(Boat boat) {
     return KNOWN.computeIfAbsent(
-        boat, b -> Inspection.of(b, BOOK, PlainHulls.TODAY).recommendation());
+        boat, b -> Inspection.withoutAdvice(b, BOOK, PlainHulls.TODAY).recommendation());
   }
 
   // By the second method the defaults were tried with: the pram one, the skiff two, the punt four
