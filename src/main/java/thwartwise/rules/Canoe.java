@@ -7,7 +7,12 @@ public final class Canoe {
   private Canoe() {}
 
   public static boolean is(HullForm form, RuleSet rules) {
-    return form.beam() < rules.value("canoe-beam")
-        && form.length() >= rules.value("canoe-length-over-beam") * form.beam();
+    return is(form.length(), form.beam(), rules);
+  }
+
+  /** The same by the greatest length and breadth, m. */
+  public static boolean is(double length, double beam, RuleSet rules) {
+    return beam < rules.value("canoe-beam")
+        && length >= rules.value("canoe-length-over-beam") * beam;
   }
 }

@@ -64,7 +64,8 @@ final class BoatScript {
             waters,
             measuredBy,
             measured.assumed());
-    Boat settled = kept.kept(replay, boat);
+    Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
+    Boat settled = kept.kept(replay, swamped);
     finish(replay);
     return settled;
   }

@@ -85,7 +85,8 @@ final class BorrowedScript {
   }
 
   private static final String LEAN =
-      "A short look at a borrowed boat: fresh and sheltered water, a shell that sinks as"
+      "A short look at a borrowed boat: fresh and sheltered water, people who sit in it when it is"
+          + " swamped, unless it is a canoe by its form, a shell that sinks as"
           + " aluminium does and is as thick as planks (judgement), the floor on the bottom, no deck"
           + " and nobody aboard are taken, not measured.";
 }

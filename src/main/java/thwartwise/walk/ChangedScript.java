@@ -12,6 +12,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
+import thwartwise.plausibility.PlausibleLimits;
 
 /**
  * What has changed on a boat that was measured before: one change after another, then whatever has
@@ -22,9 +23,11 @@ final class ChangedScript {
 
   private final LocalDate today;
   private final KnownBoats known;
+  private final SwampedQuestion swamped;
   private final KeptQuestions kept;
 
-  ChangedScript(LocalDate today, KnownBoats known, KeptQuestions kept) {
+  ChangedScript(LocalDate today, KnownBoats known, PlausibleLimits limits, KeptQuestions kept) {
+    this.swamped = new SwampedQuestion(limits);
     this.today = today;
     this.known = known;
     this.kept = kept;
@@ -40,7 +43,7 @@ final class ChangedScript {
       if (what == What.NOTHING) {
         break;
       }
-      boat = what.change.to(new At(replay, tape, today, key), boat);
+      boat = what.change.to(new At(replay, tape, today, swamped, key), boat);
     }
     boat = new GrownOld(replay, tape, today).asked(boat);
     boat = kept.kept(replay, boat);
@@ -56,7 +59,7 @@ final class ChangedScript {
   }
 
   /** Where a change is asked for. */
-  record At(Replay replay, Tape tape, LocalDate today, String key) {
+  record At(Replay replay, Tape tape, LocalDate today, SwampedQuestion swamped, String key) {
     Outline outline(Boat boat) {
       return new Outline(boat.hull().stations());
     }
@@ -89,6 +92,7 @@ final class ChangedScript {
     CHAMBER(ChangedScript::chamber),
     CUT(ChangedScript::cut),
     WEIGHED(ChangedScript::weighed),
+    SWAMPED(ChangedScript::swamped),
     PEOPLE(ChangedScript::people);
 
     private final Made change;
@@ -98,7 +102,7 @@ final class ChangedScript {
     }
   }
 
-  private static Entry<What> what(String key, Boat boat, int number) {
+  private Entry<What> what(String key, Boat boat, int number) {
     ChoiceReader<What> choices =
         ChoiceReader.of(What.NOTHING, "nothing", "no", "done")
             .or(What.KIT_ADDED, "added", "kit added");
@@ -113,10 +117,14 @@ final class ChangedScript {
             .or(What.CUT, "cut", "hole", "opening")
             .or(What.WEIGHED, "weight", "weighed", "painted")
             .or(What.PEOPLE, "people");
+    if (swamped.isAskedOf(boat.hull().stations())) {
+      choices = choices.or(What.SWAMPED, "swamped");
+    }
     return Words.choice(key, number == 1 ? "What has changed" : "What else has changed", choices)
         .how(
             "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new notch or",
-            "hole. weight: painted, mended or soaked, weighed again. people: who is aboard.")
+            "hole. weight: painted, mended or soaked, weighed again. people: who is aboard.",
+            "swamped: whether people sit in it then or hold on to it.")
         .why("Each change can cost a person or buy one; the two are shown side by side.")
         .orElse(What.NOTHING, "nothing");
   }
@@ -181,6 +189,10 @@ final class ChangedScript {
                     .why("Paint, mending and soaked wood weigh more than they look.")
                     .within(at.tape().hullMass()));
     return boat.withHullMass(mass);
+  }
+
+  private static Boat swamped(At at, Boat boat) {
+    return at.swamped().asked(at.replay(), at.key() + ".whenSwamped", boat);
   }
 
   private static Boat people(At at, Boat boat) {

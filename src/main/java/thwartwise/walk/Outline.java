@@ -34,6 +34,11 @@ record Outline(List<Station> stations) {
     return all(p -> Math.abs(p.y())).max().orElseThrow();
   }
 
+  /** Of both sides together. */
+  double beam() {
+    return all(Vector3::y).max().orElseThrow() - all(Vector3::y).min().orElseThrow();
+  }
+
   Box bounds() {
     return new Box(
         new Span(aft(), fore()), new Span(-halfBeam(), halfBeam()), new Span(lowest(), highest()));

@@ -17,7 +17,7 @@ final class WaysIn {
     KeptQuestions kept = new KeptQuestions(limits, today);
     this.own = new BoatScript(today, limits, kept)::boat;
     this.borrowed = new BorrowedScript(today, kept)::boat;
-    this.changed = new ChangedScript(today, known, kept)::boat;
+    this.changed = new ChangedScript(today, known, limits, kept)::boat;
     this.anyKnown = !known.boats().isEmpty();
   }
 

@@ -66,6 +66,7 @@ final class WalkSheet {
       bailer                   | 5
       person.1.any             | no
       waters.sheltered         | yes
+      whenSwamped              | sit in it
       """;
 
   /** What the walk asks, and what is typed there. */

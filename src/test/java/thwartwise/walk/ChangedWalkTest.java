@@ -16,6 +16,7 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
+import thwartwise.boat.WhenSwamped;
 
 /** Only what has changed on a boat that was measured before. */
 class ChangedWalkTest {
@@ -132,6 +133,15 @@ class ChangedWalkTest {
   private static LocalDate test(Boat boat, int chamber) {
     Chamber one = boat.chambers().get(chamber);
     return ((Filling.Air) one.filling()).test().orElseThrow().date();
+  }
+
+  @Test
+  void a_boat_that_is_held_on_to_from_now_on_says_so() {
+    assertThat(changed(Sheet.TODAY, "changed.1", "swamped").whenSwamped())
+        .contains(WhenSwamped.SIT_IN_IT);
+    Boat held =
+        changed(Sheet.TODAY, "changed.1", "swamped", "changed.1.whenSwamped", "hold on to it");
+    assertThat(held).isEqualTo(BEFORE.whenSwamped(WhenSwamped.HOLD_ON));
   }
 
   @Test

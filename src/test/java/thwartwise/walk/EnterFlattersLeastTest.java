@@ -45,6 +45,7 @@ class EnterFlattersLeastTest {
           Map.entry("place\\.\\d+\\.any", "no place more: tried below"),
           Map.entry("kit\\.\\d+\\.mass", "a quarter more than usual: tried below"),
           Map.entry("kit\\.\\d+\\.litres", "no lift: tried below"),
+          Map.entry("whenSwamped", "they sit in it, which asks more of it: tried below"),
           Map.entry("bailer", "none aboard: tried below"),
           Map.entry("person\\.\\d+\\.y", "only as loaded; the recommendation asks nobody"),
           Map.entry("kept\\..*", "not kept, so nothing is recommended"),
@@ -111,6 +112,7 @@ class EnterFlattersLeastTest {
         Arguments.of(buoyant, "hull.thickness", List.of("5 mm", "6 mm", "9 mm", "12 mm")),
         Arguments.of(drain(buoyant), "opening.1.closedBy", List.of("bung")),
         Arguments.of(buoyant, "bailer", List.of("5")),
+        Arguments.of(buoyant, "whenSwamped", List.of("sit in it", "hold on to it")),
         Arguments.of(
             buoyant
                 .with("chamber.2.x.to", "0.5")

@@ -172,6 +172,7 @@ record Sheet(Map<String, String> typed) {
       person.2.mass           | 78.01788764 | 12 st 4
       person.2.place          | midships thwart
       person.2.y              | -0.1524    | -6
+      whenSwamped             | sit in it
       """;
 
   private static final String SMALL =

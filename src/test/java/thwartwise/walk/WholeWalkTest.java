@@ -22,6 +22,7 @@ import thwartwise.boat.SealTest;
 import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
+import thwartwise.boat.WhenSwamped;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -97,24 +98,26 @@ class WholeWalkTest {
 
   private static Boat measured() {
     return new Boat(
-        "Gravy Boat",
-        Water.SALT,
-        hull(),
-        List.of(new Opening("motor notch", Vector3.of(0, -0.1016, 0.381), 0.3048, true), drain()),
-        chambers(),
-        List.of(
-            new Place("midships thwart", 1.7018, 0.2794, 0.4572, 2),
-            new Place("stern seat", 0.4572, 0.2667, 0.4064, 1)),
-        kit(),
-        List.of(
-            new Person("helm", 80.73944186, "stern seat", 0),
-            new Person("bow", 78.01788764, "midships thwart", -0.1524)),
-        new Propulsion.Outboard(500),
-        List.of(),
-        Optional.of(0.0075),
-        Waters.NOT_STATED,
-        Optional.of("the builder"),
-        List.of());
+            "Gravy Boat",
+            Water.SALT,
+            hull(),
+            List.of(
+                new Opening("motor notch", Vector3.of(0, -0.1016, 0.381), 0.3048, true), drain()),
+            chambers(),
+            List.of(
+                new Place("midships thwart", 1.7018, 0.2794, 0.4572, 2),
+                new Place("stern seat", 0.4572, 0.2667, 0.4064, 1)),
+            kit(),
+            List.of(
+                new Person("helm", 80.73944186, "stern seat", 0),
+                new Person("bow", 78.01788764, "midships thwart", -0.1524)),
+            new Propulsion.Outboard(500),
+            List.of(),
+            Optional.of(0.0075),
+            Waters.NOT_STATED,
+            Optional.of("the builder"),
+            List.of())
+        .whenSwamped(WhenSwamped.SIT_IN_IT);
   }
 
   private static Opening drain() {
