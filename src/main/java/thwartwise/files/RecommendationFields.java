@@ -28,7 +28,8 @@ final class RecommendationFields {
             .toList(),
         ReportFields.flag(fields, "withheld"),
         ReportFields.texts(fields.value("reasons", ReportFields.REMEDY)),
-        margins(fields));
+        margins(fields),
+        fields.has("heldOnTo") && ReportFields.flag(fields, "heldOnTo"));
   }
 
   /** Records older than the margins have none. */

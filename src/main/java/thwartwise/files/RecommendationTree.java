@@ -30,6 +30,9 @@ final class RecommendationTree {
     node.put("withheld", recommendation.withheld()).put("caution", CAUTION);
     node.set("reasons", ReportTree.texts(recommendation.reasons()));
     node.set("margins", ReportTree.list(recommendation.margins(), RecommendationTree::margin));
+    if (recommendation.heldOnTo()) {
+      node.put("heldOnTo", true);
+    }
     return node;
   }
 

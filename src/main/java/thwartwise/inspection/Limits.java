@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import thwartwise.boat.Craft;
+import thwartwise.checks.SwampedCrew;
 import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.RuleSet;
@@ -85,7 +86,8 @@ final class Limits {
         withheld ? List.of() : crewLimits(),
         withheld,
         reasons(people, crew, outside),
-        withheld ? List.of() : margins(crew));
+        withheld ? List.of() : margins(crew),
+        SwampedCrew.holdsOn(craft, rules));
   }
 
   /** The figures of the recommendation alone, which cost a part of the work. */

@@ -21,6 +21,8 @@ import java.util.stream.Stream;
  * @param reasons why it is withheld or lower than hoped, in words
  * @param margins of the recommended crew, the worst in any seating it is allowed, nearest to its
  *     limit first
+ * @param heldOnTo whether its crew holds on to the swamped boat from the water and does not sit in
+ *     it
  */
 public record Recommendation(
     int people,
@@ -37,7 +39,8 @@ public record Recommendation(
     List<CrewLimit> crewLimits,
     boolean withheld,
     List<String> reasons,
-    List<Margin> margins) {
+    List<Margin> margins,
+    boolean heldOnTo) {
 
   public Recommendation {
     margins = List.copyOf(margins);
@@ -78,7 +81,44 @@ public record Recommendation(
         crewLimits.stream().flatMap(limit -> limit.notAbove(other.crewLimits)).toList(),
         false,
         reasons,
-        margins);
+        margins,
+        heldOnTo);
+  }
+
+  /** One of a boat that is sat in when it is swamped. */
+  public Recommendation(
+      int people,
+      double crew,
+      double load,
+      double extra,
+      double adult,
+      int staysUpWith,
+      int holdsUpWhenSwamped,
+      int ifClaimedChambersProve,
+      String governedBy,
+      List<String> nextPersonBreaks,
+      List<List<String>> excludedSeatings,
+      List<CrewLimit> crewLimits,
+      boolean withheld,
+      List<String> reasons,
+      List<Margin> margins) {
+    this(
+        people,
+        crew,
+        load,
+        extra,
+        adult,
+        staysUpWith,
+        holdsUpWhenSwamped,
+        ifClaimedChambersProve,
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        crewLimits,
+        withheld,
+        reasons,
+        margins,
+        false);
   }
 
   /** One that was kept before margins were. */

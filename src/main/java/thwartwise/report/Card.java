@@ -28,7 +28,7 @@ final class Card {
       page.point("Put right what the page of this record names, and inspect again");
     } else {
       page.gap().paragraph("If it fills or turns over:");
-      page.point(SwampedWords.of(report.atLimit().swamped()));
+      page.point(SwampedWords.of(report.atLimit().swamped(), report.recommendation().heldOnTo()));
       waters(page, report.waters());
     }
     page.gap().paragraph(Deferral.LAST_WORD, Deferral.NO_PLATE, "Never rely on this card alone");

@@ -95,7 +95,8 @@ public final class ComparePage {
     page.point(amount("Of that besides people and the kit listed", before.extra(), after.extra()));
     page.point(count("It stays up with", before.staysUpWith(), after.staysUpWith()));
     page.point(
-        count("When swamped it holds up", before.holdsUpWhenSwamped(), after.holdsUpWhenSwamped()));
+        count("When swamped it holds up", before.holdsUpWhenSwamped(), after.holdsUpWhenSwamped()),
+        after.heldOnTo() ? "They hold on to it in the water; nobody can sit in it" : "");
     page.point(governed(before.governedBy(), after.governedBy()));
   }
 

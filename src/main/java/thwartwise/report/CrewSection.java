@@ -22,6 +22,7 @@ final class CrewSection {
     }
     if (crew.wasSearched()) {
       page.gap().paragraph(staysUp(crew));
+      HeldOnWords.of(inspection.report()).forEach(page::paragraph);
       next(page, crew);
     }
   }
@@ -99,7 +100,9 @@ final class CrewSection {
   private static String[] staysUp(Recommendation crew) {
     return new String[] {
       "It stays up with " + Shown.adults(crew.staysUpWith()),
-      "When swamped it holds up " + Shown.adults(crew.holdsUpWhenSwamped()),
+      "When swamped it holds up "
+          + Shown.adults(crew.holdsUpWhenSwamped())
+          + (crew.heldOnTo() ? ", in the water with their hands on it" : ""),
       "If the chambers that are only claimed to be tight prove to be, the answer is "
           + Shown.adults(crew.ifClaimedChambersProve())
     };

@@ -30,6 +30,7 @@ final class GlanceSection {
       return;
     }
     figures(page, report.recommendation());
+    HeldOnWords.of(report).forEach(page::paragraph);
     page.gap();
     SeatingWords.lines(page, inspection.boat().places(), report.recommendation());
     page.gap();

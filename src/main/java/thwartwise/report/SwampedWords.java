@@ -11,8 +11,13 @@ final class SwampedWords {
 
   private SwampedWords() {}
 
-  static String[] of(SwampedFigures swamped) {
-    return new String[] {STAY, lies(swamped)};
+  static String[] of(SwampedFigures swamped, boolean heldOnTo) {
+    return new String[] {
+      STAY,
+      swamped.floats() && heldOnTo
+          ? "Full of water it is held on to from the water: nobody gets in, keep it between you"
+          : lies(swamped)
+    };
   }
 
   private static String lies(SwampedFigures swamped) {

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.checks.StiffOffTheMiddle;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.AfloatFigures;
@@ -37,6 +39,42 @@ public final class SampleRecords {
 
   public static Report report() {
     return report(recommendation(), findings());
+  }
+
+  /** Of a boat that is held on to when it is swamped, and that a stiff person tips. */
+  public static Report heldOnTo() {
+    Recommendation sat = recommendation();
+    Recommendation held =
+        new Recommendation(
+            sat.people(),
+            sat.crew(),
+            sat.load(),
+            sat.extra(),
+            sat.adult(),
+            sat.staysUpWith(),
+            sat.holdsUpWhenSwamped(),
+            sat.ifClaimedChambersProve(),
+            sat.governedBy(),
+            sat.nextPersonBreaks(),
+            sat.excludedSeatings(),
+            sat.crewLimits(),
+            sat.withheld(),
+            sat.reasons(),
+            sat.margins(),
+            true);
+    Finding tips =
+        new Finding(
+            StiffOffTheMiddle.SUBJECT + ", heel",
+            Role.FORBIDS_AN_ACT,
+            Outcome.FALLS_SHORT,
+            OptionalDouble.of(Math.toRadians(40)),
+            Math.toRadians(24.16),
+            false,
+            Unit.DEGREE,
+            "our own rule (judgement)",
+            "one person of 95 kg; stiff",
+            "");
+    return report(held, Stream.concat(findings().stream(), Stream.of(tips)).toList());
   }
 
   public static Report report(Recommendation recommendation, List<Finding> findings) {

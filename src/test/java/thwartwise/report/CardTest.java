@@ -50,6 +50,38 @@ class CardTest {
   }
 
   @Test
+  void the_card_of_a_boat_that_is_held_on_to_says_that_nobody_sits_in_it() {
+    String card = SampleBoat.resource("report/soup-ladle-card.txt");
+    String load = "140 kg    load in all: people, kit and everything that is not built in\n";
+    String sit =
+        """
+          for help at once. Full of water it was worked out to float upright: sit down
+          low in it, in the middle, keep still and bail.
+        """;
+    assertThat(card).contains(load, sit);
+    assertThat(CardPage.text(SampleBoat.record(SampleRecords.heldOnTo()), NUMBER))
+        .isEqualTo(
+            card.replace(
+                    load,
+                    load
+                        + """
+                        Nobody can sit in it when it is swamped: it is held on to from the water.
+                        Somebody who sits stiff, asleep or frightened, a hand's breadth off the middle
+                        can tip it.
+                        """)
+                .replace(
+                    sit,
+                    """
+                      for help at once. Full of water it is held on to from the water: nobody gets
+                      in, keep it between you.
+                    """)
+                .replace(
+                    "Not in this boat: standing and hard against one side.",
+                    "Not in this boat: standing, hard against one side and sitting stiff a little\n"
+                        + "  off the middle."));
+  }
+
+  @Test
   void the_card_has_one_text_in_all_its_forms() {
     String text = squeezed(CardPage.text(soup, NUMBER)).replaceAll("={3,}|[*]", "");
     assertThat(squeezed(ParsedPage.of(CardPage.html(soup, NUMBER)).text())).isEqualTo(text);
@@ -174,16 +206,17 @@ class CardTest {
   @ValueSource(strings = {"upside down", "on its side", "bow up", "stern up"})
   void a_boat_that_turns_over_when_full_is_not_to_be_sat_in(String word) {
     PoseFigures pose = new PoseFigures(word, OptionalDouble.empty(), 3, 0, true);
-    assertThat(SwampedWords.of(new SwampedFigures(true, Optional.of(pose), List.of(pose), 20)))
+    assertThat(
+            SwampedWords.of(new SwampedFigures(true, Optional.of(pose), List.of(pose), 20), false))
         .contains(
             "Full of water it rolls over or stands on end: get clear and hold on from outside");
   }
 
   @Test
   void a_boat_that_sinks_or_was_not_found_afloat_is_not_to_be_sat_in_either() {
-    assertThat(SwampedWords.of(new SwampedFigures(false, Optional.empty(), List.of(), -9)))
+    assertThat(SwampedWords.of(new SwampedFigures(false, Optional.empty(), List.of(), -9), false))
         .contains("Full of water it sinks and holds nobody up: hold on to whatever floats");
-    assertThat(SwampedWords.of(new SwampedFigures(true, Optional.empty(), List.of(), 9)))
+    assertThat(SwampedWords.of(new SwampedFigures(true, Optional.empty(), List.of(), 9), false))
         .contains("How it lies full of water was not found: hold on to it from outside");
   }
 }

@@ -49,6 +49,21 @@ class TextPageTest {
   }
 
   @Test
+  void a_boat_that_is_held_on_to_says_so_beside_how_many_it_holds_up() {
+    assertThat(page(SampleRecords.heldOnTo()))
+        .contains(
+            """
+            It stays up with two adults. When swamped it holds up one adult, in the water
+            with their hands on it. If the chambers that are only claimed to be tight prove
+            to be, the answer is two adults.
+            Nobody can sit in it when it is swamped: it is held on to from the water.
+            Somebody who sits stiff, asleep or frightened, a hand's breadth off the middle
+            can tip it.
+            """);
+    assertThat(page(SampleRecords.report())).doesNotContain("hands on it", "Nobody can sit in it");
+  }
+
+  @Test
   void people_ask_may_it_then_how_much_then_where_then_what_not() {
     assertThat(page(SampleRecords.report()))
         .containsSubsequence(

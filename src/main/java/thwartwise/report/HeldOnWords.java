@@ -1,0 +1,34 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.StiffOffTheMiddle;
+import thwartwise.inspection.Report;
+
+/** What a boat that is held on to when it is swamped asks of its crew; nothing of other boats. */
+final class HeldOnWords {
+  private HeldOnWords() {}
+
+  static List<String> of(Report report) {
+    List<String> words = new ArrayList<>();
+    if (report.recommendation().heldOnTo()) {
+      words.add("Nobody can sit in it when it is swamped: it is held on to from the water");
+    }
+    if (report.findings().stream().anyMatch(HeldOnWords::tips)) {
+      words.add(
+          "Somebody who sits stiff, asleep or frightened, a hand's breadth off the middle can tip"
+              + " it");
+    }
+    return words;
+  }
+
+  /** Of a boat that is no canoe it limits the crew instead. */
+  private static boolean tips(Finding finding) {
+    return finding.role() == Role.FORBIDS_AN_ACT
+        && finding.subject().equals(StiffOffTheMiddle.SUBJECT)
+        && finding.outcome() != Outcome.MEETS;
+  }
+}
