@@ -2,7 +2,9 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
@@ -38,6 +40,9 @@ public final class Trial {
   private final boolean hurried;
   private Swamping swamping;
   private Equilibria rest;
+
+  /** Once loose kit is gone, by the chambers lost; the same wherever it was. */
+  private Map<Collection<Space>, Equilibria> withoutKit = new HashMap<>();
 
   private Trial(Craft craft, Disturbance done, Allowance allowance, boolean hurried) {
     this.craft = craft;
@@ -94,7 +99,12 @@ public final class Trial {
     }
     String how = next.how() + ", loose kit slid to that side";
     Trial slid = after(next.called(how).withKitAt(side));
-    return isSymmetric() ? List.of(slid) : List.of(slid, after(next));
+    if (isSymmetric()) {
+      return List.of(slid);
+    }
+    Trial listed = after(next);
+    listed.withoutKit = slid.withoutKit;
+    return List.of(slid, listed);
   }
 
   /** This trial, told as another one with something done to it. */
@@ -229,7 +239,8 @@ public final class Trial {
     if (craft.looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
-    Equilibria gone = found(withoutLooseKit().swamped(lost), Trial::isOver);
+    Equilibria gone =
+        withoutKit.computeIfAbsent(lost, l -> found(withoutLooseKit().swamped(l), Trial::isOver));
     return Equilibria.of(List.of(kept, gone));
   }
 

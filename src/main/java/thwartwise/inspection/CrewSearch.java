@@ -3,6 +3,7 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import thwartwise.boat.Place;
@@ -235,17 +236,19 @@ final class CrewSearch {
     return new Walk(carried, 0, carried + 1);
   }
 
+  /**
+   * The last mass that all mixtures meet everything at. What is met at both ends of a stride is met
+   * between them, so the mixture that fails is asked there first, and the others only at what it
+   * carries.
+   */
   private double between(Seating seating, double meets, double fails, double step) {
-    int low = 0;
-    int high = (int) Math.round((fails - meets) / step);
-    while (high - low > 1) {
-      int middle = (low + high) / 2;
-      if (judge.meetsAll(seating, meets + middle * step)) {
-        low = middle;
-      } else {
-        high = middle;
-      }
+    double end = fails;
+    OptionalInt stop = judge.firstNotMet(seating, end, 0);
+    while (stop.isPresent() && end > meets) {
+      int mixture = stop.getAsInt();
+      end = Bisection.last(meets, end, step, each -> judge.meets(seating, each, mixture));
+      stop = end > meets ? judge.firstNotMet(seating, end, mixture) : OptionalInt.empty();
     }
-    return Math.round((meets + low * step) * 10) / 10.0;
+    return end;
   }
 }

@@ -177,6 +177,26 @@ final class Judge {
     return least;
   }
 
+  /**
+   * The first mixture of people up to a mass that does not meet everything.
+   *
+   * @param soonest asked before the others
+   */
+  OptionalInt firstNotMet(Seating seating, double heaviest, int soonest) {
+    List<Trial> trials = trials(seating, heaviest);
+    return meets(trials.get(soonest))
+        ? IntStream.range(0, trials.size())
+            .parallel()
+            .filter(i -> i != soonest && !meets(trials.get(i)))
+            .findFirst()
+        : OptionalInt.of(soonest);
+  }
+
+  /** Whether one mixture meets everything. */
+  boolean meets(Seating seating, double heaviest, int mixture) {
+    return meets(trials(seating, heaviest).get(mixture));
+  }
+
   Trial trial(Seating seating, List<Double> masses) {
     return Trial.of(craft, seating.bodies(craft, masses), "");
   }
