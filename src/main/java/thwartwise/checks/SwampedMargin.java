@@ -1,7 +1,9 @@
 package thwartwise.checks;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
 import thwartwise.rules.Limit;
@@ -13,6 +15,8 @@ import thwartwise.rules.RuleSet;
  * of 33 CFR 183.230; and everyone a little to one side, upright.
  */
 public record SwampedMargin(RuleSet rules) implements Check {
+  private static final String OFF_THE_MIDDLE = "swamped, everyone a little off the middle";
+
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
@@ -34,31 +38,70 @@ public record SwampedMargin(RuleSet rules) implements Check {
     if (trial.people().isEmpty()) {
       return List.of();
     }
+    double off = rules.value("off-middle");
     List<Trial> half =
         Moves.partly(
             trial,
             rules.value("swamped-side-share"),
             rules.value("offset-share"),
             "half of everyone's weight three fifths of the way");
-    List<Trial> off = Moves.offTheMiddle(trial, rules.value("off-middle"), "everyone");
+    Reading side =
+        reading("swamped, half the crew's weight to one side", "swamped-side-heel", half);
+    boolean answered =
+        trial.isHurried()
+            && side.met()
+            && half.stream().allMatch(way -> isFartherThan(off, trial, way));
     return List.of(
-        reading("swamped, half the crew's weight to one side", "swamped-side-heel", half),
-        reading("swamped, everyone a little off the middle", "swamped-off-middle-heel", off));
+        side,
+        answered
+            ? side.called(OFF_THE_MIDDLE)
+            : reading(
+                OFF_THE_MIDDLE,
+                "swamped-off-middle-heel",
+                Moves.offTheMiddle(trial, off, "everyone")));
+  }
+
+  /**
+   * Whether everyone was moved farther than they are a little off the middle. A boat that comes to
+   * rest within the lesser heel after the longer move does after the shorter one.
+   */
+  private static boolean isFartherThan(double off, Trial before, Trial after) {
+    return IntStream.range(0, before.people().size())
+        .allMatch(i -> Math.abs(after.people().get(i).y() - before.people().get(i).y()) >= off);
   }
 
   private Reading reading(String check, String limit, List<Trial> ways) {
     Limit most = rules.limit(limit);
-    Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
+    double greatest = Math.toRadians(most.value());
+    Equilibria poses = rest(ways, greatest);
     OptionalDouble value = Steady.greatest(poses, Pose::tilt);
     return new Reading(
         check,
         value,
         poses.assessed(),
-        Math.toRadians(most.value()),
+        greatest,
         false,
         Unit.DEGREE,
         most.cited(),
         ways.get(0).condition(),
         Steady.words(poses));
+  }
+
+  /** A hurried trial is asked no further once it has gone over. */
+  private static Equilibria rest(List<Trial> ways, double greatest) {
+    boolean listedToo = ways.stream().anyMatch(way -> !way.hasSlidKit());
+    List<Equilibria> found = new ArrayList<>();
+    for (Trial way : ways) {
+      // With loose kit gone it is the same boat, wherever the kit had slid to.
+      Equilibria rest =
+          listedToo && way.hasSlidKit()
+              ? way.swampedRestWithKit(List.of())
+              : way.swampedRest(List.of());
+      found.add(rest);
+      if (way.isHurried() && !(Steady.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {
+        break;
+      }
+    }
+    return Equilibria.of(found);
   }
 }
