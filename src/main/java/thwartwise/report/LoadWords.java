@@ -27,7 +27,7 @@ final class LoadWords {
             : "No kit is listed, so all of it is left for people and what they bring");
     page.gap();
     page.load(new LoadBar(crew.load(), kit, people));
-    page.paragraph(used(crew.load(), kit, people));
+    page.paragraph(used(crew, kit, people));
     page.gap();
     page.paragraph(
         "Weigh yourselves: never more than " + kg(Shown.down(crew.load(), 0)) + " in all",
@@ -42,8 +42,9 @@ final class LoadWords {
     return Shown.with(figure, "kg");
   }
 
-  private static String[] used(double limit, double kit, double people) {
-    double over = kit + people - limit;
+  // What is left is left for people: of other things only so much was tried besides them.
+  private static String[] used(Recommendation crew, double kit, double people) {
+    double over = kit + people - crew.load();
     String sum =
         "Today: kit "
             + kg(Shown.up(kit, 1))
@@ -55,7 +56,10 @@ final class LoadWords {
       sum,
       over > 0
           ? "That is " + kg(Shown.up(over, 1)) + " too much"
-          : "That leaves " + kg(Shown.down(-over, 1))
+          : "That leaves "
+              + kg(Shown.down(-over, 1))
+              + " for people; of other things no more than "
+              + kg(Shown.down(Math.min(-over, crew.extra()), 0))
     };
   }
 }

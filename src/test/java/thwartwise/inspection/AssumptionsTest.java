@@ -23,7 +23,7 @@ class AssumptionsTest {
             "A person who sits still or moves slowly keeps the trunk upright, so the weight acts"
                 + " where it is carried (a weight that hangs acts at its point of suspension, READ in"
                 + " textbooks of stability; 33 CFR 183.41 puts its weights at seat height, READ): at"
-                + " the seat, and on the floor kneeling.",
+                + " the seat, and 0.15 m above the floor kneeling (judgement).",
             "Stiff, asleep, frightened or moving suddenly, a person leans with the boat: the weight"
                 + " acts at the centre of gravity, 0.30 m above the seat, 1.00 m above the floor"
                 + " standing (IMO Res. A.749(18) 3.5.2.7, READ), never under 0.45 m above the floor,"

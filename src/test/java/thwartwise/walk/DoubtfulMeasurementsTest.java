@@ -45,13 +45,13 @@ class DoubtfulMeasurementsTest {
 
   @Test
   void the_full_breadth_is_doubted_where_the_stations_aft_lead_to_half_of_it() {
-    Reply.Refused asked = refused(skiff(), "hull.station.4.point.3.y", "1.08");
+    Reply.Refused asked = refused(skiff(), "hull.station.4.point.3.y", "1.07");
     assertThat(asked.reason())
         .isEqualTo(
-            "1.08 m is far beyond what the stations aft lead to (0.71 m). Was the full breadth"
-                + " taped? Did you mean 0.54 m?");
-    assertThat(asked.meant()).hasValue("0.54 m");
-    assertThat(asked.insisted()).hasValue("1.08 indeed");
+            "1.07 m is far beyond what the stations aft lead to (0.71 m). Was the full breadth"
+                + " taped? Did you mean 0.535 m?");
+    assertThat(asked.meant()).hasValue("0.535 m");
+    assertThat(asked.insisted()).hasValue("1.07 indeed");
   }
 
   @Test
@@ -70,7 +70,7 @@ class DoubtfulMeasurementsTest {
     Reply.Refused asked = refused(skiff(), "hull.station.1.point.3.y", "1.2");
     assertThat(asked.reason())
         .isEqualTo(
-            "1.20 m would make a boat too broad for its length (1.17 m). Was the full breadth"
+            "1.20 m would make a boat too broad for its length (1.074 m). Was the full breadth"
                 + " taped? Did you mean 0.60 m?");
   }
 
