@@ -15,7 +15,7 @@ final class PackagedJar {
   /** What a one-shot printed and how it ended. */
   record Outcome(int code, String out, String err) {}
 
-  static final long GENEROUS_SECONDS = 180;
+  static final long GENEROUS_SECONDS = 600;
 
   /**
    * Classes as the machine keeps them once loaded, so that a hundred starts take half their time;
