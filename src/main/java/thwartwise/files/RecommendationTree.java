@@ -48,9 +48,14 @@ final class RecommendationTree {
   private static ObjectNode crewLimit(Recommendation.CrewLimit crew) {
     ObjectNode node = JsonText.object().put("people", crew.people());
     Figures.put(node, "eachUpToKg", crew.eachUpTo());
-    Figures.put(node, "extraKg", crew.extra());
+    // Records kept before there were such figures are written again as they were.
+    if (!Double.isNaN(crew.extra())) {
+      Figures.put(node, "extraKg", crew.extra());
+    }
     node.set("excludedSeatings", ReportTree.list(crew.excludedSeatings(), ReportTree::texts));
-    node.set("lighter", ReportTree.list(crew.lighter(), RecommendationTree::lighter));
+    if (!crew.lighter().isEmpty()) {
+      node.set("lighter", ReportTree.list(crew.lighter(), RecommendationTree::lighter));
+    }
     return node;
   }
 
