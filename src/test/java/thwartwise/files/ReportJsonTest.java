@@ -110,8 +110,7 @@ class ReportJsonTest {
     assertThat(json.at("/recommendation/excludedSeatings").toString())
         .isEqualTo("[[\"stern seat\"]]");
     assertThat(json.at("/recommendation/crewLimits/0").toString())
-        .isEqualTo(
-            "{\"people\":1,\"eachUpToKg\":110.9,\"extraKg\":null,\"excludedSeatings\":[[\"stern seat\"]],\"lighter\":[]}");
+        .isEqualTo("{\"people\":1,\"eachUpToKg\":110.9,\"excludedSeatings\":[[\"stern seat\"]]}");
   }
 
   @Test
