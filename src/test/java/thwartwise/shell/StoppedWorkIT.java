@@ -25,7 +25,7 @@ class StoppedWorkIT {
     {"Kit, name", "second battery"},
     {", mass", "22"},
     {"forward of the aft end", "0.7"},
-    {"port of the middle", ""},
+    {"port of the middle", "0"},
     {"height of its middle", "0.15"},
     {"its own volume", ""},
     {"is it fastened", "yes"},
