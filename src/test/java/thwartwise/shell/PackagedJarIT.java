@@ -333,7 +333,7 @@ class PackagedJarIT {
         {"Kit, name", "second battery"},
         {", mass", metric ? "22.6796185" : "50"},
         {"forward of the aft end", metric ? "0.7112" : "2' 4"},
-        {"port of the middle", ""},
+        {"port of the middle", "0"},
         {"height of its middle", metric ? "0.1524" : "6"},
         {"its own volume", ""},
         {"is it fastened", "yes"},
