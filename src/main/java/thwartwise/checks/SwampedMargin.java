@@ -89,14 +89,9 @@ public record SwampedMargin(RuleSet rules) implements Check {
 
   /** A hurried trial is asked no further once it has gone over. */
   private static Equilibria rest(List<Trial> ways, double greatest) {
-    boolean listedToo = ways.stream().anyMatch(way -> !way.hasSlidKit());
     List<Equilibria> found = new ArrayList<>();
     for (Trial way : ways) {
-      // With loose kit gone it is the same boat, wherever the kit had slid to.
-      Equilibria rest =
-          listedToo && way.hasSlidKit()
-              ? way.swampedRestWithKit(List.of())
-              : way.swampedRest(List.of());
+      Equilibria rest = way.swampedRest(List.of());
       found.add(rest);
       if (way.isHurried() && !(Steady.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {
         break;

@@ -235,23 +235,13 @@ public final class Trial {
    * because either may be the worse.
    */
   public Equilibria swampedRest(Collection<Space> lost) {
-    Equilibria kept = swampedRestWithKit(lost);
+    Equilibria kept = found(swamped(lost), Trial::isOver);
     if (craft.looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
     Equilibria gone =
         withoutKit.computeIfAbsent(lost, l -> found(withoutLooseKit().swamped(l), Trial::isOver));
     return Equilibria.of(List.of(kept, gone));
-  }
-
-  /** The same with loose kit still in it alone. */
-  Equilibria swampedRestWithKit(Collection<Space> lost) {
-    return found(swamped(lost), Trial::isOver);
-  }
-
-  /** Whether loose kit lies to one side of where it is listed. */
-  boolean hasSlidKit() {
-    return done.kitSide() != 0;
   }
 
   boolean isHurried() {
