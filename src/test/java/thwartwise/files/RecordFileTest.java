@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.WhenSwamped;
 import thwartwise.record.ChainLink;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
@@ -37,6 +38,16 @@ class RecordFileTest {
     assertThat(read.programVersion()).isEqualTo("0.1.0");
     assertThat(read.boat()).isEqualTo(boat);
     assertThat(RecordFile.write(read)).isEqualTo(json);
+  }
+
+  @Test
+  void a_boat_that_is_held_on_to_is_kept_with_what_follows_from_it() {
+    Boat held = boat.whenSwamped(WhenSwamped.HOLD_ON);
+    String kept = RecordFile.write(SampleRecords.of(held, SampleRecords.heldOnTo()));
+    InspectionRecord read = RecordFile.parse(kept, "record.json");
+    assertThat(read.boat()).isEqualTo(held);
+    assertThat(read.report().recommendation().heldOnTo()).isTrue();
+    assertThat(RecordFile.write(read)).isEqualTo(kept);
   }
 
   @Test

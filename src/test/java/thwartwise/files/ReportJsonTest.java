@@ -200,6 +200,17 @@ class ReportJsonTest {
     assertSame(SampleRecords.report(SampleRecords.nothing(List.of(), "no mass"), List.of()));
   }
 
+  /** Told only of a boat that is held on to; a record from before it was asked is of one sat in. */
+  @Test
+  void a_boat_that_is_held_on_to_reads_back_as_one() {
+    Report held = SampleRecords.heldOnTo();
+    assertSame(held);
+    JsonNode told = JsonText.parse(ReportJson.write(held), Spot.whole("")).at("/recommendation");
+    assertThat(told.at("/heldOnTo").booleanValue()).isTrue();
+    assertThat(json.at("/recommendation").has("heldOnTo")).isFalse();
+    assertThat(ReportJson.parse(json.toString(), "older").recommendation().heldOnTo()).isFalse();
+  }
+
   @Test
   void litres_of_a_finding_are_litres_in_the_file_and_cubic_metres_inside() {
     Finding litres =
