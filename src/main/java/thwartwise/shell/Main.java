@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
-import org.springframework.shell.core.command.CommandRegistry;
 
 /**
  * Where the program starts: with words it runs one command and ends, without any it opens the
@@ -33,19 +32,14 @@ public final class Main {
   }
 
   private static int openShell() {
-    try (var context = ShellBeans.commands()) {
-      ShellBeans.prompt(context).run(new String[0]);
-    }
+    Commands.ofThisJar().prompt().run(new String[0]);
     return Exit.NOTHING_HOLDS_BACK.code();
   }
 
   private static int runOnce(List<String> words) {
     PrintWriter out = StandardStreams.out();
-    try (var context = ShellBeans.commands();
-        var answers = new LateAnswers(out)) {
-      var parser = context.getBean(WordsParser.class);
-      var registry = context.getBean(CommandRegistry.class);
-      return new CommandRunner(parser, registry, out, StandardStreams.err(), answers).run(words);
+    try (var answers = new LateAnswers(out)) {
+      return Commands.ofThisJar().runner(out, StandardStreams.err(), answers).run(words);
     }
   }
 

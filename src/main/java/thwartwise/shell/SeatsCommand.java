@@ -18,7 +18,6 @@ import thwartwise.inspection.Planned;
 import thwartwise.measure.Reading;
 import thwartwise.report.SeatsPage;
 import thwartwise.rules.RuleBook;
-import thwartwise.rules.RuleSet;
 import thwartwise.walk.PeopleText;
 
 /** Says who of some people may go in a boat, and where each of them sits. */
@@ -27,7 +26,6 @@ final class SeatsCommand implements ShellCommand {
       new OptionWord("people", "LIST", "who wants to come: \"Iris 62 kg, boy 12, adult\"", true);
 
   private final Inspector inspector;
-  private final RuleSet rules = RuleSetFile.cautiousDefault();
 
   SeatsCommand(Inspector inspector) {
     this.inspector = inspector;
@@ -78,7 +76,8 @@ final class SeatsCommand implements ShellCommand {
   }
 
   private List<Member> members(String typed) {
-    Reading<List<Member>> read = new PeopleText(Planned.of(rules)).read(typed);
+    Planned planned = Planned.of(RuleSetFile.cautiousDefault());
+    Reading<List<Member>> read = new PeopleText(planned).read(typed);
     if (read instanceof Reading.Understood<List<Member>> understood) {
       return understood.value();
     }

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Queue;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
-import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.inspection.Inspection;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
@@ -38,12 +37,10 @@ final class TestShell {
   private Runnable beforeAnswer = () -> {};
 
   private TestShell(Inspector.Run inspection, Inspector.Papers papers) {
-    var context = ShellBeans.commands(() -> inspector(inspection, papers));
-    var parser = context.getBean(WordsParser.class);
-    var registry = context.getBean(CommandRegistry.class);
-    var results = new PrintWriter(out);
-    this.runner = new CommandRunner(parser, registry, results, new PrintWriter(err), lines());
-    this.atPrompt = new CommandRunner(parser, registry, results, results, lines());
+    Commands commands = Commands.of(inspector(inspection, papers));
+    PrintWriter results = new PrintWriter(out);
+    this.runner = commands.runner(results, new PrintWriter(err), lines());
+    this.atPrompt = commands.runner(results, results, lines());
   }
 
   private static Inspector inspector(Inspector.Run inspection, Inspector.Papers papers) {

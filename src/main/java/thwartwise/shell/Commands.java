@@ -1,0 +1,68 @@
+package thwartwise.shell;
+
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import org.jline.terminal.Terminal;
+import org.springframework.shell.core.InputReader;
+import org.springframework.shell.core.command.CommandRegistry;
+import thwartwise.inspection.Inspection;
+import thwartwise.report.RecordPapers;
+
+/**
+ * The commands in the order help lists them. The shell library's registry and executor run them; no
+ * application context is built around them, since it would cost more than all of a command that
+ * does little. A command reads nothing until it is run, for the same reason.
+ */
+final class Commands {
+  private final List<ShellCommand> all;
+
+  private Commands(List<ShellCommand> all) {
+    this.all = all;
+  }
+
+  static Commands ofThisJar() {
+    return of(
+        new Inspector(
+            Inspection::of,
+            RecordPapers::of,
+            Clock.systemDefaultZone(),
+            ProgramVersion.ofThisJar()));
+  }
+
+  static Commands of(Inspector inspector) {
+    WalkCommand walk = new WalkCommand(inspector);
+    List<ShellCommand> all = new ArrayList<>();
+    all.add(walk);
+    all.add(new RefitCommand(walk));
+    all.add(new InspectCommand(inspector));
+    all.add(new SeatsCommand(inspector));
+    all.add(new TodayCommand(inspector));
+    all.add(new RecordsCommand());
+    all.add(new CompareCommand());
+    all.add(new FleetCommand(inspector));
+    all.add(new DemoCommand(inspector));
+    all.add(new HelpCommand(() -> all));
+    all.add(new VersionCommand(ProgramVersion.ofThisJar()));
+    all.add(new QuitCommand());
+    return new Commands(List.copyOf(all));
+  }
+
+  CommandRunner runner(PrintWriter results, PrintWriter errors, InputReader answers) {
+    CommandRegistry registry = new CommandRegistry(new LinkedHashSet<>(all));
+    return new CommandRunner(new WordsParser(all), registry, results, errors, answers);
+  }
+
+  /** The commands, and who types them: somebody at a terminal, or a pipe. */
+  Prompt prompt() {
+    Optional<Terminal> terminal = Terminals.open();
+    PrintWriter out = terminal.map(Terminal::writer).orElseGet(StandardStreams::out);
+    Lines piped = PipedLines.standardInput(out);
+    Lines lines = terminal.<Lines>map(t -> CommandLines.at(t, all)).orElse(piped);
+    Lines answers = terminal.<Lines>map(TerminalAnswers::new).orElse(piped);
+    return new Prompt(lines, out, runner(out, out, answers), ProgramVersion.ofThisJar());
+  }
+}
