@@ -39,8 +39,11 @@ final class Layout {
   }
 
   private static String inline(JsonNode node) {
-    if (!node.isContainer() || node.isEmpty()) {
-      return node.toString();
+    if (!node.isContainer()) {
+      return JsonText.scalar(node);
+    }
+    if (node.isEmpty()) {
+      return node.isArray() ? "[]" : "{}";
     }
     List<String> parts = new ArrayList<>();
     if (node.isArray()) {

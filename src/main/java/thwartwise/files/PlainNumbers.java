@@ -25,7 +25,7 @@ final class PlainNumbers {
       node.forEach(item -> list.add(in(item)));
       return list;
     }
-    return node.isNumber() ? plain(new BigDecimal(node.toString())) : node;
+    return node.isNumber() ? plain(new BigDecimal(JsonText.scalar(node))) : node;
   }
 
   private static JsonNode plain(BigDecimal number) {
