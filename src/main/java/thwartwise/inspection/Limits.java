@@ -17,9 +17,6 @@ import thwartwise.rules.RuleSet;
  * lowest of them.
  */
 final class Limits {
-  /** A shortfall that is told, kg. */
-  private static final double NEARLY = 3;
-
   private final Craft craft;
   private final RuleSet rules;
   private final List<CapacityFigure> figures;
@@ -250,21 +247,6 @@ final class Limits {
               design,
               rules.value("lone-person")));
     }
-    nearly(people).ifPresent(reasons::add);
     return reasons;
-  }
-
-  /** One adult more who is only a little too heavy. */
-  private Optional<String> nearly(int people) {
-    double each = Math.floor(search.eachUpTo(people + 1));
-    return people > 0 && people == search.people() && each >= design - NEARLY && each < design
-        ? Optional.of(
-            String.format(
-                Locale.ROOT,
-                "%s of up to %.0f kg each, not of %.0f kg",
-                GoingToday.people(people + 1),
-                each,
-                design))
-        : Optional.empty();
   }
 }

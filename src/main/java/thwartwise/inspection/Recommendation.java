@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -42,6 +43,9 @@ public record Recommendation(
     List<Margin> margins,
     boolean heldOnTo) {
 
+  /** An adult who is too heavy by so little is told of, kg. */
+  private static final double NEARLY = 3;
+
   public Recommendation {
     margins = List.copyOf(margins);
     nextPersonBreaks = List.copyOf(nextPersonBreaks);
@@ -59,6 +63,17 @@ public record Recommendation(
   /** Whether it was looked for what the boat carries, if only to be withheld. */
   public boolean wasSearched() {
     return !withheld || !governedBy.isBlank() || !nextPersonBreaks.isEmpty();
+  }
+
+  /**
+   * One adult more than recommended, where each of so many may be only a little lighter than an
+   * adult: a step in the number of adults that is none in kilograms.
+   */
+  public Optional<CrewLimit> nearlyOneMore() {
+    return crewLimits.stream()
+        .filter(limit -> people > 0 && limit.people() == people + 1)
+        .filter(limit -> limit.eachUpTo() < adult && limit.eachUpTo() >= adult - NEARLY)
+        .findFirst();
   }
 
   /** The same with nothing in it above another answer for the same boat; nothing if that is. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
+import thwartwise.inspection.Report;
 
 /** What could be done about the boat, best first, each tried on the boat as it was measured. */
 final class AdviceSection {
@@ -12,7 +13,8 @@ final class AdviceSection {
 
   private AdviceSection() {}
 
-  static void write(Page page, Advice advice) {
+  static void write(Page page, Report report) {
+    Advice advice = report.advice();
     if (advice.pieces().isEmpty() && advice.never().isEmpty()) {
       return;
     }
@@ -22,7 +24,7 @@ final class AdviceSection {
           "Each was tried on the boat as it was measured, by itself; two together were not tried",
           "After any change measure again what it touched, and inspect again before it counts");
     }
-    advice.pieces().forEach(piece -> page.point(AdviceWords.told(piece)));
+    advice.pieces().forEach(piece -> page.point(AdviceWords.told(piece, report.recommendation())));
     page.points(advice.never());
   }
 

@@ -11,15 +11,19 @@ import thwartwise.checks.Unit;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
+import thwartwise.inspection.Recommendation;
 
 /** One piece of advice in sentences: what it buys, what it moves, what it costs. */
 final class AdviceWords {
   private AdviceWords() {}
 
-  static String[] told(AdvicePiece piece) {
+  /**
+   * @param crew what is recommended without it
+   */
+  static String[] told(AdvicePiece piece, Recommendation crew) {
     List<String> sentences = new ArrayList<>();
     sentences.add(piece.deed());
-    sentences.add(buys(piece));
+    sentences.add(buys(piece, crew));
     piece.moved().map(AdviceWords::moved).ifPresent(sentences::add);
     sentences.add(piece.how());
     sentences.add("Effort: " + piece.effort().words());
@@ -29,18 +33,18 @@ final class AdviceWords {
   }
 
   /** The deed and what it buys, for the list of what to do first. */
-  static String[] first(AdvicePiece piece) {
-    List<String> sentences = new ArrayList<>(List.of(piece.deed(), buys(piece)));
+  static String[] first(AdvicePiece piece, Recommendation crew) {
+    List<String> sentences = new ArrayList<>(List.of(piece.deed(), buys(piece, crew)));
     if (!costs(piece).isEmpty()) {
       sentences.add("It has its price: see what could be changed, below");
     }
     return sentences.toArray(String[]::new);
   }
 
-  private static String buys(AdvicePiece piece) {
+  private static String buys(AdvicePiece piece, Recommendation crew) {
     List<String> gains = new ArrayList<>();
     if (piece.people() > 0) {
-      gains.add(Shown.adults(piece.people()) + " more");
+      gains.add(Shown.adults(piece.people()) + " more" + nearly(crew));
     }
     if (piece.crew() > 0) {
       gains.add(Shown.with(Shown.down(piece.crew(), 0), "kg") + " more of people");
@@ -53,7 +57,7 @@ final class AdviceWords {
         piece.load() < 0
             ? "; the load in all is "
                 + Shown.with(Shown.up(-piece.load(), 0), "kg")
-                + " less than now"
+                + " less than now, because weight besides people is reckoned where it stands worst"
             : "";
     String right =
         piece.putsRight().isEmpty()
@@ -63,6 +67,13 @@ final class AdviceWords {
                 + Subjects.listed(piece.putsRight())
                 + ")";
     return buys + less + right;
+  }
+
+  /** The step from a little less than an adult to an adult is next to none in kilograms. */
+  private static String nearly(Recommendation crew) {
+    return crew.nearlyOneMore()
+        .map(limit -> " (where now " + CrewSection.heads(limit) + " may go)")
+        .orElse("");
   }
 
   private static String moved(AdviceReading reading) {

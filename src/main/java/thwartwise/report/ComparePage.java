@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thwartwise.inspection.Margin;
 import thwartwise.inspection.Recommendation;
 import thwartwise.record.Comparison;
@@ -89,7 +90,9 @@ public final class ComparePage {
     Recommendation after = comparison.after().report().recommendation();
     page.heading("What came of it");
     page.paragraph(verdict(comparison));
-    page.paragraph(people(before, after), CauseWords.of(comparison));
+    page.paragraph(
+        people(before, after), Sentence.joined(steps(before, after)), CauseWords.of(comparison));
+    page.paragraph(FallWords.of(comparison));
     page.point(amount("People", before.crew(), after.crew()));
     page.point(amount("People and everything not built in", before.load(), after.load()));
     page.point(amount("Of that besides people and the kit listed", before.extra(), after.extra()));
@@ -121,6 +124,17 @@ public final class ComparePage {
         + adults(after)
         + " instead of "
         + Shown.adults(before.people());
+  }
+
+  /** A step in the number of adults may be next to none in kilograms. */
+  private static List<String> steps(Recommendation before, Recommendation after) {
+    return before.people() == after.people()
+        ? List.of()
+        : Stream.of(
+                before.nearlyOneMore().map(n -> "Before it " + CrewSection.heads(n) + " could go"),
+                after.nearlyOneMore().map(n -> CrewSection.heads(n) + " still may go"))
+            .flatMap(Optional::stream)
+            .toList();
   }
 
   private static String adults(Recommendation crew) {

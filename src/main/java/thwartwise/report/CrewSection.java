@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import java.util.Comparator;
+import java.util.Optional;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.record.InspectionRecord;
@@ -82,13 +83,25 @@ final class CrewSection {
     String adults =
         Shown.adults(crew.people()) + " of " + Shown.up(crew.adult(), 0) + Shown.TIED + "kg";
     if (crew.people() > 0) {
-      return new String[] {"In people: " + adults};
+      return new String[] {"In people: " + adults, nearly(crew).orElse("")};
     }
     CrewLimit first = crew.crewLimits().get(0);
-    return new String[] {
-      adults + ", but " + Shown.people(first.people()) + " of " + SeatingWords.upTo(first),
-      "Weigh whoever steps in"
-    };
+    return new String[] {adults + ", but " + heads(first), "Weigh whoever steps in"};
+  }
+
+  /** One adult more who is only a little too heavy. */
+  static Optional<String> nearly(Recommendation crew) {
+    return crew.nearlyOneMore()
+        .map(
+            limit ->
+                Sentence.capital(heads(limit))
+                    + ", not of "
+                    + Shown.with(Shown.up(crew.adult(), 0), "kg"));
+  }
+
+  /** So many people, and how heavy each may be. */
+  static String heads(CrewLimit limit) {
+    return Shown.people(limit.people()) + " of " + SeatingWords.upTo(limit);
   }
 
   /** Kilograms alone would let a crowd of children aboard. */

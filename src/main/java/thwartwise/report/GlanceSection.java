@@ -63,7 +63,9 @@ final class GlanceSection {
     String adult = Shown.with(Shown.up(crew.adult(), 0), "kg");
     String most = CrewSection.mostHeads(crew);
     if (crew.people() > 0) {
-      page.figure(counted(crew.people(), "adult", "adults"), "of " + adult + ". " + most);
+      page.figure(
+          counted(crew.people(), "adult", "adults"),
+          "of " + adult + ". " + CrewSection.nearly(crew).map(n -> n + ". ").orElse("") + most);
       return;
     }
     CrewLimit lighter = crew.crewLimits().get(0);

@@ -5,15 +5,22 @@ import java.util.List;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.checks.SittingUp;
 import thwartwise.checks.StiffOffTheMiddle;
 import thwartwise.inspection.Report;
 
-/** What a boat that is held on to when it is swamped asks of its crew; nothing of other boats. */
+/**
+ * What a canoe, or another boat that is held on to when it is swamped, asks of its crew; nothing of
+ * other boats.
+ */
 final class HeldOnWords {
   private HeldOnWords() {}
 
   static List<String> of(Report report) {
     List<String> words = new ArrayList<>();
+    if (report.findings().stream().anyMatch(f -> f.subject().equals(SittingUp.SUBJECT))) {
+      words.add("The figures are of people who kneel on the floor, as in a canoe");
+    }
     if (report.recommendation().heldOnTo()) {
       words.add("Nobody can sit in it when it is swamped: it is held on to from the water");
     }

@@ -11,7 +11,7 @@ final class Story {
     WatersSection.write(page, inspection.report().waters());
     CrewSection.write(page, inspection);
     ForbiddenSection.write(page, inspection.report());
-    AdviceSection.write(page, inspection.report().advice());
+    AdviceSection.write(page, inspection.report());
     FindingsSection.write(page, inspection.report().findings());
     ChambersSection.write(page, inspection.report().chambers());
     FloatingSection.write(page, inspection.report());

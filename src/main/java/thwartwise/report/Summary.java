@@ -50,6 +50,7 @@ public final class Summary {
             + Shown.with(Shown.down(crew.crew(), 0), "kg")
             + ", life jackets on");
     SeatingWords.limits(page, inspection.boat().places(), crew);
+    CrewSection.nearly(crew).ifPresent(page::paragraph);
     if (!crew.governedBy().isBlank()) {
       page.paragraph("What stops the next person: " + crew.governedBy());
     }

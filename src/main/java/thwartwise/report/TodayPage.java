@@ -32,7 +32,8 @@ public final class TodayPage {
               + ": "
               + Shown.adults(crew.people())
               + " of "
-              + Shown.with(Shown.up(crew.adult(), 0), "kg"));
+              + Shown.with(Shown.up(crew.adult(), 0), "kg"),
+          CrewSection.nearly(crew).orElse(""));
     }
     return page.toString();
   }

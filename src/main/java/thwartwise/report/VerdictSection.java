@@ -37,16 +37,17 @@ final class VerdictSection {
         && report.recommendation().reasons().isEmpty()) {
       page.point("No crew meets every check that limits the crew");
     }
-    first(page, verdict, AdviceSection.first(report.advice()));
+    first(page, verdict, report);
   }
 
-  private static void first(Page page, Verdict verdict, List<AdvicePiece> pieces) {
+  private static void first(Page page, Verdict verdict, Report report) {
+    List<AdvicePiece> pieces = AdviceSection.first(report.advice());
     if (pieces.isEmpty()) {
       return;
     }
     page.gap().paragraph(verdict == Verdict.NOTHING_AGAINST ? MORE : FIRST);
     for (int i = 0; i < pieces.size(); i++) {
-      page.numbered(i + 1, AdviceWords.first(pieces.get(i)));
+      page.numbered(i + 1, AdviceWords.first(pieces.get(i), report.recommendation()));
     }
   }
 

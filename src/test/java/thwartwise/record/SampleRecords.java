@@ -166,6 +166,34 @@ public final class SampleRecords {
             new Margin("three fifths to one side", 0.125, 0.4, false, Unit.DEGREE)));
   }
 
+  /** One adult of 95 kg, or two people of 92. */
+  public static Recommendation nearlyTwo() {
+    return twoUpTo(92);
+  }
+
+  /** One adult of 95 kg, or two people of so much each. */
+  public static Recommendation twoUpTo(double each) {
+    Recommendation one = recommendation();
+    return new Recommendation(
+        one.people(),
+        2 * each,
+        one.load(),
+        one.extra(),
+        one.adult(),
+        one.staysUpWith(),
+        one.holdsUpWhenSwamped(),
+        one.ifClaimedChambersProve(),
+        one.governedBy(),
+        one.nextPersonBreaks(),
+        one.excludedSeatings(),
+        List.of(
+            new CrewLimit(1, 110.9, 20, List.of(), List.of()),
+            new CrewLimit(2, each, 0, List.of(), List.of())),
+        one.withheld(),
+        one.reasons(),
+        one.margins());
+  }
+
   public static Recommendation nothing(List<CrewLimit> lighter, String... reasons) {
     return new Recommendation(
         0, 0, 0, 0, 95, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));

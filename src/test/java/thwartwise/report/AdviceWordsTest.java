@@ -13,6 +13,7 @@ import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
+import thwartwise.record.SampleRecords;
 import thwartwise.remedy.Effort;
 
 class AdviceWordsTest {
@@ -61,11 +62,14 @@ class AdviceWordsTest {
                     "as loaded",
                     Outcome.FALLS_SHORT)),
             List.of("climbing in over the stern"));
-    assertThat(Sentence.joined(List.of(AdviceWords.told(piece))).replace('\u00a0', ' '))
+    assertThat(
+            Sentence.joined(List.of(AdviceWords.told(piece, SampleRecords.recommendation())))
+                .replace('\u00a0', ' '))
         .isEqualTo(
             "Glue in foam. It buys one adult more and 40 kg more of people; the load in all is 3 kg"
-                + " less than now, and it puts right what holds it back as loaded today (swamped:"
-                + " heel and lift to spare). With 2 of 95 kg at bench, swamped, heel goes from"
+                + " less than now, because weight besides people is reckoned where it stands worst,"
+                + " and it puts right what holds it back as loaded today (swamped: heel and lift to"
+                + " spare). With 2 of 95 kg at bench, swamped, heel goes from"
                 + " turning over to 3.3 degrees; at most 10.0 degrees is allowed. Along the sides."
                 + " Effort: about an hour. Mind the glue. With so many aboard nobody does what"
                 + " fewer could: climbing in over the stern. With the same people aboard (as"
@@ -74,9 +78,28 @@ class AdviceWordsTest {
 
   @Test
   void what_to_do_first_says_that_there_is_a_price() {
-    assertThat(AdviceWords.first(piece(1, 0, List.of(), List.of(), List.of()))).hasSize(2);
-    assertThat(AdviceWords.first(piece(1, 0, List.of(), List.of(), List.of("standing"))))
+    assertThat(first(piece(1, 0, List.of(), List.of(), List.of()))).hasSize(2);
+    assertThat(first(piece(1, 0, List.of(), List.of(), List.of("standing"))))
         .contains("It has its price: see what could be changed, below");
+  }
+
+  private static String[] first(AdvicePiece piece) {
+    return AdviceWords.first(piece, SampleRecords.recommendation());
+  }
+
+  // Two of 92 kg go already: the second adult is a step of three kilograms, and no gain of 95.
+  @Test
+  void an_adult_more_who_goes_almost_now_is_told_as_such() {
+    assertThat(
+            Sentence.joined(
+                    List.of(
+                        AdviceWords.first(
+                            piece(1, 0, List.of(), List.of(), List.of()),
+                            SampleRecords.nearlyTwo())))
+                .replace('\u00a0', ' '))
+        .isEqualTo(
+            "Glue in foam. It buys one adult more (where now two people of up to 92 kg each may go)"
+                + " and 40 kg more of people.");
   }
 
   @Test

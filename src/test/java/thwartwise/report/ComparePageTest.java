@@ -48,6 +48,8 @@ class ComparePageTest {
             Launch only after the things listed here are done.
             One person fewer: one adult of 95 kg instead of two adults. The second battery
             cost one person.
+            It is less because now freeboard at rest governs: all that is added weighs,
+            ballast, foam and planks too, and sinks its lowest edge deeper.
             * People: up to 110 kg instead of 190 kg.
             * People and everything not built in: up to 180 kg instead of 230 kg.
             * Of that besides people and the kit listed: up to 20 kg, as before.
@@ -126,6 +128,57 @@ class ComparePageTest {
     Report after = report(crew(then, thenCrew, thenLoad, 0.3), Outcome.MEETS, 0.3);
     String page = page(boat, before, SampleBoats.withKit(boat, "second battery", 22), after);
     assertThat(page.replaceAll("\\s+", " ")).contains(cost);
+  }
+
+  // Foam under the floor of a boat that side boxes keep upright when swamped, a heavier rail,
+  // stones
+  // on the floor: what sounds like a gain may cost, and the page says what it works against.
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "swamped, heel | It is less because now swamped, heel governs: full of water it stands on its"
+            + " buoyancy alone: lift low down or near the middle line raises boat and people without"
+            + " steadying them, and raises what lies along the sides out of the water, where it"
+            + " steadies nothing.",
+        "three fifths to one side | It is less because now three fifths to one side governs: weight"
+            + " high up leans it over, and weight low down steadies it but sinks it, so that less side"
+            + " is left when it leans.",
+        "swamped, fore locker lost | It is less because now swamped, fore locker lost governs: all"
+            + " that is added weighs, and only what takes up more water than it weighs lifts.",
+        "no place for another person | It is less because now freeboard at rest governs: all that is"
+            + " added weighs, ballast, foam and planks too, and sinks its lowest edge deeper."
+      })
+  void where_less_is_recommended_the_page_says_why(String governs, String why) {
+    Report before = report(crew(2, 190, 230, 0.3), Outcome.MEETS, 0.3);
+    Report after = report(crew(1, 110, 180, 0.3, governs), Outcome.MEETS, 0.3);
+    assertThat(page(boat, before, boat, after).replaceAll("\\s+", " ")).contains(why);
+    assertThat(page(boat, after, boat, before)).doesNotContain("It is less");
+    assertThat(page(boat, after, boat, after)).doesNotContain("It is less");
+  }
+
+  /** Twenty kilograms of kit left ashore are not loaded either: that is no fall. */
+  @Test
+  void less_kit_is_no_fall() {
+    Report before = report(crew(2, 190, 230, 0.3), Outcome.MEETS, 0.3);
+    Report after = report(crew(2, 190, 219.5, 0.3), Outcome.MEETS, 0.3);
+    assertThat(page(boat, before, SampleBoats.withoutKit(boat, "motor"), after))
+        .doesNotContain("It is less");
+    assertThat(page(boat, before, boat, after)).contains("It is less");
+  }
+
+  @Test
+  void a_step_in_adults_that_is_next_to_none_in_kilograms_is_told_as_such() {
+    Report before = report(SampleRecords.nearlyTwo(), Outcome.MEETS, 0.3);
+    Report after = report(crew(2, 190, 230, 0.3), Outcome.MEETS, 0.3);
+    assertThat(page(boat, before, boat, after).replaceAll("\\s+", " "))
+        .contains(
+            "One person more: two adults of 95 kg instead of one adult. Before it two people of"
+                + " up to 92 kg each could go.");
+    assertThat(page(boat, after, boat, before).replaceAll("\\s+", " "))
+        .contains(
+            "One person fewer: one adult of 95 kg instead of two adults. Two people of up to 92 kg"
+                + " each still may go.");
   }
 
   @Test
@@ -251,6 +304,11 @@ class ComparePageTest {
   }
 
   private static Recommendation crew(int people, double crew, double load, double freeboard) {
+    return crew(people, crew, load, freeboard, "swamped");
+  }
+
+  private static Recommendation crew(
+      int people, double crew, double load, double freeboard, String governs) {
     return new Recommendation(
         people,
         crew,
@@ -260,7 +318,7 @@ class ComparePageTest {
         2,
         people,
         people,
-        "swamped",
+        governs,
         List.of(),
         List.of(),
         List.of(),
