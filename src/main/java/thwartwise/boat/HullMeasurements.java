@@ -1,7 +1,9 @@
 package thwartwise.boat;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
@@ -38,6 +40,30 @@ public record HullMeasurements(
   public HullMeasurements weighing(double kilograms) {
     return new HullMeasurements(
         kilograms, centre, material, density, thickness, floor, stations, decked, skeg);
+  }
+
+  /** The longest way between two neighbouring stations on any line, as a share of the length. */
+  public double longestStretch() {
+    double longest = 0;
+    for (int i = 0; i + 1 < stations.size(); i++) {
+      longest = Math.max(longest, stretch(i));
+    }
+    DoubleSummaryStatistics along =
+        stations.stream()
+            .flatMap(s -> s.port().stream())
+            .mapToDouble(Vector3::x)
+            .summaryStatistics();
+    return longest / (along.getMax() - along.getMin());
+  }
+
+  /** From a station to the next one ahead, on the line where that is longest, m. */
+  public double stretch(int station) {
+    List<Vector3> aft = stations.get(station).port();
+    List<Vector3> fore = stations.get(station + 1).port();
+    return IntStream.range(0, aft.size())
+        .mapToDouble(i -> fore.get(i).x() - aft.get(i).x())
+        .max()
+        .orElseThrow();
   }
 
   /** A hull without a skeg. */

@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import thwartwise.boat.Craft;
+import thwartwise.boat.HullMeasurements;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -15,23 +16,40 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
   public static final Allowance NONE = new Allowance(1, 1, 0);
 
   /**
-   * What is taken off a boat: more where few stations were measured, since much of its shape is
-   * then guessed.
+   * What is taken off a boat: more where few stations were measured, or a long stretch lies between
+   * two of them, since much of its shape is then guessed.
    */
   public static Allowance of(RuleSet rules, Craft craft) {
     Allowance measured = withEnoughStations(rules);
-    if (!isGuessed(rules, craft)) {
-      return measured;
-    }
+    double guessed = guessed(rules, craft);
+    double volume =
+        Math.min(measured.volumeFactor, 1 - rules.value("allowance-volume-few-stations"));
+    double freeboard =
+        Math.max(measured.freeboardLoss, rules.value("allowance-freeboard-few-stations"));
     return new Allowance(
         measured.massFactor,
-        Math.min(measured.volumeFactor, 1 - rules.value("allowance-volume-few-stations")),
-        Math.max(measured.freeboardLoss, rules.value("allowance-freeboard-few-stations")));
+        measured.volumeFactor + guessed * (volume - measured.volumeFactor),
+        measured.freeboardLoss + guessed * (freeboard - measured.freeboardLoss));
   }
 
-  /** Whether so few stations were measured that more is taken off. */
+  /** Whether so few stations were measured, or so far apart, that more is taken off. */
   public static boolean isGuessed(RuleSet rules, Craft craft) {
-    return craft.boat().hull().stations().size() <= rules.value("few-stations");
+    return guessed(rules, craft) > 0;
+  }
+
+  /**
+   * How much of what is taken off more: all of it with few stations, which leave a third of the
+   * length and more between two; with more of them it grows with the longest stretch up to that, so
+   * that no millimetre makes a step.
+   */
+  private static double guessed(RuleSet rules, Craft craft) {
+    HullMeasurements hull = craft.boat().hull();
+    if (hull.stations().size() <= rules.value("few-stations")) {
+      return 1;
+    }
+    double measured = rules.value("stretch-measured");
+    double share = (hull.longestStretch() - measured) / (rules.value("stretch-guessed") - measured);
+    return Math.max(0, Math.min(1, share));
   }
 
   /** What is taken off where enough stations were measured. */

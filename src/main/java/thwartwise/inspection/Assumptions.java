@@ -8,6 +8,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
 import thwartwise.boat.Counting;
 import thwartwise.boat.Craft;
+import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
@@ -85,21 +86,29 @@ final class Assumptions {
             "Before anything meets a limit, %.0f %% is added to every mass, %.0f %% taken off every"
                 + " counted volume and %.2f m off every height above the water (judgement)",
             100 * (taken.massFactor() - 1),
-            100 * (1 - taken.volumeFactor()),
+            Math.ceil(100 * (1 - taken.volumeFactor()) - 1e-9),
             taken.freeboardLoss())
         + (Allowance.isGuessed(rules, craft) ? enough(craft, rules) : ".");
   }
 
   private static String enough(Craft craft, RuleSet rules) {
     Allowance enough = Allowance.withEnoughStations(rules);
+    HullMeasurements hull = craft.boat().hull();
+    boolean few = hull.stations().size() <= rules.value("few-stations");
     return String.format(
-        Locale.ROOT,
-        ": only %d stations were measured, and much of the shape between them is guessed. With"
-            + " %.0f it would be %.0f %% of volumes and %.2f m.",
-        craft.boat().hull().stations().size(),
-        1 + rules.value("few-stations"),
-        100 * (1 - enough.volumeFactor()),
-        enough.freeboardLoss());
+            Locale.ROOT,
+            few
+                ? ": only %.0f stations were measured, and much of the shape between them is guessed."
+                    + " With %.0f"
+                : ": %.0f %% of the length lie between two stations, and much of the shape there is"
+                    + " guessed. With no more than %.0f %%",
+            few ? hull.stations().size() : Math.ceil(100 * hull.longestStretch() - 1e-9),
+            few ? 1 + rules.value("few-stations") : 100 * rules.value("stretch-measured"))
+        + String.format(
+            Locale.ROOT,
+            " it would be %.0f %% of volumes and %.2f m.",
+            100 * (1 - enough.volumeFactor()),
+            enough.freeboardLoss());
   }
 
   /** What the pulls on the boat are reckoned from. */

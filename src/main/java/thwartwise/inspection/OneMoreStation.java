@@ -1,8 +1,10 @@
 package thwartwise.inspection;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Space;
 import thwartwise.boat.Station;
@@ -36,6 +38,13 @@ final class OneMoreStation {
   }
 
   private Optional<String> words() {
+    int at = isLongStretch() ? longest() : swellsMost();
+    double worth = straightened(at) + takenOffLess();
+    return worth < LEAST ? Optional.empty() : Optional.of(words(at, worth));
+  }
+
+  /** The longer of two where as much is missing. */
+  private int swellsMost() {
     int at = 0;
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i + 1 < stations.size(); i++) {
@@ -45,8 +54,14 @@ final class OneMoreStation {
         most = Math.max(most, worth);
       }
     }
-    double worth = most + takenOffLess();
-    return worth < LEAST ? Optional.empty() : Optional.of(words(at, worth));
+    return at;
+  }
+
+  private int longest() {
+    return IntStream.range(0, stations.size() - 1)
+        .boxed()
+        .max(Comparator.comparingDouble(craft.boat().hull()::stretch))
+        .orElseThrow();
   }
 
   private String words(int stretch, double worth) {
@@ -57,7 +72,9 @@ final class OneMoreStation {
         stations.get(stretch).name(),
         stations.get(stretch + 1).name(),
         Math.floor(1000 * worth),
-        isLastOfFew() ? ", and with it less is taken off every volume and height" : "");
+        isLastOfFew() || isLongStretch()
+            ? ", and with it less is taken off every volume and height"
+            : "");
   }
 
   /** What chambers hold there beyond straight lines, as far as it is missing from what counts. */
@@ -82,14 +99,19 @@ final class OneMoreStation {
         - craft.form().straightInside().within(part).volume();
   }
 
-  /** One station more makes enough of them, and less is taken off what counts. */
+  /** One station more makes enough of them, near enough to each other: less is taken off. */
   private double takenOffLess() {
     double less =
         Allowance.withEnoughStations(rules).volumeFactor()
             - Allowance.of(rules, craft).volumeFactor();
     double counted =
         craft.spaces().stream().mapToDouble(s -> s.counting().share() * s.solid().volume()).sum();
-    return isLastOfFew() ? less * counted : 0;
+    return isLastOfFew() || isLongStretch() ? less * counted : 0;
+  }
+
+  /** With more than few stations, what is taken off more comes of one long stretch. */
+  private boolean isLongStretch() {
+    return stations.size() > rules.value("few-stations") && Allowance.isGuessed(rules, craft);
   }
 
   private boolean isLastOfFew() {

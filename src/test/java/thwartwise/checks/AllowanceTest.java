@@ -8,11 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Station;
+import thwartwise.geometry.Vector3;
+import thwartwise.sampleboats.BoatEdits;
 
 class AllowanceTest {
   /** The box of {@link OnPaper} with the first, the last and as many of its stations as asked. */
@@ -43,6 +47,43 @@ class AllowanceTest {
             Optional.empty(),
             b.assumptions());
     return Craft.of(fewer, BoxBoat.TODAY);
+  }
+
+  // A box of 4.2 m with five stations, the middle ones moved so that one stretch is this long: up
+  // to
+  // 0.30 of the length nothing more is taken off, at a third as much as with four stations, and at
+  // 0.3167, half way between, half of it.
+  @ParameterizedTest
+  @CsvSource({"0.25, 0.9, 0.02", "0.30, 0.9, 0.02", "0.31665, 0.85, 0.03", "0.34, 0.8, 0.04"})
+  void more_is_taken_off_the_longer_the_longest_stretch(
+      double stretch, double volume, double freeboard) {
+    Boat b = OnPaper.boat(100).boat();
+    double length = length(b);
+    double first = stretch * length;
+    double rest = (length - first) / 3;
+    Boat moved = at(b, 0, first, first + rest, first + 2 * rest, length);
+    assertThat(moved.hull().longestStretch()).isCloseTo(stretch, within(1e-9));
+    Allowance taken = Allowance.of(RULES, Craft.of(moved, BoxBoat.TODAY));
+    assertThat(taken.massFactor()).isEqualTo(1.05);
+    assertThat(taken.volumeFactor()).isCloseTo(volume, within(1e-9));
+    assertThat(taken.freeboardLoss()).isCloseTo(freeboard, within(1e-9));
+  }
+
+  private static double length(Boat boat) {
+    return boat.hull().stations().get(4).port().get(0).x();
+  }
+
+  private static Boat at(Boat boat, double... along) {
+    List<Station> moved = new ArrayList<>();
+    for (int i = 0; i < along.length; i++) {
+      double x = along[i];
+      Station station = boat.hull().stations().get(i);
+      moved.add(
+          Station.mirrored(
+              station.name(),
+              station.port().stream().map(p -> Vector3.of(x, p.y(), p.z())).toList()));
+    }
+    return BoatEdits.withStations(boat, moved);
   }
 
   @Test

@@ -61,15 +61,26 @@ class OneMoreStationTest {
   }
 
   // Between chord and curve of y = 0.6 (1 - x²/4) over a length l lie 0.15 l³/6 to each side; two
-  // sides and a depth of 0.4 make 0.02 l³: of the last stretch, 2 m, 160 litres. The faired
+  // sides and a depth of 0.4 make 0.02 l³: of the last stretch, 1.15 m, 30.4 litres. The faired
   // line is drawn in flats that may sag 0.3 mm, which is 0.3 litres.
   @Test
   void it_names_the_stretch_where_the_hull_swells_most_and_what_that_holds() {
-    assertThat(words(-2, -1.5, -1, 0, 2))
+    assertThat(words(-2, -1.5, -1, 0, 0.85, 2))
         .contains(
-            "One more station between \"at 0.0\" and \"at 2.0\" is worth up to 159 litres of"
+            "One more station between \"at 0.85\" and \"at 2.0\" is worth up to 30 litres of"
                 + " chambers: no chamber counts for more than straight lines between the stations"
                 + " hold.");
+  }
+
+  // Five stations, and half the length between two of them: that stretch loses 160 litres, and a
+  // tenth of nine tenths of 1.28 - 0.02 (0.5³ + 0.5³ + 1 + 8) = 1.095 m³ is 98.5.
+  @Test
+  void with_five_stations_and_a_long_stretch_one_in_it_is_worth_what_is_taken_off_as_well() {
+    assertThat(words(-2, -1.5, -1, 0, 2))
+        .contains(
+            "One more station between \"at 0.0\" and \"at 2.0\" is worth up to 258 litres of"
+                + " chambers: no chamber counts for more than straight lines between the stations"
+                + " hold, and with it less is taken off every volume and height.");
   }
 
   // Four metres of foam hold 1.28 m³. At -2, -1, 0 and 2 straight lines lose 0.02, 0.02 and 0.16;
