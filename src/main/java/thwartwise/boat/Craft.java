@@ -25,6 +25,7 @@ public final class Craft {
   private final Boat boat;
   private final HullForm form;
   private final List<Space> spaces;
+  private final LocalDate today;
   private final List<FloodPoint> edges;
   private final boolean symmetric;
   private final Map<Box, Shared> known = new ConcurrentHashMap<>();
@@ -32,9 +33,10 @@ public final class Craft {
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
 
-  private Craft(Boat boat, HullForm form, List<Space> spaces) {
+  private Craft(Boat boat, HullForm form, List<Space> spaces, LocalDate today) {
     this.boat = boat;
     this.form = form;
+    this.today = today;
     this.spaces = List.copyOf(spaces);
     List<FloodPoint> points = new ArrayList<>(form.rail());
     boat.openings().stream()
@@ -75,7 +77,7 @@ public final class Craft {
       chamber.parts().forEach(part -> spaces.add(space(form, part, boat, today)));
     }
     refuseOverlaps(spaces);
-    return new Craft(boat, form, spaces);
+    return new Craft(boat, form, spaces, today);
   }
 
   private static Space space(HullForm form, ChamberPart part, Boat boat, LocalDate today) {
@@ -128,6 +130,11 @@ public final class Craft {
 
   public HullForm form() {
     return form;
+  }
+
+  /** The day it is looked at; a leak test counts or does not count by it. */
+  public LocalDate today() {
+    return today;
   }
 
   public List<Space> spaces() {
@@ -200,7 +207,7 @@ public final class Craft {
 
   /** The same craft as it would be if every claimed chamber passed its test. */
   public Craft withClaimsProven() {
-    return new Craft(boat, form, spaces.stream().map(Space::withClaimProven).toList());
+    return new Craft(boat, form, spaces.stream().map(Space::withClaimProven).toList(), today);
   }
 
   /** The people the boat file puts aboard, seated. */

@@ -41,24 +41,29 @@ public record Kit(
           "power station",
           "charger");
 
+  /** A thing of which only the name is known. */
+  public static Kit named(String name) {
+    return new Kit(name, 0, Vector3.ZERO, Optional.empty(), false, Optional.empty());
+  }
+
   /**
    * A battery gives off gas and a charger heats: the space that holds one is vented, never sealed.
    */
   public boolean needsVenting() {
-    return named(VENTED);
+    return isCalled(VENTED);
   }
 
   /** Whether it is a vessel of petrol by its name; a motor that runs on it is none. */
   public boolean holdsPetrol() {
-    return named(PETROL) && (named(TANK) || !isMotor());
+    return isCalled(PETROL) && (isCalled(TANK) || !isMotor());
   }
 
   /** Whether it is a motor by its name. */
   public boolean isMotor() {
-    return named(MOTOR);
+    return isCalled(MOTOR);
   }
 
-  private boolean named(List<String> words) {
+  private boolean isCalled(List<String> words) {
     String mine = name.toLowerCase(Locale.ROOT);
     return words.stream().anyMatch(mine::contains);
   }

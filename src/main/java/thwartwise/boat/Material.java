@@ -11,6 +11,9 @@ public enum Material {
   GRP("GRP", 1600, 0.004),
   ALUMINIUM("aluminium", 2700, 0.002);
 
+  private static final double THICK = 2;
+  private static final double MICROMETRE = 1e-6;
+
   private final String word;
   private final double swampedDensity;
   private final double usualThickness;
@@ -31,5 +34,15 @@ public enum Material {
 
   public double usualThickness() {
     return usualThickness;
+  }
+
+  /** What a shell counts as that nobody measured: thick, so that chambers are small; metres. */
+  public double unmeasuredThickness() {
+    return THICK * usualThickness;
+  }
+
+  /** Whether a thickness is the one that stands for a shell nobody measured. */
+  public boolean isUnmeasured(double thickness) {
+    return Math.abs(thickness - unmeasuredThickness()) < MICROMETRE;
   }
 }

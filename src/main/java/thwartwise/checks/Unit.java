@@ -17,6 +17,7 @@ public enum Unit {
   WATT("W", "W", 0, 1),
   NEWTON_METRE("Nm", "Nm", 0, 1),
   MINUTE("min", "minutes", 0, 1 / 60.0),
+  DAY("d", "days", 0, 1 / 86_400.0),
   MILLIMETRE("mm", "mm", 0, 1000),
   PERCENT("%", "%", 0, 100),
   DEGREE_PER_METRE("deg/m", "degrees a metre", 1, 180 / Math.PI),

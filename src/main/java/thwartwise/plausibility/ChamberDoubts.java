@@ -1,7 +1,9 @@
 package thwartwise.plausibility;
 
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Space;
 import thwartwise.checks.Unit;
@@ -11,10 +13,14 @@ import thwartwise.checks.Unit;
  * boat. The smaller counts all the same, but then the walls may be those of another place.
  */
 record ChamberDoubts(Craft craft, PlausibleLimits limits) {
+  /** Seconds. */
+  private static final double DAY = 86_400;
 
   static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
     ChamberDoubts doubts = new ChamberDoubts(craft, limits);
-    return craft.spaces().stream().flatMap(space -> doubts.of(space).stream()).toList();
+    return craft.spaces().stream()
+        .flatMap(space -> Stream.concat(doubts.of(space).stream(), doubts.testOf(space).stream()))
+        .toList();
   }
 
   private Optional<PlausibilityFinding> of(Space space) {
@@ -26,16 +32,48 @@ record ChamberDoubts(Craft craft, PlausibleLimits limits) {
         .map(answer -> answer.about(new DoubtId(Topic.CHAMBER, space.name()), craft.boat().kept()));
   }
 
+  /** One that has not been yet counts for nothing; most often the year is wrong. */
+  private Optional<PlausibilityFinding> testOf(Space space) {
+    return space
+        .part()
+        .test()
+        .filter(test -> test.date().isAfter(craft.today()))
+        .map(
+            test ->
+                new Asked(
+                        "chamber \"" + space.name() + "\", days from its leak test until today",
+                        Unit.DAY,
+                        Asked.MEASURED)
+                    .atLeast(
+                        DAY * ChronoUnit.DAYS.between(test.date(), craft.today()),
+                        0,
+                        "a test that counts has been made (judgement)",
+                        "it is dated "
+                            + test.date()
+                            + ", which has not come yet: was the year written wrongly?"))
+        .map(
+            answer ->
+                answer.about(new DoubtId(Topic.LEAK_TEST, space.name()), craft.boat().kept()));
+  }
+
   private Asked.Answer answer(Space space, double poured) {
     double drawn = space.solid().volume();
     double room = craft.form().inside().volume();
+    double least = limits.value("poured-over-drawn-least") * drawn;
     String check = "chamber \"" + space.name() + "\", litres poured into it";
-    return new Asked(check, Unit.LITRE, Asked.MEASURED)
-        .atMost(
-            poured,
-            Math.min(limits.value("poured-over-drawn-most") * drawn, room),
-            limits.source("poured-over-drawn-most"),
-            "",
-            "measure its walls, or pour again and count");
+    Asked asked = new Asked(check, Unit.LITRE, Asked.MEASURED);
+    if (poured < least) {
+      return asked.atLeast(
+          poured,
+          least,
+          limits.source("poured-over-drawn-least"),
+          "were those gallons? Measure its walls, or pour again and count");
+    }
+    return asked.atMost(
+        poured,
+        Math.min(limits.value("poured-over-drawn-most") * drawn, room),
+        limits.source("poured-over-drawn-most"),
+        "",
+        "measure its walls, or pour again and count");
   }
 }

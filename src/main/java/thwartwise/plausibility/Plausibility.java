@@ -43,6 +43,8 @@ public final class Plausibility {
     looked.found.addAll(ChamberDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(OutlineDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(ThingDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(KitMassDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(PlaceDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(SideDoubts.of(looked.craft, looked.limits));
     looked.found.addAll(SeatDoubts.of(looked.craft, looked.limits));
     return List.copyOf(looked.found);
@@ -177,19 +179,21 @@ public final class Plausibility {
   private void weight() {
     double area = craft.form().shellArea();
     Span span = limits.hullMass(area, hull.thickness(), hull.density(), hull.material());
+    boolean half = hull.mass() < span.from() && span.contains(2 * hull.mass());
     String remedy =
         String.format(
             Locale.ROOT,
-            "weigh it again or check the thickness: %.1f m2 of skin come to %.0f kg",
+            "weigh it again or check the thickness: %.1f m2 of skin come to %.0f kg%s",
             area,
-            area * hull.thickness() * hull.density());
+            area * hull.thickness() * hull.density(),
+            half ? "; was one end of it on the scales, and not both?" : "");
     add(
         Topic.HULL_MASS,
         asked("weight of the bare hull against that of its skin", Unit.KILOGRAM)
             .between(
                 hull.mass(),
                 span,
-                limits.source("hull-mass-least"),
+                limits.source(PlausibleLimits.hullMassLeast(hull.material())),
                 limits.source("hull-mass-most"),
                 remedy));
   }

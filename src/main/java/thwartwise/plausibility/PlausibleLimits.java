@@ -1,7 +1,9 @@
 package thwartwise.plausibility;
 
 import java.util.Optional;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Material;
+import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -25,11 +27,50 @@ public record PlausibleLimits(RuleSet rules) {
   /** What a bare hull can weigh, by the area of its skin and what that is made of, kg. */
   public Span hullMass(double area, double thickness, double density, Optional<Material> material) {
     double skin = thickness * density;
-    // What nobody measured is taken as thick and as heavy stuff; the hull may still be light.
-    double usual = material.map(m -> m.usualThickness() * density).orElse(LIGHTEST_SKIN);
     return new Span(
-        value("hull-mass-least") * area * Math.min(skin, usual),
+        value(hullMassLeast(material)) * area * lightest(thickness, density, material),
         value("hull-mass-most") * area * skin);
+  }
+
+  // A shell nobody measured is taken as thick; the hull may still be light.
+  private static double lightest(double thickness, double density, Optional<Material> material) {
+    double skin = thickness * density;
+    return material.filter(m -> !m.isUnmeasured(thickness)).isPresent()
+        ? skin
+        : Math.min(skin, LIGHTEST_SKIN);
+  }
+
+  /** The limit of the least a hull of this stuff can weigh. */
+  static String hullMassLeast(Optional<Material> material) {
+    return switch (material.orElse(Material.SOFTWOOD)) {
+      case PLYWOOD -> "hull-mass-least-plywood";
+      case GRP -> "hull-mass-least-grp";
+      case ALUMINIUM -> "hull-mass-least-aluminium";
+      case SOFTWOOD -> "hull-mass-least";
+    };
+  }
+
+  /** What a piece of kit can weigh, by its name and, of a motor, by what it gives, kg. */
+  public Span kitMass(String name, Propulsion driven) {
+    Span usual = UsualKit.mass(name).orElse(new Span(0, value("kit-mass-most")));
+    return isMotor(name) && driven instanceof Propulsion.Outboard motor
+        ? new Span(usual.from(), motorMass(motor.power()))
+        : usual;
+  }
+
+  private double motorMass(double power) {
+    return value("motor-mass-base") + value("motor-mass-per-watt") * power;
+  }
+
+  String kitMassSource(String name, Propulsion driven) {
+    if (isMotor(name) && driven instanceof Propulsion.Outboard) {
+      return source("motor-mass-per-watt");
+    }
+    return UsualKit.mass(name).isPresent() ? UsualKit.SOURCE : source("kit-mass-most");
+  }
+
+  private static boolean isMotor(String name) {
+    return Kit.named(name).isMotor();
   }
 
   public Span density() {

@@ -45,6 +45,7 @@ final class SeatDoubts {
       inside(place, around.get());
     } else if (place.posture() == Posture.SITTING) {
       aboveTheFloor(place);
+      offItsBox(place);
     }
   }
 
@@ -74,6 +75,7 @@ final class SeatDoubts {
   }
 
   private void aboveTheFloor(Place place) {
+    tooHigh(place);
     add(
         new DoubtId(Topic.SEAT, place.name()),
         metres("seat \"" + place.name() + "\", height above the floor")
@@ -83,6 +85,43 @@ final class SeatDoubts {
                 limits.source("seat-above-floor"),
                 "measure it from the lowest point of the bottom, in centimetres or inches as asked;"
                     + " who kneels or stands there has a posture of its own"));
+  }
+
+  /** A seat called as the box under it is lies on that box, with a cushion at most. */
+  private void offItsBox(Place place) {
+    for (Chamber box : craft.boat().chambers()) {
+      if (box.name().equalsIgnoreCase(place.name())) {
+        add(
+            new DoubtId(Topic.SEAT, place.name()),
+            metres("seat \"" + place.name() + "\", height above the chamber of that name")
+                .atMost(
+                    place.z() - Math.min(top, box.box().z().to()),
+                    limits.value("seat-over-its-box"),
+                    limits.source("seat-over-its-box"),
+                    "",
+                    "measure the seat's height and the chamber's top again, each in the unit asked"
+                        + " for"));
+      }
+    }
+  }
+
+  /** A seat too high to sit on is left out of every seating, and what is left may look better. */
+  private void tooHigh(Place place) {
+    double floor = craft.boat().hull().floor();
+    double rail = craft.form().railAt(place.x(), place.across().middle() >= 0).z();
+    double overFloor = limits.value("seat-above-floor-most");
+    double overRail = limits.value("seat-above-rail");
+    boolean byRail = rail + overRail < floor + overFloor;
+    add(
+        new DoubtId(Topic.SEAT, place.name()),
+        metres("seat \"" + place.name() + "\", height")
+            .atMost(
+                place.z(),
+                Math.min(rail + overRail, floor + overFloor),
+                limits.source(byRail ? "seat-above-rail" : "seat-above-floor-most"),
+                "",
+                "that is too high to sit on: were those centimetres where inches are meant, or is"
+                    + " it measured from the ground?"));
   }
 
   /** A top that stands above all of the hull is cut off there, and nobody would know. */
@@ -107,8 +146,9 @@ final class SeatDoubts {
     return new Asked(check, Unit.METRE, Asked.MEASURED);
   }
 
+  /** One finding for each thing, the first. */
   private void add(DoubtId id, Asked.Answer answer) {
-    if (!answer.met()) {
+    if (!answer.met() && found.stream().noneMatch(f -> f.id().equals(id))) {
       found.add(answer.about(id, craft.boat().kept()));
     }
   }

@@ -82,11 +82,31 @@ public final class StationFairness {
       List<Vector3> line = stations.stream().map(s -> points.apply(s).get(point)).toList();
       if (k > 0) {
         Line breadths = new Line(line, k, port, Direction.HALF_BREADTH);
-        swapped(stations, points, k, port).or(() -> breadths.worst(whole)).ifPresent(found::add);
+        swapped(stations, points, k, port)
+            .or(() -> breadths.worst(whole))
+            .or(() -> repeated(stations, points, breadths, whole))
+            .ifPresent(found::add);
       }
-      new Line(line, k, port, Direction.HEIGHT).worst(whole).ifPresent(found::add);
+      Line heights = new Line(line, k, port, Direction.HEIGHT);
+      heights
+          .worst(whole)
+          .or(() -> repeated(stations, points, heights, whole))
+          .ifPresent(found::add);
     }
     return found;
+  }
+
+  private static Optional<OutOfLine> repeated(
+      List<Station> stations, Function<Station, List<Vector3>> points, Line line, boolean whole) {
+    if (!whole || stations.size() < FEWEST) {
+      return Optional.empty();
+    }
+    boolean heights = line.direction == Direction.HEIGHT;
+    double[] below =
+        heights ? new double[0] : read(stations, points, line.point - 1, StationFairness::out);
+    return new RepeatedReading(line.x, line.value, below)
+        .found(line.direction)
+        .map(r -> line.of(r.station(), r.fair(), TapeSlip.REPEATED));
   }
 
   /**
@@ -238,6 +258,10 @@ public final class StationFairness {
         }
       }
       return of(i, fair, TapeSlip.UNKNOWN, fair.nearest(value[i]));
+    }
+
+    private OutOfLine of(int i, double fair, TapeSlip slip) {
+      return new OutOfLine(i, point, port, direction, value[i], fair, slip, fair);
     }
 
     private OutOfLine of(int i, FairRange fair, TapeSlip slip, double meant) {

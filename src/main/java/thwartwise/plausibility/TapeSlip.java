@@ -18,6 +18,7 @@ public enum TapeSlip {
   FEET_FOR_METRES(
       "about three times what its neighbours give: were those feet?", v -> v * 0.3048, false),
   SWAPPED("swapped with the point above it, as it looks", v -> v, false),
+  REPEATED("the same as the one before it: was it written down twice?", v -> v, false),
   UNKNOWN("out of line with its neighbours", v -> v, false);
 
   private final String words;

@@ -15,10 +15,13 @@ public enum Topic {
   HULL_MASS("hull-mass", "mass of the bare hull", false),
   DENSITY("density", "swamped density of the hull", false),
   CHAMBER("chamber", "litres of chamber", true),
+  LEAK_TEST("leak-test", "date of the leak test of chamber", true),
   CHAMBER_TOP("chamber-top", "top of chamber", true),
   KIT("kit", "kit", true),
+  KIT_MASS("kit-mass", "mass of kit", true),
   CLEAT("cleat", "cleat", true),
   PLACE("place", "place", true),
+  PLACE_ALONG("place-along", "how far forward place", true),
   PLACE_SIDE("place-side", "side of place", true),
   SEAT("seat", "height of the seat", true),
   OPENING("opening", "opening", true);

@@ -64,9 +64,19 @@ final class MeasuredSection {
         + " "
         + Shown.plain(kit.mass())
         + Shown.TIED
-        + "kg"
+        + "kg, "
+        + Shown.plain(kit.at().z())
+        + Shown.TIED
+        + "m up"
+        + toOneSide(kit.at().y())
         + (kit.fastened() ? "" : ", loose")
         + kit.in().map(in -> ", in " + in).orElse("");
+  }
+
+  private static String toOneSide(double y) {
+    return y == 0
+        ? ""
+        : ", " + Shown.plain(Math.abs(y)) + Shown.TIED + "m to " + (y > 0 ? "port" : "starboard");
   }
 
   private static String cleats(Boat boat) {

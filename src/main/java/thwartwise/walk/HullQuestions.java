@@ -18,9 +18,6 @@ final class HullQuestions {
   private static final int USUAL_STATIONS = 5;
   private static final int USUAL_POINTS = 3;
 
-  /** A shell nobody measured leaves less room inside than usual (judgement). */
-  private static final double THICK = 2;
-
   private final Replay replay;
   private final Tape tape;
   private final PlausibleLimits limits;
@@ -121,7 +118,7 @@ final class HullQuestions {
   }
 
   private double thickness(Material material, List<String> assumed) {
-    double thick = THICK * material.usualThickness();
+    double thick = material.unmeasuredThickness();
     Optional<Double> measured =
         replay.ask(thickness().optional(tape.show(thick) + ", thick for it, not measured"));
     return orAssumed(measured, thick, Assumed.thickShell(material, thick), assumed);

@@ -6,6 +6,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Kit;
 import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.UsualKit;
 
 /** Everything carried that is not built in. */
 final class KitQuestions {
@@ -171,6 +172,6 @@ final class KitQuestions {
       "a space that holds a battery or a charger never counts: vent it, do not seal it";
 
   private static boolean isVented(String name) {
-    return new Kit(name, 0, Vector3.ZERO, Optional.empty(), false, Optional.empty()).needsVenting();
+    return Kit.named(name).needsVenting();
   }
 }

@@ -81,7 +81,7 @@ final class OutOfLineQuestions {
   }
 
   private String mended(OutOfLine out) {
-    return out.slip() == TapeSlip.UNKNOWN
+    return out.slip() == TapeSlip.UNKNOWN || out.slip() == TapeSlip.REPEATED
         ? "mend: %s is taken, the nearest in line; better go back and measure it again."
             .formatted(tape.show(out.meant()))
         : "mend: %s is taken.".formatted(tape.show(out.meant()));

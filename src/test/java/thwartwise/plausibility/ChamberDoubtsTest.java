@@ -2,13 +2,18 @@ package thwartwise.plausibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Filling;
 import thwartwise.boat.Kept;
+import thwartwise.boat.Seal;
+import thwartwise.boat.SealTest;
 import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
@@ -26,7 +31,7 @@ class ChamberDoubtsTest {
 
   private static List<PlausibilityFinding> doubts(Boat boat) {
     return Plausibility.of(Craft.of(boat, BoxBoat.TODAY), RuleSetFile.cautiousDefault()).stream()
-        .filter(f -> f.id().topic() == Topic.CHAMBER)
+        .filter(f -> f.id().topic() == Topic.CHAMBER || f.id().topic() == Topic.LEAK_TEST)
         .toList();
   }
 
@@ -45,6 +50,34 @@ class ChamberDoubtsTest {
   void so_does_more_than_the_whole_boat_holds() {
     assertThat(doubts(tank(1.8, 1790))).isEmpty();
     assertThat(doubts(tank(1.8, 1830))).hasSize(1);
+  }
+
+  /** A US gallon holds 3.785 litres, so 300 litres are 79 gallons. */
+  @Test
+  void gallons_written_as_litres_are_doubted() {
+    assertThat(doubts(tank(0.5, 150))).isEmpty();
+    assertThat(doubts(tank(0.5, 79)).get(0).words())
+        .isEqualTo(
+            "chamber \"tank\", litres poured into it: 79.0 litres, needs at least 105.0 litres;"
+                + " were those gallons? Measure its walls, or pour again and count");
+  }
+
+  @Test
+  void a_leak_test_of_next_year_is_doubted() {
+    Box box = new Box(new Span(0, 0.5), Span.ALL, Span.ALL);
+    LocalDate next = BoxBoat.TODAY.plusDays(300);
+    SealTest test = new SealTest(next, "water", 20, 0, "builder");
+    Filling air = new Filling.Air(Seal.PROVEN, Optional.of(test));
+    Chamber tank = new Chamber("tank", box, air, Optional.empty(), false);
+    Boat boat = BoxBoat.of(3, 1.2, 0.5).hull(80, 0.2).chamber(tank).boat();
+    PlausibilityFinding doubt = doubts(boat).get(0);
+    assertThat(doubt.id().text()).isEqualTo("leak-test:tank");
+    assertThat(doubt.withholds()).isTrue();
+    assertThat(doubt.words())
+        .isEqualTo(
+            "chamber \"tank\", days from its leak test until today: -300 days, needs at least 0"
+                + " days; it is dated %s, which has not come yet: was the year written wrongly?"
+                    .formatted(next));
   }
 
   @Test

@@ -29,6 +29,7 @@ import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.rules.RuleSet;
+import thwartwise.sampleboats.BoatEdits;
 import thwartwise.sampleboats.OrdinaryBoats;
 import thwartwise.sampleboats.PublishedBoats;
 
@@ -151,6 +152,32 @@ class PlausibilityTest {
     assertThat(weight(158).note())
         .isEqualTo("weigh it again or check the thickness: 10.0 m2 of skin come to 45 kg");
     assertThat(weight(60).note()).isEmpty();
+  }
+
+  /** The pram's 34 kg weighed at one end: 17 kg, 0.82 of 4.6 m2 of 6 mm at 750, 20.7 kg. */
+  @Test
+  void a_hull_weighed_at_one_end_only_is_doubted() {
+    Finding half = of(WEIGHT, OrdinaryBoats.all().get(0).withHullMass(17), 0);
+    assertThat(half.outcome()).isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(half.note())
+        .isEqualTo(
+            "weigh it again or check the thickness: 4.6 m2 of skin come to 21 kg; was one end of it"
+                + " on the scales, and not both?");
+  }
+
+  /** Ten times the thickness makes a skin ten times as heavy; nobody measured is not too light. */
+  @Test
+  void a_thickness_ten_times_too_large_shows_in_the_mass() {
+    for (Boat boat : OrdinaryBoats.all()) {
+      double thick = boat.hull().thickness();
+      assertThat(of(WEIGHT, BoatEdits.withThickness(boat, 10 * thick), 0).outcome())
+          .as(boat.name())
+          .isEqualTo(Outcome.FALLS_SHORT);
+      double unmeasured = boat.hull().material().orElseThrow().unmeasuredThickness();
+      assertThat(of(WEIGHT, BoatEdits.withThickness(boat, unmeasured), 0).outcome())
+          .as(boat.name())
+          .isEqualTo(Outcome.MEETS);
+    }
   }
 
   private static Finding weight(double mass) {

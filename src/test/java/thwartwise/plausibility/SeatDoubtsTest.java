@@ -51,9 +51,33 @@ class SeatDoubtsTest {
 
   /** 3 cm is what tape and cushion may differ by. */
   @ParameterizedTest
-  @ValueSource(doubles = {0.231, 0.26, 0.40})
+  @ValueSource(doubles = {0.231, 0.26, 0.37})
   void a_seat_at_the_top_of_its_box_or_over_it_is_not_doubted(double height) {
     assertThat(of(BoatEdits.withPlace(PRAM, 0, p -> p.at(height)))).isEmpty();
+  }
+
+  /** 0.26 written as 0.66; the rail abreast of it is 0.42 m high. */
+  @Test
+  void a_seat_above_the_rail_is_doubted() {
+    Boat high = PRAM.withPlaces(List.of(new Place("rowing seat", 0.80, 0.66, 0.2, 1)));
+    assertThat(only(high).words())
+        .isEqualTo(
+            "seat \"rowing seat\", height: 0.66 m, must not exceed 0.50 m; that is too high to sit"
+                + " on: were those centimetres where inches are meant, or is it measured from the"
+                + " ground?");
+    assertThat(of(PRAM.withPlaces(List.of(new Place("rowing seat", 0.80, 0.48, 0.2, 1)))))
+        .isEmpty();
+  }
+
+  /** The top of the box under the seat, 0.26 m, written as 0.10. */
+  @Test
+  void a_seat_high_above_the_box_of_its_name_is_doubted() {
+    Boat low = BoatEdits.withChamber(PRAM, 2, c -> up(c, 0.10));
+    assertThat(only(low).words())
+        .isEqualTo(
+            "seat \"middle thwart\", height above the chamber of that name: 0.16 m, must not exceed"
+                + " 0.12 m; measure the seat's height and the chamber's top again, each in the unit"
+                + " asked for");
   }
 
   @Test

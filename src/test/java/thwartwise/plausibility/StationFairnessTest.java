@@ -20,6 +20,7 @@ import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.plausibility.OutOfLine.Direction;
+import thwartwise.sampleboats.OrdinaryBoats;
 
 class StationFairnessTest {
   private static final StationFairness FAIR =
@@ -168,6 +169,34 @@ class StationFairnessTest {
     assertThat(FAIR.outOfLine(stations))
         .isNotEmpty()
         .allSatisfy(out -> assertThat(out.port()).isFalse());
+  }
+
+  /** The round dinghy's rail: 0.50, 0.66, 0.71, 0.63, 0.38, 0.03 out. */
+  @Test
+  void a_reading_written_down_twice_is_found_and_named() {
+    List<Station> right = OrdinaryBoats.all().get(1).hull().stations();
+    int rail = right.get(0).port().size() - 1;
+    for (int i : new int[] {3, 5}) {
+      double before = right.get(i - 1).portRail().y();
+      List<OutOfLine> found =
+          FAIR.outOfLine(with(right, i, rail, p -> Vector3.of(p.x(), before, p.z())));
+      assertThat(found).as("station %d", i).hasSize(1);
+      assertThat(found.get(0).slip()).as("station %d", i).isEqualTo(TapeSlip.REPEATED);
+    }
+  }
+
+  /** Two stations of a punt with parallel sides read alike, and are. */
+  @Test
+  void two_stations_alike_in_a_straight_run_are_in_line() {
+    assertThat(
+            FAIR.outOfLine(
+                List.of(
+                    chine(0, 0.6, 0.7),
+                    chine(1, 0.65, 0.75),
+                    chine(2, 0.65, 0.75),
+                    chine(3, 0.65, 0.75),
+                    chine(4, 0.6, 0.7))))
+        .isEmpty();
   }
 
   private static Station chine(double x, double bottom, double rail) {

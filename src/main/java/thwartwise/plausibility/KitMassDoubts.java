@@ -1,0 +1,55 @@
+package thwartwise.plausibility;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Span;
+
+/**
+ * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,
+ * so a decimal point that slipped gives room for people who are not safe there.
+ */
+record KitMassDoubts(Craft craft, PlausibleLimits limits) {
+  private static final int TEN = 10;
+
+  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+    KitMassDoubts doubts = new KitMassDoubts(craft, limits);
+    return craft.boat().kit().stream().flatMap(kit -> doubts.of(kit).stream()).toList();
+  }
+
+  private Optional<PlausibilityFinding> of(Kit kit) {
+    Asked.Answer answer = answer(kit);
+    return answer.met()
+        ? Optional.empty()
+        : Optional.of(answer.about(new DoubtId(Topic.KIT_MASS, kit.name()), craft.boat().kept()));
+  }
+
+  private Asked.Answer answer(Kit kit) {
+    Propulsion driven = craft.boat().propulsion();
+    Span usual = limits.kitMass(kit.name(), driven);
+    String source = limits.kitMassSource(kit.name(), driven);
+    Asked asked = new Asked("kit \"" + kit.name() + "\", mass", Unit.KILOGRAM, Asked.MEASURED);
+    String remedy = remedy(kit.mass(), usual);
+    return kit.mass() < usual.from()
+        ? asked.atLeast(kit.mass(), usual.from(), source, remedy)
+        : asked.atMost(kit.mass(), usual.to(), source, "", remedy);
+  }
+
+  private static String remedy(double mass, Span usual) {
+    String slipped =
+        meant(mass, usual)
+            .map(kg -> String.format(Locale.ROOT, "; did the decimal point slip, from %.1f?", kg))
+            .orElse("");
+    return String.format(Locale.ROOT, "%.1f kg is not what such a thing weighs", mass)
+        + (slipped.isEmpty() ? ": weigh it again" : slipped + " Weigh it again");
+  }
+
+  /** With the decimal point put right, where that makes it a usual one. */
+  static Optional<Double> meant(double mass, Span usual) {
+    return Optional.of(mass < usual.from() ? TEN * mass : mass / TEN).filter(usual::contains);
+  }
+}
