@@ -11,6 +11,9 @@ import java.util.List;
  * guard against a bend.
  */
 final class CrewMasses {
+  private static final double LIGHT = 0;
+  private static final double HEAVY = 1;
+
   private CrewMasses() {}
 
   /**
@@ -20,33 +23,41 @@ final class CrewMasses {
   static List<List<Double>> of(
       Seating seating, double lightest, double heaviest, boolean oneOrder) {
     int people = seating.people();
-    List<List<Double>> all = new ArrayList<>();
-    all.add(Collections.nCopies(people, heaviest));
     if (people == 0 || !(heaviest > lightest)) {
-      return all;
+      return List.of(Collections.nCopies(people, heaviest));
     }
+    List<List<Double>> shares = new ArrayList<>(growing(seating, oneOrder));
+    List.of(LIGHT, 1.0 / 3, 2.0 / 3).forEach(s -> shares.add(Collections.nCopies(people, s)));
+    return shares.stream().map(mixture -> masses(mixture, lightest, heaviest)).toList();
+  }
+
+  /**
+   * Everyone heavy and then every mixture that has a heavy one in it, as shares of the way from the
+   * lightest to the heaviest.
+   */
+  static List<List<Double>> growing(Seating seating, boolean oneOrder) {
+    List<List<Double>> all = new ArrayList<>();
+    all.add(Collections.nCopies(seating.people(), HEAVY));
     for (boolean heavyLast : oneOrder ? List.of(false) : List.of(false, true)) {
-      mix(seating, lightest, heaviest, heavyLast, new ArrayList<>(), 0, all);
-    }
-    for (double share : List.of(1.0 / 3, 2.0 / 3)) {
-      all.add(Collections.nCopies(people, lightest + share * (heaviest - lightest)));
+      mix(seating, heavyLast, new ArrayList<>(), 0, all);
     }
     return all;
+  }
+
+  /** What they weigh, kg. */
+  static List<Double> masses(List<Double> shares, double lightest, double heaviest) {
+    return shares.stream()
+        .map(s -> s == HEAVY ? heaviest : lightest + s * (heaviest - lightest))
+        .toList();
   }
 
   // People at one place are alike to each other, so only their numbers count. The heavy ones sit
   // together at its starboard or aft end, the same end everywhere, and then at the other: which is
   // worse depends on the kit.
   private static void mix(
-      Seating seating,
-      double light,
-      double heavy,
-      boolean heavyLast,
-      List<Double> sofar,
-      int place,
-      List<List<Double>> all) {
+      Seating seating, boolean heavyLast, List<Double> sofar, int place, List<List<Double>> all) {
     if (place == seating.counts().size()) {
-      if (sofar.contains(light) && !all.contains(sofar)) {
+      if (sofar.contains(HEAVY) && !all.contains(sofar)) {
         all.add(List.copyOf(sofar));
       }
       return;
@@ -55,9 +66,9 @@ final class CrewMasses {
     for (int heavies = 0; heavies <= here; heavies++) {
       int first = heavyLast ? here - heavies : heavies;
       List<Double> next = new ArrayList<>(sofar);
-      next.addAll(Collections.nCopies(first, heavyLast ? light : heavy));
-      next.addAll(Collections.nCopies(here - first, heavyLast ? heavy : light));
-      mix(seating, light, heavy, heavyLast, next, place + 1, all);
+      next.addAll(Collections.nCopies(first, heavyLast ? LIGHT : HEAVY));
+      next.addAll(Collections.nCopies(here - first, heavyLast ? HEAVY : LIGHT));
+      mix(seating, heavyLast, next, place + 1, all);
     }
   }
 }

@@ -3,9 +3,9 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import thwartwise.boat.Place;
 import thwartwise.rules.RuleSet;
 
@@ -17,12 +17,7 @@ import thwartwise.rules.RuleSet;
  */
 final class CrewSearch {
   /** Masses are told apart to this, so that many people's are good to a kilogram, kg. */
-  private static final double FINE = 0.1;
-
-  /** The least and the greatest stride in which a seating is walked up, kg a person. */
-  private static final double LEAST_STRIDE = 10;
-
-  private static final double MOST_STRIDE = 25;
+  static final double FINE = 0.1;
 
   private final Judge judge;
   private final double design;
@@ -30,28 +25,9 @@ final class CrewSearch {
   private final double heaviest;
   private final List<Place> places;
   private final WaysToSit ways;
-  private final Map<Seating, Walk> walks = new ConcurrentHashMap<>();
+  private final Map<Seating, SeatingWalk> walks = new ConcurrentHashMap<>();
+  private final Supplier<Integer> adults = Once.of(this::countAdults);
   private final Map<Integer, Double> each = new ConcurrentHashMap<>();
-
-  /**
-   * How far a seating was walked up. Only as far as somebody asks: most seatings need not be known
-   * to the kilogram.
-   *
-   * @param carried every mass up to this is carried, kg; less than the lightest before the walk
-   * @param stride from there
-   * @param fails the least mass seen to fail, kg; endless while none was
-   */
-  private record Walk(double carried, double stride, double fails) {
-    static final Walk NOT_BEGUN = new Walk(-1, 0, Double.POSITIVE_INFINITY);
-
-    boolean isBegun() {
-      return carried >= 0;
-    }
-
-    boolean isAtItsEnd() {
-      return isBegun() && (carried == 0 || fails <= carried + 1);
-    }
-  }
 
   CrewSearch(Judge judge, RuleSet rules) {
     this.judge = judge;
@@ -93,13 +69,21 @@ final class CrewSearch {
     return most(s -> judge.heldUp(s, design));
   }
 
-  /** Adults of the design mass. */
+  /** Adults of the design mass, for whom fewer of them find seats too. */
   int people() {
+    return adults.get();
+  }
+
+  private int countAdults() {
     int people = 0;
-    while (people < room() && eachUpTo(people + 1) >= design) {
+    while (emptyBoatMeets() && people < room() && anyCarries(people + 1)) {
       people++;
     }
     return people;
+  }
+
+  private boolean anyCarries(int people) {
+    return Seating.of(people, places).stream().anyMatch(s -> carries(s, design));
   }
 
   private int most(Predicate<Seating> meets) {
@@ -157,24 +141,17 @@ final class CrewSearch {
     return before;
   }
 
-  /**
-   * Of the best seating, which alone is looked at more finely than whole kilograms. Another one is
-   * walked up only where it carries more than the best so far.
-   */
+  /** Of the best seating. Another one is walked up only where it carries more than that. */
   private double best(int people) {
     double most = 0;
     for (Seating seating : Seating.of(people, places)) {
       double more = Math.max(lightest, Math.round((most + FINE) * 10) / 10.0);
-      if (more <= heaviest && judge.meetsAll(seating, more)) {
-        most = Math.max(most, finely(seating));
+      SeatingWalk walk = walk(seating);
+      if (more <= heaviest && walk.mayCarry(more) && walk.carried(more) >= Math.floor(more)) {
+        most = Math.max(most, walk.carried());
       }
     }
     return most;
-  }
-
-  private double finely(Seating seating) {
-    double whole = upTo(seating);
-    return whole == 0 || whole == heaviest ? whole : between(seating, whole, whole + 1, FINE);
   }
 
   /**
@@ -183,72 +160,18 @@ final class CrewSearch {
    * meets everything.
    */
   double upTo(Seating seating) {
-    return walked(seating, heaviest).carried();
+    if (seating.people() == 0) {
+      return emptyBoatMeets() ? Double.POSITIVE_INFINITY : 0;
+    }
+    return walk(seating).carried(heaviest);
   }
 
   /** Whether everybody in a seating may weigh so much, every mass below it included. */
   private boolean carries(Seating seating, double mass) {
-    Walk before = walks.getOrDefault(seating, Walk.NOT_BEGUN);
-    if (before.carried() >= mass) {
-      return true;
-    }
-    if (before.fails() <= mass || before.isAtItsEnd()) {
-      return false;
-    }
-    if (seating.people() > 0 && !judge.meetsAll(seating, mass)) {
-      walks.put(seating, new Walk(before.carried(), before.stride(), mass));
-      return false;
-    }
-    return walked(seating, mass).carried() >= mass;
+    return seating.people() == 0 ? emptyBoatMeets() : walk(seating).carries(mass);
   }
 
-  /** Walked up at least to a mass, or to where it fails before. */
-  private Walk walked(Seating seating, double mass) {
-    Walk now = walks.getOrDefault(seating, Walk.NOT_BEGUN);
-    if (!now.isBegun()) {
-      now = begun(seating, now.fails());
-    }
-    while (!now.isAtItsEnd() && now.carried() < Math.min(mass, heaviest)) {
-      now = oneStride(seating, now);
-    }
-    walks.put(seating, now);
-    return now;
-  }
-
-  private Walk begun(Seating seating, double fails) {
-    if (seating.people() == 0) {
-      return new Walk(judge.meetsAll(seating, 0) ? Double.POSITIVE_INFINITY : 0, 0, fails);
-    }
-    return judge.meetsAll(seating, lightest)
-        ? new Walk(lightest, judge.stride(seating, lightest), fails)
-        : new Walk(0, 0, lightest);
-  }
-
-  private Walk oneStride(Seating seating, Walk from) {
-    double each = Math.floor(from.stride() / seating.people());
-    double length = Math.max(LEAST_STRIDE, Math.min(MOST_STRIDE, each));
-    double next = Math.min(Math.min(heaviest, from.fails()), from.carried() + length);
-    double stride = next < from.fails() ? judge.stride(seating, next) : -1;
-    if (stride >= 0) {
-      return new Walk(next, stride, from.fails());
-    }
-    double carried = between(seating, from.carried(), next, 1);
-    return new Walk(carried, 0, carried + 1);
-  }
-
-  /**
-   * The last mass that all mixtures meet everything at. What is met at both ends of a stride is met
-   * between them, so the mixture that fails is asked there first, and the others only at what it
-   * carries.
-   */
-  private double between(Seating seating, double meets, double fails, double step) {
-    double end = fails;
-    OptionalInt stop = judge.firstNotMet(seating, end, 0);
-    while (stop.isPresent() && end > meets) {
-      int mixture = stop.getAsInt();
-      end = Bisection.last(meets, end, step, each -> judge.meets(seating, each, mixture));
-      stop = end > meets ? judge.firstNotMet(seating, end, mixture) : OptionalInt.empty();
-    }
-    return end;
+  private SeatingWalk walk(Seating seating) {
+    return walks.computeIfAbsent(seating, s -> new SeatingWalk(judge, s, lightest, heaviest));
   }
 }

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
@@ -23,7 +23,6 @@ import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
-import thwartwise.checks.Unit;
 import thwartwise.geometry.Box;
 import thwartwise.rules.RuleSet;
 
@@ -34,15 +33,6 @@ import thwartwise.rules.RuleSet;
 final class Judge {
   /** What sums in another order may differ by, kg. */
   private static final double NUMERIC = 1e-6;
-
-  /**
-   * By what share of its limit a heel may change for a kilogram more, at the most: judgement, twice
-   * what boats of 80 to 400 kg in all were seen to do. Swamped it is more, because little of the
-   * boat cuts the water and a box comes and goes with a few kilograms.
-   */
-  private static final double STEEP = 0.01;
-
-  private static final double SWAMPED_STEEP = 0.04;
 
   private final Craft craft;
   private final boolean oneOrder;
@@ -108,97 +98,58 @@ final class Judge {
     return meets(new Question(seating, heaviest, volumes));
   }
 
-  /** Whether every mixture of people up to a mass, with an extra weight aboard, meets all. */
-  boolean carries(Seating seating, double heaviest, Loading.Weight extra) {
-    if (extra.mass() == 0) {
-      return meetsAll(seating, heaviest);
-    }
-    List<Trial> trials = trials(seating, heaviest).stream().map(t -> t.with(extra)).toList();
-    return trials.stream().allMatch(t -> meets(t, volumes))
-        && allMeet(seating, trials, t -> meets(t, dry) && meets(t, wet));
-  }
-
-  /** One check of one loading, as measured or with the allowance taken off. */
-  record Asked(Trial trial, Check check) {
+  /** Checks that limit crew, put to one loading as measured or with the allowance taken off. */
+  record Asked(Trial trial, List<Check> checks) {
     Asked with(Loading.Weight extra) {
-      return new Asked(trial.with(extra), check);
+      return new Asked(trial.with(extra), checks);
     }
   }
 
-  /** All that is asked of every mixture of people up to a mass, mixture by mixture. */
-  List<List<Asked>> asked(Seating seating, double heaviest) {
-    return trials(seating, heaviest).stream().map(trial -> all(trial).toList()).toList();
+  /** As it is asked of a loading whether it meets, under one allowance, by some of the checks. */
+  Asked asked(Trial trial, Allowance taken, List<Check> checks) {
+    return new Asked(asked(trial).under(taken), checks);
   }
 
-  private Stream<Asked> all(Trial trial) {
-    return Stream.of(allowance, Allowance.NONE)
-        .map(asked(trial)::under)
-        .flatMap(t -> soonest.stream().map(check -> new Asked(t, check)));
+  /** As measured, and with what tape and scales may be wrong by taken off. */
+  List<Allowance> allowances() {
+    return List.of(allowance, Allowance.NONE);
   }
 
-  /**
-   * How many kilograms more, there or in people, can surely not heel the boat past a limit of this
-   * check; less than nothing where it is not met as it is. The other readings only sink and trim
-   * with the weight: they are at their worst at one end of a stretch or the other.
-   */
-  double stride(Asked asked) {
-    double steep = asked.check.aboutSwamped() ? SWAMPED_STEEP : STEEP;
-    double least = Double.POSITIVE_INFINITY;
-    for (Reading reading : asked.check.readings(asked.trial)) {
-      if (!reading.met()) {
-        return -1;
-      }
-      if (reading.unit() == Unit.DEGREE) {
-        least = Math.min(least, Margin.share(reading) / steep);
-      }
-    }
-    return least;
+  /** The checks that limit crew, quick ones first. */
+  List<Check> soonest() {
+    return soonest;
   }
 
-  /** The same of all that is asked of every mixture of people up to a mass. */
-  double stride(Seating seating, double heaviest) {
-    AtomicBoolean fails = new AtomicBoolean();
-    return trials(seating, heaviest).parallelStream()
-        .mapToDouble(trial -> stride(trial, fails))
-        .min()
-        .orElseThrow();
+  /** The checks in two parts, about the boat afloat and swamped; quick ones first. */
+  List<List<Check>> parts() {
+    return List.of(Stream.concat(volumes.stream(), wet.stream()).toList(), dry);
   }
 
-  // Where one mixture fails, the others need not be asked any more.
-  private double stride(Trial trial, AtomicBoolean fails) {
-    double least = Double.POSITIVE_INFINITY;
-    for (Asked asked : all(trial).toList()) {
-      least = fails.get() ? -1 : Math.min(least, stride(asked));
-      if (least < 0) {
-        fails.set(true);
-        return -1;
+  /** How far a loading is from what limits crew. */
+  Headroom headroom(Asked asked) {
+    Headroom least = Headroom.UNLIMITED;
+    for (Check check : asked.checks) {
+      for (Reading reading : check.readings(asked.trial)) {
+        least = least.and(Headroom.of(reading, check.aboutSwamped()));
+        if (!least.isMet()) {
+          return least;
+        }
       }
     }
     return least;
   }
 
-  /**
-   * The first mixture of people up to a mass that does not meet everything.
-   *
-   * @param soonest asked before the others
-   */
-  OptionalInt firstNotMet(Seating seating, double heaviest, int soonest) {
-    List<Trial> trials = trials(seating, heaviest);
-    return meets(trials.get(soonest))
-        ? IntStream.range(0, trials.size())
-            .parallel()
-            .filter(i -> i != soonest && !meets(trials.get(i)))
-            .findFirst()
-        : OptionalInt.of(soonest);
-  }
-
-  /** Whether one mixture meets everything. */
-  boolean meets(Seating seating, double heaviest, int mixture) {
-    return meets(trials(seating, heaviest).get(mixture));
+  /** Every mixture that grows with the heaviest, as shares of the way from the lightest. */
+  List<List<Double>> growing(Seating seating) {
+    return CrewMasses.growing(seating, oneOrder);
   }
 
   Trial trial(Seating seating, List<Double> masses) {
-    return Trial.of(craft, seating.bodies(craft, masses), "");
+    return trial(seating, masses, Packing.SPREAD);
+  }
+
+  Trial trial(Seating seating, List<Double> masses, Packing packing) {
+    return Trial.of(craft, seating.bodies(craft, masses, packing), "");
   }
 
   List<Trial> trials(Seating seating, double heaviest) {

@@ -1,11 +1,9 @@
 package thwartwise.inspection;
 
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiPredicate;
 import thwartwise.boat.Loading;
+import thwartwise.checks.Check;
 import thwartwise.geometry.Vector3;
 
 /**
@@ -15,13 +13,17 @@ import thwartwise.geometry.Vector3;
  *
  * <p>Every weight up to the limit is carried, not only the limit itself: low weight can steady a
  * boat, and a swamped one can lose its steadiness over a stretch of a few kilograms, where the top
- * of a box goes under, and find it again. So a weight is found that is carried everywhere, and each
- * check of each mixture is walked up to it from nothing. A stride is as long as the limits on heel
- * leave room for ({@link Judge#stride}); where one leads to what is not met, the way there is gone
- * again by single kilograms.
+ * of a box goes under, and find it again. So each check of each mixture is walked up from nothing,
+ * in strides as long as the limits on heel leave room for ({@link Headroom}).
  */
 final class LoadSearch {
   private static final int MOST = 300;
+
+  /**
+   * How much more a weight at an end of a boat may heel it than one where people sit: judgement, a
+   * swamped pram of 2.4 m was seen to heel half as much again.
+   */
+  private static final double AT_AN_END = 3;
 
   private final Judge judge;
   private final List<Seating> seatings;
@@ -34,7 +36,8 @@ final class LoadSearch {
     this.each = each;
   }
 
-  private record Stow(Seating seating, Vector3 at) {}
+  /** A check of one loading, and how far that is from its limits with nothing more aboard. */
+  private record Start(Judge.Asked asked, Headroom headroom) {}
 
   /** Whole kg. */
   int extra() {
@@ -44,89 +47,74 @@ final class LoadSearch {
   /** The same, not more than so much. */
   int extra(int most) {
     List<Vector3> spots = spots();
-    int end = carriedAnywhere(spots, most);
-    AtomicInteger least = new AtomicInteger(end);
-    seatings.stream()
-        .flatMap(seating -> judge.asked(seating, each).stream())
-        .toList()
-        .parallelStream()
-        .forEach(mixture -> mixture.forEach(asked -> walk(asked, spots, end, least)));
-    return least.get();
-  }
-
-  /** Those at the ends first: what fails there at once spares the others a search. */
-  private List<Vector3> spots() {
-    double middle = judge.craft().form().length() / 2;
-    return Surfaces.of(judge.craft()).stream()
-        .sorted(Comparator.comparingDouble(at -> -Math.abs(at.x() - middle)))
-        .toList();
-  }
-
-  /** A weight that every seating carries at every spot, and no more than so much. */
-  private int carriedAnywhere(List<Vector3> spots, int most) {
-    List<Stow> stows =
-        spots.stream().flatMap(at -> seatings.stream().map(s -> new Stow(s, at))).toList();
-    Map<Stow, Integer> carried = new HashMap<>();
     int least = most;
-    while (!stows.isEmpty()) {
-      for (Stow stow : stows) {
-        least = carried(stow, least);
-        carried.put(stow, least);
+    for (Check check : judge.soonest()) {
+      for (Start start : starts(check)) {
+        least = least(start, check.byVolumesAlone() ? spots.subList(0, 1) : spots, least);
       }
-      int now = least;
-      stows = stows.stream().filter(stow -> carried.get(stow) > now).toList();
     }
     return least;
   }
 
-  /** One less than some weight that fails, or so much where that is carried. */
-  private int carried(Stow stow, int most) {
-    if (judge.carries(stow.seating(), each, weight(stow.at(), most))) {
-      return most;
-    }
-    int low = 0;
-    int high = most;
-    while (high - low > 1) {
-      int middle = (low + high) / 2;
-      if (judge.carries(stow.seating(), each, weight(stow.at(), middle))) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+  private List<Start> starts(Check check) {
+    return seatings.parallelStream()
+        .flatMap(seating -> judge.trials(seating, each).stream())
+        .flatMap(
+            trial -> judge.allowances().stream().map(a -> judge.asked(trial, a, List.of(check))))
+        .map(asked -> new Start(asked, judge.headroom(asked)))
+        .toList();
   }
 
-  /** From where nothing more is aboard, which is the same for every spot. */
-  private void walk(Judge.Asked asked, List<Vector3> spots, int end, AtomicInteger least) {
-    double stride = judge.stride(asked);
-    for (Vector3 at : spots) {
-      least.accumulateAndGet(walked(asked, at, stride, end, least), Math::min);
-    }
+  // Every spot is asked about the same weights, whichever comes first: the answer does not depend
+  // on the order.
+  private int least(Start start, List<Vector3> spots, int end) {
+    return spots.parallelStream()
+        .mapToInt(spot -> carried(start, spot, end))
+        .reduce(end, Math::min);
   }
 
   /**
-   * One less than the first weight that fails, or so much where all are carried up to the end,
-   * which is known to be. Which weights are tried does not depend on the least found elsewhere, so
-   * that the answer is the same every time.
+   * Of the spots those that no other one is worse than: one farther from the middle on the same
+   * side and no lower, with such a one at the other end too. What a boat carries at both ends it
+   * carries between them, where it trims less.
    */
-  private int walked(Judge.Asked asked, Vector3 spot, double first, int end, AtomicInteger least) {
+  private List<Vector3> spots() {
+    List<Vector3> all = Surfaces.of(judge.craft());
+    return all.stream()
+        .filter(
+            at ->
+                !isTopped(at, all, (x, other) -> other < x)
+                    || !isTopped(at, all, (x, other) -> other > x))
+        .toList();
+  }
+
+  private static boolean isTopped(
+      Vector3 at, List<Vector3> all, BiPredicate<Double, Double> isFarther) {
+    return all.stream().anyMatch(o -> o.z() >= at.z() && isFarther.test(at.x(), o.x()));
+  }
+
+  /** The last weight before the first that fails, or so much where that is carried. */
+  private int carried(Start start, Vector3 spot, int end) {
+    Headroom headroom = start.headroom;
     int at = 0;
-    int fails = Integer.MAX_VALUE;
-    double stride = first;
-    while (at < Math.min(least.get(), fails - 1)) {
-      int next = at + (fails < Integer.MAX_VALUE ? 1 : (int) Math.max(1, Math.min(MOST, stride)));
-      if (next >= end) {
+    while (headroom.isMet() && at < end) {
+      if (headroom.heelsAlone() && headroom.mass() >= AT_AN_END * (end - at)) {
         return end;
       }
-      stride = judge.stride(asked.with(weight(spot, next)));
-      if (stride >= 0) {
-        at = next;
-      } else {
-        fails = next;
-      }
+      int next = at + (int) Math.max(1, Math.min(end - at, headroom.mass()));
+      headroom = judge.headroom(start.asked.with(weight(spot, next)));
+      at = headroom.isMet() ? next : lastMet(start, spot, at, next);
     }
     return at;
+  }
+
+  private int lastMet(Start start, Vector3 spot, int meets, int fails) {
+    return (int)
+        Bisection.last(
+            meets,
+            fails,
+            1,
+            mass -> judge.headroom(start.asked.with(weight(spot, (int) mass))).isMet());
   }
 
   private static Loading.Weight weight(Vector3 at, int mass) {

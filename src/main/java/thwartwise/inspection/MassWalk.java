@@ -1,0 +1,102 @@
+package thwartwise.inspection;
+
+import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
+
+/**
+ * Some checks of one mixture of people in one seating, asked from the lightest mass upward: how
+ * heavy the heavy ones may be, every mass below included. Walked only as far as somebody asks, and
+ * the same way whoever asks.
+ *
+ * <p>Between two masses that meet nothing is missed where the headroom at both ends, together,
+ * spans the stretch; one of ten kilograms a person is taken as short enough, and none is longer
+ * than twenty-five.
+ */
+final class MassWalk {
+  /** kg a person. */
+  private static final double SHORT = 10;
+
+  private static final double LONG = 25;
+
+  private final DoubleFunction<Headroom> asked;
+  private final Supplier<Headroom> lightestMeets;
+  private final double lightest;
+  private final double heaviest;
+  private final double heavyOnes;
+  private boolean ended;
+  private double carried;
+  private Headroom headroom;
+
+  /**
+   * @param asked at a mass of the heavy ones, kg
+   * @param atLightest the same at the lightest mass, which other mixtures share
+   * @param heavyOnes how many there are
+   */
+  MassWalk(
+      DoubleFunction<Headroom> asked,
+      Supplier<Headroom> atLightest,
+      double lightest,
+      double heaviest,
+      double heavyOnes) {
+    this.asked = asked;
+    this.lightestMeets = atLightest;
+    this.lightest = lightest;
+    this.heaviest = heaviest;
+    this.heavyOnes = heavyOnes;
+  }
+
+  /** Whether this very mass meets, whatever those below do. */
+  boolean meets(double mass) {
+    return asked.apply(mass).isMet();
+  }
+
+  /**
+   * The whole mass up to which all meet, kg, or as much as was asked about and perhaps more; nought
+   * when the lightest does not.
+   */
+  synchronized double carried(double enough) {
+    if (headroom == null) {
+      headroom = lightestMeets.get();
+      carried = headroom.isMet() ? lightest : 0;
+      ended = !headroom.isMet();
+    }
+    while (!ended && carried < Math.min(enough, heaviest)) {
+      goOn();
+    }
+    return carried;
+  }
+
+  /** What more than a whole mass, known to be carried, is, in steps finer than a kilogram. */
+  double carriedBeyond(double whole, double step) {
+    return carried(whole + 1) > whole
+        ? whole + 1
+        : Bisection.last(whole, whole + 1, step, this::meets);
+  }
+
+  private void goOn() {
+    double hoped = carried + between(2 * headroom.mass() / heavyOnes);
+    double sure = carried + between(headroom.mass() / heavyOnes);
+    double next = Math.min(heaviest, hoped);
+    Headroom there = asked.apply(next);
+    if (next > sure && !spans(next, there)) {
+      next = sure;
+      there = asked.apply(next);
+    }
+    if (there.isMet()) {
+      carried = next;
+      headroom = there;
+      ended = carried == heaviest;
+    } else {
+      carried = Bisection.last(carried, next, 1, this::meets);
+      ended = true;
+    }
+  }
+
+  private static double between(double each) {
+    return Math.max(SHORT, Math.min(LONG, Math.floor(each)));
+  }
+
+  private boolean spans(double next, Headroom there) {
+    return there.isMet() && heavyOnes * (next - carried) <= headroom.mass() + there.mass();
+  }
+}

@@ -1,0 +1,127 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.DoubleAccumulator;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import thwartwise.boat.Body;
+import thwartwise.boat.Packing;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.Check;
+
+/**
+ * How heavy everybody in one seating may be, all masses below it and every mixture with lighter
+ * people included. Each mixture is walked up by itself, and none farther than the others let it.
+ */
+final class SeatingWalk {
+  private final Judge judge;
+  private final Seating seating;
+  private final double lightest;
+  private final double heaviest;
+
+  /** Everybody heavy, which is what mostly fails; then the mixtures. */
+  private final List<MassWalk> alike = new ArrayList<>();
+
+  private final List<MassWalk> mixed = new ArrayList<>();
+
+  /** Everybody alike with the allowance taken off: soonest told. */
+  private final List<MassWalk> likeliest = new ArrayList<>();
+
+  private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
+
+  SeatingWalk(Judge judge, Seating seating, double lightest, double heaviest) {
+    this.judge = judge;
+    this.seating = seating;
+    this.lightest = lightest;
+    this.heaviest = heaviest;
+    for (Packing packing : packings()) {
+      for (Allowance taken : judge.allowances()) {
+        judge.parts().forEach(checks -> add(packing, taken, checks));
+      }
+    }
+  }
+
+  /** Those that put people to different spots. */
+  private List<Packing> packings() {
+    List<List<Body>> seen = new ArrayList<>();
+    List<Packing> packings = new ArrayList<>();
+    List<Double> masses = Collections.nCopies(seating.people(), lightest);
+    for (Packing packing : seating.packings(judge.craft().boat().places())) {
+      List<Body> bodies = seating.bodies(judge.craft(), masses, packing);
+      if (!seen.contains(bodies)) {
+        seen.add(bodies);
+        packings.add(packing);
+      }
+    }
+    return packings;
+  }
+
+  private void add(Packing packing, Allowance taken, List<Check> checks) {
+    List<List<Double>> mixtures = judge.growing(seating);
+    Supplier<Headroom> atLightest =
+        Once.of(() -> headroom(mixtures.get(0), lightest, packing, taken, checks));
+    for (List<Double> mixture : mixtures) {
+      boolean isAlike = mixture == mixtures.get(0);
+      MassWalk walk =
+          new MassWalk(
+              mass -> headroom(mixture, mass, packing, taken, checks),
+              atLightest,
+              lightest,
+              heaviest,
+              mixture.stream().mapToDouble(s -> s).sum());
+      (isAlike ? alike : mixed).add(walk);
+      if (isAlike && !taken.equals(Allowance.NONE)) {
+        likeliest.add(walk);
+      }
+    }
+  }
+
+  private Headroom headroom(
+      List<Double> mixture, double mass, Packing packing, Allowance taken, List<Check> checks) {
+    List<Double> masses = CrewMasses.masses(mixture, lightest, mass);
+    return judge.headroom(judge.asked(judge.trial(seating, masses, packing), taken, checks));
+  }
+
+  /** Whether everybody may weigh so much. */
+  boolean carries(double mass) {
+    return mayCarry(mass)
+        && (carried(mass) >= mass || mass > Math.floor(mass) && carried() >= mass);
+  }
+
+  /** A quick look: false proves that so much is too much, true proves nothing. */
+  boolean mayCarry(double mass) {
+    Boolean before = looked.get(mass);
+    if (before == null) {
+      before = likeliest.stream().allMatch(walk -> walk.meets(mass));
+      looked.put(mass, before);
+    }
+    return before;
+  }
+
+  /** The whole mass, kg, or as much as was asked about; nought when the lightest is too heavy. */
+  double carried(double enough) {
+    DoubleAccumulator least = new DoubleAccumulator(Math::min, enough);
+    for (List<MassWalk> walks : List.of(alike, mixed)) {
+      walks.parallelStream().forEach(walk -> least.accumulate(walk.carried(least.get())));
+    }
+    return least.get();
+  }
+
+  /** The same down to a tenth of a kilogram. */
+  double carried() {
+    double whole = carried(heaviest);
+    if (whole == 0 || whole == heaviest) {
+      return whole;
+    }
+    return Stream.of(alike, mixed)
+        .flatMap(List::stream)
+        .parallel()
+        .mapToDouble(walk -> walk.carriedBeyond(whole, CrewSearch.FINE))
+        .min()
+        .orElse(whole);
+  }
+}
