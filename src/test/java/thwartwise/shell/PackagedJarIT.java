@@ -307,7 +307,7 @@ class PackagedJarIT {
     {"Breadth over the rails, where", "1.3716", "54"},
     {"Depth from rail", "0.4572", "18"},
     {"Breadth over the rails at the stern", "1.2192", "4'"},
-    {"Height of the lowest notch", "", ""},
+    {"Height of the lowest notch", "no", "no"},
     {"Mass of the empty boat", "68.0388555", "150"},
     {"How many seats", "2", "2"},
     {"Aftmost seat", "0.6096", "2'"},
