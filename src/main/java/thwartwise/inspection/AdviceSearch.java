@@ -83,16 +83,37 @@ final class AdviceSearch {
 
   /** What a piece costs is looked for only where it is told. */
   private List<AdvicePiece> pieces(List<Tried> tried) {
-    return tried.parallelStream().flatMap(t -> bought(t).stream()).toList().stream()
-        .sorted(Comparator.comparing(Bought::piece, BEST_FIRST))
-        .limit(MOST_TOLD)
-        .toList()
-        .parallelStream()
-        .map(this::costing)
-        .toList();
+    return best(tried).stream().map(this::costing).toList();
   }
 
-  private record Bought(AdvicePiece piece, Inspection after) {}
+  /** The best of them; what cannot be among them is not inspected to the end. */
+  private List<Bought> best(List<Tried> tried) {
+    List<Bought> best = new ArrayList<>();
+    for (Tried next : tried) {
+      if (best.size() < MOST_TOLD || mayEqual(next.after(), best.get(MOST_TOLD - 1).amounts())) {
+        bought(next).ifPresent(best::add);
+        best.sort(Comparator.comparing(Bought::piece, BEST_FIRST));
+        best.subList(Math.min(best.size(), MOST_TOLD), best.size()).clear();
+      }
+    }
+    return best;
+  }
+
+  /** In adults or, with as many, in the mass of people: a quick look and then a closer one. */
+  private static boolean mayEqual(Inspection after, Amounts told) {
+    if (!after.limits().mayReach(told)) {
+      return false;
+    }
+    Amounts most = after.atMost();
+    return most.people() > told.people()
+        || most.people() == told.people() && most.crew() >= told.crew();
+  }
+
+  private record Bought(AdvicePiece piece, Inspection after) {
+    Amounts amounts() {
+      return after.amounts();
+    }
+  }
 
   private AdvicePiece costing(Bought bought) {
     Inspection after = bought.after();

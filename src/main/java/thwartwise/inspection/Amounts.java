@@ -12,6 +12,12 @@ package thwartwise.inspection;
 record Amounts(int people, double crew, double load, double extra, double room) {
   static final Amounts NOTHING = new Amounts(0, 0, 0, 0, 0);
 
+  /** Where nothing is known of the load. */
+  static Amounts ofCrew(int people, double crew) {
+    double any = Double.POSITIVE_INFINITY;
+    return new Amounts(people, crew, any, any, any);
+  }
+
   /** Not above another answer for the same boat. */
   Amounts notAbove(Amounts other) {
     return new Amounts(

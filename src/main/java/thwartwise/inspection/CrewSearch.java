@@ -171,6 +171,13 @@ final class CrewSearch {
     return seating.people() == 0 ? emptyBoatMeets() : walk(seating).carries(mass);
   }
 
+  /** A quick look: false proves that so many people of that mass, or of the lightest, are not. */
+  boolean mayCarry(int people, double mass) {
+    double each = Math.max(lightest, mass);
+    return each <= heaviest
+        && Seating.of(people, places).stream().anyMatch(s -> walk(s).mayCarry(each));
+  }
+
   private SeatingWalk walk(Seating seating) {
     return walks.computeIfAbsent(seating, s -> new SeatingWalk(judge, s, lightest, heaviest));
   }

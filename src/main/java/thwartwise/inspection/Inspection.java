@@ -41,6 +41,7 @@ public final class Inspection {
   private final Limits limits;
   private final Supplier<Recommendation> recommendation;
   private final Supplier<Amounts> amounts;
+  private final Supplier<Amounts> atMost;
   private final Supplier<Trial> limit;
   private final Supplier<List<Finding>> atLimit;
   private final Supplier<List<Finding>> findings = Once.of(this::allFindings);
@@ -56,6 +57,7 @@ public final class Inspection {
     this.limits = new Limits(judge, rules, applied.caps());
     this.recommendation = Once.of(() -> applied.recommendation(limits));
     this.amounts = Once.of(() -> applied.amounts(limits));
+    this.atMost = Once.of(() -> applied.atMost(limits));
     this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
     this.limiting = Once.of(this::askWhatLimits);
@@ -72,6 +74,7 @@ public final class Inspection {
     this.limits = other.limits;
     this.recommendation = other.recommendation;
     this.amounts = other.amounts;
+    this.atMost = other.atMost;
     this.limit = other.limit;
     this.atLimit = other.atLimit;
     this.limiting = Once.of(this::askWhatLimits);
@@ -88,6 +91,7 @@ public final class Inspection {
     this.limits = limits;
     this.recommendation = recommendation;
     this.amounts = same.amounts;
+    this.atMost = same.atMost;
     this.limiting = same.limiting;
     this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
@@ -162,6 +166,11 @@ public final class Inspection {
   /** The figures of the recommendation, without what it takes to tell why. */
   Amounts amounts() {
     return amounts.get();
+  }
+
+  /** As many adults as {@link #amounts}, and no less of anything; found without the load. */
+  Amounts atMost() {
+    return atMost.get();
   }
 
   List<Finding> findings() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
 import thwartwise.checks.SwampedCrew;
 import thwartwise.checks.Trial;
@@ -25,6 +26,7 @@ final class Limits {
   private final Judge judge;
   private final double design;
   private final Supplier<List<Row>> rows = Once.of(this::allRows);
+  private final Supplier<List<Integer>> extras = Once.of(this::allExtras);
 
   Limits(Judge judge, RuleSet rules, List<CapacityFigure> figures) {
     this.judge = judge;
@@ -93,6 +95,26 @@ final class Limits {
     return amounts(people, crew(people));
   }
 
+  /** As many adults as {@link #amounts}, and no less of anything; found without the load. */
+  Amounts atMost() {
+    int people = people();
+    return crew(people).people() == 0
+        ? Amounts.NOTHING
+        : Amounts.ofCrew(people, Math.floor(greatestMass()));
+  }
+
+  /** A quick look: false proves that neither more adults nor as heavy a crew are carried. */
+  boolean mayReach(Amounts told) {
+    return told.crew() == 0
+        || search.mayCarry(told.people() + 1, design)
+        || IntStream.rangeClosed(1, search.room())
+            .anyMatch(n -> search.mayCarry(n, told.crew() / n));
+  }
+
+  private double greatestMass() {
+    return rows.get().stream().mapToDouble(Row::mass).max().orElseThrow();
+  }
+
   private Amounts amounts(int people, Crew crew) {
     if (crew.people() == 0) {
       return Amounts.NOTHING;
@@ -101,10 +123,9 @@ final class Limits {
     Row most = rows.get().stream().max(Comparator.comparingDouble(this::load)).orElseThrow();
     double load = Math.floor(Math.min(caps.load(), kit + load(most)));
     double room = Math.max(0, load - kit);
-    double crewMass = rows.get().stream().mapToDouble(Row::mass).max().orElseThrow();
     return new Amounts(
         people,
-        Math.floor(Math.min(crewMass, room)),
+        Math.floor(Math.min(greatestMass(), room)),
         load,
         Math.floor(Math.min(extra(rows.get().get(crew.people() - 1)), room)),
         room);
@@ -112,12 +133,16 @@ final class Limits {
 
   /** People, and what may be aboard besides while none of them is heavier than an adult, kg. */
   private double load(Row row) {
-    return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + row.extra());
+    return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + tried(row));
   }
 
   private double extra(Row row) {
     double people = row.people() * Math.min(row.each(), design);
-    return Math.max(0, Math.min(row.extra(), caps.load() - craft.boat().kitMass() - people));
+    return Math.max(0, Math.min(tried(row), caps.load() - craft.boat().kitMass() - people));
+  }
+
+  private int tried(Row row) {
+    return extras.get().get(row.people());
   }
 
   private List<Margin> margins(Crew crew) {
@@ -141,9 +166,8 @@ final class Limits {
    * So many people by themselves.
    *
    * @param each what each may weigh, published caps included, kg
-   * @param extra what may be aboard besides them or fewer of them, nobody heavier than an adult, kg
    */
-  private record Row(int people, double each, int extra) {
+  private record Row(int people, double each) {
     double mass() {
       return people * each;
     }
@@ -157,16 +181,28 @@ final class Limits {
   private List<Row> allRows() {
     List<Row> all = new ArrayList<>();
     int people = people();
-    int extra = new LoadSearch(judge, search.allowed(0, 0), 0).extra();
     for (int n = 1; n <= Math.min(search.room(), caps.heads()); n++) {
       double each = Math.min(search.eachUpTo(n), caps.room() / n);
       double least = rules.value(n <= people + 1 ? "lightest-person" : "lone-person");
       if (!(each >= least)) {
         return all;
       }
-      double heavy = Math.min(Math.floor(search.eachUpTo(n)), design);
-      extra = new LoadSearch(judge, search.allowed(n, heavy), heavy).extra(extra);
-      all.add(new Row(n, each, extra));
+      all.add(new Row(n, each));
+    }
+    return all;
+  }
+
+  /**
+   * By the number of people, from nobody, what may be aboard besides them or fewer of them, nobody
+   * heavier than an adult, kg.
+   */
+  private List<Integer> allExtras() {
+    List<Integer> all = new ArrayList<>();
+    all.add(new LoadSearch(judge, search.allowed(0, 0), 0).extra());
+    for (Row row : rows.get()) {
+      double heavy = Math.min(Math.floor(search.eachUpTo(row.people())), design);
+      List<Seating> seatings = search.allowed(row.people(), heavy);
+      all.add(new LoadSearch(judge, seatings, heavy).extra(all.get(row.people() - 1)));
     }
     return all;
   }

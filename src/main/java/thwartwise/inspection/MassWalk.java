@@ -10,13 +10,13 @@ import java.util.function.Supplier;
  *
  * <p>Between two masses that meet nothing is missed where the headroom at both ends, together,
  * spans the stretch; one of ten kilograms a person is taken as short enough, and none is longer
- * than twenty-five.
+ * than fifty.
  */
 final class MassWalk {
   /** kg a person. */
   private static final double SHORT = 10;
 
-  private static final double LONG = 25;
+  private static final double LONG = 50;
 
   private final DoubleFunction<Headroom> asked;
   private final Supplier<Headroom> lightestMeets;
@@ -24,8 +24,14 @@ final class MassWalk {
   private final double heaviest;
   private final double heavyOnes;
   private boolean ended;
+
+  /** Asked about already, and too far off to go there at once. */
+  private Point ahead;
+
   private double carried;
   private Headroom headroom;
+
+  private record Point(double mass, Headroom headroom) {}
 
   /**
    * @param asked at a mass of the heavy ones, kg
@@ -74,29 +80,36 @@ final class MassWalk {
   }
 
   private void goOn() {
-    double hoped = carried + between(2 * headroom.mass() / heavyOnes);
+    Point next = ahead == null ? at(carried + between(2 * headroom.mass() / heavyOnes)) : ahead;
+    ahead = next;
     double sure = carried + between(headroom.mass() / heavyOnes);
-    double next = Math.min(heaviest, hoped);
-    Headroom there = asked.apply(next);
-    if (next > sure && !spans(next, there)) {
-      next = sure;
-      there = asked.apply(next);
+    if (next.mass > sure && !spans(next)) {
+      next = at(sure);
     }
-    if (there.isMet()) {
-      carried = next;
-      headroom = there;
+    if (next.mass == ahead.mass) {
+      ahead = null;
+    }
+    if (next.headroom.isMet()) {
+      carried = next.mass;
+      headroom = next.headroom;
       ended = carried == heaviest;
     } else {
-      carried = Bisection.last(carried, next, 1, this::meets);
+      carried = Bisection.last(carried, next.mass, 1, this::meets);
       ended = true;
     }
+  }
+
+  private Point at(double mass) {
+    double most = Math.min(heaviest, mass);
+    return new Point(most, asked.apply(most));
   }
 
   private static double between(double each) {
     return Math.max(SHORT, Math.min(LONG, Math.floor(each)));
   }
 
-  private boolean spans(double next, Headroom there) {
-    return there.isMet() && heavyOnes * (next - carried) <= headroom.mass() + there.mass();
+  private boolean spans(Point next) {
+    double stretch = heavyOnes * (next.mass - carried);
+    return next.headroom.isMet() && stretch <= headroom.mass() + next.headroom.mass();
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Body;
@@ -31,6 +33,7 @@ final class RulesApplied {
   private final RuleSet inForce;
   private final List<CapacityFigure> caps;
   private final List<PlausibilityFinding> plausibility;
+  private final Supplier<List<Limits>> laxerLimits = Once.of(this::allLaxerLimits);
 
   RulesApplied(Craft craft, RuleBook book) {
     this.craft = craft;
@@ -97,24 +100,35 @@ final class RulesApplied {
       return Recommendation.withheld(inForce.value("design-person"), nothingBecause());
     }
     Recommendation answer = limits.recommendation(notCovered());
-    for (RuleSet laxer : laxer()) {
-      answer =
-          answer.notAbove(
-              new Limits(new Judge(craft, laxer), laxer, caps).recommendation(notCovered()));
+    for (Limits other : laxerLimits.get()) {
+      answer = answer.notAbove(other.recommendation(notCovered()));
     }
     return answer;
   }
 
   /** The figures of the recommendation alone; nothing where nothing is recommended. */
   Amounts amounts(Limits limits) {
+    return least(limits, Limits::amounts);
+  }
+
+  /** As many adults, and no less of anything; found without the load. */
+  Amounts atMost(Limits limits) {
+    return least(limits, Limits::atMost);
+  }
+
+  private Amounts least(Limits limits, Function<Limits, Amounts> figures) {
     if (!nothingBecause().isEmpty()) {
       return Amounts.NOTHING;
     }
-    Amounts answer = limits.amounts();
-    for (RuleSet set : laxer()) {
-      answer = answer.notAbove(new Limits(new Judge(craft, set), set, caps).amounts());
+    Amounts answer = figures.apply(limits);
+    for (Limits other : laxerLimits.get()) {
+      answer = answer.notAbove(figures.apply(other));
     }
     return answer;
+  }
+
+  private List<Limits> allLaxerLimits() {
+    return laxer().stream().map(set -> new Limits(new Judge(craft, set), set, caps)).toList();
   }
 
   private Set<RuleSet> laxer() {
