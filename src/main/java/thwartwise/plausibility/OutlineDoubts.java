@@ -104,17 +104,20 @@ final class OutlineDoubts {
             .mapToDouble(Vector3::z)
             .min()
             .orElse(0);
-    double tape = limits.value("lowest-point");
     Asked asked = new Asked("height of the lowest point of the bottom", Unit.METRE, Asked.MEASURED);
-    String source = limits.source("lowest-point");
     String remedy =
         "heights are measured up from the lowest point, so that one is zero: was a height given a"
             + " wrong sign, or left out?";
     add(
         DoubtId.of(Topic.LOWEST_POINT),
         least < 0
-            ? asked.atLeast(least, -tape, source, remedy)
-            : asked.atMost(least, tape, source, "", remedy));
+            ? asked.atLeast(
+                least,
+                -limits.value("lowest-point-below"),
+                limits.source("lowest-point-below"),
+                remedy)
+            : asked.atMost(
+                least, limits.value("lowest-point"), limits.source("lowest-point"), "", remedy));
   }
 
   private void add(DoubtId id, Asked.Answer answer) {

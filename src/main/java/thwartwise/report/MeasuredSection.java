@@ -1,13 +1,16 @@
 package thwartwise.report;
 
 import java.util.List;
+import java.util.Locale;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Material;
 import thwartwise.boat.Person;
+import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
+import thwartwise.geometry.Span;
 
 /** What went in, shortly: the record beside this page holds every point. */
 final class MeasuredSection {
@@ -18,6 +21,7 @@ final class MeasuredSection {
     page.point(hull(boat.hull()), "It floats in " + boat.water().word() + " water");
     page.point(size(boat.hull().stations()));
     page.point(boat.openings().isEmpty() ? "Openings below the rail: none given" : openings(boat));
+    page.point(places(boat));
     page.point(boat.kit().isEmpty() ? "Kit: none given" : kit(boat));
     if (!boat.cleats().isEmpty()) {
       page.point(cleats(boat));
@@ -30,11 +34,13 @@ final class MeasuredSection {
 
   private static String hull(HullMeasurements hull) {
     return String.format(
-        "Bare hull: %s\u00a0kg, %s counted at %s\u00a0kg/m3 when soaked, shell %s\u00a0mm thick",
+        "Bare hull: %s\u00a0kg, %s counted at %s\u00a0kg/m3 when soaked, shell %s\u00a0mm thick, floor"
+            + " %s\u00a0m up",
         Shown.plain(hull.mass()),
         hull.material().map(Material::word).orElse("stuff"),
         Shown.plain(hull.density()),
-        Shown.plain(hull.thickness() * 1000));
+        Shown.plain(hull.thickness() * 1000),
+        Shown.plain(hull.floor()));
   }
 
   private static String size(List<Station> stations) {
@@ -49,6 +55,39 @@ final class MeasuredSection {
   private static String openings(Boat boat) {
     return "Openings below the rail: "
         + String.join("; ", boat.openings().stream().map(OpeningWords::of).toList());
+  }
+
+  private static String places(Boat boat) {
+    return boat.places().isEmpty()
+        ? "Places to sit: none given"
+        : "Places to sit: "
+            + String.join("; ", boat.places().stream().map(MeasuredSection::place).toList());
+  }
+
+  private static String place(Place place) {
+    return String.format(
+        Locale.ROOT,
+        "%s for %d, %s\u00a0m from aft, %s\u00a0m up, %s",
+        place.name(),
+        place.people(),
+        stretch(place.along()),
+        Shown.plain(place.z()),
+        out(place));
+  }
+
+  private static String out(Place place) {
+    return place.isAboutTheMiddle()
+        ? Shown.plain(place.across().to()) + Shown.TIED + "m out"
+        : "from "
+            + stretch(place.across())
+            + Shown.TIED
+            + "m to port of the middle (starboard with a minus)";
+  }
+
+  private static String stretch(Span span) {
+    return span.length() == 0
+        ? Shown.plain(span.from())
+        : Shown.plain(span.from()) + " to " + Shown.plain(span.to());
   }
 
   private static String kit(Boat boat) {

@@ -62,20 +62,20 @@ class OutlineDoubtsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {-0.02, 0, 0.02})
+  @ValueSource(doubles = {-0.005, 0, 0.02})
   void the_lowest_point_may_be_off_by_what_the_tape_is(double keel) {
     assertThat(of(keel(keel))).isEmpty();
   }
 
   @Test
   void a_height_with_a_wrong_sign_is_told_with_its_whole_text() {
-    List<PlausibilityFinding> found = of(keel(-0.03));
+    List<PlausibilityFinding> found = of(keel(-0.02));
     assertThat(found).hasSize(1);
     Finding finding = found.get(0).finding();
     assertThat(found.get(0).id().text()).isEqualTo("lowest-point");
     assertThat(finding.check()).isEqualTo("height of the lowest point of the bottom");
-    assertThat(finding.value().orElseThrow()).isEqualTo(-0.03);
-    assertThat(finding.limit()).isEqualTo(-0.02);
+    assertThat(finding.value().orElseThrow()).isEqualTo(-0.02);
+    assertThat(finding.limit()).isEqualTo(-0.005);
     assertThat(finding.note())
         .isEqualTo(
             "heights are measured up from the lowest point, so that one is zero: was a height given"

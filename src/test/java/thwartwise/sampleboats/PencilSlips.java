@@ -31,12 +31,16 @@ final class PencilSlips {
       "what was left out shows in nothing; the page lists what was counted";
 
   private static final String SCALES =
-      "only the scales tell what a thing weighs; the page lists each with its mass";
+      "only the scales tell what a thing weighs within what such things weigh; the page lists each"
+          + " with its mass";
 
-  private static final String BALLAST = "more weight low in the hull steadies it, for true reasons";
+  private static final String BALLAST =
+      "a hull built heavier weighs as much, and steadies the boat as truly; the page says what it"
+          + " weighs and all kit beside it";
 
   private static final String LIGHT =
-      "a light boat of the same size weighs as little: a published one 0.8 of its skin";
+      "a light boat of the same size weighs as little: a published one 0.93 of its soaked skin; the"
+          + " page says what it weighs and how thick it is";
 
   private static final String BOTH_SIDES =
       "a boat with such a chamber on either side is as likely; the plan shows both";
@@ -44,14 +48,16 @@ final class PencilSlips {
   private static final String NO_CLOCK = "nothing but the paper tells when a test was made";
 
   private static final String NARROW_SEAT =
-      "a seat about the middle may be as narrow; the plan shows it";
+      "a seat about the middle may be as narrow; the page says how far out it reaches";
 
   private static final String NOT_POURED =
       "a box may be as long; litres poured into it would show it";
 
-  private static final String ON_THE_FLOOR = "things lie on the floor as well as under the rail";
+  private static final String ON_THE_FLOOR =
+      "things lie on the floor as well as under the rail; the page says how high each lies";
 
-  private static final String BOARDS = "a boat without floor boards is as likely";
+  private static final String BOARDS =
+      "a boat without floor boards is as likely; the page says how high the floor lies";
 
   private PencilSlips() {}
 
@@ -91,7 +97,7 @@ final class PencilSlips {
             .unseen(LEFT_OUT),
         whole("all kit forgotten", b -> b.withKit(List.of())).unseen(LEFT_OUT),
         kit("decimal of one mass slipped left", k -> mass(k, 0.1)).unseen(SCALES),
-        kit("decimal of one mass slipped right", k -> mass(k, 10)).unseen(SCALES),
+        kit("decimal of one mass slipped right", k -> mass(k, 10)),
         kit("one mass in kilograms taken for pounds", k -> mass(k, POUND)).unseen(SCALES),
         kit("litres of one thing taken for gallons", k -> litres(k, US_GALLON)),
         kit("height of one thing below the keel", k -> at(k, 0, -1)),
