@@ -58,7 +58,11 @@ final class Commands {
 
   /** The commands, and who types them: somebody at a terminal, or a pipe. */
   Prompt prompt() {
-    Optional<Terminal> terminal = Terminals.open();
+    return prompt(Terminals.open());
+  }
+
+  /** Without a terminal, a pipe types. */
+  Prompt prompt(Optional<Terminal> terminal) {
     PrintWriter out = terminal.map(Terminal::writer).orElseGet(StandardStreams::out);
     Lines piped = PipedLines.standardInput(out);
     Lines lines = terminal.<Lines>map(t -> CommandLines.at(t, all)).orElse(piped);

@@ -43,7 +43,7 @@ public final class Main {
     }
   }
 
-  private static void silenceLogging() {
+  static void silenceLogging() {
     LogManager.getLogManager().reset();
     ROOT_LOGGER.setLevel(Level.OFF);
   }

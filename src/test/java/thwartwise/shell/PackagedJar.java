@@ -2,7 +2,6 @@ package thwartwise.shell;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,39 +9,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** The jar as it is shipped, run as another process. */
+/** The jar as it is shipped, run as another process, as its launcher runs it. */
 final class PackagedJar {
   /** What a one-shot printed and how it ended. */
   record Outcome(int code, String out, String err) {}
 
   static final long GENEROUS_SECONDS = 600;
 
-  /**
-   * Classes as the machine keeps them once loaded, so that a hundred starts take half their time;
-   * nothing changes when the file is not there.
-   */
-  private static final Path CLASSES =
-      Path.of(System.getProperty("thwartwise.jar", "thwartwise.jar")).resolveSibling("classes.jsa");
+  /** What the build leaves beside the jar, so that a hundred starts take half their time. */
+  private static final Path ARCHIVE =
+      Path.of(System.getProperty("thwartwise.jar", "thwartwise.jar"))
+          .resolveSibling("thwartwise.jsa");
 
   private final Map<String, String> environment = new HashMap<>();
   private final Path folder;
 
   PackagedJar(Path folder) {
     this.folder = folder;
-  }
-
-  /** Leaves the classes that the beginning of a walk needs for all later starts. */
-  void keepClasses() throws IOException, InterruptedException {
-    Files.deleteIfExists(CLASSES);
-    List<String> command = command("walk");
-    command.set(1, "-XX:ArchiveClassesAtExit=" + CLASSES);
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
-    process.getOutputStream().close();
-    process.waitFor(GENEROUS_SECONDS, TimeUnit.SECONDS);
   }
 
   PackagedJar with(String variable, String value) {
@@ -54,7 +37,9 @@ final class PackagedJar {
   List<String> command(String... words) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.add("-XX:SharedArchiveFile=" + CLASSES);
+    command.add("-XX:SharedArchiveFile=" + ARCHIVE);
+    command.add("-Xlog:disable");
+    command.add("-Xlog:all=error:stderr");
     command.add("-Duser.home=" + folder);
     command.add("-jar");
     command.add(System.getProperty("thwartwise.jar"));

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,11 +29,6 @@ class PackagedJarIT {
 
   @TempDir Path folder;
   private PackagedJar jar;
-
-  @BeforeAll
-  static void keepClasses(@TempDir Path home) throws Exception {
-    new PackagedJar(home).keepClasses();
-  }
 
   @BeforeEach
   void set_out() {
