@@ -2,17 +2,15 @@ package thwartwise.geometry;
 
 /**
  * A solid's vertices and triangles as the inner loop of {@link Immersion} wants them: coordinates
- * in one array each, and what never changes about a triangle worked out once.
- *
- * <p>The tetrahedron from any apex o to a triangle has the volume {@code V₀ − o · N}, V₀ the volume
- * from the boat's origin and N a third of the triangle's area along its outward normal.
+ * in one array each, and what never changes about a triangle worked out once: the tetrahedron on it
+ * whose apex is the boat's origin.
  */
 final class Facets {
   final double[] x;
   final double[] y;
   final double[] z;
 
-  /** For each triangle V₀ and the three parts of N. */
+  /** For each triangle the tetrahedron's volume and its first moments along x, y and z. */
   final double[] cones;
 
   final double volume;
@@ -39,12 +37,12 @@ final class Facets {
       int c = corners[t + 2];
       cone(f, a, b, c);
       sum += cones[f];
-      sumX += cones[f] * (x[a] + x[b] + x[c]);
-      sumY += cones[f] * (y[a] + y[b] + y[c]);
-      sumZ += cones[f] * (z[a] + z[b] + z[c]);
+      sumX += cones[f + 1];
+      sumY += cones[f + 2];
+      sumZ += cones[f + 3];
     }
     volume = sum;
-    moment = Vector3.of(sumX / 4, sumY / 4, sumZ / 4);
+    moment = Vector3.of(sumX, sumY, sumZ);
   }
 
   static Facets of(double[] xyz, int[] corners) {
@@ -58,12 +56,13 @@ final class Facets {
     double cx = x[c] - x[a];
     double cy = y[c] - y[a];
     double cz = z[c] - z[a];
-    double nx = (by * cz - bz * cy) / 6;
-    double ny = (bz * cx - bx * cz) / 6;
-    double nz = (bx * cy - by * cx) / 6;
-    cones[f] = x[a] * nx + y[a] * ny + z[a] * nz;
-    cones[f + 1] = nx;
-    cones[f + 2] = ny;
-    cones[f + 3] = nz;
+    double nx = by * cz - bz * cy;
+    double ny = bz * cx - bx * cz;
+    double nz = bx * cy - by * cx;
+    double volume = (x[a] * nx + y[a] * ny + z[a] * nz) / 6;
+    cones[f] = volume;
+    cones[f + 1] = volume * (x[a] + x[b] + x[c]) / 4;
+    cones[f + 2] = volume * (y[a] + y[b] + y[c]) / 4;
+    cones[f + 3] = volume * (z[a] + z[b] + z[c]) / 4;
   }
 }

@@ -4,29 +4,26 @@ package thwartwise.geometry;
  * Adds up the immersed parts of any number of solids under one plane. Not thread-safe; made once
  * for a solve and reused, so that nothing is allocated for a triangle.
  *
- * <p>Method: volume and its moments are summed in tetrahedra that stand on the wetted triangles,
- * their common apex the point of the plane under the boat's origin. The waterplane, which closes
- * the immersed part, passes through the apex and adds nothing, so no cap is built. The corner that
- * the water cuts off a triangle lies in the triangle's own plane: its tetrahedron is the whole one
- * times the share of the area, α β. The waterplane's area and moments go round its outline (Green's
- * theorem), of which every crossed triangle gives one edge. All of it is exact for plane triangles,
- * and a face or a vertex in the plane is no special case: a face lying in the plane is taken as
- * dry.
+ * <p>Method: volume and its moments are summed in tetrahedra that stand on the wetted triangles and
+ * on the waterplane, their common apex the boat's origin. Those on wholly wet triangles never
+ * change, so such a triangle costs four additions. The tip that the water cuts off a triangle lies
+ * in the triangle's own plane: its tetrahedron is the whole one times the share of the area, α β.
+ * The waterplane's area and moments go round its outline (Green's theorem), of which every crossed
+ * triangle gives one edge; they give the pyramid on the waterplane too, so no cap is built. All of
+ * it is exact for plane triangles, and a face or a vertex in the plane is no special case: a face
+ * lying in the plane is taken as dry.
  */
 public final class Immersion {
-  private static final int ALL_WET = 7;
-
   // By which corners are wet, 1 the first, 2 the second, 4 the third: which one is alone on its
   // side, and whether the wet part is that tip (1) or the whole less that tip (-1).
   private static final int[] ALONE = {0, 0, 1, 2, 2, 1, 0, 0};
   private static final double[] SIGN = {0, 1, 1, -1, 1, -1, -1, 0};
-  private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 0};
+  private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
   private static final int[] AFTER = {1, 2, 0, 1};
 
   private WaterPlane plane = new WaterPlane(Vector3.of(0, 0, 1), 0);
   private Vector3 ahead = Vector3.of(1, 0, 0);
   private Vector3 athwart = Vector3.of(0, 1, 0);
-  private Vector3 apex = Vector3.ZERO;
   private double[] u = new double[0];
   private double[] v = new double[0];
   private double[] s = new double[0];
@@ -34,10 +31,16 @@ public final class Immersion {
   private int[] crossed = new int[0];
   private int[] kinds = new int[0];
   private int crossings;
-  private double volume;
-  private double momentU;
-  private double momentV;
-  private double momentS;
+
+  // On whole triangles, along the boat's axes; on tips, along the water's.
+  private double whole;
+  private double wholeX;
+  private double wholeY;
+  private double wholeZ;
+  private double tips;
+  private double tipsU;
+  private double tipsV;
+  private double tipsS;
   private double area;
   private double areaU;
   private double areaV;
@@ -51,8 +54,8 @@ public final class Immersion {
     plane = newPlane;
     athwart = newPlane.athwart();
     ahead = athwart.cross(newPlane.up());
-    apex = newPlane.up().times(newPlane.height());
-    volume = momentU = momentV = momentS = 0;
+    whole = wholeX = wholeY = wholeZ = 0;
+    tips = tipsU = tipsV = tipsS = 0;
     area = areaU = areaV = areaUU = areaUV = areaVV = 0;
     return this;
   }
@@ -64,11 +67,12 @@ public final class Immersion {
     if (over >= reach || factor == 0) {
       return this;
     }
+    weight = factor;
     if (over <= -reach) {
-      addWhole(solid, factor);
+      Vector3 moment = solid.moment();
+      addWhole(solid.volume(), moment.x(), moment.y(), moment.z());
       return this;
     }
-    weight = factor;
     turn(solid.facets);
     wetted(solid.corners, solid.facets.cones);
     crossed(solid.corners, solid.facets.cones);
@@ -76,15 +80,30 @@ public final class Immersion {
   }
 
   public ImmersedPart part() {
+    Vector3 moment = Vector3.of(wholeX, wholeY, wholeZ);
+    double height = plane.height();
+    double volume = whole + tips + height * area / 3;
+    double aboveOrigin =
+        plane.up().dot(moment) + (tipsS + 3 * height * tips + height * height * area) / 4;
     return new ImmersedPart(
-        plane, volume, momentU, momentV, momentS, area, areaU, areaV, areaUU, areaUV, areaVV);
+        plane,
+        volume,
+        ahead.dot(moment) + (tipsU + height * areaU) / 4,
+        athwart.dot(moment) + (tipsV + height * areaV) / 4,
+        aboveOrigin - height * volume,
+        area,
+        areaU,
+        areaV,
+        areaUU,
+        areaUV,
+        areaVV);
   }
 
-  private void addWhole(Solid solid, double factor) {
-    volume += factor * solid.volume();
-    momentU += factor * ahead.dot(solid.moment());
-    momentV += factor * athwart.dot(solid.moment());
-    momentS += factor * (plane.up().dot(solid.moment()) - plane.height() * solid.volume());
+  private void addWhole(double volume, double momentX, double momentY, double momentZ) {
+    whole += weight * volume;
+    wholeX += weight * momentX;
+    wholeY += weight * momentY;
+    wholeZ += weight * momentZ;
   }
 
   /** Vertices into the water's axes, once each: triangles share them. */
@@ -128,48 +147,35 @@ public final class Immersion {
 
   // Both loops keep their sums in variables of their own: in fields, each triangle would wait for
   // the one before. Two loops, because together their variables outnumber the registers.
+
+  /** Whole triangles, and the list of those that are crossed. */
   private void wetted(int[] corners, double[] cones) {
-    double apexX = apex.x();
-    double apexY = apex.y();
-    double apexZ = apex.z();
-    double[] u = this.u;
-    double[] v = this.v;
-    double[] s = this.s;
     int[] wet = this.wet;
     int[] listed = crossed;
     int[] kinds = this.kinds;
     int count = 0;
     double sum = 0;
-    double sumU = 0;
-    double sumV = 0;
-    double sumS = 0;
+    double sumX = 0;
+    double sumY = 0;
+    double sumZ = 0;
     for (int t = 0, f = 0; t < corners.length; t += 3, f += 4) {
-      int a = corners[t];
-      int b = corners[t + 1];
-      int c = corners[t + 2];
-      int kind = wet[a] + 2 * wet[b] + 4 * wet[c];
-      if (kind == ALL_WET) {
-        double cone = cones[f] - apexX * cones[f + 1] - apexY * cones[f + 2] - apexZ * cones[f + 3];
-        sum += cone;
-        sumU += cone * (u[a] + u[b] + u[c]);
-        sumV += cone * (v[a] + v[b] + v[c]);
-        sumS += cone * (s[a] + s[b] + s[c]);
-      } else {
-        // Written whether it is kept or not: cheaper than a guess at which it will be.
-        listed[count] = t;
-        kinds[count] = kind;
-        count += (kind + 7) >> 3;
-      }
+      int kind = wet[corners[t]] + 2 * wet[corners[t + 1]] + 4 * wet[corners[t + 2]];
+      // Added and written whether it counts or not: cheaper than a guess at whether it will.
+      double counts = WHOLE[kind];
+      sum += counts * cones[f];
+      sumX += counts * cones[f + 1];
+      sumY += counts * cones[f + 2];
+      sumZ += counts * cones[f + 3];
+      listed[count] = t;
+      kinds[count] = kind;
+      count += (kind + 1 & 7) > 1 ? 1 : 0;
     }
     crossings = count;
-    addVolume(sum, sumU, sumV, sumS);
+    addWhole(sum, sumX, sumY, sumZ);
   }
 
-  /** Of each crossed triangle the tip that is alone in being wet, or the whole less a dry tip. */
+  /** Of each crossed triangle the tip that is alone on its side: a wet one, or less a dry one. */
   private void crossed(int[] corners, double[] cones) {
-    double apexX = apex.x();
-    double apexY = apex.y();
-    double apexZ = apex.z();
     double[] u = this.u;
     double[] v = this.v;
     double[] s = this.s;
@@ -189,7 +195,6 @@ public final class Immersion {
     for (int i = 0; i < count; i++) {
       int t = listed[i];
       int kind = kinds[i];
-      // The corner that is alone on its side of the water comes first.
       int turned = ALONE[kind];
       int a = corners[t + turned];
       int b = corners[t + AFTER[turned]];
@@ -203,16 +208,9 @@ public final class Immersion {
       double vp = va + alpha * (v[b] - va);
       double uq = ua + beta * (u[c] - ua);
       double vq = va + beta * (v[c] - va);
-      int f = t / 3 * 4;
-      double cone = cones[f] - apexX * cones[f + 1] - apexY * cones[f + 2] - apexZ * cones[f + 3];
       double sign = SIGN[kind];
-      double tip = sign * alpha * beta * cone;
+      double tip = sign * alpha * beta * cones[t / 3 * 4];
       double turn = sign * (uq * vp - up * vq);
-      double whole = WHOLE[kind] * cone;
-      sum += whole;
-      sumU += whole * (ua + u[b] + u[c]);
-      sumV += whole * (va + v[b] + v[c]);
-      sumS += whole * (sa + s[b] + s[c]);
       double uu = up + uq;
       double vv = vp + vq;
       sum += tip;
@@ -226,16 +224,11 @@ public final class Immersion {
       flatUV += turn * (uu * vv + up * vp + uq * vq);
       flatVV += turn * (vv * vv - vp * vq);
     }
-    addVolume(sum, sumU, sumV, sumS);
+    tips += weight * sum;
+    tipsU += weight * sumU;
+    tipsV += weight * sumV;
+    tipsS += weight * sumS;
     addWaterplane(flat, flatU, flatV, flatUU, flatUV, flatVV);
-  }
-
-  /** Tetrahedra's volumes, and those times the sum of their three corners off the apex. */
-  private void addVolume(double sum, double sumU, double sumV, double sumS) {
-    volume += weight * sum;
-    momentU += weight * sumU / 4;
-    momentV += weight * sumV / 4;
-    momentS += weight * sumS / 4;
   }
 
   /**
