@@ -20,6 +20,13 @@ import thwartwise.geometry.WaterPlane;
 public final class Equilibrium {
   private static final double NUDGE = Math.toRadians(1);
   private static final double LONGEST_TURN = Math.toRadians(2);
+
+  /**
+   * A last turn, rad, so short that where it leads is known without looking: off by its square,
+   * times how fast the stiffness changes, which is some tens of times in a radian.
+   */
+  private static final double LAST_TURN = 3e-5;
+
   private static final double SHORTEST_TURN = 1e-12;
   private static final double MOMENT_TOLERANCE = 1e-11;
   private static final int MOST_TURNS = 600;
@@ -43,17 +50,22 @@ public final class Equilibrium {
   private final Floating floating;
   private final BiConsumer<Settling, Settling> stepped;
   private final Predicate<WaterPlane> over;
+  private final boolean hurried;
   private final Immersion immersion = new Immersion();
 
   private Equilibrium(Floating floating, BiConsumer<Settling, Settling> stepped) {
-    this(floating, stepped, plane -> false);
+    this(floating, stepped, plane -> false, false);
   }
 
   private Equilibrium(
-      Floating floating, BiConsumer<Settling, Settling> stepped, Predicate<WaterPlane> over) {
+      Floating floating,
+      BiConsumer<Settling, Settling> stepped,
+      Predicate<WaterPlane> over,
+      boolean hurried) {
     this.floating = floating;
     this.stepped = stepped;
     this.over = over;
+    this.hurried = hurried;
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
@@ -78,7 +90,8 @@ public final class Equilibrium {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
     Predicate<Pose> decides = pose -> !pose.stable() || over.test(pose.plane());
-    return new Equilibrium(floating, (before, after) -> {}, over).search(UPRIGHT, SOONEST, decides);
+    return new Equilibrium(floating, (before, after) -> {}, over, true)
+        .search(UPRIGHT, SOONEST, decides);
   }
 
   /**
@@ -109,7 +122,7 @@ public final class Equilibrium {
       if (end.isEmpty()) {
         return Equilibria.none(Equilibria.Ending.NOT_FOUND);
       }
-      Pose pose = end.get().pose();
+      Pose pose = pose(end.get());
       add(pose, reached);
       if (decides.test(pose)) {
         break;
@@ -181,6 +194,9 @@ public final class Equilibrium {
       if (arrived && here.isSettled()) {
         return Optional.of(here);
       }
+      if (hurried && isNearlyThere(here)) {
+        return Optional.of(here);
+      }
       Turn step = Turn.downhill(here, radius);
       Optional<Settling> next =
           arrived ? Optional.empty() : here.turned(step.heel(), step.trim(), immersion);
@@ -198,6 +214,19 @@ public final class Equilibrium {
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether one last turn, too short to be worth looking where it leads, ends in a balance. */
+  private static boolean isNearlyThere(Settling here) {
+    return here.isSettled(LAST_TURN)
+        && here.pose().stable()
+        && Turn.downhill(here, LONGEST_TURN).size() <= LAST_TURN;
+  }
+
+  private Pose pose(Settling end) {
+    return hurried && isNearlyThere(end)
+        ? end.poseAfter(Turn.downhill(end, LONGEST_TURN))
+        : end.pose();
   }
 
   // Near the bottom the energy no longer tells two poses apart; the moment still does.

@@ -135,9 +135,14 @@ final class Settling {
   }
 
   boolean isSettled() {
-    boolean all = sea.rise() == 0;
+    return isSettled(0);
+  }
+
+  /** Whether no surface has farther to rise or fall than this, m. */
+  boolean isSettled(double rise) {
+    boolean all = Math.abs(sea.rise()) <= rise;
     for (Surface pool : pools) {
-      all &= pool.rise() == 0;
+      all &= Math.abs(pool.rise()) <= rise;
     }
     return all;
   }
@@ -158,6 +163,14 @@ final class Settling {
 
   double moment() {
     return Math.sqrt(heelMoment * heelMoment + trimMoment * trimMoment);
+  }
+
+  /** The balance that a last small turn leads to, to first order. */
+  Pose poseAfter(Turn turn) {
+    WaterPlane turned =
+        new WaterPlane(
+            plane.turned(turn.heel(), turn.trim()), heightAfter(turn.heel(), turn.trim()));
+    return new Pose(turned, part, restoring, floating.neededVolume());
   }
 
   Pose pose() {
