@@ -1,10 +1,12 @@
 package thwartwise.afloat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
@@ -40,6 +42,15 @@ public final class Equilibrium {
   /** Where Newton's turn lands so near a balance it was nudged from, it leads back there. */
   private static final double NEAR = NUDGE / 4;
 
+  /** A stiffness well above zero, m of metacentric height: not gone with a little more load. */
+  private static final double SOFT = 0.05;
+
+  /** How much deeper or less deep a boat may lie that is loaded nearly the same, m. */
+  private static final double DEEPER = 0.02;
+
+  /** From the balance of nearly the same load one turn or two mostly do. */
+  private static final int FEW_TURNS = 4;
+
   private static final double[][] NUDGES = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
 
   // A boat balanced on a knife's edge stays there when it is nudged fore and aft: soonest told.
@@ -52,6 +63,9 @@ public final class Equilibrium {
   private final Predicate<WaterPlane> over;
   private final boolean hurried;
   private final Immersion immersion = new Immersion();
+
+  /** The least stiffness met so far, m of metacentric height. */
+  private double softest = Double.POSITIVE_INFINITY;
 
   private Equilibrium(Floating floating, BiConsumer<Settling, Settling> stepped) {
     this(floating, stepped, plane -> false, false);
@@ -89,9 +103,94 @@ public final class Equilibrium {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    Predicate<Pose> decides = pose -> !pose.stable() || over.test(pose.plane());
-    return new Equilibrium(floating, (before, after) -> {}, over, true)
-        .search(UPRIGHT, SOONEST, decides);
+    return new Equilibrium(floating, (before, after) -> {}, over, true).untilOver();
+  }
+
+  /**
+   * The same, begun at a balance already known of a boat loaded nearly the same, where there is one
+   * and it leads to a rest in the same bowl.
+   *
+   * @param boat which boat it is: equal only where all that lifts it is the same but for its people
+   */
+  public static Equilibria until(
+      Floating floating, Predicate<WaterPlane> over, Object boat, KnownBalances known) {
+    Optional<Pose> rest = nextTo(known, floating, over, boat);
+    if (rest.isPresent()) {
+      return new Equilibria(List.of(rest.get()), Equilibria.Ending.RESTS);
+    }
+    if (!(floating.liftVolume() > floating.neededVolume())) {
+      return Equilibria.none(Equilibria.Ending.SINKS);
+    }
+    Equilibrium search = new Equilibrium(floating, (before, after) -> {}, over, true);
+    Equilibria found = search.untilOver();
+    if (search.wentDownOneBowl(found)) {
+      known.keep(boat, floating, found.reached().get(0).part());
+    }
+    return found;
+  }
+
+  /** The rest that a balance already known leads to, where that is as good as one from upright. */
+  static Optional<Pose> nextTo(
+      KnownBalances known, Floating floating, Predicate<WaterPlane> over, Object boat) {
+    return floating.liftVolume() > floating.neededVolume()
+        ? new Equilibrium(floating, (before, after) -> {}, over, true)
+            .nearest(known.near(boat, floating))
+        : Optional.empty();
+  }
+
+  private Equilibria untilOver() {
+    return search(UPRIGHT, SOONEST, pose -> !pose.stable() || over.test(pose.plane()));
+  }
+
+  /** Whether what was found is one rest and the way there from upright lay in one bowl. */
+  private boolean wentDownOneBowl(Equilibria found) {
+    return found.reached().size() == 1
+        && softest > SOFT
+        && !over.test(found.reached().get(0).plane());
+  }
+
+  /** From the nearest of some balances. */
+  private Optional<Pose> nearest(Stream<KnownBalances.Balance> known) {
+    return known
+        .map(balance -> Settling.nextTo(balance, floating, immersion))
+        .filter(this::isFirm)
+        .min(Comparator.comparingDouble(start -> Turn.downhill(start, LONGEST_TURN).size()))
+        .flatMap(this::near);
+  }
+
+  private boolean isFirm(Settling here) {
+    return here.part.area() > 0 && here.restoring.softest() > SOFT * floating.neededVolume();
+  }
+
+  /**
+   * The rest a few of Newton's turns lead to; none where it lies farther off than one turn on the
+   * way from upright may be long, or much deeper or less deep, where little stiffness is left, or
+   * where a nudge leads elsewhere.
+   *
+   * @param start the boat at the balance known of another load
+   */
+  private Optional<Pose> near(Settling start) {
+    Settling here = start;
+    for (int turn = 0; turn < FEW_TURNS; turn++) {
+      Turn step = Turn.downhill(here, LONGEST_TURN);
+      Vector3 up = here.plane.turned(step.heel(), step.trim());
+      double rise = here.heightAfter(step.heel(), step.trim()) - start.plane.height();
+      if (!(up.minus(start.plane.up()).norm() < LONGEST_TURN) || !(Math.abs(rise) < DEEPER)) {
+        return Optional.empty();
+      }
+      Optional<Settling> next =
+          here.turned(up, step.heel(), step.trim(), immersion).filter(this::isFirm);
+      if (next.isEmpty()) {
+        return Optional.empty();
+      }
+      here = next.get();
+      if (isNearlyThere(here)) {
+        return returnsAlways(here) && !over.test(here.settledPlane())
+            ? Optional.of(pose(here))
+            : Optional.empty();
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -111,13 +210,29 @@ public final class Equilibrium {
     return new Equilibrium(floating, (before, after) -> {}).settle(up, height).map(Settling::pose);
   }
 
+  /** Whether every nudge leads back; one onto the way from upright does. */
+  private boolean returnsAlways(Settling here) {
+    return Stream.of(SOONEST)
+        .filter(nudge -> !isTowardUpright(here, nudge[0]))
+        .allMatch(nudge -> afterNudge(here, nudge[0], nudge[1]).filter(e -> e == here).isPresent());
+  }
+
+  /** Where a nudge in heel leads back onto the way that the boat came down from upright. */
+  private static boolean isTowardUpright(Settling balance, double heel) {
+    return heel * balance.plane.heel() < 0 && Math.abs(balance.plane.heel()) > NUDGE;
+  }
+
   private Equilibria search(Vector3 up, double[][] nudges, Predicate<Pose> decides) {
     Optional<Settling> first = settle(up, Double.NaN);
     if (first.isEmpty()) {
       return Equilibria.none(Equilibria.Ending.NOT_FOUND);
     }
     List<Pose> reached = new ArrayList<>();
+    boolean oneBowl = hurried && softest > SOFT;
     for (double[] nudge : nudges) {
+      if (oneBowl && isTowardUpright(first.get(), nudge[0])) {
+        continue;
+      }
       Optional<Settling> end = afterNudge(first.get(), nudge[0], nudge[1]);
       if (end.isEmpty()) {
         return Equilibria.none(Equilibria.Ending.NOT_FOUND);
@@ -185,6 +300,7 @@ public final class Equilibrium {
       if (!(here.part.area() > 0)) {
         return Optional.empty();
       }
+      softest = Math.min(softest, here.restoring.softest() / floating.neededVolume());
       if (known.isPresent() && comesBack(known.get(), here)) {
         return known;
       }

@@ -110,6 +110,28 @@ final class Settling {
         .map(sea -> new Settling(floating, sea, pools));
   }
 
+  /**
+   * The boat held in the balance of another load of it: what was under water then, less what lifted
+   * only then, and with what lifts only now.
+   */
+  static Settling nextTo(KnownBalances.Balance known, Floating floating, Immersion immersion) {
+    List<Lift> before = known.floating().lifts();
+    List<Lift> now = floating.lifts();
+    ImmersedPart part = known.part();
+    if (!before.equals(now)) {
+      immersion.at(part.plane());
+      before.stream()
+          .filter(l -> !now.contains(l))
+          .forEach(l -> immersion.add(l.solid(), -l.factor()));
+      now.stream()
+          .filter(l -> !before.contains(l))
+          .forEach(l -> immersion.add(l.solid(), l.factor()));
+      part = part.plus(immersion.part());
+    }
+    double rise = (floating.neededVolume() - part.volume()) / part.area();
+    return new Settling(floating, new Surface(part, rise), List.of());
+  }
+
   /** The boat after a small turn, every surface nearly at its height. */
   Optional<Settling> turned(double heel, double trim, Immersion immersion) {
     return turned(plane.turned(heel, trim), heel, trim, immersion);

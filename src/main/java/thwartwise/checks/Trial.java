@@ -5,11 +5,13 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
 import thwartwise.afloat.Freeboard;
+import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pulled;
 import thwartwise.afloat.Swamping;
@@ -38,17 +40,29 @@ public final class Trial {
   private final Disturbance done;
   private final Allowance allowance;
   private final boolean hurried;
+  private final Optional<KnownBalances> known;
+  private Trial fromUpright;
   private Swamping swamping;
   private Equilibria rest;
 
   /** Once loose kit is gone, by the chambers lost; the same wherever it was. */
   private Map<Collection<Space>, Equilibria> withoutKit = new HashMap<>();
 
-  private Trial(Craft craft, Disturbance done, Allowance allowance, boolean hurried) {
+  private Trial(
+      Craft craft,
+      Disturbance done,
+      Allowance allowance,
+      boolean hurried,
+      Optional<KnownBalances> known) {
     this.craft = craft;
     this.done = done;
     this.allowance = allowance;
     this.hurried = hurried;
+    this.known = known;
+  }
+
+  private Trial with(Disturbance otherwise) {
+    return new Trial(craft, otherwise, allowance, hurried, known);
   }
 
   /**
@@ -57,11 +71,12 @@ public final class Trial {
    * @param condition the loading in words
    */
   public static Trial of(Craft craft, List<Body> people, String condition) {
-    return new Trial(craft, Disturbance.moved(condition, people), Allowance.NONE, false);
+    return new Trial(
+        craft, Disturbance.moved(condition, people), Allowance.NONE, false, Optional.empty());
   }
 
   public Trial under(Allowance newAllowance) {
-    return new Trial(craft, done, newAllowance, hurried);
+    return new Trial(craft, done, newAllowance, hurried, known);
   }
 
   /**
@@ -70,21 +85,47 @@ public final class Trial {
    * then is not met at all; how far short it falls is not told.
    */
   public Trial hurried() {
-    return new Trial(craft, done, allowance, true);
+    return new Trial(craft, done, allowance, true, Optional.empty());
+  }
+
+  /**
+   * The same, with searches for a rest begun at balances already known of this craft, and what is
+   * found kept there. To be asked by {@link #readings}.
+   */
+  public Trial hurried(KnownBalances known) {
+    return new Trial(craft, done, allowance, true, Optional.of(known));
+  }
+
+  /**
+   * What a check reads. What is not met in a rest found from a balance already known is asked once
+   * more of the boat let go upright: none but that answer refuses anything.
+   */
+  public List<Reading> readings(Check check) {
+    List<Reading> readings = check.readings(this);
+    return known.isEmpty() || readings.stream().allMatch(Reading::met)
+        ? readings
+        : check.readings(fromUpright());
+  }
+
+  private Trial fromUpright() {
+    if (fromUpright == null) {
+      fromUpright = new Trial(craft, done, allowance, hurried, Optional.empty());
+    }
+    return fromUpright;
   }
 
   public Trial with(Loading.Weight weight) {
-    return new Trial(craft, done.and(weight), allowance, hurried);
+    return with(done.and(weight));
   }
 
   /** Everyone aboard leaning with the boat, as in a righting curve and in a sudden move. */
   public Trial stiff() {
     Disturbance stiff = done.withPeople(people().stream().map(Body::stiff).toList());
-    return new Trial(craft, stiff, allowance, hurried);
+    return with(stiff);
   }
 
   Trial after(Disturbance next) {
-    return new Trial(craft, done.then(next), allowance, hurried);
+    return with(done.then(next));
   }
 
   /**
@@ -110,7 +151,7 @@ public final class Trial {
   /** This trial, told as another one with something done to it. */
   Trial called(String how, Trial base) {
     String told = base.done.then(done.called(how)).how();
-    return new Trial(craft, done.called(told), allowance, hurried);
+    return with(done.called(told));
   }
 
   /** The same boat once everything that is not fastened down or shut away has floated off. */
@@ -119,7 +160,7 @@ public final class Trial {
     for (Kit kit : craft.looseKit()) {
       gone = gone.and(new Loading.Weight(-kit.mass(), kit.at()));
     }
-    return new Trial(craft, gone, allowance, hurried);
+    return with(gone);
   }
 
   public Craft craft() {
@@ -191,14 +232,23 @@ public final class Trial {
     if (rest == null) {
       rest =
           done.forces().isEmpty()
-              ? found(afloat(), this::hasFlooded)
+              ? found(afloat(), this::hasFlooded, craft)
               : Pulled.of(afloat(), done.forces(), craft.form().outside()).rest();
     }
     return rest;
   }
 
-  private Equilibria found(Floating floating, Predicate<WaterPlane> over) {
-    return hurried ? Equilibrium.until(floating, over) : Equilibrium.from(floating);
+  private Equilibria found(Floating floating, Predicate<WaterPlane> over, Object boat) {
+    if (!hurried) {
+      return Equilibrium.from(floating);
+    }
+    return known
+        .map(balances -> Equilibrium.until(floating, over, boat, balances))
+        .orElseGet(() -> Equilibrium.until(floating, over));
+  }
+
+  private Object swampedBoat(Collection<Space> lost) {
+    return List.of(craft, lost, allowance.volumeFactor());
   }
 
   private boolean hasFlooded(WaterPlane plane) {
@@ -235,12 +285,13 @@ public final class Trial {
    * because either may be the worse.
    */
   public Equilibria swampedRest(Collection<Space> lost) {
-    Equilibria kept = found(swamped(lost), Trial::isOver);
+    Equilibria kept = found(swamped(lost), Trial::isOver, swampedBoat(lost));
     if (craft.looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
     Equilibria gone =
-        withoutKit.computeIfAbsent(lost, l -> found(withoutLooseKit().swamped(l), Trial::isOver));
+        withoutKit.computeIfAbsent(
+            lost, l -> found(withoutLooseKit().swamped(l), Trial::isOver, swampedBoat(l)));
     return Equilibria.of(List.of(kept, gone));
   }
 

@@ -30,6 +30,22 @@ public record ImmersedPart(
     return new Immersion().at(plane).add(solid, 1).part();
   }
 
+  /** Together with what else lies under the same plane. */
+  public ImmersedPart plus(ImmersedPart o) {
+    return new ImmersedPart(
+        plane,
+        volume + o.volume,
+        momentU + o.momentU,
+        momentV + o.momentV,
+        momentS + o.momentS,
+        area + o.area,
+        areaU + o.areaU,
+        areaV + o.areaV,
+        areaUU + o.areaUU,
+        areaUV + o.areaUV,
+        areaVV + o.areaVV);
+  }
+
   /** Centre of buoyancy in the boat's axes; nothing immersed has none. */
   public Vector3 centroid() {
     if (!(Math.abs(volume) > 0)) {

@@ -6,8 +6,12 @@ package thwartwise.geometry;
  * evenly, as it does in a block.
  */
 final class VolumeTable {
-  /** A solid of fewer triangles than this is taken for a block: small pieces hardly count. */
+  /**
+   * What has fewer triangles or holds less, m³, is taken for a block: small pieces hardly count.
+   */
   private static final int LEAST_TRIANGLES = 100;
+
+  private static final double LEAST_VOLUME = 0.05;
 
   private static final int STEPS = 24;
 
@@ -23,7 +27,8 @@ final class VolumeTable {
 
   static VolumeTable of(Solid solid) {
     Span z = solid.bounds.extent(Vector3.of(0, 0, 1));
-    int steps = solid.triangleCount() < LEAST_TRIANGLES ? 1 : STEPS;
+    boolean small = solid.triangleCount() < LEAST_TRIANGLES || solid.volume() < LEAST_VOLUME;
+    int steps = small ? 1 : STEPS;
     double[] volumes = new double[steps + 1];
     Immersion immersion = new Immersion();
     for (int i = 1; i < steps; i++) {

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Random;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
 import net.jqwik.api.RandomGenerator;
+import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
@@ -19,6 +25,10 @@ import thwartwise.geometry.WaterPlane;
  */
 class EquilibriumTwoWaysTest {
   private static final int BOATS = Integer.getInteger("two.ways", 150);
+
+  /** Loads that are tried of each boat beside the first. */
+  private static final int LOADS = 4;
+
   private static final long SEED = 20261126;
 
   /** Both settle to 1e-11 of the weight times a metre; the least stiffness magnifies that. */
@@ -40,6 +50,100 @@ class EquilibriumTwoWaysTest {
   @Example
   void swamped_boats_rest_alike() {
     each(new SwampedPropertiesTest().swamped(), EquilibriumTwoWaysTest::swamped);
+  }
+
+  @Example
+  void boats_loaded_nearly_as_one_already_at_rest_rest_alike() {
+    nextToKnown(RandomAfloat.loadedAsBoatsAre(), EquilibriumTwoWaysTest::loadedOtherwise, 0.3);
+  }
+
+  @Example
+  void boats_with_their_weight_anywhere_rest_as_from_upright_next_to_one_already_at_rest() {
+    nextToKnown(RandomAfloat.any(), EquilibriumTwoWaysTest::loadedOtherwise, 0.2);
+  }
+
+  @Example
+  void swamped_boats_with_people_a_little_otherwise_rest_alike() {
+    nextToKnown(
+        new SwampedPropertiesTest().swamped(), EquilibriumTwoWaysTest::seatedOtherwise, 0.5);
+  }
+
+  // A deck comes under with a nudge and takes the waterplane with it: the way down from upright is
+  // a bowl, and so is what is left of it at rest.
+  @Example
+  void a_deck_hardly_above_the_water_is_nudged_under_next_to_a_balance_too() {
+    Solid raft = Solid.block(new Box(new Span(0, 4), new Span(-0.6, 0.6), new Span(0, 0.4)));
+    KnownBalances known = new KnownBalances();
+    Equilibrium.until(raft(raft, 0.018), OVER, "raft", known);
+    assertThat(known.near("raft", raft(raft, 0.018))).isNotEmpty();
+    int over = 0;
+    for (double side = 0.017; side > 0; side -= 0.0005) {
+      Floating raftAfloat = raft(raft, side);
+      Equilibria slow = SlowEquilibrium.until(raftAfloat, OVER);
+      cutShortAlike(
+          Equilibrium.until(raftAfloat, OVER, "raft", known), slow, "deck " + side + " m up");
+      over += wentOver(slow) ? 1 : 0;
+    }
+    assertThat(over).isBetween(5, 30);
+  }
+
+  private static Floating raft(Solid raft, double deckAbove) {
+    double mass = 1000 * 4 * 1.2 * (0.4 - deckAbove);
+    return new Floating(mass, Vector3.of(2, 0, 0.42), List.of(new Lift(raft, 1)), 1000);
+  }
+
+  /** The same hull with its weight a little more or less, and a little elsewhere. */
+  private static Floating loadedOtherwise(RandomAfloat boat, Random random) {
+    Floating floating = boat.floating();
+    Vector3 by = Vector3.of(little(random), little(random) / 4, little(random));
+    return new Floating(
+        floating.mass() * (1 + little(random)),
+        floating.centre().plus(by),
+        floating.lifts(),
+        floating.density());
+  }
+
+  private static Floating seatedOtherwise(Loading loading, Random random) {
+    List<Body> people =
+        loading.people().stream()
+            .map(b -> b.withMass(b.mass() * (1 + 2 * little(random))))
+            .map(b -> b.at(b.y() + little(random) / 2))
+            .toList();
+    return swamped(loading.with(people));
+  }
+
+  /** Up to 0.06 either way. */
+  private static double little(Random random) {
+    return 0.12 * (random.nextDouble() - 0.5);
+  }
+
+  private static <T> void nextToKnown(
+      Arbitrary<T> boats, BiFunction<T, Random, Floating> otherwise, double mostly) {
+    RandomGenerator<T> generator = boats.generator(1000);
+    Random random = new Random(SEED);
+    int bowls = 0;
+    int near = 0;
+    for (int i = 0; i < BOATS; i++) {
+      T boat = generator.next(random).value();
+      KnownBalances known = new KnownBalances();
+      Random loads = new Random(i);
+      Equilibrium.until(otherwise.apply(boat, loads), OVER, boat, known);
+      for (int load = 0; load < LOADS; load++) {
+        Floating floating = otherwise.apply(boat, loads);
+        String which = "boat " + i + ", load " + load + ": " + boat;
+        if (known.near(boat, floating).findAny().isPresent()) {
+          bowls++;
+          near += Equilibrium.nextTo(known, floating, OVER, boat).isPresent() ? 1 : 0;
+        }
+        cutShortAlike(
+            Equilibrium.until(floating, OVER, boat, known),
+            SlowEquilibrium.until(floating, OVER),
+            which);
+      }
+    }
+    System.getLogger("two ways").log(System.Logger.Level.INFO, near + " of " + bowls);
+    assertThat(bowls).isGreaterThan(BOATS * LOADS / 5);
+    assertThat((double) near).isGreaterThan(mostly * bowls);
   }
 
   private static Floating swamped(Loading loading) {
