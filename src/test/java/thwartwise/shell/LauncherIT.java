@@ -9,7 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The launcher that README's commands begin with, and the archive that the build leaves beside it. */
+/**
+ * The launcher that README's commands begin with, and the archive that the build leaves beside it.
+ */
 class LauncherIT {
   private static final Path JAR = Path.of(System.getProperty("thwartwise.jar"));
   private static final Path LAUNCHER = JAR.resolveSibling("thwartwise");

@@ -1,0 +1,90 @@
+package thwartwise.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.checks.OnPaper.RULES;
+import static thwartwise.checks.OnPaper.tanks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import thwartwise.afloat.KnownBalances;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Place;
+
+/** Trials that begin at balances already known refuse what trials let go upright refuse. */
+class TrialsNextToKnownTest {
+  private static final Craft CRAFT = tanks(200).craft();
+
+  private static final List<Check> LIMITING =
+      CautiousChecks.of(RULES).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
+
+  @Test
+  void nothing_else_is_refused_than_of_boats_let_go_upright() {
+    KnownBalances known = new KnownBalances();
+    int refused = 0;
+    int met = 0;
+    for (double mass = 30; mass <= 400; mass += 19) {
+      for (double y = -0.2; y <= 0.2; y += 0.05) {
+        for (Allowance allowance : List.of(Allowance.NONE, Allowance.withEnoughStations(RULES))) {
+          Trial trial = seated(mass, y).under(allowance);
+          List<Boolean> upright =
+              LIMITING.stream().map(c -> met(c.readings(trial.hurried()))).toList();
+          Trial near = trial.hurried(known);
+          assertThat(LIMITING.stream().map(c -> met(near.readings(c))).toList())
+              .as("%s kg at %s m", mass, y)
+              .isEqualTo(upright);
+          refused += upright.contains(false) ? 1 : 0;
+          met += upright.contains(false) ? 0 : 1;
+        }
+      }
+    }
+    assertThat(List.of(refused, met)).allMatch(some -> some > 20);
+  }
+
+  @Test
+  void what_is_not_met_next_to_a_known_balance_is_asked_once_more_from_upright() {
+    assertThat(asked(seated(70, 0).hurried(new KnownBalances()), false))
+        .hasSize(2)
+        .doesNotHaveDuplicates();
+  }
+
+  @Test
+  void what_is_met_and_what_is_asked_from_upright_is_asked_once() {
+    Trial trial = seated(70, 0);
+    assertThat(asked(trial.hurried(new KnownBalances()), true)).hasSize(1);
+    assertThat(asked(trial.hurried(), false)).hasSize(1);
+    assertThat(asked(trial, false)).hasSize(1);
+  }
+
+  /** The trials a check was given. */
+  private static List<Trial> asked(Trial trial, boolean met) {
+    List<Trial> asked = new ArrayList<>();
+    trial.readings(
+        new Check() {
+          @Override
+          public Role role() {
+            return Role.LIMITS_CREW;
+          }
+
+          @Override
+          public List<Reading> readings(Trial given) {
+            asked.add(given);
+            return List.of(
+                new Reading(
+                    "any", OptionalDouble.of(met ? 1 : -1), true, 0, true, Unit.METRE, "", "", ""));
+          }
+        });
+    return asked;
+  }
+
+  private static Trial seated(double mass, double y) {
+    Place thwart = new Place("thwart", 1.5, 0.25, 0.4, 1);
+    return Trial.of(CRAFT, List.of(Body.seated("crew", mass, thwart, y, 0.05)), "any");
+  }
+
+  private static boolean met(List<Reading> readings) {
+    return readings.stream().allMatch(Reading::met);
+  }
+}
