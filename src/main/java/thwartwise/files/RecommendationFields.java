@@ -56,6 +56,9 @@ final class RecommendationFields {
         count(crew, "people"),
         Figures.read(crew, "eachUpToKg"),
         crew.has("extraKg") ? Figures.read(crew, "extraKg") : Double.NaN,
+        crew.has("besidesLike")
+            ? ReportFields.texts(crew.value("besidesLike", ReportFields.REMEDY))
+            : List.of(),
         seatings(crew),
         crew.has("lighter")
             ? ReportFields.list(crew, "lighter", "seating").stream()

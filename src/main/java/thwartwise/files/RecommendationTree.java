@@ -52,6 +52,9 @@ final class RecommendationTree {
     if (!Double.isNaN(crew.extra())) {
       Figures.put(node, "extraKg", crew.extra());
     }
+    if (!crew.besidesLike().isEmpty()) {
+      node.set("besidesLike", ReportTree.texts(crew.besidesLike()));
+    }
     node.set("excludedSeatings", ReportTree.list(crew.excludedSeatings(), ReportTree::texts));
     if (!crew.lighter().isEmpty()) {
       node.set("lighter", ReportTree.list(crew.lighter(), RecommendationTree::lighter));

@@ -113,7 +113,7 @@ public record GoingToday(List<String> held, List<Point> points) {
     boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extra()));
     return each && r.crewLimits().size() > 1
         ? r.crewLimits().stream()
-            .map(l -> kg(l.extra()) + " with " + people(l.people()))
+            .map(l -> kg(l.extra()) + " with " + people(l.people()) + SeatsToday.besidesLike(l))
             .collect(Collectors.joining(", "))
         : kg(r.extra());
   }

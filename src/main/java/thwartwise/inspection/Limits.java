@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Loading;
 import thwartwise.checks.SwampedCrew;
 import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
@@ -26,7 +27,7 @@ final class Limits {
   private final Judge judge;
   private final double design;
   private final Supplier<List<Row>> rows = Once.of(this::allRows);
-  private final Supplier<List<Integer>> extras = Once.of(this::allExtras);
+  private final Supplier<List<Besides>> besides = Once.of(this::allBesides);
 
   Limits(Judge judge, RuleSet rules, List<CapacityFigure> figures) {
     this.judge = judge;
@@ -119,10 +120,8 @@ final class Limits {
     if (crew.people() == 0) {
       return Amounts.NOTHING;
     }
-    double kit = craft.boat().kitMass();
-    Row most = rows.get().stream().max(Comparator.comparingDouble(this::load)).orElseThrow();
-    double load = Math.floor(Math.min(caps.load(), kit + load(most)));
-    double room = Math.max(0, load - kit);
+    double load = load();
+    double room = Math.max(0, load - craft.boat().kitMass());
     return new Amounts(
         people,
         Math.floor(Math.min(greatestMass(), room)),
@@ -131,18 +130,24 @@ final class Limits {
         room);
   }
 
+  /** People, kit and everything else, published caps included, rounded down to whole kg. */
+  private double load() {
+    double most = rows.get().stream().mapToDouble(this::load).max().orElseThrow();
+    return Math.floor(Math.min(caps.load(), craft.boat().kitMass() + most));
+  }
+
   /** People, and what may be aboard besides while none of them is heavier than an adult, kg. */
   private double load(Row row) {
-    return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + tried(row));
+    return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + besides(row).mass());
   }
 
   private double extra(Row row) {
     double people = row.people() * Math.min(row.each(), design);
-    return Math.max(0, Math.min(tried(row), caps.load() - craft.boat().kitMass() - people));
+    return Math.max(0, Math.min(besides(row).mass(), load() - craft.boat().kitMass() - people));
   }
 
-  private int tried(Row row) {
-    return extras.get().get(row.people());
+  private Besides besides(Row row) {
+    return besides.get().get(row.people());
   }
 
   private List<Margin> margins(Crew crew) {
@@ -193,18 +198,46 @@ final class Limits {
   }
 
   /**
-   * By the number of people, from nobody, what may be aboard besides them or fewer of them, nobody
-   * heavier than an adult, kg.
+   * What may be aboard besides people, whole kg, and how they sit then: in the seating that leaves
+   * most. The least of several would spring up where the poorest of them comes to its limit and is
+   * left out, so that a boat a millimetre poorer carried more.
    */
-  private List<Integer> allExtras() {
-    List<Integer> all = new ArrayList<>();
-    all.add(new LoadSearch(judge, search.allowed(0, 0), 0).extra());
+  private record Besides(int mass, Seating like) {}
+
+  /**
+   * By the number of people, from nobody, what may be aboard besides them or fewer of them, nobody
+   * heavier than an adult.
+   */
+  private List<Besides> allBesides() {
+    List<Besides> all = new ArrayList<>();
+    Seating nobody = Seating.of(0, craft.boat().places()).get(0);
+    all.add(new Besides(new LoadSearch(judge, List.of(nobody), 0).extra(), nobody));
     for (Row row : rows.get()) {
       double heavy = Math.min(Math.floor(search.eachUpTo(row.people())), design);
-      List<Seating> seatings = search.allowed(row.people(), heavy);
-      all.add(new LoadSearch(judge, seatings, heavy).extra(all.get(row.people() - 1)));
+      all.add(besides(row.people(), heavy, all.get(row.people() - 1)));
     }
     return all;
+  }
+
+  private Besides besides(int people, double heavy, Besides fewer) {
+    int most = fewer.mass();
+    Besides best = new Besides(-1, fewer.like());
+    for (Seating seating : search.allowed(people, heavy)) {
+      boolean first = best.mass() < 0;
+      if (first || best.mass() < most && mayLeave(seating, heavy, best.mass() + 1)) {
+        int mass = new LoadSearch(judge, List.of(seating), heavy).extra(most);
+        best = mass > best.mass() ? new Besides(mass, seating) : best;
+      }
+    }
+    return best;
+  }
+
+  /** One spot that does not carry so much proves that a seating leaves less. */
+  private boolean mayLeave(Seating seating, double heavy, int mass) {
+    List<Trial> trials = judge.trials(seating, heavy);
+    return Surfaces.of(craft).stream()
+        .map(at -> new Loading.Weight(mass, at))
+        .allMatch(weight -> trials.stream().allMatch(t -> judge.meets(t.with(weight))));
   }
 
   private List<Recommendation.CrewLimit> crewLimits() {
@@ -219,11 +252,18 @@ final class Limits {
         row.people(),
         each,
         Math.floor(extra(row)),
+        like(row),
         less.stream().map(s -> s.places(craft)).toList(),
         less.stream()
             .filter(s -> search.upTo(s) >= least)
             .map(s -> new Recommendation.Lighter(s.places(craft), Math.floor(search.upTo(s))))
             .toList());
+  }
+
+  /** None where nothing may be besides, or where there is but one way to sit. */
+  private List<String> like(Row row) {
+    boolean one = Seating.of(row.people(), craft.boat().places()).size() == 1;
+    return one || extra(row) < 1 ? List.of() : besides(row).like().places(craft);
   }
 
   private String governedBy(int people) {

@@ -176,6 +176,8 @@ public record Recommendation(
    * @param eachUpTo whole kg
    * @param extra whole kg that may be aboard besides them and the kit listed while nobody is
    *     heavier than an adult; NaN in a record kept before it was told for each number of people
+   * @param besidesLike how they sit with that besides: the place of each person; empty where it
+   *     makes no difference, and in a record kept before it did
    * @param excludedSeatings seatings of so many that fail at that mass
    * @param lighter of those, the ones that lighter people may have
    */
@@ -183,16 +185,18 @@ public record Recommendation(
       int people,
       double eachUpTo,
       double extra,
+      List<String> besidesLike,
       List<List<String>> excludedSeatings,
       List<Lighter> lighter) {
     public CrewLimit {
+      besidesLike = List.copyOf(besidesLike);
       excludedSeatings = List.copyOf(excludedSeatings);
       lighter = List.copyOf(lighter);
     }
 
     /** One that was kept before each number of people had a figure of its own. */
     public CrewLimit(int people, double eachUpTo, List<List<String>> excludedSeatings) {
-      this(people, eachUpTo, Double.NaN, excludedSeatings, List.of());
+      this(people, eachUpTo, Double.NaN, List.of(), excludedSeatings, List.of());
     }
 
     /** What each may weigh in a seating, whole kg; empty where nobody may sit like that. */
@@ -214,6 +218,7 @@ public record Recommendation(
                       people,
                       Math.min(eachUpTo, o.eachUpTo),
                       Math.min(extra, o.extra),
+                      besidesLike,
                       Stream.concat(excludedSeatings.stream(), o.excludedSeatings.stream())
                           .distinct()
                           .toList(),

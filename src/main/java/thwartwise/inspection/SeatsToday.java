@@ -40,6 +40,11 @@ final class SeatsToday {
         .map(s -> told(s) + over(limit.upTo(s)));
   }
 
+  /** How they sit with something besides; blank where it makes no difference. */
+  static String besidesLike(CrewLimit limit) {
+    return limit.besidesLike().isEmpty() ? "" : " (" + told(limit.besidesLike()) + ")";
+  }
+
   private static String over(OptionalDouble most) {
     return most.isEmpty()
         ? ""

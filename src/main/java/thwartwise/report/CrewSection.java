@@ -40,6 +40,7 @@ final class CrewSection {
           + " and the kit listed no more than "
           + Shown.with(Shown.down(crew.extra(), 0), "kg")
           + ", low down on the middle line"
+          + seated(crew)
           + whileLight(crew)
     };
   }
@@ -47,6 +48,14 @@ final class CrewSection {
   private static String besides(Recommendation crew) {
     int people = Math.max(1, crew.people());
     return people == aboard(crew) ? "them" : Shown.people(people);
+  }
+
+  private static String seated(Recommendation crew) {
+    int people = Math.max(1, crew.people());
+    boolean oneWay =
+        crew.crewLimits().stream()
+            .anyMatch(l -> l.people() == people && !l.besidesLike().isEmpty());
+    return oneWay ? ", seated as is told with it below" : "";
   }
 
   /** Cargo was looked for with nobody heavier than an adult. */

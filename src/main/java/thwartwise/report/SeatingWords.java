@@ -52,12 +52,18 @@ final class SeatingWords {
     List<List<String>> not =
         limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
     String heavy = Shown.people(limit.people()) + ": " + upTo(limit) + besides(limit, adult);
+    String so =
+        limit.besidesLike().isEmpty()
+            ? ""
+            : "With that besides only like this: " + one(limit.besidesLike());
     if (limit.lighter().isEmpty()) {
       return new String[] {
-        heavy, limit.people() == 1 ? alone(places, not) : together(limit.people(), places, not)
+        heavy, so, limit.people() == 1 ? alone(places, not) : together(limit.people(), places, not)
       };
     }
-    return new String[] {heavy, heaviest(limit, places, not), lighter(limit), never(limit, places)};
+    return new String[] {
+      heavy, so, heaviest(limit, places, not), lighter(limit), never(limit, places)
+    };
   }
 
   /** Nothing in a record that tells it for the whole boat alone. */
@@ -74,6 +80,9 @@ final class SeatingWords {
   /** How they sit as heavy as they may be. */
   private static String heaviest(CrewLimit limit, List<Place> places, List<List<String>> not) {
     List<List<String>> left = Seatings.without(Seatings.of(limit.people(), places), not);
+    if (left.equals(List.of(limit.besidesLike()))) {
+      return "So heavy, too, only like this";
+    }
     return left.isEmpty() || left.size() > MOST_NAMED
         ? ""
         : "So heavy only like this: " + told(left);
@@ -81,7 +90,9 @@ final class SeatingWords {
 
   private static String lighter(CrewLimit limit) {
     String each = limit.people() > 1 ? " each" : "";
-    return "Lighter people also like this, with nothing besides: "
+    String bare = limit.besidesLike().isEmpty() ? ", with nothing besides: " : ": ";
+    return "Lighter people also like this"
+        + bare
         + limit.lighter().stream()
             .map(
                 l ->

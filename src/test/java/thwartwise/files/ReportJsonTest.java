@@ -200,6 +200,13 @@ class ReportJsonTest {
     assertSame(SampleRecords.report(SampleRecords.nothing(List.of(), "no mass"), List.of()));
   }
 
+  @Test
+  void how_they_sit_with_something_besides_reads_back() {
+    Report there = SampleRecords.report(SampleRecords.nearlyTwo(), List.of());
+    assertSame(there);
+    assertThat(ReportJson.write(there)).contains("\"besidesLike\"");
+  }
+
   /** Told only of a boat that is held on to; a record from before it was asked is of one sat in. */
   @Test
   void a_boat_that_is_held_on_to_reads_back_as_one() {

@@ -73,21 +73,16 @@ final class LimitsProperties {
 
   /**
    * Every kilogram up to what may be aboard besides, each at another spot, and every spot each five
-   * centimetres with nearly all of it, with each number of people in the seatings they may have as
-   * heavy as they may be.
-   *
-   * @param seatings of each number, as many as are tried
+   * centimetres with nearly all of it, with each number of people seated as is told with that.
    */
-  static List<String> weightsBelowTheLimit(Boat boat, Recommendation r, int seatings) {
+  static List<String> weightsBelowTheLimit(Boat boat, Recommendation r) {
     Craft craft = Craft.of(boat, OrdinaryBoats.TODAY);
     Judge judge = new Judge(craft, RULES);
     List<Vector3> spots = spots(craft);
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
       double mass = Math.min(limit.eachUpTo(), r.adult());
-      allowed(craft, limit).stream()
-          .limit(seatings)
-          .forEach(s -> weigh(judge, s, mass, (int) limit.extra(), spots, wrong));
+      allowed(craft, limit).forEach(s -> weigh(judge, s, mass, (int) limit.extra(), spots, wrong));
     }
     return wrong;
   }
@@ -98,7 +93,8 @@ final class LimitsProperties {
     for (int k = 0; k < tries; k++) {
       int weight = k < extra ? k + 1 : extra - k % Math.min(5, extra);
       Vector3 at = spots.get(k * 7 % spots.size());
-      if (!judge.carries(seating, mass, new Loading.Weight(weight, at))) {
+      Loading.Weight besides = new Loading.Weight(weight, at);
+      if (!judge.trials(seating, mass).stream().allMatch(t -> judge.meets(t.with(besides)))) {
         out.add(
             told(
                 "weight below the limit",
@@ -112,9 +108,10 @@ final class LimitsProperties {
     }
   }
 
+  /** As it is told with something besides; where that is not told, there is but one way. */
   private static List<Seating> allowed(Craft craft, Recommendation.CrewLimit limit) {
     return Seating.of(limit.people(), craft.boat().places()).stream()
-        .filter(s -> !limit.excludedSeatings().contains(s.places(craft)))
+        .filter(s -> limit.besidesLike().isEmpty() || limit.besidesLike().equals(s.places(craft)))
         .toList();
   }
 

@@ -39,7 +39,7 @@ final class LimitsSweep {
         print(out, "people", LimitsProperties.peopleBelowTheLimit(boat, r, 1));
       }
       if (what.contains("w")) {
-        print(out, "weights", LimitsProperties.weightsBelowTheLimit(boat, r, Integer.MAX_VALUE));
+        print(out, "weights", LimitsProperties.weightsBelowTheLimit(boat, r));
       }
     }
   }

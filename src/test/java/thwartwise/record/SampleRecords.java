@@ -187,8 +187,8 @@ public final class SampleRecords {
         one.nextPersonBreaks(),
         one.excludedSeatings(),
         List.of(
-            new CrewLimit(1, 110.9, 20, List.of(), List.of()),
-            new CrewLimit(2, each, 0, List.of(), List.of())),
+            new CrewLimit(1, 110.9, 20, List.of("stern seat"), List.of(), List.of()),
+            new CrewLimit(2, each, 0, List.of(), List.of(), List.of())),
         one.withheld(),
         one.reasons(),
         one.margins());

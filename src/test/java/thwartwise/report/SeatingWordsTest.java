@@ -38,12 +38,47 @@ class SeatingWordsTest {
                 + " starboard bench.");
   }
 
+  // The way of sitting that leaves most besides need not be the one that carries the heaviest.
+  @Test
+  void what_may_be_besides_is_told_with_the_way_they_sit_then() {
+    List<String> thwart = List.of("port bench", "thwart");
+    List<String> benches = List.of("port bench", "starboard bench");
+    assertThat(
+            limits(
+                new CrewLimit(
+                    2,
+                    120,
+                    30,
+                    benches,
+                    List.of(benches),
+                    List.of(new Recommendation.Lighter(benches, 110)))))
+        .contains(
+            "Two people: up to 120 kg each, and 30 kg besides while nobody is over 95 kg. With that"
+                + " besides only like this: one person on port bench and one person on starboard"
+                + " bench.")
+        .contains(
+            "Lighter people also like this: one person on port bench and one person on starboard"
+                + " bench up to 110 kg each.");
+    List<List<String>> others =
+        Seatings.of(2, PLACES).stream().filter(s -> !s.equals(thwart)).toList();
+    assertThat(
+            limits(
+                new CrewLimit(
+                    2, 120, 30, thwart, others, List.of(new Recommendation.Lighter(benches, 110)))))
+        .contains(
+            "With that besides only like this: one person on port bench and one person on thwart."
+                + " So heavy, too, only like this. Lighter people");
+  }
+
   private static String words(List<String> excluded) {
-    CrewLimit limit = new CrewLimit(2, 90, List.of(excluded));
+    return limits(new CrewLimit(2, 90, List.of(excluded)));
+  }
+
+  private static String limits(CrewLimit limit) {
     Recommendation crew = recommended(limit);
     Page page = new Page();
     SeatingWords.limits(page, PLACES, crew);
-    return TextForm.of(page).replaceAll("\\s+", " ");
+    return TextForm.of(page).replaceAll("[\\s\u00a0]+", " ");
   }
 
   private static Recommendation recommended(CrewLimit limit) {
