@@ -1,0 +1,176 @@
+package thwartwise.report;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.files.RuleSetFile;
+import thwartwise.inspection.CrewSeating;
+import thwartwise.inspection.GoingToday;
+import thwartwise.inspection.Inspection;
+import thwartwise.inspection.Member;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+import thwartwise.rules.RuleBook;
+import thwartwise.sampleboats.OrdinaryBoats;
+
+/**
+ * Page, card, screen, {@code today} and {@code seats} asked of one boat, to the kilogram. As a
+ * program it asks thirty boats and prints where two of them stand against each other; half an hour.
+ */
+final class OneSetOfFigures {
+  private static final int THIRTY = 30;
+
+  private final Boat boat;
+  private final RuleBook book;
+  private final Report report;
+  private final Recommendation crew;
+  private final List<String> wrong = new ArrayList<>();
+
+  private OneSetOfFigures(Boat boat, RuleBook book) {
+    this.boat = boat;
+    this.book = book;
+    this.report = Inspection.withoutAdvice(boat, book, OrdinaryBoats.TODAY);
+    this.crew = report.recommendation();
+  }
+
+  /**
+   * Where two of them do not agree, in words.
+   *
+   * @param seats whether {@code seats} is asked as well, which takes longest
+   */
+  static List<String> contradictions(Boat boat, boolean seats) {
+    OneSetOfFigures figures = new OneSetOfFigures(boat, RuleSetFile.shippedBook());
+    figures.sums();
+    figures.screens();
+    if (seats) {
+      figures.seats();
+    }
+    return figures.wrong;
+  }
+
+  public static void main(String[] args) {
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    int from = args.length > 0 ? Integer.parseInt(args[0]) : 0;
+    int to = args.length > 1 ? Integer.parseInt(args[1]) : THIRTY;
+    for (Boat boat : OrdinaryBoats.forty().subList(from, to)) {
+      List<String> wrong = contradictions(boat, true);
+      out.println(boat.name() + ": " + (wrong.isEmpty() ? "one set of figures" : wrong.size()));
+      wrong.forEach(w -> out.println("  " + w));
+    }
+  }
+
+  private void holds(boolean so, String what) {
+    if (!so) {
+      wrong.add(what);
+    }
+  }
+
+  /** "Three adults of 95" and "at most 284 kg" is the kind of thing that must not be. */
+  private void sums() {
+    double room = Math.floor(crew.load()) - boat.kitMass();
+    holds(crew.crew() <= room, "people and kit come to more than the load");
+    holds(crew.people() * crew.adult() <= crew.crew(), "the adults weigh more than people may");
+    for (CrewLimit limit : crew.crewLimits()) {
+      String who = limit.people() + " people ";
+      double people = limit.people() * Math.min(limit.eachUpTo(), crew.adult());
+      holds(limit.people() * limit.eachUpTo() <= crew.crew(), who + "come to more than people may");
+      holds(people + limit.extra() <= room, who + "and what is besides come to more than the load");
+      holds(
+          limit.people() <= crew.people() == limit.eachUpTo() >= crew.adult(),
+          who + "are adults in one place and none in another");
+    }
+  }
+
+  private void screens() {
+    InspectionRecord record =
+        new InspectionRecord(
+            OffsetDateTime.parse("2026-11-26T09:00:00Z"), "somebody", "0.1.0", boat, report);
+    String page = bare(TextPage.of(record));
+    String card = bare(CardPage.text(record, "1"));
+    String screen = bare(Summary.of(record));
+    String opening = bare(TodayPage.opening(record));
+    String people = whole(crew.crew());
+    String load = whole(crew.load());
+    Map<String, String> told = new LinkedHashMap<>();
+    told.put("Load limit: " + load + " kg in all", page);
+    told.put("life jackets on: up to " + people + " kg with", page);
+    told.put(load + " kg load in all", card);
+    told.put(people + " kg people in all", card);
+    told.put("At most " + load + " kg in all", screen);
+    told.put("people come to at most " + people + " kg", screen);
+    told.put("People up to " + people + " kg in all, load up to " + load + " kg", opening);
+    told.forEach((figure, where) -> holds(where.contains(figure), "not told: " + figure));
+    String questions =
+        bare(
+            GoingToday.of(report, boat).points().stream()
+                .map(GoingToday.Point::question)
+                .collect(Collectors.joining(" ")));
+    for (CrewLimit limit : crew.crewLimits()) {
+      String row = row(limit);
+      for (String where : List.of(page, card, screen)) {
+        holds(where.contains(row), "not told: " + row);
+      }
+      today(questions, limit);
+    }
+  }
+
+  private static String row(CrewLimit limit) {
+    boolean one = limit.people() == 1;
+    return Sentence.capital(Shown.people(limit.people()))
+        + ": up to "
+        + whole(limit.eachUpTo())
+        + (one ? " kg, and " : " kg each, and ")
+        + whole(limit.extra())
+        + " kg besides";
+  }
+
+  private void today(String questions, CrewLimit limit) {
+    String people = limit.people() == 1 ? "one person" : limit.people() + " people";
+    String each = people + " up to " + whole(limit.eachUpTo()) + " kg";
+    holds(questions.contains(each), "today does not tell: " + each);
+    String besides =
+        crew.crewLimits().size() > 1
+            ? whole(limit.extra()) + " kg with " + people
+            : "no more than " + whole(limit.extra()) + " kg besides";
+    holds(questions.contains(besides), "today does not tell: " + besides);
+  }
+
+  /** As heavy as the table has them they all get a seat, one kilogram heavier each they do not. */
+  private void seats() {
+    for (CrewLimit limit : crew.crewLimits()) {
+      String who = limit.people() + " people of ";
+      double each = Math.floor(limit.eachUpTo());
+      holds(allSeated(limit.people(), each), "seats leaves ashore of " + who + each);
+      holds(
+          each >= RuleSetFile.cautiousDefault().value("heaviest-person")
+              || !allSeated(limit.people(), each + 1),
+          "seats takes " + who + (each + 1));
+    }
+  }
+
+  private boolean allSeated(int people, double each) {
+    List<Member> members =
+        IntStream.range(0, people)
+            .mapToObj(i -> Member.weighedDressed("person " + (i + 1), each))
+            .toList();
+    return CrewSeating.of(Craft.of(boat, OrdinaryBoats.TODAY), book, members).allMayGo();
+  }
+
+  private static String whole(double kilograms) {
+    return String.valueOf((long) Math.floor(kilograms));
+  }
+
+  private static String bare(String text) {
+    return text.replaceAll("[\\s\u00a0]+", " ");
+  }
+}
