@@ -109,6 +109,22 @@ public record Boat(
         assumptions);
   }
 
+  /** A hull of which nothing else is known yet. */
+  public static Boat bare(HullMeasurements hull) {
+    return new Boat(
+        "",
+        Water.FRESH,
+        hull,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new Propulsion.NotStated(),
+        Optional.empty(),
+        List.of());
+  }
+
   /** The same boat somewhere else. */
   public Boat on(Waters others) {
     return with(hull, openings, chambers, places, kit, aboard, others, assumptions);

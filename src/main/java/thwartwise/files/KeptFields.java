@@ -1,6 +1,7 @@
 package thwartwise.files;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.boat.Kept;
 import thwartwise.plausibility.DoubtId;
@@ -10,9 +11,12 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** A measurement that looks wrong and was kept with a reason. */
 final class KeptFields {
-  static final String[] KEYS = {"about", "reason"};
+  static final String[] KEYS = {"about", "reason", "measured"};
   private static final String ABOUT = "Copy it from the page that says what looks wrong.";
   private static final String REASON = "Write why the measurement is right.";
+
+  private static final String MEASURED =
+      "Leave it out, and the reason stands for whatever is measured.";
 
   private KeptFields() {}
 
@@ -22,7 +26,9 @@ final class KeptFields {
       throw kept.spot()
           .fault("\"about\" is %s, wanted one of %s. %s", Printable.quoted(about), known(), ABOUT);
     }
-    return new Kept(about, kept.text("reason", REASON));
+    Optional<String> measured =
+        kept.has("measured") ? Optional.of(kept.text("measured", MEASURED)) : Optional.empty();
+    return new Kept(about, kept.text("reason", REASON), measured);
   }
 
   private static String known() {
@@ -32,6 +38,8 @@ final class KeptFields {
   }
 
   static ObjectNode write(Kept kept) {
-    return JsonText.object().put("about", kept.about()).put("reason", kept.reason());
+    ObjectNode node = JsonText.object().put("about", kept.about()).put("reason", kept.reason());
+    kept.measured().ifPresent(measured -> node.put("measured", measured));
+    return node;
   }
 }

@@ -1,5 +1,7 @@
 package thwartwise.plausibility;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +14,8 @@ import thwartwise.geometry.Span;
 
 /** What is asked of a measurement, before it is answered. */
 record Asked(String check, Unit unit, String condition) {
+  private static final MathContext THREE = new MathContext(3);
+
   static final String MEASURED = "as measured";
 
   /** The end of the span that is nearer, or overstepped, is the limit told. */
@@ -54,7 +58,24 @@ record Asked(String check, Unit unit, String condition) {
 
     /** One that is not met limits the crew, to nobody, until it is kept with a reason. */
     PlausibilityFinding about(DoubtId id, List<Kept> all) {
-      Optional<String> kept = Plausibility.kept(id, all);
+      return about(id, all, figure());
+    }
+
+    /** What was measured, to three figures: a reason given for it stands for no other. */
+    private String figure() {
+      double shown = asked.unit().shown(value);
+      return Double.isFinite(shown)
+          ? new BigDecimal(shown).round(THREE).stripTrailingZeros().toPlainString()
+              + " "
+              + asked.unit().symbol()
+          : "";
+    }
+
+    /** The same, of a thing of which more is measured than is told. */
+    PlausibilityFinding about(DoubtId id, List<Kept> all, String measured) {
+      List<Kept> about = all.stream().filter(k -> k.about().equals(id.text())).toList();
+      Optional<String> kept =
+          about.stream().filter(k -> k.standsFor(measured)).map(Kept::reason).findFirst();
       Finding finding =
           new Finding(
               asked.check(),
@@ -67,7 +88,8 @@ record Asked(String check, Unit unit, String condition) {
               source,
               asked.condition(),
               met ? note : kept.map(reason -> "kept: " + reason).orElse(note));
-      return new PlausibilityFinding(id, finding, kept);
+      boolean forAnother = kept.isEmpty() && !about.isEmpty();
+      return new PlausibilityFinding(id, finding, kept, measured, forAnother);
     }
   }
 }

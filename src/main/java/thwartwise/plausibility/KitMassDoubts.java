@@ -14,8 +14,6 @@ import thwartwise.geometry.Span;
  * so a decimal point that slipped gives room for people who are not safe there.
  */
 record KitMassDoubts(Craft craft, PlausibleLimits limits) {
-  private static final int TEN = 10;
-
   static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
     KitMassDoubts doubts = new KitMassDoubts(craft, limits);
     return craft.boat().kit().stream().flatMap(kit -> doubts.of(kit).stream()).toList();
@@ -41,15 +39,10 @@ record KitMassDoubts(Craft craft, PlausibleLimits limits) {
 
   private static String remedy(double mass, Span usual) {
     String slipped =
-        meant(mass, usual)
+        UsualKit.withPointMoved(mass, usual)
             .map(kg -> String.format(Locale.ROOT, "; did the decimal point slip, from %.1f?", kg))
             .orElse("");
     return String.format(Locale.ROOT, "%.1f kg is not what such a thing weighs", mass)
         + (slipped.isEmpty() ? ": weigh it again" : slipped + " Weigh it again");
-  }
-
-  /** With the decimal point put right, where that makes it a usual one. */
-  static Optional<Double> meant(double mass, Span usual) {
-    return Optional.of(mass < usual.from() ? TEN * mass : mass / TEN).filter(usual::contains);
   }
 }

@@ -83,8 +83,7 @@ final class OutlineDoubts {
 
   private void add(Waist waist) {
     String station = StationDoubts.name(stations, waist.station());
-    add(
-        new DoubtId(Topic.STATION, station),
+    found.add(
         new Asked("station \"" + station + "\", waist of the outline", Unit.METRE, Asked.MEASURED)
             .atLeast(
                 waist.read(),
@@ -94,7 +93,11 @@ final class OutlineDoubts {
                     Locale.ROOT,
                     "%s, half-breadth: the boat is broader aft and forward of it. Did two sections"
                         + " change places? Measure it again, and those next to it",
-                    LineName.of(waist.point(), stations.get(0).port().size()))));
+                    LineName.of(waist.point(), stations.get(0).port().size())))
+            .about(
+                new DoubtId(Topic.STATION, station),
+                craft.boat().kept(),
+                StationDoubts.readings(stations.get(waist.station()))));
   }
 
   private void lowest() {

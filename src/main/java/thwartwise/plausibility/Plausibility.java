@@ -1,13 +1,13 @@
 package thwartwise.plausibility;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Kept;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Material;
 import thwartwise.boat.PanelTwist;
@@ -55,21 +55,37 @@ public final class Plausibility {
     return of(new Loading(craft, craft.aboard(), List.of(), 1), rules);
   }
 
+  /** What looks wrong of the shape alone, before anything else of the boat is known. */
+  public static List<PlausibilityFinding> ofShape(HullMeasurements hull, RuleSet rules) {
+    Craft bare = Craft.of(Boat.bare(hull), LocalDate.EPOCH);
+    Plausibility looked = new Plausibility(new Loading(bare, List.of(), List.of(), 1), rules);
+    looked.crossing();
+    looked.breadth();
+    looked.depth();
+    looked.found.addAll(OutlineDoubts.of(bare, looked.limits));
+    return looked.found.stream().filter(PlausibilityFinding::withholds).toList();
+  }
+
   /** Why nothing is recommended, one sentence for each doubt; none when nothing is doubtful. */
   public static List<String> reasons(List<PlausibilityFinding> findings) {
     return findings.stream()
         .filter(PlausibilityFinding::withholds)
-        .map(f -> reason(f.id()))
+        .map(Plausibility::reason)
         .toList();
   }
 
-  private static String reason(DoubtId id) {
+  private static String reason(PlausibilityFinding finding) {
+    DoubtId id = finding.id();
     return "a measurement looks wrong: "
         + id.words()
+        + (finding.keptForAnother() ? FOR_ANOTHER : "")
         + ". Measure it again; if it is right, keep it with a reason (\"kept\", about \""
         + id.text()
         + "\")";
   }
+
+  private static final String FOR_ANOTHER =
+      " (what it was before was kept with a reason; it was measured anew since)";
 
   private void hull() {
     block();
@@ -88,6 +104,7 @@ public final class Plausibility {
       Span span = new Span(limits.value("block-least"), limits.value("block-most"));
       add(
           Topic.BLOCK,
+          shape(),
           asked(
                   "how much of its block the hull fills under water",
                   Unit.PERCENT,
@@ -225,12 +242,17 @@ public final class Plausibility {
     }
   }
 
-  private void add(Topic topic, Asked.Answer answer) {
-    found.add(answer.about(DoubtId.of(topic), craft.boat().kept()));
+  private void add(Topic topic, String measured, Asked.Answer answer) {
+    found.add(answer.about(DoubtId.of(topic), craft.boat().kept(), measured));
   }
 
-  /** The reason for which a doubt of this identity is kept. */
-  static Optional<String> kept(DoubtId id, List<Kept> all) {
-    return all.stream().filter(k -> k.about().equals(id.text())).map(Kept::reason).findFirst();
+  /** The same boat has the same shape whatever is aboard. */
+  private String shape() {
+    return String.format(
+        Locale.ROOT, "%.2f m3, %.1f m2", craft.form().outside().volume(), craft.form().shellArea());
+  }
+
+  private void add(Topic topic, Asked.Answer answer) {
+    found.add(answer.about(DoubtId.of(topic), craft.boat().kept()));
   }
 }

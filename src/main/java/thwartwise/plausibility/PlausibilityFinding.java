@@ -9,8 +9,11 @@ import thwartwise.checks.Unit;
  * What one look at the measurements came to.
  *
  * @param kept the reason for which a measurement that looks wrong was kept
+ * @param measured what was measured, short, to be told from another measurement of the same thing
+ * @param keptForAnother whether a reason is there that was given for another measurement
  */
-public record PlausibilityFinding(DoubtId id, Finding finding, Optional<String> kept) {
+public record PlausibilityFinding(
+    DoubtId id, Finding finding, Optional<String> kept, String measured, boolean keptForAnother) {
 
   /** Whether nothing may be recommended until it is measured again or kept with a reason. */
   public boolean withholds() {

@@ -91,6 +91,35 @@ public record PlausibleLimits(RuleSet rules) {
     return new StationFairness(value("station-off-ratio"), value("station-off"));
   }
 
+  /** How far beyond the hull the middle of kit can lie, m. */
+  public double kitOutside() {
+    return value("kit-outside");
+  }
+
+  /** How far above the highest rail its middle can lie, m. */
+  public double kitAboveRail() {
+    return value("kit-above-rail") + kitOutside();
+  }
+
+  /** The highest that somebody sits, by the rail abreast and the floor, m. */
+  public double seatMost(double rail, double floor) {
+    return Math.min(rail + value("seat-above-rail"), floor + value("seat-above-floor-most"));
+  }
+
+  /** What a seat's height may fall short of the top of the box it is on, m. */
+  public double seatInBox() {
+    return value("seat-in-box");
+  }
+
+  /** Whether a hole that is shut under way is too low in a hull of this height for its width. */
+  public boolean isLidTooLow(double height, double width, double depth) {
+    return height < value("low-opening-share") * depth && width > value("low-opening-width");
+  }
+
+  public double lidMost() {
+    return value("low-opening-width");
+  }
+
   double value(String name) {
     return rules.value(name);
   }

@@ -117,7 +117,7 @@ final class SeatDoubts {
         metres("seat \"" + place.name() + "\", height")
             .atMost(
                 place.z(),
-                Math.min(rail + overRail, floor + overFloor),
+                limits.seatMost(rail, floor),
                 limits.source(byRail ? "seat-above-rail" : "seat-above-floor-most"),
                 "",
                 "that is too high to sit on: were those centimetres where inches are meant, or is"

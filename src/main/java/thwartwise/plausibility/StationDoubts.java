@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.checks.Unit;
+import thwartwise.geometry.Vector3;
 
 /** Stations that lie out of line with their neighbours, one finding each. */
 final class StationDoubts {
@@ -25,7 +28,10 @@ final class StationDoubts {
         (i, out) ->
             found.add(
                 answer(stations, out, limits)
-                    .about(new DoubtId(Topic.STATION, name(stations, i)), craft.boat().kept())));
+                    .about(
+                        new DoubtId(Topic.STATION, name(stations, i)),
+                        craft.boat().kept(),
+                        readings(stations.get(i)))));
     return found;
   }
 
@@ -45,6 +51,17 @@ final class StationDoubts {
         false,
         limits.source("station-off-ratio"),
         words(stations, out));
+  }
+
+  /** All of a station: whoever kept it looked at all of it. */
+  static String readings(Station station) {
+    Stream<Vector3> points =
+        station.isSymmetric()
+            ? station.port().stream()
+            : Stream.concat(station.port().stream(), station.starboard().stream());
+    return points
+        .map(p -> String.format(Locale.ROOT, "%.3f %.3f", p.y() + 0.0, p.z() + 0.0))
+        .collect(Collectors.joining(", "));
   }
 
   /** Which reading, what is odd about it, and what would be in line. */

@@ -29,6 +29,8 @@ public enum UsualKit {
   BAG("bag", "bags?", 8, 0.3, 60),
   POLE("pole", "poles?|boat ?hook", 3.5, 0.5, 15);
 
+  private static final int TEN = 10;
+
   static final String SOURCE = "what such things weigh (judgement)";
 
   private static final Pattern COUNT =
@@ -82,6 +84,11 @@ public enum UsualKit {
         .filter(k -> k.meant.matcher(name).find())
         .findFirst()
         .map(k -> k.of(name));
+  }
+
+  /** With the decimal point put right, where that makes it a usual one. */
+  public static Optional<Double> withPointMoved(double mass, Span usual) {
+    return Optional.of(mass < usual.from() ? TEN * mass : mass / TEN).filter(usual::contains);
   }
 
   private Span of(String name) {

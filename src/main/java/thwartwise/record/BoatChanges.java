@@ -120,8 +120,13 @@ final class BoatChanges {
     differs(before.propulsion(), after.propulsion(), "how it is driven");
     differs(before.bailer(), after.bailer(), "the bailer");
     differs(before.whenSwamped(), after.whenSwamped(), "what the crew does when it is swamped");
-    differs(before.kept(), after.kept(), "what looks wrong and was kept with a reason");
+    differs(reasons(before), reasons(after), "what looks wrong and was kept with a reason");
     differs(before.assumptions(), after.assumptions(), "what was taken for granted of the hull");
+  }
+
+  /** What a reason was given for is a change of that itself. */
+  private static List<List<String>> reasons(Boat boat) {
+    return boat.kept().stream().map(k -> List.of(k.about(), k.reason())).toList();
   }
 
   private void worked(InspectionRecord before, InspectionRecord after) {

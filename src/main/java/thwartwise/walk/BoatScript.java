@@ -21,9 +21,11 @@ final class BoatScript {
   private final PlausibleLimits limits;
   private final KeptQuestions kept;
   private final DrawnLitres drawn = new DrawnLitres();
+  private final ShapeQuestions shape;
 
   BoatScript(LocalDate today, PlausibleLimits limits, KeptQuestions kept) {
     this.today = today;
+    this.shape = new ShapeQuestions(limits);
     this.limits = limits;
     this.kept = kept;
   }
@@ -35,15 +37,21 @@ final class BoatScript {
     Tape tape = new Tape(basics.units());
     Water water = basics.water();
     Propulsion propulsion = basics.propulsion(tape);
-    MeasuredHull measured = new HullQuestions(replay, tape, limits).hull();
+    MeasuredHull measured = new HullQuestions(replay, tape, limits, shape).hull();
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
-    List<Opening> openings = new OpeningQuestions(replay, tape, outline).openings();
+    List<Opening> openings = new OpeningQuestions(replay, tape, outline, limits).openings();
     List<Chamber> chambers =
         new ChamberQuestions(replay, tape, outline, today)
             .chambers((poured, box) -> drawn.beside(poured, hull, box));
-    List<Place> places = new PlaceQuestions(replay, tape, outline, hull.floor()).places();
-    KitQuestions carried = new KitQuestions(replay, tape, outline, chambers);
+    List<Place> places =
+        new PlaceQuestions(
+                replay,
+                tape,
+                outline,
+                new SeatHeights(tape, outline, hull.floor(), chambers, limits))
+            .places();
+    KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
     List<Kit> kit = carried.kit();
     Optional<Double> bailer = carried.bailer();
     List<Person> aboard = new PeopleQuestions(replay, tape, places, kit).aboard();

@@ -25,16 +25,18 @@ final class ChangedScript {
   private final KnownBoats known;
   private final SwampedQuestion swamped;
   private final KeptQuestions kept;
+  private final PlausibleLimits limits;
 
   ChangedScript(LocalDate today, KnownBoats known, PlausibleLimits limits, KeptQuestions kept) {
     this.swamped = new SwampedQuestion(limits);
+    this.limits = limits;
     this.today = today;
     this.known = known;
     this.kept = kept;
   }
 
   Boat boat(Replay replay) {
-    Boat boat = known.named(which(replay));
+    Boat boat = kept.bound(known.named(which(replay)));
     UnitSystem units = new BasicQuestions(replay).units();
     Tape tape = new Tape(units);
     for (int number = 1; number <= MOST; number++) {
@@ -43,7 +45,7 @@ final class ChangedScript {
       if (what == What.NOTHING) {
         break;
       }
-      boat = what.change.to(new At(replay, tape, today, swamped, key), boat);
+      boat = what.change.to(new At(replay, tape, today, swamped, limits, key), boat);
     }
     boat = new GrownOld(replay, tape, today).asked(boat);
     boat = kept.kept(replay, boat);
@@ -59,13 +61,20 @@ final class ChangedScript {
   }
 
   /** Where a change is asked for. */
-  record At(Replay replay, Tape tape, LocalDate today, SwampedQuestion swamped, String key) {
+  record At(
+      Replay replay,
+      Tape tape,
+      LocalDate today,
+      SwampedQuestion swamped,
+      PlausibleLimits limits,
+      String key) {
     Outline outline(Boat boat) {
       return new Outline(boat.hull().stations());
     }
 
     KitQuestions kit(Boat boat) {
-      return new KitQuestions(replay, tape, outline(boat), boat.chambers());
+      return new KitQuestions(
+          replay, tape, outline(boat), boat.chambers(), limits, boat.propulsion());
     }
 
     /** The item of a list that is meant. */
@@ -174,7 +183,7 @@ final class ChangedScript {
   private static Boat cut(At at, Boat boat) {
     List<Opening> openings = new ArrayList<>(boat.openings());
     openings.add(
-        new OpeningQuestions(at.replay(), at.tape(), at.outline(boat))
+        new OpeningQuestions(at.replay(), at.tape(), at.outline(boat), at.limits())
             .opening(at.key(), boat.openings()));
     return boat.withOpenings(openings);
   }
@@ -187,7 +196,8 @@ final class ChangedScript {
                     .mass(at.key() + ".mass", "Mass of the bare hull, weighed again")
                     .how("Emptied of all that is not built in: a bathroom scale under each end.")
                     .why("Paint, mending and soaked wood weigh more than they look.")
-                    .within(at.tape().hullMass()));
+                    .within(at.tape().hullMass())
+                    .within(SkinDoubts.of(at.tape(), at.limits(), boat.hull())::of));
     return boat.withHullMass(mass);
   }
 

@@ -21,8 +21,10 @@ final class HullQuestions {
   private final Replay replay;
   private final Tape tape;
   private final PlausibleLimits limits;
+  private final ShapeQuestions shape;
 
-  HullQuestions(Replay replay, Tape tape, PlausibleLimits limits) {
+  HullQuestions(Replay replay, Tape tape, PlausibleLimits limits, ShapeQuestions shape) {
+    this.shape = shape;
     this.replay = replay;
     this.tape = tape;
     this.limits = limits;
@@ -35,6 +37,7 @@ final class HullQuestions {
     double thickness =
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     List<Station> stations = stations(length());
+    shape.ask(replay, stations);
     Outline outline = new Outline(stations);
     SkinDoubts skin = new SkinDoubts(tape, limits, stations, thickness, density, material);
     WeighingQuestions.Weighed weighed =

@@ -2,6 +2,7 @@ package thwartwise.walk;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,9 +36,33 @@ final class KeptQuestions {
   Boat kept(Replay replay, Boat boat) {
     List<Kept> kept = new ArrayList<>(boat.kept());
     for (PlausibilityFinding doubt : doubts(boat)) {
-      replay.ask(entry(doubt)).ifPresent(reason -> kept.add(new Kept(doubt.id().text(), reason)));
+      String about = doubt.id().text();
+      kept.removeIf(k -> k.about().equals(about));
+      replay
+          .ask(entry(doubt))
+          .map(reason -> new Kept(about, reason, Optional.of(doubt.measured())))
+          .ifPresent(kept::add);
     }
     return boat.keeping(kept);
+  }
+
+  /**
+   * The boat with each reason bound to what it was given for, before anything of it changes; a file
+   * written by hand need not say what that was.
+   */
+  Boat bound(Boat boat) {
+    if (boat.kept().isEmpty()) {
+      return boat;
+    }
+    Map<String, String> measured = new HashMap<>();
+    all(boat).forEach(f -> measured.put(f.id().text(), f.measured()));
+    return boat.keeping(boat.kept().stream().map(k -> bound(k, measured)).toList());
+  }
+
+  private static Kept bound(Kept kept, Map<String, String> measured) {
+    return kept.measured().isPresent()
+        ? kept
+        : new Kept(kept.about(), kept.reason(), Optional.ofNullable(measured.get(kept.about())));
   }
 
   private List<PlausibilityFinding> doubts(Boat boat) {
@@ -47,12 +72,14 @@ final class KeptQuestions {
     return known.computeIfAbsent(boat, this::looked);
   }
 
-  /** A boat that cannot be built is refused afterwards, with the reason. */
   private List<PlausibilityFinding> looked(Boat boat) {
+    return all(boat).stream().filter(PlausibilityFinding::withholds).toList();
+  }
+
+  /** A boat that cannot be built is refused afterwards, with the reason. */
+  private List<PlausibilityFinding> all(Boat boat) {
     try {
-      return Plausibility.of(Craft.of(boat, today), limits.rules()).stream()
-          .filter(PlausibilityFinding::withholds)
-          .toList();
+      return Plausibility.of(Craft.of(boat, today), limits.rules());
     } catch (UnusableBoat e) {
       return List.of();
     }
@@ -67,7 +94,8 @@ final class KeptQuestions {
     List<String> how = new ArrayList<>(List.of("This looks wrong:"));
     how.addAll(Question.wrapped(doubt.words() + "."));
     how.add("Go back and measure it again; or say why it is right, and the page shows that.");
-    return Words.remark("kept." + id.text(), "Kept, " + what + ", because")
+    return Words.remark(
+            Words.bound("kept." + id.text(), doubt.measured()), "Kept, " + what + ", because")
         .how(how.toArray(String[]::new))
         .why("What looks wrong makes another boat of it; nothing is recommended for that one.")
         .orNone("not kept");

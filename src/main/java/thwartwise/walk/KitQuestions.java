@@ -5,7 +5,10 @@ import java.util.Optional;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.UsualKit;
 
 /** Everything carried that is not built in. */
@@ -27,8 +30,18 @@ final class KitQuestions {
   private final Tape tape;
   private final Outline outline;
   private final List<String> chambers;
+  private final PlausibleLimits limits;
+  private final Propulsion driven;
 
-  KitQuestions(Replay replay, Tape tape, Outline outline, List<Chamber> chambers) {
+  KitQuestions(
+      Replay replay,
+      Tape tape,
+      Outline outline,
+      List<Chamber> chambers,
+      PlausibleLimits limits,
+      Propulsion driven) {
+    this.limits = limits;
+    this.driven = driven;
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
@@ -60,7 +73,7 @@ final class KitQuestions {
   Kit item(String key, List<Kit> before) {
     String name = name(key, before);
     String subject = "Kit " + Words.quoted(name);
-    double mass = mass(key, subject, UsualKit.named(name));
+    double mass = mass(key, subject, name);
     Vector3 at = at(key, subject);
     Optional<Double> volume = litres(key, subject);
     boolean fastened = fastened(key, subject);
@@ -75,14 +88,36 @@ final class KitQuestions {
             .why("A space that holds a battery or a charger never counts: it must be vented."));
   }
 
-  private double mass(String key, String subject, Optional<UsualKit> usual) {
+  private double mass(String key, String subject, String name) {
+    Optional<UsualKit> usual = UsualKit.named(name);
     Entry<Double> weighed =
         tape.mass(key + ".mass", subject + ", mass")
             .how("Bathroom scales: you with it in your arms, less you without it.")
             .why("Every kilogram of kit is one less of people.")
-            .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted());
+            .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted())
+            .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
         usual.map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)))).orElse(weighed));
+  }
+
+  private Optional<Doubt> unusual(double mass, Span usual) {
+    if (usual.contains(mass)) {
+      return Optional.empty();
+    }
+    Optional<Double> meant =
+        tape.otherMass(mass).filter(usual::contains).or(() -> UsualKit.withPointMoved(mass, usual));
+    return Optional.of(
+        new Doubt(
+            "%s is not what such a thing weighs (%s to %s).%s"
+                .formatted(
+                    Tape.kilograms(mass),
+                    Tape.kilograms(usual.from()),
+                    Tape.kilograms(usual.to()),
+                    meant
+                        .map(kg -> " Did you mean " + Tape.kilograms(kg) + "?")
+                        .orElse(" Weigh it again.")),
+            meant.map(kg -> Range.plain(kg) + " kg"),
+            true));
   }
 
   /** What nobody weighed counts as a guess does. */
@@ -92,7 +127,7 @@ final class KitQuestions {
 
   Vector3 at(String key, String subject) {
     double x = along(key, subject);
-    double y = across(key, subject);
+    double y = across(key, subject, x);
     return Vector3.of(x, y, up(key, subject));
   }
 
@@ -105,16 +140,30 @@ final class KitQuestions {
                 tape.length(
                     outline.aft() - BEYOND,
                     outline.fore() + BEYOND,
-                    "length of the hull and a pace")));
+                    "length of the hull and a pace"))
+            .within(x -> outside(Math.max(outline.aft() - x, x - outline.fore()))));
   }
 
-  private double across(String key, String subject) {
+  /** How far beyond the hull, where that is too far for anything carried. */
+  private Optional<Doubt> outside(double beyond) {
+    return beyond > limits.kitOutside()
+        ? Optional.of(
+            new Doubt(
+                "That is %s outside the hull, where nothing is carried. Measure it again."
+                    .formatted(tape.show(beyond)),
+                Optional.empty(),
+                true))
+        : Optional.empty();
+  }
+
+  private double across(String key, String subject, double x) {
     double most = outline.halfBeam() + BEYOND / 2;
     return replay.ask(
         tape.length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to its middle, to port; to starboard with a minus.")
             .why("It heels the boat.")
-            .within(tape.length(-most, most, "breadth of the hull and half a pace")));
+            .within(tape.length(-most, most, "breadth of the hull and half a pace"))
+            .within(y -> outside(Math.abs(y) - outline.railAt(x))));
   }
 
   private double up(String key, String subject) {
@@ -123,7 +172,9 @@ final class KitQuestions {
             .how("From the baseline straight up to its middle.")
             .why("High kit makes the boat tender.")
             .within(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat"))
-            .within(this::underTheKeel));
+            .within(this::underTheKeel)
+            .within(
+                z -> outside(z - outline.highest() - limits.kitAboveRail() + limits.kitOutside())));
   }
 
   /** A minus typed by mistake, most often. */

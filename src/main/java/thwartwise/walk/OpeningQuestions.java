@@ -7,14 +7,17 @@ import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.Quoted;
 import thwartwise.measure.YesOrNo;
+import thwartwise.plausibility.PlausibleLimits;
 
 /** Where water comes in before it reaches the rail. */
 final class OpeningQuestions {
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
+  private final PlausibleLimits limits;
 
-  OpeningQuestions(Replay replay, Tape tape, Outline outline) {
+  OpeningQuestions(Replay replay, Tape tape, Outline outline, PlausibleLimits limits) {
+    this.limits = limits;
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
@@ -44,7 +47,7 @@ final class OpeningQuestions {
     double y = across(key, subject);
     double z = up(key, subject);
     double width = width(key, subject);
-    Optional<String> closedBy = closedBy(key, subject);
+    Optional<String> closedBy = closedBy(key, subject, z, width);
     boolean athwart = runsAcross(key, subject);
     return new Opening(
         name, Vector3.of(x, y, z), width, athwart, closedBy, Optional.empty(), Optional.empty());
@@ -86,13 +89,28 @@ final class OpeningQuestions {
             .within(tape.length(0, widest, "size of the hull")));
   }
 
-  private Optional<String> closedBy(String key, String subject) {
+  private Optional<String> closedBy(String key, String subject, double z, double width) {
     return replay.ask(
         Words.thing(key + ".closedBy", subject + ", closed under way by")
             .how("What shuts it whenever the boat is afloat: bung, hatch lid; or no.")
             .why("Only what is always in place keeps water out. In doubt: no.")
             .unless(OpeningQuestions::noThing)
+            .within(lid -> tooLow(z, width))
             .orNone("nothing"));
+  }
+
+  /** A lid that large is not relied on under water. */
+  private Optional<Doubt> tooLow(double z, double width) {
+    double depth = outline.highest() - outline.lowest();
+    return limits.isLidTooLow(z - outline.lowest(), width, depth)
+        ? Optional.of(
+            new Doubt(
+                "A hole %s wide, %s up, lies under water; nobody relies on a lid wider than %s there."
+                        .formatted(tape.show(width), tape.show(z), tape.show(limits.lidMost()))
+                    + " Measure its edge again, or say no.",
+                Optional.of("no"),
+                true))
+        : Optional.empty();
   }
 
   private static Optional<String> noThing(String typed) {

@@ -70,7 +70,7 @@ final class OutOfLineQuestions {
         "Station %d, %s%s, %s".formatted(out.station() + 1, side, point, out.direction().word());
     return replay.ask(
         Words.choice(
-                key(out),
+                Words.bound(key(out), tape.show(out.value())),
                 subject,
                 ChoiceReader.of(true, "mend", "yes", "y").or(false, "keep", "no", "n"))
             .how(

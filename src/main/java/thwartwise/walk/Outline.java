@@ -56,6 +56,24 @@ record Outline(List<Station> stations) {
     return widest;
   }
 
+  /** Height of the lower rail at a place along the boat. */
+  double railHeightAt(double x) {
+    double lowest = highest();
+    for (int i = 1; i < stations.size(); i++) {
+      Station a = stations.get(i - 1);
+      Station b = stations.get(i);
+      lowest = Math.min(lowest, heightBetween(a.portRail(), b.portRail(), x));
+      lowest = Math.min(lowest, heightBetween(a.starboardRail(), b.starboardRail(), x));
+    }
+    return lowest;
+  }
+
+  private static double heightBetween(Vector3 aft, Vector3 fore, double x) {
+    return aft.x() <= x && x <= fore.x() && aft.x() < fore.x()
+        ? aft.toward(fore, (x - aft.x()) / (fore.x() - aft.x())).z()
+        : Double.POSITIVE_INFINITY;
+  }
+
   private static double railBetween(Vector3 aft, Vector3 fore, double x) {
     if (!(aft.x() <= x && x <= fore.x())) {
       return 0;

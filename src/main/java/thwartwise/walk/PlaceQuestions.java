@@ -26,13 +26,13 @@ final class PlaceQuestions {
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
-  private final double floor;
+  private final SeatHeights heights;
 
-  PlaceQuestions(Replay replay, Tape tape, Outline outline, double floor) {
+  PlaceQuestions(Replay replay, Tape tape, Outline outline, SeatHeights heights) {
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
-    this.floor = floor;
+    this.heights = heights;
   }
 
   List<Place> places() {
@@ -105,7 +105,7 @@ final class PlaceQuestions {
 
   private Place across(String key, String subject, String name) {
     double x = along(key, subject);
-    double z = up(key, subject);
+    double z = up(key, subject, name, new Span(x, x), true);
     Posture posture = posture(key, subject, name, z);
     double out = out(key, subject, outline.railAt(x));
     return new Place(
@@ -114,7 +114,7 @@ final class PlaceQuestions {
 
   private Place area(String key, String subject, String name) {
     Span along = stretch(key, subject);
-    double z = up(key, subject);
+    double z = up(key, subject, name, along, true);
     Posture posture = posture(key, subject, name, z);
     double rail = Math.max(outline.railAt(along.from()), outline.railAt(along.to()));
     double out = out(key, subject, rail);
@@ -124,7 +124,7 @@ final class PlaceQuestions {
   /** Along one side: port (1) or starboard (−1). */
   private Place along(String key, String subject, String name, double side) {
     Span along = stretch(key, subject);
-    double z = up(key, subject);
+    double z = up(key, subject, name, along, false);
     Posture posture = posture(key, subject, name, z);
     Span out = fromTheMiddle(key, subject, along);
     Span across = side > 0 ? out : out.mirrored();
@@ -177,7 +177,7 @@ final class PlaceQuestions {
 
   /** Asked only where people may do something else than sit. */
   private Posture posture(String key, String subject, String name, double z) {
-    if (z - floor >= SEAT && !FOOTING.matcher(name).find()) {
+    if (z - heights.floor() >= SEAT && !FOOTING.matcher(name).find()) {
       return Posture.SITTING;
     }
     return replay.ask(
@@ -211,7 +211,7 @@ final class PlaceQuestions {
             .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
   }
 
-  private double up(String key, String subject) {
+  private double up(String key, String subject, String name, Span along, boolean middle) {
     return replay.ask(
         tape.length(key + ".z", subject + ", height of the seat")
             .how(
@@ -219,7 +219,12 @@ final class PlaceQuestions {
                 "what people kneel or stand on.")
             .show(Sketches.SEAT)
             .why("High seats make a boat tender.")
-            .within(tape.length(floor, 1.5, "heights between the floor and any seat")));
+            .within(tape.length(heights.floor(), 1.5, "heights between the floor and any seat"))
+            .within(
+                z ->
+                    FOOTING.matcher(name).find()
+                        ? Optional.empty()
+                        : heights.at(along, middle, z)));
   }
 
   private double out(String key, String subject, double rail) {

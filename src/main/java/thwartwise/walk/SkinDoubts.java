@@ -20,6 +20,11 @@ record SkinDoubts(
     double density,
     Optional<Material> material) {
 
+  static SkinDoubts of(Tape tape, PlausibleLimits limits, HullMeasurements hull) {
+    return new SkinDoubts(
+        tape, limits, hull.stations(), hull.thickness(), hull.density(), hull.material());
+  }
+
   Optional<Doubt> of(double mass) {
     return area().flatMap(area -> of(mass, area));
   }

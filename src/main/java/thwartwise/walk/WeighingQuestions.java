@@ -57,7 +57,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinDoubts s
     double aft = place("aft", "Aft scale", outline.aft());
     double aftMass = reading("aft", "Aft scale");
     double fore = place("fore", "Fore scale", aft);
-    double mass = aftMass + reading("fore", "Fore scale");
+    double mass = aftMass + foreMass(aftMass);
     return new Weighed(
         mass, Optional.of(aft + (fore - aft) * (mass - aftMass) / mass), Optional.empty());
   }
@@ -75,12 +75,27 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinDoubts s
                         : Slips.backward(subject, least, x, tape)));
   }
 
-  private double reading(String key, String subject) {
+  /** Both together are doubted as one figure is. */
+  private double foreMass(double aftMass) {
     return replay.ask(
-        tape.mass("hull.scale." + key + ".mass", subject + " shows")
-            .how("Both scales at the same time, the boat level and empty; take off the block.")
-            .why("The two together are the mass of the hull.")
-            .within(tape.mass(2, 400, "mass on one scale").unlessInsisted()));
+        scale("fore", "Fore scale")
+            .within(
+                fore ->
+                    skin.of(aftMass + fore)
+                        .map(d -> new Doubt(BOTH + d.reason(), Optional.empty(), d.mayBeKept()))));
+  }
+
+  private static final String BOTH = "Both scales together: ";
+
+  private double reading(String key, String subject) {
+    return replay.ask(scale(key, subject));
+  }
+
+  private Entry<Double> scale(String key, String subject) {
+    return tape.mass("hull.scale." + key + ".mass", subject + " shows")
+        .how("Both scales at the same time, the boat level and empty; take off the block.")
+        .why("The two together are the mass of the hull.")
+        .within(tape.mass(2, 400, "mass on one scale").unlessInsisted());
   }
 
   private Weighed parts() {

@@ -123,4 +123,12 @@ final class Words {
         ? Optional.of(Quoted.of(name) + " is already the name of another. Type another name.")
         : Optional.empty();
   }
+
+  /**
+   * The key of a question about one measurement: measured anew, it is another question, and what
+   * was answered before is no answer to it.
+   */
+  static String bound(String key, String measured) {
+    return key + "#" + Integer.toHexString(measured.hashCode());
+  }
 }

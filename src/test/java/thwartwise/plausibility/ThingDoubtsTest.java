@@ -160,6 +160,21 @@ class ThingDoubtsTest {
   }
 
   @Test
+  void a_reason_given_for_one_measurement_stands_for_no_other() {
+    Kept kept = new Kept("kit:tool box", "ballast in a bulb", Optional.of("-1 m"));
+    Boat as = with(1.8, 0, -1);
+    assertThat(only(as).measured()).isEqualTo("-1 m");
+    assertThat(only(as.keeping(List.of(kept))).withholds()).isFalse();
+    PlausibilityFinding deeper = only(with(1.8, 0, -1.2).keeping(List.of(kept)));
+    assertThat(deeper.withholds()).isTrue();
+    assertThat(Plausibility.reasons(List.of(deeper)))
+        .containsExactly(
+            "a measurement looks wrong: kit \"tool box\" (what it was before was kept with a reason;"
+                + " it was measured anew since). Measure it again; if it is right, keep it with a"
+                + " reason (\"kept\", about \"kit:tool box\")");
+  }
+
+  @Test
   void an_identity_is_read_as_it_is_written() {
     for (Topic topic : Topic.values()) {
       DoubtId id = new DoubtId(topic, topic.isNamed() ? "a: b" : "");

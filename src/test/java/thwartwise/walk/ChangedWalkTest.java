@@ -13,6 +13,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
+import thwartwise.boat.Kept;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
@@ -46,6 +47,52 @@ class ChangedWalkTest {
   @Test
   void nothing_changed_leaves_the_boat_as_it_was() {
     assertThat(changed(Sheet.TODAY)).isEqualTo(BEFORE);
+  }
+
+  /** A hand-written file does not say for which mass the reason was given. */
+  @Test
+  void a_reason_kept_before_stands_only_while_its_measurement_does() {
+    Boat balsa =
+        BEFORE.withHullMass(20).keeping(List.of(new Kept("hull-mass", "balsa, weighed twice")));
+    assertThat(changed(balsa).kept())
+        .containsExactly(new Kept("hull-mass", "balsa, weighed twice", Optional.of("20 kg")));
+    assertThat(changed(balsa, "changed.1", "people").kept()).hasSize(1);
+    assertThat(changed(balsa, "changed.1", "weight", "changed.1.mass", "18 indeed").kept())
+        .isEmpty();
+  }
+
+  private static Boat changed(Boat before, String... typed) {
+    Walk walk = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(before)));
+    Map<String, String> sheet = new LinkedHashMap<>();
+    sheet.put("way", "changed");
+    sheet.put("changed.boat", "gravy");
+    sheet.put("units", "metric");
+    for (int i = 0; i < typed.length; i += 2) {
+      sheet.put(typed[i], typed[i + 1]);
+    }
+    List<Answer> answers = new ArrayList<>();
+    while (walk.next(answers) instanceof Step.Ask ask) {
+      String key = ask.question().key();
+      String line = sheet.getOrDefault(key, Sheet.unnoted(key));
+      answers = new ArrayList<>(((Reply.Accepted) walk.take(answers, line)).answers());
+    }
+    return ((Step.Done) walk.next(answers)).boat();
+  }
+
+  /** Weighed again it is doubted at once, as it was when it was first weighed. */
+  @Test
+  void a_hull_weighed_again_far_too_light_is_doubted_at_its_question() {
+    Walk walk = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(BEFORE)));
+    List<Answer> answers =
+        List.of(
+            new Answer("way", "changed"),
+            new Answer("changed.boat", "gravy"),
+            new Answer("units", "metric"),
+            new Answer("changed.1", "weight"));
+    assertThat(((Reply.Refused) walk.take(answers, "9")).reason())
+        .matches(
+            "9 kg is too light for such a hull: its skin alone, \\d\\.\\d m2, comes to about"
+                + " \\d\\d\\.\\d\\d kg\\. Did you mean 90 kg\\?");
   }
 
   @Test

@@ -53,9 +53,9 @@ class DoubtsTest {
     Reply.Refused asked = refused(FULL, "kit.2.mass", "about 500");
     assertThat(asked.meant()).hasValue("about 226.796185 kg");
     assertThat(asked.reason()).contains("Did you mean 283.5 kg?");
-    assertThat(FULL.accepted("kit.2.mass", asked.meant().orElseThrow()))
+    assertThat(FULL.accepted("kit.2.mass", asked.meant().orElseThrow() + " indeed"))
         .endsWith(": 226.8 kg, a guess, counted as 283.5 kg");
-    assertThat(FULL.with("kit.2.mass", "about 226.796185 kg").boat().assumptions())
+    assertThat(FULL.with("kit.2.mass", "about 226.796185 kg indeed").boat().assumptions())
         .anyMatch(a -> a.endsWith(": 226.8 kg, a guess, counted as 283.5 kg (judgement)."));
   }
 

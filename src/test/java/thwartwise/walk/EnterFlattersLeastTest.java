@@ -48,6 +48,7 @@ class EnterFlattersLeastTest {
           Map.entry("whenSwamped", "they sit in it, which asks more of it: tried below"),
           Map.entry("bailer", "none aboard: tried below"),
           Map.entry("person\\.\\d+\\.y", "only as loaded; the recommendation asks nobody"),
+          Map.entry("hull\\.doubt\\..*", "goes on, and its reason is asked for at the end"),
           Map.entry("kept\\..*", "not kept, so nothing is recommended"),
           Map.entry("short\\.tested", "no chamber counts: tried below"),
           Map.entry("short\\.mass", "a heavy guess: tried below"));

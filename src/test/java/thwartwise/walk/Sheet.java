@@ -270,7 +270,13 @@ record Sheet(Map<String, String> typed) {
   }
 
   String at(Question question) {
-    return typed.getOrDefault(question.key(), unnoted(question.key()));
+    String key = unbound(question);
+    return typed.getOrDefault(key, unnoted(key));
+  }
+
+  /** Without what binds a question about one measurement to its figure. */
+  private static String unbound(Question question) {
+    return question.key().replaceFirst("#[0-9a-f]+$", "");
   }
 
   /** What has to be said although it is the usual answer, since Enter for it would flatter. */
@@ -298,7 +304,7 @@ record Sheet(Map<String, String> typed) {
   /** Answers from the sheet up to the named question, which stays open. */
   List<Answer> upTo(String key) {
     List<Answer> answers = List.of();
-    while (WALK.next(answers) instanceof Step.Ask ask && !ask.question().key().equals(key)) {
+    while (WALK.next(answers) instanceof Step.Ask ask && !unbound(ask.question()).equals(key)) {
       answers = answer(answers, at(ask.question()));
     }
     return answers;

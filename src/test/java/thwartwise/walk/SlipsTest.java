@@ -201,7 +201,7 @@ class SlipsTest {
 
   @Test
   void a_place_outside_the_boat_is_caught() {
-    Sheet nearTheStem = FULL.with("place.2.x", "3.6");
+    Sheet nearTheStem = FULL.with("place.2.x", "3.6").with("place.2.z", "0.36");
     assertThat(nearTheStem.refused("place.2.halfWidth", "0.3"))
         .isEqualTo(
             "Place \"stern seat\": 0.30 m out is outside the boat; the rail there is 58.9 mm out."
