@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.Finding;
+import thwartwise.inspection.Progress.Stage;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;
 
@@ -42,9 +43,11 @@ final class AdviceSearch {
   private final Inspection today;
   private final AdviceProbe probe;
   private final boolean heldBack;
+  private final Progress progress;
 
-  private AdviceSearch(Inspection today) {
+  private AdviceSearch(Inspection today, Progress progress) {
     this.today = today;
+    this.progress = progress;
     this.probe = AdviceProbe.of(today, today.recommendation().adult());
     this.heldBack = today.limitingAsLoaded().stream().anyMatch(Finding::holdsBack);
   }
@@ -66,8 +69,10 @@ final class AdviceSearch {
    * A boat outside what is worked out here gets no advice: none would bring it inside. Neither does
    * one that was hardly measured right: what is found for it is found for another boat.
    */
-  static Advice of(Inspection today) {
-    return today.nothingBecause().isEmpty() ? new AdviceSearch(today).advice() : Advice.NONE;
+  static Advice of(Inspection today, Progress progress) {
+    return today.nothingBecause().isEmpty()
+        ? new AdviceSearch(today, progress).advice()
+        : Advice.NONE;
   }
 
   private Advice advice() {
@@ -83,18 +88,22 @@ final class AdviceSearch {
 
   /** What a piece costs is looked for only where it is told. */
   private List<AdvicePiece> pieces(List<Tried> tried) {
-    return best(tried).stream().map(this::costing).toList();
+    List<Bought> best = best(tried);
+    Runnable done = progress.counting(Stage.COSTS, best.size());
+    return best.stream().map(b -> after(costing(b), done)).toList();
   }
 
   /** The best of them; what cannot be among them is not inspected to the end. */
   private List<Bought> best(List<Tried> tried) {
     List<Bought> best = new ArrayList<>();
+    Runnable done = progress.counting(Stage.GAINS, tried.size());
     for (Tried next : tried) {
       if (best.size() < MOST_TOLD || mayEqual(next.after(), best.get(MOST_TOLD - 1).amounts())) {
         bought(next).ifPresent(best::add);
         best.sort(Comparator.comparing(Bought::piece, BEST_FIRST));
         best.subList(Math.min(best.size(), MOST_TOLD), best.size()).clear();
       }
+      done.run();
     }
     return best;
   }
@@ -131,6 +140,11 @@ final class AdviceSearch {
     return byTopic.values().stream().sorted(Tried.BEST_FIRST).limit(MOST_SEARCHED).toList();
   }
 
+  private static <T> T after(T result, Runnable done) {
+    done.run();
+    return result;
+  }
+
   private static Tried better(Tried a, Tried b) {
     return Tried.BEST_FIRST.compare(b, a) < 0 ? b : a;
   }
@@ -143,7 +157,11 @@ final class AdviceSearch {
   }
 
   private List<Tried> tried(List<Change> changes) {
-    return changes.parallelStream().flatMap(c -> tried(c).stream()).filter(Tried::helps).toList();
+    Runnable done = progress.counting(Stage.CHANGES, changes.size());
+    return changes.parallelStream()
+        .flatMap(c -> after(tried(c), done).stream())
+        .filter(Tried::helps)
+        .toList();
   }
 
   /** Empty when the change cannot be made to this boat. */

@@ -109,8 +109,14 @@ public final class Inspection {
    * @throws thwartwise.boat.UnusableBoat when the measurements contradict each other
    */
   public static Report of(Boat boat, RuleBook book, LocalDate today) {
+    return of(boat, book, today, Progress.UNHEARD);
+  }
+
+  /** The same, while somebody hears how far it is. */
+  public static Report of(Boat boat, RuleBook book, LocalDate today, Progress progress) {
     Inspection inspection = new Inspection(Craft.of(boat, today), book, today);
-    return inspection.report().with(AdviceSearch.of(inspection));
+    progress.at(Progress.Stage.CREW, 0, 1);
+    return inspection.report().with(AdviceSearch.of(inspection, progress));
   }
 
   /** The same without advice, for whoever looks for none. */

@@ -13,6 +13,7 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.DumbTerminal;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Inspection;
+import thwartwise.inspection.Progress;
 import thwartwise.inspection.Report;
 import thwartwise.report.RecordPapers;
 import thwartwise.rules.RuleBook;
@@ -60,10 +61,10 @@ final class ArchiveTraining {
   }
 
   /** One seat takes a moment, and so does advice where nothing else is aboard. */
-  private static Report inspected(Boat boat, RuleBook rules, LocalDate today) {
+  private static Report inspected(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
     int last = boat.places().size() - 1;
     Boat seat = boat.withPlaces(boat.places().subList(last, last + 1)).withAboard(List.of());
-    Inspection.of(seat.withChambers(List.of()).withKit(List.of()), rules, today);
+    Inspection.of(seat.withChambers(List.of()).withKit(List.of()), rules, today, progress);
     return Inspection.withoutAdvice(seat, rules, today);
   }
 }

@@ -1,7 +1,5 @@
 package thwartwise.shell;
 
-import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
@@ -51,18 +49,12 @@ final class DemoCommand implements ShellCommand {
     RuleBook book = RuleBooks.of(given);
     Boat boat = DemoBoat.asOf(inspector.today());
     var inspection = inspector.inspect(boat, Optional.empty(), book);
-    Inspector.Kept kept = inspector.keep(inspector.record(inspection).withBoatFile(), workspace);
-    Path file = workspace.boatPath(boat.name());
-    if (given.has(OptionWord.JSON)) {
-      Told.json(kept, context.outputWriter());
-    } else {
-      tell(kept, file, context.outputWriter());
+    Told.keeping(
+        given,
+        reader -> inspector.keep(inspector.record(inspection, reader).withBoatFile(), workspace));
+    if (!given.has(OptionWord.JSON)) {
+      Told.file("Boat:   ", workspace.boatPath(boat.name()), context.outputWriter());
     }
     return Exit.NOTHING_HOLDS_BACK.status();
-  }
-
-  private static void tell(Inspector.Kept kept, Path file, PrintWriter out) {
-    Told.page(kept, out);
-    Told.file("Boat:   ", file, out);
   }
 }

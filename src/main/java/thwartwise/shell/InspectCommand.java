@@ -75,12 +75,11 @@ final class InspectCommand implements ShellCommand {
     Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);
     var inspection = inspected(boat, file, given.text(OptionWord.BY), book);
     Inspector.Kept kept =
-        inspector.keep(inspector.record(inspection).correcting(corrects), given.workspace());
-    if (given.has(OptionWord.JSON)) {
-      Told.json(kept, context.outputWriter());
-    } else {
-      Told.page(kept, context.outputWriter());
-    }
+        Told.keeping(
+            given,
+            reader ->
+                inspector.keep(
+                    inspector.record(inspection, reader).correcting(corrects), given.workspace()));
     return Exit.of(kept.report()).status();
   }
 

@@ -7,10 +7,12 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import thwartwise.boat.Boat;
 import thwartwise.files.NewRecord;
 import thwartwise.files.SavedRecord;
 import thwartwise.files.Workspace;
+import thwartwise.inspection.Progress;
 import thwartwise.inspection.Report;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
@@ -23,7 +25,7 @@ final class Inspector {
 
   /** The run over a boat; a seam, so that tests can see what a failing one does. */
   interface Run {
-    Report of(Boat boat, RuleBook rules, LocalDate today);
+    Report of(Boat boat, RuleBook rules, LocalDate today, Progress progress);
   }
 
   /** Makes the pages of a record; a seam, since a PDF takes longer than a test should. */
@@ -69,7 +71,8 @@ final class Inspector {
    */
   InspectionRecord inspect(Boat boat, Optional<String> by, RuleBook rules) {
     OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
-    Report report = LongWork.of(() -> run.of(boat, rules, now.toLocalDate()));
+    Report report =
+        LongWork.of("Inspecting", progress -> run.of(boat, rules, now.toLocalDate(), progress));
     String who = by.or(boat::measuredBy).orElse("not named");
     return new InspectionRecord(now, who, version.number(), boat, report);
   }
@@ -80,9 +83,21 @@ final class Inspector {
 
   /** The record of an inspection with its pages, to be kept. */
   NewRecord record(InspectionRecord inspection) {
+    return record(inspection, unread -> {});
+  }
+
+  /**
+   * The same, for somebody who reads while the papers are set.
+   *
+   * @param reader is given the page before; nothing is kept yet then
+   */
+  NewRecord record(InspectionRecord inspection, Consumer<String> reader) {
     return NewRecord.of(
         inspection,
-        (number, corrects) -> LongWork.of(() -> papers.of(inspection, number, corrects)));
+        (number, corrects) -> {
+          reader.accept(TextPage.of(inspection, number, corrects));
+          return LongWork.of("Setting the pages", () -> papers.of(inspection, number, corrects));
+        });
   }
 
   /**

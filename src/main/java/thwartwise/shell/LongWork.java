@@ -1,17 +1,23 @@
 package thwartwise.shell;
 
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jline.utils.Signals;
+import thwartwise.inspection.Progress;
 
 /**
- * Work of some seconds or minutes that writes nothing. Ctrl-C gives it up and leads back to whoever
- * asked for it, instead of ending the program.
+ * Work of some seconds or minutes that writes nothing; a line says how far it is. Ctrl-C gives it
+ * up and leads back to whoever asked for it, instead of ending the program.
  */
 final class LongWork {
   private static final String CTRL_C = "INT";
+  private static final long REFRESH_MILLIS = 100;
 
   private LongWork() {}
 
@@ -21,22 +27,45 @@ final class LongWork {
   /**
    * The result; its own exceptions come through as they are.
    *
+   * @param what is being done, in words, for whoever waits
    * @throws CancellationException when Ctrl-C was pressed
    */
-  static <T> T of(Supplier<T> work) {
+  static <T> T of(String what, Supplier<T> work) {
+    return of(what, unheard -> work.get());
+  }
+
+  /** The same of work that says how far it is. */
+  static <T> T of(String what, Function<Progress, T> work) {
+    ProgressLine line = ProgressLine.saying(what);
     // Parallel streams inside the work run in the pool of the thread that starts them, so that
     // giving up the pool gives up all of it.
     ForkJoinPool pool = new ForkJoinPool();
     try {
-      ForkJoinTask<Result<T>> task = pool.submit(() -> result(work));
+      ForkJoinTask<Result<T>> task = pool.submit(() -> result(() -> work.apply(line)));
       Object before = Signals.register(CTRL_C, () -> task.cancel(true));
       try {
-        return value(task.join());
+        return value(awaited(task, line));
       } finally {
         Signals.unregister(CTRL_C, before);
+        line.clear();
       }
     } finally {
       pool.shutdownNow();
+    }
+  }
+
+  private static <T> Result<T> awaited(ForkJoinTask<Result<T>> task, ProgressLine line) {
+    while (true) {
+      try {
+        return task.get(REFRESH_MILLIS, TimeUnit.MILLISECONDS);
+      } catch (TimeoutException stillAtIt) {
+        line.refresh();
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new CancellationException();
+      } catch (ExecutionException e) {
+        throw new IllegalStateException(e);
+      }
     }
   }
 

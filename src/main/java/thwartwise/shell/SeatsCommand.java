@@ -86,7 +86,9 @@ final class SeatsCommand implements ShellCommand {
 
   private CrewAnswer answer(Path file, Boat boat, RuleBook book, List<Member> members) {
     try {
-      return LongWork.of(() -> CrewSeating.of(Craft.of(boat, inspector.today()), book, members));
+      return LongWork.of(
+          "Trying who may sit where",
+          () -> CrewSeating.of(Craft.of(boat, inspector.today()), book, members));
     } catch (UnusableBoat contradiction) {
       throw new UnusableInput(file + ": " + contradiction.getMessage());
     }

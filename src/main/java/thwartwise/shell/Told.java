@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import thwartwise.files.ReportJson;
 import thwartwise.record.Printable;
 import thwartwise.report.RecordPapers;
@@ -19,10 +21,29 @@ final class Told {
 
   private Told() {}
 
-  static void page(Inspector.Kept kept, PrintWriter out) {
-    out.println(kept.page().stripTrailing());
-    out.println();
+  /**
+   * Keeps an inspection and prints what was asked for.
+   *
+   * @param keep keeps it, and gives the page to its reader before the papers are set
+   */
+  static Inspector.Kept keeping(Given given, Function<Consumer<String>, Inspector.Kept> keep) {
+    PrintWriter out = given.context().outputWriter();
+    if (!given.has(OptionWord.JSON)) {
+      return page(keep, out);
+    }
+    Inspector.Kept kept = keep.apply(unread -> {});
+    json(kept, out);
+    return kept;
+  }
+
+  /** The page at once, so that nobody waits for its papers; then what lies where. */
+  static Inspector.Kept page(Function<Consumer<String>, Inspector.Kept> keep, PrintWriter out) {
+    PageOnScreen page = new PageOnScreen(out);
+    Inspector.Kept kept = keep.apply(page::print);
+    // An inspection that was kept a moment ago already has its papers.
+    page.print(kept.page());
     files(kept, out);
+    return kept;
   }
 
   /** One screen, where everything is kept, and what to do next. */
@@ -49,7 +70,7 @@ final class Told {
   }
 
   /** Nothing else may stand on standard output: another program reads it. */
-  static void json(Inspector.Kept kept, PrintWriter out) {
+  private static void json(Inspector.Kept kept, PrintWriter out) {
     out.println(ReportJson.write(kept.report()).stripTrailing());
   }
 

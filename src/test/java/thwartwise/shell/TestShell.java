@@ -13,13 +13,16 @@ import java.util.Optional;
 import java.util.Queue;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
+import thwartwise.boat.Boat;
 import thwartwise.inspection.Inspection;
+import thwartwise.inspection.Report;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
 import thwartwise.report.CardPage;
 import thwartwise.report.RecordPapers;
 import thwartwise.report.TextPage;
+import thwartwise.rules.RuleBook;
 
 /** The whole shell in memory, with a clock that stands and answers typed beforehand. */
 final class TestShell {
@@ -28,6 +31,15 @@ final class TestShell {
 
   /** Typed like a line, it stands for the keys. */
   static final String CTRL_C = "\u0003";
+
+  /** An inspection made up for a test, which says nothing on the way. */
+  interface QuickRun {
+    Report of(Boat boat, RuleBook rules, LocalDate today);
+
+    private Inspector.Run unheard() {
+      return (boat, rules, today, progress) -> of(boat, rules, today);
+    }
+  }
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
@@ -59,13 +71,13 @@ final class TestShell {
     return new TestShell(Inspection::of, TestShell::papers);
   }
 
-  static TestShell whoseInspection(Inspector.Run inspection) {
-    return new TestShell(inspection, TestShell::papers);
+  static TestShell whoseInspection(QuickRun inspection) {
+    return new TestShell(inspection.unheard(), TestShell::papers);
   }
 
   /** The same with every page that the program makes. */
-  static TestShell withAllPapers(Inspector.Run inspection) {
-    return new TestShell(inspection, RecordPapers::of);
+  static TestShell withAllPapers(QuickRun inspection) {
+    return new TestShell(inspection.unheard(), RecordPapers::of);
   }
 
   /** Lines for whoever asks; when they run out, the input has ended. */

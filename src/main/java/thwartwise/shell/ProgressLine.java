@@ -1,0 +1,79 @@
+package thwartwise.shell;
+
+import java.io.PrintStream;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import org.jline.terminal.Terminal;
+import thwartwise.inspection.Progress;
+
+/**
+ * One line that says what is being tried and how far it is, written over and over, and taken away
+ * at the end. It shows after a second, at a terminal that can go back to the start of a line; a
+ * pipe or a file never sees it.
+ */
+final class ProgressLine implements Progress {
+  private static final long QUIET_NANOS = 1_000_000_000;
+  private static final String STOP = " (Ctrl-C stops it)";
+
+  private final Optional<PrintStream> screen;
+  private final LongSupplier nanos;
+  private final long begun;
+  private volatile String words;
+  private String shown = "";
+
+  ProgressLine(String words, Optional<PrintStream> screen, LongSupplier nanos) {
+    this.words = words;
+    this.screen = screen;
+    this.nanos = nanos;
+    this.begun = nanos.getAsLong();
+  }
+
+  static ProgressLine saying(String words) {
+    return new ProgressLine(words, screen(), System::nanoTime);
+  }
+
+  private static Optional<PrintStream> screen() {
+    boolean rewrites =
+        System.console() != null
+            && !Optional.ofNullable(System.getenv("TERM"))
+                .orElse("")
+                .startsWith(Terminal.TYPE_DUMB);
+    return rewrites ? Optional.of(System.out) : Optional.empty();
+  }
+
+  @Override
+  public void at(Stage stage, int done, int of) {
+    words =
+        switch (stage) {
+          case CREW -> "Trying how many people and how much weight it carries";
+          case CHANGES -> "Trying changes to the boat: " + done + " of " + of;
+          case GAINS -> "Working out what a change buys: " + done + " of " + of;
+          case COSTS -> "Working out what a change costs: " + done + " of " + of;
+        };
+  }
+
+  /** Shows what was heard last; called by the thread that waits, and by no other. */
+  void refresh() {
+    if (nanos.getAsLong() - begun >= QUIET_NANOS) {
+      show(words + STOP);
+    }
+  }
+
+  /** Leaves the line as it was before. */
+  void clear() {
+    show("");
+  }
+
+  /** Blanks instead of control sequences: they do the same on every terminal. */
+  private void show(String line) {
+    if (!line.equals(shown)) {
+      String rest = " ".repeat(Math.max(0, shown.length() - line.length()));
+      screen.ifPresent(
+          s -> {
+            s.print("\r" + line + rest + (line.isEmpty() ? "\r" : ""));
+            s.flush();
+          });
+      shown = line;
+    }
+  }
+}

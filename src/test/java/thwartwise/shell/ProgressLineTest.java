@@ -1,0 +1,71 @@
+package thwartwise.shell;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.inspection.Progress.Stage;
+
+class ProgressLineTest {
+  private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
+  private long now = 7;
+  private final ProgressLine line =
+      new ProgressLine(
+          "Setting the pages", Optional.of(new PrintStream(screen, true, UTF_8)), () -> now);
+
+  @Test
+  void nothing_shows_within_the_first_second() {
+    now += 999_999_999;
+    line.refresh();
+    line.clear();
+
+    assertThat(screen.toString(UTF_8)).isEmpty();
+  }
+
+  @Test
+  void one_line_is_written_over_and_taken_away_at_the_end() {
+    now += 1_000_000_000;
+    line.refresh();
+    line.at(Stage.GAINS, 3, 8);
+    line.refresh();
+    line.refresh();
+    line.at(Stage.COSTS, 2, 4);
+    line.at(Stage.CHANGES, 14, 23);
+    line.refresh();
+    line.clear();
+
+    assertThat(screen.toString(UTF_8))
+        .isEqualTo(
+            "\rSetting the pages (Ctrl-C stops it)"
+                + "\rWorking out what a change buys: 3 of 8 (Ctrl-C stops it)"
+                + "\rTrying changes to the boat: 14 of 23 (Ctrl-C stops it)  "
+                + "\r"
+                + " ".repeat(54)
+                + "\r");
+  }
+
+  @Test
+  void a_pipe_sees_nothing() {
+    ProgressLine unseen = new ProgressLine("Setting the pages", Optional.empty(), () -> now);
+    now += 2_000_000_000;
+    unseen.refresh();
+    unseen.clear();
+
+    assertThat(ProgressLine.saying("under a test there is no terminal")).isNotNull();
+    assertThat(screen.size()).isZero();
+  }
+
+  @Test
+  void no_line_is_wider_than_a_terminal() {
+    now += 1_000_000_000;
+    for (Stage stage : Stage.values()) {
+      screen.reset();
+      line.at(stage, 100, 100);
+      line.refresh();
+      assertThat(screen.toString(UTF_8).strip()).hasSizeBetween(20, 79);
+    }
+  }
+}
