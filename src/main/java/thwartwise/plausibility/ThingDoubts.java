@@ -104,6 +104,17 @@ final class ThingDoubts {
   private void place(Place place) {
     double each = limits.value("seat-each");
     double room = (place.across().length() + each) * (place.along().length() + each) / each;
+    if (place.isAboutTheMiddle() && place.across().to() > 0) {
+      add(
+          new DoubtId(Topic.PLACE, place.name()),
+          metres("place \"" + place.name() + "\", how far out from the middle line")
+              .atLeast(
+                  place.across().to(),
+                  limits.value("seat-out-least"),
+                  limits.source("seat-out-least"),
+                  "did the decimal point slip? For a seat on which nobody can move to one side"
+                      + " write 0"));
+    }
     add(
         new DoubtId(Topic.PLACE, place.name()),
         metres("place \"" + place.name() + "\", length of seat its people take")
@@ -140,7 +151,7 @@ final class ThingDoubts {
   }
 
   private void add(DoubtId id, Asked.Answer answer) {
-    if (!answer.met()) {
+    if (!answer.met() && found.stream().noneMatch(f -> f.id().equals(id))) {
       found.add(answer.about(id, boat.kept()));
     }
   }

@@ -124,6 +124,17 @@ class ThingDoubtsTest {
     assertThat(doubts(seat(0, 1))).isEmpty();
   }
 
+  /** 0.36 m written as 0.036. */
+  @Test
+  void a_seat_three_centimetres_wide_is_doubted_and_one_without_width_is_not() {
+    assertThat(only(seat(0.036, 1)).words())
+        .isEqualTo(
+            "place \"thwart\", how far out from the middle line: 0.03 m, needs at least 0.07 m; did"
+                + " the decimal point slip? For a seat on which nobody can move to one side write"
+                + " 0");
+    assertThat(doubts(seat(0.07, 1))).isEmpty();
+  }
+
   private static Boat seat(double halfWidth, int people) {
     return SKIFF.withPlaces(List.of(new Place("thwart", 1.69, 0.25, halfWidth, people)));
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,8 +19,11 @@ final class SlipTable {
   private final Map<SlipKind, List<String>> raised = new LinkedHashMap<>();
   private final Map<SlipKind, Integer> left = new LinkedHashMap<>();
 
+  /** First those that may never raise the answer, then those that nothing can show. */
   static List<SlipKind> kinds() {
-    return Stream.concat(TapeSlips.all().stream(), PencilSlips.all().stream()).toList();
+    return Stream.concat(TapeSlips.all().stream(), PencilSlips.all().stream())
+        .sorted(Comparator.comparing(kind -> kind.mayRaise().isPresent()))
+        .toList();
   }
 
   /**
