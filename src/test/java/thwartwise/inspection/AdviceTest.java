@@ -1,7 +1,6 @@
 package thwartwise.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
+import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
@@ -29,13 +29,23 @@ import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;
 import thwartwise.rules.RuleBook;
 
-/** Advice on the boat that comes with the program, against inspecting the changed boat anew. */
+/**
+ * Advice on the boat that comes with the program, both people of it on the stern bench, which is
+ * too much for it, against inspecting the changed boat anew.
+ */
 class AdviceTest {
   private static final RuleBook BOOK = RuleSetFile.shippedBook();
-  private static final Boat DEMO = BoatFile.parse(json(), "the demo boat");
+  private static final Boat DEMO = bothAft(BoatFile.parse(json(), "the demo boat"));
   private static final Report REPORT = Inspection.of(DEMO, BOOK, BoxBoat.TODAY);
   private static final List<AdvicePiece> PIECES = REPORT.advice().pieces();
   private static final Map<AdvicePiece, Report> AFTER = after();
+
+  private static Boat bothAft(Boat boat) {
+    return boat.withAboard(
+        List.of(
+            new Person("helm", 78, "stern bench", -0.2),
+            new Person("passenger", 64, "stern bench", 0.2)));
+  }
 
   private static String json() {
     try (InputStream in = AdviceTest.class.getResourceAsStream("/thwartwise/demo-boat.json")) {
@@ -98,10 +108,11 @@ class AdviceTest {
 
   @Test
   void what_a_piece_puts_right_held_back_before_and_is_met_after() {
+    assertThat(PIECES.stream().flatMap(p -> p.putsRight().stream())).isNotEmpty();
     AFTER.forEach(
         (piece, report) -> {
           for (String check : piece.putsRight()) {
-            assertThat(asLoaded(REPORT, check)).contains(Outcome.BORDERLINE);
+            assertThat(asLoaded(REPORT, check)).anyMatch(o -> o != Outcome.MEETS);
             assertThat(asLoaded(report, check)).as(piece.deed()).containsOnly(Outcome.MEETS);
           }
         });
@@ -136,12 +147,9 @@ class AdviceTest {
     return asLoaded(REPORT, finding.check()).reduce(Outcome::worse);
   }
 
-  /**
-   * At least one of them costs an act; as it is loaded today no change of this boat costs a limit.
-   */
   @Test
   void an_act_that_only_the_larger_crew_must_not_do_is_named() {
-    assumeThat(PIECES.stream().flatMap(p -> p.thenNobody().stream())).isNotEmpty();
+    assertThat(PIECES.stream().flatMap(p -> p.thenNobody().stream())).isNotEmpty();
     AFTER.forEach(
         (piece, report) ->
             assertThat(forbidden(report)).as(piece.deed()).containsAll(piece.thenNobody()));
