@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import thwartwise.afloat.KnownBalances;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
@@ -44,6 +45,7 @@ final class Judge {
   private final List<Check> wet;
   private final List<Check> soonest;
   private final double liftEach;
+  private final KnownBalances balances = new KnownBalances();
   private final boolean edgesStayOut;
 
   /** Asked first next time; a matter of speed alone. */
@@ -129,7 +131,7 @@ final class Judge {
   Headroom headroom(Asked asked) {
     Headroom least = Headroom.UNLIMITED;
     for (Check check : asked.checks) {
-      for (Reading reading : check.readings(asked.trial)) {
+      for (Reading reading : asked.trial.readings(check)) {
         least = least.and(Headroom.of(reading, check.aboutSwamped()));
         if (!least.isMet()) {
           return least;
@@ -244,7 +246,7 @@ final class Judge {
     double least = Double.POSITIVE_INFINITY;
     for (Trial t : List.of(asked(trial).under(allowance), asked(trial))) {
       for (Check check : soonest) {
-        for (Reading reading : check.readings(t)) {
+        for (Reading reading : t.readings(check)) {
           least = Math.min(least, Margin.share(reading));
         }
         if (least < enough) {
@@ -277,12 +279,12 @@ final class Judge {
   private boolean meets(Trial trial, List<Check> checks) {
     return Stream.of(allowance, Allowance.NONE)
         .map(asked(trial)::under)
-        .allMatch(t -> checks.stream().allMatch(c -> allMet(c.readings(t))));
+        .allMatch(t -> checks.stream().allMatch(c -> allMet(t.readings(c))));
   }
 
   // A hurried trial stops where an edge is under; no rule in its senses would be met by that.
   private Trial asked(Trial trial) {
-    return edgesStayOut ? trial.hurried() : trial;
+    return edgesStayOut ? trial.hurried(balances) : trial;
   }
 
   private static boolean allMet(List<Reading> readings) {
@@ -308,7 +310,7 @@ final class Judge {
 
   private int addNotMet(Trial trial, Set<String> names) {
     for (Check check : limiting) {
-      check.readings(trial).stream().filter(r -> !r.met()).map(Reading::check).forEach(names::add);
+      trial.readings(check).stream().filter(r -> !r.met()).map(Reading::check).forEach(names::add);
     }
     return names.size();
   }
