@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
 import thwartwise.boat.Station;
@@ -35,6 +37,12 @@ final class LimitsProperties {
 
   /** Between two spots along the boat that a weight is stood on, m. */
   private static final double ALONG = 0.05;
+
+  /** Nothing stands in the very ends, as a share of the length. */
+  private static final double END = 0.08;
+
+  /** Above the floor; what is higher than any seat is a deck, m. */
+  private static final double LOW = 0.45;
 
   /** Whole kilograms and a search by halves: one up or down each. */
   private static final double LITTLE = 2;
@@ -115,11 +123,12 @@ final class LimitsProperties {
         .toList();
   }
 
-  /** On the floor or, where a box stands, on its top. */
+  /** On the floor or, where a box or a seat stands, on its top; a deck is none. */
   private static List<Vector3> spots(Craft craft) {
     List<Vector3> spots = new ArrayList<>();
-    Span length = craft.form().inside().extent(AHEAD);
-    for (double x = length.from() + ALONG; x < length.to() - ALONG; x += ALONG) {
+    Span length = craft.form().outside().extent(AHEAD);
+    double end = END * length.length();
+    for (double x = length.from() + end; x <= length.to() - end; x += ALONG) {
       spots.add(Vector3.of(x, 0, height(craft, x)));
     }
     return spots;
@@ -127,19 +136,25 @@ final class LimitsProperties {
 
   private static double height(Craft craft, double x) {
     double floor = craft.boat().hull().floor();
-    double rail = craft.form().railAt(x, true).z();
-    return craft.spaces().stream()
-        .map(Space::box)
-        .filter(b -> b.contains(Vector3.of(x, 0, Math.max(floor, b.z().from()))))
-        .mapToDouble(b -> Math.min(b.z().to(), rail))
-        .max()
-        .orElse(floor);
+    DoubleStream boxes =
+        craft.spaces().stream()
+            .map(Space::box)
+            .filter(b -> b.contains(Vector3.of(x, 0, Math.max(floor, b.z().from()))))
+            .mapToDouble(b -> b.z().to());
+    DoubleStream seats =
+        craft.boat().places().stream().filter(p -> p.along().contains(x)).mapToDouble(Place::z);
+    return DoubleStream.concat(boxes, seats).filter(z -> z <= floor + LOW).reduce(floor, Math::max);
   }
 
   /** A millimetre or a tenth of a kilogram never moves a figure by more than two kilograms. */
   static List<String> hairsBreadths(Boat boat, Recommendation here) {
+    return hairsBreadths(hairsBreadths(boat), here);
+  }
+
+  /** The same for some of them, by what was changed. */
+  static List<String> hairsBreadths(Map<String, Boat> edits, Recommendation here) {
     List<String> wrong = new ArrayList<>();
-    hairsBreadths(boat).forEach((what, edited) -> near(what, of(edited), here, wrong));
+    edits.forEach((what, edited) -> near(what, of(edited), here, wrong));
     return wrong;
   }
 
@@ -206,10 +221,14 @@ final class LimitsProperties {
 
   /** No figure is above that of somebody who knows more. */
   static List<String> lessKnown(Boat boat, Recommendation all) {
+    return lessKnown(lessKnown(boat), all);
+  }
+
+  /** The same for some of it, by what is not known. */
+  static List<String> lessKnown(Map<String, Boat> edits, Recommendation all) {
     List<String> wrong = new ArrayList<>();
-    lessKnown(boat)
-        .forEach(
-            (what, edited) -> built(edited).ifPresent(less -> notMore(what, less, all, wrong)));
+    edits.forEach(
+        (what, edited) -> built(edited).ifPresent(less -> notMore(what, less, all, wrong)));
     return wrong;
   }
 
