@@ -59,9 +59,12 @@ final class ProgressLine implements Progress {
     }
   }
 
-  /** Leaves the line as it was before. */
+  /** Leaves the line as it was before; the terminal may have set "^C" behind it. */
   void clear() {
-    show("");
+    if (!shown.isEmpty()) {
+      shown += "^C";
+      show("");
+    }
   }
 
   /** Blanks instead of control sequences: they do the same on every terminal. */

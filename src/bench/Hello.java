@@ -1,0 +1,5 @@
+class Hello {
+  public static void main(String[] arguments) {
+    System.out.println("Hello");
+  }
+}
