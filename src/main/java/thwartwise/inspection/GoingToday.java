@@ -108,6 +108,10 @@ public record GoingToday(List<String> held, List<Point> points) {
         "weigh what goes aboard, leave the rest ashore, and stow the kit where the file has it");
   }
 
+  private static String alone(List<Recommendation.CrewLimit> limits) {
+    return limits.size() == 1 ? SeatsToday.besidesLike(limits.get(0)) : "";
+  }
+
   /** For each number of people where it was told so. */
   private static String besides(Recommendation r) {
     boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extra()));
@@ -115,7 +119,7 @@ public record GoingToday(List<String> held, List<Point> points) {
         ? r.crewLimits().stream()
             .map(l -> kg(l.extra()) + " with " + people(l.people()) + SeatsToday.besidesLike(l))
             .collect(Collectors.joining(", "))
-        : kg(r.extra());
+        : kg(r.extra()) + alone(r.crewLimits());
   }
 
   private static Point seats(Report report, Boat boat) {

@@ -253,15 +253,17 @@ class RecommendationPropertiesTest {
   }
 
   // Loose weight: on every hand's breadth of floor that no chamber takes, with mixtures of people
-  // the search does not try.
+  // the search does not try, seated as is told with it.
   @Test
   void weight_up_to_the_extra_is_carried_wherever_there_is_floor() {
     Boat skiff = PlainHulls.skiff();
     Recommendation r = of(skiff);
     Craft craft = Craft.of(skiff, PlainHulls.TODAY);
     assertThat(r.extra()).isPositive();
+    Recommendation.CrewLimit limit = r.crewLimits().get(r.people() - 1);
+    assertThat(limit.extra()).isEqualTo(r.extra());
     for (Seating seating : Seating.of(r.people(), skiff.places())) {
-      if (r.excludedSeatings().contains(seating.places(craft))) {
+      if (!limit.besidesLike().equals(seating.places(craft))) {
         continue;
       }
       for (List<Double> masses : masses(r.people())) {
