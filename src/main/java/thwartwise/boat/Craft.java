@@ -28,6 +28,9 @@ public final class Craft {
   private final LocalDate today;
   private final List<FloodPoint> edges;
   private final boolean symmetric;
+  private final Slices inside;
+  private final Slices shellOutside;
+  private final Slices shellInside;
   private final Map<Box, Shared> known = new ConcurrentHashMap<>();
   private final Map<Box, Box> legRoom = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
@@ -38,6 +41,9 @@ public final class Craft {
     this.form = form;
     this.today = today;
     this.spaces = List.copyOf(spaces);
+    this.inside = new Slices(form.inside());
+    this.shellOutside = new Slices(form.shellOutside());
+    this.shellInside = new Slices(form.shellInside());
     List<FloodPoint> points = new ArrayList<>(form.rail());
     boat.openings().stream()
         .filter(Opening::floodsTheBoat)
@@ -144,6 +150,21 @@ public final class Craft {
   /** What a box has in common with spaces and shell; the same box is asked for again and again. */
   public Shared shared(Box box) {
     return known.computeIfAbsent(box, b -> Shared.of(this, b));
+  }
+
+  /** The part of the hull's inside in a box. */
+  Solid inside(Box box) {
+    return inside.within(box);
+  }
+
+  /** The part in a box of what the shell encloses with its own thickness. */
+  Solid shellOutside(Box box) {
+    return shellOutside.within(box);
+  }
+
+  /** The part in a box of what the shell encloses without it. */
+  Solid shellInside(Box box) {
+    return shellInside.within(box);
   }
 
   /** Rail and openings: every point where water comes aboard. */

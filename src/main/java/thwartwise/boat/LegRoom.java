@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.geometry.Box;
-import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
@@ -39,12 +38,15 @@ record LegRoom(Craft craft) {
   }
 
   private boolean isFree(Box box) {
-    return craft.shared(box).withSpaces().values().stream()
-        .allMatch(common -> common.volume() <= SLACK * box.volume());
+    return craft.spaces().stream().allMatch(space -> common(space, box) <= SLACK * box.volume());
   }
 
   private List<Space> inTheWay(Box box) {
-    return List.copyOf(craft.shared(box).withSpaces().keySet());
+    return craft.spaces().stream().filter(s -> common(s, box) > Shared.NEGLIGIBLE).toList();
+  }
+
+  private static double common(Space space, Box box) {
+    return space.solid().within(box).volume();
   }
 
   /** Before and behind a chamber, as far across and as high as they are. */
@@ -58,7 +60,6 @@ record LegRoom(Craft craft) {
   }
 
   private boolean hasFloor(Box box) {
-    Solid inside = craft.form().inside().within(box);
-    return inside.volume() >= (1 - SLACK) * box.volume();
+    return craft.inside(box).volume() >= (1 - SLACK) * box.volume();
   }
 }

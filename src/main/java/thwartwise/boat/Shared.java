@@ -16,7 +16,8 @@ import thwartwise.geometry.Solid;
  */
 public record Shared(
     Solid whole, Map<Space, Solid> withSpaces, Solid shellOutside, Solid shellInside) {
-  private static final double NEGLIGIBLE = 1e-7;
+  /** m³. */
+  static final double NEGLIGIBLE = 1e-7;
 
   static Shared of(Craft craft, Box box) {
     Map<Space, Solid> withSpaces = new LinkedHashMap<>();
@@ -26,8 +27,8 @@ public record Shared(
         withSpaces.put(space, common);
       }
     }
-    Solid outside = craft.form().shellOutside().within(box);
-    Solid inside = craft.form().shellInside().within(box);
+    Solid outside = craft.shellOutside(box);
+    Solid inside = craft.shellInside(box);
     boolean apart = !(outside.volume() - inside.volume() > NEGLIGIBLE);
     return apart
         ? new Shared(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)
