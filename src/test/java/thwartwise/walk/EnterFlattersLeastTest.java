@@ -2,10 +2,12 @@ package thwartwise.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,7 +22,9 @@ import thwartwise.inspection.Recommendation;
  * measured. A new question that takes Enter fails until it is put in its place.
  */
 class EnterFlattersLeastTest {
-  private static final Map<Boat, Recommendation> KNOWN = new ConcurrentHashMap<>();
+  private record Inspected(Boat boat, LocalDate day) {}
+
+  private static final Map<Inspected, Recommendation> KNOWN = new ConcurrentHashMap<>();
 
   /** Keys where Enter takes something, with why that flatters least. */
   private static final Map<String, String> TAKEN =
@@ -65,6 +69,121 @@ class EnterFlattersLeastTest {
         String key = ask.question().key();
         assertThat(TAKEN.keySet()).as(key).anyMatch(key::matches);
       }
+    }
+  }
+
+  /** The walk of changes, once through every kind of change, two years after the leak tests. */
+  private static ChangedSheet changes() {
+    return ChangedSheet.of(Sheet.full(true).boat())
+        .on(Sheet.TODAY.plusYears(2))
+        .with("changed.1", "added")
+        .with("changed.1.name", "battery 2")
+        .with("changed.1.x", "0.5")
+        .with("changed.1.y", "0")
+        .with("changed.1.z", "0.2")
+        .with("changed.1.fastened", "yes")
+        .with("changed.1.in", "none")
+        .with("changed.2", "moved")
+        .with("changed.2.which", "motor")
+        .with("changed.2.x", "0.1")
+        .with("changed.2.y", "0")
+        .with("changed.2.z", "0.4")
+        .with("changed.3", "removed")
+        .with("changed.3.which", "motor")
+        .with("changed.4", "chamber")
+        .with("changed.4.which", "midships")
+        .with("changed.4.filling", "air")
+        .with("changed.4.seal", "claimed")
+        .with("changed.5", "cut")
+        .with("changed.5.name", "notch")
+        .with("changed.5.x", "0")
+        .with("changed.5.y", "0")
+        .with("changed.5.z", "0.39")
+        .with("changed.5.width", "0.1")
+        .with("changed.5.edge", "across")
+        .with("changed.6", "weight")
+        .with("changed.6.mass", "70")
+        .with("changed.7", "people")
+        .with("changed.8", "swamped");
+  }
+
+  /** Keys of the walk of changes where Enter takes something, with why that flatters least. */
+  private static final Map<String, String> TAKEN_OF_CHANGES =
+      Map.ofEntries(
+          Map.entry("way", "which walk it is, no measurement"),
+          Map.entry("changed\\.\\d+", "nothing more has changed: the list says so before the end"),
+          Map.entry("changed\\.\\d+\\.mass", "a quarter more than usual: tried below"),
+          Map.entry("changed\\.\\d+\\.litres", "no lift: tried below"),
+          Map.entry("changed\\.\\d+\\.closedBy", "nothing closes it: tried below"),
+          Map.entry("changed\\.\\d+\\.whenSwamped", "they sit in it: tried below"),
+          Map.entry("old\\..*", "not tested again, so it counts for nothing: tried below"),
+          Map.entry("kept\\..*", "not kept, so nothing is recommended"),
+          Map.entry("finish", "the end of the walk; everything is said by then"));
+
+  @Test
+  void enter_in_the_walk_of_changes_is_refused_or_known_to_flatter_least() {
+    List<Question> asked = changes().questions();
+    assertThat(asked)
+        .extracting(Question::key)
+        .contains("old.fore locker", "changed.8.whenSwamped");
+    for (Question question : asked) {
+      if (question.skipped().isPresent()) {
+        assertThat(TAKEN_OF_CHANGES.keySet()).as(question.key()).anyMatch(question.key()::matches);
+      }
+    }
+  }
+
+  /** Sheet, question, measured answers. */
+  static Stream<Arguments> measuredChanges() {
+    ChangedSheet buoyant = ChangedSheet.of(buoyant().boat());
+    ChangedSheet battery =
+        buoyant
+            .with("changed.1", "added")
+            .with("changed.1.name", "battery")
+            .with("changed.1.x", "0.6")
+            .with("changed.1.y", "0")
+            .with("changed.1.z", "0.1")
+            .with("changed.1.fastened", "yes")
+            .with("changed.1.in", "none");
+    ChangedSheet cut =
+        buoyant
+            .with("changed.1", "cut")
+            .with("changed.1.name", "drain")
+            .with("changed.1.x", "0")
+            .with("changed.1.y", "0")
+            .with("changed.1.z", "0.30")
+            .with("changed.1.width", "0.03")
+            .with("changed.1.edge", "across");
+    String old = "old.chamber at the bow";
+    ChangedSheet stale =
+        ChangedSheet.of(Sheet.borrowed(true).boat())
+            .on(Sheet.TODAY.plusYears(2))
+            .with(old + ".filling", "air")
+            .with(old + ".seal", "proven")
+            .with(old + ".test.date", "2028-05-01")
+            .with(old + ".test.how", "held under")
+            .with(old + ".test.minutes", "20")
+            .with(old + ".test.litresIn", "0")
+            .with(old + ".test.by", "me");
+    return Stream.of(
+        Arguments.of(battery, "changed.1.mass", List.of("12")),
+        Arguments.of(battery.with("changed.1.mass", "12"), "changed.1.litres", List.of("6")),
+        Arguments.of(cut, "changed.1.closedBy", List.of("bung")),
+        Arguments.of(
+            buoyant.with("changed.1", "swamped"),
+            "changed.1.whenSwamped",
+            List.of("hold on to it")),
+        Arguments.of(stale, old, List.of("yes")));
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @MethodSource("measuredChanges")
+  void no_measured_change_gives_less_than_enter(
+      ChangedSheet sheet, String key, List<String> answers) {
+    LocalDate day = sheet.today();
+    Recommendation enter = of(sheet.with(key, "").boat(), day);
+    for (String answer : answers) {
+      assertNotLess(answer, of(sheet.with(key, answer).boat(), day), enter);
     }
   }
 
@@ -131,6 +250,27 @@ class EnterFlattersLeastTest {
             "kit.1.mass",
             List.of("4", "12", "18")),
         Arguments.of(kit("12"), "kit.1.litres", List.of("2", "6")),
+        Arguments.of(
+            buoyant
+                .with("hull.decked.1.any", "yes")
+                .with("hull.decked.1.from", "2.1")
+                .with("hull.decked.1.to", "2.4")
+                .with("hull.decked.2.from", "1.9")
+                .with("hull.decked.2.to", "2.1"),
+            "hull.decked.2.any",
+            List.of("yes")),
+        Arguments.of(buoyant, "chamber.2.any", List.of("yes")),
+        Arguments.of(
+            buoyant
+                .with("place.2.name", "fore seat")
+                .with("place.2.lies", "across")
+                .with("place.2.x", "1.6")
+                .with("place.2.z", "0.25")
+                .with("place.2.halfWidth", "0.3")
+                .with("place.2.people", "1"),
+            "place.2.any",
+            List.of("yes")),
+        Arguments.of(Sheet.borrowed(true), "short.tested", List.of("yes")),
         Arguments.of(Sheet.borrowed(true), "short.mass", List.of("40", "60", "80")));
   }
 
@@ -139,19 +279,26 @@ class EnterFlattersLeastTest {
   void no_measured_answer_gives_less_than_enter(Sheet sheet, String key, List<String> answers) {
     Recommendation enter = of(sheet.with(key, ""));
     for (String answer : answers) {
-      Recommendation told = of(sheet.with(key, answer));
-      assertThat(told.people()).as(answer).isGreaterThanOrEqualTo(enter.people());
-      assertThat(told.crew()).as(answer).isGreaterThanOrEqualTo(enter.crew());
-      assertThat(told.extra()).as(answer).isGreaterThanOrEqualTo(enter.extra());
-      assertThat(told.holdsUpWhenSwamped())
-          .as(answer)
-          .isGreaterThanOrEqualTo(enter.holdsUpWhenSwamped());
+      assertNotLess(answer, of(sheet.with(key, answer)), enter);
     }
   }
 
+  private static void assertNotLess(String answer, Recommendation told, Recommendation enter) {
+    assertThat(told.people()).as(answer).isGreaterThanOrEqualTo(enter.people());
+    assertThat(told.crew()).as(answer).isGreaterThanOrEqualTo(enter.crew());
+    assertThat(told.extra()).as(answer).isGreaterThanOrEqualTo(enter.extra());
+    assertThat(told.holdsUpWhenSwamped())
+        .as(answer)
+        .isGreaterThanOrEqualTo(enter.holdsUpWhenSwamped());
+  }
+
   private static Recommendation of(Sheet sheet) {
+    return of(sheet.boat(), Sheet.TODAY);
+  }
+
+  private static Recommendation of(Boat boat, LocalDate day) {
     return KNOWN.computeIfAbsent(
-        sheet.boat(),
-        boat -> Inspection.of(boat, RuleSetFile.cautiousDefault(), Sheet.TODAY).recommendation());
+        new Inspected(boat, day),
+        i -> Inspection.of(i.boat(), RuleSetFile.cautiousDefault(), i.day()).recommendation());
   }
 }
