@@ -8,6 +8,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Kept;
 import thwartwise.files.RuleSetFile;
 import thwartwise.rules.RuleBook;
+import thwartwise.sampleboats.BoatEdits;
 
 class WithheldForDoubtTest {
   private static final Boat LIGHT = PlainHulls.pram().withHullMass(5);
@@ -30,6 +31,18 @@ class WithheldForDoubtTest {
             "a measurement looks wrong: mass of the bare hull. Measure it again; if it is right,"
                 + " keep it with a reason (\"kept\", about \"hull-mass\")");
     assertThat(report.nothingHoldsBack()).isFalse();
+  }
+
+  /** The shell of 50 kg/m3 would lift by itself what 40 kg of plywood never could. */
+  @Test
+  void a_swamped_density_no_material_has_is_recommended_for_nobody() {
+    Boat foam = BoatEdits.withDensity(PlainHulls.pram(), 50).withChambers(List.of());
+    Recommendation answer = inspected(foam).recommendation();
+    assertThat(answer.people()).isZero();
+    assertThat(answer.reasons())
+        .contains(
+            "a measurement looks wrong: swamped density of the hull. Measure it again; if it is"
+                + " right, keep it with a reason (\"kept\", about \"density\")");
   }
 
   @Test
