@@ -52,6 +52,7 @@ final class OneSetOfFigures {
     OneSetOfFigures figures = new OneSetOfFigures(boat, RuleSetFile.shippedBook());
     figures.sums();
     figures.screens();
+    figures.reasons();
     if (seats) {
       figures.seats();
     }
@@ -89,6 +90,12 @@ final class OneSetOfFigures {
           limit.people() <= crew.people() == limit.eachUpTo() >= crew.adult(),
           who + "are adults in one place and none in another");
     }
+  }
+
+  /** Whatever limits a crew has its words for a comparison in which less is recommended. */
+  private void reasons() {
+    crew.margins()
+        .forEach(m -> holds(!FallWords.physics(m.check()).isEmpty(), "no reason for " + m.check()));
   }
 
   private void screens() {
