@@ -74,9 +74,17 @@ final class MassWalk {
 
   /** What more than a whole mass, known to be carried, is, in steps finer than a kilogram. */
   double carriedBeyond(double whole, double step) {
-    return carried(whole + 1) > whole
-        ? whole + 1
-        : Bisection.last(whole, whole + 1, step, this::meets);
+    return carried(whole + 1) > whole ? whole + 1 : lastMet(whole, whole + 1, step);
+  }
+
+  /** Between a mass that meets and one that does not. */
+  double lastMet(double meets, double fails, double step) {
+    return Bisection.last(meets, fails, step, this::meets);
+  }
+
+  /** Whether the lightest mass and this one meet, and every one below is left to others. */
+  boolean meetsAtEnds(double mass) {
+    return mass == 0 || lightestMeets.get().isMet() && meets(Math.min(mass, heaviest));
   }
 
   private void goOn() {
@@ -94,7 +102,7 @@ final class MassWalk {
       headroom = next.headroom;
       ended = carried == heaviest;
     } else {
-      carried = Bisection.last(carried, next.mass, 1, this::meets);
+      carried = lastMet(carried, next.mass, 1);
       ended = true;
     }
   }

@@ -23,13 +23,13 @@ final class SeatingWalk {
   private final double lightest;
   private final double heaviest;
 
-  /** Everybody heavy, which is what mostly fails; then the mixtures. */
+  /** Everybody heavy with the allowance taken off, which is what mostly fails; then mixtures. */
   private final List<MassWalk> alike = new ArrayList<>();
 
   private final List<MassWalk> mixed = new ArrayList<>();
 
-  /** Everybody alike with the allowance taken off: soonest told. */
-  private final List<MassWalk> likeliest = new ArrayList<>();
+  /** As measured. */
+  private final List<MassWalk> measured = new ArrayList<>();
 
   private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
 
@@ -65,7 +65,6 @@ final class SeatingWalk {
     Supplier<Headroom> atLightest =
         Once.of(() -> headroom(mixtures.get(0), lightest, packing, taken, checks));
     for (List<Double> mixture : mixtures) {
-      boolean isAlike = mixture == mixtures.get(0);
       MassWalk walk =
           new MassWalk(
               mass -> headroom(mixture, mass, packing, taken, checks),
@@ -73,9 +72,10 @@ final class SeatingWalk {
               lightest,
               heaviest,
               mixture.stream().mapToDouble(s -> s).sum());
-      (isAlike ? alike : mixed).add(walk);
-      if (isAlike && !taken.equals(Allowance.NONE)) {
-        likeliest.add(walk);
+      if (taken.equals(Allowance.NONE)) {
+        measured.add(walk);
+      } else {
+        (mixture == mixtures.get(0) ? alike : mixed).add(walk);
       }
     }
   }
@@ -96,7 +96,7 @@ final class SeatingWalk {
   boolean mayCarry(double mass) {
     Boolean before = looked.get(mass);
     if (before == null) {
-      before = likeliest.stream().allMatch(walk -> walk.meets(mass));
+      before = alike.stream().allMatch(walk -> walk.meets(mass));
       looked.put(mass, before);
     }
     return before;
@@ -104,11 +104,22 @@ final class SeatingWalk {
 
   /** The whole mass, kg, or as much as was asked about; nought when the lightest is too heavy. */
   double carried(double enough) {
+    return asMeasured(least(mixed, least(alike, enough)));
+  }
+
+  private static double least(List<MassWalk> walks, double enough) {
     DoubleAccumulator least = new DoubleAccumulator(Math::min, enough);
-    for (List<MassWalk> walks : List.of(alike, mixed)) {
-      walks.parallelStream().forEach(walk -> least.accumulate(walk.carried(least.get())));
-    }
+    walks.parallelStream().forEach(walk -> least.accumulate(walk.carried(least.get())));
     return least.get();
+  }
+
+  // What meets all the way with the allowance taken off is asked as measured at its ends alone:
+  // the boat as measured, with somebody a little heavier in it, has been on that way already.
+  private double asMeasured(double cautious) {
+    return measured.parallelStream()
+        .filter(walk -> !walk.meetsAtEnds(cautious))
+        .mapToDouble(walk -> walk.carried(cautious))
+        .reduce(cautious, Math::min);
   }
 
   /** The same down to a tenth of a kilogram. */
@@ -117,11 +128,14 @@ final class SeatingWalk {
     if (whole == 0 || whole == heaviest) {
       return whole;
     }
-    return Stream.of(alike, mixed)
-        .flatMap(List::stream)
-        .parallel()
-        .mapToDouble(walk -> walk.carriedBeyond(whole, CrewSearch.FINE))
-        .min()
-        .orElse(whole);
+    double cautious =
+        Stream.concat(alike.stream(), mixed.stream())
+            .parallel()
+            .mapToDouble(walk -> walk.carriedBeyond(whole, CrewSearch.FINE))
+            .reduce(whole + 1, Math::min);
+    return measured.parallelStream()
+        .filter(walk -> !walk.meets(cautious))
+        .mapToDouble(walk -> walk.lastMet(whole, cautious, CrewSearch.FINE))
+        .reduce(cautious, Math::min);
   }
 }
