@@ -36,6 +36,12 @@ public record PlausibilityFinding(
             finding.note());
   }
 
+  /** The same as a sentence; what ends with a question needs no full stop. */
+  public String sentence() {
+    String words = words();
+    return words.endsWith("?") ? words : words + ".";
+  }
+
   /** Whether it looks wrong, kept or not. */
   public boolean isDoubtful() {
     return finding.outcome() != Outcome.MEETS;

@@ -92,7 +92,7 @@ final class KeptQuestions {
             ? id.topic().words() + " " + Words.quoted(id.name())
             : id.topic().words();
     List<String> how = new ArrayList<>(List.of("This looks wrong:"));
-    how.addAll(Question.wrapped(doubt.words() + "."));
+    how.addAll(Question.wrapped(doubt.sentence()));
     how.add("Go back and measure it again; or say why it is right, and the page shows that.");
     return Words.remark(
             Words.bound("kept." + id.text(), doubt.measured()), "Kept, " + what + ", because")

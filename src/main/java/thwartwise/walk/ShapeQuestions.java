@@ -52,7 +52,7 @@ final class ShapeQuestions {
   }
 
   private static Entry<Boolean> entry(PlausibilityFinding doubt) {
-    List<String> how = new ArrayList<>(Question.wrapped(doubt.words() + "."));
+    List<String> how = new ArrayList<>(Question.wrapped(doubt.sentence()));
     how.add("keep: it stays as typed, and its reason is asked for at the end.");
     how.add("Else type back, or list and change with a number, and measure it again.");
     return Words.choice(
