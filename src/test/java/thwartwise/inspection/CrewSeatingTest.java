@@ -62,9 +62,9 @@ class CrewSeatingTest {
     Random random = new Random(20261125L + seed);
     List<Place> places = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
-      // On the floor between the boxes: a seat inside one is doubted, and then nobody is seated.
-      double along = random.nextDouble();
-      double x = along < 0.5 ? 0.6 + 1.8 * along : 1.88 + 1.6 * (along - 0.5);
+      // On the floor between the boxes, each well clear of the others: a seat inside a box or on
+      // top of another is doubted, and then nobody is seated.
+      double x = List.of(0.6, 1.15, 1.9).get(i) + 0.25 * random.nextDouble();
       int people = 1 + i % 2;
       // Two side by side on less are doubted, and then nobody is seated at all.
       double narrowest = people == 1 ? 0.1 : 0.3;
