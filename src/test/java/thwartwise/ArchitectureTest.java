@@ -29,6 +29,7 @@ class ArchitectureTest {
   private static final List<String> TOP_DOWN =
       List.of(
           "shell",
+          "supposition",
           "walk",
           "report",
           "picture",
@@ -86,6 +87,10 @@ class ArchitectureTest {
                   "boat",
                   "geometry",
                   "measure")),
+          Map.entry(
+              "supposition",
+              Set.of(
+                  "walk", "files", "inspection", "remedy", "rules", "boat", "measure", "geometry")),
           Map.entry("shell", below("shell")));
 
   /** Plain Java: the pictures, and everything from the inspection down. */

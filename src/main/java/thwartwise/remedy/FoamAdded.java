@@ -49,35 +49,38 @@ final class FoamAdded {
     return changes;
   }
 
-  private static String under(Place place) {
+  static String under(Place place) {
     return "under the " + place.name();
   }
 
   private static void add(
       Craft craft, String room, String where, List<FoamRoom.Block> blocks, List<Change> changes) {
-    foam(craft, room, where, blocks).ifPresent(changes::add);
+    if (volume(craft, blocks) >= LEAST) {
+      changes.add(foam(craft, room, where, blocks));
+    }
   }
 
-  private static Optional<Change> foam(
-      Craft craft, String room, String where, List<FoamRoom.Block> blocks) {
+  /** How much of it these blocks hold, m³. */
+  static double volume(Craft craft, List<FoamRoom.Block> blocks) {
+    return blocks.stream().flatMap(b -> solids(craft, b)).mapToDouble(Solid::volume).sum();
+  }
+
+  /** The boat with these blocks in it; they hold something. */
+  static Change foam(Craft craft, String room, String where, List<FoamRoom.Block> blocks) {
     List<Solid> solids = blocks.stream().flatMap(b -> solids(craft, b)).toList();
-    double volume = solids.stream().mapToDouble(Solid::volume).sum();
-    if (!(volume >= LEAST)) {
-      return Optional.empty();
-    }
+    double volume = volume(craft, blocks);
     Boat boat = craft.boat();
     List<Chamber> chambers = new ArrayList<>(boat.chambers());
     blocks.forEach(b -> chambers.add(chamber(name(where, blocks, b), b)));
     List<Kit> kit = new ArrayList<>(boat.kit());
     kit.add(weight("weight of the foam " + where, solids, volume));
-    return Optional.of(
-        Change.of(
-            "foam " + room,
-            "Add " + Along.litres(volume) + " of closed-cell foam " + where,
-            FoamWords.of(blocks) + ". " + FASTENING,
-            Effort.AN_AFTERNOON,
-            List.of("Nine tenths of it count, and its weight at 40 kg per cubic metre (judgement)"),
-            boat.withChambers(chambers).withKit(kit)));
+    return Change.of(
+        "foam " + room,
+        "Add " + Along.litres(volume) + " of closed-cell foam " + where,
+        FoamWords.of(blocks) + ". " + FASTENING,
+        Effort.AN_AFTERNOON,
+        List.of("Nine tenths of it count, and its weight at 40 kg per cubic metre (judgement)"),
+        boat.withChambers(chambers).withKit(kit));
   }
 
   private static Stream<Solid> solids(Craft craft, FoamRoom.Block block) {

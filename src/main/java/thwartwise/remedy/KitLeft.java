@@ -24,7 +24,7 @@ final class KitLeft {
     return STAYS.stream().anyMatch(name::contains);
   }
 
-  private static Change left(Boat boat, Kit item) {
+  static Change left(Boat boat, Kit item) {
     boolean drives = KitMoved.isBoundToItsPlace(item) || item.needsVenting();
     return Change.of(
         "leave the " + item.name(),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
@@ -84,6 +85,44 @@ final class KitMoved {
             ? List.of("Its box stays vented high up, wherever it stands")
             : List.of(),
         boat.withKit(kit));
+  }
+
+  /**
+   * A thing as far along the boat as somebody named, at its height and as far from the middle line
+   * as it was. Where the bottom rises it stands as much higher; empty where it finds no room even
+   * so.
+   */
+  static Optional<Change> along(Craft craft, Kit item, double x) {
+    return standing(craft, item, x).map(at -> along(craft.boat(), item, at));
+  }
+
+  private static Change along(Boat boat, Kit item, Vector3 at) {
+    return Change.of(
+        "move the " + item.name(),
+        "Move the "
+            + item.name()
+            + " to "
+            + Along.boat(at.x())
+            + ", "
+            + Along.metres(at.z())
+            + " up",
+        fixing(item),
+        Effort.AN_HOUR,
+        List.of(),
+        boat.withKit(boat.kit().stream().map(k -> k == item ? k.movedTo(at) : k).toList()));
+  }
+
+  /** What hangs outside or stands up over the rail does so elsewhere as well. */
+  private static Optional<Vector3> standing(Craft craft, Kit item, double x) {
+    double volume = item.volume().orElse(UNKNOWN_SIZE);
+    Vector3 same = Vector3.of(x, item.at().y(), item.at().z());
+    if (!inside(craft, Box.cube(item.at(), volume))) {
+      return Optional.of(same);
+    }
+    return IntStream.rangeClosed(0, (int) Math.rint(HIGHEST / STEP))
+        .mapToObj(up -> same.plus(Vector3.of(0, 0, up * STEP)))
+        .filter(at -> inside(craft, Box.cube(at, volume)))
+        .findFirst();
   }
 
   private static String fixing(Kit item) {

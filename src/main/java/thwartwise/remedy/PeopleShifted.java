@@ -88,6 +88,15 @@ final class PeopleShifted {
     return new Person(p.name(), p.mass(), p.place(), spot.y(), x);
   }
 
+  /** These people and nobody else aboard, everyone at a place evenly spread. */
+  static Change aboard(Boat boat, List<Person> people) {
+    List<Person> seated = people;
+    for (Place place : boat.places()) {
+      seated = sideBySide(seated, place);
+    }
+    return today("Others aboard", boat.withAboard(seated));
+  }
+
   private static Change today(String deed, Boat boat) {
     return new Change(
         deed,

@@ -103,7 +103,7 @@ public final class ComparePage {
     page.point(governed(before.governedBy(), after.governedBy()));
   }
 
-  private static String verdict(Comparison comparison) {
+  static String verdict(Comparison comparison) {
     String before = Verdict.of(comparison.before().report()).words();
     String after = Verdict.of(comparison.after().report()).words();
     return before.equals(after)
@@ -143,7 +143,7 @@ public final class ComparePage {
         : Shown.adults(crew.people()) + " of " + kg(Shown.up(crew.adult(), 0));
   }
 
-  private static String amount(String what, double before, double after) {
+  static String amount(String what, double before, double after) {
     String was = amount(before);
     String now = amount(after);
     return what
@@ -157,14 +157,14 @@ public final class ComparePage {
     return kilograms > 0 ? kg(Shown.down(kilograms, 0)) : "nothing";
   }
 
-  private static String count(String what, int before, int after) {
+  static String count(String what, int before, int after) {
     return what
         + " "
         + Shown.adults(after)
         + (before == after ? ", as before" : " instead of " + Shown.adults(before));
   }
 
-  private static String governed(String before, String after) {
+  static String governed(String before, String after) {
     String now = "What stops the next person: " + (after.isBlank() ? "not said" : after);
     return before.equals(after)
         ? now + ", as before"

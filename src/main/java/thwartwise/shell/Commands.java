@@ -40,6 +40,7 @@ final class Commands {
     all.add(new RefitCommand(walk));
     all.add(new InspectCommand(inspector));
     all.add(new SeatsCommand(inspector));
+    all.add(new SupposeCommand(inspector));
     all.add(new TodayCommand(inspector));
     all.add(new RecordsCommand());
     all.add(new CompareCommand());

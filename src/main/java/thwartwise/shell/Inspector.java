@@ -77,6 +77,12 @@ final class Inspector {
     return new InspectionRecord(now, who, version.number(), boat, report);
   }
 
+  /** A report that is compared and never kept. */
+  InspectionRecord unkept(Boat boat, Report report) {
+    OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
+    return new InspectionRecord(now, "", version.number(), boat, report);
+  }
+
   Kept keep(InspectionRecord inspection, Workspace workspace) {
     return keep(record(inspection), workspace);
   }

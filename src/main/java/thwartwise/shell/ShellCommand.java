@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandOption;
+import thwartwise.files.Workspace;
 
 /**
  * A command with its words and its help page.
@@ -24,6 +25,11 @@ interface ShellCommand extends Command {
   /** How many words without dashes it takes, when it takes any. */
   default int mostArguments() {
     return 1;
+  }
+
+  /** Words that may come next beside its options. */
+  default List<String> proposals(List<String> before, Workspace workspace) {
+    return List.of();
   }
 
   /** The lines of its help page under the usage line, at most 80 columns. */

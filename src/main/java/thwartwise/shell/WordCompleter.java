@@ -13,8 +13,8 @@ import thwartwise.boat.Boat;
 import thwartwise.files.Workspace;
 
 /**
- * Completes command names, then the options of the command that are not on the line yet, and behind
- * an option what it wants: a file, or a boat that is kept.
+ * Completes command names, then the options of the command that are not on the line yet and what
+ * else it knows, and behind an option what it wants: a file, or a boat that is kept.
  */
 final class WordCompleter implements Completer {
   private static final Completer FILES = new Completers.FileNameCompleter();
@@ -66,15 +66,19 @@ final class WordCompleter implements Completer {
     if (index == 0) {
       return commands.stream().map(ShellCommand::getName).toList();
     }
-    return options(words.get(0))
-        .map(OptionWord::flag)
-        .filter(flag -> !words.contains(flag))
-        .toList();
+    Stream<String> options =
+        options(words.get(0)).map(OptionWord::flag).filter(flag -> !words.contains(flag));
+    Stream<String> others =
+        named(words.get(0))
+            .flatMap(known -> known.proposals(words.subList(1, index), workspace).stream());
+    return Stream.concat(others, options).toList();
   }
 
   private Stream<OptionWord> options(String command) {
-    return commands.stream()
-        .filter(known -> known.getName().equals(command))
-        .flatMap(known -> known.words().stream());
+    return named(command).flatMap(known -> known.words().stream());
+  }
+
+  private Stream<ShellCommand> named(String command) {
+    return commands.stream().filter(known -> known.getName().equals(command));
   }
 }

@@ -29,6 +29,11 @@ public final class PeopleText {
   /** A comma with a figure on both sides may be a decimal one. */
   private static final Pattern BETWEEN = Pattern.compile(";|,(?!\\d)|(?<!\\d),");
 
+  /** A bare number after such a word is years to one reader and kilograms to another. */
+  private static final Pattern CHILD =
+      Pattern.compile(
+          "(?:an?\\s+)?(?:child|children|kid|son|daughter|baby|toddler)\\s+(?:of\\s+)?\\d{1,3}");
+
   private static final Pattern YOUTH = Pattern.compile("(boy|girl)\\s+(?:of\\s+)?(\\d{1,3})");
   private static final Pattern WEIGHED =
       Pattern.compile("(?<name>\\D*?\\D)\\s+(?<mass>\\d.*?)(?<dressed>\\s+dressed)?");
@@ -41,7 +46,7 @@ public final class PeopleText {
 
   public Reading<List<Member>> read(String typed) {
     List<Member> members = new ArrayList<>();
-    for (String one : BETWEEN.split(typed)) {
+    for (String one : apart(typed)) {
       if (!one.isBlank()) {
         Reading<Member> member = member(one.strip(), members);
         if (member.refusal().isPresent()) {
@@ -51,6 +56,11 @@ public final class PeopleText {
       }
     }
     return several(members, typed);
+  }
+
+  /** What stands between commas or semicolons; a comma between two figures is a decimal one. */
+  public static List<String> apart(String typed) {
+    return List.of(BETWEEN.split(typed));
   }
 
   private static Reading<List<Member>> several(List<Member> members, String typed) {
@@ -75,12 +85,20 @@ public final class PeopleText {
     if (youth.matches()) {
       return youth(youth, one, before);
     }
+    if (CHILD.matcher(plain).matches()) {
+      return Reading.refused(yearsOrKilograms(one));
+    }
     Matcher weighed = WEIGHED.matcher(one);
     return weighed.matches() ? weighed(weighed, before) : Reading.refused(noWeight(one));
   }
 
   private static String noWeight(String one) {
     return "%s has no weight. Type kilograms after a name, an age after boy or girl, or adult, such as %s."
+        .formatted(Quoted.of(one), EXAMPLE);
+  }
+
+  private static String yearsOrKilograms(String one) {
+    return "%s may be years or kilograms. Type boy or girl before an age, or kg behind a weight, such as %s."
         .formatted(Quoted.of(one), EXAMPLE);
   }
 

@@ -25,6 +25,7 @@ class HelpCommandTest {
               refit         tell what has changed on a boat, inspect it again, compare
               inspect       inspect a boat file and keep the dated record
               seats         say who of some people may go, and who sits where
+              suppose       try a change on a boat without keeping anything
               today         ask what must be so before anybody goes out today
               records       list the records kept, or check that none was changed
               compare       tell what changed between two records, and what came of it
@@ -81,8 +82,8 @@ class HelpCommandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "walk", "inspect", "seats", "today", "records", "compare", "fleet", "demo", "help",
-        "version", "quit"
+        "walk", "inspect", "seats", "suppose", "today", "records", "compare", "fleet", "demo",
+        "help", "version", "quit"
       })
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();

@@ -25,13 +25,14 @@ class WordCompleterTest {
             new HelpCommand(List::of),
             new QuitCommand(),
             new CompareCommand(),
-            new FleetCommand(null)),
+            new FleetCommand(null),
+            new SupposeCommand(null)),
         new Workspace(temp));
   }
 
   @Test
   void the_first_word_is_a_command() throws Exception {
-    assertThat(proposals("")).containsExactly("help", "quit", "compare", "fleet");
+    assertThat(proposals("")).containsExactly("help", "quit", "compare", "fleet", "suppose");
   }
 
   @Test
@@ -54,6 +55,13 @@ class WordCompleterTest {
     new Workspace(temp).saveBoat(SampleBoats.plain());
     assertThat(proposals("compare --boat ")).containsExactly("Soup Ladle");
     assertThat(proposals("compare 1 2 --boat \"Soup")).containsExactly("Soup Ladle");
+  }
+
+  @Test
+  void kit_and_places_of_the_boats_that_are_kept_may_be_supposed() throws Exception {
+    new Workspace(temp).saveBoat(SampleBoats.plain());
+    assertThat(proposals("suppose ")).contains("battery", "motor", "stern", "without", "--boat");
+    assertThat(proposals("suppose battery at the stern ")).contains("seat");
   }
 
   @Test

@@ -1,0 +1,88 @@
+package thwartwise.remedy;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Person;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+
+/** Changes that somebody names, where {@link Changes} looks for those worth trying. */
+public final class NamedChanges {
+  /** A block is cut to the volume wanted by halving its height so often. */
+  private static final int HALVINGS = 40;
+
+  private NamedChanges() {}
+
+  /**
+   * A piece of kit moved along the boat; empty where there is no room for it.
+   *
+   * @param x forward of the aft end, m
+   */
+  public static Optional<Change> kitMoved(Craft craft, Kit item, double x) {
+    return KitMoved.along(craft, item, x);
+  }
+
+  public static Change kitLeft(Boat boat, Kit item) {
+    return KitLeft.left(boat, item);
+  }
+
+  /** These people and nobody else aboard, everyone at the place named, evenly spread. */
+  public static Change aboard(Boat boat, List<Person> people) {
+    return PeopleShifted.aboard(boat, people);
+  }
+
+  /** How much foam there is room for, m³. */
+  public static double foamRoom(Craft craft, FoamSpot spot) {
+    return FoamAdded.volume(craft, most(craft, spot));
+  }
+
+  /**
+   * So much foam, from the floor up.
+   *
+   * @param volume above nought, and no more than {@link #foamRoom}, m³
+   */
+  public static Change foam(Craft craft, FoamSpot spot, double volume) {
+    List<FoamRoom.Block> blocks =
+        most(craft, spot).stream().map(block -> cut(craft, block, volume)).toList();
+    Change foam = FoamAdded.foam(craft, spot.words(), spot.words(), blocks);
+    return Change.of(
+        foam.topic(),
+        foam.deed() + ", from the floor up",
+        foam.how(),
+        foam.effort(),
+        foam.cautions(),
+        foam.boat());
+  }
+
+  /** One block, or none. */
+  private static List<FoamRoom.Block> most(Craft craft, FoamSpot spot) {
+    FoamRoom room = new FoamRoom(craft);
+    if (spot instanceof FoamSpot.Under under) {
+      return room.under(under.place());
+    }
+    return spot == FoamSpot.End.BOW ? room.bow() : room.stern();
+  }
+
+  private static FoamRoom.Block cut(Craft craft, FoamRoom.Block block, double volume) {
+    double low = block.box().z().from();
+    double high = block.box().z().to();
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (FoamAdded.volume(craft, List.of(upTo(block, middle))) < volume) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return upTo(block, high);
+  }
+
+  private static FoamRoom.Block upTo(FoamRoom.Block block, double top) {
+    Box box = block.box();
+    return new FoamRoom.Block(
+        new Box(box.x(), box.y(), new Span(box.z().from(), top)), block.mirrored());
+  }
+}

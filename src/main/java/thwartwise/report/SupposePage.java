@@ -1,0 +1,122 @@
+package thwartwise.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.inspection.CrewAnswer;
+import thwartwise.inspection.Member;
+import thwartwise.inspection.Recommendation;
+import thwartwise.record.AnswerChange;
+import thwartwise.record.BoatChange;
+import thwartwise.record.Comparison;
+
+/** What a change that was only tried would do, in a few lines, and what to type next. */
+public final class SupposePage {
+  /** No more answers are named than this; the rest are counted. */
+  private static final int MOST = 4;
+
+  private SupposePage() {}
+
+  /**
+   * @param tried the boat as it is, and with the change
+   * @param deeds what was done to boat and kit
+   * @param crew what came of seating the people that were named
+   */
+  public static String of(Comparison tried, List<String> deeds, Optional<CrewAnswer> crew) {
+    Recommendation before = tried.before().report().recommendation();
+    Recommendation after = tried.after().report().recommendation();
+    Page page = new Page().title(tried.after().boat().name() + ", supposed");
+    deeds.forEach(page::point);
+    counted(tried).forEach(page::point);
+    page.point(
+        crew.map(SupposePage::aboard).orElse(new String[] {"Aboard as the boat file has it"}));
+    page.gap();
+    page.paragraph(
+        ComparePage.verdict(tried),
+        ComparePage.people(before, after),
+        ComparePage.amount("People", before.crew(), after.crew()),
+        ComparePage.amount("In all", before.load(), after.load()));
+    page.paragraph(
+        ComparePage.count("Dry it stays up with", before.staysUpWith(), after.staysUpWith()),
+        ComparePage.count(
+            "Swamped it holds up", before.holdsUpWhenSwamped(), after.holdsUpWhenSwamped()),
+        ComparePage.governed(before.governedBy(), after.governedBy()));
+    List<String> now = names(tried, SupposePage::fallsShortNow);
+    List<String> noLonger = names(tried, SupposePage::noLonger);
+    page.paragraph(
+        now.isEmpty() && noLonger.isEmpty()
+            ? new String[] {"What falls short is the same before and after"}
+            : new String[] {
+              "Falls short now: " + listed(now), "Falls short no longer: " + listed(noLonger)
+            });
+    return page.paragraph("Only tried: nothing is kept. " + next(deeds), Deferral.NO_PLATE)
+        .toString();
+  }
+
+  /** What a chamber counts is not seen from the deed. */
+  private static List<String> counted(Comparison tried) {
+    return tried.changes().stream()
+        .filter(BoatChange.Counts.class::isInstance)
+        .map(ChangeWords::told)
+        .toList();
+  }
+
+  private static String[] aboard(CrewAnswer crew) {
+    String seats =
+        "Aboard, where \"seats\" puts them: "
+            + Sentence.list(
+                crew.seats().stream().map(s -> s.member().name() + " at " + s.place()).toList());
+    if (crew.allMayGo()) {
+      return new String[] {seats};
+    }
+    boolean nobody = crew.seats().isEmpty();
+    return new String[] {
+      (nobody ? "None of these people may go: " : "Not all of these people may go: ")
+          + crew.stoppedBy(),
+      nobody ? "So nobody is aboard here" : seats,
+      nobody ? "" : "Ashore: " + Sentence.list(crew.ashore().stream().map(Member::name).toList())
+    };
+  }
+
+  private interface Wanted {
+    boolean is(AnswerChange change);
+  }
+
+  private static boolean fallsShortNow(AnswerChange change) {
+    return change.after().filter(SupposePage::isAgainst).isPresent()
+        && change.before().filter(SupposePage::isAgainst).isEmpty();
+  }
+
+  private static boolean noLonger(AnswerChange change) {
+    return change.before().filter(SupposePage::isAgainst).isPresent()
+        && change.after().filter(SupposePage::isAgainst).isEmpty();
+  }
+
+  private static boolean isAgainst(Finding finding) {
+    return finding.role() != Role.INFORMATION && finding.outcome() != Outcome.MEETS;
+  }
+
+  private static List<String> names(Comparison tried, Wanted wanted) {
+    return tried.answers().stream()
+        .filter(wanted::is)
+        .map(a -> a.latest().check() + (a.loading().isBlank() ? "" : ", " + a.loading()))
+        .distinct()
+        .toList();
+  }
+
+  private static String listed(List<String> names) {
+    String more = names.size() > MOST ? "; and " + (names.size() - MOST) + " more" : "";
+    return names.isEmpty()
+        ? "nothing"
+        : names.stream().limit(MOST).collect(Collectors.joining("; ")) + more;
+  }
+
+  private static String next(List<String> deeds) {
+    return deeds.isEmpty()
+        ? "Type seats with --people for these people in full"
+        : "Once it is done on the boat, type refit to keep it";
+  }
+}

@@ -1,0 +1,219 @@
+package thwartwise.shell;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.springframework.shell.core.command.CommandArgument;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.files.BoatFile;
+import thwartwise.files.RuleSetFile;
+import thwartwise.files.UnusableInput;
+import thwartwise.files.Workspace;
+import thwartwise.inspection.Inspection;
+import thwartwise.inspection.Planned;
+import thwartwise.inspection.Report;
+import thwartwise.measure.Reading;
+import thwartwise.record.Comparison;
+import thwartwise.record.Printable;
+import thwartwise.remedy.Change;
+import thwartwise.report.SupposePage;
+import thwartwise.rules.RuleBook;
+import thwartwise.supposition.SupposedBoat;
+import thwartwise.supposition.Supposition;
+import thwartwise.supposition.SuppositionText;
+
+/** Tries a change on a boat and keeps nothing of it. */
+final class SupposeCommand implements ShellCommand {
+  private static final OptionWord BOAT =
+      new OptionWord(
+          "boat", "FILE", "the boat file; left out, the only boat that is kept here", false);
+
+  private static final int MOST_WORDS = 200;
+
+  private final Inspector inspector;
+
+  /** The report of the boat that something was tried on last. */
+  private volatile Map<AsItIs, Report> known = Map.of();
+
+  private record AsItIs(Boat boat, RuleBook book, LocalDate today) {}
+
+  SupposeCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "suppose";
+  }
+
+  @Override
+  public String getDescription() {
+    return "try a change on a boat without keeping anything";
+  }
+
+  @Override
+  public Optional<String> argument() {
+    return Optional.of("WHAT");
+  }
+
+  @Override
+  public int mostArguments() {
+    return MOST_WORDS;
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(BOAT, OptionWord.RULES, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Works out the boat as it is and with the change, and tells the difference in
+        a few lines. No boat file, record or draft is touched. What can be tried:
+          battery at 1.2 m                along the boat from the aft end, at the
+          battery at the stern bench      height and as far to the side as it was
+          without the solar panel
+          30 litres of foam under the stern bench, in the bow, in the stern
+          two adults and a girl of 10     seated where "seats" puts them, instead of
+          Iris 62 kg and boy 12           those of the boat file
+        Commas part several. Tab completes names of kit and places.
+
+        Exit codes, for scripts:
+          0  with the change nothing that limits the crew falls short, and all of
+             the people named may go
+          1  something does, or not all of them may
+          2  the file or the words cannot be used
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    Given given = new Given(context);
+    Path file = file(given);
+    Boat boat = BoatFile.read(file);
+    RuleBook book = RuleBooks.of(given);
+    List<Supposition> supposed = understood(read(boat, typed(context)));
+    Tried tried = understood(tried(file, boat, book, supposed));
+    context.outputWriter().println(tried.page().stripTrailing());
+    return tried.exit().status();
+  }
+
+  private static String typed(CommandContext context) {
+    return context.parsedInput().arguments().stream()
+        .map(CommandArgument::value)
+        .collect(Collectors.joining(" "));
+  }
+
+  /** The one that is named, or the one there is. */
+  private Path file(Given given) {
+    if (given.has(BOAT)) {
+      return given.path(BOAT);
+    }
+    List<Path> kept = files(given.workspace());
+    if (kept.size() == 1) {
+      return kept.get(0);
+    }
+    throw UsageError.refused(
+        this,
+        kept.isEmpty()
+            ? "no boat is kept here yet. Name a boat file with --boat, or type walk."
+            : kept.size()
+                + " boats are kept here. Name one with --boat, such as "
+                + Printable.of(kept.get(0).toString())
+                + ".");
+  }
+
+  private static List<Path> files(Workspace workspace) {
+    return workspace.boats().stream().map(boat -> workspace.boatPath(boat.name())).toList();
+  }
+
+  private static Reading<List<Supposition>> read(Boat boat, String typed) {
+    return new SuppositionText(boat, Planned.of(RuleSetFile.cautiousDefault())).read(typed);
+  }
+
+  private <T> T understood(Reading<T> reading) {
+    if (reading instanceof Reading.Understood<T> understood) {
+      return understood.value();
+    }
+    throw UsageError.refused(this, reading.refusal().orElseThrow());
+  }
+
+  /** The answer, and what it is to whoever started the command. */
+  private record Tried(String page, Exit exit) {}
+
+  private Reading<Tried> tried(Path file, Boat boat, RuleBook book, List<Supposition> supposed) {
+    try {
+      return LongWork.of("Trying it", () -> tried(boat, book, supposed));
+    } catch (UnusableBoat contradiction) {
+      throw new UnusableInput(file + ": " + contradiction.getMessage());
+    }
+  }
+
+  private Reading<Tried> tried(Boat boat, RuleBook book, List<Supposition> supposed) {
+    return SupposedBoat.of(boat, supposed, book, inspector.today())
+        .as(after -> tried(boat, book, after));
+  }
+
+  private Tried tried(Boat boat, RuleBook book, SupposedBoat after) {
+    Comparison comparison =
+        Comparison.of(
+            inspector.unkept(boat, asItIs(boat, book)),
+            inspector.unkept(after.boat(), withoutAdvice(after.boat(), book)));
+    String page =
+        SupposePage.of(comparison, after.deeds().stream().map(Change::deed).toList(), after.crew());
+    boolean all = after.crew().map(crew -> crew.allMayGo()).orElse(true);
+    return new Tried(page, all ? Exit.of(comparison.after().report()) : Exit.HOLDS_BACK);
+  }
+
+  /** Mostly several changes are tried on the same boat. */
+  private Report asItIs(Boat boat, RuleBook book) {
+    AsItIs asked = new AsItIs(boat, book, inspector.today());
+    Optional<Report> before = Optional.ofNullable(known.get(asked));
+    Report report = before.orElseGet(() -> withoutAdvice(boat, book));
+    known = Map.of(asked, report);
+    return report;
+  }
+
+  /** Advice is looked for by whoever inspects. */
+  private Report withoutAdvice(Boat boat, RuleBook book) {
+    return Inspection.withoutAdvice(boat, book, inspector.today());
+  }
+
+  /** Names of kit and places, word by word, and the words of the grammar. */
+  @Override
+  public List<String> proposals(List<String> before, Workspace workspace) {
+    Stream<String> names =
+        workspace.boats().stream()
+            .flatMap(
+                boat ->
+                    Stream.concat(
+                        boat.kit().stream().map(Kit::name),
+                        boat.places().stream().map(Place::name)));
+    return Stream.concat(
+            names.flatMap(name -> continued(name, before).stream()), SuppositionText.WORDS.stream())
+        .distinct()
+        .toList();
+  }
+
+  /** The first word of a name, or the next one where the line ends with the words before it. */
+  static List<String> continued(String name, List<String> before) {
+    List<String> words = List.of(name.split("\\s+"));
+    for (int n = Math.min(words.size() - 1, before.size()); n > 0; n--) {
+      List<String> last = before.subList(before.size() - n, before.size());
+      if (last.equals(words.subList(0, n))) {
+        return List.of(words.get(n));
+      }
+    }
+    return List.of(words.get(0));
+  }
+}

@@ -1,0 +1,115 @@
+package thwartwise.supposition;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Person;
+import thwartwise.inspection.CrewAnswer;
+import thwartwise.inspection.CrewSeating;
+import thwartwise.measure.Reading;
+import thwartwise.remedy.Change;
+import thwartwise.remedy.NamedChanges;
+import thwartwise.rules.RuleBook;
+
+/**
+ * A boat with everything done to it that was to be tried.
+ *
+ * @param deeds what was done to boat and kit
+ * @param crew what came of seating the people that were named; those who may go are aboard
+ */
+public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> crew) {
+
+  public SupposedBoat {
+    deeds = List.copyOf(deeds);
+  }
+
+  /**
+   * Does one after the other; refused where there is no room for one of them.
+   *
+   * @throws thwartwise.boat.UnusableBoat when the boat contradicts itself, before or after
+   */
+  public static Reading<SupposedBoat> of(
+      Boat boat, List<Supposition> supposed, RuleBook book, LocalDate today) {
+    Craft craft = Craft.of(boat, today);
+    List<Change> deeds = new ArrayList<>();
+    Optional<CrewAnswer> crew = Optional.empty();
+    for (Supposition one : supposed) {
+      if (one instanceof Supposition.PeopleAboard people) {
+        crew = Optional.of(CrewSeating.of(craft, book, people.people()));
+        craft = craft.fittedOut(seated(craft.boat(), crew.get()), today);
+      } else {
+        Reading<Change> deed = deed(craft, one);
+        if (deed.refusal().isPresent()) {
+          return Reading.refused(deed.refusal().get());
+        }
+        deed.as(deeds::add);
+        craft = craft.fittedOut(deeds.get(deeds.size() - 1).boat(), today);
+      }
+    }
+    return Reading.understood(new SupposedBoat(craft.boat(), deeds, crew), "");
+  }
+
+  private static Reading<Change> deed(Craft craft, Supposition one) {
+    if (one instanceof Supposition.KitAt moved) {
+      return kit(craft.boat(), moved.kit()).then(item -> moved(craft, item, moved.x()));
+    }
+    if (one instanceof Supposition.KitLeft left) {
+      return kit(craft.boat(), left.kit()).as(item -> NamedChanges.kitLeft(craft.boat(), item));
+    }
+    return foam(craft, (Supposition.FoamAdded) one);
+  }
+
+  private static Reading<Kit> kit(Boat boat, String name) {
+    return boat.kit().stream()
+        .filter(k -> k.name().equals(name))
+        .findFirst()
+        .map(k -> Reading.understood(k, ""))
+        .orElseGet(
+            () ->
+                Reading.refused(
+                    "\"%s\" is named twice, and no longer aboard the second time. Name it once."
+                        .formatted(name)));
+  }
+
+  private static Reading<Change> moved(Craft craft, Kit item, double x) {
+    return NamedChanges.kitMoved(craft, item, x)
+        .map(change -> Reading.understood(change, ""))
+        .orElseGet(
+            () ->
+                Reading.refused(
+                    String.format(
+                        Locale.ROOT,
+                        "There is no room in the boat for \"%s\" at %.2f m, as far from the middle"
+                            + " line as it is. Try another length.",
+                        item.name(),
+                        x)));
+  }
+
+  private static Reading<Change> foam(Craft craft, Supposition.FoamAdded wanted) {
+    double room = NamedChanges.foamRoom(craft, wanted.spot());
+    return wanted.volume() <= room
+        ? Reading.understood(NamedChanges.foam(craft, wanted.spot(), wanted.volume()), "")
+        : Reading.refused(
+            String.format(
+                Locale.ROOT,
+                "There is room for %.0f litres of foam %s, clear of what is there, and not for"
+                    + " %.0f. Try less, or another place.",
+                Math.floor(1000 * room),
+                wanted.spot().words(),
+                Math.ceil(1000 * wanted.volume() - 1e-6)));
+  }
+
+  /** Nobody at all when none of them may go. */
+  private static Boat seated(Boat boat, CrewAnswer answer) {
+    List<Person> people =
+        answer.seats().stream()
+            .map(s -> new Person(s.member().name(), s.member().heaviest(), s.place(), 0))
+            .toList();
+    return NamedChanges.aboard(boat, people).boat();
+  }
+}

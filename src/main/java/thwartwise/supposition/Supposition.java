@@ -1,0 +1,33 @@
+package thwartwise.supposition;
+
+import java.util.List;
+import thwartwise.inspection.Member;
+import thwartwise.remedy.FoamSpot;
+
+/** One change to be tried on a boat. */
+public sealed interface Supposition {
+
+  /**
+   * A piece of kit somewhere else along the boat.
+   *
+   * @param x forward of the aft end, m
+   */
+  record KitAt(String kit, double x) implements Supposition {}
+
+  /** A piece of kit left ashore. */
+  record KitLeft(String kit) implements Supposition {}
+
+  /**
+   * More closed-cell foam, fastened.
+   *
+   * @param volume m³
+   */
+  record FoamAdded(double volume, FoamSpot spot) implements Supposition {}
+
+  /** These people aboard instead of those of the boat file. */
+  record PeopleAboard(List<Member> people) implements Supposition {
+    public PeopleAboard {
+      people = List.copyOf(people);
+    }
+  }
+}
