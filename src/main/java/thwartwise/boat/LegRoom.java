@@ -30,10 +30,11 @@ record LegRoom(Craft craft) {
     return inTheWay(legs).stream()
         .flatMap(space -> besides(space, legs))
         .filter(box -> Math.abs(box.x().middle() - x) <= REACH)
-        .filter(box -> isFree(box) && hasFloor(box))
-        .min(
+        .sorted(
             Comparator.comparingDouble((Box box) -> Math.rint(1e6 * Math.abs(box.x().middle() - x)))
                 .thenComparingDouble(box -> Math.abs(box.x().middle() - middle)))
+        .filter(box -> isFree(box) && hasFloor(box))
+        .findFirst()
         .orElse(legs);
   }
 

@@ -10,8 +10,8 @@ public final class Findings {
   private Findings() {}
 
   public static List<Finding> of(Check check, Trial trial, Allowance allowance) {
-    List<Reading> measured = check.readings(trial.under(Allowance.NONE));
-    List<Reading> cautious = check.readings(trial.under(allowance));
+    List<Reading> measured = trial.under(Allowance.NONE).readings(check);
+    List<Reading> cautious = trial.under(allowance).readings(check);
     return measured.stream().map(m -> finding(check.role(), m, twin(m, cautious))).toList();
   }
 

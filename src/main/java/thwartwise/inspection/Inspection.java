@@ -46,6 +46,7 @@ public final class Inspection {
   private final Supplier<List<Finding>> atLimit;
   private final Supplier<List<Finding>> findings = Once.of(this::allFindings);
   private final Supplier<List<Finding>> limiting;
+  private final boolean hurried;
 
   private Inspection(Craft craft, RuleBook book, LocalDate date) {
     this.craft = craft;
@@ -61,6 +62,7 @@ public final class Inspection {
     this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
     this.limiting = Once.of(this::askWhatLimits);
+    this.hurried = false;
   }
 
   /** The same boat with others aboard: what it can carry is known already. */
@@ -78,21 +80,23 @@ public final class Inspection {
     this.limit = other.limit;
     this.atLimit = other.atLimit;
     this.limiting = Once.of(this::askWhatLimits);
+    this.hurried = false;
   }
 
-  /** The same boat, crewed as is recommended for another. */
-  private Inspection(Inspection same, Limits limits, Supplier<Recommendation> recommendation) {
+  /** This boat crewed as is recommended for another, to see what comes out worse, not how far. */
+  private Inspection(Inspection same, Inspection crewed) {
     this.craft = same.craft;
     this.date = same.date;
     this.book = same.book;
     this.applied = same.applied;
     this.rules = same.rules;
     this.judge = same.judge;
-    this.limits = limits;
-    this.recommendation = recommendation;
+    this.limits = crewed.limits;
+    this.recommendation = crewed.recommendation;
     this.amounts = same.amounts;
     this.atMost = same.atMost;
     this.limiting = same.limiting;
+    this.hurried = true;
     this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
   }
@@ -200,12 +204,11 @@ public final class Inspection {
 
   /**
    * Every finding of this boat with the people of another inspection of it aboard, so that the two
-   * can be laid side by side: as loaded, and the crews that other one recommends.
+   * can be laid side by side: as loaded, and the crews that other one recommends. How far an act
+   * falls short is not told.
    */
   List<Finding> comparable(Inspection other) {
-    return other == this
-        ? findings()
-        : new Inspection(this, other.limits, other.recommendation).findings();
+    return other == this ? findings() : new Inspection(this, other).findings();
   }
 
   /**
@@ -300,7 +303,7 @@ public final class Inspection {
   private List<Finding> worstActs(Recommendation recommendation) {
     return permitted(recommendation)
         .parallel()
-        .flatMap(t -> of(t, checks(Role.FORBIDS_AN_ACT)).stream())
+        .flatMap(t -> of(hurried ? judge.hurried(t) : t, checks(Role.FORBIDS_AN_ACT)).stream())
         .collect(Collectors.toMap(Finding::check, f -> f, Finding::worse, TreeMap::new))
         .values()
         .stream()

@@ -109,7 +109,7 @@ final class Judge {
 
   /** As it is asked of a loading whether it meets, under one allowance, by some of the checks. */
   Asked asked(Trial trial, Allowance taken, List<Check> checks) {
-    return new Asked(asked(trial).under(taken), checks);
+    return new Asked(hurried(trial).under(taken), checks);
   }
 
   /** As measured, and with what tape and scales may be wrong by taken off. */
@@ -244,7 +244,7 @@ final class Judge {
    */
   double leastMargin(Trial trial, double enough) {
     double least = Double.POSITIVE_INFINITY;
-    for (Trial t : List.of(asked(trial).under(allowance), asked(trial))) {
+    for (Trial t : List.of(hurried(trial).under(allowance), hurried(trial))) {
       for (Check check : soonest) {
         for (Reading reading : t.readings(check)) {
           least = Math.min(least, Margin.share(reading));
@@ -278,12 +278,12 @@ final class Judge {
 
   private boolean meets(Trial trial, List<Check> checks) {
     return Stream.of(allowance, Allowance.NONE)
-        .map(asked(trial)::under)
+        .map(hurried(trial)::under)
         .allMatch(t -> checks.stream().allMatch(c -> allMet(t.readings(c))));
   }
 
   // A hurried trial stops where an edge is under; no rule in its senses would be met by that.
-  private Trial asked(Trial trial) {
+  Trial hurried(Trial trial) {
     return edgesStayOut ? trial.hurried(balances) : trial;
   }
 
@@ -302,7 +302,7 @@ final class Judge {
   int breached(List<Trial> trials, int enough) {
     Set<String> names = ConcurrentHashMap.newKeySet();
     trials.parallelStream()
-        .map(this::asked)
+        .map(this::hurried)
         .flatMap(t -> Stream.of(t, t.under(allowance)))
         .anyMatch(t -> addNotMet(t, names) >= enough);
     return names.size();
