@@ -18,6 +18,9 @@ final class MassWalk {
 
   private static final double LONG = 50;
 
+  /** Stretches are multiples of this, so that many walks meet the same bodies, kg a person. */
+  private static final double EVEN = 5;
+
   private final DoubleFunction<Headroom> asked;
   private final Supplier<Headroom> lightestMeets;
   private final double lightest;
@@ -113,7 +116,7 @@ final class MassWalk {
   }
 
   private static double between(double each) {
-    return Math.max(SHORT, Math.min(LONG, Math.floor(each)));
+    return Math.max(SHORT, Math.min(LONG, EVEN * Math.floor(each / EVEN)));
   }
 
   private boolean spans(Point next) {
