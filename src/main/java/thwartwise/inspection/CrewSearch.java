@@ -147,7 +147,7 @@ final class CrewSearch {
     for (Seating seating : Seating.of(people, places)) {
       double more = Math.max(lightest, Math.round((most + FINE) * 10) / 10.0);
       SeatingWalk walk = walk(seating);
-      if (more <= heaviest && walk.mayCarry(more) && walk.carried(more) >= Math.floor(more)) {
+      if (more <= heaviest && walk.mayCarryAll(more)) {
         most = Math.max(most, walk.carried());
       }
     }
