@@ -143,13 +143,13 @@ class PlausibilityTest {
   void a_hull_lighter_than_its_skin_or_far_heavier_is_told_to_be_weighed_again() {
     assertThat(weight(31).outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(weight(32).outcome()).isEqualTo(Outcome.MEETS);
-    assertThat(weight(157).outcome()).isEqualTo(Outcome.MEETS);
-    assertThat(weight(158).outcome()).isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(weight(135).outcome()).isEqualTo(Outcome.MEETS);
+    assertThat(weight(136).outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(weight(31).limit()).isCloseTo(31.5, within(1e-9));
     assertThat(weight(31).atLeast()).isTrue();
-    assertThat(weight(158).limit()).isCloseTo(157.5, within(1e-9));
-    assertThat(weight(158).atLeast()).isFalse();
-    assertThat(weight(158).note())
+    assertThat(weight(136).limit()).isCloseTo(135, within(1e-9));
+    assertThat(weight(136).atLeast()).isFalse();
+    assertThat(weight(136).note())
         .isEqualTo("weigh it again or check the thickness: 10.0 m2 of skin come to 45 kg");
     assertThat(weight(60).note()).isEmpty();
   }
