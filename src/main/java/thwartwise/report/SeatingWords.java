@@ -71,8 +71,11 @@ final class SeatingWords {
     if (Double.isNaN(limit.extra())) {
       return "";
     }
+    if (limit.extra() < 1) {
+      return ", and nothing besides";
+    }
     String mass = ", and " + Shown.with(Shown.down(limit.extra(), 0), "kg") + " besides";
-    return limit.eachUpTo() > adult && limit.extra() > 0
+    return limit.eachUpTo() > adult
         ? mass + " while nobody is over " + Shown.with(Shown.down(adult, 0), "kg")
         : mass;
   }
@@ -188,7 +191,7 @@ final class SeatingWords {
             .collect(Collectors.groupingBy(p -> p, LinkedHashMap::new, Collectors.counting()));
     return Sentence.list(
         byPlace.entrySet().stream()
-            .map(e -> Shown.people(e.getValue().intValue()) + " on " + e.getKey())
+            .map(e -> Shown.count(e.getValue().intValue()) + " on " + e.getKey())
             .toList());
   }
 }

@@ -32,18 +32,17 @@ final class Shown {
   }
 
   static String people(int count) {
-    String[] words = {
-      "nobody",
-      "one person",
-      "two people",
-      "three people",
-      "four people",
-      "five people",
-      "six people",
-      "seven people",
-      "eight people"
+    return switch (count) {
+      case 0 -> "nobody";
+      case 1 -> "one person";
+      default -> count(count) + " people";
     };
-    return count >= 0 && count < words.length ? words[count] : count + " people";
+  }
+
+  /** A number of people, in words up to eight. */
+  static String count(int count) {
+    String[] words = {"none", "one", "two", "three", "four", "five", "six", "seven", "eight"};
+    return count >= 0 && count < words.length ? words[count] : "" + count;
   }
 
   static String adults(int count) {

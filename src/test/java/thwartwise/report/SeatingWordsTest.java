@@ -21,20 +21,20 @@ class SeatingWordsTest {
     return new Place(name, new Span(1, 1.9), across, 0.25, 2, Posture.SITTING);
   }
 
-  // Counts alone leave a stranger to guess what is wrong with two people on a bench for two.
+  // Counts alone leave a stranger to guess what is wrong with two on a bench for two.
   @Test
   void people_on_one_side_are_told_of_with_the_side_that_is_empty() {
     assertThat(words(List.of("port bench", "port bench")))
-        .contains("Not like this: two people on port bench with nobody on starboard bench.");
+        .contains("Not like this: two on port bench with nobody on starboard bench.");
   }
 
   @Test
   void people_on_both_sides_or_on_none_are_told_of_as_they_sit() {
     assertThat(words(List.of("port bench", "starboard bench")))
-        .contains("Not like this: one person on port bench and one person on starboard bench.");
+        .contains("Not like this: one on port bench and one on starboard bench.");
     assertThat(words(List.of("thwart", "port bench")))
         .contains(
-            "Not like this: one person on thwart and one person on port bench with nobody on"
+            "Not like this: one on thwart and one on port bench with nobody on"
                 + " starboard bench.");
   }
 
@@ -54,10 +54,10 @@ class SeatingWordsTest {
                     List.of(new Recommendation.Lighter(benches, 110)))))
         .contains(
             "Two people: up to 120 kg each, and 30 kg besides while nobody is over 95 kg. With that"
-                + " besides only like this: one person on port bench and one person on starboard"
+                + " besides only like this: one on port bench and one on starboard"
                 + " bench.")
         .contains(
-            "Lighter people also like this: one person on port bench and one person on starboard"
+            "Lighter people also like this: one on port bench and one on starboard"
                 + " bench up to 110 kg each.");
     List<List<String>> others =
         Seatings.of(2, PLACES).stream().filter(s -> !s.equals(thwart)).toList();
@@ -66,7 +66,7 @@ class SeatingWordsTest {
                 new CrewLimit(
                     2, 120, 30, thwart, others, List.of(new Recommendation.Lighter(benches, 110)))))
         .contains(
-            "With that besides only like this: one person on port bench and one person on thwart."
+            "With that besides only like this: one on port bench and one on thwart."
                 + " So heavy, too, only like this. Lighter people");
   }
 

@@ -259,8 +259,8 @@ class TextPageTest {
     assertThat(page(SampleRecords.report()))
         .contains("* One person: up to 110 kg. Sit on midships thwart, not on stern seat.\n")
         .contains(
-            "* Two people: up to 75 kg each. Only like this: one person on midships thwart\n"
-                + "  and one person on stern seat.\n");
+            "* Two people: up to 75 kg each. Only like this: one on midships thwart and one\n"
+                + "  on stern seat.\n");
   }
 
   @Test
@@ -285,7 +285,7 @@ class TextPageTest {
     assertThat(page(SampleRecords.report(crew, List.of())))
         .contains("three adults of 95 kg")
         .contains("* One person: up to 95 kg. No place will do.\n")
-        .contains("* Not like this: two people on midships thwart and one person on stern seat.\n")
+        .contains("* Not like this: two on midships thwart and one on stern seat.\n")
         .contains("* Not like this: nobody aboard.\n");
   }
 
