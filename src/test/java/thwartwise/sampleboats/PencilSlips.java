@@ -50,6 +50,9 @@ final class PencilSlips {
   private static final String NARROW_SEAT =
       "a seat about the middle may be as narrow; the page says how far out it reaches";
 
+  private static final String SEAT_THERE =
+      "a seat of that name may stand there; the page says how far from aft";
+
   private static final String NOT_POURED =
       "a box may be as long; litres poured into it would show it";
 
@@ -145,7 +148,8 @@ final class PencilSlips {
         place("centimetres for inches, height of a seat", p -> place(p, 1, INCH, 1, 1)),
         place("decimal of a seat's height slipped left", p -> place(p, 1, 0.1, 1, 1)),
         place("decimal of a seat's place along slipped left", p -> place(p, 0.1, 1, 1, 1)),
-        place("feet for metres, a seat's place along", p -> place(p, 3.28, 1, 1, 1)),
+        place("feet for metres, a seat's place along", p -> place(p, 3.28, 1, 1, 1))
+            .unseen(SEAT_THERE),
         place("ten times as many people on a seat", p -> place(p, 1, 1, 1, 10)),
         SlipKind.of("one place written down twice", PencilSlips::placeTwice));
   }
