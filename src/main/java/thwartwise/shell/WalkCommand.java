@@ -15,8 +15,10 @@ import thwartwise.files.Workspace;
 import thwartwise.record.KeptRecord;
 import thwartwise.report.ComparePage;
 import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
 import thwartwise.walk.Answer;
 import thwartwise.walk.KnownBoats;
+import thwartwise.walk.RunningWords;
 import thwartwise.walk.Walk;
 
 /** Measures a boat by questions, then inspects it. */
@@ -108,7 +110,20 @@ final class WalkCommand implements ShellCommand {
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
   private Optional<Finished> walked(Draft draft, Conversation conversation) {
     conversation.say(Walk.OPENING);
-    var walk = new WalkConversation(conversation, walk(draft.workspace()), draft);
+    try (RunningLine running = running()) {
+      return walked(
+          draft,
+          conversation,
+          new WalkConversation(conversation, walk(draft.workspace()), draft, running));
+    }
+  }
+
+  private RunningLine running() {
+    RuleSet rules = RuleSetFile.cautiousDefault();
+    return RunningLine.atTerminal(known -> RunningWords.of(known, rules, inspector.today()));
+  }
+
+  private Optional<Finished> walked(Draft draft, Conversation conversation, WalkConversation walk) {
     while (true) {
       Optional<Boat> boat = walk.boat();
       if (boat.isEmpty()) {

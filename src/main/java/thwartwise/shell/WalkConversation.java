@@ -25,13 +25,15 @@ final class WalkConversation {
   private final Conversation conversation;
   private final Walk walk;
   private final Draft draft;
+  private final RunningLine running;
   private List<Answer> answers;
   private List<String> shownHow = List.of();
   private Optional<String> shownNote = Optional.empty();
   private Optional<Reply.Refused> asked = Optional.empty();
   private boolean stopped;
 
-  WalkConversation(Conversation conversation, Walk walk, Draft draft) {
+  WalkConversation(Conversation conversation, Walk walk, Draft draft, RunningLine running) {
+    this.running = running;
     this.conversation = conversation;
     this.walk = walk;
     this.draft = draft;
@@ -65,6 +67,7 @@ final class WalkConversation {
     }
     Step.Ask ask = (Step.Ask) step;
     note(ask.note());
+    running.due().forEach(conversation::say);
     introduce(ask.question());
     conversation
         .ask(ask.question().prompt(), likely(ask.question()))
@@ -138,6 +141,7 @@ final class WalkConversation {
   private void keep(List<Answer> changed) {
     draft.keep(changed);
     answers = changed;
+    running.known(walk.soFar(answers));
   }
 
   private void stop() {

@@ -40,19 +40,24 @@ final class BoatScript {
     MeasuredHull measured = new HullQuestions(replay, tape, limits, shape).hull();
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
-    List<Opening> openings = new OpeningQuestions(replay, tape, outline, limits).openings();
+    Known known = new Known(replay, tape.system(), bare(name, water, hull, propulsion));
+    List<Opening> openings =
+        new OpeningQuestions(replay, tape, outline, limits)
+            .openings(some -> known.with(b -> b.withOpenings(some)));
     List<Chamber> chambers =
         new ChamberQuestions(replay, tape, outline, today)
-            .chambers((poured, box) -> drawn.beside(poured, hull, box));
+            .chambers(
+                (poured, box) -> drawn.beside(poured, hull, box),
+                some -> known.with(b -> b.withChambers(some)));
     List<Place> places =
         new PlaceQuestions(
                 replay,
                 tape,
                 outline,
                 new SeatHeights(tape, outline, hull.floor(), chambers, limits))
-            .places();
+            .places(some -> known.with(b -> b.withPlaces(some)));
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
-    List<Kit> kit = carried.kit();
+    List<Kit> kit = carried.kit(some -> known.with(b -> b.withKit(some)));
     Optional<Double> bailer = carried.bailer();
     List<Person> aboard = new PeopleQuestions(replay, tape, places, kit).aboard();
     Waters waters = new WatersQuestions(replay, tape).waters();
@@ -73,9 +78,26 @@ final class BoatScript {
             measuredBy,
             measured.assumed());
     Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
+    known.with(before -> swamped);
     Boat settled = kept.kept(replay, swamped);
     finish(replay);
     return settled;
+  }
+
+  /** Nothing in it yet. */
+  static Boat bare(String name, Water water, HullMeasurements hull, Propulsion propulsion) {
+    return new Boat(
+        name,
+        water,
+        hull,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        propulsion,
+        Optional.empty(),
+        List.of());
   }
 
   /** A last stop, so that the final answer can still be taken back. */

@@ -42,12 +42,6 @@ final class BorrowedScript {
     Outline outline = new Outline(stations);
     List<Opening> openings = hull.lowestEdge(lines);
     double mass = hull.mass(lines);
-    List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
-    BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
-    Propulsion propulsion = carried.propulsion();
-    var kit = carried.kit(propulsion);
-    List<Chamber> chambers =
-        new BorrowedChamber(replay, tape, outline, places, today, assumed).chambers();
     HullMeasurements measured =
         new HullMeasurements(
             mass,
@@ -58,6 +52,21 @@ final class BorrowedScript {
             worst(Material::usualThickness),
             stations,
             List.of());
+    Known known =
+        new Known(
+            replay,
+            tape.system(),
+            BoatScript.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
+                .withOpenings(openings));
+    List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
+    known.with(b -> b.withPlaces(places));
+    BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
+    Propulsion propulsion = carried.propulsion();
+    var kit = carried.kit(propulsion);
+    known.with(b -> b.withKit(kit));
+    List<Chamber> chambers =
+        new BorrowedChamber(replay, tape, outline, places, today, assumed).chambers();
+    known.with(b -> b.withChambers(chambers));
     Boat boat =
         new Boat(
             name,

@@ -3,6 +3,7 @@ package thwartwise.walk;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
@@ -32,7 +33,7 @@ final class ChamberQuestions {
     Optional<String> words(double poured, Box box);
   }
 
-  List<Chamber> chambers(Beside drawn) {
+  List<Chamber> chambers(Beside drawn, Consumer<List<Chamber>> known) {
     return new Several(replay, "chamber", "chamber", "Is there any enclosed space or foam block?")
         .orNone(
             entry ->
@@ -43,7 +44,8 @@ final class ChamberQuestions {
                     .why(
                         "An untested chamber counts for nothing; name it all the same, and the",
                         "report says what it would be worth once its leak test is recorded."),
-            (key, before) -> chamber(key, before, drawn));
+            (key, before) -> chamber(key, before, drawn),
+            known);
   }
 
   private Chamber chamber(String key, List<Chamber> before, Beside drawn) {

@@ -40,6 +40,7 @@ final class ChangedScript {
     UnitSystem units = new BasicQuestions(replay).units();
     Tape tape = new Tape(units);
     for (int number = 1; number <= MOST; number++) {
+      replay.known(boat, units);
       String key = "changed." + number;
       What what = replay.ask(what(key, boat, number));
       if (what == What.NOTHING) {

@@ -2,6 +2,7 @@ package thwartwise.walk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Kit;
@@ -49,7 +50,7 @@ final class KitQuestions {
         chambers.stream().flatMap(c -> c.parts().stream()).map(ChamberPart::name).toList();
   }
 
-  List<Kit> kit() {
+  List<Kit> kit(Consumer<List<Kit>> known) {
     return new Several(replay, "kit", "piece of kit", "Is any kit carried?")
         .forgettingNone()
         .orNone(
@@ -57,7 +58,8 @@ final class KitQuestions {
                 entry
                     .how("Motor, battery, tank, anchor, oars, water can, bags: each by itself.")
                     .why("Kit comes off what is left for people, and where it lies matters."),
-            this::item);
+            this::item,
+            known);
   }
 
   /** Cubic metres. */

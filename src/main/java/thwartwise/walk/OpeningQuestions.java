@@ -2,6 +2,7 @@ package thwartwise.walk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
@@ -23,7 +24,7 @@ final class OpeningQuestions {
     this.outline = outline;
   }
 
-  List<Opening> openings() {
+  List<Opening> openings(Consumer<List<Opening>> known) {
     return new Several(replay, "opening", "opening", "Is there any opening lower than the rail?")
         .forgettingNone()
         .orNone(
@@ -33,7 +34,8 @@ final class OpeningQuestions {
                         "Cut-out for the motor, oar notch, cable hole, drain without its bung,",
                         "centreboard case: each where water could come in.")
                     .why("The boat floods at its lowest opening, not at its rail."),
-            this::opening);
+            this::opening,
+            known);
   }
 
   Opening opening(String key, List<Opening> before) {

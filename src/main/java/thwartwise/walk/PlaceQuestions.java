@@ -3,6 +3,7 @@ package thwartwise.walk;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import thwartwise.boat.NamedSide;
@@ -35,8 +36,8 @@ final class PlaceQuestions {
     this.heights = heights;
   }
 
-  List<Place> places() {
-    return new Several(replay, "place", "place", "").atLeastOne(this::place);
+  List<Place> places(Consumer<List<Place>> known) {
+    return new Several(replay, "place", "place", "").atLeastOne(this::place, known);
   }
 
   private Place place(String key, List<Place> before) {

@@ -12,18 +12,25 @@ import thwartwise.boat.Boat;
  * @param given those that fit, in the order of the questions
  * @param rest those the script did not come to
  * @param open the question the script stopped at; empty when it came to its end
+ * @param soFar what is known of the boat there
  */
 record Played(
-    List<Given> given, List<Answer> rest, Optional<Unanswered> open, Optional<Boat> boat) {
+    List<Given> given,
+    List<Answer> rest,
+    Optional<Unanswered> open,
+    Optional<Boat> boat,
+    Optional<SoFar> soFar) {
 
   static Played of(Function<Replay, Boat> script, List<Answer> answers) {
     Replay replay = new Replay(answers);
+    Optional<Unanswered> stopped = Optional.empty();
+    Optional<Boat> boat = Optional.empty();
     try {
-      Boat boat = script.apply(replay);
-      return new Played(replay.given(), rest(answers, replay), Optional.empty(), Optional.of(boat));
+      boat = Optional.of(script.apply(replay));
     } catch (Unanswered open) {
-      return new Played(replay.given(), rest(answers, replay), Optional.of(open), Optional.empty());
+      stopped = Optional.of(open);
     }
+    return new Played(replay.given(), rest(answers, replay), stopped, boat, replay.soFar());
   }
 
   private static List<Answer> rest(List<Answer> answers, Replay replay) {

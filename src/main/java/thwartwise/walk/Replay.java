@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thwartwise.boat.Boat;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnitSystem;
 
 /**
  * The script asks, the answers kept so far reply. The first question without a fitting answer ends
@@ -14,6 +16,7 @@ import thwartwise.measure.Reading;
 final class Replay {
   private final Map<String, Answer> kept = new HashMap<>();
   private final List<Given> given = new ArrayList<>();
+  private Optional<SoFar> soFar = Optional.empty();
 
   Replay(List<Answer> answers) {
     answers.forEach(answer -> kept.putIfAbsent(answer.question(), answer));
@@ -31,6 +34,15 @@ final class Replay {
     Reading.Understood<T> understood = (Reading.Understood<T>) reading;
     given.add(new Given(entry.question(), answer, understood.text(), entry.governsTheRest()));
     return understood.value();
+  }
+
+  /** What is known of the boat by now, whatever is asked next. */
+  void known(Boat boat, UnitSystem units) {
+    soFar = Optional.of(new SoFar(boat, units));
+  }
+
+  Optional<SoFar> soFar() {
+    return soFar;
   }
 
   /** What was guessed and not measured, each a sentence. */

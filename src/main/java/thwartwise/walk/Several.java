@@ -2,6 +2,7 @@ package thwartwise.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
@@ -29,15 +30,30 @@ record Several(Replay replay, String key, String noun, String any, boolean endsA
 
   /** From none upward. */
   <T> List<T> orNone(UnaryOperator<Entry<Boolean>> explained, One<T> one) {
+    return orNone(explained, one, unheard -> {});
+  }
+
+  /** The same, as {@link #atLeastOne(One, Consumer)}. */
+  <T> List<T> orNone(UnaryOperator<Entry<Boolean>> explained, One<T> one, Consumer<List<T>> known) {
     return replay.ask(explained.apply(Words.yesNo(key + ".1.any", any)))
-        ? atLeastOne(one)
+        ? atLeastOne(one, known)
         : List.of();
   }
 
   <T> List<T> atLeastOne(One<T> one) {
+    return atLeastOne(one, unheard -> {});
+  }
+
+  /**
+   * The same for somebody who hears of all there are as soon as there is one more.
+   *
+   * @param known given those asked for so far
+   */
+  <T> List<T> atLeastOne(One<T> one, Consumer<List<T>> known) {
     List<T> things = new ArrayList<>();
     do {
       things.add(one.ask(key + "." + (things.size() + 1), List.copyOf(things)));
+      known.accept(List.copyOf(things));
     } while (things.size() < MOST && more(things.size() + 1));
     return List.copyOf(things);
   }

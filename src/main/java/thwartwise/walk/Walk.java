@@ -61,6 +61,11 @@ public final class Walk {
         .orElseGet(() -> new Step.Done(played.boat().orElseThrow(), leftOver(played)));
   }
 
+  /** What is known of the boat after these answers; nothing before its hull is. */
+  public Optional<SoFar> soFar(List<Answer> answers) {
+    return play(answers).soFar();
+  }
+
   /** Takes one typed line: an answer to the question {@link #next} gives, or one of the words. */
   public Reply take(List<Answer> answers, String typed) {
     Played played = play(answers);

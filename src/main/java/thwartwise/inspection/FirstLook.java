@@ -1,0 +1,94 @@
+package thwartwise.inspection;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Place;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.Check;
+import thwartwise.checks.FreeboardAtRest;
+import thwartwise.checks.OneChamberLost;
+import thwartwise.checks.Reading;
+import thwartwise.checks.SwampedLevel;
+import thwartwise.checks.SwampedLift;
+import thwartwise.checks.ThreeFifthsToOneSide;
+import thwartwise.checks.Trial;
+import thwartwise.rules.RuleSet;
+
+/**
+ * What can be said at once of a boat that is not measured to its end: a look at a few checks, and
+ * no answer. Everybody sits where the first places have room.
+ *
+ * @param freeboard of the boat with nobody aboard, of its lowest edge, m; below nought when that is
+ *     under water
+ * @param carried how many adults; empty until a place to sit is known
+ */
+public record FirstLook(double freeboard, Optional<Carried> carried) {
+  /** Nobody is looked for beyond. */
+  private static final int MOST = 8;
+
+  /**
+   * Adults of the design mass, after the allowance.
+   *
+   * @param dry with freeboard for them, at rest and with three fifths of them to one side
+   * @param swamped with lift to spare for them, whichever chamber is lost, and level with them in
+   *     it
+   */
+  public record Carried(int dry, int swamped) {}
+
+  /** Empty where nothing can be said: it contradicts itself, or comes to no steady rest. */
+  public static Optional<FirstLook> of(Boat boat, RuleSet rules, LocalDate today) {
+    try {
+      return of(Craft.of(boat, today), rules);
+    } catch (UnusableBoat contradiction) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<FirstLook> of(Craft craft, RuleSet rules) {
+    List<Reading> empty =
+        new FreeboardAtRest(rules).readings(Trial.of(craft, List.of(), "nobody aboard"));
+    return empty.get(0).value().stream()
+        .boxed()
+        .findFirst()
+        .map(freeboard -> new FirstLook(freeboard, carried(craft, rules)));
+  }
+
+  private static Optional<Carried> carried(Craft craft, RuleSet rules) {
+    if (craft.boat().places().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Check> dry = List.of(new FreeboardAtRest(rules), new ThreeFifthsToOneSide(rules));
+    List<Check> swamped =
+        List.of(new SwampedLift(rules), new OneChamberLost(rules), new SwampedLevel(rules));
+    return Optional.of(new Carried(most(craft, rules, dry), most(craft, rules, swamped)));
+  }
+
+  /** The most of them of whom fewer meet as well. */
+  private static int most(Craft craft, RuleSet rules, List<Check> checks) {
+    int room = craft.boat().places().stream().mapToInt(Place::people).sum();
+    int people = 0;
+    while (people < Math.min(MOST, room) && meets(craft, rules, checks).test(people + 1)) {
+      people++;
+    }
+    return meets(craft, rules, checks).test(0) ? people : 0;
+  }
+
+  private static Predicate<Integer> meets(Craft craft, RuleSet rules, List<Check> checks) {
+    double design = rules.value("design-person");
+    return people -> {
+      Seating first = Seating.of(people, craft.boat().places()).get(0);
+      Trial trial = Trial.of(craft, first.bodies(craft, Collections.nCopies(people, design)), "");
+      return Stream.of(Allowance.of(rules, craft), Allowance.NONE)
+          .map(trial::under)
+          .flatMap(t -> checks.stream().flatMap(c -> c.readings(t).stream()))
+          .allMatch(Reading::met);
+    };
+  }
+}

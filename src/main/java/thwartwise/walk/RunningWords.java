@@ -1,0 +1,63 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import thwartwise.inspection.FirstLook;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.UnitSystem;
+import thwartwise.rules.RuleSet;
+
+/** The line that says, between two questions, what the boat can do as far as it is known. */
+public final class RunningWords {
+  /** Said once, before the first of them. */
+  public static final String FIRST =
+      "A line that begins with \"So far\" looks at what is known by now and promises nothing.";
+
+  private static final String[] ADULTS = {
+    "nobody yet",
+    "one adult",
+    "two adults",
+    "three adults",
+    "four adults",
+    "five adults",
+    "six adults",
+    "seven adults",
+    "eight adults"
+  };
+
+  private RunningWords() {}
+
+  /** Empty where nothing can be said. */
+  public static Optional<String> of(SoFar known, RuleSet rules, LocalDate today) {
+    return FirstLook.of(known.boat(), rules, today).map(look -> told(look, known.units()));
+  }
+
+  static String told(FirstLook look, UnitSystem units) {
+    return "So far: "
+        + floats(look.freeboard(), units)
+        + look.carried().map(RunningWords::carried).orElse("")
+        + ".";
+  }
+
+  private static String floats(double freeboard, UnitSystem units) {
+    return freeboard > 0
+        ? "empty it floats with "
+            + units.show(down(freeboard, units), Dimension.LENGTH)
+            + " of side"
+        : "its lowest edge is under the water, even with nobody aboard";
+  }
+
+  /** What the boat has is rounded down, to whole centimetres or half inches. */
+  private static double down(double freeboard, UnitSystem units) {
+    double step = units.isMetric() ? 0.01 : 0.0127;
+    return step * Math.floor(freeboard / step + 1e-9);
+  }
+
+  private static String carried(FirstLook.Carried carried) {
+    return "; at a first look "
+        + ADULTS[carried.dry()]
+        + " dry, "
+        + ADULTS[carried.swamped()]
+        + " when swamped";
+  }
+}
