@@ -189,31 +189,29 @@ final class SupposeCommand implements ShellCommand {
     return Inspection.withoutAdvice(boat, book, inspector.today());
   }
 
-  /** Names of kit and places, word by word, and the words of the grammar. */
+  /** The next word of a name that was begun; else what a name or the grammar begins with. */
   @Override
   public List<String> proposals(List<String> before, Workspace workspace) {
-    Stream<String> names =
-        workspace.boats().stream()
-            .flatMap(
-                boat ->
-                    Stream.concat(
-                        boat.kit().stream().map(Kit::name),
-                        boat.places().stream().map(Place::name)));
-    return Stream.concat(
-            names.flatMap(name -> continued(name, before).stream()), SuppositionText.WORDS.stream())
-        .distinct()
-        .toList();
+    List<List<String>> names = workspace.boats().stream().flatMap(SupposeCommand::names).toList();
+    List<String> next = names.stream().flatMap(name -> next(name, before).stream()).toList();
+    Stream<String> first =
+        Stream.concat(names.stream().map(name -> name.get(0)), SuppositionText.WORDS.stream());
+    return (next.isEmpty() ? first : next.stream()).distinct().toList();
   }
 
-  /** The first word of a name, or the next one where the line ends with the words before it. */
-  static List<String> continued(String name, List<String> before) {
-    List<String> words = List.of(name.split("\\s+"));
-    for (int n = Math.min(words.size() - 1, before.size()); n > 0; n--) {
-      List<String> last = before.subList(before.size() - n, before.size());
-      if (last.equals(words.subList(0, n))) {
-        return List.of(words.get(n));
+  private static Stream<List<String>> names(Boat boat) {
+    return Stream.concat(
+            boat.kit().stream().map(Kit::name), boat.places().stream().map(Place::name))
+        .map(name -> List.of(name.split("\\s+")));
+  }
+
+  /** The word that follows where the line ends with the beginning of a name. */
+  private static Optional<String> next(List<String> name, List<String> before) {
+    for (int n = Math.min(name.size() - 1, before.size()); n > 0; n--) {
+      if (before.subList(before.size() - n, before.size()).equals(name.subList(0, n))) {
+        return Optional.of(name.get(n));
       }
     }
-    return List.of(words.get(0));
+    return Optional.empty();
   }
 }

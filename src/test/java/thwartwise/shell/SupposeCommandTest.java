@@ -102,14 +102,6 @@ class SupposeCommandTest {
                 + ".\n");
   }
 
-  @Test
-  void the_next_word_of_a_name_is_proposed_behind_the_words_before_it() {
-    assertThat(SupposeCommand.continued("stern seat", List.of("battery", "at")))
-        .containsExactly("stern");
-    assertThat(SupposeCommand.continued("stern seat", List.of("battery", "at", "stern")))
-        .containsExactly("seat");
-  }
-
   private List<Path> files() throws IOException {
     try (Stream<Path> all = Files.walk(temp)) {
       return all.filter(Files::isRegularFile).toList();

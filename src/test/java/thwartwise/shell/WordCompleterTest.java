@@ -61,7 +61,8 @@ class WordCompleterTest {
   void kit_and_places_of_the_boats_that_are_kept_may_be_supposed() throws Exception {
     new Workspace(temp).saveBoat(SampleBoats.plain());
     assertThat(proposals("suppose ")).contains("battery", "motor", "stern", "without", "--boat");
-    assertThat(proposals("suppose battery at the stern ")).contains("seat");
+    assertThat(proposals("suppose battery at the stern "))
+        .containsExactlyInAnyOrder("seat", "--boat", "--rules", "--folder");
   }
 
   @Test
