@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,6 +44,13 @@ public record RecordArchive(Path folder) {
 
   private Stream<RecordShelf> folders() {
     return Listing.of(folder, "[!.]*").stream().filter(Files::isDirectory).map(RecordShelf::new);
+  }
+
+  /** The record made last, of whichever boat. */
+  public Optional<KeptRecord> newest() {
+    return boats().stream()
+        .flatMap(boat -> boat.last().stream())
+        .max(Comparator.comparing(record -> record.inspection().date().toInstant()));
   }
 
   /** The records of one boat, whether there are any or not. */

@@ -115,8 +115,11 @@ final class CrewSection {
 
   /** Kilograms alone would let a crowd of children aboard. */
   static String mostHeads(Recommendation crew) {
-    int most = crew.crewLimits().stream().mapToInt(CrewLimit::people).max().orElse(crew.people());
-    return "Never more than " + Shown.people(most) + ", however light they are";
+    return "Never more than " + Shown.people(most(crew)) + ", however light they are";
+  }
+
+  static int most(Recommendation crew) {
+    return crew.crewLimits().stream().mapToInt(CrewLimit::people).max().orElse(crew.people());
   }
 
   private static String[] staysUp(Recommendation crew) {

@@ -20,9 +20,11 @@ final class ForbiddenSection {
   private static final String NONE_LOOKED_AT =
       "No act was looked at: sit down, sit still, sit in the middle";
 
-  private static final String NOT_TRIED =
-      "Not worked out, so nobody does it: jumping in, changing places under way, hauling"
-          + " something heavy in over the side";
+  private static final String UNTRIED =
+      "Not worked out: jumping in, changing places under way, hauling something heavy in over the"
+          + " side";
+
+  private static final String NOT_TRIED = UNTRIED.replace(":", ", so nobody does it:");
 
   static void write(Page page, Report report) {
     page.heading("What nobody does");
@@ -46,6 +48,18 @@ final class ForbiddenSection {
       page.point(NONE_LOOKED_AT);
     }
     page.point(NOT_TRIED);
+  }
+
+  /** The same in a sentence or two, so many of the acts named. */
+  static List<String> listed(List<Finding> findings, int most) {
+    Map<String, List<Finding>> acts = byAct(findings);
+    List<String> all = List.copyOf(forbidden(acts).keySet());
+    List<String> named = new ArrayList<>(all.subList(0, Math.min(most, all.size())));
+    if (named.size() < all.size()) {
+      named.add(all.size() - named.size() + " more (page)");
+    }
+    return List.of(
+        acts.isEmpty() ? NONE_LOOKED_AT : named.isEmpty() ? "" : Sentence.list(named), UNTRIED);
   }
 
   private static Map<String, List<Finding>> forbidden(Map<String, List<Finding>> acts) {

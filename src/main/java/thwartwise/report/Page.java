@@ -81,7 +81,8 @@ final class Page {
     return List.copyOf(blocks);
   }
 
-  private Page with(Block block) {
+  /** The next piece, as another page has it. */
+  Page with(Block block) {
     blocks.add(block);
     return this;
   }

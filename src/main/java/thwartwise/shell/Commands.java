@@ -30,10 +30,15 @@ final class Commands {
             Inspection::of,
             RecordPapers::of,
             Clock.systemDefaultZone(),
-            ProgramVersion.ofThisJar()));
+            ProgramVersion.ofThisJar()),
+        Pager.ofTerminal(System.getenv()));
   }
 
   static Commands of(Inspector inspector) {
+    return of(inspector, Pager.NONE);
+  }
+
+  static Commands of(Inspector inspector, Pager pager) {
     WalkCommand walk = new WalkCommand(inspector);
     List<ShellCommand> all = new ArrayList<>();
     all.add(walk);
@@ -42,6 +47,7 @@ final class Commands {
     all.add(new SeatsCommand(inspector));
     all.add(new SupposeCommand(inspector));
     all.add(new TodayCommand(inspector));
+    all.add(new PageCommand(pager));
     all.add(new RecordsCommand());
     all.add(new CompareCommand());
     all.add(new FleetCommand(inspector));

@@ -51,10 +51,8 @@ final class DemoCommand implements ShellCommand {
     var inspection = inspector.inspect(boat, Optional.empty(), book);
     Told.keeping(
         given,
+        inspection,
         reader -> inspector.keep(inspector.record(inspection, reader).withBoatFile(), workspace));
-    if (!given.has(OptionWord.JSON)) {
-      Told.file("Boat:   ", workspace.boatPath(boat.name()), context.outputWriter());
-    }
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 }

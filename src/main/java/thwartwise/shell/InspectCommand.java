@@ -47,9 +47,10 @@ final class InspectCommand implements ShellCommand {
   public String details() {
     return """
         Reads the boat file, works out how it floats, heels and lies swamped, and
-        prints the recommendation with everything that governs it. The record of it
-        is kept in the folder, under records; beside it lie the page and a card for
-        the lid of the locker, each as text, HTML and PDF.
+        prints one screen: may it go, how many, sitting where, what to do first. The
+        record is kept in the folder, under records; beside it lie the page and a
+        card for the lid of the locker, each as text, HTML and PDF. "page" prints
+        the whole page.
 
         A local rule is a file of its own: name it with --rules, or lay it in the
         folder, under rules, and it is applied every time. It can lower an answer and
@@ -77,6 +78,7 @@ final class InspectCommand implements ShellCommand {
     Inspector.Kept kept =
         Told.keeping(
             given,
+            inspection,
             reader ->
                 inspector.keep(
                     inspector.record(inspection, reader).correcting(corrects), given.workspace()));

@@ -7,7 +7,6 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import thwartwise.boat.Boat;
 import thwartwise.files.NewRecord;
 import thwartwise.files.SavedRecord;
@@ -17,7 +16,6 @@ import thwartwise.inspection.Report;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
-import thwartwise.report.TextPage;
 import thwartwise.rules.RuleBook;
 
 /** Inspects a boat as of now, under the rule sets it is handed, and keeps the dated record. */
@@ -34,11 +32,11 @@ final class Inspector {
   }
 
   /**
-   * What was found, the page a person prints, and where the record lies.
+   * What was found, and where the record lies.
    *
    * @param warnings what could not be brought up to date with the record
    */
-  record Kept(InspectionRecord inspection, String page, Path path, List<String> warnings) {
+  record Kept(InspectionRecord inspection, Path path, List<String> warnings) {
     Report report() {
       return inspection.report();
     }
@@ -89,19 +87,19 @@ final class Inspector {
 
   /** The record of an inspection with its pages, to be kept. */
   NewRecord record(InspectionRecord inspection) {
-    return record(inspection, unread -> {});
+    return record(inspection, () -> {});
   }
 
   /**
    * The same, for somebody who reads while the papers are set.
    *
-   * @param reader is given the page before; nothing is kept yet then
+   * @param reader is called before; nothing is kept yet then
    */
-  NewRecord record(InspectionRecord inspection, Consumer<String> reader) {
+  NewRecord record(InspectionRecord inspection, Runnable reader) {
     return NewRecord.of(
         inspection,
         (number, corrects) -> {
-          reader.accept(TextPage.of(inspection, number, corrects));
+          reader.run();
           return LongWork.of("Setting the pages", () -> papers.of(inspection, number, corrects));
         });
   }
@@ -113,7 +111,6 @@ final class Inspector {
    */
   Kept keep(NewRecord wanted, Workspace workspace) {
     SavedRecord saved = LongWork.uninterrupted(() -> workspace.keep(wanted));
-    String page = TextPage.of(wanted.inspection(), Beside.number(saved.file()), wanted.corrects());
-    return new Kept(wanted.inspection(), page, saved.file(), saved.warnings());
+    return new Kept(wanted.inspection(), saved.file(), saved.warnings());
   }
 }

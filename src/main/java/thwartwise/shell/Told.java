@@ -4,86 +4,113 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import thwartwise.files.ReportJson;
+import thwartwise.files.Workspace;
+import thwartwise.record.InspectionRecord;
 import thwartwise.record.Printable;
 import thwartwise.report.RecordPapers;
-import thwartwise.report.Summary;
+import thwartwise.report.Screen;
+import thwartwise.report.Wrap;
 
-/** Prints what came of an inspection: the page and where the record lies, or bare JSON. */
+/** Prints what came of an inspection: one screen and where the record lies, or bare JSON. */
 final class Told {
   /** Before what could not be brought up to date with a record that is kept. */
   static final String NOTE = "Note: ";
 
   private static final String NO_PDF =
-      "no PDF could be made on this machine; print the HTML page from a browser instead";
+      "no PDF could be made here; print the HTML page from a browser instead";
+  private static final String RECORD = "Record: ";
+  private static final String NEXT = "Next:   ";
 
-  private Told() {}
+  private final Given given;
+  private final Workspace workspace;
+  private final PrintWriter out;
+  private boolean printed;
+
+  private Told(Given given) {
+    this.given = given;
+    this.workspace = given.workspace();
+    this.out = given.context().outputWriter();
+  }
 
   /**
    * Keeps an inspection and prints what was asked for.
    *
-   * @param keep keeps it, and gives the page to its reader before the papers are set
+   * @param keep keeps it, and calls its reader before the papers are set, so that nobody waits for
+   *     them
    */
-  static Inspector.Kept keeping(Given given, Function<Consumer<String>, Inspector.Kept> keep) {
-    PrintWriter out = given.context().outputWriter();
-    if (!given.has(OptionWord.JSON)) {
-      return page(keep, out);
+  static Inspector.Kept keeping(
+      Given given, InspectionRecord inspection, Function<Runnable, Inspector.Kept> keep) {
+    if (given.has(OptionWord.JSON)) {
+      Inspector.Kept kept = keep.apply(() -> {});
+      // Nothing else may stand on standard output: another program reads it.
+      given.context().outputWriter().println(ReportJson.write(kept.report()).stripTrailing());
+      return kept;
     }
-    Inspector.Kept kept = keep.apply(unread -> {});
-    json(kept, out);
-    return kept;
-  }
-
-  /** The page at once, so that nobody waits for its papers; then what lies where. */
-  static Inspector.Kept page(Function<Consumer<String>, Inspector.Kept> keep, PrintWriter out) {
-    PageOnScreen page = new PageOnScreen(out);
-    Inspector.Kept kept = keep.apply(page::print);
-    // An inspection that was kept a moment ago already has its papers.
-    page.print(kept.page());
-    files(kept, out);
+    Told told = new Told(given);
+    Inspector.Kept kept = keep.apply(() -> told.screen(inspection));
+    told.all(kept);
     return kept;
   }
 
   /** One screen, where everything is kept, and what to do next. */
-  static void summary(Inspector.Kept kept, Path boat, PrintWriter out) {
-    out.println(Summary.of(kept.inspection()).stripTrailing());
-    out.println();
-    files(kept, out);
-    file("Boat:   ", boat, out);
-    out.println();
-    out.println("Next: read the whole page, do what is to be done first, change it in the boat");
-    out.println("file, and type inspect --boat with that file. Before going out: today --boat.");
+  static void kept(Inspector.Kept kept, Given given) {
+    new Told(given).all(kept);
   }
 
-  private static void files(Inspector.Kept kept, PrintWriter out) {
+  private void all(Inspector.Kept kept) {
+    // The papers of an inspection that was kept a moment ago are not set anew.
+    screen(kept.inspection());
     kept.warnings().forEach(warning -> out.println(NOTE + Printable.of(warning)));
-    file("Record: ", kept.path(), out);
-    beside(kept.path(), "Page:", "", out);
-    beside(kept.path(), "Card:", RecordPapers.CARD, out);
+    if (!Files.exists(Beside.paper(kept.path(), RecordPapers.PDF))) {
+      out.println(NOTE + NO_PDF);
+    }
+    file(RECORD, kept.path());
+    Path boat = boat(kept.inspection());
+    next(Files.exists(boat)).forEach(out::println);
   }
 
-  /** A name of a folder can carry what a terminal would take for an order. */
-  static void file(String label, Path file, PrintWriter out) {
-    out.println(label + Printable.of(file.toString()));
-  }
-
-  /** Nothing else may stand on standard output: another program reads it. */
-  private static void json(Inspector.Kept kept, PrintWriter out) {
-    out.println(ReportJson.write(kept.report()).stripTrailing());
-  }
-
-  /** The forms of one page, one a line. */
-  private static void beside(Path record, String label, String kind, PrintWriter out) {
-    String before = label;
-    for (String form : List.of(RecordPapers.TEXT, RecordPapers.HTML, RecordPapers.PDF)) {
-      out.printf("%-8s%s%n", before, named(Beside.paper(record, kind + form)));
-      before = "";
+  private void screen(InspectionRecord inspection) {
+    if (!printed) {
+      Screen.of(inspection, Screen.ROWS - footRows(inspection)).forEach(out::println);
+      out.flush();
+      printed = true;
     }
   }
 
-  private static String named(Path paper) {
-    return Files.exists(paper) ? Printable.of(paper.toString()) : NO_PDF;
+  /** What stands under the screen: no path is broken, so a long one takes more rows than one. */
+  private int footRows(InspectionRecord inspection) {
+    Path boat = boat(inspection);
+    Path record =
+        workspace
+            .folder()
+            .resolve("records")
+            .resolve(Beside.number(boat))
+            .resolve("2026-01-01T000000-00000000.json");
+    return rows(RECORD + record) + next(true).size();
+  }
+
+  private static int rows(String line) {
+    return (line.length() + Screen.COLUMNS - 1) / Screen.COLUMNS;
+  }
+
+  private Path boat(InspectionRecord inspection) {
+    return workspace.boatPath(inspection.boat().name());
+  }
+
+  private List<String> next(boolean ours) {
+    String same = given.has(OptionWord.FOLDER) ? ", all with the same --folder" : "";
+    String words =
+        "page shows the whole page; page and card lie beside the record. "
+            + (ours
+                ? "refit takes what has changed; today asks before going out" + same + "."
+                : "After any change inspect again" + same + ".");
+    return Wrap.lines(words, NEXT, " ".repeat(NEXT.length()), Screen.COLUMNS);
+  }
+
+  /** A name of a folder can carry what a terminal would take for an order. */
+  private void file(String label, Path file) {
+    out.println(label + Printable.of(file.toString()));
   }
 }

@@ -173,7 +173,7 @@ final class WalkCommand implements ShellCommand {
   private static Exit told(Finished finished, CommandContext context) {
     compared(finished, new Given(context).workspace())
         .ifPresent(page -> context.outputWriter().println(page));
-    Told.summary(finished.kept(), finished.boat(), context.outputWriter());
+    Told.kept(finished.kept(), new Given(context));
     return Exit.of(finished.kept().report());
   }
 

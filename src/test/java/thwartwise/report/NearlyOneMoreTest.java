@@ -20,7 +20,7 @@ class NearlyOneMoreTest {
     return Stream.of(
             TextPage.of(record),
             CardPage.text(record, "1"),
-            Summary.of(record),
+            String.join(" ", Screen.of(record, Screen.ROWS)),
             TodayPage.opening(record))
         .map(text -> text.replaceAll("[\\s\u00a0]+", " "));
   }

@@ -30,6 +30,9 @@ import thwartwise.sampleboats.OrdinaryBoats;
 final class OneSetOfFigures {
   private static final int THIRTY = 30;
 
+  /** As many as it takes to tell of every number of people. */
+  private static final int EVERY_ROW = 99;
+
   private final Boat boat;
   private final RuleBook book;
   private final Report report;
@@ -104,7 +107,7 @@ final class OneSetOfFigures {
             OffsetDateTime.parse("2026-11-26T09:00:00Z"), "somebody", "0.1.0", boat, report);
     String page = bare(TextPage.of(record));
     String card = bare(CardPage.text(record, "1"));
-    String screen = bare(Summary.of(record));
+    String screen = bare(String.join(" ", Screen.of(record, EVERY_ROW)));
     String opening = bare(TodayPage.opening(record));
     String people = whole(crew.crew());
     String load = whole(crew.load());
@@ -124,9 +127,11 @@ final class OneSetOfFigures {
                 .collect(Collectors.joining(" ")));
     for (CrewLimit limit : crew.crewLimits()) {
       String row = row(limit);
-      for (String where : List.of(page, card, screen)) {
+      for (String where : List.of(page, card)) {
         holds(where.contains(row), "not told: " + row);
       }
+      String onScreen = limit.people() + row.substring(row.indexOf(':') + 1).replace(", and", ",");
+      holds(screen.contains(onScreen), "not told on the screen: " + onScreen);
       today(questions, limit);
     }
   }

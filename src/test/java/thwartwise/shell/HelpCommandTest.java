@@ -27,6 +27,7 @@ class HelpCommandTest {
               seats         say who of some people may go, and who sits where
               suppose       try a change on a boat without keeping anything
               today         ask what must be so before anybody goes out today
+              page          print the whole page of a record, or one section of it
               records       list the records kept, or check that none was changed
               compare       tell what changed between two records, and what came of it
               fleet         show a group's boats in one table, and what is overdue

@@ -20,6 +20,7 @@ import thwartwise.files.RecordFile;
 import thwartwise.files.ReportJson;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
+import thwartwise.report.Screen;
 
 class InspectCommandTest {
   private static final Report GOOD = MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS);
@@ -63,28 +64,29 @@ class InspectCommandTest {
   }
 
   @Test
-  void the_page_is_printed_as_it_is_kept_and_the_record_is_named() throws IOException {
+  void one_screen_is_printed_and_page_prints_the_page_as_it_is_kept() throws IOException {
     TestShell shell = TestShell.withAllPapers((b, r, d) -> GOOD);
+    TestShell page = TestShell.open();
 
     shell.run("inspect", "--boat", boat, "--folder", folder);
+    page.run("page", "--folder", folder);
 
     String record = only(".json").toString().replaceFirst("\\.json$", "");
+    List<String> screen = Screen.of(kept(), Screen.ROWS);
     assertThat(shell.out())
-        .isEqualTo(
-            Files.readString(Path.of(record + ".txt")).stripTrailing()
-                + """
+        .startsWith(screen.get(0) + "\n")
+        .endsWith(
+            """
 
-
-                Record: #.json
-                Page:   #.txt
-                        #.html
-                        #.pdf
-                Card:   #-card.txt
-                        #-card.html
-                        #-card.pdf
-                """
-                    .replace("#", record));
+            Record: #.json
+            Next:   page shows the whole page; page and card lie beside the record. After
+                    any change inspect again, all with the same --folder.
+            """
+                .replace("#", record))
+        .doesNotContain("Note: ");
     assertThat(shell.err()).isEmpty();
+    assertThat(page.out())
+        .isEqualTo(Files.readString(Path.of(record + ".txt")).stripTrailing() + "\n");
   }
 
   @Test

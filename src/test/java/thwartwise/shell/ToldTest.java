@@ -2,15 +2,22 @@ package thwartwise.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.files.ReportJson;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleBoats;
@@ -20,46 +27,81 @@ class ToldTest {
   private static final Report REPORT = MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS);
   private static final InspectionRecord INSPECTION = SampleRecords.of(SampleBoats.plain(), REPORT);
 
+  private static final Path RECORD = Path.of("kept", "r-1.json");
+
+  @TempDir Path folder;
   private final StringWriter out = new StringWriter();
 
   private static Inspector.Kept kept(String... warnings) {
-    return new Inspector.Kept(
-        INSPECTION, "The page.\n", Path.of("kept", "r-1.json"), List.of(warnings));
+    return new Inspector.Kept(INSPECTION, RECORD, List.of(warnings));
+  }
+
+  private Given given(String... more) {
+    List<String> words = new ArrayList<>(List.of("demo", "--folder", folder.toString()));
+    words.addAll(List.of(more));
+    Inspector none =
+        new Inspector(
+            (boat, rules, today, progress) -> REPORT,
+            (inspection, number, corrects) -> List.of(),
+            TestShell.NOON,
+            new ProgramVersion("9.9"));
+    return new Given(
+        new CommandContext(
+            new WordsParser(List.of(new DemoCommand(none))).parse(words),
+            new CommandRegistry(Set.of()),
+            new PrintWriter(out, true),
+            new PipedLines(new BufferedReader(new StringReader("")), new PrintWriter(out))));
   }
 
   private String printed() {
     return out.toString().replace("\r\n", "\n");
   }
 
-  /** The page is shown all the same, and the exit code is that of the report. */
+  /** The screen is shown all the same, and the exit code is that of the report. */
   @Test
-  void a_list_that_could_not_be_written_is_a_note_under_the_page() {
-    Told.page(
-        reader -> kept("kept/chain.list: cannot be \u001bwritten."), new PrintWriter(out, true));
+  void a_list_that_could_not_be_written_is_a_note_under_the_screen() {
+    Told.keeping(given(), INSPECTION, reader -> kept("kept/chain.list: cannot be \u001bwritten."));
 
     assertThat(printed())
-        .startsWith(
-            "The page.\n\nNote: kept/chain.list: cannot be ?written.\nRecord: "
-                + Path.of("kept", "r-1.json")
-                + "\n");
+        .startsWith(INSPECTION.boat().name() + ": ")
+        .contains("\nNote: kept/chain.list: cannot be ?written.\n")
+        .contains("\nRecord: " + RECORD + "\n");
     assertThat(Exit.of(REPORT)).isEqualTo(Exit.NOTHING_HOLDS_BACK);
   }
 
   @Test
-  void the_page_stands_on_the_screen_before_anything_is_kept_and_once() {
-    Told.page(
-        reader -> {
-          reader.accept("The page.\n");
-          assertThat(printed()).isEqualTo("The page.\n\n");
-          return kept();
-        },
-        new PrintWriter(out, true));
+  void where_no_pdf_could_be_made_a_note_says_what_to_print_instead() {
+    Told.kept(kept(), given());
 
-    assertThat(printed()).startsWith("The page.\n\nRecord: ").containsOnlyOnce("The page.");
+    assertThat(printed())
+        .contains(
+            "\nNote: no PDF could be made here; print the HTML page from a browser instead\nRecord: ");
   }
 
   @Test
-  void the_papers_of_a_record_are_set_after_its_page_was_given_to_the_reader() {
+  void the_screen_is_shown_before_anything_is_kept_and_once() {
+    String title = INSPECTION.boat().name() + ": ";
+    Told.keeping(
+        given(),
+        INSPECTION,
+        reader -> {
+          reader.run();
+          assertThat(printed()).startsWith(title).doesNotContain("Record: ");
+          return kept();
+        });
+
+    assertThat(printed()).containsOnlyOnce(title).containsOnlyOnce("\nRecord: ");
+  }
+
+  @Test
+  void json_stands_alone() {
+    Told.keeping(given("--json"), INSPECTION, reader -> kept("a note"));
+
+    assertThat(ReportJson.parse(printed(), "output").boat()).isEqualTo(REPORT.boat());
+  }
+
+  @Test
+  void the_papers_of_a_record_are_set_after_the_screen_was_given_to_the_reader() {
     List<String> order = new ArrayList<>();
     Inspector inspector =
         new Inspector(
@@ -71,8 +113,8 @@ class ToldTest {
             TestShell.NOON,
             new ProgramVersion("9.9"));
 
-    inspector.record(INSPECTION, page -> order.add("page")).papers().of("7", Optional.empty());
+    inspector.record(INSPECTION, () -> order.add("screen")).papers().of("7", Optional.empty());
 
-    assertThat(order).containsExactly("page", "papers of 7");
+    assertThat(order).containsExactly("screen", "papers of 7");
   }
 }

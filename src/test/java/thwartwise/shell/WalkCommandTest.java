@@ -36,7 +36,6 @@ class WalkCommandTest {
     assertThat(BoatFile.read(file).name()).isEqualTo("Bath Mat");
     assertThat(shell.out())
         .startsWith(Walk.OPENING + "\n")
-        .contains("\nBoat:   " + file + "\n")
         .contains("\nRecord: " + folder.resolve("records"));
     assertThat(workspace().drafts()).isEmpty();
     assertThat(shell.err()).isEmpty();
@@ -297,7 +296,7 @@ class WalkCommandTest {
 
     walk(shell.typing(SHEET.lines()));
 
-    String conversation = shell.out().substring(0, shell.out().indexOf("\nBoat:   "));
+    String conversation = shell.out().substring(0, shell.out().indexOf("\nRecord: "));
     assertThat(conversation.lines()).allMatch(line -> line.length() <= 100);
   }
 

@@ -1,0 +1,185 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+
+/**
+ * What came of an inspection on one screen: may it go, how many and how much, sitting where, dry
+ * and full of water, what is wrong, what to do first, what nobody does. Whatever does not fit is
+ * told shorter, and stands on the page.
+ */
+public final class Screen {
+  /** Rows of a terminal as it is opened. */
+  public static final int ROWS = 24;
+
+  public static final int COLUMNS = TextForm.WIDTH;
+  private static final String LIFE_JACKETS = "Life jackets on; try it in knee-deep water first";
+  private static final String LOCAL_RULES = "Local rules come first";
+  private static final int LONGEST_NAME = 40;
+
+  /** From the whole to the least; the first that fits is taken. */
+  private static final List<ScreenDetail> DETAILS =
+      List.of(
+          new ScreenDetail(9, 2, 3, true, true, 3, 9),
+          new ScreenDetail(5, 1, 3, true, true, 3, 9),
+          new ScreenDetail(4, 1, 3, false, true, 3, 9),
+          new ScreenDetail(4, 1, 3, false, true, 2, 6),
+          new ScreenDetail(4, 1, 3, false, false, 2, 5),
+          new ScreenDetail(3, 1, 3, false, false, 2, 4),
+          new ScreenDetail(3, 1, 3, false, false, 1, 3),
+          new ScreenDetail(3, 1, 2, false, false, 1, 3),
+          new ScreenDetail(2, 1, 2, false, false, 1, 2),
+          new ScreenDetail(2, 0, 1, false, false, 1, 1));
+
+  private final InspectionRecord inspection;
+  private final Report report;
+  private final ScreenDetail detail;
+  private final ScreenLines lines = new ScreenLines();
+
+  private Screen(InspectionRecord inspection, ScreenDetail detail) {
+    this.inspection = inspection;
+    this.report = inspection.report();
+    this.detail = detail;
+  }
+
+  /**
+   * @param rows that it may take
+   * @return lines of at most 80 columns, in as few rows as its shortest form takes where even that
+   *     is too long
+   */
+  public static List<String> of(InspectionRecord inspection, int rows) {
+    List<String> lines = List.of();
+    for (ScreenDetail detail : DETAILS) {
+      lines = new Screen(inspection, detail).lines();
+      if (lines.size() <= rows) {
+        return lines;
+      }
+    }
+    return lines;
+  }
+
+  private List<String> lines() {
+    Verdict verdict = Verdict.of(report);
+    lines.whole(mayItGo(verdict));
+    Recommendation crew = report.recommendation();
+    if (verdict != Verdict.HELD) {
+      lines.add("Load:", Sentence.joined(load(crew)));
+      ScreenSeats.write(lines, inspection.boat().places(), crew, detail);
+    }
+    lines.add("Dry:", dry(crew));
+    lines.add("Filled:", filled(crew));
+    lines.add("Wrong:", Sentence.joined(wrong()));
+    ScreenAdvice.write(lines, report, detail);
+    lines.add("Nobody:", nobody(verdict));
+    lines.add("Mind:", Sentence.joined(mind()));
+    return lines.all();
+  }
+
+  private String mayItGo(Verdict verdict) {
+    String name = inspection.boat().name();
+    int letters = name.codePointCount(0, name.length());
+    String shown =
+        letters > LONGEST_NAME ? name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME)) : name;
+    return switch (verdict) {
+      case HELD -> shown + ": launch held. Nobody and nothing goes aboard, as the boat stands.";
+      case AFTER_WORK ->
+          shown
+              + ": "
+              + (VerdictSection.onlyAsLoaded(report)
+                  ? "not as it is loaded today. Load and sit as told here."
+                  : "launch only after the things listed here are done.");
+      case NOTHING_AGAINST ->
+          shown + ": nothing found against it within the limits of this inspection.";
+    };
+  }
+
+  private List<String> load(Recommendation crew) {
+    String adult = Shown.with(Shown.up(crew.adult(), 0), "kg");
+    int most = CrewSection.most(crew);
+    return List.of(
+        "At most "
+            + Shown.with(Shown.down(crew.load(), 0), "kg")
+            + " in all; with the kit listed ("
+            + Shown.with(Shown.up(inspection.boat().kitMass(), 1), "kg")
+            + ") people come to at most "
+            + Shown.with(Shown.down(crew.crew(), 0), "kg")
+            + ": "
+            + Shown.adults(crew.people())
+            + " of "
+            + adult
+            + ", and never more than "
+            + Shown.people(most),
+        CrewSection.nearly(crew).orElse(""));
+  }
+
+  private static String dry(Recommendation crew) {
+    if (!crew.wasSearched()) {
+      return "Not worked out.";
+    }
+    return crew.staysUpWith() == 0
+        ? "Not even one adult aboard stays within its limits."
+        : "It stays up with " + Shown.adults(crew.staysUpWith()) + ".";
+  }
+
+  private static String filled(Recommendation crew) {
+    if (!crew.wasSearched()) {
+      return "Not worked out how it lies full of water.";
+    }
+    return crew.holdsUpWhenSwamped() == 0
+        ? "Full of water it holds up nobody that was shown."
+        : "Full of water it holds up "
+            + Shown.adults(crew.holdsUpWhenSwamped())
+            + (crew.heldOnTo() ? ", in the water with their hands on it." : ".");
+  }
+
+  /** Every mishap once; the reasons of the search only where no finding shows them. */
+  private List<String> wrong() {
+    Recommendation crew = report.recommendation();
+    List<String> mishaps = crew.wasSearched() ? MishapWords.of(report.findings()) : List.of();
+    List<String> all = new ArrayList<>(mishaps.isEmpty() ? crew.reasons() : mishaps);
+    if (Verdict.of(report) == Verdict.HELD) {
+      all.addAll(stops("Even the first person: ", crew));
+      all.addAll(all.isEmpty() ? List.of("No crew meets every check that limits it") : List.of());
+    } else if (all.isEmpty()) {
+      all.add("Nothing found today");
+      all.addAll(stops("One more: ", crew));
+    }
+    int told = detail.wrong() + (mishaps.isEmpty() ? 1 : 0);
+    List<String> words = new ArrayList<>(all.subList(0, Math.min(told, all.size())));
+    if (all.size() > told) {
+      words.add("More of it is on the page");
+    }
+    int kept = inspection.boat().kept().size();
+    if (kept > 0) {
+      words.add(
+          kept
+              + (kept == 1 ? " measurement looks" : " measurements look")
+              + " wrong and stayed as measured; the page has the reason given");
+    }
+    return words;
+  }
+
+  private static List<String> stops(String whom, Recommendation crew) {
+    return crew.governedBy().isBlank()
+        ? List.of()
+        : List.of(whom + MishapWords.ofCheck(crew.governedBy()));
+  }
+
+  private String nobody(Verdict verdict) {
+    if (verdict == Verdict.HELD) {
+      return "Nobody goes aboard.";
+    }
+    return Sentence.joined(ForbiddenSection.listed(report.findings(), detail.acts()));
+  }
+
+  private List<String> mind() {
+    return Stream.concat(
+            HeldOnWords.of(report).stream(),
+            Stream.of(Deferral.NO_PLATE, LOCAL_RULES, LIFE_JACKETS))
+        .toList();
+  }
+}

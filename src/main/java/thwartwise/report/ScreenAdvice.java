@@ -1,0 +1,72 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.inspection.AdvicePiece;
+import thwartwise.inspection.AdviceWorse;
+import thwartwise.inspection.Report;
+
+/** The things to do first, each with what it buys and costs. */
+final class ScreenAdvice {
+  private static final String LABEL = "First:";
+
+  private ScreenAdvice() {}
+
+  static void write(ScreenLines lines, Report report, ScreenDetail detail) {
+    List<AdvicePiece> pieces =
+        AdviceSection.first(report.advice()).stream().limit(detail.pieces()).toList();
+    for (int i = 0; i < pieces.size(); i++) {
+      AdvicePiece piece = pieces.get(i);
+      String words =
+          Sentence.of(piece.deed())
+              + " "
+              + Sentence.of(buys(piece, detail.gains()) + costs(piece, detail.prices()));
+      lines.add(i == 0 ? LABEL : "", (i + 1) + ". ", words);
+    }
+  }
+
+  private static String buys(AdvicePiece piece, boolean all) {
+    List<String> gains = new ArrayList<>();
+    if (piece.people() > 0) {
+      gains.add(Shown.adults(piece.people()) + " more");
+    }
+    if (piece.crew() > 0) {
+      gains.add(kg(Shown.down(piece.crew(), 0)) + " of people");
+    }
+    if (piece.load() > 0) {
+      gains.add(kg(Shown.down(piece.load(), 0)) + " in all");
+    }
+    List<String> words = new ArrayList<>();
+    if (!gains.isEmpty()) {
+      words.add("buys " + Sentence.list(all ? gains : gains.subList(0, 1)));
+    }
+    if (!piece.putsRight().isEmpty()) {
+      words.add("puts right what holds it back today");
+    }
+    if (piece.load() < 0) {
+      words.add("costs " + kg(Shown.up(-piece.load(), 0)) + " of the load in all");
+    }
+    return String.join("; ", words);
+  }
+
+  /** A price that has no room is said to be on the page. */
+  private static String costs(AdvicePiece piece, boolean whole) {
+    String effort = "; " + piece.effort().words();
+    List<String> worse = piece.worse().stream().map(AdviceWorse::subject).distinct().toList();
+    if (worse.isEmpty() && piece.thenNobody().isEmpty()) {
+      return effort;
+    }
+    if (!whole) {
+      return effort + "; its price is on the page";
+    }
+    return effort
+        + (worse.isEmpty() ? "" : "; worse then: " + Sentence.list(worse))
+        + (piece.thenNobody().isEmpty()
+            ? ""
+            : "; then nobody does: " + Sentence.list(piece.thenNobody()));
+  }
+
+  private static String kg(String figure) {
+    return Shown.with(figure, "kg");
+  }
+}

@@ -1,0 +1,101 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import thwartwise.boat.Place;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+
+/** For each number of people how heavy each may be and where they sit then, one row each. */
+final class ScreenSeats {
+  private static final String ON_THE_PAGE = "as the page tells";
+
+  private ScreenSeats() {}
+
+  static void write(
+      ScreenLines lines, List<Place> places, Recommendation crew, ScreenDetail detail) {
+    if (places.isEmpty()) {
+      lines.add("Seats:", "No place to sit was measured, so no seating could be looked at.");
+      return;
+    }
+    List<CrewLimit> shown = shown(crew, detail.seatRows());
+    for (CrewLimit limit : shown) {
+      String start = row(limit);
+      lines.add(
+          limit.equals(shown.get(0)) ? "Seats:" : "",
+          "",
+          start + seats(limit, start, places, detail));
+    }
+    String others = shown.size() < crew.crewLimits().size() ? "Other numbers: page." : "";
+    lines.add("", (others + " " + besidesLight(crew)).strip());
+  }
+
+  /** Those around the number recommended, which is always among them. */
+  private static List<CrewLimit> shown(Recommendation crew, int rows) {
+    List<CrewLimit> all = crew.crewLimits();
+    int last = Math.max(rows, Math.min(all.size(), crew.people() + 1));
+    return all.size() <= rows ? all : all.subList(last - rows, last);
+  }
+
+  /** Cargo was looked for with nobody heavier than an adult. */
+  private static String besidesLight(Recommendation crew) {
+    boolean heavier =
+        crew.crewLimits().stream().anyMatch(l -> l.eachUpTo() > crew.adult() && l.extra() > 0);
+    return heavier ? "Besides only low down, while nobody is over " + kg(crew.adult()) + "." : "";
+  }
+
+  private static String row(CrewLimit limit) {
+    String besides = Double.isNaN(limit.extra()) ? "" : ", " + kg(limit.extra()) + " besides";
+    return limit.people() + " " + SeatingWords.upTo(limit) + besides + ": ";
+  }
+
+  private static String kg(double mass) {
+    return Shown.with(Shown.down(mass, 0), "kg");
+  }
+
+  private static String seats(
+      CrewLimit limit, String start, List<Place> places, ScreenDetail detail) {
+    List<List<String>> not =
+        limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
+    List<List<String>> all = Seatings.of(limit.people(), places);
+    List<List<String>> left = Seatings.without(all, not);
+    if (left.isEmpty() || detail.seatLines() == 0) {
+      return ON_THE_PAGE;
+    }
+    if (left.size() == all.size() && all.size() > 1) {
+      return "any of the places";
+    }
+    int width = detail.seatLines() * (Screen.COLUMNS - ScreenLines.LABEL) - Wrap.columns(start);
+    return fitting(left, width);
+  }
+
+  /** As many of the ways to sit as have room, and how many more there are. */
+  private static String fitting(List<List<String>> ways, int width) {
+    List<String> told = new ArrayList<>();
+    for (List<String> way : ways) {
+      told.add(one(way));
+      if (Wrap.columns(words(told, ways.size())) > width) {
+        told.remove(told.size() - 1);
+        break;
+      }
+    }
+    return told.isEmpty() ? ON_THE_PAGE : words(told, ways.size());
+  }
+
+  private static String words(List<String> told, int ways) {
+    int more = ways - told.size();
+    return String.join("; or ", told) + (more > 0 ? "; " + more + " more (page)" : "");
+  }
+
+  private static String one(List<String> seating) {
+    Map<String, Long> byPlace =
+        seating.stream()
+            .collect(Collectors.groupingBy(p -> p, LinkedHashMap::new, Collectors.counting()));
+    return byPlace.entrySet().stream()
+        .map(e -> e.getKey() + (e.getValue() > 1 ? " (" + e.getValue() + ")" : ""))
+        .collect(Collectors.joining(", "));
+  }
+}

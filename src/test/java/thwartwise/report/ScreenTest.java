@@ -1,0 +1,200 @@
+package thwartwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.boat.Boat;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.files.RuleSetFile;
+import thwartwise.inspection.Inspection;
+import thwartwise.inspection.Report;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.SampleRecords;
+import thwartwise.rules.RuleBook;
+import thwartwise.sampleboats.OrdinaryBoats;
+
+/** One screen holds what an inspection comes to, and says nothing twice. */
+class ScreenTest {
+  /** What is left of 24 rows above the record and what to type next. */
+  private static final int ROWS = 21;
+
+  private static final RuleBook BOOK = RuleSetFile.shippedBook();
+
+  private static String shown(InspectionRecord record, int rows) {
+    List<String> lines = Screen.of(record, rows);
+    assertThat(lines).hasSizeLessThanOrEqualTo(rows).allMatch(l -> Wrap.columns(l) <= 80);
+    return String.join("\n", lines);
+  }
+
+  private static String bare(String text) {
+    return text.replaceAll("[\\s\u00a0]+", " ");
+  }
+
+  private static void saysNothingTwice(String screen) {
+    List<String> sentences =
+        Arrays.stream(bare(screen).split("(?<=[.!?]) ")).map(ScreenTest::unlabelled).toList();
+    Set<String> once = new HashSet<>();
+    assertThat(sentences.stream().filter(s -> !once.add(s))).as(screen).isEmpty();
+  }
+
+  private static String unlabelled(String sentence) {
+    return sentence.replaceFirst("^(Load|Seats|Dry|Filled|Wrong|First|Nobody|Mind): ", "");
+  }
+
+  private static InspectionRecord inspected(Boat boat) {
+    Report report = Inspection.withoutAdvice(boat, BOOK, OrdinaryBoats.TODAY);
+    return new InspectionRecord(
+        OffsetDateTime.parse("2026-11-26T09:00:00Z"), "somebody", "0.1.0", boat, report);
+  }
+
+  /** Prints the screen of every ordinary boat; some minutes. */
+  public static void main(String[] args) {
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    for (Boat boat : OrdinaryBoats.all()) {
+      String screen = shown(inspected(boat), ROWS);
+      saysNothingTwice(screen);
+      out.println(screen + "\n");
+    }
+  }
+
+  private static InspectionRecord with(Finding... findings) {
+    return SampleBoat.record(
+        SampleRecords.report(SampleRecords.recommendation(), List.of(findings)));
+  }
+
+  private static Finding shortOf(String check, Unit unit, Double value, double limit) {
+    return new Finding(
+        check,
+        Role.LIMITS_CREW,
+        Outcome.FALLS_SHORT,
+        value == null ? OptionalDouble.empty() : OptionalDouble.of(value),
+        limit,
+        unit != Unit.DEGREE,
+        unit,
+        "our own rule (judgement)",
+        "as loaded: helm 80 kg on stern seat",
+        "");
+  }
+
+  /** Words, figure and limit of each mishap; what the boat has rounds down, what it lacks up. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "swamped, lift to spare | KILOGRAM | -26.4 | 0"
+            + " | It sinks when full of water: 27 kg too heavy.",
+        "swamped, lift to spare | KILOGRAM | 12.9 | 20"
+            + " | Full of water it lifts 12 kg more than its load; it needs 20 kg.",
+        "swamped, fore locker lost | KILOGRAM | -5 | 0"
+            + " | It sinks when full of water with one chamber leaking: 5 kg too heavy.",
+        "freeboard at rest | METRE | 0.129 | 0.2"
+            + " | Its lowest edge is 0.12 m above the water; it needs 0.20 m.",
+        "freeboard at rest | METRE | -0.01 | 0.2 | Its lowest edge goes under the water.",
+        "three fifths to one side | DEGREE | 0.5 | 0.4"
+            + " | It leans 28.7 degrees when everyone moves to one side; limit 22.9 degrees.",
+        "three fifths to one side | DEGREE | | 0.4"
+            + " | It rolls over when everyone moves to one side.",
+        "swamped, heel | DEGREE | 2 | 0.2 | Full of water it rolls over.",
+        "swamped, lower end under the water | METRE | 0.25 | 0.15"
+            + " | Full of water one end goes 0.25 m under; limit 0.15 m."
+      })
+  void what_is_wrong_is_told_in_the_words_of_what_happens(
+      String check, Unit unit, Double value, double limit, String words) {
+    boolean most = check.endsWith("under the water");
+    Finding f = shortOf(check, unit, value, limit);
+    Finding asked =
+        most
+            ? new Finding(
+                f.check(),
+                f.role(),
+                f.outcome(),
+                f.value(),
+                f.limit(),
+                false,
+                f.unit(),
+                f.source(),
+                f.condition(),
+                f.note())
+            : f;
+
+    assertThat(bare(shown(with(asked), ROWS))).contains(" Wrong: " + words + " ");
+  }
+
+  @Test
+  void a_boat_that_sinks_is_not_said_to_roll_over_too_and_says_so_once_of_all_its_loadings() {
+    Finding sinks = shortOf("swamped, lift to spare", Unit.KILOGRAM, -26.4, 0);
+    Finding less = shortOf("swamped, lift to spare", Unit.KILOGRAM, -3.0, 0);
+    Finding rolls = shortOf("swamped, heel", Unit.DEGREE, null, 0.2);
+    Finding leans = shortOf("three fifths to one side", Unit.DEGREE, null, 0.4);
+    Finding side = shortOf("three fifths to one side, freeboard left", Unit.METRE, null, 0.05);
+
+    assertThat(bare(shown(with(less, sinks, rolls, leans, side), ROWS)))
+        .startsWith("Soup Ladle: not as it is loaded today. Load and sit as told here. ")
+        .contains(
+            " Wrong: It sinks when full of water: 27 kg too heavy. It rolls over when everyone"
+                + " moves to one side. Nobody: ");
+  }
+
+  @Test
+  void a_launch_that_is_held_names_no_load_and_no_seat() {
+    InspectionRecord record =
+        SampleBoat.record(
+            SampleRecords.report(
+                SampleRecords.nothing(List.of(), "not one person meets every check"), List.of()));
+
+    String screen = bare(shown(record, ROWS));
+
+    assertThat(screen)
+        .isEqualTo(
+            "Soup Ladle: launch held. Nobody and nothing goes aboard, as the boat stands."
+                + " Dry: Not even one adult aboard stays within its limits."
+                + " Filled: Full of water it holds up nobody that was shown."
+                + " Wrong: Not one person meets every check. Even the first person: swamped."
+                + " Nobody: Nobody goes aboard."
+                + " Mind: A recommendation, not a capacity plate and not a builder's plate. Local"
+                + " rules come first. Life jackets on; try it in knee-deep water first.");
+  }
+
+  @Test
+  void every_part_stands_in_its_order_and_in_the_fewest_rows_nothing_is_lost_but_length() {
+    Stream.of(99, ROWS, 17, 15)
+        .map(rows -> shown(SampleBoat.record(SampleRecords.report()), rows))
+        .forEach(
+            screen ->
+                assertThat(screen)
+                    .containsSubsequence(
+                        "Soup Ladle: ",
+                        "\nLoad:   ",
+                        "\nSeats:  ",
+                        "\nDry:    ",
+                        "\nFilled: ",
+                        "\nWrong:  ",
+                        "\nNobody: ",
+                        "\nMind:   ",
+                        "Local"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"16 ft canoe", "14 ft pulling boat"})
+  void the_screen_of_an_ordinary_boat_fits_a_terminal_and_says_nothing_twice(String name) {
+    Boat boat =
+        OrdinaryBoats.all().stream().filter(b -> b.name().equals(name)).findFirst().orElseThrow();
+
+    saysNothingTwice(shown(inspected(boat), ROWS));
+  }
+}
