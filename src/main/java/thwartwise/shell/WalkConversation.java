@@ -67,7 +67,7 @@ final class WalkConversation {
     }
     Step.Ask ask = (Step.Ask) step;
     note(ask.note());
-    running.due().forEach(conversation::say);
+    running.due().forEach(this::wrapped);
     introduce(ask.question());
     conversation
         .ask(ask.question().prompt(), likely(ask.question()))
@@ -134,8 +134,12 @@ final class WalkConversation {
     String or = yes.isEmpty() || keep.isEmpty() ? "" : ", or ";
     String offer = yes + or + keep;
     String reason = refused.reason() + (offer.isEmpty() ? "" : " Type " + offer + ", or another.");
-    conversation.say(String.join("\n", Wrap.lines(reason, "", "", 78)));
+    wrapped(reason);
     asked = Optional.of(refused);
+  }
+
+  private void wrapped(String text) {
+    conversation.say(String.join("\n", Wrap.lines(text, "", "", 78)));
   }
 
   private void keep(List<Answer> changed) {

@@ -54,6 +54,9 @@ public final class RunningWords {
   }
 
   private static String carried(FirstLook.Carried carried) {
+    if (carried.dry() + carried.swamped() == 0) {
+      return "; at a first look nobody yet, dry or swamped";
+    }
     return "; at a first look "
         + ADULTS[carried.dry()]
         + " dry, "

@@ -28,6 +28,12 @@ class RunningWordsTest {
         .isEqualTo(
             "So far: empty it floats with 0.31 m of side; at a first look two adults dry, nobody"
                 + " yet when swamped.");
+    assertThat(
+            RunningWords.told(
+                new FirstLook(0.31, Optional.of(new FirstLook.Carried(0, 0))), UnitSystem.METRIC))
+        .isEqualTo(
+            "So far: empty it floats with 0.31 m of side; at a first look nobody yet, dry or"
+                + " swamped.");
   }
 
   // 0.327 m are 12.87 inches: one foot and half an inch are told, which are 0.3175 m.
