@@ -142,8 +142,8 @@ final class OneSetOfFigures {
         + ": up to "
         + whole(limit.eachUpTo())
         + (one ? " kg, and " : " kg each, and ")
-        + whole(limit.extra())
-        + " kg besides";
+        + (limit.extra() < 1 ? "nothing" : whole(limit.extra()) + " kg")
+        + " besides";
   }
 
   private void today(String questions, CrewLimit limit) {
