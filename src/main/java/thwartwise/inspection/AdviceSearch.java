@@ -90,13 +90,16 @@ final class AdviceSearch {
   private List<AdvicePiece> pieces(List<Tried> tried) {
     List<Bought> best = best(tried);
     Runnable done = progress.counting(Stage.COSTS, best.size());
-    return best.stream().map(b -> after(costing(b), done)).toList();
+    return best.parallelStream().map(b -> after(costing(b), done)).toList();
   }
 
   /** The best of them; what cannot be among them is not inspected to the end. */
   private List<Bought> best(List<Tried> tried) {
     List<Bought> best = new ArrayList<>();
     Runnable done = progress.counting(Stage.GAINS, tried.size());
+    // These are wanted whatever the others come to: worked out side by side, then looked up.
+    tried.subList(0, Math.min(tried.size(), MOST_TOLD)).parallelStream()
+        .forEach(t -> t.after().amounts());
     for (Tried next : tried) {
       if (best.size() < MOST_TOLD || mayEqual(next.after(), best.get(MOST_TOLD - 1).amounts())) {
         bought(next).ifPresent(best::add);
