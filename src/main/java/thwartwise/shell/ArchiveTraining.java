@@ -42,7 +42,9 @@ final class ArchiveTraining {
     Main.silenceLogging();
     System.setOut(new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8));
     try (Terminal terminal = typing(String.join("\n", SESSION).replace("%s", arguments[0]))) {
-      Commands.of(quickInspector()).prompt(Optional.of(terminal)).run(new String[0]);
+      Commands.of(quickInspector())
+          .prompt(Optional.of(terminal), Optional.empty())
+          .run(new String[0]);
     }
   }
 

@@ -3,15 +3,14 @@ package thwartwise.shell;
 import java.util.List;
 import org.jline.reader.LineReader;
 import org.jline.terminal.Terminal;
+import thwartwise.files.Workspace;
 
 /** Commands typed at a terminal, with completion, and a history that ends with the session. */
 record CommandLines(LineReader reader) implements Lines {
 
-  static CommandLines at(Terminal terminal, List<ShellCommand> commands) {
+  static CommandLines at(Terminal terminal, List<ShellCommand> commands, Workspace workspace) {
     return new CommandLines(
-        Terminals.editor(terminal)
-            .completer(new WordCompleter(commands, Given.homeWorkspace()))
-            .build());
+        Terminals.editor(terminal).completer(new WordCompleter(commands, workspace)).build());
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.jline.terminal.Terminal;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandRegistry;
+import thwartwise.files.Workspace;
 import thwartwise.inspection.Inspection;
 import thwartwise.report.RecordPapers;
 
@@ -59,21 +60,31 @@ final class Commands {
   }
 
   CommandRunner runner(PrintWriter results, PrintWriter errors, InputReader answers) {
+    return runner(results, errors, answers, Optional.empty());
+  }
+
+  /**
+   * @param folder that every line is about which names none
+   */
+  CommandRunner runner(
+      PrintWriter results, PrintWriter errors, InputReader answers, Optional<String> folder) {
     CommandRegistry registry = new CommandRegistry(new LinkedHashSet<>(all));
-    return new CommandRunner(new WordsParser(all), registry, results, errors, answers);
+    return new CommandRunner(new WordsParser(all, folder), registry, results, errors, answers);
   }
 
   /** The commands, and who types them: somebody at a terminal, or a pipe. */
-  Prompt prompt() {
-    return prompt(Terminals.open());
+  Prompt prompt(Optional<String> folder) {
+    return prompt(Terminals.open(), folder);
   }
 
   /** Without a terminal, a pipe types. */
-  Prompt prompt(Optional<Terminal> terminal) {
+  Prompt prompt(Optional<Terminal> terminal, Optional<String> folder) {
+    Workspace workspace =
+        folder.map(Given::asPath).map(Workspace::new).orElseGet(Given::homeWorkspace);
     PrintWriter out = terminal.map(Terminal::writer).orElseGet(StandardStreams::out);
     Lines piped = PipedLines.standardInput(out);
-    Lines lines = terminal.<Lines>map(t -> CommandLines.at(t, all)).orElse(piped);
+    Lines lines = terminal.<Lines>map(t -> CommandLines.at(t, all, workspace)).orElse(piped);
     Lines answers = terminal.<Lines>map(TerminalAnswers::new).orElse(piped);
-    return new Prompt(lines, out, runner(out, out, answers), ProgramVersion.ofThisJar());
+    return new Prompt(lines, out, runner(out, out, answers, folder), ProgramVersion.ofThisJar());
   }
 }

@@ -78,7 +78,7 @@ final class CompareCommand implements ShellCommand {
     String named = Given.fromHome(typed);
     return given
         .text(BOAT_NAME)
-        .map(boat -> archive.find(named, archive.boat(boat)))
+        .map(boat -> archive.find(named, archive.boat(BoatChoice.name(boat))))
         .orElseGet(() -> archive.find(named));
   }
 }

@@ -1,5 +1,6 @@
 package thwartwise.shell;
 
+import java.io.File;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,6 +69,13 @@ record Given(CommandContext context) {
   /** Inside our own shell nobody else turns the tilde into the home folder. */
   static String fromHome(String typed) {
     return typed.startsWith("~/") ? home().resolve(typed.substring(2)).toString() : typed;
+  }
+
+  /** The same path as it is typed, shorter where it lies in the home folder. */
+  static String toHome(Path file) {
+    return File.separatorChar == '/' && file.startsWith(home()) && !file.equals(home())
+        ? "~/" + home().relativize(file)
+        : file.toString();
   }
 
   static Path asPath(String typed) {

@@ -70,7 +70,7 @@ final class InspectCommand implements ShellCommand {
   @Override
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
-    Path file = given.path(OptionWord.BOAT);
+    Path file = BoatChoice.of(given, this);
     RuleBook book = RuleBooks.of(given);
     Boat boat = BoatFile.read(file);
     Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);

@@ -2,13 +2,14 @@ package thwartwise.shell;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
 
 /**
- * Where the program starts: with words it runs one command and ends, without any it opens the
- * interactive shell.
+ * Where the program starts: with words it runs one command and ends; without any, or with a folder
+ * alone, it opens the interactive shell.
  */
 public final class Main {
   /** Held, because the log manager forgets loggers nobody holds. */
@@ -24,15 +25,27 @@ public final class Main {
 
   private static int start(List<String> words) {
     try {
-      return words.isEmpty() ? openShell() : runOnce(words);
+      Optional<String> folder = onlyFolder(words);
+      return words.isEmpty() || folder.isPresent() ? openShell(folder) : runOnce(words);
     } catch (Throwable e) {
       System.err.println(Failure.of(e).line());
       return Exit.UNUSABLE_INPUT.code();
     }
   }
 
-  private static int openShell() {
-    Commands.ofThisJar().prompt().run(new String[0]);
+  /** The folder of a shell about another one than that in the home folder. */
+  static Optional<String> onlyFolder(List<String> words) {
+    String flag = OptionWord.FOLDER.flag();
+    if (words.size() == 2 && words.get(0).equals(flag) && !words.get(1).isBlank()) {
+      return Optional.of(words.get(1));
+    }
+    return words.size() == 1 && words.get(0).startsWith(flag + "=")
+        ? Optional.of(words.get(0).substring(flag.length() + 1)).filter(f -> !f.isBlank())
+        : Optional.empty();
+  }
+
+  private static int openShell(Optional<String> folder) {
+    Commands.ofThisJar().prompt(folder).run(new String[0]);
     return Exit.NOTHING_HOLDS_BACK.code();
   }
 

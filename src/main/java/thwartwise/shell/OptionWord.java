@@ -11,7 +11,10 @@ import org.springframework.shell.core.command.CommandOption;
  */
 record OptionWord(String name, String value, String meaning, boolean required) {
 
-  static final OptionWord BOAT = new OptionWord("boat", "FILE", "the boat file to inspect", true);
+  /** May be left out only to be told which boats there are. */
+  static final OptionWord BOAT =
+      new OptionWord("boat", "BOAT", "a boat kept here, by name, or a boat file", false);
+
   static final OptionWord JSON =
       new OptionWord("json", "", "print the report as JSON and nothing else", false);
   static final OptionWord BY = new OptionWord("by", "NAME", "who makes this inspection", false);
@@ -32,9 +35,9 @@ record OptionWord(String name, String value, String meaning, boolean required) {
     return "--" + name;
   }
 
-  /** Whether its value is a file or folder. */
+  /** Whether its value is, or may be, a file or folder. */
   boolean isPath() {
-    return value.equals("FILE") || value.equals("DIR");
+    return value.equals("FILE") || value.equals("DIR") || value.equals("BOAT");
   }
 
   boolean isSwitch() {

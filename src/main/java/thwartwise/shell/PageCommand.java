@@ -89,7 +89,7 @@ final class PageCommand implements ShellCommand {
 
   private KeptRecord record(List<String> named, Given given) {
     RecordArchive archive = given.workspace().records();
-    Optional<BoatRecords> boat = given.text(BOAT_NAME).map(archive::boat);
+    Optional<BoatRecords> boat = given.text(BOAT_NAME).map(BoatChoice::name).map(archive::boat);
     if (!named.isEmpty()) {
       String typed = Given.fromHome(named.get(0));
       return boat.map(b -> archive.find(typed, b)).orElseGet(() -> archive.find(typed));

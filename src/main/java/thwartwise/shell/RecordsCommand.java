@@ -90,7 +90,7 @@ final class RecordsCommand implements ShellCommand {
     RecordArchive archive = given.workspace().records();
     Optional<String> boat = given.text(BOAT_NAME);
     List<BoatRecords> boats =
-        boat.map(name -> List.of(archive.boat(name))).orElseGet(archive::boats);
+        boat.map(typed -> List.of(archive.boat(BoatChoice.name(typed)))).orElseGet(archive::boats);
     List<BoatRecords> filled = boats.stream().filter(RecordsCommand::holdsAny).toList();
     if (filled.isEmpty()) {
       throw new UnusableInput(

@@ -66,7 +66,7 @@ final class SeatsCommand implements ShellCommand {
   @Override
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
-    Path file = given.path(OptionWord.BOAT);
+    Path file = BoatChoice.of(given, this);
     Boat boat = BoatFile.read(file);
     List<Member> members = members(given.text(PEOPLE).orElseThrow());
     CrewAnswer answer = answer(file, boat, RuleBooks.of(given), members);

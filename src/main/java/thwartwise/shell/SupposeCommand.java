@@ -35,7 +35,7 @@ import thwartwise.supposition.SuppositionText;
 final class SupposeCommand implements ShellCommand {
   private static final OptionWord BOAT =
       new OptionWord(
-          "boat", "FILE", "the boat file; left out, the only boat that is kept here", false);
+          "boat", "BOAT", "a boat kept here, or a boat file; left out, the only one kept", false);
 
   private static final int MOST_WORDS = 200;
 
@@ -117,7 +117,7 @@ final class SupposeCommand implements ShellCommand {
   /** The one that is named, or the one there is. */
   private Path file(Given given) {
     if (given.has(BOAT)) {
-      return given.path(BOAT);
+      return BoatChoice.of(given, this);
     }
     List<Path> kept = files(given.workspace());
     if (kept.size() == 1) {

@@ -70,7 +70,7 @@ final class TodayCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     Given given = new Given(context);
     Conversation conversation = conversation(context, given);
-    Path file = given.path(OptionWord.BOAT);
+    Path file = BoatChoice.of(given, this);
     Boat boat = BoatFile.read(file);
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");

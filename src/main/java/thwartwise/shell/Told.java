@@ -88,7 +88,7 @@ final class Told {
             .resolve("records")
             .resolve(Beside.number(boat))
             .resolve("2026-01-01T000000-00000000.json");
-    return rows(RECORD + record) + next(true).size();
+    return rows(RECORD + Given.toHome(record)) + next(true).size();
   }
 
   private static int rows(String line) {
@@ -111,6 +111,6 @@ final class Told {
 
   /** A name of a folder can carry what a terminal would take for an order. */
   private void file(String label, Path file) {
-    out.println(label + Printable.of(file.toString()));
+    out.println(label + Printable.of(Given.toHome(file)));
   }
 }

@@ -51,15 +51,11 @@ final class WordCompleter implements Completer {
             .findFirst();
   }
 
-  /** By name or by file, as the option wants it. */
   private List<String> boats(OptionWord option) {
     if (!option.name().equals(OptionWord.BOAT.name())) {
       return List.of();
     }
-    Stream<String> names = workspace.boats().stream().map(Boat::name);
-    return option.isPath()
-        ? names.map(name -> workspace.boatPath(name).toString()).toList()
-        : names.toList();
+    return workspace.boats().stream().map(Boat::name).toList();
   }
 
   private List<String> proposals(List<String> words, int index) {

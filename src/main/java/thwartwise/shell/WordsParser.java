@@ -2,7 +2,9 @@ package thwartwise.shell;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandParser;
 import org.springframework.shell.core.command.ParsedInput;
 
@@ -17,8 +19,17 @@ final class WordsParser implements CommandParser {
       Map.of("--help", "help", "-h", "help", "--version", "version", "exit", "quit");
 
   private final Map<String, ShellCommand> commands;
+  private final Optional<String> folder;
 
   WordsParser(List<ShellCommand> commands) {
+    this(commands, Optional.empty());
+  }
+
+  /**
+   * @param folder taken where a line names none
+   */
+  WordsParser(List<ShellCommand> commands, Optional<String> folder) {
+    this.folder = folder;
     this.commands =
         commands.stream().collect(Collectors.toUnmodifiableMap(ShellCommand::getName, c -> c));
   }
@@ -40,7 +51,15 @@ final class WordsParser implements CommandParser {
     if (rest.contains("--help") || rest.contains("-h")) {
       return HelpCommand.about(command);
     }
-    return new OptionReader(command, rest).read();
+    return new OptionReader(command, inFolder(rest)).read();
+  }
+
+  private List<String> inFolder(List<String> words) {
+    String flag = OptionWord.FOLDER.flag();
+    boolean named = words.stream().anyMatch(w -> w.equals(flag) || w.startsWith(flag + "="));
+    return named
+        ? words
+        : Stream.concat(words.stream(), folder.stream().flatMap(f -> Stream.of(flag, f))).toList();
   }
 
   /** Under a locale without accents Java puts this in place of what it could not read. */

@@ -195,8 +195,10 @@ class RecordsCommandTest {
 
   @Test
   void the_page_of_a_correction_says_what_it_corrects() throws IOException {
-    String out = correct();
-    assertThat(out)
+    correct();
+    TestShell page = TestShell.open();
+    assertThat(page.run("page", "soup-ladle/2", "--folder", folder)).isZero();
+    assertThat(page.out())
         .contains(
             """
             What this record corrects

@@ -117,4 +117,15 @@ class ToldTest {
 
     assertThat(order).containsExactly("screen", "papers of 7");
   }
+
+  @Test
+  void a_path_in_the_home_folder_is_shown_as_it_is_typed() {
+    Path home = Path.of(System.getProperty("user.home"));
+    Path file = home.resolve("thwartwise").resolve("records");
+
+    assertThat(Given.asPath(Given.toHome(file))).isEqualTo(file);
+    assertThat(Given.toHome(file)).isEqualTo("~/thwartwise/records");
+    assertThat(Given.toHome(home)).isEqualTo(home.toString());
+    assertThat(Given.toHome(RECORD)).isEqualTo(RECORD.toString());
+  }
 }

@@ -21,6 +21,7 @@ class WordsParserTest {
           List.of(
               command("inspect", OptionWord.BOAT, OptionWord.JSON, OptionWord.BY),
               command("move", HEIGHT),
+              command("seat", SeatsCommand.PEOPLE),
               new HelpCommand(List::of),
               new QuitCommand()));
 
@@ -128,13 +129,16 @@ class WordsParserTest {
 
   @Test
   void an_option_at_the_end_misses_its_value() {
-    refused("inspect: --boat needs a value, FILE: the boat file to inspect.", "inspect", "--boat");
+    refused(
+        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
+        "inspect",
+        "--boat");
   }
 
   @Test
   void an_option_is_no_value_for_another() {
     refused(
-        "inspect: --boat needs a value, FILE: the boat file to inspect.",
+        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
         "inspect",
         "--boat",
         "--json");
@@ -142,14 +146,22 @@ class WordsParserTest {
 
   @Test
   void an_empty_value_is_none() {
-    refused("inspect: --boat needs a value, FILE: the boat file to inspect.", "inspect", "--boat=");
     refused(
-        "inspect: --boat needs a value, FILE: the boat file to inspect.", "inspect", "--boat", " ");
+        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
+        "inspect",
+        "--boat=");
+    refused(
+        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
+        "inspect",
+        "--boat",
+        " ");
   }
 
   @Test
   void a_missing_option_is_named_with_its_meaning() {
-    refused("inspect: --boat FILE is missing, the boat file to inspect.", "inspect", "--json");
+    refused(
+        "seat: --people LIST is missing, who wants to come: \"Iris 62 kg, boy 12, adult\".",
+        "seat");
   }
 
   @Test
@@ -244,5 +256,24 @@ class WordsParserTest {
         return ExitStatus.OK;
       }
     };
+  }
+
+  @Test
+  void a_shell_about_a_folder_takes_it_where_a_line_names_none() {
+    WordsParser about = new WordsParser(List.of(new RecordsCommand()), Optional.of("my boats"));
+
+    assertThat(value(about.parse("records"), "folder")).contains("my boats");
+    assertThat(value(about.parse("records --folder other"), "folder")).contains("other");
+    assertThat(value(about.parse("records --folder=other"), "folder")).contains("other");
+  }
+
+  @Test
+  void a_folder_alone_opens_the_shell_and_with_a_command_does_not() {
+    assertThat(Main.onlyFolder(List.of("--folder", "my boats"))).contains("my boats");
+    assertThat(Main.onlyFolder(List.of("--folder=my boats"))).contains("my boats");
+    assertThat(Main.onlyFolder(List.of("--folder"))).isEmpty();
+    assertThat(Main.onlyFolder(List.of("--folder="))).isEmpty();
+    assertThat(Main.onlyFolder(List.of("records", "--folder", "my boats"))).isEmpty();
+    assertThat(Main.onlyFolder(List.of())).isEmpty();
   }
 }

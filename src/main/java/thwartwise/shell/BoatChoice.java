@@ -1,0 +1,112 @@
+package thwartwise.shell;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thwartwise.boat.Boat;
+import thwartwise.files.BoatFile;
+import thwartwise.files.Nearest;
+import thwartwise.files.UnusableInput;
+import thwartwise.files.Workspace;
+import thwartwise.measure.Quoted;
+import thwartwise.record.Printable;
+
+/** Which boat is meant: by the name of one that is kept, as its file is called, or by any file. */
+final class BoatChoice {
+  private static final String ENDING = ".json";
+
+  private BoatChoice() {}
+
+  /**
+   * The boat file. A file that is there comes before a name.
+   *
+   * @throws UnusableInput when it is neither, with the nearest there is
+   */
+  static Path of(Given given, ShellCommand command) {
+    Workspace workspace = given.workspace();
+    String typed = given.text(OptionWord.BOAT).orElseThrow(() -> missing(command, kept(workspace)));
+    Path file = Given.asPath(typed);
+    Optional<Path> named = named(typed, workspace);
+    if (Files.isRegularFile(file) || named.isEmpty() && Files.exists(file)) {
+      return file;
+    }
+    if (named.isPresent()) {
+      return named.get();
+    }
+    throw new UnusableInput(
+        Printable.of(file.toString())
+            + ": there is no such file, and no boat of that name is kept here."
+            + nearest(typed, file, workspace)
+            + " Check the name and the folder.");
+  }
+
+  /** By its name, even where its file is damaged, or as its file is called. */
+  private static Optional<Path> named(String typed, Workspace workspace) {
+    Path byName = workspace.boatPath(typed);
+    return Files.exists(byName)
+        ? Optional.of(byName)
+        : kept(workspace).stream()
+            .map(workspace::boatPath)
+            .filter(path -> fileName(path).equalsIgnoreCase(typed.strip() + ENDING))
+            .findFirst();
+  }
+
+  /** The name of the boat whose records are meant: as typed, or that of the file typed. */
+  static String name(String typed) {
+    Path file = Given.asPath(typed);
+    return Files.isRegularFile(file) ? BoatFile.read(file).name() : typed;
+  }
+
+  private static UsageError missing(ShellCommand command, List<String> kept) {
+    return kept.isEmpty()
+        ? UsageError.refused(
+            command, "--boat BOAT is missing, and no boat is kept here yet. \"walk\" measures one.")
+        : UsageError.refused(
+            command,
+            "--boat BOAT is missing. Kept here: "
+                + kept.stream().map(Quoted::of).collect(Collectors.joining(", "))
+                + ". Name one of them, or a boat file.");
+  }
+
+  private static List<String> kept(Workspace workspace) {
+    return workspace.boats().stream().map(Boat::name).toList();
+  }
+
+  private static String nearest(String typed, Path file, Workspace workspace) {
+    List<String> names = new ArrayList<>(kept(workspace));
+    List<String> slugs =
+        names.stream().map(name -> Beside.number(workspace.boatPath(name))).toList();
+    names.addAll(slugs);
+    return Nearest.meant(typed, names)
+        .map(name -> " Did you mean " + Quoted.of(name) + "?")
+        .or(
+            () ->
+                Nearest.meant(fileName(file), beside(file))
+                    .map(name -> " Did you mean " + Quoted.of(name) + " next to it?"))
+        .orElse("");
+  }
+
+  private static String fileName(Path file) {
+    return file.getFileName() == null ? "" : file.getFileName().toString();
+  }
+
+  /** A folder that cannot be read has nothing to propose. */
+  private static List<String> beside(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    List<String> names = new ArrayList<>();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return names;
+    }
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, "[!.]*" + ENDING)) {
+      all.forEach(found -> names.add(fileName(found)));
+    } catch (IOException unreadable) {
+      names.clear();
+    }
+    return names;
+  }
+}
