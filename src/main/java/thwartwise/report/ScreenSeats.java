@@ -41,10 +41,6 @@ final class ScreenSeats {
   }
 
   /** Cargo was looked for with nobody heavier than an adult. */
-  private static String besides(CrewLimit limit) {
-    return limit.extra() < 1 ? "nothing" : kg(limit.extra());
-  }
-
   private static String besidesLight(Recommendation crew) {
     boolean heavier =
         crew.crewLimits().stream().anyMatch(l -> l.eachUpTo() > crew.adult() && l.extra() > 0);
@@ -52,7 +48,7 @@ final class ScreenSeats {
   }
 
   private static String row(CrewLimit limit) {
-    String besides = Double.isNaN(limit.extra()) ? "" : ", " + besides(limit) + " besides";
+    String besides = Double.isNaN(limit.extra()) ? "" : ", " + kg(limit.extra()) + " besides";
     return limit.people() + " " + SeatingWords.upTo(limit) + besides + ": ";
   }
 

@@ -130,7 +130,11 @@ final class OneSetOfFigures {
       for (String where : List.of(page, card)) {
         holds(where.contains(row), "not told: " + row);
       }
-      String onScreen = limit.people() + row.substring(row.indexOf(':') + 1).replace(", and", ",");
+      String onScreen =
+          limit.people()
+              + row.substring(row.indexOf(':') + 1)
+                  .replace(", and nothing", ", 0 kg")
+                  .replace(", and", ",");
       holds(screen.contains(onScreen), "not told on the screen: " + onScreen);
       today(questions, limit);
     }
