@@ -247,8 +247,8 @@ public final class Trial {
         .orElseGet(() -> Equilibrium.until(floating, over));
   }
 
-  private Object swampedBoat(Collection<Space> lost) {
-    return List.of(craft, lost, allowance.volumeFactor());
+  private Object swampedBoat(Collection<Space> lost, boolean withLooseKit) {
+    return List.of(craft, lost, allowance.volumeFactor(), withLooseKit);
   }
 
   private boolean hasFlooded(WaterPlane plane) {
@@ -285,13 +285,13 @@ public final class Trial {
    * because either may be the worse.
    */
   public Equilibria swampedRest(Collection<Space> lost) {
-    Equilibria kept = found(swamped(lost), Trial::isOver, swampedBoat(lost));
+    Equilibria kept = found(swamped(lost), Trial::isOver, swampedBoat(lost, true));
     if (craft.looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
     Equilibria gone =
         withoutKit.computeIfAbsent(
-            lost, l -> found(withoutLooseKit().swamped(l), Trial::isOver, swampedBoat(l)));
+            lost, l -> found(withoutLooseKit().swamped(l), Trial::isOver, swampedBoat(l, false)));
     return Equilibria.of(List.of(kept, gone));
   }
 

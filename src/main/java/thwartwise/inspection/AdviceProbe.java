@@ -63,7 +63,7 @@ final class AdviceProbe {
         .max(Comparator.comparingDouble(c -> shortfall(today, c)));
   }
 
-  /** By how much less these crews fall short in the changed boat; nought or less is no gain. */
+  /** By how much less these crews fall short in the changed boat; zero or less is no gain. */
   double gain(Inspection changed) {
     return crews.stream().mapToDouble(c -> shortfall(today, c) - shortfall(changed, c)).sum();
   }

@@ -181,7 +181,7 @@ final class Limits {
   /**
    * For each number of people how heavy each may be. More people than adults are recommended are
    * told of one more at most, and of others only where each may be as heavy as somebody who may go
-   * alone: nobody is to read leave for a crowd of small children out of it.
+   * alone: a reader could take the rest as permission for a crowd of small children.
    */
   private List<Row> allRows() {
     List<Row> all = new ArrayList<>();

@@ -103,7 +103,7 @@ final class SeatingWalk {
     return before;
   }
 
-  /** The whole mass, kg, or as much as was asked about; nought when the lightest is too heavy. */
+  /** The whole mass, kg, or as much as was asked about; zero when the lightest is too heavy. */
   double carried(double enough) {
     Double before = answers.get(enough);
     if (before == null) {

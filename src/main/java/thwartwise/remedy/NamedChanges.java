@@ -42,7 +42,7 @@ public final class NamedChanges {
   /**
    * So much foam, from the floor up.
    *
-   * @param volume above nought, and no more than {@link #foamRoom}, m³
+   * @param volume above zero, and no more than {@link #foamRoom}, m³
    */
   public static Change foam(Craft craft, FoamSpot spot, double volume) {
     List<FoamRoom.Block> blocks =
