@@ -59,13 +59,18 @@ final class AdviceComparison {
     Finding now = after.get(question);
     Optional<Finding> then = Optional.ofNullable(before.get(question));
     boolean isWorse =
-        then.map(t -> now.outcome().isWorseThan(t.outcome()))
+        then.map(t -> now.outcome().isWorseThan(t.outcome()) && !isForbiddenAlready(t))
             .orElseGet(() -> newAndNotMet(question, now));
     return isWorse
         ? Optional.of(
             new AdviceWorse(
                 now.check(), now.role(), loadingOf(now), then.map(Finding::outcome), now.outcome()))
         : Optional.empty();
+  }
+
+  /** Nobody does what could not be worked out; to fall short of it is no worse. */
+  private static boolean isForbiddenAlready(Finding act) {
+    return act.role() == Role.FORBIDS_AN_ACT && act.outcome() == Outcome.NOT_ASSESSED;
   }
 
   // A chamber that counts for the first time is asked about for the first time, and with nobody

@@ -179,6 +179,7 @@ final class CrewSearch {
   }
 
   private SeatingWalk walk(Seating seating) {
-    return walks.computeIfAbsent(seating, s -> new SeatingWalk(judge, s, lightest, heaviest));
+    return walks.computeIfAbsent(
+        seating, s -> new SeatingWalk(judge, s, lightest, heaviest, design));
   }
 }

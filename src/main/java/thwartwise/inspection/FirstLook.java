@@ -15,6 +15,7 @@ import thwartwise.checks.Check;
 import thwartwise.checks.FreeboardAtRest;
 import thwartwise.checks.OneChamberLost;
 import thwartwise.checks.Reading;
+import thwartwise.checks.StiffOffTheMiddle;
 import thwartwise.checks.SwampedLevel;
 import thwartwise.checks.SwampedLift;
 import thwartwise.checks.ThreeFifthsToOneSide;
@@ -36,7 +37,8 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
   /**
    * Adults of the design mass, after the allowance.
    *
-   * @param dry with freeboard for them, at rest and with three fifths of them to one side
+   * @param dry with freeboard for them, at rest, three fifths of the way to one side, and stiff a
+   *     little off the middle
    * @param swamped with lift to spare for them, whichever chamber is lost, and level with them in
    *     it
    */
@@ -64,7 +66,11 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
     if (craft.boat().places().isEmpty()) {
       return Optional.empty();
     }
-    List<Check> dry = List.of(new FreeboardAtRest(rules), new ThreeFifthsToOneSide(rules));
+    List<Check> dry =
+        List.of(
+            new FreeboardAtRest(rules),
+            new ThreeFifthsToOneSide(rules),
+            new StiffOffTheMiddle(rules, false));
     List<Check> swamped =
         List.of(new SwampedLift(rules), new OneChamberLost(rules), new SwampedLevel(rules));
     return Optional.of(new Carried(most(craft, rules, dry), most(craft, rules, swamped)));

@@ -8,14 +8,13 @@ import thwartwise.checks.Unit;
  * only sink and trim with the weight: they are at their worst at one end of a stretch or the other,
  * and have to be asked there.
  *
- * @param mass kg; less than nothing where a limit is not met as it is
- * @param heelsAlone whether nothing else was asked
+ * @param mass kg; negative where a limit is not met as it is
  */
-record Headroom(double mass, boolean heelsAlone) {
+record Headroom(double mass) {
   /** Where nothing is asked. */
-  static final Headroom UNLIMITED = new Headroom(Double.POSITIVE_INFINITY, true);
+  static final Headroom UNLIMITED = new Headroom(Double.POSITIVE_INFINITY);
 
-  private static final Headroom NOT_MET = new Headroom(-1, false);
+  private static final Headroom NOT_MET = new Headroom(-1);
 
   /**
    * By what share of its limit a heel may change for a kilogram more, at the most: judgement, twice
@@ -31,12 +30,12 @@ record Headroom(double mass, boolean heelsAlone) {
       return NOT_MET;
     }
     return reading.unit() == Unit.DEGREE
-        ? new Headroom(Margin.share(reading) / (swamped ? SWAMPED_STEEP : STEEP), true)
-        : new Headroom(Double.POSITIVE_INFINITY, false);
+        ? new Headroom(Margin.share(reading) / (swamped ? SWAMPED_STEEP : STEEP))
+        : UNLIMITED;
   }
 
   Headroom and(Headroom other) {
-    return new Headroom(Math.min(mass, other.mass), heelsAlone && other.heelsAlone);
+    return new Headroom(Math.min(mass, other.mass));
   }
 
   boolean isMet() {

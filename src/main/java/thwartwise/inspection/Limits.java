@@ -221,12 +221,13 @@ final class Limits {
 
   private Besides besides(int people, double heavy, Besides fewer) {
     int most = fewer.mass();
-    Besides best = new Besides(-1, fewer.like());
+    Besides best = new Besides(0, fewer.like());
+    boolean first = true;
     for (Seating seating : search.allowed(people, heavy)) {
-      boolean first = best.mass() < 0;
       if (first || best.mass() < most && mayLeave(seating, heavy, best.mass() + 1)) {
         int mass = new LoadSearch(judge, List.of(seating), heavy).extra(most);
-        best = mass > best.mass() ? new Besides(mass, seating) : best;
+        best = first || mass > best.mass() ? new Besides(mass, seating) : best;
+        first = false;
       }
     }
     return best;

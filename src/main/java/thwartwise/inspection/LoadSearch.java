@@ -19,12 +19,6 @@ import thwartwise.geometry.Vector3;
 final class LoadSearch {
   private static final int MOST = 300;
 
-  /**
-   * How much more a weight at an end of a boat may heel it than one where people sit: judgement, a
-   * swamped pram of 2.4 m was seen to heel half as much again.
-   */
-  private static final double AT_AN_END = 3;
-
   private final Judge judge;
   private final List<Seating> seatings;
   private final double each;
@@ -98,9 +92,6 @@ final class LoadSearch {
     Headroom headroom = start.headroom;
     int at = 0;
     while (headroom.isMet() && at < end) {
-      if (headroom.heelsAlone() && headroom.mass() >= AT_AN_END * (end - at)) {
-        return end;
-      }
       int next = at + (int) Math.max(1, Math.min(end - at, headroom.mass()));
       headroom = judge.headroom(start.asked.with(weight(spot, next)));
       at = headroom.isMet() ? next : lastMet(start, spot, at, next);

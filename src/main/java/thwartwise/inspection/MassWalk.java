@@ -25,6 +25,7 @@ final class MassWalk {
   private final Supplier<Headroom> lightestMeets;
   private final double lightest;
   private final double heaviest;
+  private final double landmark;
   private final double heavyOnes;
   private boolean ended;
 
@@ -39,6 +40,7 @@ final class MassWalk {
   /**
    * @param asked at a mass of the heavy ones, kg
    * @param atLightest the same at the lightest mass, which other mixtures share
+   * @param landmark a mass that is asked about by itself, where no stretch leads over it, kg
    * @param heavyOnes how many there are
    */
   MassWalk(
@@ -46,11 +48,13 @@ final class MassWalk {
       Supplier<Headroom> atLightest,
       double lightest,
       double heaviest,
+      double landmark,
       double heavyOnes) {
     this.asked = asked;
     this.lightestMeets = atLightest;
     this.lightest = lightest;
     this.heaviest = heaviest;
+    this.landmark = landmark;
     this.heavyOnes = heavyOnes;
   }
 
@@ -85,9 +89,12 @@ final class MassWalk {
     return Bisection.last(meets, fails, step, this::meets);
   }
 
-  /** Whether the lightest mass and this one meet, and every one below is left to others. */
+  /** Whether the lightest mass, the landmark and this one meet; all others are left to others. */
   boolean meetsAtEnds(double mass) {
-    return mass == 0 || lightestMeets.get().isMet() && meets(Math.min(mass, heaviest));
+    return mass == 0
+        || lightestMeets.get().isMet()
+            && meets(Math.min(mass, heaviest))
+            && (mass <= landmark || meets(landmark));
   }
 
   private void goOn() {
@@ -111,7 +118,7 @@ final class MassWalk {
   }
 
   private Point at(double mass) {
-    double most = Math.min(heaviest, mass);
+    double most = Math.min(carried < landmark ? landmark : heaviest, mass);
     return new Point(most, asked.apply(most));
   }
 

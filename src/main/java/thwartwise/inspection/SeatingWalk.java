@@ -22,6 +22,7 @@ final class SeatingWalk {
   private final Seating seating;
   private final double lightest;
   private final double heaviest;
+  private final double landmark;
 
   /** Everybody heavy with the allowance taken off, which is what mostly fails; then mixtures. */
   private final List<MassWalk> alike = new ArrayList<>();
@@ -34,11 +35,12 @@ final class SeatingWalk {
   private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
   private final Map<Double, Double> answers = new ConcurrentHashMap<>();
 
-  SeatingWalk(Judge judge, Seating seating, double lightest, double heaviest) {
+  SeatingWalk(Judge judge, Seating seating, double lightest, double heaviest, double landmark) {
     this.judge = judge;
     this.seating = seating;
     this.lightest = lightest;
     this.heaviest = heaviest;
+    this.landmark = landmark;
     for (Packing packing : packings()) {
       for (Allowance taken : judge.allowances()) {
         judge.parts().forEach(checks -> add(packing, taken, checks));
@@ -72,6 +74,7 @@ final class SeatingWalk {
               atLightest,
               lightest,
               heaviest,
+              landmark,
               mixture.stream().mapToDouble(s -> s).sum());
       if (taken.equals(Allowance.NONE)) {
         measured.add(walk);

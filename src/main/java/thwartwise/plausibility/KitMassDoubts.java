@@ -1,5 +1,7 @@
 package thwartwise.plausibility;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,9 +42,20 @@ record KitMassDoubts(Craft craft, PlausibleLimits limits) {
   private static String remedy(double mass, Span usual) {
     String slipped =
         UsualKit.withPointMoved(mass, usual)
-            .map(kg -> String.format(Locale.ROOT, "; did the decimal point slip, from %.1f?", kg))
+            .map(
+                kg ->
+                    String.format(
+                        Locale.ROOT, "; did the decimal point slip, from %s kg?", plain(kg)))
             .orElse("");
-    return String.format(Locale.ROOT, "%.1f kg is not what such a thing weighs", mass)
+    return String.format(Locale.ROOT, "%s kg is not what such a thing weighs", plain(mass))
         + (slipped.isEmpty() ? ": weigh it again" : slipped + " Weigh it again");
+  }
+
+  /** To a gram, without zeros that say nothing. */
+  private static String plain(double mass) {
+    return BigDecimal.valueOf(mass)
+        .setScale(3, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

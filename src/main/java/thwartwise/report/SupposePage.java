@@ -117,6 +117,6 @@ public final class SupposePage {
   private static String next(List<String> deeds) {
     return deeds.isEmpty()
         ? "Type seats with --people for these people in full"
-        : "Once it is done on the boat, type refit to keep it";
+        : "If it is done on the boat, type refit to tell it";
   }
 }

@@ -41,8 +41,8 @@ class KitMassDoubtsTest {
     assertThat(doubt.withholds()).isTrue();
     assertThat(doubt.words())
         .isEqualTo(
-            "kit \"oars\", mass: 40 kg, must not exceed 12 kg; 40.0 kg is not what such a thing"
-                + " weighs; did the decimal point slip, from 4.0? Weigh it again");
+            "kit \"oars\", mass: 40 kg, must not exceed 12 kg; 40 kg is not what such a thing"
+                + " weighs; did the decimal point slip, from 4 kg? Weigh it again");
     assertThat(doubt.finding().source()).isEqualTo("what such things weigh (judgement)");
   }
 
@@ -51,7 +51,7 @@ class KitMassDoubtsTest {
     assertThat(of(weighing("oars", 0.4)).get(0).words())
         .isEqualTo(
             "kit \"oars\", mass: 0 kg, needs at least 2 kg; 0.4 kg is not what such a thing weighs;"
-                + " did the decimal point slip, from 4.0? Weigh it again");
+                + " did the decimal point slip, from 4 kg? Weigh it again");
   }
 
   @Test
@@ -59,7 +59,7 @@ class KitMassDoubtsTest {
     assertThat(of(weighing("sack", 75))).isEmpty();
     assertThat(of(weighing("sack", 800)).get(0).words())
         .isEqualTo(
-            "kit \"sack\", mass: 800 kg, must not exceed 75 kg; 800.0 kg is not what such a thing"
+            "kit \"sack\", mass: 800 kg, must not exceed 75 kg; 800 kg is not what such a thing"
                 + " weighs: weigh it again");
   }
 

@@ -57,8 +57,8 @@ class SupposeCommandTest {
         .contains("Dry it stays up with ", "Swamped it holds up ", "What stops the next person: ")
         .endsWith(
             """
-            Only tried: nothing is kept. Once it is done on the boat, type refit to keep it.
-            A recommendation, not a capacity plate and not a builder's plate.
+            Only tried: nothing is kept. If it is done on the boat, type refit to tell it. A
+            recommendation, not a capacity plate and not a builder's plate.
             """);
     assertThat(shell.out().lines()).hasSizeLessThanOrEqualTo(20);
     assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
