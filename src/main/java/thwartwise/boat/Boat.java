@@ -111,16 +111,21 @@ public record Boat(
 
   /** A hull of which nothing else is known yet. */
   public static Boat bare(HullMeasurements hull) {
+    return bare("", Water.FRESH, hull, new Propulsion.NotStated());
+  }
+
+  /** A boat with nothing in it yet. */
+  public static Boat bare(String name, Water water, HullMeasurements hull, Propulsion propulsion) {
     return new Boat(
-        "",
-        Water.FRESH,
+        name,
+        water,
         hull,
         List.of(),
         List.of(),
         List.of(),
         List.of(),
         List.of(),
-        new Propulsion.NotStated(),
+        propulsion,
         Optional.empty(),
         List.of());
   }

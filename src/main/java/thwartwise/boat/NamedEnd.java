@@ -16,9 +16,7 @@ public enum NamedEnd {
 
   NamedEnd(String words, String names) {
     this.words = words;
-    this.spoken =
-        Pattern.compile(
-            "\\b(" + names + ")\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
+    this.spoken = WholeWords.of(names);
   }
 
   /** As it stands in a sentence. */

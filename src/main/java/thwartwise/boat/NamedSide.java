@@ -17,9 +17,7 @@ public enum NamedSide {
 
   NamedSide(String word, String words) {
     this.word = word;
-    this.spoken =
-        Pattern.compile(
-            "\\b(" + words + ")\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
+    this.spoken = WholeWords.of(words);
   }
 
   public String word() {

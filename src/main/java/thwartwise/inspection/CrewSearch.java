@@ -156,7 +156,7 @@ final class CrewSearch {
 
   /**
    * The whole mass up to which everybody in a seating may weigh, every mixture and every mass below
-   * it included; nought when even the lightest may not. Nobody's is endless where the boat empty
+   * it included; zero when even the lightest may not. Nobody's is endless where the boat empty
    * meets everything.
    */
   double upTo(Seating seating) {

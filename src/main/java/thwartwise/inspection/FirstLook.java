@@ -26,7 +26,7 @@ import thwartwise.rules.RuleSet;
  * What can be said at once of a boat that is not measured to its end: a look at a few checks, and
  * no answer. Everybody sits where the first places have room.
  *
- * @param freeboard of the boat with nobody aboard, of its lowest edge, m; below nought when that is
+ * @param freeboard of the boat with nobody aboard, of its lowest edge, m; below zero when that is
  *     under water
  * @param carried how many adults; empty until a place to sit is known
  */

@@ -22,7 +22,7 @@ final class MassWalk {
   private static final double EVEN = 5;
 
   private final DoubleFunction<Headroom> asked;
-  private final Supplier<Headroom> lightestMeets;
+  private final Supplier<Headroom> atLightest;
   private final double lightest;
   private final double heaviest;
   private final double landmark;
@@ -51,10 +51,10 @@ final class MassWalk {
       double landmark,
       double heavyOnes) {
     this.asked = asked;
-    this.lightestMeets = atLightest;
+    this.atLightest = atLightest;
     this.lightest = lightest;
     this.heaviest = heaviest;
-    this.landmark = landmark;
+    this.landmark = Math.min(landmark, heaviest);
     this.heavyOnes = heavyOnes;
   }
 
@@ -64,12 +64,12 @@ final class MassWalk {
   }
 
   /**
-   * The whole mass up to which all meet, kg, or as much as was asked about and perhaps more; nought
+   * The whole mass up to which all meet, kg, or as much as was asked about and perhaps more; zero
    * when the lightest does not.
    */
   synchronized double carried(double enough) {
     if (headroom == null) {
-      headroom = lightestMeets.get();
+      headroom = atLightest.get();
       carried = headroom.isMet() ? lightest : 0;
       ended = !headroom.isMet();
     }
@@ -92,7 +92,7 @@ final class MassWalk {
   /** Whether the lightest mass, the landmark and this one meet; all others are left to others. */
   boolean meetsAtEnds(double mass) {
     return mass == 0
-        || lightestMeets.get().isMet()
+        || atLightest.get().isMet()
             && meets(Math.min(mass, heaviest))
             && (mass <= landmark || meets(landmark));
   }

@@ -1,7 +1,5 @@
 package thwartwise.plausibility;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +8,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
+import thwartwise.measure.Rounded;
 
 /**
  * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,
@@ -45,17 +44,11 @@ record KitMassDoubts(Craft craft, PlausibleLimits limits) {
             .map(
                 kg ->
                     String.format(
-                        Locale.ROOT, "; did the decimal point slip, from %s kg?", plain(kg)))
+                        Locale.ROOT,
+                        "; did the decimal point slip, from %s kg?",
+                        Rounded.plain(kg)))
             .orElse("");
-    return String.format(Locale.ROOT, "%s kg is not what such a thing weighs", plain(mass))
+    return String.format(Locale.ROOT, "%s kg is not what such a thing weighs", Rounded.plain(mass))
         + (slipped.isEmpty() ? ": weigh it again" : slipped + " Weigh it again");
-  }
-
-  /** To a gram, without zeros that say nothing. */
-  private static String plain(double mass) {
-    return BigDecimal.valueOf(mass)
-        .setScale(3, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }

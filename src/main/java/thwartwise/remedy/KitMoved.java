@@ -75,7 +75,6 @@ final class KitMoved {
   }
 
   private static Change change(Boat boat, Kit item, Spot spot, Vector3 at) {
-    List<Kit> kit = boat.kit().stream().map(k -> k == item ? k.movedTo(at) : k).toList();
     return Change.of(
         "move the " + item.name(),
         "Move the " + item.name() + " to the floor on the middle line, " + spot.where(),
@@ -84,7 +83,11 @@ final class KitMoved {
         item.needsVenting()
             ? List.of("Its box stays vented high up, wherever it stands")
             : List.of(),
-        boat.withKit(kit));
+        moved(boat, item, at));
+  }
+
+  private static Boat moved(Boat boat, Kit item, Vector3 at) {
+    return boat.withKit(boat.kit().stream().map(k -> k == item ? k.movedTo(at) : k).toList());
   }
 
   /**
@@ -109,7 +112,7 @@ final class KitMoved {
         fixing(item),
         Effort.AN_HOUR,
         List.of(),
-        boat.withKit(boat.kit().stream().map(k -> k == item ? k.movedTo(at) : k).toList()));
+        moved(boat, item, at));
   }
 
   /** What hangs outside or stands up over the rail does so elsewhere as well. */

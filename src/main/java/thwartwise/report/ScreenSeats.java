@@ -1,9 +1,7 @@
 package thwartwise.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import thwartwise.boat.Place;
 import thwartwise.inspection.Recommendation;
@@ -91,10 +89,7 @@ final class ScreenSeats {
   }
 
   private static String one(List<String> seating) {
-    Map<String, Long> byPlace =
-        seating.stream()
-            .collect(Collectors.groupingBy(p -> p, LinkedHashMap::new, Collectors.counting()));
-    return byPlace.entrySet().stream()
+    return Seatings.byPlace(seating).entrySet().stream()
         .map(e -> e.getKey() + (e.getValue() > 1 ? " (" + e.getValue() + ")" : ""))
         .collect(Collectors.joining(", "));
   }

@@ -1,8 +1,6 @@
 package thwartwise.report;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import thwartwise.boat.Place;
 import thwartwise.inspection.Recommendation;
@@ -186,12 +184,9 @@ final class SeatingWords {
     if (seating.isEmpty()) {
       return "nobody aboard";
     }
-    Map<String, Long> byPlace =
-        seating.stream()
-            .collect(Collectors.groupingBy(p -> p, LinkedHashMap::new, Collectors.counting()));
     return Sentence.list(
-        byPlace.entrySet().stream()
-            .map(e -> Shown.count(e.getValue().intValue()) + " on " + e.getKey())
+        Seatings.byPlace(seating).entrySet().stream()
+            .map(e -> Shown.count(e.getValue()) + " on " + e.getKey())
             .toList());
   }
 }

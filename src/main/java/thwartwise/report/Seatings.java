@@ -2,7 +2,9 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import thwartwise.boat.Place;
 
 /** Every way to sit so many people on the places there are: the place of each person. */
@@ -35,6 +37,13 @@ final class Seatings {
   static List<List<String>> without(List<List<String>> all, List<List<String>> excluded) {
     List<List<String>> sorted = excluded.stream().map(Seatings::sorted).toList();
     return all.stream().filter(seating -> !sorted.contains(sorted(seating))).toList();
+  }
+
+  /** How many sit at each place, in the order the places are named. */
+  static Map<String, Integer> byPlace(List<String> seating) {
+    Map<String, Integer> byPlace = new LinkedHashMap<>();
+    seating.forEach(place -> byPlace.merge(place, 1, Integer::sum));
+    return byPlace;
   }
 
   private static List<String> sorted(List<String> seating) {

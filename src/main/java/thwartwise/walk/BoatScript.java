@@ -40,7 +40,7 @@ final class BoatScript {
     MeasuredHull measured = new HullQuestions(replay, tape, limits, shape).hull();
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
-    Known known = new Known(replay, tape.system(), bare(name, water, hull, propulsion));
+    Known known = new Known(replay, tape.system(), Boat.bare(name, water, hull, propulsion));
     List<Opening> openings =
         new OpeningQuestions(replay, tape, outline, limits)
             .openings(some -> known.with(b -> b.withOpenings(some)));
@@ -82,22 +82,6 @@ final class BoatScript {
     Boat settled = kept.kept(replay, swamped);
     finish(replay);
     return settled;
-  }
-
-  /** Nothing in it yet. */
-  static Boat bare(String name, Water water, HullMeasurements hull, Propulsion propulsion) {
-    return new Boat(
-        name,
-        water,
-        hull,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        propulsion,
-        Optional.empty(),
-        List.of());
   }
 
   /** A last stop, so that the final answer can still be taken back. */

@@ -56,7 +56,7 @@ final class BorrowedScript {
         new Known(
             replay,
             tape.system(),
-            BoatScript.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
+            Boat.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
                 .withOpenings(openings));
     List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
     known.with(b -> b.withPlaces(places));
