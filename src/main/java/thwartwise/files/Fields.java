@@ -3,7 +3,7 @@ package thwartwise.files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 import tools.jackson.databind.JsonNode;
 
 /**

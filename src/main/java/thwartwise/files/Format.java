@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 import tools.jackson.databind.JsonNode;
 
 /**

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 import thwartwise.rules.Formula;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameter;

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.boat.Kept;
+import thwartwise.measure.Printable;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Topic;
-import thwartwise.record.Printable;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A measurement that looks wrong and was kept with a reason. */

@@ -1,6 +1,6 @@
 package thwartwise.files;
 
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 import tools.jackson.databind.JsonNode;
 
 /** What stands in a file, in words. */

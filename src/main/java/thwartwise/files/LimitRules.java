@@ -1,6 +1,6 @@
 package thwartwise.files;
 
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.Stricter;

@@ -3,10 +3,10 @@ package thwartwise.files;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import thwartwise.measure.Printable;
 import thwartwise.record.ChainLink;
 import thwartwise.record.Correction;
 import thwartwise.record.PaperHash;
-import thwartwise.record.Printable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

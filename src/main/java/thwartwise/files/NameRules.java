@@ -13,7 +13,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 
 /** Names that other entries call upon: each stands once, and what is called upon exists. */
 final class NameRules {

@@ -7,8 +7,8 @@ import thwartwise.boat.Opening;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.NoneSaid;
+import thwartwise.measure.Printable;
 import thwartwise.measure.YesOrNo;
-import thwartwise.record.Printable;
 import tools.jackson.databind.node.ObjectNode;
 
 /**

@@ -10,11 +10,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import thwartwise.measure.Printable;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.ChainLink;
 import thwartwise.record.KeptRecord;
 import thwartwise.record.PaperFault;
-import thwartwise.record.Printable;
 
 /** The records of every boat: a folder with one folder a boat in it. */
 public record RecordArchive(Path folder) {

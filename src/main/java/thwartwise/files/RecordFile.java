@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.measure.Printable;
 import thwartwise.record.ChainLink;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.Printable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.measure.Printable;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
 import thwartwise.record.ChainLink;
@@ -15,7 +16,6 @@ import thwartwise.record.ChainList;
 import thwartwise.record.LyingRecord;
 import thwartwise.record.Paper;
 import thwartwise.record.PaperHash;
-import thwartwise.record.Printable;
 
 /**
  * The records of one boat, a chain. The name of a record is its moment and a piece of the hash of

@@ -3,7 +3,7 @@ package thwartwise.files;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import thwartwise.boat.SealTest;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 import tools.jackson.databind.node.ObjectNode;
 
 /**

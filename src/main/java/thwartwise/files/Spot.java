@@ -1,7 +1,7 @@
 package thwartwise.files;
 
 import java.util.Locale;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 
 /**
  * Where in a file something stands, in words: {@code station 2 "middle", point 3}.

@@ -6,7 +6,7 @@ import thwartwise.boat.Crossing;
 import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 
 /**
  * What a set of stations must be to close into a hull: three or more from aft to forward, the same

@@ -3,7 +3,7 @@ package thwartwise.files;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 import tools.jackson.databind.JsonNode;
 
 /**

@@ -1,6 +1,7 @@
 package thwartwise.record;
 
 import java.util.Locale;
+import thwartwise.measure.Printable;
 
 /** What was changed, added or lost in a chain of records: every message in its one place. */
 final class ChainFault {

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
+import thwartwise.page.Page;
 
 /** What could be done about the boat, best first, each tried on the boat as it was measured. */
 final class AdviceSection {

@@ -12,6 +12,8 @@ import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 
 /** One piece of advice in sentences: what it buys, what it moves, what it costs. */
 final class AdviceWords {
@@ -44,19 +46,19 @@ final class AdviceWords {
   private static String buys(AdvicePiece piece, Recommendation crew) {
     List<String> gains = new ArrayList<>();
     if (piece.people() > 0) {
-      gains.add(Shown.adults(piece.people()) + " more" + nearly(crew));
+      gains.add(FigureText.adults(piece.people()) + " more" + nearly(crew));
     }
     if (piece.crew() > 0) {
-      gains.add(Shown.with(Shown.down(piece.crew(), 0), "kg") + " more of people");
+      gains.add(FigureText.with(FigureText.down(piece.crew(), 0), "kg") + " more of people");
     }
     if (piece.load() > 0) {
-      gains.add(Shown.with(Shown.down(piece.load(), 0), "kg") + " more in all");
+      gains.add(FigureText.with(FigureText.down(piece.load(), 0), "kg") + " more in all");
     }
     String buys = gains.isEmpty() ? "" : "It buys " + Sentence.list(gains);
     String less =
         piece.load() < 0
             ? "; the load in all is "
-                + Shown.with(Shown.up(-piece.load(), 0), "kg")
+                + FigureText.with(FigureText.up(-piece.load(), 0), "kg")
                 + " less than now, because weight besides people is reckoned where it stands worst"
             : "";
     String right =
@@ -97,8 +99,8 @@ final class AdviceWords {
     }
     double shown = reading.unit().shown(value.getAsDouble());
     int decimals = reading.unit().decimals();
-    return Shown.with(
-        reading.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals),
+    return FigureText.with(
+        reading.atLeast() ? FigureText.down(shown, decimals) : FigureText.up(shown, decimals),
         reading.unit().word());
   }
 
@@ -109,8 +111,8 @@ final class AdviceWords {
   private static String limit(AdviceReading reading) {
     double shown = reading.unit().shown(reading.limit());
     int decimals = reading.unit().decimals();
-    return Shown.with(
-        reading.atLeast() ? Shown.up(shown, decimals) : Shown.down(shown, decimals),
+    return FigureText.with(
+        reading.atLeast() ? FigureText.up(shown, decimals) : FigureText.down(shown, decimals),
         reading.unit().word());
   }
 

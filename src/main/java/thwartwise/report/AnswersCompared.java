@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thwartwise.checks.Finding;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
 import thwartwise.record.AnswerChange;
 
 /**
@@ -91,7 +93,7 @@ final class AnswersCompared {
 
   private static String figure(Finding finding) {
     if (FindingWords.turnsOver(finding)) {
-      return "over 90" + Shown.TIED + "degrees";
+      return "over 90" + FigureText.TIED + "degrees";
     }
     return finding.value().isEmpty() ? "no figure" : FindingWords.value(finding);
   }

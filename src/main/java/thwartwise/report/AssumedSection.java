@@ -3,6 +3,7 @@ package thwartwise.report;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
 
 /** What nobody measured, and what nobody looked at. */

@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import java.util.List;
 import thwartwise.inspection.Report;
+import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
 
 /**

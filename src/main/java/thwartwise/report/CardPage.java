@@ -1,10 +1,10 @@
 package thwartwise.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
+import thwartwise.page.HtmlDocument;
+import thwartwise.page.Page;
+import thwartwise.page.Pdf;
+import thwartwise.page.PdfPage;
 import thwartwise.record.InspectionRecord;
 
 /** The card for the lid of the locker: as text, as HTML, and as PDF on one half sheet. */
@@ -27,7 +27,7 @@ public final class CardPage {
     byte[] pdf = {};
     for (String size : SIZES) {
       pdf = pdf(inspection, number, size);
-      if (sheets(pdf) == 1) {
+      if (PdfPage.sheets(pdf) == 1) {
         return pdf;
       }
     }
@@ -42,13 +42,5 @@ public final class CardPage {
 
   private static String document(Page card, InspectionRecord inspection, String more) {
     return HtmlDocument.of(card, inspection.boat().name() + ", card", "card", more);
-  }
-
-  private static int sheets(byte[] pdf) {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      return document.getNumberOfPages();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

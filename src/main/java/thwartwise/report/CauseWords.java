@@ -4,6 +4,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
 import thwartwise.record.BoatChange;
 import thwartwise.record.Comparison;
 
@@ -28,7 +29,7 @@ final class CauseWords {
     double crew = whole(after.crew()) - whole(before.crew());
     double load = whole(after.load()) - whole(before.load());
     if (people != 0) {
-      return subject + verb(people) + Shown.people(Math.abs(people));
+      return subject + verb(people) + FigureText.people(Math.abs(people));
     }
     if (crew != 0) {
       return subject + verb(crew) + kg(crew) + " of crew";
@@ -44,11 +45,11 @@ final class CauseWords {
 
   /** As it is shown. */
   private static double whole(double kilograms) {
-    return Double.parseDouble(Shown.down(kilograms, 0));
+    return Double.parseDouble(FigureText.down(kilograms, 0));
   }
 
   private static String kg(double difference) {
-    return Shown.with(Shown.plain(Math.abs(difference)), "kg");
+    return FigureText.with(FigureText.plain(Math.abs(difference)), "kg");
   }
 
   private static String subject(BoatChange cause) {

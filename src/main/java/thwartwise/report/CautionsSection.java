@@ -1,5 +1,7 @@
 package thwartwise.report;
 
+import thwartwise.page.Page;
+
 /** What holds for every boat, whatever the figures say. */
 final class CautionsSection {
   private CautionsSection() {}

@@ -2,6 +2,8 @@ package thwartwise.report;
 
 import java.util.List;
 import thwartwise.inspection.ChamberFigures;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
 
 /** What holds the boat up when it is swamped, and what only looks as if it did. */
 final class ChambersSection {
@@ -35,11 +37,11 @@ final class ChambersSection {
     String drawn =
         chamber.name()
             + ": "
-            + Shown.down(chamber.volume() * 1000, 0)
-            + Shown.TIED
+            + FigureText.down(chamber.volume() * 1000, 0)
+            + FigureText.TIED
             + "litres inside the shell, ";
     return chamber.counted()
-        ? drawn + Shown.down(chamber.countedVolume() * 1000, 0) + " of them counted"
+        ? drawn + FigureText.down(chamber.countedVolume() * 1000, 0) + " of them counted"
         : drawn + "counted for nothing";
   }
 }

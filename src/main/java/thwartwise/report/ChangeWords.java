@@ -8,6 +8,8 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 import thwartwise.record.BoatChange;
 import thwartwise.record.BoatChange.Turn;
 
@@ -96,7 +98,8 @@ final class ChangeWords {
 
   private static void way(List<String> ways, double by, String ahead, String back) {
     if (by != 0) {
-      ways.add(Shown.with(Shown.plain(Math.abs(by)), "m") + " " + (by > 0 ? ahead : back));
+      ways.add(
+          FigureText.with(FigureText.plain(Math.abs(by)), "m") + " " + (by > 0 ? ahead : back));
     }
   }
 
@@ -175,11 +178,11 @@ final class ChangeWords {
 
   private static String litres(Optional<Double> volume) {
     return volume
-        .map(v -> Shown.with(Shown.plain(1000 * v), "litres measured"))
+        .map(v -> FigureText.with(FigureText.plain(1000 * v), "litres measured"))
         .orElse("no litres measured");
   }
 
   private static String kg(double mass) {
-    return Shown.with(Shown.plain(mass), "kg");
+    return FigureText.with(FigureText.plain(mass), "kg");
   }
 }

@@ -4,6 +4,7 @@ import thwartwise.boat.Boat;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.Point;
 import thwartwise.files.ChecklistFile;
+import thwartwise.page.Page;
 
 /** What no arithmetic sees: to be looked at by hand and eye, and ticked with a pen. */
 final class ChecklistsSection {

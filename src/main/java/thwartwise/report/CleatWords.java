@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import thwartwise.boat.Cleat;
+import thwartwise.page.FigureText;
 
 /** Where a cleat is, as somebody with a tape would say it. */
 final class CleatWords {
@@ -23,6 +24,6 @@ final class CleatWords {
   }
 
   private static String metres(double distance) {
-    return Shown.with(Shown.plain(distance), "m");
+    return FigureText.with(FigureText.plain(distance), "m");
   }
 }

@@ -8,6 +8,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.inspection.Margin;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
+import thwartwise.page.HtmlDocument;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 import thwartwise.record.Comparison;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.KeptRecord;
@@ -119,11 +123,11 @@ public final class ComparePage {
     if (more == 0) {
       return "As many people as before: " + adults(after);
     }
-    return Shown.people(Math.abs(more))
+    return FigureText.people(Math.abs(more))
         + (more < 0 ? " fewer: " : " more: ")
         + adults(after)
         + " instead of "
-        + Shown.adults(before.people());
+        + FigureText.adults(before.people());
   }
 
   /** A step in the number of adults may be next to none in kilograms. */
@@ -140,7 +144,7 @@ public final class ComparePage {
   private static String adults(Recommendation crew) {
     return crew.withheld()
         ? "nothing recommended"
-        : Shown.adults(crew.people()) + " of " + kg(Shown.up(crew.adult(), 0));
+        : FigureText.adults(crew.people()) + " of " + kg(FigureText.up(crew.adult(), 0));
   }
 
   static String amount(String what, double before, double after) {
@@ -154,14 +158,14 @@ public final class ComparePage {
   }
 
   private static String amount(double kilograms) {
-    return kilograms > 0 ? kg(Shown.down(kilograms, 0)) : "nothing";
+    return kilograms > 0 ? kg(FigureText.down(kilograms, 0)) : "nothing";
   }
 
   static String count(String what, int before, int after) {
     return what
         + " "
-        + Shown.adults(after)
-        + (before == after ? ", as before" : " instead of " + Shown.adults(before));
+        + FigureText.adults(after)
+        + (before == after ? ", as before" : " instead of " + FigureText.adults(before));
   }
 
   static String governed(String before, String after) {
@@ -191,9 +195,10 @@ public final class ComparePage {
     Margin latest = change.after().or(change::before).orElseThrow();
     String limit =
         latest.atLeast()
-            ? "at least " + Shown.up(latest.unit().shown(latest.limit()), latest.unit().decimals())
+            ? "at least "
+                + FigureText.up(latest.unit().shown(latest.limit()), latest.unit().decimals())
             : "at most "
-                + Shown.down(latest.unit().shown(latest.limit()), latest.unit().decimals());
+                + FigureText.down(latest.unit().shown(latest.limit()), latest.unit().decimals());
     boolean both = change.before().isPresent() && change.after().isPresent();
     return change.check()
         + ": "
@@ -201,7 +206,7 @@ public final class ComparePage {
             ? "from " + figure(change.before()) + " to " + figure(change.after())
             : figure(change.before()) + " before, " + figure(change.after()) + " after")
         + "; "
-        + Shown.with(limit, latest.unit().word());
+        + FigureText.with(limit, latest.unit().word());
   }
 
   private static String figure(Optional<Margin> margin) {
@@ -211,11 +216,12 @@ public final class ComparePage {
   private static String figure(Margin margin) {
     double shown = margin.unit().shown(margin.value());
     int decimals = margin.unit().decimals();
-    String figure = margin.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals);
-    return Shown.with(figure, margin.unit().word());
+    String figure =
+        margin.atLeast() ? FigureText.down(shown, decimals) : FigureText.up(shown, decimals);
+    return FigureText.with(figure, margin.unit().word());
   }
 
   private static String kg(String figure) {
-    return Shown.with(figure, "kg");
+    return FigureText.with(figure, "kg");
   }
 }

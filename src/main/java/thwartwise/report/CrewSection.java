@@ -4,6 +4,9 @@ import java.util.Comparator;
 import java.util.Optional;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 
 /** How much, how many, and what stands in the way of one more. Kilograms come before heads. */
@@ -29,16 +32,16 @@ final class CrewSection {
   }
 
   private static String[] kilograms(Recommendation crew) {
-    String with = " with " + Shown.people(aboard(crew)) + " aboard";
+    String with = " with " + FigureText.people(aboard(crew)) + " aboard";
     return new String[] {
       "People, dressed and with life jackets on: up to "
-          + Shown.with(Shown.down(crew.crew(), 0), "kg")
+          + FigureText.with(FigureText.down(crew.crew(), 0), "kg")
           + with
           + heaviest(crew),
       "Besides "
           + besides(crew)
           + " and the kit listed no more than "
-          + Shown.with(Shown.down(crew.extra(), 0), "kg")
+          + FigureText.with(FigureText.down(crew.extra(), 0), "kg")
           + ", low down on the middle line"
           + seated(crew)
           + whileLight(crew)
@@ -47,7 +50,7 @@ final class CrewSection {
 
   private static String besides(Recommendation crew) {
     int people = Math.max(1, crew.people());
-    return people == aboard(crew) ? "them" : Shown.people(people);
+    return people == aboard(crew) ? "them" : FigureText.people(people);
   }
 
   private static String seated(Recommendation crew) {
@@ -64,7 +67,8 @@ final class CrewSection {
         crew.crewLimits().stream()
             .anyMatch(l -> !Double.isNaN(l.extra()) && l.eachUpTo() > crew.adult());
     return heavier && crew.extra() > 0
-        ? ", and only while nobody is over " + Shown.with(Shown.down(crew.adult(), 0), "kg")
+        ? ", and only while nobody is over "
+            + FigureText.with(FigureText.down(crew.adult(), 0), "kg")
         : "";
   }
 
@@ -83,14 +87,20 @@ final class CrewSection {
     int people = aboard(crew);
     return crew.crewLimits().stream()
         .filter(limit -> limit.people() == people && people > 1)
-        .map(limit -> ", nobody over " + Shown.down(limit.eachUpTo(), 0) + Shown.TIED + "kg")
+        .map(
+            limit ->
+                ", nobody over " + FigureText.down(limit.eachUpTo(), 0) + FigureText.TIED + "kg")
         .findFirst()
         .orElse("");
   }
 
   private static String[] heads(Recommendation crew) {
     String adults =
-        Shown.adults(crew.people()) + " of " + Shown.up(crew.adult(), 0) + Shown.TIED + "kg";
+        FigureText.adults(crew.people())
+            + " of "
+            + FigureText.up(crew.adult(), 0)
+            + FigureText.TIED
+            + "kg";
     if (crew.people() > 0) {
       return new String[] {"In people: " + adults, nearly(crew).orElse("")};
     }
@@ -105,17 +115,17 @@ final class CrewSection {
             limit ->
                 Sentence.capital(heads(limit))
                     + ", not of "
-                    + Shown.with(Shown.up(crew.adult(), 0), "kg"));
+                    + FigureText.with(FigureText.up(crew.adult(), 0), "kg"));
   }
 
   /** So many people, and how heavy each may be. */
   static String heads(CrewLimit limit) {
-    return Shown.people(limit.people()) + " of " + SeatingWords.upTo(limit);
+    return FigureText.people(limit.people()) + " of " + SeatingWords.upTo(limit);
   }
 
   /** Kilograms alone would let a crowd of children aboard. */
   static String mostHeads(Recommendation crew) {
-    return "Never more than " + Shown.people(most(crew)) + ", however light they are";
+    return "Never more than " + FigureText.people(most(crew)) + ", however light they are";
   }
 
   static int most(Recommendation crew) {
@@ -124,12 +134,12 @@ final class CrewSection {
 
   private static String[] staysUp(Recommendation crew) {
     return new String[] {
-      "It stays up with " + Shown.adults(crew.staysUpWith()),
+      "It stays up with " + FigureText.adults(crew.staysUpWith()),
       "When swamped it holds up "
-          + Shown.adults(crew.holdsUpWhenSwamped())
+          + FigureText.adults(crew.holdsUpWhenSwamped())
           + (crew.heldOnTo() ? ", in the water with their hands on it" : ""),
       "If the chambers that are only claimed to be tight prove to be, the answer is "
-          + Shown.adults(crew.ifClaimedChambersProve())
+          + FigureText.adults(crew.ifClaimedChambersProve())
     };
   }
 
@@ -138,7 +148,7 @@ final class CrewSection {
       page.paragraph("What stops the next person: " + crew.governedBy());
     }
     if (!crew.nextPersonBreaks().isEmpty()) {
-      String more = Shown.up(crew.adult(), 0) + Shown.TIED + "kg would break:";
+      String more = FigureText.up(crew.adult(), 0) + FigureText.TIED + "kg would break:";
       page.paragraph((crew.people() == 0 ? "An adult of " : "One adult more of ") + more)
           .points(crew.nextPersonBreaks());
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.inspection.Margin;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
 import thwartwise.record.Comparison;
 import thwartwise.record.InspectionRecord;
 
@@ -65,7 +66,7 @@ final class FallWords {
 
   /** As it is shown. */
   private static double whole(double kilograms) {
-    return Double.parseDouble(Shown.down(kilograms, 0));
+    return Double.parseDouble(FigureText.down(kilograms, 0));
   }
 
   private static String told(Recommendation after) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import thwartwise.checks.Finding;
+import thwartwise.page.Page;
 
 /**
  * Findings under the loading they were looked at with. A condition is a loading, then what is done

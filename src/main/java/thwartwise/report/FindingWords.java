@@ -4,6 +4,8 @@ import java.util.List;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 
 /** One finding told in sentences: what was asked, how it came out, by how much, under what. */
 final class FindingWords {
@@ -25,7 +27,7 @@ final class FindingWords {
             ? "at least " + limit(finding) + " is needed"
             : "at most " + limit(finding) + " is allowed";
     if (turnsOver(finding)) {
-      return "It comes to over 90" + Shown.TIED + "degrees; " + asked;
+      return "It comes to over 90" + FigureText.TIED + "degrees; " + asked;
     }
     return finding.value().isEmpty()
         ? (finding.note().isBlank() ? "There is no figure; " : "") + asked
@@ -47,19 +49,21 @@ final class FindingWords {
     double shown = finding.unit().shown(finding.value().orElse(Double.NaN));
     int decimals = finding.unit().decimals();
     return words(
-        finding.atLeast() ? Shown.down(shown, decimals) : Shown.up(shown, decimals), finding);
+        finding.atLeast() ? FigureText.down(shown, decimals) : FigureText.up(shown, decimals),
+        finding);
   }
 
   static String limit(Finding finding) {
     double shown = finding.unit().shown(finding.limit());
     int decimals = finding.unit().decimals();
     return words(
-        finding.atLeast() ? Shown.up(shown, decimals) : Shown.down(shown, decimals), finding);
+        finding.atLeast() ? FigureText.up(shown, decimals) : FigureText.down(shown, decimals),
+        finding);
   }
 
   private static String words(String figure, Finding finding) {
     String word = finding.unit().word();
     boolean one = figure.equals("1") && word.endsWith("s");
-    return Shown.with(figure, one ? word.substring(0, word.length() - 1) : word);
+    return FigureText.with(figure, one ? word.substring(0, word.length() - 1) : word);
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Role;
+import thwartwise.page.Page;
 
 /** Everything that was asked of the boat and what it answered. */
 final class FindingsSection {

@@ -4,9 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import thwartwise.inspection.Recommendation;
+import thwartwise.measure.Printable;
+import thwartwise.page.FigureText;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.Printable;
 
 /**
  * The same table for a spreadsheet: RFC 4180, lines ended by carriage return and line feed. A cell
@@ -42,8 +43,8 @@ public final class FleetCsv {
         FleetPage.inspected(boat),
         FleetPage.verdict(record),
         held ? "0" : Integer.toString(crew.people()),
-        held ? "0" : Shown.down(crew.crew(), 0),
-        held ? "0" : Shown.down(crew.load(), 0),
+        held ? "0" : FigureText.down(crew.crew(), 0),
+        held ? "0" : FigureText.down(crew.load(), 0),
         due,
         "");
   }

@@ -4,6 +4,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
+import thwartwise.page.HtmlDocument;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
+import thwartwise.page.Table;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
 
@@ -71,11 +76,13 @@ public final class FleetPage {
     Recommendation crew = record.report().recommendation();
     return held(record)
         ? "nobody"
-        : Shown.adults(crew.people()) + ", " + Shown.with(Shown.down(crew.crew(), 0), "kg");
+        : FigureText.adults(crew.people())
+            + ", "
+            + FigureText.with(FigureText.down(crew.crew(), 0), "kg");
   }
 
   private static String load(InspectionRecord record) {
     Recommendation crew = record.report().recommendation();
-    return held(record) ? "nothing" : Shown.with(Shown.down(crew.load(), 0), "kg");
+    return held(record) ? "nothing" : FigureText.with(FigureText.down(crew.load(), 0), "kg");
   }
 }

@@ -8,6 +8,9 @@ import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
 import thwartwise.inspection.WaterFigures;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 
 /** How the boat floats, heels and lies swamped, in words with the figures in them. */
 final class FloatingSection {
@@ -40,12 +43,12 @@ final class FloatingSection {
   private static String[] afloat(AfloatFigures afloat) {
     return new String[] {
       "All in all it weighs "
-          + Shown.up(afloat.displacement(), 0)
-          + Shown.TIED
+          + FigureText.up(afloat.displacement(), 0)
+          + FigureText.TIED
           + "kg and floats "
           + PoseWords.of(afloat.pose()),
       freeboard(afloat),
-      "Its metacentric height is " + Shown.down(afloat.gm(), 2) + Shown.TIED + "m",
+      "Its metacentric height is " + FigureText.down(afloat.gm(), 2) + FigureText.TIED + "m",
       afloat.stable() ? "" : "It does not come back when it is nudged"
     };
   }
@@ -55,13 +58,13 @@ final class FloatingSection {
     String where = ": " + afloat.leastFreeboardAt();
     return least < 0
         ? "The water stands "
-            + Shown.up(-least, 2)
-            + Shown.TIED
+            + FigureText.up(-least, 2)
+            + FigureText.TIED
             + "m over the place where it comes in"
             + where
         : "The lowest place where water could come in is "
-            + Shown.down(least, 2)
-            + Shown.TIED
+            + FigureText.down(least, 2)
+            + FigureText.TIED
             + "m above the water"
             + where;
   }
@@ -71,7 +74,7 @@ final class FloatingSection {
     String flooding =
         righting.floodingHeel().isPresent()
             ? "water comes in at "
-                + Shown.down(Math.toDegrees(righting.floodingHeel().getAsDouble()), 0)
+                + FigureText.down(Math.toDegrees(righting.floodingHeel().getAsDouble()), 0)
                 + " degrees: "
                 + righting.floodingAt()
             : "no water comes in up to a right angle";
@@ -87,8 +90,8 @@ final class FloatingSection {
             ? ""
             : "; the curve ends there because " + righting.endsBecause();
     return "It takes "
-        + Shown.down(righting.work(), 0)
-        + Shown.TIED
+        + FigureText.down(righting.work(), 0)
+        + FigureText.TIED
         + "Nm of work to heel it so far"
         + ends;
   }
@@ -101,23 +104,23 @@ final class FloatingSection {
     }
     double degrees = Math.floor(Math.toDegrees(opening.heel().getAsDouble()));
     return degrees > 0
-        ? leftOpen + "reaches the water at " + Shown.down(degrees, 0) + " degrees" + fills
+        ? leftOpen + "reaches the water at " + FigureText.down(degrees, 0) + " degrees" + fills
         : leftOpen + "lies under water" + fills;
   }
 
   private static String water(WaterFigures water) {
     return "With "
-        + Shown.up(1000 * water.volume(), 0)
+        + FigureText.up(1000 * water.volume(), 0)
         + " litres of water loose in it: lowest edge "
-        + Shown.down(water.leastFreeboard(), 2)
-        + Shown.TIED
+        + FigureText.down(water.leastFreeboard(), 2)
+        + FigureText.TIED
         + "m up, metacentric height "
-        + Shown.down(water.gm(), 2)
-        + Shown.TIED
+        + FigureText.down(water.gm(), 2)
+        + FigureText.TIED
         + "m"
         + ", heeled "
-        + Shown.up(Math.abs(Math.toDegrees(water.heel())), 1)
-        + Shown.TIED
+        + FigureText.up(Math.abs(Math.toDegrees(water.heel())), 1)
+        + FigureText.TIED
         + "degrees"
         + (water.returns() ? "" : "; it does not come back to how it lay dry");
   }
@@ -125,11 +128,11 @@ final class FloatingSection {
   private static String moment(RightingFigures righting) {
     return righting.greatestMoment() > 0
         ? "On the way it brings itself back with at most "
-            + Shown.down(righting.greatestMoment(), 0)
-            + Shown.TIED
+            + FigureText.down(righting.greatestMoment(), 0)
+            + FigureText.TIED
             + "Nm, at "
-            + Shown.down(Math.toDegrees(righting.greatestMomentHeel()), 0)
-            + Shown.TIED
+            + FigureText.down(Math.toDegrees(righting.greatestMomentHeel()), 0)
+            + FigureText.TIED
             + "degrees"
         : "Nothing on the way brings it back";
   }
@@ -160,10 +163,10 @@ final class FloatingSection {
   private static String lift(double spare) {
     return spare >= 0
         ? "Its lift to spare, with all that counts under water, is "
-            + Shown.down(spare, 0)
-            + Shown.TIED
+            + FigureText.down(spare, 0)
+            + FigureText.TIED
             + "kg"
-        : "It lacks " + Shown.up(-spare, 0) + Shown.TIED + "kg of lift";
+        : "It lacks " + FigureText.up(-spare, 0) + FigureText.TIED + "kg of lift";
   }
 
   private static String otherPoses(SwampedFigures swamped) {

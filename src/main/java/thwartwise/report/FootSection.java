@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
 
 /** What this page is, and what it was made with. */

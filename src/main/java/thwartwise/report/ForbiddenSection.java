@@ -9,6 +9,8 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.inspection.Report;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 
 /**
  * What nobody does in this boat, whoever is aboard. An act that was not assessed is not allowed

@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import java.util.OptionalInt;
+import thwartwise.page.FigureText;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
 import thwartwise.rules.Standing;
@@ -31,21 +32,21 @@ final class FormulaWords {
     return switch (figure.caps()) {
       case PEOPLE -> kilograms(figure) + persons(figure.persons()) + " for the people aboard";
       case LOAD -> kilograms(figure) + persons(figure.persons()) + " for the whole load";
-      case HEADS -> Shown.people((int) figure.value());
+      case HEADS -> FigureText.people((int) figure.value());
       case PERSON -> kilograms(figure);
       case POWER ->
-          beside(figure, "at most ", watts(figure.value()), Shown.up(has(figure), 0), "W");
+          beside(figure, "at most ", watts(figure.value()), FigureText.up(has(figure), 0), "W");
       case FLOTATION -> litres(figure);
       case FREEBOARD ->
-          beside(figure, "at least ", metres(figure.value()), Shown.down(has(figure), 2), "m");
+          beside(figure, "at least ", metres(figure.value()), FigureText.down(has(figure), 2), "m");
       case LIMIT -> figure.note();
       case NOTHING -> "";
     };
   }
 
   private static String litres(CapacityFigure figure) {
-    String needed = Shown.with(Shown.up(figure.value() * 1000, 0), "litres");
-    return beside(figure, "at least ", needed, Shown.down(has(figure) * 1000, 0), "litres");
+    String needed = FigureText.with(FigureText.up(figure.value() * 1000, 0), "litres");
+    return beside(figure, "at least ", needed, FigureText.down(has(figure) * 1000, 0), "litres");
   }
 
   /** What the rule wants, and what the boat has where that is known. */
@@ -55,7 +56,7 @@ final class FormulaWords {
       return wants + rule;
     }
     String verdict = figure.fallsShort() ? ": falls short" : "";
-    return wants + rule + ", the boat has " + Shown.with(boat, unit) + verdict;
+    return wants + rule + ", the boat has " + FigureText.with(boat, unit) + verdict;
   }
 
   private static double has(CapacityFigure figure) {
@@ -63,18 +64,18 @@ final class FormulaWords {
   }
 
   private static String kilograms(CapacityFigure figure) {
-    return Shown.with(Shown.down(figure.value(), 0), "kg");
+    return FigureText.with(FigureText.down(figure.value(), 0), "kg");
   }
 
   private static String watts(double power) {
-    return Shown.with(Shown.down(power, 0), "W");
+    return FigureText.with(FigureText.down(power, 0), "W");
   }
 
   private static String metres(double height) {
-    return Shown.with(Shown.up(height, 2), "m");
+    return FigureText.with(FigureText.up(height, 2), "m");
   }
 
   private static String persons(OptionalInt persons) {
-    return persons.isPresent() ? ", " + Shown.people(persons.getAsInt()) + "," : "";
+    return persons.isPresent() ? ", " + FigureText.people(persons.getAsInt()) + "," : "";
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import thwartwise.page.Page;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Standing;
 

@@ -5,6 +5,8 @@ import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
 
 /**
@@ -52,7 +54,7 @@ final class GlanceSection {
     page.figure(
         kg(crew.crew()),
         "people in all, dressed, with "
-            + Shown.people(CrewSection.aboard(crew))
+            + FigureText.people(CrewSection.aboard(crew))
             + " aboard"
             + CrewSection.heaviest(crew));
     heads(page, crew);
@@ -60,7 +62,7 @@ final class GlanceSection {
   }
 
   private static void heads(Page page, Recommendation crew) {
-    String adult = Shown.with(Shown.up(crew.adult(), 0), "kg");
+    String adult = FigureText.with(FigureText.up(crew.adult(), 0), "kg");
     String most = CrewSection.mostHeads(crew);
     if (crew.people() > 0) {
       page.figure(
@@ -75,10 +77,10 @@ final class GlanceSection {
   }
 
   private static String counted(int heads, String one, String several) {
-    return Shown.with(String.valueOf(heads), heads == 1 ? one : several);
+    return FigureText.with(String.valueOf(heads), heads == 1 ? one : several);
   }
 
   private static String kg(double mass) {
-    return Shown.with(Shown.down(mass, 0), "kg");
+    return FigureText.with(FigureText.down(mass, 0), "kg");
   }
 }

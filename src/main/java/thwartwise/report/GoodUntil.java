@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import thwartwise.boat.SealTest;
 import thwartwise.inspection.ChamberFigures;
+import thwartwise.page.FigureText;
 import thwartwise.record.InspectionRecord;
 
 /**
@@ -33,7 +34,7 @@ final class GoodUntil {
       return "";
     }
     return "Good until the next change to the boat, its kit or its chambers, and no longer than "
-        + DAY.format(lastDay(inspection)).replace(' ', Shown.TIED);
+        + DAY.format(lastDay(inspection)).replace(' ', FigureText.TIED);
   }
 
   private static Stream<LocalDate> testsCountedOn(InspectionRecord inspection) {

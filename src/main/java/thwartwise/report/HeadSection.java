@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
 
 /** Which boat, when, by whom. */

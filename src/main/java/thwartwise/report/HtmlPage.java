@@ -1,6 +1,11 @@
 package thwartwise.report;
 
 import java.util.Optional;
+import thwartwise.page.HtmlDocument;
+import thwartwise.page.Page;
+import thwartwise.page.Pdf;
+import thwartwise.page.PdfPage;
+import thwartwise.page.Typeface;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 

@@ -4,6 +4,10 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
+import thwartwise.page.LoadBar;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 
 /** The load limit in kilograms: what the kit takes of it, and how much is used today. */
 final class LoadWords {
@@ -14,32 +18,32 @@ final class LoadWords {
     double people = boat.aboard().stream().mapToDouble(Person::mass).sum();
     page.paragraph(
         "Load limit: "
-            + kg(Shown.down(crew.load(), 0))
+            + kg(FigureText.down(crew.load(), 0))
             + " in all, people and everything that is"
             + " not built in",
         kit > 0
             ? "The kit listed takes "
-                + kg(Shown.up(kit, 1))
+                + kg(FigureText.up(kit, 1))
                 + " of it ("
                 + Sentence.list(boat.kit().stream().map(LoadWords::item).toList())
                 + "), which leaves "
-                + kg(Shown.down(Math.max(0, crew.load() - kit), 0))
+                + kg(FigureText.down(Math.max(0, crew.load() - kit), 0))
             : "No kit is listed, so all of it is left for people and what they bring");
     page.gap();
     page.load(new LoadBar(crew.load(), kit, people));
     page.paragraph(used(crew, kit, people));
     page.gap();
     page.paragraph(
-        "Weigh yourselves: never more than " + kg(Shown.down(crew.load(), 0)) + " in all",
+        "Weigh yourselves: never more than " + kg(FigureText.down(crew.load(), 0)) + " in all",
         Deferral.NO_PLATE);
   }
 
   private static String item(Kit kit) {
-    return kit.name() + " " + kg(Shown.plain(kit.mass()));
+    return kit.name() + " " + kg(FigureText.plain(kit.mass()));
   }
 
   private static String kg(String figure) {
-    return Shown.with(figure, "kg");
+    return FigureText.with(figure, "kg");
   }
 
   // What is left is left for people: of other things only so much was tried besides them.
@@ -47,19 +51,19 @@ final class LoadWords {
     double over = kit + people - crew.load();
     String sum =
         "Today: kit "
-            + kg(Shown.up(kit, 1))
+            + kg(FigureText.up(kit, 1))
             + " and people "
-            + kg(Shown.up(people, 1))
+            + kg(FigureText.up(people, 1))
             + " make "
-            + kg(Shown.up(kit + people, 1));
+            + kg(FigureText.up(kit + people, 1));
     return new String[] {
       sum,
       over > 0
-          ? "That is " + kg(Shown.up(over, 1)) + " too much"
+          ? "That is " + kg(FigureText.up(over, 1)) + " too much"
           : "That leaves "
-              + kg(Shown.down(-over, 1))
+              + kg(FigureText.down(-over, 1))
               + " for people; of other things no more than "
-              + kg(Shown.down(Math.min(-over, crew.extra()), 0))
+              + kg(FigureText.down(Math.min(-over, crew.extra()), 0))
     };
   }
 }

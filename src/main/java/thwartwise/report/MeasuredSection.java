@@ -11,6 +11,9 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Span;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 
 /** What went in, shortly: the record beside this page holds every point. */
 final class MeasuredSection {
@@ -36,11 +39,11 @@ final class MeasuredSection {
     return String.format(
         "Bare hull: %s\u00a0kg, %s counted at %s\u00a0kg/m3 when soaked, shell %s\u00a0mm thick, floor"
             + " %s\u00a0m up",
-        Shown.plain(hull.mass()),
+        FigureText.plain(hull.mass()),
         hull.material().map(Material::word).orElse("stuff"),
-        Shown.plain(hull.density()),
-        Shown.plain(hull.thickness() * 1000),
-        Shown.plain(hull.floor()));
+        FigureText.plain(hull.density()),
+        FigureText.plain(hull.thickness() * 1000),
+        FigureText.plain(hull.floor()));
   }
 
   private static String size(List<Station> stations) {
@@ -48,8 +51,8 @@ final class MeasuredSection {
     return String.format(
         "Stations from aft to forward: %s. Length %s\u00a0m, greatest breadth %s\u00a0m",
         Sentence.list(stations.stream().map(Station::name).toList()),
-        Shown.plain(size.length()),
-        Shown.plain(size.breadth()));
+        FigureText.plain(size.length()),
+        FigureText.plain(size.breadth()));
   }
 
   private static String openings(Boat boat) {
@@ -71,29 +74,29 @@ final class MeasuredSection {
         place.name(),
         place.people(),
         stretch(place.along()),
-        Shown.plain(place.z()),
+        FigureText.plain(place.z()),
         out(place));
   }
 
   private static String out(Place place) {
     return place.isAboutTheMiddle()
-        ? Shown.plain(place.across().to()) + Shown.TIED + "m out"
+        ? FigureText.plain(place.across().to()) + FigureText.TIED + "m out"
         : "from "
             + stretch(place.across())
-            + Shown.TIED
+            + FigureText.TIED
             + "m to port of the middle (starboard with a minus)";
   }
 
   private static String stretch(Span span) {
     return span.length() == 0
-        ? Shown.plain(span.from())
-        : Shown.plain(span.from()) + " to " + Shown.plain(span.to());
+        ? FigureText.plain(span.from())
+        : FigureText.plain(span.from()) + " to " + FigureText.plain(span.to());
   }
 
   private static String kit(Boat boat) {
     return "Kit, "
-        + Shown.plain(boat.kitMass())
-        + Shown.TIED
+        + FigureText.plain(boat.kitMass())
+        + FigureText.TIED
         + "kg in all: "
         + String.join("; ", boat.kit().stream().map(MeasuredSection::item).toList());
   }
@@ -101,11 +104,11 @@ final class MeasuredSection {
   private static String item(Kit kit) {
     return kit.name()
         + " "
-        + Shown.plain(kit.mass())
-        + Shown.TIED
+        + FigureText.plain(kit.mass())
+        + FigureText.TIED
         + "kg, "
-        + Shown.plain(kit.at().z())
-        + Shown.TIED
+        + FigureText.plain(kit.at().z())
+        + FigureText.TIED
         + "m up"
         + toOneSide(kit.at().y())
         + (kit.fastened() ? "" : ", loose")
@@ -115,7 +118,11 @@ final class MeasuredSection {
   private static String toOneSide(double y) {
     return y == 0
         ? ""
-        : ", " + Shown.plain(Math.abs(y)) + Shown.TIED + "m to " + (y > 0 ? "port" : "starboard");
+        : ", "
+            + FigureText.plain(Math.abs(y))
+            + FigureText.TIED
+            + "m to "
+            + (y > 0 ? "port" : "starboard");
   }
 
   private static String cleats(Boat boat) {
@@ -124,7 +131,8 @@ final class MeasuredSection {
   }
 
   private static String bailer(double volume) {
-    return "For bailing: a bailer of " + Shown.with(Shown.down(volume * 1000, 1), "litres");
+    return "For bailing: a bailer of "
+        + FigureText.with(FigureText.down(volume * 1000, 1), "litres");
   }
 
   private static String aboard(Boat boat) {
@@ -135,15 +143,15 @@ final class MeasuredSection {
   private static String person(Person person) {
     return person.name()
         + " "
-        + Shown.plain(person.mass())
-        + Shown.TIED
+        + FigureText.plain(person.mass())
+        + FigureText.TIED
         + "kg on "
         + person.place();
   }
 
   private static String driven(Propulsion propulsion) {
     if (propulsion instanceof Propulsion.Outboard outboard) {
-      return "Driven by a motor of " + Shown.plain(outboard.power() / 1000) + " kW";
+      return "Driven by a motor of " + FigureText.plain(outboard.power() / 1000) + " kW";
     }
     if (propulsion instanceof Propulsion.Sail) {
       return "Driven by sails";

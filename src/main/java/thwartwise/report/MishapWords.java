@@ -8,6 +8,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.StiffOffTheMiddle;
 import thwartwise.checks.Unit;
+import thwartwise.page.FigureText;
 
 /**
  * What happens to the people where a check that limits the crew falls short, each mishap once: a
@@ -132,7 +133,7 @@ final class MishapWords {
             + lost
             + (has.isEmpty()
                 ? ""
-                : ": " + Shown.with(Shown.up(-has.getAsDouble(), 0), "kg") + " too heavy")
+                : ": " + FigureText.with(FigureText.up(-has.getAsDouble(), 0), "kg") + " too heavy")
         : "Full of water"
             + lost
             + " it lifts "

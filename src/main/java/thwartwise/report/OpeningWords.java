@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import thwartwise.boat.Opening;
+import thwartwise.page.FigureText;
 
 /** An opening in a few words: how large, how high, where it leads, and what shuts it. */
 final class OpeningWords {
@@ -24,11 +25,11 @@ final class OpeningWords {
   }
 
   private static String size(Opening opening) {
-    String up = Shown.with(Shown.plain(opening.middle().z()), "m") + " up";
+    String up = FigureText.with(FigureText.plain(opening.middle().z()), "m") + " up";
     return opening
         .diameter()
-        .map(d -> Shown.with(Shown.up(d * 1000, 0), "mm") + " across, its middle " + up)
-        .orElse(Shown.with(Shown.plain(opening.width()), "m") + " wide, its edge " + up);
+        .map(d -> FigureText.with(FigureText.up(d * 1000, 0), "mm") + " across, its middle " + up)
+        .orElse(FigureText.with(FigureText.plain(opening.width()), "m") + " wide, its edge " + up);
   }
 
   /** "a bung"; words that say which thing, and several things, stay as they were typed. */

@@ -1,5 +1,7 @@
 package thwartwise.report;
 
+import thwartwise.page.Drawn;
+import thwartwise.page.Page;
 import thwartwise.picture.Picture;
 import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;

@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import thwartwise.inspection.PoseFigures;
+import thwartwise.page.FigureText;
 
 /** How the boat lies: the word, the heel and the trim. Both angles round away from level. */
 final class PoseWords {
@@ -15,14 +16,14 @@ final class PoseWords {
             + angle(
                 pose.heel(),
                 "heeled ",
-                Shown.TIED + "degrees to starboard",
-                Shown.TIED + "degrees to port")
+                FigureText.TIED + "degrees to starboard",
+                FigureText.TIED + "degrees to port")
             + " and "
             + angle(
                 pose.trim(),
                 "trimmed ",
-                Shown.TIED + "degrees down by the bow",
-                Shown.TIED + "degrees down by the stern");
+                FigureText.TIED + "degrees down by the bow",
+                FigureText.TIED + "degrees down by the stern");
     return pose.stable() ? lies : lies + ", and does not stay so when nudged";
   }
 
@@ -31,6 +32,6 @@ final class PoseWords {
     if (Math.abs(degrees) < LEVEL_DEGREES) {
       return "not " + before.strip();
     }
-    return before + Shown.up(Math.abs(degrees), 1) + (degrees > 0 ? positive : negative);
+    return before + FigureText.up(Math.abs(degrees), 1) + (degrees > 0 ? positive : negative);
   }
 }

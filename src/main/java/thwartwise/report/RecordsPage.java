@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
@@ -73,11 +75,11 @@ public final class RecordsPage {
       return "Nobody and nothing";
     }
     Recommendation crew = inspection.report().recommendation();
-    return Shown.adults(crew.people())
+    return FigureText.adults(crew.people())
         + ", people up to "
-        + Shown.with(Shown.down(crew.crew(), 0), "kg")
+        + FigureText.with(FigureText.down(crew.crew(), 0), "kg")
         + ", load up to "
-        + Shown.with(Shown.down(crew.load(), 0), "kg");
+        + FigureText.with(FigureText.down(crew.load(), 0), "kg");
   }
 
   /** What a record that corrects another says of it. */

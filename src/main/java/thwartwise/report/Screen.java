@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
+import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
 
 /**
@@ -98,21 +101,21 @@ public final class Screen {
   }
 
   private List<String> load(Recommendation crew) {
-    String adult = Shown.with(Shown.up(crew.adult(), 0), "kg");
+    String adult = FigureText.with(FigureText.up(crew.adult(), 0), "kg");
     int most = CrewSection.most(crew);
     return List.of(
         "At most "
-            + Shown.with(Shown.down(crew.load(), 0), "kg")
+            + FigureText.with(FigureText.down(crew.load(), 0), "kg")
             + " in all; with the kit listed ("
-            + Shown.with(Shown.up(inspection.boat().kitMass(), 1), "kg")
+            + FigureText.with(FigureText.up(inspection.boat().kitMass(), 1), "kg")
             + ") people come to at most "
-            + Shown.with(Shown.down(crew.crew(), 0), "kg")
+            + FigureText.with(FigureText.down(crew.crew(), 0), "kg")
             + ": "
-            + Shown.adults(crew.people())
+            + FigureText.adults(crew.people())
             + " of "
             + adult
             + ", and never more than "
-            + Shown.people(most),
+            + FigureText.people(most),
         CrewSection.nearly(crew).orElse(""));
   }
 
@@ -122,7 +125,7 @@ public final class Screen {
     }
     return crew.staysUpWith() == 0
         ? "Not even one adult aboard stays within its limits."
-        : "It stays up with " + Shown.adults(crew.staysUpWith()) + ".";
+        : "It stays up with " + FigureText.adults(crew.staysUpWith()) + ".";
   }
 
   private static String filled(Recommendation crew) {
@@ -132,7 +135,7 @@ public final class Screen {
     return crew.holdsUpWhenSwamped() == 0
         ? "Full of water it holds up nobody that was shown."
         : "Full of water it holds up "
-            + Shown.adults(crew.holdsUpWhenSwamped())
+            + FigureText.adults(crew.holdsUpWhenSwamped())
             + (crew.heldOnTo() ? ", in the water with their hands on it." : ".");
   }
 

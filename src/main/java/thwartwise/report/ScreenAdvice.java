@@ -5,6 +5,8 @@ import java.util.List;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.inspection.Report;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 
 /** The things to do first, each with what it buys and costs. */
 final class ScreenAdvice {
@@ -28,13 +30,13 @@ final class ScreenAdvice {
   private static String buys(AdvicePiece piece, boolean all) {
     List<String> gains = new ArrayList<>();
     if (piece.people() > 0) {
-      gains.add(Shown.adults(piece.people()) + " more");
+      gains.add(FigureText.adults(piece.people()) + " more");
     }
     if (piece.crew() > 0) {
-      gains.add(kg(Shown.down(piece.crew(), 0)) + " of people");
+      gains.add(kg(FigureText.down(piece.crew(), 0)) + " of people");
     }
     if (piece.load() > 0) {
-      gains.add(kg(Shown.down(piece.load(), 0)) + " in all");
+      gains.add(kg(FigureText.down(piece.load(), 0)) + " in all");
     }
     List<String> words = new ArrayList<>();
     if (!gains.isEmpty()) {
@@ -44,7 +46,7 @@ final class ScreenAdvice {
       words.add("puts right what holds it back today");
     }
     if (piece.load() < 0) {
-      words.add("costs " + kg(Shown.up(-piece.load(), 0)) + " of the load in all");
+      words.add("costs " + kg(FigureText.up(-piece.load(), 0)) + " of the load in all");
     }
     return String.join("; ", words);
   }
@@ -67,6 +69,6 @@ final class ScreenAdvice {
   }
 
   private static String kg(String figure) {
-    return Shown.with(figure, "kg");
+    return FigureText.with(figure, "kg");
   }
 }

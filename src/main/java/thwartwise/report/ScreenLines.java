@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.page.LineWrap;
 
 /** Lines of a screen: a word in front, what it is about behind it, wrapped. */
 final class ScreenLines {
@@ -26,7 +27,7 @@ final class ScreenLines {
   }
 
   private void wrapped(String start, String words) {
-    lines.addAll(Wrap.lines(words, start, " ".repeat(start.length()), Screen.COLUMNS));
+    lines.addAll(LineWrap.lines(words, start, " ".repeat(start.length()), Screen.COLUMNS));
   }
 
   List<String> all() {
@@ -34,6 +35,6 @@ final class ScreenLines {
   }
 
   static String padded(String words, int width) {
-    return words + " ".repeat(Math.max(0, width - Wrap.columns(words)));
+    return words + " ".repeat(Math.max(0, width - LineWrap.columns(words)));
   }
 }

@@ -6,6 +6,8 @@ import java.util.stream.Collectors;
 import thwartwise.boat.Place;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.page.FigureText;
+import thwartwise.page.LineWrap;
 
 /** For each number of people how heavy each may be and where they sit then, one row each. */
 final class ScreenSeats {
@@ -51,7 +53,7 @@ final class ScreenSeats {
   }
 
   private static String kg(double mass) {
-    return Shown.with(Shown.down(mass, 0), "kg");
+    return FigureText.with(FigureText.down(mass, 0), "kg");
   }
 
   private static String seats(
@@ -66,7 +68,7 @@ final class ScreenSeats {
     if (left.size() == all.size() && all.size() > 1) {
       return "any of the places";
     }
-    int width = detail.seatLines() * (Screen.COLUMNS - ScreenLines.LABEL) - Wrap.columns(start);
+    int width = detail.seatLines() * (Screen.COLUMNS - ScreenLines.LABEL) - LineWrap.columns(start);
     return fitting(left, width);
   }
 
@@ -75,7 +77,7 @@ final class ScreenSeats {
     List<String> told = new ArrayList<>();
     for (List<String> way : ways) {
       told.add(one(way));
-      if (Wrap.columns(words(told, ways.size())) > width) {
+      if (LineWrap.columns(words(told, ways.size())) > width) {
         told.remove(told.size() - 1);
         break;
       }

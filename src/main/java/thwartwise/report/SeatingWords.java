@@ -5,6 +5,9 @@ import java.util.stream.Collectors;
 import thwartwise.boat.Place;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 
 /** Where people sit: for each number of them how heavy they may be, and which seatings fail. */
 final class SeatingWords {
@@ -42,14 +45,14 @@ final class SeatingWords {
 
   private static List<String> takes(List<Place> places) {
     return places.stream()
-        .map(place -> place.name() + " (" + Shown.people(place.people()) + ")")
+        .map(place -> place.name() + " (" + FigureText.people(place.people()) + ")")
         .toList();
   }
 
   private static String[] words(CrewLimit limit, List<Place> places, double adult) {
     List<List<String>> not =
         limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
-    String heavy = Shown.people(limit.people()) + ": " + upTo(limit) + besides(limit, adult);
+    String heavy = FigureText.people(limit.people()) + ": " + upTo(limit) + besides(limit, adult);
     String so =
         limit.besidesLike().isEmpty()
             ? ""
@@ -72,9 +75,9 @@ final class SeatingWords {
     if (limit.extra() < 1) {
       return ", and nothing besides";
     }
-    String mass = ", and " + Shown.with(Shown.down(limit.extra(), 0), "kg") + " besides";
+    String mass = ", and " + FigureText.with(FigureText.down(limit.extra(), 0), "kg") + " besides";
     return limit.eachUpTo() > adult
-        ? mass + " while nobody is over " + Shown.with(Shown.down(adult, 0), "kg")
+        ? mass + " while nobody is over " + FigureText.with(FigureText.down(adult, 0), "kg")
         : mass;
   }
 
@@ -99,7 +102,7 @@ final class SeatingWords {
                 l ->
                     one(l.places())
                         + " up to "
-                        + Shown.with(Shown.down(l.eachUpTo(), 0), "kg")
+                        + FigureText.with(FigureText.down(l.eachUpTo(), 0), "kg")
                         + each)
             .collect(Collectors.joining("; "));
   }
@@ -112,7 +115,7 @@ final class SeatingWords {
 
   static String upTo(CrewLimit limit) {
     return "up to "
-        + Shown.with(Shown.down(limit.eachUpTo(), 0), "kg")
+        + FigureText.with(FigureText.down(limit.eachUpTo(), 0), "kg")
         + (limit.people() > 1 ? " each" : "");
   }
 
@@ -186,7 +189,7 @@ final class SeatingWords {
     }
     return Sentence.list(
         Seatings.byPlace(seating).entrySet().stream()
-            .map(e -> Shown.count(e.getValue()) + " on " + e.getKey())
+            .map(e -> FigureText.count(e.getValue()) + " on " + e.getKey())
             .toList());
   }
 }

@@ -9,6 +9,9 @@ import thwartwise.checks.Unit;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.Margin;
 import thwartwise.inspection.Member;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 
 /** Who sits where, who stays ashore and why, as a person prints it. */
 public final class SeatsPage {
@@ -52,7 +55,7 @@ public final class SeatsPage {
   }
 
   private static String kilograms(double mass) {
-    return Shown.with(Shown.up(mass, 0), "kg");
+    return FigureText.with(FigureText.up(mass, 0), "kg");
   }
 
   private static void ashore(Page page, CrewAnswer answer) {
@@ -114,9 +117,9 @@ public final class SeatsPage {
     double limit = unit.shown(margin.limit());
     return margin.check()
         + ": "
-        + Shown.with(margin.atLeast() ? unit.down(has) : unit.up(has), unit.word())
+        + FigureText.with(margin.atLeast() ? unit.down(has) : unit.up(has), unit.word())
         + (margin.atLeast() ? ", at least " : ", at most ")
-        + Shown.with(margin.atLeast() ? unit.up(limit) : unit.down(limit), unit.word());
+        + FigureText.with(margin.atLeast() ? unit.up(limit) : unit.down(limit), unit.word());
   }
 
   private static void cautions(Page page) {

@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.page.Page;
 
 /** Sources numbered in the order in which they are called upon, to be told once each. */
 final class Sources {

@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
 
 /** Everything between the head and the foot of the page, in the order people ask. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import thwartwise.page.Sentence;
 
 /** Names of checks in a list: what several of them share is told once, behind a colon. */
 final class Subjects {

@@ -9,6 +9,8 @@ import thwartwise.checks.Role;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.Member;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 import thwartwise.record.AnswerChange;
 import thwartwise.record.BoatChange;
 import thwartwise.record.Comparison;

@@ -3,6 +3,8 @@ package thwartwise.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.page.Block;
+import thwartwise.page.Page;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.KeptRecord;

@@ -4,6 +4,11 @@ import java.util.List;
 import thwartwise.inspection.GoingToday;
 import thwartwise.inspection.GoingToday.Point;
 import thwartwise.inspection.Recommendation;
+import thwartwise.page.FigureText;
+import thwartwise.page.LineWrap;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
+import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
 
 /** What is said before, between and after the questions of today, at most 80 columns. */
@@ -26,13 +31,13 @@ public final class TodayPage {
     if (!crew.withheld()) {
       page.paragraph(
           "People up to "
-              + Shown.with(Shown.down(crew.crew(), 0), "kg in all")
+              + FigureText.with(FigureText.down(crew.crew(), 0), "kg in all")
               + ", load up to "
-              + Shown.with(Shown.down(crew.load(), 0), "kg")
+              + FigureText.with(FigureText.down(crew.load(), 0), "kg")
               + ": "
-              + Shown.adults(crew.people())
+              + FigureText.adults(crew.people())
               + " of "
-              + Shown.with(Shown.up(crew.adult(), 0), "kg"),
+              + FigureText.with(FigureText.up(crew.adult(), 0), "kg"),
           CrewSection.nearly(crew).orElse(""));
     }
     return page.toString();
@@ -41,7 +46,7 @@ public final class TodayPage {
   /** One question, numbered, to stand above the prompt. */
   public static String question(int number, int of, Point point) {
     String start = number + " of " + of + ". ";
-    return String.join("\n", Wrap.lines(point.question(), start, "   ", TextForm.WIDTH));
+    return String.join("\n", LineWrap.lines(point.question(), start, "   ", TextForm.WIDTH));
   }
 
   /** How it ends when the inspection itself says no. */

@@ -4,6 +4,7 @@ import java.util.List;
 import thwartwise.checks.Finding;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
+import thwartwise.page.Page;
 
 /** May it be launched, and if not, why not. */
 final class VerdictSection {

@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import java.util.List;
+import thwartwise.page.Page;
 
 /** For which waters the figures hold; it stands before them, so that nobody reads on without it. */
 final class WatersSection {

@@ -13,8 +13,8 @@ import thwartwise.files.BoatFile;
 import thwartwise.files.Nearest;
 import thwartwise.files.UnusableInput;
 import thwartwise.files.Workspace;
+import thwartwise.measure.Printable;
 import thwartwise.measure.Quoted;
-import thwartwise.record.Printable;
 
 /** Which boat is meant: by the name of one that is kept, as its file is called, or by any file. */
 final class BoatChoice {

@@ -9,7 +9,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
 import thwartwise.files.PageFile;
 import thwartwise.files.Workspace;
-import thwartwise.record.Printable;
+import thwartwise.measure.Printable;
 
 /** What was typed after a command's name, in the kinds commands ask for. */
 record Given(CommandContext context) {

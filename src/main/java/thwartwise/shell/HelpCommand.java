@@ -8,7 +8,7 @@ import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import org.springframework.shell.core.command.ParsedInput;
-import thwartwise.report.Wrap;
+import thwartwise.page.LineWrap;
 
 /** The list of commands in the order a newcomer needs them, and a page for each. */
 final class HelpCommand implements ShellCommand {
@@ -112,7 +112,7 @@ final class HelpCommand implements ShellCommand {
   private static void explain(ShellCommand command, PrintWriter out) {
     out.println(command.getName() + ": " + command.getDescription());
     out.println();
-    Wrap.lines("Usage: " + usage(command), "", INDENT, WIDTH).forEach(out::println);
+    LineWrap.lines("Usage: " + usage(command), "", INDENT, WIDTH).forEach(out::println);
     out.println();
     out.print(command.details());
     if (!command.words().isEmpty()) {

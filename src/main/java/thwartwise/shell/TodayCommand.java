@@ -17,9 +17,9 @@ import thwartwise.files.UnusableInput;
 import thwartwise.files.Workspace;
 import thwartwise.inspection.GoingToday;
 import thwartwise.inspection.GoingToday.Point;
+import thwartwise.measure.Printable;
 import thwartwise.measure.Quoted;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.Printable;
 import thwartwise.report.TodayPage;
 import thwartwise.report.TodayPage.Answered;
 

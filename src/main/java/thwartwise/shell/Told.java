@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.function.Function;
 import thwartwise.files.ReportJson;
 import thwartwise.files.Workspace;
+import thwartwise.measure.Printable;
+import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.Printable;
 import thwartwise.report.RecordPapers;
 import thwartwise.report.Screen;
-import thwartwise.report.Wrap;
 
 /** Prints what came of an inspection: one screen and where the record lies, or bare JSON. */
 final class Told {
@@ -106,7 +106,7 @@ final class Told {
             + (ours
                 ? "refit takes what has changed; today asks before going out" + same + "."
                 : "After any change inspect again" + same + ".");
-    return Wrap.lines(words, NEXT, " ".repeat(NEXT.length()), Screen.COLUMNS);
+    return LineWrap.lines(words, NEXT, " ".repeat(NEXT.length()), Screen.COLUMNS);
   }
 
   /** A name of a folder can carry what a terminal would take for an order. */

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.report.Wrap;
+import thwartwise.page.LineWrap;
 import thwartwise.walk.Answer;
 import thwartwise.walk.Question;
 import thwartwise.walk.Reply;
@@ -139,7 +139,7 @@ final class WalkConversation {
   }
 
   private void wrapped(String text) {
-    conversation.say(String.join("\n", Wrap.lines(text, "", "", 78)));
+    conversation.say(String.join("\n", LineWrap.lines(text, "", "", 78)));
   }
 
   private void keep(List<Answer> changed) {

@@ -13,6 +13,7 @@ import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
+import thwartwise.page.Sentence;
 import thwartwise.record.SampleRecords;
 import thwartwise.remedy.Effort;
 

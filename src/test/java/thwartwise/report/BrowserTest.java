@@ -67,7 +67,7 @@ class BrowserTest {
                     .replace("WHAT", what));
   }
 
-  /** Shown whole, as the scroll bar would take its own width from it. */
+  /** FigureText whole, as the scroll bar would take its own width from it. */
   private static String frame(String name, String page, int width) {
     String quoted = page.replace("&", "&amp;").replace("\"", "&quot;");
     return "<iframe title=\"%s\" style=\"border: 0; width: %dpx; height: 30000px\" srcdoc=\"%s\"></iframe>"

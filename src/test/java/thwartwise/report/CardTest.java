@@ -19,6 +19,9 @@ import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.SwampedFigures;
+import thwartwise.page.LineWrap;
+import thwartwise.page.ParsedPage;
+import thwartwise.page.ReadBack;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 
@@ -198,7 +201,7 @@ class CardTest {
     assertThat(html.all("script")).isEmpty();
     assertThat(html.text()).contains("110 kg people in all");
     assertThat(CardPage.text(odd, NUMBER).lines())
-        .allMatch(line -> Wrap.columns(line) <= 80)
+        .allMatch(line -> LineWrap.columns(line) <= 80)
         .noneMatch(line -> line.startsWith("*** Launch held"));
   }
 

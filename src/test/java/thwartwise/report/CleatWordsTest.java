@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Cleat;
 import thwartwise.geometry.Vector3;
+import thwartwise.page.FigureText;
 
 class CleatWordsTest {
 
@@ -19,6 +20,6 @@ class CleatWordsTest {
   }
 
   private static String words(double x, double y, double z) {
-    return CleatWords.of(new Cleat("ring", Vector3.of(x, y, z))).replace(Shown.TIED, ' ');
+    return CleatWords.of(new Cleat("ring", Vector3.of(x, y, z))).replace(FigureText.TIED, ' ');
   }
 }

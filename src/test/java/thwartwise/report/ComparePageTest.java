@@ -18,6 +18,7 @@ import thwartwise.checks.Unit;
 import thwartwise.inspection.Margin;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
+import thwartwise.page.ParsedPage;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.KeptRecord;
 import thwartwise.record.SampleBoats;

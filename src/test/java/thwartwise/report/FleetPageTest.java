@@ -8,8 +8,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.measure.Printable;
+import thwartwise.page.LineWrap;
+import thwartwise.page.ParsedPage;
 import thwartwise.record.FleetRow;
-import thwartwise.record.Printable;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 
@@ -62,7 +64,7 @@ class FleetPageTest {
                 new FleetRow.OfBoat(name, Optional.empty(), List.of("never inspected")),
                 new FleetRow.OfFile(name, name)),
             LocalDate.of(2026, 6, 20));
-    assertThat(page.lines()).allMatch(line -> Wrap.columns(line) <= 80);
+    assertThat(page.lines()).allMatch(line -> LineWrap.columns(line) <= 80);
     assertThat(page).doesNotContain("\u001b");
   }
 

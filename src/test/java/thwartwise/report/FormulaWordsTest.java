@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
 import thwartwise.rules.Standing;
@@ -66,6 +68,6 @@ class FormulaWordsTest {
 
   private static String said(CapacityFigure figure) {
     return Sentence.joined(List.of(FormulaWords.of(figure, Standing.TAKES_PART)))
-        .replace(Shown.TIED, ' ');
+        .replace(FigureText.TIED, ' ');
   }
 }

@@ -10,8 +10,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import thwartwise.inspection.Report;
+import thwartwise.measure.Printable;
+import thwartwise.page.Block;
+import thwartwise.page.Page;
+import thwartwise.page.ParsedPage;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.Printable;
 import thwartwise.record.SampleRecords;
 
 class HtmlPageTest {

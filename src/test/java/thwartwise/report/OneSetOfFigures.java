@@ -19,6 +19,8 @@ import thwartwise.inspection.Member;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
 import thwartwise.sampleboats.OrdinaryBoats;
@@ -142,7 +144,7 @@ final class OneSetOfFigures {
 
   private static String row(CrewLimit limit) {
     boolean one = limit.people() == 1;
-    return Sentence.capital(Shown.people(limit.people()))
+    return Sentence.capital(FigureText.people(limit.people()))
         + ": up to "
         + whole(limit.eachUpTo())
         + (one ? " kg, and " : " kg each, and ")

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
+import thwartwise.page.FigureText;
 
 class OpeningWordsTest {
   private static final Vector3 AT = Vector3.of(0, 0.2, 0.11);
@@ -61,6 +62,6 @@ class OpeningWordsTest {
   }
 
   private static String words(Opening opening) {
-    return OpeningWords.of(opening).replace(Shown.TIED, ' ');
+    return OpeningWords.of(opening).replace(FigureText.TIED, ' ');
   }
 }

@@ -16,6 +16,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
+import thwartwise.page.Drawn;
+import thwartwise.page.HtmlDocument;
+import thwartwise.page.KnownLetters;
+import thwartwise.page.Markup;
+import thwartwise.page.Page;
+import thwartwise.page.ParsedPage;
+import thwartwise.page.Pdf;
+import thwartwise.page.ReadBack;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 

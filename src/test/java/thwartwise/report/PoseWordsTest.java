@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.inspection.PoseFigures;
+import thwartwise.page.FigureText;
 
 class PoseWordsTest {
   // Heel is positive starboard down, trim positive bow down.
@@ -29,6 +30,6 @@ class PoseWordsTest {
             Math.toRadians(heelDeg),
             Math.toRadians(trimDeg),
             stable);
-    assertThat(PoseWords.of(pose).replace(Shown.TIED, ' ')).isEqualTo(words);
+    assertThat(PoseWords.of(pose).replace(FigureText.TIED, ' ')).isEqualTo(words);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import thwartwise.page.ReadBack;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
 import thwartwise.record.SampleRecords;

@@ -23,6 +23,7 @@ import thwartwise.checks.Unit;
 import thwartwise.files.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
+import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 import thwartwise.rules.RuleBook;
@@ -37,7 +38,7 @@ class ScreenTest {
 
   private static String shown(InspectionRecord record, int rows) {
     List<String> lines = Screen.of(record, rows);
-    assertThat(lines).hasSizeLessThanOrEqualTo(rows).allMatch(l -> Wrap.columns(l) <= 80);
+    assertThat(lines).hasSizeLessThanOrEqualTo(rows).allMatch(l -> LineWrap.columns(l) <= 80);
     return String.join("\n", lines);
   }
 

@@ -9,6 +9,8 @@ import thwartwise.boat.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.page.Page;
+import thwartwise.page.TextForm;
 
 class SeatingWordsTest {
   private static final List<Place> PLACES =

@@ -28,6 +28,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
+import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 
@@ -346,7 +347,8 @@ class TextPageTest {
     assertThat(page.codePoints().filter(c -> c != '\n'))
         .noneMatch(Character::isISOControl)
         .noneMatch(c -> Character.getType(c) == Character.FORMAT);
-    assertThat(page.lines()).allSatisfy(l -> assertThat(Wrap.columns(l)).isLessThanOrEqualTo(80));
+    assertThat(page.lines())
+        .allSatisfy(l -> assertThat(LineWrap.columns(l)).isLessThanOrEqualTo(80));
     assertThat(page).doesNotContain("\nLaunch only after");
   }
 

@@ -1,0 +1,32 @@
+package thwartwise.page;
+
+/** A form a page can take: how each piece of it is set down. */
+public interface Form {
+  void title(String words);
+
+  void heading(String words);
+
+  void paragraph(Sentences telling);
+
+  void point(Sentences telling);
+
+  void numbered(int number, Sentences telling);
+
+  void ticked(Sentences telling);
+
+  void picture(String line);
+
+  void gap();
+
+  void banner(String words);
+
+  void figure(String figure, String of);
+
+  void load(LoadBar bar);
+
+  void table(Table table);
+
+  void drawn(Drawn drawn);
+
+  void writtenOn(String label);
+}

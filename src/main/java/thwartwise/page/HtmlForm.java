@@ -1,0 +1,149 @@
+package thwartwise.page;
+
+/** The pieces of a page as well-formed markup, for browsers and for the PDF alike. */
+public final class HtmlForm implements Form {
+  /** Letters below which a banner can be set larger. */
+  private static final int SHORT = 20;
+
+  /** Letters above which a title is set smaller. */
+  private static final int LONG = 60;
+
+  private final StringBuilder body = new StringBuilder();
+
+  /** The element that is open because pieces of one kind follow each other; blank when none is. */
+  private String open = "";
+
+  private boolean apart;
+
+  private HtmlForm() {}
+
+  static String of(Page page) {
+    HtmlForm form = new HtmlForm();
+    page.blocks().forEach(block -> block.in(form));
+    form.within("");
+    return form.body.toString();
+  }
+
+  @Override
+  public void title(String words) {
+    String size = words.length() > LONG ? " class=\"long\"" : "";
+    alone("<h1" + size + ">" + Markup.of(words) + "</h1>");
+  }
+
+  @Override
+  public void heading(String words) {
+    apart = false;
+    alone("<h2>" + Markup.of(words) + "</h2>");
+  }
+
+  @Override
+  public void paragraph(Sentences telling) {
+    String kind = (telling.opens() ? "opens" : "told") + (apart ? " apart" : "");
+    alone("<p class=\"" + kind + "\">" + Markup.of(telling.joined()) + "</p>");
+  }
+
+  @Override
+  public void point(Sentences telling) {
+    within("ul");
+    line("<li>" + sentences(telling) + "</li>");
+  }
+
+  @Override
+  public void numbered(int number, Sentences telling) {
+    within("ol");
+    line("<li value=\"" + number + "\">" + sentences(telling) + "</li>");
+  }
+
+  @Override
+  public void ticked(Sentences telling) {
+    within("ul class=\"ticks\"");
+    line("<li><span class=\"box\"></span>" + sentences(telling) + "</li>");
+  }
+
+  /** Where several sentences make a point, the first is what it is about. */
+  private static String sentences(Sentences telling) {
+    String first = telling.first().map(f -> "<strong>" + Markup.of(f) + "</strong> ").orElse("");
+    return first + Markup.of(telling.rest());
+  }
+
+  @Override
+  public void picture(String line) {
+    alone("<pre>" + Markup.spaced(line) + "</pre>");
+  }
+
+  @Override
+  public void gap() {
+    within("");
+    apart = true;
+  }
+
+  @Override
+  public void banner(String words) {
+    String size = words.length() < SHORT ? "banner large" : "banner";
+    alone("<p class=\"" + size + "\">" + Markup.of(words) + "</p>");
+  }
+
+  @Override
+  public void figure(String figure, String of) {
+    within("div class=\"figures\"");
+    line(
+        "<p class=\"figure\"><strong>"
+            + Markup.of(figure)
+            + "</strong> <span>"
+            + Markup.of(of)
+            + "</span></p>");
+  }
+
+  @Override
+  public void load(LoadBar bar) {
+    alone(LoadDrawing.of(bar));
+  }
+
+  @Override
+  public void table(Table table) {
+    alone(HtmlTable.of(table));
+  }
+
+  @Override
+  public void drawn(Drawn drawn) {
+    alone(
+        "<figure class=\"drawn\"><h3>"
+            + Markup.of(drawn.title())
+            + "</h3><div role=\"img\" aria-label=\""
+            + Markup.bare(drawn.alternative())
+            + "\">"
+            + drawn.svg().strip()
+            + "</div><figcaption>"
+            + Markup.of(drawn.caption())
+            + "</figcaption></figure>");
+  }
+
+  @Override
+  public void writtenOn(String label) {
+    alone("<p class=\"written\"><span>" + Markup.of(label) + "</span></p>");
+  }
+
+  private void alone(String element) {
+    within("");
+    line(element);
+    apart = false;
+  }
+
+  /** Opens that element unless it is open already, and shuts any other. */
+  private void within(String element) {
+    if (open.equals(element)) {
+      return;
+    }
+    if (!open.isEmpty()) {
+      line("</" + open.split(" ", 2)[0] + ">");
+    }
+    if (!element.isEmpty()) {
+      line("<" + element + ">");
+    }
+    open = element;
+  }
+
+  private void line(String markup) {
+    body.append(markup).append('\n');
+  }
+}

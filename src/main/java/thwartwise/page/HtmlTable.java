@@ -1,0 +1,52 @@
+package thwartwise.page;
+
+import java.util.List;
+
+/**
+ * A table as markup. Each cell carries the head of its column, so that on a narrow screen, where
+ * the cells stand below each other, it can be told what they are.
+ */
+public final class HtmlTable {
+  private HtmlTable() {}
+
+  static String of(Table table) {
+    StringBuilder markup = new StringBuilder("<table>\n" + widths(table) + "<thead><tr>");
+    for (Table.Column column : table.columns()) {
+      markup.append("<th scope=\"col\">").append(Markup.of(column.head())).append("</th>");
+    }
+    markup.append("</tr></thead>\n<tbody>\n");
+    table.rows().forEach(row -> markup.append(row(table, row)));
+    return markup.append("</tbody>\n</table>").toString();
+  }
+
+  /** In shares, so that no word is broken that would fit in plain text. */
+  private static String widths(Table table) {
+    int all = table.columns().stream().mapToInt(Table.Column::width).sum();
+    StringBuilder markup = new StringBuilder("<colgroup>");
+    for (Table.Column column : table.columns()) {
+      markup.append("<col style=\"width: " + 100 * column.width() / all + "%\"/>");
+    }
+    return markup.append("</colgroup>\n").toString();
+  }
+
+  private static String row(Table table, List<String> row) {
+    StringBuilder markup = new StringBuilder("<tr>");
+    for (int i = 0; i < row.size(); i++) {
+      markup.append(i == 0 ? name(row.get(i)) : cell(table, row, i));
+    }
+    return markup.append("</tr>\n").toString();
+  }
+
+  private static String name(String words) {
+    return "<th scope=\"row\">" + Markup.of(words) + "</th>";
+  }
+
+  private static String cell(Table table, List<String> row, int cell) {
+    int span = table.span(row, cell);
+    String attribute =
+        span > 1
+            ? " colspan=\"" + span + "\""
+            : " data-head=\"" + Markup.bare(table.columns().get(cell).head()) + "\"";
+    return "<td" + attribute + ">" + Markup.of(row.get(cell)) + "</td>";
+  }
+}

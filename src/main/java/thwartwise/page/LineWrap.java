@@ -1,0 +1,78 @@
+package thwartwise.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.measure.Printable;
+
+/**
+ * Breaks words into lines of so many columns. What cannot be printed is neutralised here, at the
+ * one door through which every word reaches the page.
+ */
+public final class LineWrap {
+  private final String hanging;
+  private final int width;
+  private final List<String> lines = new ArrayList<>();
+  private StringBuilder line;
+  private boolean empty = true;
+
+  private LineWrap(String first, String hanging, int width) {
+    this.hanging = hanging;
+    this.width = width;
+    this.line = new StringBuilder(first);
+  }
+
+  /**
+   * @param first what the first line begins with
+   * @param hanging what every further line begins with
+   * @param width in columns
+   */
+  public static List<String> lines(String text, String first, String hanging, int width) {
+    LineWrap wrap = new LineWrap(first, hanging, width);
+    // A tab or line end between words is a blank like any other.
+    for (String word : text.strip().split("\\s+")) {
+      wrap.add(Printable.of(word.replace(FigureText.TIED, ' ')));
+    }
+    wrap.lines.add(wrap.line.toString());
+    return wrap.lines;
+  }
+
+  private void add(String word) {
+    if (!empty && columns(line) + 1 + columns(word) > width) {
+      next();
+    }
+    line.append(empty ? "" : " ");
+    word.codePoints().forEach(this::addLetter);
+    empty = false;
+  }
+
+  /** A word longer than a line is broken between two letters. */
+  private void addLetter(int letter) {
+    if (columns(line) + columns(letter) > width) {
+      next();
+    }
+    line.appendCodePoint(letter);
+  }
+
+  private void next() {
+    lines.add(line.toString().stripTrailing());
+    line = new StringBuilder(hanging);
+    empty = true;
+  }
+
+  /** Columns on a terminal; wide letters take two. */
+  public static int columns(CharSequence text) {
+    return text.codePoints().map(LineWrap::columns).sum();
+  }
+
+  private static int columns(int letter) {
+    // Scripts of the far east and pictures stand in a square two columns wide.
+    boolean wide =
+        letter >= 0x1100 && letter <= 0x115F
+            || letter >= 0x2E80 && letter <= 0xD7A3
+            || letter >= 0xF900 && letter <= 0xFAFF
+            || letter >= 0xFE30 && letter <= 0xFE6F
+            || letter >= 0xFF00 && letter <= 0xFF60
+            || letter >= 0x1F300;
+    return wide ? 2 : 1;
+  }
+}

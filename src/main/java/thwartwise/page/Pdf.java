@@ -1,0 +1,81 @@
+package thwartwise.page;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.Calendar;
+import java.util.EnumSet;
+import java.util.GregorianCalendar;
+import java.util.TimeZone;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
+
+/**
+ * Well-formed markup as PDF, in the typeface that comes with the program: nothing is looked for on
+ * the machine, nothing is fetched, and nothing is written outside the answer.
+ */
+public final class Pdf {
+  /** What the markup needs to be set in our own typeface. */
+  public static final String STYLE = "body { font-family: \"" + Typeface.NAME + "\"; }\n";
+
+  static {
+    // The terminal belongs to the person, not to the libraries.
+    XRLog.setLoggingEnabled(false);
+    // Else the library reads every font of the machine and keeps a list in the home folder.
+    FontMappers.set(new OnlyOurTypeface());
+  }
+
+  private Pdf() {}
+
+  /**
+   * @param written when the record was made; the same record gives the same bytes
+   */
+  public static byte[] of(String markup, OffsetDateTime written) throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      render(markup, document);
+      document.getDocumentInformation().setCreationDate(calendar(written));
+      document.getDocumentInformation().setModificationDate(calendar(written));
+      document.setDocumentId(written.toEpochSecond());
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      document.save(bytes);
+      return bytes.toByteArray();
+    }
+  }
+
+  private static void render(String markup, PDDocument document) throws IOException {
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    for (Typeface face : Typeface.values()) {
+      builder.useFont(
+          face::open,
+          Typeface.NAME,
+          face.weight(),
+          FontStyle.NORMAL,
+          true,
+          EnumSet.of(FSFontUseCase.DOCUMENT));
+    }
+    builder.useUnicodeBidiSplitter(Bidirectional.Runs::new);
+    builder.useUnicodeBidiReorderer(new Bidirectional());
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.useExternalResourceAccessControl(
+        (uri, kind) -> false,
+        com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority
+            .RUN_BEFORE_RESOLVING_URI);
+    builder.withW3cDocument(Lettering.outlined(markup), null);
+    builder.usePDDocument(document);
+    try (var renderer = builder.buildPdfRenderer()) {
+      renderer.layout();
+      renderer.createPDFWithoutClosing();
+    }
+  }
+
+  private static Calendar calendar(OffsetDateTime written) {
+    Calendar calendar = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
+    calendar.setTimeInMillis(written.toInstant().toEpochMilli());
+    return calendar;
+  }
+}

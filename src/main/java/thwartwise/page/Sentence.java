@@ -1,0 +1,37 @@
+package thwartwise.page;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Words made into sentences: a capital at the start, a stop at the end. */
+public final class Sentence {
+  private Sentence() {}
+
+  public static String of(String words) {
+    String bare = words.strip();
+    if (bare.isEmpty()) {
+      return "";
+    }
+    return capital(bare) + (".!?:".indexOf(bare.charAt(bare.length() - 1)) < 0 ? "." : "");
+  }
+
+  public static String capital(String words) {
+    int first = words.isEmpty() ? 0 : words.offsetByCodePoints(0, 1);
+    return words.substring(0, first).toUpperCase(java.util.Locale.ROOT) + words.substring(first);
+  }
+
+  public static String joined(List<String> sentences) {
+    return sentences.stream()
+        .map(Sentence::of)
+        .filter(sentence -> !sentence.isEmpty())
+        .collect(Collectors.joining(" "));
+  }
+
+  /** "a", "a and b", "a, b and c". */
+  public static String list(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+}

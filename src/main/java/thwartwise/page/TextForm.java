@@ -1,0 +1,123 @@
+package thwartwise.page;
+
+/** A page as plain text, wrapped to 80 columns. */
+public final class TextForm implements Form {
+  public static final int WIDTH = 80;
+
+  /** Columns of the load bar between its ends. */
+  private static final int BAR = 60;
+
+  /** Columns in which the figures of a card stand. */
+  private static final int FIGURES = 10;
+
+  private static final String KEY = " k: kit   p: people aboard today   .: left   !: too much";
+
+  private final StringBuilder text = new StringBuilder();
+
+  private TextForm() {}
+
+  public static String of(Page page) {
+    TextForm form = new TextForm();
+    page.blocks().forEach(block -> block.in(form));
+    return form.text.toString();
+  }
+
+  @Override
+  public void title(String words) {
+    underlined(words, '=');
+  }
+
+  @Override
+  public void heading(String words) {
+    gap();
+    underlined(words, '-');
+  }
+
+  @Override
+  public void paragraph(Sentences telling) {
+    wrapped(telling.joined(), "", "");
+  }
+
+  @Override
+  public void point(Sentences telling) {
+    wrapped(telling.joined(), "* ", "  ");
+  }
+
+  @Override
+  public void numbered(int number, Sentences telling) {
+    wrapped(telling.joined(), number + ". ", "   ");
+  }
+
+  @Override
+  public void ticked(Sentences telling) {
+    wrapped(telling.joined(), "[ ] ", "    ");
+  }
+
+  @Override
+  public void picture(String line) {
+    line(line);
+  }
+
+  @Override
+  public void gap() {
+    line("");
+  }
+
+  @Override
+  public void banner(String words) {
+    wrapped(words, "*** ", "*** ");
+  }
+
+  @Override
+  public void figure(String figure, String of) {
+    String start = figure + " ".repeat(Math.max(1, FIGURES - LineWrap.columns(figure)));
+    wrapped(of, start.replace(FigureText.TIED, ' '), " ".repeat(FIGURES));
+  }
+
+  @Override
+  public void load(LoadBar bar) {
+    StringBuilder drawn = new StringBuilder("[");
+    for (int i = 0; i < BAR; i++) {
+      drawn.append(letter(bar, (i + 0.5) / BAR * bar.end()));
+    }
+    line(drawn + "] " + bar.endShown().replace(FigureText.TIED, ' '));
+    line(KEY);
+  }
+
+  private static char letter(LoadBar bar, double at) {
+    return at > bar.limit() ? '!' : at < bar.kit() ? 'k' : at < bar.used() ? 'p' : '.';
+  }
+
+  @Override
+  public void table(Table table) {
+    TextTable.lines(table).forEach(this::line);
+  }
+
+  /** The sentences of the page tell what its pictures show. */
+  @Override
+  public void drawn(Drawn drawn) {}
+
+  @Override
+  public void writtenOn(String label) {
+    String start = label + ": ";
+    line("");
+    line(start + "_".repeat(WIDTH - LineWrap.columns(start)));
+  }
+
+  private void underlined(String words, char under) {
+    int longest = 0;
+    for (String line : LineWrap.lines(words, "", "", WIDTH)) {
+      line(line);
+      longest = Math.max(longest, LineWrap.columns(line));
+    }
+    line(String.valueOf(under).repeat(longest));
+  }
+
+  private void wrapped(String words, String first, String hanging) {
+    LineWrap.lines(words, first, hanging, WIDTH).forEach(this::line);
+  }
+
+  private void line(String line) {
+    text.append(line).append('\n');
+  }
+}
