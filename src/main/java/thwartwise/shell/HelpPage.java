@@ -9,7 +9,9 @@ import java.util.Optional;
 
 /** Pages to read that are about no single command. */
 final class HelpPage {
-  static final List<String> NAMES = List.of("start", "measuring");
+  static final List<String> NAMES =
+      List.of(
+          "start", "measuring", "people", "waters", "papers", "rules", "boat-file", "exit-codes");
 
   private HelpPage() {}
 

@@ -38,8 +38,9 @@ class HelpCommandTest {
 
             Every command takes --folder DIR, where boats, drafts and records are kept;
             without it that is the folder "thwartwise" in your home.
-            "help walk" explains the walk; so does "walk --help". "help start" is for the
-            first evening, "help measuring" for the boat on its trestles.
+            "help walk" explains the walk; so does "walk --help". To read: "help start",
+            for the first evening; measuring, for the boat on its trestles; people;
+            waters; papers; rules; boat-file; exit-codes.
 
             A recommendation is no permission: it takes the boat, the water and the people
             as they were measured. Local rules and licensed practice come first.
