@@ -74,7 +74,8 @@ class ArchitectureTest {
                   "geometry",
                   "measure")),
           Map.entry(
-              "picture", Set.of("inspection", "checks", "afloat", "boat", "geometry", "measure")),
+              "picture",
+              Set.of("page", "inspection", "checks", "afloat", "boat", "geometry", "measure")),
           Map.entry("record", below("record")),
           Map.entry("files", below("files")),
           Map.entry("report", below("report")),

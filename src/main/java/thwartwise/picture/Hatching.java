@@ -6,25 +6,27 @@ import java.util.List;
 
 /** Ground and strokes of an area, so that it is told apart in black and white as well. */
 enum Hatching {
-  COUNTS("#bdbdbd", 8, 1, "counts", "Counts when swamped"),
-  CLAIMED("#ececec", 14, -1, "only claimed", "Only claimed, so it counts for nothing"),
-  OPEN("#ffffff", 10, 0, "open", "Open, vented, leaking or loose, so it counts for nothing"),
-  WATER_COMES_IN("#e4e4e4", 9, 1, "water comes in", "Water comes in");
+  COUNTS("#bdbdbd", 8, 1, '#', "counts", "Counts when swamped"),
+  CLAIMED("#ececec", 14, -1, '/', "only claimed", "Only claimed, counts for nothing"),
+  OPEN("#ffffff", 10, 0, ':', "open", "Open, vented, leaking or loose, counts for nothing"),
+  WATER_COMES_IN("#e4e4e4", 9, 1, '~', "water comes in", "Water comes in");
 
   private final String ground;
   private final double apart;
   private final double slope;
+  private final char letter;
   private final String word;
   private final String told;
 
   /**
    * @param apart how far the strokes stand apart, level
-   * @param slope units up for one to the right; nought for strokes that stand upright
+   * @param slope units up for one to the right; zero for strokes that stand upright
    */
-  Hatching(String ground, double apart, double slope, String word, String told) {
+  Hatching(String ground, double apart, double slope, char letter, String word, String told) {
     this.ground = ground;
     this.apart = apart;
     this.slope = slope;
+    this.letter = letter;
     this.word = word;
     this.told = told;
   }
@@ -38,10 +40,13 @@ enum Hatching {
     return told;
   }
 
-  /** An area filled and hatched, with an edge. */
-  Svg fill(Svg svg, String kind, List<Point> area) {
-    return svg.polygon(kind, area, ground, Pen.PLAIN)
-        .strokes(kind + "-hatching", strokes(area), Pen.FINE);
+  String ground() {
+    return ground;
+  }
+
+  /** Stands for it where there is nothing but letters. */
+  char letter() {
+    return letter;
   }
 
   /**

@@ -10,7 +10,7 @@ import thwartwise.measure.Rounded;
 
 /** What brings the boat back, against heel, up to where water comes in. */
 final class MomentCurve {
-  private static final double LEFT = 86;
+  private static final double LEFT = 98;
   private static final double RIGHT = 612;
   private static final double TOP = 48;
   private static final double FOOT = 330;
@@ -22,7 +22,7 @@ final class MomentCurve {
   /** What lies behind flooding is shown this far, as a share of the whole. */
   private static final double BEYOND = 0.16;
 
-  /** A list that small, as a share of the greatest moment, needs no axis below nought. */
+  /** A list that small, as a share of the greatest moment, needs no axis below zero. */
   private static final double NEXT_TO_NOTHING = 0.02;
 
   /** The foot of the picture where the word about the rest stands. */
@@ -38,7 +38,6 @@ final class MomentCurve {
   private final double mostDegrees;
   private final double least;
   private final double most;
-  private final Svg svg = new Svg(HEIGHT);
 
   private MomentCurve(Scene scene, Heeled heeled) {
     this.scene = scene;
@@ -65,27 +64,30 @@ final class MomentCurve {
     return all;
   }
 
-  static Picture of(Scene scene, Heeled heeled) {
-    return new MomentCurve(scene, heeled).picture();
+  static View of(Scene scene, Heeled heeled) {
+    return new MomentCurve(scene, heeled).view();
   }
 
-  private Picture picture() {
-    flooding();
-    axes();
-    svg.path(
-        "righting",
-        points.stream().map(p -> at(Math.toDegrees(p.heel()), curve.moment(p))).toList(),
-        "none",
-        Pen.THICK);
-    people();
-    svg.words("across-word", new Point(RIGHT, HEIGHT - 8), Svg.Anchor.END, across());
-    svg.words("up-word", new Point(8, 26), Svg.Anchor.START, "turning moment, N\u00b7m");
+  private View view() {
     MomentWords words = new MomentWords(scene, heeled);
-    return new Picture(
+    return new View(
         "What brings it back, and how far it can heel",
         words.alternative(),
         words.caption(),
-        svg.whole());
+        HEIGHT,
+        this::draw);
+  }
+
+  private void draw(Canvas canvas) {
+    flooding(canvas);
+    axes(canvas);
+    canvas.path(
+        "righting",
+        points.stream().map(p -> at(Math.toDegrees(p.heel()), curve.moment(p))).toList(),
+        Pen.THICK);
+    people(canvas);
+    canvas.words("across-word", new Point(RIGHT, HEIGHT - 8), Canvas.Anchor.END, across());
+    canvas.words("up-word", new Point(8, 26), Canvas.Anchor.START, "turning moment, N\u00b7m");
   }
 
   private String across() {
@@ -98,20 +100,23 @@ final class MomentCurve {
         FOOT - (moment - least) / (most - least) * (FOOT - TOP));
   }
 
-  private void axes() {
+  private void axes(Canvas canvas) {
     double step = step(mostDegrees);
     for (double degrees = 0; degrees <= mostDegrees; degrees += step) {
       Point foot = new Point(at(degrees, 0).x(), FOOT);
-      svg.line("tick", foot, new Point(foot.x(), FOOT + 6), Pen.FINE);
-      svg.small("tick-word", new Point(foot.x(), FOOT + 26), Svg.Anchor.MIDDLE, whole(degrees));
+      canvas.line("tick", foot, new Point(foot.x(), FOOT + 6), Pen.FINE);
+      canvas.small(
+          "tick-word", new Point(foot.x(), FOOT + 26), Canvas.Anchor.MIDDLE, whole(degrees));
     }
     double rung = step(most - least);
     for (double moment = Math.ceil(least / rung) * rung; moment <= most; moment += rung) {
       Point left = at(0, moment);
-      svg.line("rung", left, new Point(RIGHT, left.y()), Pen.dashed(0.7, moment == 0 ? "" : "1 4"));
-      svg.small("rung-word", new Point(LEFT - 8, left.y() + 6), Svg.Anchor.END, whole(moment));
+      canvas.line(
+          "rung", left, new Point(RIGHT, left.y()), Pen.dashed(0.7, moment == 0 ? "" : "1 4"));
+      canvas.small(
+          "rung-word", new Point(LEFT - 8, left.y() + 6), Canvas.Anchor.END, whole(moment));
     }
-    svg.strokes(
+    canvas.strokes(
         "axes",
         List.of(List.of(new Point(LEFT, TOP - 8), new Point(LEFT, FOOT), new Point(RIGHT, FOOT))),
         Pen.PLAIN);
@@ -121,7 +126,7 @@ final class MomentCurve {
     return String.format(Locale.ROOT, "%.0f", value + 0.0).replaceFirst("^-0$", "0");
   }
 
-  /** The least of 1, 2 and 5 with noughts that gives few enough lines. */
+  /** The least of 1, 2 and 5 with zeros that gives few enough lines. */
   static double step(double range) {
     double ten = Math.pow(10, Math.floor(Math.log10(range)) - 1);
     for (double step : new double[] {1, 2, 5, 10, 20, 50, 100}) {
@@ -132,7 +137,7 @@ final class MomentCurve {
     return Math.max(1, range);
   }
 
-  private void flooding() {
+  private void flooding(Canvas canvas) {
     curve
         .flooding()
         .ifPresent(
@@ -142,18 +147,18 @@ final class MomentCurve {
                   List.of(
                       new Point(x, TOP), new Point(RIGHT, TOP),
                       new Point(RIGHT, FOOT), new Point(x, FOOT));
-              Hatching.WATER_COMES_IN.fill(svg, "flooded", beyond);
-              svg.words(
+              canvas.hatched("flooded", beyond, Hatching.WATER_COMES_IN);
+              canvas.words(
                   "flooded-word",
                   new Point(RIGHT, TOP - 12),
-                  Svg.Anchor.END,
+                  Canvas.Anchor.END,
                   "water comes in from "
                       + Rounded.down(Math.toDegrees(point.heel()), 0)
                       + "\u00b0");
             });
   }
 
-  private void people() {
+  private void people(Canvas canvas) {
     if (scene.crew().isEmpty()) {
       return;
     }
@@ -163,30 +168,30 @@ final class MomentCurve {
             .mapToDouble(i -> end * i / PIECES)
             .mapToObj(d -> at(d, heeled.peoplesMoment(scene.crew(), Math.toRadians(d))))
             .toList();
-    svg.path("people", line, "none", Pen.dashed(2.5, "9 6"));
+    canvas.path("people", line, Pen.dashed(2.5, "9 6"));
     if (heeled.rest().isPresent()) {
       Point last = line.get(PIECES);
       double down = last.y() > FOOT - LOW ? -12 : 26;
-      label(new Point(last.x() - 6, last.y() + down), Svg.Anchor.END);
+      label(canvas, new Point(last.x() - 6, last.y() + down), Canvas.Anchor.END);
     } else {
-      label(new Point(LEFT + 12, line.get(0).y() + 28), Svg.Anchor.START);
+      label(canvas, new Point(LEFT + 12, line.get(0).y() + 28), Canvas.Anchor.START);
     }
-    heeled.rest().ifPresent(rest -> meets(heeled.heel()));
+    heeled.rest().ifPresent(rest -> meets(canvas, heeled.heel()));
   }
 
   /** Put where the two curves part, since near their crossing it would run into one of them. */
-  private void label(Point at, Svg.Anchor anchor) {
-    svg.words("people-word", at, anchor, "everyone to one side");
+  private void label(Canvas canvas, Point at, Canvas.Anchor anchor) {
+    canvas.words("people-word", at, anchor, "everyone to one side");
   }
 
-  private void meets(double heel) {
+  private void meets(Canvas canvas, double heel) {
     Point meets = at(Math.toDegrees(heel), heeled.peoplesMoment(scene.crew(), heel));
-    svg.line("meets-leader", meets, new Point(meets.x(), FOOT), Pen.FINE);
-    svg.circle("meets", meets, 8, "#fff", Pen.THICK);
-    svg.words(
+    canvas.line("meets-leader", meets, new Point(meets.x(), FOOT), Pen.FINE);
+    canvas.circle("meets", meets, 8, "#fff", Pen.THICK);
+    canvas.words(
         "meets-word",
         new Point(meets.x() + 8, FOOT - 10),
-        Svg.Anchor.START,
+        Canvas.Anchor.START,
         "rests at " + degrees(heel));
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
@@ -21,7 +20,7 @@ final class PlanView {
   private static final double MARGIN = 34;
   private static final double MOST_PER_METRE = 190;
   private static final double LABEL_ROW = 44;
-  private static final double FOOT = 76;
+  private static final double FOOT = 48;
   private static final double LABEL_GAP = 26;
 
   private final Scene scene;
@@ -30,7 +29,7 @@ final class PlanView {
   private final List<Point> outline;
   private final Scale scale;
   private final double foot;
-  private final Svg svg;
+  private final PictureKey key;
 
   private PlanView(Scene scene) {
     this.scene = scene;
@@ -39,12 +38,12 @@ final class PlanView {
     this.outline = Silhouette.fromAbove(craft.form().outside());
     double[] along = extent(Point::x, Vector3::x);
     double[] across = extent(Point::y, Vector3::y);
-    double perMetre = Math.min(MOST_PER_METRE, (Svg.WIDTH - 2 * MARGIN) / (along[1] - along[0]));
+    double perMetre = Math.min(MOST_PER_METRE, (Canvas.WIDTH - 2 * MARGIN) / (along[1] - along[0]));
     double top = craft.boat().kit().isEmpty() ? MARGIN / 2 : LABEL_ROW;
-    double left = (Svg.WIDTH - perMetre * (along[0] + along[1])) / 2;
+    double left = (Canvas.WIDTH - perMetre * (along[0] + along[1])) / 2;
     this.scale = new Scale(perMetre, left, top + perMetre * across[1]);
     this.foot = top + perMetre * (across[1] - across[0]);
-    this.svg = new Svg(foot + LABEL_ROW + FOOT);
+    this.key = key();
   }
 
   /** What the outline and the kit reach over, along or across. */
@@ -59,54 +58,64 @@ final class PlanView {
     return new double[] {reach[0], reach[reach.length - 1]};
   }
 
-  static Picture of(Scene scene) {
-    return new PlanView(scene).picture();
+  static View of(Scene scene) {
+    return new PlanView(scene).view();
   }
 
-  private Picture picture() {
-    svg.polygon("hull", scale.all(outline), "#fff", Pen.THICK);
-    chambers();
-    places();
-    people();
-    kit();
-    key();
-    svg.small("bow", new Point(Svg.WIDTH - 8, foot + LABEL_ROW + 60), Svg.Anchor.END, "bow \u2192");
-    scale.bar(svg, new Point(12, foot + LABEL_ROW + 54), 1);
-    return new Picture(
+  private View view() {
+    return new View(
         "From above: places, people, kit and chambers",
         words.alternative(),
         words.caption(),
-        svg.whole());
+        foot + LABEL_ROW + key.height() + FOOT,
+        this::draw);
   }
 
-  private void chambers() {
+  private void draw(Canvas canvas) {
+    canvas.polygon("hull", scale.all(outline), "#fff", Pen.THICK);
+    chambers(canvas);
+    places(canvas);
+    scene.crew().forEach(body -> SeatedFigure.of(body, scene).fromAbove(canvas, scale));
+    kit(canvas);
+    key.draw(canvas, foot + LABEL_ROW);
+    double under = foot + LABEL_ROW + key.height();
+    canvas.small("bow", new Point(Canvas.WIDTH - 8, under + 32), Canvas.Anchor.END, "bow \u2192");
+    scale.bar(canvas, new Point(12, under + 26), 1);
+  }
+
+  private void chambers(Canvas canvas) {
     craft.spaces().stream()
         .sorted(Comparator.comparingDouble(space -> space.solid().centroid().z()))
         .forEach(
             space ->
-                PlanWords.state(space)
-                    .fill(svg, kind(space), scale.all(Silhouette.fromAbove(space.solid()))));
+                canvas.hatched(
+                    kind(space),
+                    scale.all(Silhouette.fromAbove(space.solid())),
+                    PlanWords.state(space)));
   }
 
   private static String kind(Space space) {
     return "chamber-" + PlanWords.state(space).name().toLowerCase(Locale.ROOT);
   }
 
-  private void places() {
+  private void places(Canvas canvas) {
     List<Place> places = craft.boat().places();
     double[] letters = spread(places.stream().map(Place::x).toList());
     for (int i = 0; i < places.size(); i++) {
       Place place = places.get(i);
       Point starboard = scale.at(place.x(), place.across().from());
       if (place.hasLength()) {
-        svg.polygon("place", scale.all(corners(place)), "none", Pen.THICK);
+        canvas.polygon("place", scale.all(corners(place)), "none", Pen.THICK);
       } else {
-        svg.line("place", scale.at(place.x(), place.across().to()), starboard, Pen.THICK);
+        canvas.line("place", scale.at(place.x(), place.across().to()), starboard, Pen.THICK);
       }
       Point under = new Point(letters[i], foot + 12);
-      svg.line("place-leader", starboard, under, Pen.FINE);
-      svg.words(
-          "place-letter", new Point(letters[i], foot + 32), Svg.Anchor.MIDDLE, PlanWords.letter(i));
+      canvas.line("place-leader", starboard, under, Pen.FINE);
+      canvas.words(
+          "place-letter",
+          new Point(letters[i], foot + 32),
+          Canvas.Anchor.MIDDLE,
+          PlanWords.letter(i));
     }
   }
 
@@ -120,17 +129,20 @@ final class PlanView {
         new Point(along.from(), across.from()));
   }
 
-  private void kit() {
+  private void kit(Canvas canvas) {
     List<Kit> kit = craft.boat().kit();
     double[] numbers = spread(kit.stream().map(k -> k.at().x()).toList());
     for (int i = 0; i < kit.size(); i++) {
       Point at = scale.at(kit.get(i).at().x(), kit.get(i).at().y());
       if (kit.size() <= PlanWords.MOST_NUMBERS) {
-        svg.line("kit-leader", at, new Point(numbers[i], LABEL_ROW - 14), Pen.FINE);
-        svg.words(
-            "kit-number", new Point(numbers[i], LABEL_ROW - 18), Svg.Anchor.MIDDLE, "" + (i + 1));
+        canvas.line("kit-leader", at, new Point(numbers[i], LABEL_ROW - 14), Pen.FINE);
+        canvas.words(
+            "kit-number",
+            new Point(numbers[i], LABEL_ROW - 18),
+            Canvas.Anchor.MIDDLE,
+            "" + (i + 1));
       }
-      svg.square("kit", at, 6, "#000");
+      canvas.mark("kit", at);
     }
   }
 
@@ -139,31 +151,40 @@ final class PlanView {
         metres.stream().map(x -> scale.at(x, 0).x()).toList(),
         LABEL_GAP,
         MARGIN / 2,
-        Svg.WIDTH - MARGIN / 2);
+        Canvas.WIDTH - MARGIN / 2);
   }
 
-  private void people() {
-    for (Body body : scene.crew()) {
-      svg.circle(
-          "person",
-          scale.at(body.x(), body.y()),
-          Math.max(10, 0.12 * scale.perMetre()),
-          "#fff",
-          Pen.THICK);
+  private PictureKey key() {
+    PictureKey all = new PictureKey();
+    List<Place> places = craft.boat().places();
+    for (int i = 0; i < places.size(); i++) {
+      all.name(letter("place-letter", PlanWords.letter(i)), places.get(i).name());
     }
+    all.endRow();
+    List<Kit> kit = craft.boat().kit();
+    for (int i = 0; i < kit.size() && kit.size() <= PlanWords.MOST_NUMBERS; i++) {
+      all.name(letter("kit-number", "" + (i + 1)), kit.get(i).name());
+    }
+    words
+        .byState()
+        .forEach((state, spaces) -> all.list(swatch(state), PlanWords.named(state, spaces)));
+    return all.endRow();
   }
 
-  private void key() {
-    double x = 12;
-    for (Hatching state : words.byState().keySet()) {
-      double y = foot + LABEL_ROW + 2;
-      List<Point> swatch =
-          List.of(
-              new Point(x, y), new Point(x + 34, y),
-              new Point(x + 34, y + 22), new Point(x, y + 22));
-      state.fill(svg, "swatch", swatch);
-      svg.small("swatch-word", new Point(x + 42, y + 17), Svg.Anchor.START, state.word());
-      x += 60 + Svg.width(state.word(), Svg.SMALL);
-    }
+  private static PictureKey.Sign letter(String kind, String letter) {
+    return (canvas, middle) ->
+        canvas.small(kind, new Point(middle.x(), middle.y() + 8), Canvas.Anchor.MIDDLE, letter);
+  }
+
+  private static PictureKey.Sign swatch(Hatching state) {
+    return (canvas, middle) ->
+        canvas.hatched(
+            "swatch",
+            List.of(
+                new Point(middle.x() - 14, middle.y() - 10),
+                new Point(middle.x() + 14, middle.y() - 10),
+                new Point(middle.x() + 14, middle.y() + 10),
+                new Point(middle.x() - 14, middle.y() + 10)),
+            state);
   }
 }

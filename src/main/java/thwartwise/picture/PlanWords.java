@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.boat.Kit;
-import thwartwise.boat.Place;
 import thwartwise.boat.Space;
 
 /** The words of the boat from above, and how its chambers are told apart. */
@@ -48,7 +46,7 @@ record PlanWords(Scene scene) {
   }
 
   String caption() {
-    return Stream.of(who(), placeKey(), kitKey(), chamberKey())
+    return Stream.of(who(), kitLeftOut())
         .filter(sentence -> !sentence.isEmpty())
         .collect(Collectors.joining(" "));
   }
@@ -56,34 +54,20 @@ record PlanWords(Scene scene) {
   private String who() {
     return scene.crew().isEmpty()
         ? "Drawn with nobody aboard."
-        : "Discs: "
+        : "Drawn with "
             + scene.who()
             + ", in the seating that comes nearest to a limit. A thick bar or box is a place for"
-            + " people, as far as the middle of a person gets.";
+            + " people, as far as the middle of a person gets. A black square is kit.";
   }
 
-  private String placeKey() {
-    List<Place> places = scene.craft().boat().places();
-    return Named.list(
-        "Places: ", places.size(), i -> letter(i) + " " + Named.of(places.get(i).name()));
+  private String kitLeftOut() {
+    return scene.craft().boat().kit().size() > MOST_NUMBERS
+        ? "There is too much kit to name it here."
+        : "";
   }
 
-  private String kitKey() {
-    List<Kit> kit = scene.craft().boat().kit();
-    String what = "Black squares are kit";
-    return kit.size() > MOST_NUMBERS
-        ? what + "; there is too much of it to number here."
-        : Named.list(what + ": ", kit.size(), i -> (i + 1) + " " + Named.of(kit.get(i).name()));
-  }
-
-  private String chamberKey() {
-    return byState().entrySet().stream()
-        .map(
-            e ->
-                Named.list(
-                    e.getKey().told() + ": ",
-                    e.getValue().size(),
-                    i -> Named.of(e.getValue().get(i).name())))
-        .collect(Collectors.joining(" "));
+  /** What a state means, and the chambers that are in it. */
+  static String named(Hatching state, List<Space> spaces) {
+    return state.told() + ": " + spaces.stream().map(Space::name).collect(Collectors.joining(", "));
   }
 }

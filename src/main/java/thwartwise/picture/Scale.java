@@ -6,8 +6,8 @@ import java.util.List;
  * From metres, to the right and up, to the units of a picture, the same in both directions.
  *
  * @param perMetre units for a metre
- * @param left where nought metres to the right lie
- * @param foot where nought metres up lie
+ * @param left where zero metres to the right lie
+ * @param foot where zero metres up lie
  */
 record Scale(double perMetre, double left, double foot) {
 
@@ -20,20 +20,20 @@ record Scale(double perMetre, double left, double foot) {
   }
 
   /** A metre laid out, or half of one where a whole would not fit beside the rest. */
-  Svg bar(Svg svg, Point start, double metres) {
+  void bar(Canvas canvas, Point start, double metres) {
     double end = start.x() + metres * perMetre;
     double tick = 6;
-    svg.strokes(
+    canvas.strokes(
         "metre-bar",
         List.of(
             List.of(start, new Point(end, start.y())),
             List.of(new Point(start.x(), start.y() - tick), new Point(start.x(), start.y() + tick)),
             List.of(new Point(end, start.y() - tick), new Point(end, start.y() + tick))),
         Pen.PLAIN);
-    return svg.small(
+    canvas.small(
         "metre-word",
         new Point(end + 8, start.y() + 6),
-        Svg.Anchor.START,
+        Canvas.Anchor.START,
         metres == 1 ? "1 m" : "0.5 m");
   }
 }

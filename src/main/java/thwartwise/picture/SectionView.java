@@ -58,10 +58,11 @@ final class SectionView {
     double[] up = all.stream().mapToDouble(Point::y).sorted().toArray();
     double width = across[across.length - 1] - across[0];
     double height = up[up.length - 1] - up[0];
-    double perMetre = Math.min((Svg.WIDTH - 2 * MARGIN) / width, TALLEST / height);
+    double perMetre = Math.min((Canvas.WIDTH - 2 * MARGIN) / width, TALLEST / height);
     double middle = (across[across.length - 1] + across[0]) / 2;
     this.scale =
-        new Scale(perMetre, Svg.WIDTH / 2 - perMetre * middle, TOP + perMetre * up[up.length - 1]);
+        new Scale(
+            perMetre, Canvas.WIDTH / 2 - perMetre * middle, TOP + perMetre * up[up.length - 1]);
     this.foot = TOP + perMetre * height;
   }
 
@@ -72,8 +73,8 @@ final class SectionView {
     return Math.max(along.from() + inset, Math.min(along.to() - inset, x));
   }
 
-  static Picture of(Scene scene, Heeled heeled) {
-    return new SectionView(scene, heeled).picture();
+  static View of(Scene scene, Heeled heeled) {
+    return new SectionView(scene, heeled).view();
   }
 
   /** Metres to starboard and above the water, as seen from aft. */
@@ -102,44 +103,47 @@ final class SectionView {
         body.middle().minus(Vector3.of(0, DISC, DISC)));
   }
 
-  private Picture picture() {
-    Svg svg = new Svg(foot + FOOT);
-    water(svg);
-    hull(svg);
+  private View view() {
+    return new View(words.title(), words.alternative(), words.caption(), foot + FOOT, this::draw);
+  }
+
+  private void draw(Canvas canvas) {
+    water(canvas);
+    hull(canvas);
     heeled
         .moved()
         .forEach(
             b ->
-                svg.circle("person", at(b.middle()), DISC * scale.perMetre(), "#d9d9d9", Pen.FINE));
-    surface(svg);
-    arm(svg);
-    edge(svg);
-    scale.bar(svg, new Point(16, foot + 26), 0.5);
-    return new Picture(words.title(), words.alternative(), words.caption(), svg.whole());
+                canvas.circle(
+                    "person", at(b.middle()), DISC * scale.perMetre(), "#d9d9d9", Pen.FINE));
+    surface(canvas);
+    arm(canvas);
+    edge(canvas);
+    scale.bar(canvas, new Point(16, foot + 26), 0.5);
   }
 
-  private void water(Svg svg) {
+  private void water(Canvas canvas) {
     double surface = scale.foot();
-    svg.area(
+    canvas.area(
         "sea",
         List.of(
             new Point(0, surface),
-            new Point(Svg.WIDTH, surface),
-            new Point(Svg.WIDTH, foot + 10),
+            new Point(Canvas.WIDTH, surface),
+            new Point(Canvas.WIDTH, foot + 10),
             new Point(0, foot + 10)),
         "#e4e4e4");
   }
 
-  private void surface(Svg svg) {
+  private void surface(Canvas canvas) {
     double surface = scale.foot();
-    svg.line("surface", new Point(0, surface), new Point(Svg.WIDTH, surface), Pen.PLAIN);
-    svg.small("surface-word", new Point(6, surface + 20), Svg.Anchor.START, "water");
+    canvas.line("surface", new Point(0, surface), new Point(Canvas.WIDTH, surface), Pen.PLAIN);
+    canvas.small("surface-word", new Point(6, surface + 20), Canvas.Anchor.START, "water");
   }
 
   /** The inside is dry: white down to the skin, and open at the top. */
-  private void hull(Svg svg) {
-    svg.area("dry", Slice.loop(hull).stream().map(this::at).toList(), "#fff");
-    svg.strokes(
+  private void hull(Canvas canvas) {
+    canvas.area("dry", Slice.loop(hull).stream().map(this::at).toList(), "#fff");
+    canvas.strokes(
         "hull",
         Slice.withoutLid(hull, craft.form().railAt(x, true), craft.form().railAt(x, false)).stream()
             .map(piece -> piece.stream().map(this::at).toList())
@@ -147,25 +151,25 @@ final class SectionView {
         Pen.THICK);
   }
 
-  private void arm(Svg svg) {
+  private void arm(Canvas canvas) {
     Point g = at(weight);
     Point b = at(lift);
     Point over = new Point(b.x(), g.y());
-    svg.line("lift-line", b, over, Pen.dashed(1.5, "5 4"));
-    svg.line("arm", g, over, Pen.THICK);
-    svg.circle("weight", g, DOT, "#000", Pen.FINE);
-    svg.circle("lift", b, DOT, "#fff", Pen.PLAIN);
+    canvas.line("lift-line", b, over, Pen.dashed(1.5, "5 4"));
+    canvas.line("arm", g, over, Pen.THICK);
+    canvas.circle("weight", g, DOT, "#000", Pen.FINE);
+    canvas.circle("lift", b, DOT, "#fff", Pen.PLAIN);
     boolean liftRight = b.x() >= g.x();
-    svg.words(
+    canvas.words(
         "weight-word",
         new Point(g.x() + (liftRight ? -10 : 10), g.y() + 7),
-        liftRight ? Svg.Anchor.END : Svg.Anchor.START,
+        liftRight ? Canvas.Anchor.END : Canvas.Anchor.START,
         "G");
-    svg.words("lift-word", new Point(b.x() + 11, b.y() + 7), Svg.Anchor.START, "B");
-    svg.words(
+    canvas.words("lift-word", new Point(b.x() + 11, b.y() + 7), Canvas.Anchor.START, "B");
+    canvas.words(
         "arm-word",
         new Point((g.x() + b.x()) / 2, g.y() - 12),
-        Svg.Anchor.MIDDLE,
+        Canvas.Anchor.MIDDLE,
         words.armShown());
   }
 
@@ -174,25 +178,25 @@ final class SectionView {
     return heeled.curve().side().sign() * (seen(lift).x() - seen(weight).x());
   }
 
-  private void edge(Svg svg) {
+  private void edge(Canvas canvas) {
     Point edge = at(lowest.at());
-    boolean right = edge.x() >= Svg.WIDTH / 2;
+    boolean right = edge.x() >= Canvas.WIDTH / 2;
     double out = right ? 14 : -14;
-    Svg.Anchor anchor = right ? Svg.Anchor.START : Svg.Anchor.END;
-    svg.circle("lowest-edge", edge, DOT - 1, "#000", Pen.FINE);
+    Canvas.Anchor anchor = right ? Canvas.Anchor.START : Canvas.Anchor.END;
+    canvas.circle("lowest-edge", edge, DOT - 1, "#000", Pen.FINE);
     if (heeled.atFlooding()) {
-      svg.words("edge-word", new Point(edge.x() + out, edge.y() - 12), anchor, "floods");
+      canvas.words("edge-word", new Point(edge.x() + out, edge.y() - 12), anchor, "floods");
       return;
     }
     Point above = new Point(edge.x() + out, edge.y());
     Point below = new Point(edge.x() + out, scale.foot());
-    svg.strokes(
+    canvas.strokes(
         "edge",
         List.of(
             List.of(above, below),
             List.of(new Point(above.x() - 7, above.y()), new Point(above.x() + 7, above.y()))),
         Pen.PLAIN);
     double middle = (above.y() + below.y()) / 2 + 7;
-    svg.words("edge-word", new Point(edge.x() + 1.6 * out, middle), anchor, words.freeboard());
+    canvas.words("edge-word", new Point(edge.x() + 1.6 * out, middle), anchor, words.freeboard());
   }
 }

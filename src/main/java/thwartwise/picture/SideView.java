@@ -15,7 +15,7 @@ import thwartwise.measure.Rounded;
  */
 final class SideView {
   private static final double LEFT = 22;
-  private static final double LABELS = 166;
+  private static final double LABELS = 196;
   private static final double OVER = 16;
   private static final double MOST_PER_METRE = 190;
   private static final double TOP = 26;
@@ -31,7 +31,6 @@ final class SideView {
   private final double fore;
   private final Scale scale;
   private final double foot;
-  private final Svg svg;
 
   /** Where the water stands in one state, with its dashes and its words. */
   private record Water(String kind, String label, WaterPlane plane, Pen pen) {
@@ -53,13 +52,12 @@ final class SideView {
     this.waters = waters();
     this.aft = hull.stream().mapToDouble(Point::x).min().orElseThrow();
     this.fore = hull.stream().mapToDouble(Point::x).max().orElseThrow();
-    double room = Svg.WIDTH - LEFT - LABELS - 2 * OVER;
+    double room = Canvas.WIDTH - LEFT - LABELS - 2 * OVER;
     double perMetre = Math.min(MOST_PER_METRE, room / (fore - aft));
     double[] heights = heights();
     double left = LEFT + OVER - perMetre * aft;
     this.scale = new Scale(perMetre, left, TOP + perMetre * heights[1]);
     this.foot = TOP + perMetre * (heights[1] - heights[0]);
-    this.svg = new Svg(foot + FOOT);
   }
 
   private double[] heights() {
@@ -67,7 +65,9 @@ final class SideView {
         Stream.of(
                 hull.stream().map(Point::y),
                 skeg.stream().map(Point::y),
-                waters.stream().flatMap(w -> Stream.of(w.at(aft), w.at(fore))))
+                waters.stream().flatMap(w -> Stream.of(w.at(aft), w.at(fore))),
+                craft.boat().kit().stream().map(kit -> kit.at().z()),
+                scene.crew().stream().map(body -> body.seat() + SeatedFigure.crown()))
             .flatMap(s -> s)
             .mapToDouble(Double::doubleValue)
             .sorted()
@@ -75,13 +75,13 @@ final class SideView {
     return new double[] {all[0], all[all.length - 1]};
   }
 
-  static Picture of(Scene scene) {
-    return new SideView(scene).picture();
+  static View of(Scene scene) {
+    return new SideView(scene).view();
   }
 
   private List<Water> waters() {
     List<Water> all = new ArrayList<>();
-    add(all, "empty", scene.empty(), Pen.dashed(2.5, "2 5"));
+    add(all, "empty", scene.empty(), Pen.DOTTED);
     if (!scene.crew().isEmpty()) {
       add(all, "loaded", scene.loaded(), Pen.THICK);
     }
@@ -102,23 +102,33 @@ final class SideView {
     return height < 0 ? "awash" : Rounded.down(100 * height, 0) + " cm";
   }
 
-  private Picture picture() {
-    sea();
-    if (!skeg.isEmpty()) {
-      svg.polygon("skeg", scale.all(skeg), "#fff", Pen.PLAIN);
-    }
-    svg.polygon("hull", scale.all(hull), "#fff", Pen.THICK);
-    waters.forEach(this::line);
-    labels();
-    scale.bar(svg, new Point(LEFT + OVER, foot + 32), 1);
-    svg.small("bow", new Point(scale.at(fore, 0).x(), foot + 38), Svg.Anchor.END, "bow \u2192");
+  private View view() {
     SideWords words = new SideWords(scene, waters.stream().map(Water::label).toList());
-    return new Picture(
-        "From the side: how deep it floats", words.alternative(), words.caption(), svg.whole());
+    return new View(
+        "From the side: how deep it floats",
+        words.alternative(),
+        words.caption(),
+        foot + FOOT,
+        this::draw);
+  }
+
+  private void draw(Canvas canvas) {
+    sea(canvas);
+    if (!skeg.isEmpty()) {
+      canvas.polygon("skeg", scale.all(skeg), "#fff", Pen.PLAIN);
+    }
+    scene.crew().forEach(body -> SeatedFigure.of(body, scene).fromTheSide(canvas, scale, p -> p));
+    canvas.polygon("hull", scale.all(hull), "#fff", Pen.THICK);
+    craft.boat().kit().forEach(k -> canvas.mark("kit", scale.at(k.at().x(), k.at().z())));
+    waters.forEach(water -> line(canvas, water));
+    labels(canvas);
+    scale.bar(canvas, new Point(LEFT + OVER, foot + 32), 1);
+    canvas.small(
+        "bow", new Point(scale.at(fore, 0).x(), foot + 38), Canvas.Anchor.END, "bow \u2192");
   }
 
   /** A light ground under the loaded waterline, or the only one there is. */
-  private void sea() {
+  private void sea(Canvas canvas) {
     waters.stream()
         .filter(w -> w.kind().equals(scene.crew().isEmpty() ? "empty" : "loaded"))
         .findFirst()
@@ -126,7 +136,7 @@ final class SideView {
             water -> {
               List<Point> ends = ends(water);
               double under = foot + 8;
-              svg.area(
+              canvas.area(
                   "sea",
                   List.of(
                       ends.get(0),
@@ -143,22 +153,22 @@ final class SideView {
         scale.at(aft - over, water.at(aft - over)), scale.at(fore + over, water.at(fore + over)));
   }
 
-  private void line(Water water) {
+  private void line(Canvas canvas, Water water) {
     List<Point> ends = ends(water);
-    svg.line("water-" + water.kind(), ends.get(0), ends.get(1), water.pen());
+    canvas.line("water-" + water.kind(), ends.get(0), ends.get(1), water.pen());
   }
 
-  private void labels() {
+  private void labels(Canvas canvas) {
     List<Double> wanted = waters.stream().map(w -> ends(w).get(1).y()).toList();
     double[] places = Apart.moved(wanted, LABEL_GAP, TOP - 4, foot + 24);
     for (int i = 0; i < places.length; i++) {
       Point end = ends(waters.get(i)).get(1);
       Point label = new Point(end.x() + 14, places[i]);
-      svg.line("label-leader", end, label, Pen.FINE);
-      svg.words(
+      canvas.line("label-leader", end, label, Pen.FINE);
+      canvas.words(
           "label",
           new Point(label.x() + 3, label.y() + 7),
-          Svg.Anchor.START,
+          Canvas.Anchor.START,
           waters.get(i).label());
     }
   }

@@ -5,15 +5,13 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * A picture in the making, 640 units wide. On a small telephone it is shown at half its size, so no
- * lettering is smaller than {@link #SMALL}.
- *
- * <p>The first word of every method is the kind of thing drawn; it becomes the element's class.
+ * A picture as markup. On a small telephone it is shown at half its size, so no lettering is
+ * smaller than {@link #SMALL}. The kind of thing drawn becomes the element's class.
  */
-final class Svg {
-  static final double WIDTH = 640;
-  static final double LETTERS = 20;
-  static final double SMALL = 18;
+final class Svg implements Canvas {
+  static final double LETTERS = 24;
+  static final double SMALL = 22;
+  private static final double MARK = 6;
 
   /** Width of a letter on average, in parts of its size; no usual typeface is wider. */
   private static final double LETTER_WIDTH = 0.58;
@@ -27,41 +25,36 @@ final class Svg {
     this.height = height;
   }
 
-  /** Where lettering stands to its point. */
-  enum Anchor {
-    START(0),
-    MIDDLE(0.5),
-    END(1);
+  @Override
+  public void path(String kind, List<Point> points, Pen pen) {
+    element(kind, "M" + joined(points), "none", pen.attributes());
+  }
 
-    private final double before;
+  @Override
+  public void polygon(String kind, List<Point> points, String fill, Pen pen) {
+    element(kind, "M" + joined(points) + "Z", fill, pen.attributes());
+  }
 
-    Anchor(double before) {
-      this.before = before;
+  @Override
+  public void area(String kind, List<Point> points, String fill) {
+    element(kind, "M" + joined(points) + "Z", fill, "");
+  }
+
+  @Override
+  public void hatched(String kind, List<Point> area, Hatching hatching) {
+    polygon(kind, area, hatching.ground(), Pen.PLAIN);
+    strokes(kind + "-hatching", hatching.strokes(area), Pen.FINE);
+  }
+
+  @Override
+  public void strokes(String kind, List<List<Point>> strokes, Pen pen) {
+    String path = strokes.stream().map(s -> "M" + joined(s)).collect(Collectors.joining());
+    if (!path.isEmpty()) {
+      element(kind, path, "none", pen.attributes());
     }
-
-    private String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 
-  Svg line(String kind, Point from, Point to, Pen pen) {
-    return path(kind, List.of(from, to), "none", pen);
-  }
-
-  Svg path(String kind, List<Point> points, String fill, Pen pen) {
-    return element(kind, "M" + joined(points), fill, pen.attributes());
-  }
-
-  Svg polygon(String kind, List<Point> points, String fill, Pen pen) {
-    return element(kind, "M" + joined(points) + "Z", fill, pen.attributes());
-  }
-
-  /** An area without an edge. */
-  Svg area(String kind, List<Point> points, String fill) {
-    return element(kind, "M" + joined(points) + "Z", fill, "");
-  }
-
-  private Svg element(String kind, String path, String fill, String stroke) {
+  private void element(String kind, String path, String fill, String stroke) {
     drawn.append(
         String.format(
             Locale.ROOT,
@@ -70,16 +63,10 @@ final class Svg {
             path,
             fill,
             stroke));
-    return this;
   }
 
-  /** Strokes that need not hang together. */
-  Svg strokes(String kind, List<List<Point>> strokes, Pen pen) {
-    String path = strokes.stream().map(s -> "M" + joined(s)).collect(Collectors.joining());
-    return path.isEmpty() ? this : element(kind, path, "none", pen.attributes());
-  }
-
-  Svg circle(String kind, Point at, double radius, String fill, Pen pen) {
+  @Override
+  public void circle(String kind, Point at, double radius, String fill, Pen pen) {
     drawn.append(
         String.format(
             Locale.ROOT,
@@ -90,35 +77,36 @@ final class Svg {
             radius,
             fill,
             pen.attributes()));
-    return this;
   }
 
-  Svg square(String kind, Point middle, double half, String fill) {
-    return polygon(
+  @Override
+  public void mark(String kind, Point middle) {
+    polygon(
         kind,
         List.of(
-            new Point(middle.x() - half, middle.y() - half),
-            new Point(middle.x() + half, middle.y() - half),
-            new Point(middle.x() + half, middle.y() + half),
-            new Point(middle.x() - half, middle.y() + half)),
-        fill,
+            new Point(middle.x() - MARK, middle.y() - MARK),
+            new Point(middle.x() + MARK, middle.y() - MARK),
+            new Point(middle.x() + MARK, middle.y() + MARK),
+            new Point(middle.x() - MARK, middle.y() + MARK)),
+        "#000",
         Pen.FINE);
   }
 
-  Svg words(String kind, Point at, Anchor anchor, String words) {
-    return words(kind, at, anchor, LETTERS, words);
+  @Override
+  public void words(String kind, Point at, Anchor anchor, String words) {
+    words(kind, at, anchor, LETTERS, words);
   }
 
-  /** Small lettering, for axes and scales. */
-  Svg small(String kind, Point at, Anchor anchor, String words) {
-    return words(kind, at, anchor, SMALL, words);
+  @Override
+  public void small(String kind, Point at, Anchor anchor, String words) {
+    words(kind, at, anchor, SMALL, words);
   }
 
   /** Lettering moved as little as keeps it within the picture. */
-  private Svg words(String kind, Point at, Anchor anchor, double size, String words) {
+  private void words(String kind, Point at, Anchor anchor, double size, String words) {
     double width = width(words, size);
-    double least = MARGIN + anchor.before * width;
-    double most = WIDTH - MARGIN - (1 - anchor.before) * width;
+    double least = MARGIN + anchor.before() * width;
+    double most = WIDTH - MARGIN - (1 - anchor.before()) * width;
     double x = Math.max(least, Math.min(most, at.x()));
     double y = Math.max(size, Math.min(height - MARGIN, at.y()));
     drawn.append(
@@ -130,9 +118,8 @@ final class Svg {
             x,
             y,
             size,
-            anchor.word(),
+            anchor.name().toLowerCase(Locale.ROOT),
             escaped(words)));
-    return this;
   }
 
   static double width(String words, double size) {

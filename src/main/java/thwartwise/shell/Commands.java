@@ -49,6 +49,7 @@ final class Commands {
     all.add(new SupposeCommand(inspector));
     all.add(new TodayCommand(inspector));
     all.add(new PageCommand(pager));
+    all.add(new ShowCommand(pager));
     all.add(new RecordsCommand());
     all.add(new CompareCommand());
     all.add(new FleetCommand(inspector));

@@ -6,17 +6,12 @@ import java.util.regex.Pattern;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.files.RecordArchive;
-import thwartwise.files.UnusableInput;
-import thwartwise.record.BoatRecords;
 import thwartwise.record.KeptRecord;
 import thwartwise.report.TextPage;
 
 /** Prints the whole page of a record, or one section of it. */
 final class PageCommand implements ShellCommand {
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,3}");
-  private static final OptionWord BOAT_NAME =
-      new OptionWord("boat", "NAME", "the boat whose last record it is", false);
 
   private final Pager pager;
 
@@ -46,7 +41,7 @@ final class PageCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(BOAT_NAME, OptionWord.FOLDER);
+    return List.of(RecordChoice.BOAT, OptionWord.FOLDER);
   }
 
   @Override
@@ -78,29 +73,13 @@ final class PageCommand implements ShellCommand {
       throw UsageError.refused(
           this, "the section is a number, behind the record: page custard-tart/2 3.");
     }
-    KeptRecord record = record(named, given);
+    KeptRecord record = RecordChoice.of(named, given);
     String text =
         numbered
             ? section(record, Integer.parseInt(typed.get(typed.size() - 1)))
             : TextPage.of(record);
     pager.show(text.stripTrailing(), context.outputWriter());
     return Exit.NOTHING_HOLDS_BACK.status();
-  }
-
-  private KeptRecord record(List<String> named, Given given) {
-    RecordArchive archive = given.workspace().records();
-    Optional<BoatRecords> boat = given.text(BOAT_NAME).map(BoatChoice::name).map(archive::boat);
-    if (!named.isEmpty()) {
-      String typed = Given.fromHome(named.get(0));
-      return boat.map(b -> archive.find(typed, b)).orElseGet(() -> archive.find(typed));
-    }
-    return boat.map(BoatRecords::last)
-        .orElseGet(archive::newest)
-        .orElseThrow(
-            () ->
-                new UnusableInput(
-                    archive.folder()
-                        + ": no record is kept here. Inspect a boat first, or name a --folder."));
   }
 
   private String section(KeptRecord record, int number) {

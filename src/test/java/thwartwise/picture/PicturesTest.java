@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,10 +41,11 @@ class PicturesTest {
   private static final Report REPORT = report(TART);
   private static final Pictures PICTURES = Pictures.of(TART, REPORT, TODAY);
 
-  private static final int SIDE = 0;
-  private static final int PLAN = 1;
-  private static final int SECTION = 2;
-  private static final int CURVE = 3;
+  private static final int SIDE = 1;
+  private static final int PLAN = 0;
+  private static final int SWAMPED = 2;
+  private static final int SECTION = 3;
+  private static final int CURVE = 4;
 
   private static Boat demo() {
     try (var in = PicturesTest.class.getResourceAsStream("/thwartwise/demo-boat.json")) {
@@ -91,9 +93,9 @@ class PicturesTest {
   }
 
   @Test
-  void the_story_is_four_pictures_and_each_has_its_words() {
+  void the_story_is_five_pictures_and_each_has_its_words() {
     assertThat(PICTURES.leftOut()).isEmpty();
-    assertThat(PICTURES.drawn()).hasSize(4);
+    assertThat(PICTURES.drawn()).hasSize(5);
     assertThat(PICTURES.drawn())
         .allSatisfy(
             p -> {
@@ -237,10 +239,54 @@ class PicturesTest {
                     p -> Math.signum((p.get(1).x() - p.get(0).x()) * (p.get(1).y() - p.get(0).y())))
                 .distinct())
         .hasSize(3);
-    assertThat(PICTURES.drawn().get(PLAN).caption())
-        .contains("Counts when swamped: \"bow locker\", \"stern bench box, port\"")
-        .contains("Only claimed, so it counts for nothing: \"middle thwart box\".")
-        .contains("so it counts for nothing: \"battery box\".");
+    assertThat(key(plan))
+        .contains("Counts when swamped: bow locker, stern bench box, port")
+        .contains("Only claimed, counts for nothing: middle thwart box")
+        .contains("counts for nothing: battery box");
+  }
+
+  private static String key(Drawing drawing) {
+    return drawing.kinds("key-word").stream()
+        .map(Element::getTextContent)
+        .collect(Collectors.joining(" "));
+  }
+
+  @Test
+  void places_and_kit_are_named_in_the_picture() {
+    Drawing plan = drawn(PLAN);
+    assertThat(key(plan)).contains("middle thwart", "stern bench", "bow seat");
+    assertThat(key(plan))
+        .contains("battery", "electric motor", "oars, pair", "anchor and line", "solar panel");
+    assertThat(plan.kinds("kit-number")).hasSize(2 * TART.kit().size());
+    assertThat(plan.kinds("place-letter")).hasSize(2 * TART.places().size());
+  }
+
+  @Test
+  void full_of_water_the_water_is_level_and_the_hull_lies_to_it_as_the_report_says() {
+    Drawing swamped = drawn(SWAMPED);
+    List<Point> surface = swamped.points("surface");
+    assertThat(surface.get(0).y()).isEqualTo(surface.get(1).y());
+    assertThat(swamped.kinds("person")).hasSize(REPORT.recommendation().people());
+    // The keel's lowest stretch lies as deep as trim and height of the water say.
+    var pose = REPORT.atLimit().swamped().pose().orElseThrow();
+    List<Point> hull = swamped.points("hull");
+    List<Point> level = drawn(SIDE).points("hull");
+    double perMetre = swamped.perMetre();
+    double measured = (Drawing.most(hull, Point::y) - surface.get(0).y()) / perMetre;
+    double keel = Drawing.most(level, Point::y);
+    double origin = Drawing.least(level, Point::x) + 0.06 * drawn(SIDE).perMetre();
+    double deepest =
+        level.stream()
+            .mapToDouble(
+                p -> {
+                  double x = (p.x() - origin) / drawn(SIDE).perMetre();
+                  double z = (keel - p.y()) / drawn(SIDE).perMetre();
+                  double water = pose.waterAtOrigin().orElseThrow() + x * Math.tan(pose.trim());
+                  return (water - z) * Math.cos(pose.trim());
+                })
+            .max()
+            .orElseThrow();
+    assertThat(measured).isCloseTo(deepest, within(0.01));
   }
 
   @Test
@@ -420,6 +466,8 @@ class PicturesTest {
     assertThat(Drawing.of(side).kinds("water-empty")).hasSize(1);
     assertThat(side.caption()).contains("Full of water it sinks, so no line is drawn for that.");
     assertThat(side.alternative()).contains("Full of water it sinks");
+    assertThat(Pictures.of(sinks, report, TODAY).leftOut())
+        .containsExactly("Full of water it sinks, so it is not drawn");
   }
 
   @Test
@@ -441,7 +489,7 @@ class PicturesTest {
   void a_boat_that_does_not_float_upright_has_no_picture_of_heeling_and_says_why() {
     Boat heavy = BoxBoat.of(3, 1.2, 0.5).hull(5000, 0.2).boat();
     Pictures pictures = Pictures.of(heavy, SampleRecords.report(), TODAY);
-    assertThat(pictures.drawn()).hasSize(2);
+    assertThat(pictures.drawn()).hasSize(3);
     assertThat(pictures.leftOut()).hasSize(1);
     assertThat(pictures.leftOut().get(0)).contains("no way was found in which it floats upright");
     assertThat(pictures.drawn().get(SIDE).caption()).contains("no line is drawn for it");
@@ -463,9 +511,11 @@ class PicturesTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void what_somebody_typed_stands_in_the_caption_and_never_in_the_picture(String name) {
+  void what_somebody_typed_can_neither_break_a_picture_nor_run_out_of_it(String name) {
     for (Picture picture : Pictures.of(odd(name), SampleRecords.report(), TODAY).drawn()) {
-      assertThat(picture.svg()).doesNotContain(name);
+      assertThat(picture.svg()).doesNotContain("<script");
+      assertThat(Drawing.of(picture).all("text"))
+          .allMatch(t -> t.getTextContent().codePointCount(0, t.getTextContent().length()) <= 46);
       assertThat(picture.caption().length()).isLessThan(900);
     }
   }

@@ -1,0 +1,137 @@
+package thwartwise.picture;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import thwartwise.afloat.Pose;
+import thwartwise.boat.Body;
+import thwartwise.boat.Space;
+import thwartwise.geometry.Vector3;
+import thwartwise.geometry.WaterPlane;
+import thwartwise.measure.Rounded;
+
+/**
+ * The boat full of water with its crew in it, from its starboard side, as it lies: the water is
+ * level, one end may be under.
+ */
+final class SwampedView {
+  private static final double MARGIN = 22;
+  private static final double TOP = 16;
+  private static final double FOOT = 46;
+  private static final double MOST_PER_METRE = 150;
+
+  /** Heels under this are not worth a word, rad. */
+  private static final double LEVEL = Math.toRadians(1);
+
+  private final Scene scene;
+  private final Pose pose;
+  private final WaterPlane plane;
+  private final Vector3 ahead;
+  private final List<Point> hull;
+  private final Scale scale;
+  private final double foot;
+
+  private SwampedView(Scene scene, Pose pose) {
+    this.scene = scene;
+    this.pose = pose;
+    this.plane = pose.plane();
+    Vector3 bow = Vector3.of(1, 0, 0);
+    this.ahead = bow.minus(plane.up().times(plane.up().dot(bow))).unit();
+    this.hull = seen(Silhouette.fromTheSide(scene.craft().form().outside()));
+    double aft = hull.stream().mapToDouble(Point::x).min().orElseThrow();
+    double fore = hull.stream().mapToDouble(Point::x).max().orElseThrow();
+    double perMetre = Math.min(MOST_PER_METRE, (Canvas.WIDTH - 2 * MARGIN) / (fore - aft));
+    double top =
+        DoubleStream.concat(
+                hull.stream().mapToDouble(Point::y),
+                scene.crew().stream().mapToDouble(b -> seat(b).y() + SeatedFigure.crown()))
+            .max()
+            .orElseThrow();
+    double low = Math.min(-0.1, hull.stream().mapToDouble(Point::y).min().orElseThrow());
+    this.scale =
+        new Scale(
+            perMetre,
+            Canvas.WIDTH / 2 - perMetre * (aft + fore) / 2,
+            TOP + perMetre * Math.max(0.1, top));
+    this.foot = scale.at(0, low).y();
+  }
+
+  /** Empty where it does not stay upright full of water. */
+  static Optional<View> of(Scene scene) {
+    return Scene.upright(scene.swamped()).map(pose -> new SwampedView(scene, pose).view());
+  }
+
+  /** Why there is no such picture. */
+  static String missing(Scene scene) {
+    if (!scene.swamped().assessed()) {
+      return "How it lies full of water was not found, so it is not drawn";
+    }
+    return scene.swamped().exist()
+        ? "Full of water it does not stay upright, so it is not drawn"
+        : "Full of water it sinks, so it is not drawn";
+  }
+
+  private View view() {
+    return new View(
+        "Full of water, from the side",
+        "The boat full of water, from its starboard side, bow to the right, the water level. "
+            + caption(),
+        caption(),
+        foot + FOOT,
+        this::draw);
+  }
+
+  private String caption() {
+    double heel = Math.abs(pose.heel());
+    String heeled =
+        heel > LEVEL ? ", heeled " + Rounded.up(Math.toDegrees(heel), 0) + "\u00a0degrees" : "";
+    return "As it lies full of water with " + scene.who() + heeled + ". Hatched: what lifts it.";
+  }
+
+  private void draw(Canvas canvas) {
+    canvas.area("sea", sea(), "#e4e4e4");
+    lifting().forEach(area -> canvas.hatched("chamber-counts", scale.all(area), Hatching.COUNTS));
+    scene
+        .crew()
+        .forEach(body -> SeatedFigure.of(body, scene).fromTheSide(canvas, scale, this::seen));
+    canvas.polygon("hull", scale.all(hull), "none", Pen.THICK);
+    canvas.line("surface", scaled(MARGIN), scaled(Canvas.WIDTH - MARGIN), Pen.PLAIN);
+    scale.bar(canvas, new Point(MARGIN, foot + 28), 1);
+    canvas.small(
+        "bow", new Point(Canvas.WIDTH - MARGIN, foot + 34), Canvas.Anchor.END, "bow \u2192");
+  }
+
+  private Point scaled(double x) {
+    return new Point(x, scale.foot());
+  }
+
+  private List<Point> sea() {
+    return List.of(
+        scaled(MARGIN),
+        scaled(Canvas.WIDTH - MARGIN),
+        new Point(Canvas.WIDTH - MARGIN, foot + 6),
+        new Point(MARGIN, foot + 6));
+  }
+
+  private Stream<List<Point>> lifting() {
+    return scene.craft().spaces().stream()
+        .filter(space -> PlanWords.state(space) == Hatching.COUNTS)
+        .map(Space::solid)
+        .map(solid -> seen(Silhouette.fromTheSide(solid)));
+  }
+
+  private Point seat(Body body) {
+    return seen(new Point(body.x(), body.seat()));
+  }
+
+  private List<Point> seen(List<Point> points) {
+    return points.stream().map(this::seen).toList();
+  }
+
+  /** Where a point of the middle plane of the boat lies: ahead, and above the water. */
+  private Point seen(Point p) {
+    Vector3 at = Vector3.of(p.x(), 0, p.y());
+    return new Point(ahead.dot(at), plane.above(at));
+  }
+}

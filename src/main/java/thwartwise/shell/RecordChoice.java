@@ -1,0 +1,35 @@
+package thwartwise.shell;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.files.RecordArchive;
+import thwartwise.files.UnusableInput;
+import thwartwise.record.BoatRecords;
+import thwartwise.record.KeptRecord;
+
+/** Which record is meant: the one named, else the last of a boat, else the newest of all. */
+final class RecordChoice {
+  static final OptionWord BOAT =
+      new OptionWord("boat", "NAME", "the boat whose last record it is", false);
+
+  private RecordChoice() {}
+
+  /**
+   * @param named the record as it was typed, or nothing
+   */
+  static KeptRecord of(List<String> named, Given given) {
+    RecordArchive archive = given.workspace().records();
+    Optional<BoatRecords> boat = given.text(BOAT).map(BoatChoice::name).map(archive::boat);
+    if (!named.isEmpty()) {
+      String typed = Given.fromHome(named.get(0));
+      return boat.map(b -> archive.find(typed, b)).orElseGet(() -> archive.find(typed));
+    }
+    return boat.map(BoatRecords::last)
+        .orElseGet(archive::newest)
+        .orElseThrow(
+            () ->
+                new UnusableInput(
+                    archive.folder()
+                        + ": no record is kept here. Inspect a boat first, or name a --folder."));
+  }
+}

@@ -1,0 +1,80 @@
+package thwartwise.shell;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.springframework.shell.core.command.CommandArgument;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.page.LineWrap;
+import thwartwise.picture.Sketches;
+import thwartwise.picture.Sketches.Sketch;
+import thwartwise.record.InspectionRecord;
+
+/** Draws the pictures of a record in letters. */
+final class ShowCommand implements ShellCommand {
+  private static final int COLUMNS = 80;
+
+  private final Pager pager;
+
+  ShowCommand(Pager pager) {
+    this.pager = pager;
+  }
+
+  @Override
+  public String getName() {
+    return "show";
+  }
+
+  @Override
+  public String getDescription() {
+    return "draw a record's boat in letters: from above, the side and across";
+  }
+
+  @Override
+  public Optional<String> argument() {
+    return Optional.of("RECORD");
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(RecordChoice.BOAT, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        The pictures of the page, for a terminal of at least 80 columns: from above
+        with people, kit and chambers; from the side; full of water with the crew in
+        it; cut across, everyone to one side; what brings it back.
+        Without a word it is the newest record of all.
+
+          show
+          show custard-tart/2
+          show --boat "Custard Tart"
+
+        Exits with 0 when it ran, with 2 when there is no such record.
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    List<String> named =
+        context.parsedInput().arguments().stream().map(CommandArgument::value).toList();
+    InspectionRecord record = RecordChoice.of(named, new Given(context)).inspection();
+    String text =
+        Sketches.of(record.boat(), record.report(), record.date().toLocalDate(), COLUMNS).stream()
+            .map(ShowCommand::lines)
+            .collect(Collectors.joining("\n\n"));
+    pager.show(text, context.outputWriter());
+    return Exit.NOTHING_HOLDS_BACK.status();
+  }
+
+  private static String lines(Sketch sketch) {
+    String caption = String.join("\n", LineWrap.lines(sketch.caption(), "", "", COLUMNS));
+    return Stream.of(sketch.title(), sketch.drawing(), caption)
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining("\n"));
+  }
+}
