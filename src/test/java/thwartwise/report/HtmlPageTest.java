@@ -156,8 +156,8 @@ class HtmlPageTest {
         .containsSubsequence(
             "What nobody does:",
             "In pictures",
-            "From the side",
             "From above",
+            "From the side",
             "Cut across",
             "What brings it back",
             "May it be launched?");
