@@ -147,7 +147,7 @@ final class PlanView {
   }
 
   private double[] spread(List<Double> metres) {
-    return Apart.moved(
+    return LabelSpacing.moved(
         metres.stream().map(x -> scale.at(x, 0).x()).toList(),
         LABEL_GAP,
         MARGIN / 2,

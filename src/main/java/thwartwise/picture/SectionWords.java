@@ -66,7 +66,7 @@ record SectionWords(Scene scene, Heeled heeled, FloodPoint lowest, double x, dou
         + " Seen from aft, cut "
         + Rounded.down(x, 2)
         + "\u00a0m forward of the aft end, by the lowest edge, "
-        + Named.of(lowest.name())
+        + QuotedName.of(lowest.name())
         + ", which "
         + stands()
         + ". G is where the weight hangs"

@@ -160,7 +160,7 @@ final class SideView {
 
   private void labels(Canvas canvas) {
     List<Double> wanted = waters.stream().map(w -> ends(w).get(1).y()).toList();
-    double[] places = Apart.moved(wanted, LABEL_GAP, TOP - 4, foot + 24);
+    double[] places = LabelSpacing.moved(wanted, LABEL_GAP, TOP - 4, foot + 24);
     for (int i = 0; i < places.length; i++) {
       Point end = ends(waters.get(i)).get(1);
       Point label = new Point(end.x() + 14, places[i]);

@@ -27,10 +27,10 @@ final class BoatChoice {
    *
    * @throws UnusableInput when it is neither, with the nearest there is
    */
-  static Path of(Given given, ShellCommand command) {
+  static Path of(CommandInput given, ShellCommand command) {
     Workspace workspace = given.workspace();
     String typed = given.text(OptionWord.BOAT).orElseThrow(() -> missing(command, kept(workspace)));
-    Path file = Given.asPath(typed);
+    Path file = CommandInput.asPath(typed);
     Optional<Path> named = named(typed, workspace);
     if (Files.isRegularFile(file) || named.isEmpty() && Files.exists(file)) {
       return file;
@@ -58,7 +58,7 @@ final class BoatChoice {
 
   /** The name of the boat whose records are meant: as typed, or that of the file typed. */
   static String name(String typed) {
-    Path file = Given.asPath(typed);
+    Path file = CommandInput.asPath(typed);
     return Files.isRegularFile(file) ? BoatFile.read(file).name() : typed;
   }
 
@@ -80,7 +80,7 @@ final class BoatChoice {
   private static String nearest(String typed, Path file, Workspace workspace) {
     List<String> names = new ArrayList<>(kept(workspace));
     List<String> slugs =
-        names.stream().map(name -> Beside.number(workspace.boatPath(name))).toList();
+        names.stream().map(name -> PaperPath.number(workspace.boatPath(name))).toList();
     names.addAll(slugs);
     return Nearest.meant(typed, names)
         .map(name -> " Did you mean " + Quoted.of(name) + "?")

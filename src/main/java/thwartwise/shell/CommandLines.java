@@ -6,7 +6,7 @@ import org.jline.terminal.Terminal;
 import thwartwise.files.Workspace;
 
 /** Commands typed at a terminal, with completion, and a history that ends with the session. */
-record CommandLines(LineReader reader) implements Lines {
+record CommandLines(LineReader reader) implements LineSource {
 
   static CommandLines at(Terminal terminal, List<ShellCommand> commands, Workspace workspace) {
     return new CommandLines(

@@ -81,11 +81,12 @@ final class Commands {
   /** Without a terminal, a pipe types. */
   Prompt prompt(Optional<Terminal> terminal, Optional<String> folder) {
     Workspace workspace =
-        folder.map(Given::asPath).map(Workspace::new).orElseGet(Given::homeWorkspace);
+        folder.map(CommandInput::asPath).map(Workspace::new).orElseGet(CommandInput::homeWorkspace);
     PrintWriter out = terminal.map(Terminal::writer).orElseGet(StandardStreams::out);
-    Lines piped = PipedLines.standardInput(out);
-    Lines lines = terminal.<Lines>map(t -> CommandLines.at(t, all, workspace)).orElse(piped);
-    Lines answers = terminal.<Lines>map(TerminalAnswers::new).orElse(piped);
+    LineSource piped = PipedLines.standardInput(out);
+    LineSource lines =
+        terminal.<LineSource>map(t -> CommandLines.at(t, all, workspace)).orElse(piped);
+    LineSource answers = terminal.<LineSource>map(TerminalAnswers::new).orElse(piped);
     return new Prompt(lines, out, runner(out, out, answers, folder), ProgramVersion.ofThisJar());
   }
 }

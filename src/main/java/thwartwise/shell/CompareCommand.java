@@ -62,7 +62,7 @@ final class CompareCommand implements ShellCommand {
       throw UsageError.refused(
           this, "name two records, the older one first. \"records\" lists them.");
     }
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     KeptRecord before = found(named.get(0).value(), given);
     KeptRecord after = found(named.get(1).value(), given);
     String told =
@@ -73,9 +73,9 @@ final class CompareCommand implements ShellCommand {
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
-  private static KeptRecord found(String typed, Given given) {
+  private static KeptRecord found(String typed, CommandInput given) {
     RecordArchive archive = given.workspace().records();
-    String named = Given.fromHome(typed);
+    String named = CommandInput.fromHome(typed);
     return given
         .text(BOAT_NAME)
         .map(boat -> archive.find(named, archive.boat(BoatChoice.name(boat))))

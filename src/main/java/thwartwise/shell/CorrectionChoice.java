@@ -16,7 +16,7 @@ final class CorrectionChoice {
   private CorrectionChoice() {}
 
   /** Empty when nothing is corrected; a correction without a reason is refused. */
-  static Optional<Correction> of(Given given, Boat boat, ShellCommand command) {
+  static Optional<Correction> of(CommandInput given, Boat boat, ShellCommand command) {
     if (given.has(CORRECTS) != given.has(BECAUSE)) {
       throw UsageError.refused(
           command,
@@ -25,7 +25,8 @@ final class CorrectionChoice {
     return given.text(CORRECTS).map(typed -> correction(typed, given, boat, command));
   }
 
-  private static Correction correction(String typed, Given given, Boat boat, ShellCommand command) {
+  private static Correction correction(
+      String typed, CommandInput given, Boat boat, ShellCommand command) {
     RecordArchive archive = given.workspace().records();
     KeptRecord older = archive.find(typed, archive.of(boat.name()));
     if (older.number().isEmpty()) {

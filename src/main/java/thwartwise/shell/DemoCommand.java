@@ -44,12 +44,12 @@ final class DemoCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     Workspace workspace = given.workspace();
     RuleBook book = RuleBooks.of(given);
     Boat boat = DemoBoat.asOf(inspector.today());
     var inspection = inspector.inspect(boat, Optional.empty(), book);
-    Told.keeping(
+    InspectionOutput.keeping(
         given,
         inspection,
         reader -> inspector.keep(inspector.record(inspection, reader).withBoatFile(), workspace));

@@ -63,7 +63,7 @@ final class FleetCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     if (given.has(CSV) && given.has(OptionWord.HTML)) {
       throw UsageError.refused(this, "--csv and --html are two forms of one table. Leave one out.");
     }
@@ -74,7 +74,8 @@ final class FleetCommand implements ShellCommand {
     return (due ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
   }
 
-  private static void print(List<FleetRow> rows, LocalDate today, Given given, PrintWriter out) {
+  private static void print(
+      List<FleetRow> rows, LocalDate today, CommandInput given, PrintWriter out) {
     if (given.has(OptionWord.HTML)) {
       out.println(given.kept(FleetPage.html(rows, today)));
     } else if (given.has(CSV)) {
@@ -84,10 +85,10 @@ final class FleetCommand implements ShellCommand {
     }
   }
 
-  private static Path folder(CommandContext context, Given given) {
+  private static Path folder(CommandContext context, CommandInput given) {
     return context.parsedInput().arguments().stream()
         .findFirst()
-        .map(argument -> new Workspace(Given.asPath(argument.value())).recovered().folder())
+        .map(argument -> new Workspace(CommandInput.asPath(argument.value())).recovered().folder())
         .orElseGet(() -> given.workspace().folder());
   }
 }

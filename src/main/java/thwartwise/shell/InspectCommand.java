@@ -69,14 +69,14 @@ final class InspectCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     RuleBook book = RuleBooks.of(given);
     Boat boat = BoatFile.read(file);
     Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);
     var inspection = inspected(boat, file, given.text(OptionWord.BY), book);
     Inspector.Kept kept =
-        Told.keeping(
+        InspectionOutput.keeping(
             given,
             inspection,
             reader ->

@@ -70,7 +70,8 @@ final class Inspector {
   InspectionRecord inspect(Boat boat, Optional<String> by, RuleBook rules) {
     OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
     Report report =
-        LongWork.of("Inspecting", progress -> run.of(boat, rules, now.toLocalDate(), progress));
+        InterruptibleWork.of(
+            "Inspecting", progress -> run.of(boat, rules, now.toLocalDate(), progress));
     String who = by.or(boat::measuredBy).orElse("not named");
     return new InspectionRecord(now, who, version.number(), boat, report);
   }
@@ -100,7 +101,8 @@ final class Inspector {
         inspection,
         (number, corrects) -> {
           reader.run();
-          return LongWork.of("Setting the pages", () -> papers.of(inspection, number, corrects));
+          return InterruptibleWork.of(
+              "Setting the pages", () -> papers.of(inspection, number, corrects));
         });
   }
 
@@ -110,7 +112,7 @@ final class Inspector {
    * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed; nothing is kept
    */
   Kept keep(NewRecord wanted, Workspace workspace) {
-    SavedRecord saved = LongWork.uninterrupted(() -> workspace.keep(wanted));
+    SavedRecord saved = InterruptibleWork.uninterrupted(() -> workspace.keep(wanted));
     return new Kept(wanted.inspection(), saved.file(), saved.warnings());
   }
 }

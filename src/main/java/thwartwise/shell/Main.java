@@ -51,7 +51,7 @@ public final class Main {
 
   private static int runOnce(List<String> words) {
     PrintWriter out = StandardStreams.out();
-    try (var answers = new LateAnswers(out)) {
+    try (var answers = new LazyLineSource(out)) {
       return Commands.ofThisJar().runner(out, StandardStreams.err(), answers).run(words);
     }
   }

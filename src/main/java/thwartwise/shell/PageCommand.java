@@ -64,7 +64,7 @@ final class PageCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     List<String> typed =
         context.parsedInput().arguments().stream().map(CommandArgument::value).toList();
     boolean numbered = !typed.isEmpty() && NUMBER.matcher(typed.get(typed.size() - 1)).matches();

@@ -71,7 +71,7 @@ interface Pager {
     } catch (IOException left) {
       // It was left before the end.
     }
-    return LongWork.uninterrupted(() -> ended(process));
+    return InterruptibleWork.uninterrupted(() -> ended(process));
   }
 
   private static boolean ended(Process process) {

@@ -13,7 +13,7 @@ import org.jline.reader.EndOfFileException;
  * Lines from a pipe or a file, always UTF-8. Each is repeated behind its prompt, so that what comes
  * out reads like the conversation it was.
  */
-record PipedLines(BufferedReader in, PrintWriter out) implements Lines {
+record PipedLines(BufferedReader in, PrintWriter out) implements LineSource {
 
   static PipedLines standardInput(PrintWriter out) {
     return new PipedLines(

@@ -11,12 +11,12 @@ import org.springframework.shell.core.ShellRunner;
 final class Prompt implements ShellRunner {
   private static final String PROMPT = "thwartwise> ";
 
-  private final Lines lines;
+  private final LineSource lines;
   private final PrintWriter out;
   private final CommandRunner runner;
   private final ProgramVersion version;
 
-  Prompt(Lines lines, PrintWriter out, CommandRunner runner, ProgramVersion version) {
+  Prompt(LineSource lines, PrintWriter out, CommandRunner runner, ProgramVersion version) {
     this.lines = lines;
     this.out = out;
     this.runner = runner;

@@ -17,11 +17,11 @@ final class RecordChoice {
   /**
    * @param named the record as it was typed, or nothing
    */
-  static KeptRecord of(List<String> named, Given given) {
+  static KeptRecord of(List<String> named, CommandInput given) {
     RecordArchive archive = given.workspace().records();
     Optional<BoatRecords> boat = given.text(BOAT).map(BoatChoice::name).map(archive::boat);
     if (!named.isEmpty()) {
-      String typed = Given.fromHome(named.get(0));
+      String typed = CommandInput.fromHome(named.get(0));
       return boat.map(b -> archive.find(typed, b)).orElseGet(() -> archive.find(typed));
     }
     return boat.map(BoatRecords::last)

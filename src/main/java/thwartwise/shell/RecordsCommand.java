@@ -58,7 +58,7 @@ final class RecordsCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     boolean check = checks(context);
     List<BoatRecords> boats = boats(given);
     PrintWriter out = context.outputWriter();
@@ -86,7 +86,7 @@ final class RecordsCommand implements ShellCommand {
     return true;
   }
 
-  private static List<BoatRecords> boats(Given given) {
+  private static List<BoatRecords> boats(CommandInput given) {
     RecordArchive archive = given.workspace().records();
     Optional<String> boat = given.text(BOAT_NAME);
     List<BoatRecords> boats =

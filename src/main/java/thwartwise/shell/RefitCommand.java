@@ -45,7 +45,7 @@ final class RefitCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    if (new Given(context).workspace().boats().isEmpty()) {
+    if (new CommandInput(context).workspace().boats().isEmpty()) {
       throw UsageError.refused(this, "no boat was measured here yet. \"walk\" measures one.");
     }
     return walk.execute(context, List.of(new Answer("way", "changed")));

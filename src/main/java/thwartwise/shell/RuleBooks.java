@@ -16,7 +16,7 @@ import thwartwise.rules.RuleSet;
 final class RuleBooks {
   private RuleBooks() {}
 
-  static RuleBook of(Given given) {
+  static RuleBook of(CommandInput given) {
     return of(given.workspace(), given.paths(OptionWord.RULES));
   }
 

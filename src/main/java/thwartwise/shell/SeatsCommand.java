@@ -65,7 +65,7 @@ final class SeatsCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     Boat boat = BoatFile.read(file);
     List<Member> members = members(given.text(PEOPLE).orElseThrow());
@@ -86,7 +86,7 @@ final class SeatsCommand implements ShellCommand {
 
   private CrewAnswer answer(Path file, Boat boat, RuleBook book, List<Member> members) {
     try {
-      return LongWork.of(
+      return InterruptibleWork.of(
           "Trying who may sit where",
           () -> CrewSeating.of(Craft.of(boat, inspector.today()), book, members));
     } catch (UnusableBoat contradiction) {

@@ -8,8 +8,8 @@ import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.page.LineWrap;
-import thwartwise.picture.Sketches;
-import thwartwise.picture.Sketches.Sketch;
+import thwartwise.picture.LetterPictures;
+import thwartwise.picture.LetterPictures.Sketch;
 import thwartwise.record.InspectionRecord;
 
 /** Draws the pictures of a record in letters. */
@@ -62,9 +62,10 @@ final class ShowCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     List<String> named =
         context.parsedInput().arguments().stream().map(CommandArgument::value).toList();
-    InspectionRecord record = RecordChoice.of(named, new Given(context)).inspection();
+    InspectionRecord record = RecordChoice.of(named, new CommandInput(context)).inspection();
     String text =
-        Sketches.of(record.boat(), record.report(), record.date().toLocalDate(), COLUMNS).stream()
+        LetterPictures.of(record.boat(), record.report(), record.date().toLocalDate(), COLUMNS)
+            .stream()
             .map(ShowCommand::lines)
             .collect(Collectors.joining("\n\n"));
     pager.show(text, context.outputWriter());

@@ -33,7 +33,7 @@ record SpokenConversation(CommandContext context) implements Conversation {
   }
 
   private String line(String prompt, List<String> likely) throws Exception {
-    return context.inputReader() instanceof Lines lines
+    return context.inputReader() instanceof LineSource lines
         ? lines.readInput(prompt, likely)
         : context.inputReader().readInput(prompt);
   }

@@ -98,7 +98,7 @@ final class SupposeCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     Path file = file(given);
     Boat boat = BoatFile.read(file);
     RuleBook book = RuleBooks.of(given);
@@ -115,7 +115,7 @@ final class SupposeCommand implements ShellCommand {
   }
 
   /** The one that is named, or the one there is. */
-  private Path file(Given given) {
+  private Path file(CommandInput given) {
     if (given.has(BOAT)) {
       return BoatChoice.of(given, this);
     }
@@ -153,7 +153,7 @@ final class SupposeCommand implements ShellCommand {
 
   private Reading<Tried> tried(Path file, Boat boat, RuleBook book, List<Supposition> supposed) {
     try {
-      return LongWork.of("Trying it", () -> tried(boat, book, supposed));
+      return InterruptibleWork.of("Trying it", () -> tried(boat, book, supposed));
     } catch (UnusableBoat contradiction) {
       throw new UnusableInput(file + ": " + contradiction.getMessage());
     }

@@ -10,7 +10,7 @@ import org.jline.terminal.Terminal;
  * Answers typed at a terminal. Each question has a line editor of its own, so what was typed at one
  * does not turn up at the next.
  */
-record TerminalAnswers(Terminal terminal) implements Lines {
+record TerminalAnswers(Terminal terminal) implements LineSource {
 
   @Override
   public String readInput(String prompt) {

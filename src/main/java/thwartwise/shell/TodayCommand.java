@@ -68,7 +68,7 @@ final class TodayCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Given given = new Given(context);
+    CommandInput given = new CommandInput(context);
     Conversation conversation = conversation(context, given);
     Path file = BoatChoice.of(given, this);
     Boat boat = BoatFile.read(file);
@@ -87,7 +87,7 @@ final class TodayCommand implements ShellCommand {
   }
 
   /** Answers come from the file named, or from whoever runs the command. */
-  private static Conversation conversation(CommandContext context, Given given) {
+  private static Conversation conversation(CommandContext context, CommandInput given) {
     if (!given.has(ANSWERS)) {
       return new SpokenConversation(context);
     }
@@ -100,7 +100,7 @@ final class TodayCommand implements ShellCommand {
             new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
   }
 
-  private InspectionRecord inspected(Boat boat, Path file, Given given) {
+  private InspectionRecord inspected(Boat boat, Path file, CommandInput given) {
     try {
       return inspector.inspect(boat, Optional.empty(), RuleBooks.of(given));
     } catch (UnusableBoat contradiction) {
@@ -163,7 +163,8 @@ final class TodayCommand implements ShellCommand {
             inspection.date(),
             TodayPage.kept(inspection, answers, ending));
     conversation.say("");
-    kept.warnings().forEach(warning -> conversation.say(Told.NOTE + Printable.of(warning)));
+    kept.warnings()
+        .forEach(warning -> conversation.say(InspectionOutput.NOTE + Printable.of(warning)));
     conversation.say("Record:  " + Printable.of(kept.path().toString()));
     conversation.say("Answers: " + Printable.of(file.toString()));
   }

@@ -85,7 +85,7 @@ final class WalkCommand implements ShellCommand {
    * @param already answers that a walk begun now has from the start
    */
   ExitStatus execute(CommandContext context, List<Answer> already) {
-    Workspace workspace = new Given(context).workspace();
+    Workspace workspace = new CommandInput(context).workspace();
     // A wrong rules file is told before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
     Conversation conversation = new SpokenConversation(context);
@@ -171,9 +171,9 @@ final class WalkCommand implements ShellCommand {
   private record Finished(Inspector.Kept kept, Path boat) {}
 
   private static Exit told(Finished finished, CommandContext context) {
-    compared(finished, new Given(context).workspace())
+    compared(finished, new CommandInput(context).workspace())
         .ifPresent(page -> context.outputWriter().println(page));
-    Told.kept(finished.kept(), new Given(context));
+    InspectionOutput.kept(finished.kept(), new CommandInput(context));
     return Exit.of(finished.kept().report());
   }
 
@@ -188,7 +188,7 @@ final class WalkCommand implements ShellCommand {
   }
 
   private static Exit left(CommandContext context) {
-    String same = new Given(context).has(OptionWord.FOLDER) ? " with the same --folder" : "";
+    String same = new CommandInput(context).has(OptionWord.FOLDER) ? " with the same --folder" : "";
     context.outputWriter().println("Type walk again" + same + " to go on.");
     return Exit.UNUSABLE_INPUT;
   }

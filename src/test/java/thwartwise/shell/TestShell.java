@@ -110,7 +110,7 @@ final class TestShell {
     return err.toString().replace("\r\n", "\n");
   }
 
-  private Lines lines() {
+  private LineSource lines() {
     return prompt -> {
       out.write(prompt);
       beforeAnswer.run();

@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 /**
  * Labels moved apart along a line, in the order they stand, each as near its place as that goes.
  */
-final class Apart {
-  private Apart() {}
+final class LabelSpacing {
+  private LabelSpacing() {}
 
   /**
    * @param wanted where each would like to stand, in any order

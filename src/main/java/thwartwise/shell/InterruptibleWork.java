@@ -15,11 +15,11 @@ import thwartwise.inspection.Progress;
  * Work of some seconds or minutes that writes nothing; a line says how far it is. Ctrl-C gives it
  * up and leads back to whoever asked for it, instead of ending the program.
  */
-final class LongWork {
+final class InterruptibleWork {
   private static final String CTRL_C = "INT";
   private static final long REFRESH_MILLIS = 100;
 
-  private LongWork() {}
+  private InterruptibleWork() {}
 
   /** What came of it, or why nothing did: a thread of another pool would wrap the exception. */
   private record Result<T>(T value, Throwable failure) {}

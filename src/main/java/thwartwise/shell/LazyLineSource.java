@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.jline.terminal.Terminal;
 
 /** Finds out who answers when the first answer is wanted: most one-shot commands ask nothing. */
-final class LateAnswers implements Lines, AutoCloseable {
+final class LazyLineSource implements LineSource, AutoCloseable {
   private final PrintWriter out;
   private Optional<Terminal> terminal = Optional.empty();
-  private Optional<Lines> lines = Optional.empty();
+  private Optional<LineSource> lines = Optional.empty();
 
-  LateAnswers(PrintWriter out) {
+  LazyLineSource(PrintWriter out) {
     this.out = out;
   }
 
@@ -28,9 +28,11 @@ final class LateAnswers implements Lines, AutoCloseable {
     return lines.orElseThrow().readInput(prompt, likely);
   }
 
-  private Lines open() {
+  private LineSource open() {
     terminal = Terminals.open();
-    return terminal.<Lines>map(TerminalAnswers::new).orElseGet(() -> PipedLines.standardInput(out));
+    return terminal
+        .<LineSource>map(TerminalAnswers::new)
+        .orElseGet(() -> PipedLines.standardInput(out));
   }
 
   /** Gives the terminal back as it was found. */

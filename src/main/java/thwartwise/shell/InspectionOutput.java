@@ -14,7 +14,7 @@ import thwartwise.report.RecordPapers;
 import thwartwise.report.Screen;
 
 /** Prints what came of an inspection: one screen and where the record lies, or bare JSON. */
-final class Told {
+final class InspectionOutput {
   /** Before what could not be brought up to date with a record that is kept. */
   static final String NOTE = "Note: ";
 
@@ -23,12 +23,12 @@ final class Told {
   private static final String RECORD = "Record: ";
   private static final String NEXT = "Next:   ";
 
-  private final Given given;
+  private final CommandInput given;
   private final Workspace workspace;
   private final PrintWriter out;
   private boolean printed;
 
-  private Told(Given given) {
+  private InspectionOutput(CommandInput given) {
     this.given = given;
     this.workspace = given.workspace();
     this.out = given.context().outputWriter();
@@ -41,29 +41,29 @@ final class Told {
    *     them
    */
   static Inspector.Kept keeping(
-      Given given, InspectionRecord inspection, Function<Runnable, Inspector.Kept> keep) {
+      CommandInput given, InspectionRecord inspection, Function<Runnable, Inspector.Kept> keep) {
     if (given.has(OptionWord.JSON)) {
       Inspector.Kept kept = keep.apply(() -> {});
       // Nothing else may stand on standard output: another program reads it.
       given.context().outputWriter().println(ReportJson.write(kept.report()).stripTrailing());
       return kept;
     }
-    Told told = new Told(given);
+    InspectionOutput told = new InspectionOutput(given);
     Inspector.Kept kept = keep.apply(() -> told.screen(inspection));
     told.all(kept);
     return kept;
   }
 
   /** One screen, where everything is kept, and what to do next. */
-  static void kept(Inspector.Kept kept, Given given) {
-    new Told(given).all(kept);
+  static void kept(Inspector.Kept kept, CommandInput given) {
+    new InspectionOutput(given).all(kept);
   }
 
   private void all(Inspector.Kept kept) {
     // The papers of an inspection that was kept a moment ago are not set anew.
     screen(kept.inspection());
     kept.warnings().forEach(warning -> out.println(NOTE + Printable.of(warning)));
-    if (!Files.exists(Beside.paper(kept.path(), RecordPapers.PDF))) {
+    if (!Files.exists(PaperPath.paper(kept.path(), RecordPapers.PDF))) {
       out.println(NOTE + NO_PDF);
     }
     file(RECORD, kept.path());
@@ -86,9 +86,9 @@ final class Told {
         workspace
             .folder()
             .resolve("records")
-            .resolve(Beside.number(boat))
+            .resolve(PaperPath.number(boat))
             .resolve("2026-01-01T000000-00000000.json");
-    return rows(RECORD + Given.toHome(record)) + next(true).size();
+    return rows(RECORD + CommandInput.toHome(record)) + next(true).size();
   }
 
   private static int rows(String line) {
@@ -111,6 +111,6 @@ final class Told {
 
   /** A name of a folder can carry what a terminal would take for an order. */
   private void file(String label, Path file) {
-    out.println(label + Printable.of(Given.toHome(file)));
+    out.println(label + Printable.of(CommandInput.toHome(file)));
   }
 }

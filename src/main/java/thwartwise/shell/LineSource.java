@@ -4,7 +4,7 @@ import java.util.List;
 import org.springframework.shell.core.InputReader;
 
 /** Where typed lines come from. */
-interface Lines extends InputReader {
+interface LineSource extends InputReader {
 
   /**
    * The next line, as typed.

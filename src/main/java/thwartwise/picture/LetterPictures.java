@@ -7,8 +7,8 @@ import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
 
 /** The pictures of one inspected boat in letters, for a terminal. */
-public final class Sketches {
-  private Sketches() {}
+public final class LetterPictures {
+  private LetterPictures() {}
 
   /**
    * Each under its title, with its caption, which is not broken into lines; then a sentence for

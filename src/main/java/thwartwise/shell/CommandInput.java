@@ -12,7 +12,7 @@ import thwartwise.files.Workspace;
 import thwartwise.measure.Printable;
 
 /** What was typed after a command's name, in the kinds commands ask for. */
-record Given(CommandContext context) {
+record CommandInput(CommandContext context) {
 
   Optional<String> text(OptionWord option) {
     return Optional.ofNullable(context.getOptionByLongName(option.name()))
@@ -25,7 +25,7 @@ record Given(CommandContext context) {
 
   /** The value of an option the parser has seen to be there. */
   Path path(OptionWord option) {
-    return text(option).map(Given::asPath).orElseThrow();
+    return text(option).map(CommandInput::asPath).orElseThrow();
   }
 
   /** Every value of an option that may be given again, in the order typed. */
@@ -54,7 +54,7 @@ record Given(CommandContext context) {
   Workspace workspace() {
     return text(OptionWord.FOLDER)
         .map(folder -> new Workspace(asPath(folder).toAbsolutePath()))
-        .orElseGet(Given::homeWorkspace)
+        .orElseGet(CommandInput::homeWorkspace)
         .recovered();
   }
 

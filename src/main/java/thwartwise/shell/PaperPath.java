@@ -3,10 +3,10 @@ package thwartwise.shell;
 import java.nio.file.Path;
 
 /** What a record is called, and where its pages lie: beside it, under its name. */
-final class Beside {
+final class PaperPath {
   private static final String ENDING = ".json";
 
-  private Beside() {}
+  private PaperPath() {}
 
   /** The number of the record that is kept in that file. */
   static String number(Path record) {

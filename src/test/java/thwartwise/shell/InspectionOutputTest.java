@@ -23,7 +23,7 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 
-class ToldTest {
+class InspectionOutputTest {
   private static final Report REPORT = MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS);
   private static final InspectionRecord INSPECTION = SampleRecords.of(SampleBoats.plain(), REPORT);
 
@@ -36,7 +36,7 @@ class ToldTest {
     return new Inspector.Kept(INSPECTION, RECORD, List.of(warnings));
   }
 
-  private Given given(String... more) {
+  private CommandInput given(String... more) {
     List<String> words = new ArrayList<>(List.of("demo", "--folder", folder.toString()));
     words.addAll(List.of(more));
     Inspector none =
@@ -45,7 +45,7 @@ class ToldTest {
             (inspection, number, corrects) -> List.of(),
             TestShell.NOON,
             new ProgramVersion("9.9"));
-    return new Given(
+    return new CommandInput(
         new CommandContext(
             new WordsParser(List.of(new DemoCommand(none))).parse(words),
             new CommandRegistry(Set.of()),
@@ -60,7 +60,8 @@ class ToldTest {
   /** The screen is shown all the same, and the exit code is that of the report. */
   @Test
   void a_list_that_could_not_be_written_is_a_note_under_the_screen() {
-    Told.keeping(given(), INSPECTION, reader -> kept("kept/chain.list: cannot be \u001bwritten."));
+    InspectionOutput.keeping(
+        given(), INSPECTION, reader -> kept("kept/chain.list: cannot be \u001bwritten."));
 
     assertThat(printed())
         .startsWith(INSPECTION.boat().name() + ": ")
@@ -71,7 +72,7 @@ class ToldTest {
 
   @Test
   void where_no_pdf_could_be_made_a_note_says_what_to_print_instead() {
-    Told.kept(kept(), given());
+    InspectionOutput.kept(kept(), given());
 
     assertThat(printed())
         .contains(
@@ -81,7 +82,7 @@ class ToldTest {
   @Test
   void the_screen_is_shown_before_anything_is_kept_and_once() {
     String title = INSPECTION.boat().name() + ": ";
-    Told.keeping(
+    InspectionOutput.keeping(
         given(),
         INSPECTION,
         reader -> {
@@ -95,7 +96,7 @@ class ToldTest {
 
   @Test
   void json_stands_alone() {
-    Told.keeping(given("--json"), INSPECTION, reader -> kept("a note"));
+    InspectionOutput.keeping(given("--json"), INSPECTION, reader -> kept("a note"));
 
     assertThat(ReportJson.parse(printed(), "output").boat()).isEqualTo(REPORT.boat());
   }
@@ -123,9 +124,9 @@ class ToldTest {
     Path home = Path.of(System.getProperty("user.home"));
     Path file = home.resolve("thwartwise").resolve("records");
 
-    assertThat(Given.asPath(Given.toHome(file))).isEqualTo(file);
-    assertThat(Given.toHome(file)).isEqualTo("~/thwartwise/records");
-    assertThat(Given.toHome(home)).isEqualTo(home.toString());
-    assertThat(Given.toHome(RECORD)).isEqualTo(RECORD.toString());
+    assertThat(CommandInput.asPath(CommandInput.toHome(file))).isEqualTo(file);
+    assertThat(CommandInput.toHome(file)).isEqualTo("~/thwartwise/records");
+    assertThat(CommandInput.toHome(home)).isEqualTo(home.toString());
+    assertThat(CommandInput.toHome(RECORD)).isEqualTo(RECORD.toString());
   }
 }
