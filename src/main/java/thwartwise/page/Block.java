@@ -1,5 +1,7 @@
 package thwartwise.page;
 
+import java.util.List;
+
 /** One piece of a page, the same whatever form the page takes. */
 public sealed interface Block {
 
@@ -17,6 +19,34 @@ public sealed interface Block {
     @Override
     public void in(Form form) {
       form.heading(words);
+    }
+  }
+
+  /** A heading with which a sheet of paper begins. */
+  record Sheet(String words) implements Block {
+    @Override
+    public void in(Form form) {
+      form.sheet(words);
+    }
+  }
+
+  /** The headings of the page, for a form in which one can be jumped to. */
+  record Contents() implements Block {
+    @Override
+    public void in(Form form) {
+      form.contents();
+    }
+  }
+
+  /** Details that can be folded away under a line that says what they are. */
+  record Folded(String summary, List<Block> blocks) implements Block {
+    public Folded {
+      blocks = List.copyOf(blocks);
+    }
+
+    @Override
+    public void in(Form form) {
+      form.folded(summary, blocks);
     }
   }
 

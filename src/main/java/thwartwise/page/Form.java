@@ -1,10 +1,18 @@
 package thwartwise.page;
 
+import java.util.List;
+
 /** A form a page can take: how each piece of it is set down. */
 public interface Form {
   void title(String words);
 
   void heading(String words);
+
+  void sheet(String words);
+
+  void contents();
+
+  void folded(String summary, List<Block> blocks);
 
   void paragraph(Sentences telling);
 

@@ -1,5 +1,8 @@
 package thwartwise.page;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 /** The pieces of a page as well-formed markup, for browsers and for the PDF alike. */
 public final class HtmlForm implements Form {
   /** Letters below which a banner can be set larger. */
@@ -15,10 +18,22 @@ public final class HtmlForm implements Form {
 
   private boolean apart;
 
-  private HtmlForm() {}
+  private final List<String> headings;
+  private int heading;
+
+  private HtmlForm(Page page) {
+    headings = page.blocks().stream().flatMap(HtmlForm::heading).toList();
+  }
+
+  private static Stream<String> heading(Block block) {
+    if (block instanceof Block.Heading heading) {
+      return Stream.of(heading.words());
+    }
+    return block instanceof Block.Sheet sheet ? Stream.of(sheet.words()) : Stream.empty();
+  }
 
   static String of(Page page) {
-    HtmlForm form = new HtmlForm();
+    HtmlForm form = new HtmlForm(page);
     page.blocks().forEach(block -> block.in(form));
     form.within("");
     return form.body.toString();
@@ -32,8 +47,39 @@ public final class HtmlForm implements Form {
 
   @Override
   public void heading(String words) {
+    heading("<h2", words);
+  }
+
+  @Override
+  public void sheet(String words) {
+    heading("<h2 class=\"sheet\"", words);
+  }
+
+  private void heading(String opening, String words) {
     apart = false;
-    alone("<h2>" + Markup.of(words) + "</h2>");
+    heading++;
+    alone(opening + " id=\"" + anchor(heading) + "\">" + Markup.of(words) + "</h2>");
+  }
+
+  private static String anchor(int heading) {
+    return "part-" + heading;
+  }
+
+  @Override
+  public void contents() {
+    StringBuilder links = new StringBuilder("<nav><ol>\n");
+    for (int i = 0; i < headings.size(); i++) {
+      links.append("<li><a href=\"#" + anchor(i + 1) + "\">");
+      links.append(Markup.of(headings.get(i))).append("</a></li>\n");
+    }
+    alone(links + "</ol></nav>");
+  }
+
+  @Override
+  public void folded(String summary, List<Block> blocks) {
+    alone("<details><summary>" + Markup.of(summary) + "</summary>");
+    blocks.forEach(block -> block.in(this));
+    alone("</details>");
   }
 
   @Override

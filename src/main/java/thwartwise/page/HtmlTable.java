@@ -29,7 +29,7 @@ public final class HtmlTable {
     return markup.append("</colgroup>\n").toString();
   }
 
-  private static String row(Table table, List<String> row) {
+  private static String row(Table table, List<Table.Cell> row) {
     StringBuilder markup = new StringBuilder("<tr>");
     for (int i = 0; i < row.size(); i++) {
       markup.append(i == 0 ? name(row.get(i)) : cell(table, row, i));
@@ -37,16 +37,24 @@ public final class HtmlTable {
     return markup.append("</tr>\n").toString();
   }
 
-  private static String name(String words) {
-    return "<th scope=\"row\">" + Markup.of(words) + "</th>";
+  private static String name(Table.Cell cell) {
+    return "<th scope=\"row\">" + content(cell) + "</th>";
   }
 
-  private static String cell(Table table, List<String> row, int cell) {
+  private static String cell(Table table, List<Table.Cell> row, int cell) {
     int span = table.span(row, cell);
     String attribute =
         span > 1
             ? " colspan=\"" + span + "\""
             : " data-head=\"" + Markup.bare(table.columns().get(cell).head()) + "\"";
-    return "<td" + attribute + ">" + Markup.of(row.get(cell)) + "</td>";
+    return "<td" + attribute + ">" + content(row.get(cell)) + "</td>";
+  }
+
+  private static String content(Table.Cell cell) {
+    return cell instanceof Table.Bar bar
+        ? "<span class=\"bar\"><span class=\"filled\" style=\"width: "
+            + Math.round(100 * bar.share())
+            + "%\"></span></span>"
+        : Markup.of(((Table.Words) cell).words());
   }
 }

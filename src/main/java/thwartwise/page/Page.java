@@ -15,6 +15,21 @@ public final class Page {
     return with(new Block.Heading(words));
   }
 
+  /** A heading with which a sheet of paper begins. */
+  public Page sheet(String words) {
+    return with(new Block.Sheet(words));
+  }
+
+  /** The headings of the page, where the form can jump to one. */
+  public Page contents() {
+    return with(new Block.Contents());
+  }
+
+  /** Details that can be folded away; what they are stands in the summary. */
+  public Page folded(String summary, Page details) {
+    return with(new Block.Folded(summary, details.blocks()));
+  }
+
   /** Sentences run together into one paragraph; nothing when all of them are blank. */
   public Page paragraph(String... sentences) {
     Sentences telling = Sentences.of(sentences);

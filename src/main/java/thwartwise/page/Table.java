@@ -8,11 +8,26 @@ import java.util.List;
  * @param columns from left to right
  * @param rows each with a cell for every column, or with fewer: then the last cell takes all the
  *     room that is left
+ * @param close whether the rows of plain text follow each other without a blank line
  */
-public record Table(List<Column> columns, List<List<String>> rows) {
+public record Table(List<Column> columns, List<List<Cell>> rows, boolean close) {
   public Table {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
+  }
+
+  /** Rows of words with room between them. */
+  public static Table of(List<Column> columns, List<List<String>> rows) {
+    return new Table(columns, cells(rows), false);
+  }
+
+  /** Rows of words close to each other. */
+  public static Table close(List<Column> columns, List<List<String>> rows) {
+    return new Table(columns, cells(rows), true);
+  }
+
+  private static List<List<Cell>> cells(List<List<String>> rows) {
+    return rows.stream().map(row -> row.stream().<Cell>map(Words::new).toList()).toList();
   }
 
   /**
@@ -21,8 +36,24 @@ public record Table(List<Column> columns, List<List<String>> rows) {
    */
   public record Column(String head, int width) {}
 
+  /** What stands in one column of one row. */
+  public sealed interface Cell {}
+
+  public record Words(String words) implements Cell {}
+
+  /**
+   * A small bar.
+   *
+   * @param share of its whole length, 0 to 1
+   */
+  public record Bar(double share) implements Cell {
+    public Bar {
+      share = Math.max(0, Math.min(1, share));
+    }
+  }
+
   /** The columns a cell runs over. */
-  int span(List<String> row, int cell) {
+  int span(List<Cell> row, int cell) {
     return cell == row.size() - 1 ? columns.size() - cell : 1;
   }
 }

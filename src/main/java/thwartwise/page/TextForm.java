@@ -1,5 +1,7 @@
 package thwartwise.page;
 
+import java.util.List;
+
 /** A page as plain text, wrapped to 80 columns. */
 public final class TextForm implements Form {
   public static final int WIDTH = 80;
@@ -31,6 +33,22 @@ public final class TextForm implements Form {
   public void heading(String words) {
     gap();
     underlined(words, '-');
+  }
+
+  @Override
+  public void sheet(String words) {
+    heading(words);
+  }
+
+  /** Plain text is read from its beginning to its end. */
+  @Override
+  public void contents() {}
+
+  @Override
+  public void folded(String summary, List<Block> blocks) {
+    gap();
+    wrapped(summary + ":", "", "");
+    blocks.forEach(block -> block.in(this));
   }
 
   @Override

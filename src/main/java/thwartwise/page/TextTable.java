@@ -15,25 +15,27 @@ public final class TextTable {
     this.table = table;
   }
 
-  /** The lines of it, a blank one after each row. */
+  /** The lines of it; where its rows are not close, a blank one after each. */
   static List<String> lines(Table table) {
     return new TextTable(table).lines();
   }
 
   private List<String> lines() {
-    row(table.columns().stream().map(Table.Column::head).toList());
+    row(table.columns().stream().<Table.Cell>map(c -> new Table.Words(c.head())).toList());
     lines.add(String.join(GAP, table.columns().stream().map(c -> "-".repeat(c.width())).toList()));
-    for (List<String> row : table.rows()) {
+    for (List<Table.Cell> row : table.rows()) {
       row(row);
-      lines.add("");
+      if (!table.close()) {
+        lines.add("");
+      }
     }
     return lines;
   }
 
-  private void row(List<String> words) {
+  private void row(List<Table.Cell> words) {
     List<List<String>> cells = new ArrayList<>();
     for (int i = 0; i < words.size(); i++) {
-      cells.add(LineWrap.lines(words.get(i), "", "", width(words, i)));
+      cells.add(lines(words.get(i), width(words, i)));
     }
     int most = Collections.max(cells.stream().map(List::size).toList());
     for (int line = 0; line < most; line++) {
@@ -41,7 +43,18 @@ public final class TextTable {
     }
   }
 
-  private String line(List<String> words, List<List<String>> cells, int line) {
+  private static List<String> lines(Table.Cell cell, int width) {
+    return cell instanceof Table.Bar bar
+        ? List.of(drawn(bar, width))
+        : LineWrap.lines(((Table.Words) cell).words(), "", "", width);
+  }
+
+  private static String drawn(Table.Bar bar, int width) {
+    int full = (int) Math.floor(bar.share() * width);
+    return "#".repeat(full) + ".".repeat(width - full);
+  }
+
+  private String line(List<Table.Cell> words, List<List<String>> cells, int line) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < cells.size(); i++) {
       String cell = line < cells.get(i).size() ? cells.get(i).get(line) : "";
@@ -51,7 +64,7 @@ public final class TextTable {
     return text.toString().stripTrailing();
   }
 
-  private int width(List<String> row, int cell) {
+  private int width(List<Table.Cell> row, int cell) {
     return table.columns().subList(cell, cell + table.span(row, cell)).stream()
             .mapToInt(column -> column.width() + GAP.length())
             .sum()

@@ -37,7 +37,7 @@ public final class FleetPage {
   private static Page page(List<FleetRow> rows, LocalDate today) {
     return new Page()
         .title("Boats on " + today)
-        .table(new Table(COLUMNS, rows.stream().map(FleetPage::cells).toList()))
+        .table(Table.of(COLUMNS, rows.stream().map(FleetPage::cells).toList()))
         .paragraph(
             "Crew and load are what the last record recommends, people dressed and with life"
                 + " jackets on; its page says for which waters and on what conditions",

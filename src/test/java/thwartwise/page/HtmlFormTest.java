@@ -99,7 +99,7 @@ class HtmlFormTest {
   @Test
   void a_table_names_its_columns_in_every_cell_and_a_last_cell_takes_the_room_left() {
     Table table =
-        new Table(
+        Table.of(
             List.of(
                 new Table.Column("Boat", 9),
                 new Table.Column("Crew", 6),
@@ -127,5 +127,54 @@ class HtmlFormTest {
             Tin       not & known
 
             """);
+  }
+
+  @Test
+  void a_bar_shows_a_share_in_every_form() {
+    List<Table.Column> columns = List.of(new Table.Column("Heel", 6), new Table.Column("left", 8));
+    Table table =
+        new Table(
+            columns,
+            List.of(
+                List.of(new Table.Words("12°"), new Table.Bar(0.5)),
+                List.of(new Table.Words("30°"), new Table.Bar(-2))),
+            true);
+    assertThat(new Page().table(table).toString())
+        .isEqualTo(
+            """
+            Heel   left
+            ------ --------
+            12°    ####....
+            30°    ........
+            """);
+    assertThat(HtmlForm.of(new Page().table(table)))
+        .contains(
+            "<td data-head=\"left\"><span class=\"bar\"><span class=\"filled\" style=\"width: 50%\">")
+        .contains("style=\"width: 0%\"");
+  }
+
+  @Test
+  void details_fold_in_html_and_stand_open_in_text() {
+    Page page = new Page().folded("How it was worked out", new Page().point("a").point("b"));
+    assertThat(HtmlForm.of(page))
+        .isEqualTo(
+            """
+            <details><summary>How it was worked out</summary>
+            <ul>
+            <li>A.</li>
+            <li>B.</li>
+            </ul>
+            </details>
+            """);
+    assertThat(page.toString()).isEqualTo("\nHow it was worked out:\n* A.\n* B.\n");
+  }
+
+  @Test
+  void the_contents_lead_to_every_heading() {
+    Page page = new Page().contents().heading("One").paragraph("a").sheet("Two");
+    assertThat(HtmlForm.of(page))
+        .contains("<li><a href=\"#part-1\">One</a></li>", "<li><a href=\"#part-2\">Two</a></li>")
+        .contains("<h2 id=\"part-1\">One</h2>", "<h2 class=\"sheet\" id=\"part-2\">Two</h2>");
+    assertThat(page.toString()).startsWith("\nOne\n---\n");
   }
 }
