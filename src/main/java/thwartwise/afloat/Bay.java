@@ -3,7 +3,7 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import thwartwise.boat.Counting;
+import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Craft;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Space;
@@ -82,6 +82,6 @@ public record Bay(String name, Box box) {
     return !space.chamber().limberHole()
         && space.box().z().from() <= floor + GAP
         && sideToSide
-        && Counting.holdsWaterBack(space.part());
+        && CountedBuoyancy.holdsWaterBack(space.part());
   }
 }

@@ -8,7 +8,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
-import thwartwise.boat.Shared;
+import thwartwise.boat.Overlap;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
 
@@ -88,7 +88,7 @@ public final class Swamping {
   }
 
   private void lift(Box piece, double share, Predicate<Space> standing, List<Lift> lifts) {
-    Shared shared = craft.shared(piece);
+    Overlap shared = craft.shared(piece);
     lifts.add(new Lift(shared.whole(), share));
     shared
         .withSpaces()

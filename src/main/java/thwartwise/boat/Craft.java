@@ -31,7 +31,7 @@ public final class Craft {
   private final Slices inside;
   private final Slices shellOutside;
   private final Slices shellInside;
-  private final Map<Box, Shared> known = new ConcurrentHashMap<>();
+  private final Map<Box, Overlap> known = new ConcurrentHashMap<>();
   private final Map<Box, Box> legRoom = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
@@ -71,7 +71,7 @@ public final class Craft {
   }
 
   private static Craft of(Boat boat, HullForm form, LocalDate today) {
-    Whereabouts.check(boat, form);
+    PlacementChecks.check(boat, form);
     if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(
           "Hull: the rail is decked from end to end and no opening stays open, so nothing could"
@@ -96,13 +96,14 @@ public final class Craft {
               + " Check x, y and z against the stations; all are metres from the aft end, the"
               + " middle line and the lowest point of the bottom.");
     }
-    Counting.Drawn drawn =
-        new Counting.Drawn(solid.volume(), form.straightInside().within(part.box()).volume());
+    CountedBuoyancy.Drawn drawn =
+        new CountedBuoyancy.Drawn(
+            solid.volume(), form.straightInside().within(part.box()).volume());
     return new Space(
         part,
         solid,
         drawn.straight(),
-        Counting.of(part, drawn, boat.kit(), boat.openings(), today));
+        CountedBuoyancy.of(part, drawn, boat.kit(), boat.openings(), today));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {
@@ -148,8 +149,8 @@ public final class Craft {
   }
 
   /** What a box has in common with spaces and shell; the same box is asked for again and again. */
-  public Shared shared(Box box) {
-    return known.computeIfAbsent(box, b -> Shared.of(this, b));
+  public Overlap shared(Box box) {
+    return known.computeIfAbsent(box, b -> Overlap.of(this, b));
   }
 
   /** The part of the hull's inside in a box. */
@@ -222,7 +223,8 @@ public final class Craft {
         .filter(other -> other.chamber().equals(space.chamber()))
         .allMatch(
             other ->
-                Counting.holdsWaterBack(other.part()) == Counting.holdsWaterBack(space.part())
+                CountedBuoyancy.holdsWaterBack(other.part())
+                        == CountedBuoyancy.holdsWaterBack(space.part())
                     && Math.abs(other.counting().share() - space.counting().share()) < ALIKE);
   }
 

@@ -36,16 +36,16 @@ public final class HullForm {
 
   private HullForm(HullMeasurements measured) {
     this.measured = measured;
-    Lines lines = Lines.through(measured.stations());
+    FairedLines lines = FairedLines.through(measured.stations());
     this.sections = lines.sections(SAG);
     this.outside = Loft.closed(sections);
-    this.inside = Loft.closed(Shrink.inward(lines, sections, measured.thickness()));
+    this.inside = Loft.closed(InsideOffset.inward(lines, sections, measured.thickness()));
     List<Section> coarse = lines.sections(SHELL_SAG);
-    Lines straight = Lines.straight(measured.stations());
+    FairedLines straight = FairedLines.straight(measured.stations());
     this.straightInside =
-        Loft.closed(Shrink.inward(straight, straight.sections(SAG), measured.thickness()));
+        Loft.closed(InsideOffset.inward(straight, straight.sections(SAG), measured.thickness()));
     this.shellOutside = Loft.closed(coarse);
-    this.shellInside = Loft.closed(Shrink.inward(lines, coarse, measured.thickness()));
+    this.shellInside = Loft.closed(InsideOffset.inward(lines, coarse, measured.thickness()));
     this.skin = Loft.areaOf(Loft.withoutLid(sections));
     List<Vector3> keel = sections.stream().map(s -> s.port().get(0)).toList();
     this.crossings = lines.crossings();

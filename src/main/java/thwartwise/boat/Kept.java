@@ -7,8 +7,9 @@ import java.util.Optional;
  *
  * @param about identity of the doubt, as {@code thwartwise.plausibility.DoubtId} writes it
  * @param reason why it is right, in the words of whoever kept it
- * @param measured what was measured when it was kept, as {@code thwartwise.plausibility.Asked}
- *     writes it: the reason stands for no other measurement. Left out, for whatever is measured
+ * @param measured what was measured when it was kept, as {@code
+ *     thwartwise.plausibility.PlausibilityQuestion} writes it: the reason stands for no other
+ *     measurement. Left out, for whatever is measured
  */
 public record Kept(String about, String reason, Optional<String> measured) {
 

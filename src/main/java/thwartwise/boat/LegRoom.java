@@ -43,7 +43,7 @@ record LegRoom(Craft craft) {
   }
 
   private List<Space> inTheWay(Box box) {
-    return craft.spaces().stream().filter(s -> common(s, box) > Shared.NEGLIGIBLE).toList();
+    return craft.spaces().stream().filter(s -> common(s, box) > Overlap.NEGLIGIBLE).toList();
   }
 
   private static double common(Space space, Box box) {

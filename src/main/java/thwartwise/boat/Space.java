@@ -9,7 +9,7 @@ import thwartwise.geometry.Solid;
  * @param solid the part of the hull's inside within its limits
  * @param straight its volume with straight lines between the stations, m³; no more than that counts
  */
-public record Space(ChamberPart part, Solid solid, double straight, Counting counting) {
+public record Space(ChamberPart part, Solid solid, double straight, CountedBuoyancy counting) {
 
   public String name() {
     return part.name();
@@ -27,6 +27,6 @@ public record Space(ChamberPart part, Solid solid, double straight, Counting cou
   /** The same space as it would be if it passed its test. */
   Space withClaimProven() {
     double share = counting.ifProven();
-    return new Space(part, solid, straight, new Counting(share, share, counting.why()));
+    return new Space(part, solid, straight, new CountedBuoyancy(share, share, counting.why()));
   }
 }

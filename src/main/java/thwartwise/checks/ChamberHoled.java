@@ -7,7 +7,7 @@ import thwartwise.afloat.Lift;
 import thwartwise.afloat.Pool;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
-import thwartwise.boat.Counting;
+import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
@@ -48,7 +48,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
   private static boolean mayHoldWater(ChamberPart chamber, List<Kit> kit) {
     return chamber.filling() instanceof Filling.Air air
         && air.seal() != Seal.OPEN
-        && Counting.ventedFor(chamber, kit).isEmpty();
+        && CountedBuoyancy.ventedFor(chamber, kit).isEmpty();
   }
 
   private static String act(Chamber chamber) {

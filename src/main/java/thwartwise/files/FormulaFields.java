@@ -10,7 +10,7 @@ import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameter;
 import thwartwise.rules.Parameters;
 import thwartwise.rules.SetFormula;
-import thwartwise.rules.Step;
+import thwartwise.rules.TableStep;
 
 /** The formulas a rule set chooses, each with what the formula wants to be told. */
 final class FormulaFields {
@@ -73,7 +73,7 @@ final class FormulaFields {
 
   private static Parameters parameters(Fields fields, Formula formula) {
     Map<String, Double> numbers = new LinkedHashMap<>();
-    Map<String, List<Step>> steps = new LinkedHashMap<>();
+    Map<String, List<TableStep>> steps = new LinkedHashMap<>();
     for (Parameter parameter : formula.parameters()) {
       if (parameter.kind() == Parameter.Kind.STEPS) {
         steps.put(parameter.name(), steps(fields, parameter));
@@ -111,8 +111,8 @@ final class FormulaFields {
             remedy(parameter));
   }
 
-  private static List<Step> steps(Fields fields, Parameter parameter) {
-    List<Step> steps = new ArrayList<>();
+  private static List<TableStep> steps(Fields fields, Parameter parameter) {
+    List<TableStep> steps = new ArrayList<>();
     for (Value row : fields.value(parameter.name(), remedy(parameter)).list()) {
       List<Value> pair = row.list();
       if (pair.size() != 2) {
@@ -132,7 +132,7 @@ final class FormulaFields {
                 "\"%s\" does not rise at %s. Write the rows from the least to the greatest.",
                 parameter.name(), Typed.number(upTo));
       }
-      steps.add(new Step(upTo, count));
+      steps.add(new TableStep(upTo, count));
     }
     return steps;
   }

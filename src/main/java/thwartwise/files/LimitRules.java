@@ -3,7 +3,7 @@ package thwartwise.files;
 import thwartwise.measure.Printable;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.Stricter;
+import thwartwise.rules.StrictDirection;
 
 /**
  * What another rule set may say of our own limits: only those that have a stricter side, in our own
@@ -28,7 +28,7 @@ final class LimitRules {
   }
 
   private static void check(Limit limit, Limit ours, Spot spot) {
-    if (ours.stricter() == Stricter.NEITHER) {
+    if (ours.stricter() == StrictDirection.NEITHER) {
       throw spot.fault(
           "this figure has no stricter side, so no other set may state it. Take it out.");
     }
@@ -37,7 +37,7 @@ final class LimitRules {
           "\"unit\" is %s, wanted \"%s\". Turn the value into that unit.",
           Printable.quoted(limit.unit()), ours.unit());
     }
-    if (limit.stricter() != Stricter.NEITHER && limit.stricter() != ours.stricter()) {
+    if (limit.stricter() != StrictDirection.NEITHER && limit.stricter() != ours.stricter()) {
       throw spot.fault(
           "\"stricter\" is \"%s\", but this limit gets stricter the other way: \"%s\"."
               + " Correct it or leave the key out.",

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
-import thwartwise.measure.NoneSaid;
+import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.Printable;
 import thwartwise.measure.YesOrNo;
 import tools.jackson.databind.node.ObjectNode;
@@ -60,7 +60,7 @@ final class OpeningFields {
   /** What is taken for shut is left out of the floods: only a thing shuts an opening, no "none". */
   private static String closedBy(Value value, Spot spot) {
     String words = value.words(CLOSED_BY);
-    if (NoneSaid.by(words) || YesOrNo.read(words).refusal().isEmpty()) {
+    if (NegativeAnswer.by(words) || YesOrNo.read(words).refusal().isEmpty()) {
       throw spot.fault(
           "\"closedBy\" is %s, which names nothing that shuts it. %s",
           Printable.quoted(words), CLOSED_BY);

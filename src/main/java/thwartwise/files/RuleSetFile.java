@@ -8,7 +8,7 @@ import thwartwise.rules.Basis;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.Stricter;
+import thwartwise.rules.StrictDirection;
 
 /**
  * A rule set as a file, {@code thwartwise/rules/1}: to which boats it applies, limits as data and
@@ -36,7 +36,8 @@ public final class RuleSetFile {
     "formulas"
   };
   static final Choice<Basis> BASES = Choice.of(Basis::word, Basis.values());
-  private static final Choice<Stricter> STRICTER = Choice.of(Stricter::word, Stricter.values());
+  private static final Choice<StrictDirection> STRICTER =
+      Choice.of(StrictDirection::word, StrictDirection.values());
   private static final String WAY =
       "Write which way the limit gets stricter, or leave the key out.";
   private static final String NAME = "Write what the set is called.";
@@ -136,6 +137,6 @@ public final class RuleSetFile {
         limit.text("unit", UNIT),
         limit.oneOf("basis", BASES, BASIS),
         limit.text("source", SOURCE),
-        limit.says("stricter") ? limit.oneOf("stricter", STRICTER, WAY) : Stricter.NEITHER);
+        limit.says("stricter") ? limit.oneOf("stricter", STRICTER, WAY) : StrictDirection.NEITHER);
   }
 }

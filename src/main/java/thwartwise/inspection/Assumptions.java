@@ -6,7 +6,7 @@ import java.util.Locale;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
-import thwartwise.boat.Counting;
+import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
@@ -74,7 +74,7 @@ final class Assumptions {
             "The shell is counted at %.0f kg/m3 when swamped (%s).",
             craft.boat().hull().density(),
             craft.boat().hull().material().isPresent() ? "judgement" : "as given"));
-    all.add(Counting.figures());
+    all.add(CountedBuoyancy.figures());
     all.addAll(Body.figures());
     return all;
   }

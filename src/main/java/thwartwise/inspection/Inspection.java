@@ -26,9 +26,9 @@ import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
 import thwartwise.remedy.Change;
-import thwartwise.rules.HoldsFor;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
+import thwartwise.rules.ValidWaters;
 
 /** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection {
@@ -139,7 +139,7 @@ public final class Inspection {
         applied.figures(recommendation().withheld() ? List.of() : limit.get().people()),
         Assumptions.of(craft, rules),
         applied.ruleSet(),
-        HoldsFor.words(rules, craft.boat().waters()),
+        ValidWaters.words(rules, craft.boat().waters()),
         Advice.NONE);
   }
 

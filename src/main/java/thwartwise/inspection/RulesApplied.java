@@ -18,10 +18,10 @@ import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
-import thwartwise.rules.NotCovered;
+import thwartwise.rules.ExcludedUse;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.UnderWaters;
+import thwartwise.rules.WaterAdjustedLimits;
 
 /** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
 final class RulesApplied {
@@ -39,7 +39,8 @@ final class RulesApplied {
     this.craft = craft;
     this.calm = book;
     this.book =
-        new RuleBook(UnderWaters.tightened(book.own(), craft.boat().waters()), book.others());
+        new RuleBook(
+            WaterAdjustedLimits.tightened(book.own(), craft.boat().waters()), book.others());
     this.inForce = this.book.inForce(craft);
     this.caps = this.book.figures(craft);
     this.plausibility = Plausibility.of(craft, book.own());
@@ -81,7 +82,7 @@ final class RulesApplied {
 
   private List<String> notCovered() {
     return Stream.concat(
-            book.notCovered(craft).stream(), NotCovered.reasons(craft, book.own()).stream())
+            book.notCovered(craft).stream(), ExcludedUse.reasons(craft, book.own()).stream())
         .toList();
   }
 

@@ -13,11 +13,11 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.checks.Trial;
 import thwartwise.geometry.Vector3;
+import thwartwise.rules.FormulaMethod;
+import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameters;
-import thwartwise.rules.Rated;
-import thwartwise.rules.Worked;
-import thwartwise.rules.Working;
+import thwartwise.rules.RatedBoat;
 
 /**
  * Rules whose number comes from trying: so many people, one more and one more, until the trial
@@ -29,7 +29,7 @@ final class TriedRules {
   private TriedRules() {}
 
   /** By the name of the formula. */
-  static Map<String, Working> all() {
+  static Map<String, FormulaMethod> all() {
     return Map.of(
         Formulas.OFFSET_LOAD, TriedRules::offsetLoad,
         Formulas.SWAMPED_WEIGHT, TriedRules::swampedWeight);
@@ -40,7 +40,7 @@ final class TriedRules {
    * and in the best one of each number, since one poor seat says little of a boat whose crew sits
    * well.
    */
-  private static List<Worked> offsetLoad(Rated boat, Parameters told) {
+  private static List<FormulaResult> offsetLoad(RatedBoat boat, Parameters told) {
     double each = told.number("each");
     double most = heel(told.number("heel-base"), boat.length());
     int people = most(boat.room(), n -> staysUp(boat.craft(), n, each, most));
@@ -50,7 +50,7 @@ final class TriedRules {
             ? String.format(Locale.ROOT, "; %d in the best seating of each number", best)
             : "";
     return List.of(
-        Worked.heads("everyone hard to one side", people)
+        FormulaResult.heads("everyone hard to one side", people)
             .noting(
                 String.format(
                         Locale.ROOT,
@@ -62,12 +62,12 @@ final class TriedRules {
   }
 
   /** A weight under water over the side, a third of the length from each end in turn. */
-  private static List<Worked> swampedWeight(Rated boat, Parameters told) {
+  private static List<FormulaResult> swampedWeight(RatedBoat boat, Parameters told) {
     double each = told.number("each");
     double least = told.number("least");
     int people = most(boat.room(), n -> staysUpright(boat, Math.max(least, n * each)));
     return List.of(
-        Worked.heads("swamped with a weight over the side", people)
+        FormulaResult.heads("swamped with a weight over the side", people)
             .noting(
                 String.format(
                         Locale.ROOT,
@@ -79,7 +79,7 @@ final class TriedRules {
   }
 
   /** Then the places ended the trial and not the boat. */
-  private static String full(int people, Rated boat) {
+  private static String full(int people, RatedBoat boat) {
     return people == boat.room() ? "; there is no place for more" : "";
   }
 
@@ -127,7 +127,7 @@ final class TriedRules {
                         && Freeboard.least(craft.edges(), p.plane()).height() >= 0);
   }
 
-  private static boolean staysUpright(Rated boat, double mass) {
+  private static boolean staysUpright(RatedBoat boat, double mass) {
     Craft craft = boat.craft();
     List<Vector3> over = new ArrayList<>();
     for (double third : List.of(1 / 3.0, 2 / 3.0)) {

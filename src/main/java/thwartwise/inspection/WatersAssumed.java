@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Waters;
-import thwartwise.rules.HoldsFor;
 import thwartwise.rules.RuleSet;
+import thwartwise.rules.ValidWaters;
 
 /** What is taken for granted of waters nobody described, and how waves enter the figures. */
 final class WatersAssumed {
@@ -55,7 +55,7 @@ final class WatersAssumed {
           String.format(
               Locale.ROOT,
               "within %.0f m of the shore (%s)",
-              HoldsFor.offshore(rules, waters),
+              ValidWaters.offshore(rules, waters),
               rules.limit("offshore-most").basis().word()));
     }
     return missing;

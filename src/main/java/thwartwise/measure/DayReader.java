@@ -15,7 +15,7 @@ public final class DayReader {
   }
 
   public Reading<LocalDate> read(String typed) {
-    String plain = Plain.isTooLong(typed) ? "" : Plain.of(typed);
+    String plain = PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed);
     if (plain.equals("today")) {
       return Reading.understood(today, today.toString());
     }

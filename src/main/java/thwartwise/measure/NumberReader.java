@@ -6,31 +6,31 @@ import java.util.regex.Pattern;
 /** Reads plain numbers: how many of something, or a figure whose unit the question fixes. */
 public final class NumberReader {
   private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
-  private static final Pattern FIGURE = Pattern.compile(Figures.PATTERN);
+  private static final Pattern FIGURE = Pattern.compile(WrittenNumber.PATTERN);
 
   private static final BigDecimal MOST = new BigDecimal("1000000");
 
   private NumberReader() {}
 
   public static Reading<Integer> whole(String typed) {
-    if (Plain.isTooLong(typed) || !WHOLE.matcher(Plain.of(typed)).matches()) {
+    if (PlainInput.isTooLong(typed) || !WHOLE.matcher(PlainInput.of(typed)).matches()) {
       return Reading.refused(
           Quoted.of(typed) + " is not a whole number. Type a whole number such as 5.");
     }
-    int value = Integer.parseInt(Plain.of(typed));
+    int value = Integer.parseInt(PlainInput.of(typed));
     return Reading.understood(value, Integer.toString(value));
   }
 
   /** From nought to a million, with decimals or a fraction. */
   public static Reading<Double> figure(String typed) {
-    var matcher = FIGURE.matcher(Plain.isTooLong(typed) ? "" : Plain.of(typed));
+    var matcher = FIGURE.matcher(PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed));
     if (!matcher.matches()) {
       return notANumber(typed);
     }
-    if (Figures.hasTwoMeanings(matcher)) {
-      return Reading.refused(Figures.twoMeanings(typed));
+    if (WrittenNumber.hasTwoMeanings(matcher)) {
+      return Reading.refused(WrittenNumber.twoMeanings(typed));
     }
-    return Figures.value(matcher)
+    return WrittenNumber.value(matcher)
         .filter(value -> value.compareTo(MOST) <= 0)
         .map(value -> Reading.understood(value.doubleValue(), shown(value)))
         .orElseGet(() -> notANumber(typed));

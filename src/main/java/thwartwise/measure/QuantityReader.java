@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
  */
 public final class QuantityReader {
   private static final Pattern PART =
-      Pattern.compile("\\G\\s*(?:" + Figures.PATTERN + ")(?<word>(?:[^\\d.,/]|[.,](?!\\d))*)");
+      Pattern.compile(
+          "\\G\\s*(?:" + WrittenNumber.PATTERN + ")(?<word>(?:[^\\d.,/]|[.,](?!\\d))*)");
 
   private static final Pattern GUESS =
       Pattern.compile("(?:about|approx\\.?|approximately|ca\\.?|circa|roughly|~)\\s*(?<figure>.+)");
@@ -31,10 +32,10 @@ public final class QuantityReader {
   }
 
   public Reading<Quantity> read(String typed) {
-    if (Plain.isTooLong(typed)) {
+    if (PlainInput.isTooLong(typed)) {
       return notUnderstood(typed);
     }
-    String plain = Plain.of(typed);
+    String plain = PlainInput.of(typed);
     Matcher guess = GUESS.matcher(plain);
     return guess.matches()
         ? counted(typed, guess.group("figure")).as(Quantity::asAGuess)
@@ -43,7 +44,7 @@ public final class QuantityReader {
 
   /** What was guessed, without the word that says so; empty when nothing was. */
   public static Optional<String> guessed(String typed) {
-    Matcher guess = GUESS.matcher(Plain.isTooLong(typed) ? "" : Plain.of(typed));
+    Matcher guess = GUESS.matcher(PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed));
     return guess.matches() ? Optional.of(guess.group("figure")) : Optional.empty();
   }
 
@@ -76,19 +77,19 @@ public final class QuantityReader {
     return Reading.understood(quantity, quantity.understood());
   }
 
-  private Reading<List<Part>> parts(String typed, String plain) {
-    List<Part> parts = new ArrayList<>();
+  private Reading<List<NumberPart>> parts(String typed, String plain) {
+    List<NumberPart> parts = new ArrayList<>();
     Matcher matcher = PART.matcher(plain);
     int end = 0;
     while (matcher.find()) {
-      if (Figures.hasTwoMeanings(matcher)) {
-        return Reading.refused(Figures.twoMeanings(typed));
+      if (WrittenNumber.hasTwoMeanings(matcher)) {
+        return Reading.refused(WrittenNumber.twoMeanings(typed));
       }
-      Optional<BigDecimal> number = Figures.value(matcher);
+      Optional<BigDecimal> number = WrittenNumber.value(matcher);
       if (number.isEmpty()) {
         return notUnderstood(typed);
       }
-      parts.add(new Part(number.get(), word(matcher.group("word"))));
+      parts.add(new NumberPart(number.get(), word(matcher.group("word"))));
       end = matcher.end();
     }
     return end == 0 || end < plain.length()
@@ -100,7 +101,7 @@ public final class QuantityReader {
     return between.replaceAll("[.,]", "").strip().replaceAll("\\s+", " ");
   }
 
-  private Reading<Sum> sum(String typed, List<Part> parts) {
+  private Reading<Sum> sum(String typed, List<NumberPart> parts) {
     return switch (parts.size()) {
       case 1 -> one(typed, parts.get(0));
       case 2 -> two(typed, parts.get(0), parts.get(1));
@@ -108,17 +109,17 @@ public final class QuantityReader {
     };
   }
 
-  private Reading<Sum> one(String typed, Part part) {
+  private Reading<Sum> one(String typed, NumberPart part) {
     Reading<TypedUnit> unit =
         part.isBare() ? Reading.understood(system.bare(dimension), "") : unit(typed, part.word());
     return unit.as(known -> new Sum(part.times(known), known));
   }
 
-  private Reading<Sum> two(String typed, Part large, Part small) {
+  private Reading<Sum> two(String typed, NumberPart large, NumberPart small) {
     return unit(typed, large.wordBeforeAnother()).then(unit -> two(typed, large, unit, small));
   }
 
-  private Reading<Sum> two(String typed, Part large, TypedUnit unit, Part small) {
+  private Reading<Sum> two(String typed, NumberPart large, TypedUnit unit, NumberPart small) {
     Optional<TypedUnit> smaller =
         unit.smaller()
             .filter(s -> small.isBare() ? unit.leadsABareNumber() : s.isSpelt(small.word()));

@@ -23,6 +23,6 @@ record Sum(BigDecimal si, TypedUnit unit) {
     double value = si.doubleValue();
     Dimension dimension = unit.dimension();
     return new Quantity(
-        value, dimension, Shown.both(value, dimension, unit, system.isMetric()), false);
+        value, dimension, QuantityText.both(value, dimension, unit, system.isMetric()), false);
   }
 }

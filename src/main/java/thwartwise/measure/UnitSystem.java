@@ -56,7 +56,7 @@ public enum UnitSystem {
   /** An SI value as a person reads it in these units. */
   public String show(double si, Dimension dimension) {
     return isMetric()
-        ? Shown.metric(si, dimension)
-        : Shown.both(si, dimension, bare(dimension), false);
+        ? QuantityText.metric(si, dimension)
+        : QuantityText.both(si, dimension, bare(dimension), false);
   }
 }

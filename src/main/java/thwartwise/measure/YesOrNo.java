@@ -6,7 +6,7 @@ public final class YesOrNo {
   private YesOrNo() {}
 
   public static Reading<Boolean> read(String typed) {
-    String plain = Plain.isTooLong(typed) ? "" : Plain.of(typed);
+    String plain = PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed);
     return switch (plain) {
       case "y", "yes" -> Reading.understood(true, "yes");
       case "n", "no" -> Reading.understood(false, "no");

@@ -1,6 +1,6 @@
 package thwartwise.page;
 
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /**
  * Figures on the page, rounded to the side that flatters nobody: what the boat has rounds down,
@@ -14,16 +14,16 @@ public final class FigureText {
   private FigureText() {}
 
   public static String down(double value, int decimals) {
-    return Rounded.down(value, decimals);
+    return Rounding.down(value, decimals);
   }
 
   public static String up(double value, int decimals) {
-    return Rounded.up(value, decimals);
+    return Rounding.up(value, decimals);
   }
 
   /** A measured figure, as it was measured. */
   public static String plain(double value) {
-    return Rounded.plain(value);
+    return Rounding.plain(value);
   }
 
   /** A figure and its unit, kept on one line. */

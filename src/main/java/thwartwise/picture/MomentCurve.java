@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.afloat.RightingCurve;
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /** What brings the boat back, against heel, up to where water comes in. */
 final class MomentCurve {
@@ -153,7 +153,7 @@ final class MomentCurve {
                   new Point(RIGHT, TOP - 12),
                   Canvas.Anchor.END,
                   "water comes in from "
-                      + Rounded.down(Math.toDegrees(point.heel()), 0)
+                      + Rounding.down(Math.toDegrees(point.heel()), 0)
                       + "\u00b0");
             });
   }
@@ -196,6 +196,6 @@ final class MomentCurve {
   }
 
   private static String degrees(double heel) {
-    return Rounded.up(Math.toDegrees(heel), 0) + "\u00b0";
+    return Rounding.up(Math.toDegrees(heel), 0) + "\u00b0";
   }
 }

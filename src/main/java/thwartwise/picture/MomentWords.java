@@ -2,7 +2,7 @@ package thwartwise.picture;
 
 import thwartwise.afloat.Gravity;
 import thwartwise.afloat.RightingCurve;
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /** The words of the curve of moments. */
 record MomentWords(Scene scene, Heeled heeled) {
@@ -15,9 +15,9 @@ record MomentWords(Scene scene, Heeled heeled) {
     return "Moment that brings the boat back against heel to "
         + curve().side().word()
         + ": at most "
-        + Rounded.down(curve().moment(curve().greatest()), 0)
+        + Rounding.down(curve().moment(curve().greatest()), 0)
         + " newton metres, at "
-        + Rounded.down(Math.toDegrees(curve().greatest().heel()), 0)
+        + Rounding.down(Math.toDegrees(curve().greatest().heel()), 0)
         + " degrees. "
         + ends()
         + (scene.crew().isEmpty()
@@ -27,7 +27,7 @@ record MomentWords(Scene scene, Heeled heeled) {
 
   private String ends() {
     return "It ends at "
-        + Rounded.down(Math.toDegrees(curve().last().heel()), 0)
+        + Rounding.down(Math.toDegrees(curve().last().heel()), 0)
         + " degrees: "
         + curve().endsBecause()
         + ".";
@@ -36,7 +36,7 @@ record MomentWords(Scene scene, Heeled heeled) {
   private String meets() {
     return heeled.rest().isPresent()
         ? " Where the two meet it comes to rest, at "
-            + Rounded.up(Math.toDegrees(heeled.heel()), 0)
+            + Rounding.up(Math.toDegrees(heeled.heel()), 0)
             + " degrees."
         : " With everyone there it does not stay up and dry.";
   }
@@ -64,7 +64,7 @@ record MomentWords(Scene scene, Heeled heeled) {
     return " One person of "
         + People.kilograms(mass)
         + " half a metre out heels it with "
-        + Rounded.up(0.5 * mass * Gravity.STANDARD, 0)
+        + Rounding.up(0.5 * mass * Gravity.STANDARD, 0)
         + " newton metres.";
   }
 }

@@ -1,6 +1,6 @@
 package thwartwise.picture;
 
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /** How many and how heavy, in words. */
 final class People {
@@ -11,6 +11,6 @@ final class People {
   }
 
   static String kilograms(double mass) {
-    return Rounded.up(mass, 0) + "\u00a0kg";
+    return Rounding.up(mass, 0) + "\u00a0kg";
   }
 }

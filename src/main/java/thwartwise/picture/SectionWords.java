@@ -1,7 +1,7 @@
 package thwartwise.picture;
 
 import thwartwise.boat.FloodPoint;
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /**
  * The words of the section.
@@ -25,11 +25,11 @@ record SectionWords(Scene scene, Heeled heeled, FloodPoint lowest, double x, dou
   }
 
   String armShown() {
-    return Rounded.down(100 * arm, 0) + "\u00a0cm";
+    return Rounding.down(100 * arm, 0) + "\u00a0cm";
   }
 
   String freeboard() {
-    return Rounded.down(100 * heeled.plane().above(lowest.at()), 0) + "\u00a0cm";
+    return Rounding.down(100 * heeled.plane().above(lowest.at()), 0) + "\u00a0cm";
   }
 
   /** Where the water just comes in the height is nought, give or take the noise of the sums. */
@@ -53,7 +53,7 @@ record SectionWords(Scene scene, Heeled heeled, FloodPoint lowest, double x, dou
   /** A heel it comes to rounds up, one that it can stand rounds down. */
   private String degrees() {
     double degrees = Math.toDegrees(heeled.heel());
-    String shown = heeled.rest().isPresent() ? Rounded.up(degrees, 0) : Rounded.down(degrees, 0);
+    String shown = heeled.rest().isPresent() ? Rounding.up(degrees, 0) : Rounding.down(degrees, 0);
     return shown + "\u00a0degrees";
   }
 
@@ -64,7 +64,7 @@ record SectionWords(Scene scene, Heeled heeled, FloodPoint lowest, double x, dou
   String caption() {
     return lies()
         + " Seen from aft, cut "
-        + Rounded.down(x, 2)
+        + Rounding.down(x, 2)
         + "\u00a0m forward of the aft end, by the lowest edge, "
         + QuotedName.of(lowest.name())
         + ", which "

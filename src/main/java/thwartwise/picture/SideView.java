@@ -7,7 +7,7 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 import thwartwise.boat.Craft;
 import thwartwise.geometry.WaterPlane;
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /**
  * The boat from its starboard side, bow to the right, kept level: the water is drawn as it lies to
@@ -99,7 +99,7 @@ final class SideView {
 
   private String above(WaterPlane plane) {
     double height = Freeboard.least(craft.edges(), plane).height();
-    return height < 0 ? "awash" : Rounded.down(100 * height, 0) + " cm";
+    return height < 0 ? "awash" : Rounding.down(100 * height, 0) + " cm";
   }
 
   private View view() {

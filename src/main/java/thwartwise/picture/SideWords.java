@@ -2,7 +2,7 @@ package thwartwise.picture;
 
 import java.util.List;
 import thwartwise.afloat.Equilibria;
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /**
  * The words of the boat from the side.
@@ -49,7 +49,7 @@ record SideWords(Scene scene, List<String> waterlines) {
                     + scene.who()
                     + (Math.abs(pose.heel()) > LEVEL
                         ? ", heeled "
-                            + Rounded.up(Math.abs(Math.toDegrees(pose.heel())), 0)
+                            + Rounding.up(Math.abs(Math.toDegrees(pose.heel())), 0)
                             + " degrees."
                         : "."))
         .orElse("Full of water it does not stay upright, so no line is drawn for that.");

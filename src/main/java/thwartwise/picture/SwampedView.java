@@ -9,7 +9,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /**
  * The boat full of water with its crew in it, from its starboard side, as it lies: the water is
@@ -85,7 +85,7 @@ final class SwampedView {
   private String caption() {
     double heel = Math.abs(pose.heel());
     String heeled =
-        heel > LEVEL ? ", heeled " + Rounded.up(Math.toDegrees(heel), 0) + "\u00a0degrees" : "";
+        heel > LEVEL ? ", heeled " + Rounding.up(Math.toDegrees(heel), 0) + "\u00a0degrees" : "";
     return "As it lies full of water with " + scene.who() + heeled + ". Hatched: what lifts it.";
   }
 

@@ -40,10 +40,10 @@ record ChamberDoubts(Craft craft, PlausibleLimits limits) {
         .filter(test -> test.date().isAfter(craft.today()))
         .map(
             test ->
-                new Asked(
+                new PlausibilityQuestion(
                         "chamber \"" + space.name() + "\", days from its leak test until today",
                         Unit.DAY,
-                        Asked.MEASURED)
+                        PlausibilityQuestion.MEASURED)
                     .atLeast(
                         DAY * ChronoUnit.DAYS.between(test.date(), craft.today()),
                         0,
@@ -56,12 +56,13 @@ record ChamberDoubts(Craft craft, PlausibleLimits limits) {
                 answer.about(new DoubtId(Topic.LEAK_TEST, space.name()), craft.boat().kept()));
   }
 
-  private Asked.Answer answer(Space space, double poured) {
+  private PlausibilityQuestion.Answer answer(Space space, double poured) {
     double drawn = space.solid().volume();
     double room = craft.form().inside().volume();
     double least = limits.value("poured-over-drawn-least") * drawn;
     String check = "chamber \"" + space.name() + "\", litres poured into it";
-    Asked asked = new Asked(check, Unit.LITRE, Asked.MEASURED);
+    PlausibilityQuestion asked =
+        new PlausibilityQuestion(check, Unit.LITRE, PlausibilityQuestion.MEASURED);
     if (poured < least) {
       return asked.atLeast(
           poured,

@@ -8,7 +8,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
-import thwartwise.measure.Rounded;
+import thwartwise.measure.Rounding;
 
 /**
  * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,
@@ -21,17 +21,19 @@ record KitMassDoubts(Craft craft, PlausibleLimits limits) {
   }
 
   private Optional<PlausibilityFinding> of(Kit kit) {
-    Asked.Answer answer = answer(kit);
+    PlausibilityQuestion.Answer answer = answer(kit);
     return answer.met()
         ? Optional.empty()
         : Optional.of(answer.about(new DoubtId(Topic.KIT_MASS, kit.name()), craft.boat().kept()));
   }
 
-  private Asked.Answer answer(Kit kit) {
+  private PlausibilityQuestion.Answer answer(Kit kit) {
     Propulsion driven = craft.boat().propulsion();
     Span usual = limits.kitMass(kit.name(), driven);
     String source = limits.kitMassSource(kit.name(), driven);
-    Asked asked = new Asked("kit \"" + kit.name() + "\", mass", Unit.KILOGRAM, Asked.MEASURED);
+    PlausibilityQuestion asked =
+        new PlausibilityQuestion(
+            "kit \"" + kit.name() + "\", mass", Unit.KILOGRAM, PlausibilityQuestion.MEASURED);
     String remedy = remedy(kit.mass(), usual);
     return kit.mass() < usual.from()
         ? asked.atLeast(kit.mass(), usual.from(), source, remedy)
@@ -46,9 +48,9 @@ record KitMassDoubts(Craft craft, PlausibleLimits limits) {
                     String.format(
                         Locale.ROOT,
                         "; did the decimal point slip, from %s kg?",
-                        Rounded.plain(kg)))
+                        Rounding.plain(kg)))
             .orElse("");
-    return String.format(Locale.ROOT, "%s kg is not what such a thing weighs", Rounded.plain(mass))
+    return String.format(Locale.ROOT, "%s kg is not what such a thing weighs", Rounding.plain(mass))
         + (slipped.isEmpty() ? ": weigh it again" : slipped + " Weigh it again");
   }
 }

@@ -84,7 +84,10 @@ final class OutlineDoubts {
   private void add(Waist waist) {
     String station = StationDoubts.name(stations, waist.station());
     found.add(
-        new Asked("station \"" + station + "\", waist of the outline", Unit.METRE, Asked.MEASURED)
+        new PlausibilityQuestion(
+                "station \"" + station + "\", waist of the outline",
+                Unit.METRE,
+                PlausibilityQuestion.MEASURED)
             .atLeast(
                 waist.read(),
                 waist.beside(),
@@ -107,7 +110,9 @@ final class OutlineDoubts {
             .mapToDouble(Vector3::z)
             .min()
             .orElse(0);
-    Asked asked = new Asked("height of the lowest point of the bottom", Unit.METRE, Asked.MEASURED);
+    PlausibilityQuestion asked =
+        new PlausibilityQuestion(
+            "height of the lowest point of the bottom", Unit.METRE, PlausibilityQuestion.MEASURED);
     String remedy =
         "heights are measured up from the lowest point, so that one is zero: was a height given a"
             + " wrong sign, or left out?";
@@ -123,7 +128,7 @@ final class OutlineDoubts {
                 least, limits.value("lowest-point"), limits.source("lowest-point"), "", remedy));
   }
 
-  private void add(DoubtId id, Asked.Answer answer) {
+  private void add(DoubtId id, PlausibilityQuestion.Answer answer) {
     if (!answer.met()) {
       found.add(answer.about(id, craft.boat().kept()));
     }

@@ -45,14 +45,14 @@ final class PlaceDoubts {
     return found;
   }
 
-  private Optional<Asked.Answer> answer(Place place) {
+  private Optional<PlausibilityQuestion.Answer> answer(Place place) {
     return atAnEnd(place)
         .or(() -> namedForAnotherPart(place))
         .or(() -> offItsBox(place))
         .or(() -> onTopOfAnother(place));
   }
 
-  private Optional<Asked.Answer> atAnEnd(Place place) {
+  private Optional<PlausibilityQuestion.Answer> atAnEnd(Place place) {
     double least = limits.value("seat-from-end");
     double aft = place.along().from() - hull.from();
     double fore = hull.to() - place.along().to();
@@ -65,15 +65,15 @@ final class PlaceDoubts {
                 "nobody has room there: " + AGAIN));
   }
 
-  private Optional<Asked.Answer> namedForAnotherPart(Place place) {
+  private Optional<PlausibilityQuestion.Answer> namedForAnotherPart(Place place) {
     return NamedEnd.of(place.name())
         .flatMap(
             end -> {
-              Asked asked =
-                  new Asked(
+              PlausibilityQuestion asked =
+                  new PlausibilityQuestion(
                       subject(place) + ", how far forward, as a share of the length",
                       Unit.PERCENT,
-                      Asked.MEASURED);
+                      PlausibilityQuestion.MEASURED);
               double share = (place.x() - hull.from()) / hull.length();
               String limit = end == NamedEnd.MIDDLE ? "middle-place-least" : "fore-place-least";
               double least = limits.value(limit);
@@ -87,7 +87,7 @@ final class PlaceDoubts {
   }
 
   /** A seat called as the box under it is lies on that box. */
-  private Optional<Asked.Answer> offItsBox(Place place) {
+  private Optional<PlausibilityQuestion.Answer> offItsBox(Place place) {
     return craft.boat().chambers().stream()
         .filter(c -> c.name().equalsIgnoreCase(place.name()))
         .findFirst()
@@ -109,7 +109,7 @@ final class PlaceDoubts {
   }
 
   /** Benches may cross a thwart, and a place to kneel may lie before one. */
-  private Optional<Asked.Answer> onTopOfAnother(Place place) {
+  private Optional<PlausibilityQuestion.Answer> onTopOfAnother(Place place) {
     return craft.boat().places().stream()
         .takeWhile(other -> other != place)
         .filter(other -> isThwart(place) && isThwart(other))
@@ -130,12 +130,14 @@ final class PlaceDoubts {
     return !place.hasLength() && place.posture() == Posture.SITTING;
   }
 
-  private static Optional<Asked.Answer> doubtful(Asked.Answer answer) {
+  private static Optional<PlausibilityQuestion.Answer> doubtful(
+      PlausibilityQuestion.Answer answer) {
     return Optional.of(answer).filter(a -> !a.met());
   }
 
-  private static Asked metres(Place place, String what) {
-    return new Asked(subject(place) + ", " + what, Unit.METRE, Asked.MEASURED);
+  private static PlausibilityQuestion metres(Place place, String what) {
+    return new PlausibilityQuestion(
+        subject(place) + ", " + what, Unit.METRE, PlausibilityQuestion.MEASURED);
   }
 
   private static String subject(Place place) {

@@ -227,22 +227,22 @@ public final class Plausibility {
                 "weigh a soaked offcut, or name the material"));
   }
 
-  private static Asked asked(String check, Unit unit) {
-    return asked(check, unit, Asked.MEASURED);
+  private static PlausibilityQuestion asked(String check, Unit unit) {
+    return asked(check, unit, PlausibilityQuestion.MEASURED);
   }
 
-  private static Asked asked(String check, Unit unit, String condition) {
-    return new Asked(check, unit, condition);
+  private static PlausibilityQuestion asked(String check, Unit unit, String condition) {
+    return new PlausibilityQuestion(check, unit, condition);
   }
 
   /** What holds for every boat is told only where it does not. */
-  private void addIfDoubtful(Topic topic, Asked.Answer answer) {
+  private void addIfDoubtful(Topic topic, PlausibilityQuestion.Answer answer) {
     if (!answer.met()) {
       add(topic, answer);
     }
   }
 
-  private void add(Topic topic, String measured, Asked.Answer answer) {
+  private void add(Topic topic, String measured, PlausibilityQuestion.Answer answer) {
     found.add(answer.about(DoubtId.of(topic), craft.boat().kept(), measured));
   }
 
@@ -252,7 +252,7 @@ public final class Plausibility {
         Locale.ROOT, "%.2f m3, %.1f m2", craft.form().outside().volume(), craft.form().shellArea());
   }
 
-  private void add(Topic topic, Asked.Answer answer) {
+  private void add(Topic topic, PlausibilityQuestion.Answer answer) {
     found.add(answer.about(DoubtId.of(topic), craft.boat().kept()));
   }
 }

@@ -3,7 +3,7 @@ package thwartwise.plausibility;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import thwartwise.plausibility.OutOfLine.Direction;
+import thwartwise.plausibility.FairnessOutlier.Direction;
 
 /**
  * A reading that is the same, to the last figure, as the one before it and lies off the fair curve:

@@ -25,12 +25,12 @@ record SideDoubts(Craft craft, PlausibleLimits limits) {
         .map(a -> a.about(new DoubtId(Topic.PLACE_SIDE, place.name()), craft.boat().kept()));
   }
 
-  private Asked.Answer answer(Place place, NamedSide side) {
+  private PlausibilityQuestion.Answer answer(Place place, NamedSide side) {
     String subject = "place \"" + place.name() + "\"";
-    return new Asked(
+    return new PlausibilityQuestion(
             subject + ", how far out its middle lies to the side it is named for",
             Unit.METRE,
-            Asked.MEASURED)
+            PlausibilityQuestion.MEASURED)
         .atLeast(
             side.offset(place),
             limits.value("side-place-out"),

@@ -19,8 +19,8 @@ final class StationDoubts {
 
   static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
     List<Station> stations = craft.boat().hull().stations();
-    Map<Integer, OutOfLine> worst = new LinkedHashMap<>();
-    for (OutOfLine out : limits.stations().outOfLine(stations)) {
+    Map<Integer, FairnessOutlier> worst = new LinkedHashMap<>();
+    for (FairnessOutlier out : limits.stations().outOfLine(stations)) {
       worst.merge(out.station(), out, (a, b) -> b.factor() > a.factor() ? b : a);
     }
     List<PlausibilityFinding> found = new ArrayList<>();
@@ -35,15 +35,15 @@ final class StationDoubts {
     return found;
   }
 
-  private static Asked.Answer answer(
-      List<Station> stations, OutOfLine out, PlausibleLimits limits) {
+  private static PlausibilityQuestion.Answer answer(
+      List<Station> stations, FairnessOutlier out, PlausibleLimits limits) {
     boolean low = out.value() < out.fair();
-    Asked asked =
-        new Asked(
+    PlausibilityQuestion asked =
+        new PlausibilityQuestion(
             "station \"" + name(stations, out.station()) + "\" against its neighbours",
             Unit.METRE,
-            Asked.MEASURED);
-    return new Asked.Answer(
+            PlausibilityQuestion.MEASURED);
+    return new PlausibilityQuestion.Answer(
         asked,
         out.value(),
         out.fair(),
@@ -65,7 +65,7 @@ final class StationDoubts {
   }
 
   /** Which reading, what is odd about it, and what would be in line. */
-  private static String words(List<Station> stations, OutOfLine out) {
+  private static String words(List<Station> stations, FairnessOutlier out) {
     int points = stations.get(out.station()).port().size();
     return String.format(
         Locale.ROOT,

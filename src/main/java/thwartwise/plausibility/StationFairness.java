@@ -8,7 +8,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
-import thwartwise.plausibility.OutOfLine.Direction;
+import thwartwise.plausibility.FairnessOutlier.Direction;
 
 /**
  * Which readings of which stations lie off a fair curve through the other stations. Every line of
@@ -33,8 +33,8 @@ public final class StationFairness {
    */
   private static final double NEAR_THE_BOTTOM = 0.10;
 
-  private static final Comparator<OutOfLine> WORST =
-      Comparator.comparingDouble(OutOfLine::factor)
+  private static final Comparator<FairnessOutlier> WORST =
+      Comparator.comparingDouble(FairnessOutlier::factor)
           .thenComparing(o -> Math.abs(o.value() - o.fair()));
 
   private final double ratio;
@@ -55,28 +55,29 @@ public final class StationFairness {
   }
 
   /** Of a whole hull, the worst of each line, ordered from aft forward. */
-  public List<OutOfLine> outOfLine(List<Station> stations) {
+  public List<FairnessOutlier> outOfLine(List<Station> stations) {
     return worst(stations, true);
   }
 
   /** The same while stations are still being measured: the last one is no end yet. */
-  public List<OutOfLine> outOfLineSoFar(List<Station> stations) {
+  public List<FairnessOutlier> outOfLineSoFar(List<Station> stations) {
     return worst(stations, false);
   }
 
-  private List<OutOfLine> worst(List<Station> stations, boolean whole) {
-    List<OutOfLine> all = new ArrayList<>(side(stations, true, whole));
+  private List<FairnessOutlier> worst(List<Station> stations, boolean whole) {
+    List<FairnessOutlier> all = new ArrayList<>(side(stations, true, whole));
     if (!stations.stream().allMatch(Station::isSymmetric)) {
       all.addAll(side(stations, false, whole));
     }
-    all.sort(Comparator.comparingInt(OutOfLine::station).thenComparingInt(OutOfLine::point));
+    all.sort(
+        Comparator.comparingInt(FairnessOutlier::station).thenComparingInt(FairnessOutlier::point));
     return List.copyOf(all);
   }
 
-  private List<OutOfLine> side(List<Station> stations, boolean port, boolean whole) {
+  private List<FairnessOutlier> side(List<Station> stations, boolean port, boolean whole) {
     Function<Station, List<Vector3>> points = port ? Station::port : Station::starboard;
     int lines = stations.get(0).port().size();
-    List<OutOfLine> found = new ArrayList<>();
+    List<FairnessOutlier> found = new ArrayList<>();
     for (int k = 0; k < lines; k++) {
       int point = k;
       List<Vector3> line = stations.stream().map(s -> points.apply(s).get(point)).toList();
@@ -96,7 +97,7 @@ public final class StationFairness {
     return found;
   }
 
-  private static Optional<OutOfLine> repeated(
+  private static Optional<FairnessOutlier> repeated(
       List<Station> stations, Function<Station, List<Vector3>> points, Line line, boolean whole) {
     if (!whole || stations.size() < FEWEST) {
       return Optional.empty();
@@ -113,7 +114,7 @@ public final class StationFairness {
    * Two half-breadths of one station that change places against every other station and are in line
    * once they are changed back.
    */
-  private Optional<OutOfLine> swapped(
+  private Optional<FairnessOutlier> swapped(
       List<Station> stations, Function<Station, List<Vector3>> points, int k, boolean port) {
     int lines = stations.get(0).port().size();
     if (stations.size() < FEWEST || k + 1 >= lines) {
@@ -128,7 +129,7 @@ public final class StationFairness {
         FairRange up = FairRange.of(x, upper, i);
         if (explains(upper[i], low) && explains(lower[i], up)) {
           return Optional.of(
-              new OutOfLine(
+              new FairnessOutlier(
                   i,
                   k,
                   port,
@@ -199,22 +200,22 @@ public final class StationFairness {
     }
 
     /** The one that leaves the fewest others out of line once it is put right. */
-    Optional<OutOfLine> worst(boolean whole) {
-      Comparator<OutOfLine> best =
-          Comparator.<OutOfLine>comparingInt(o -> putRight(o).out(whole).size())
+    Optional<FairnessOutlier> worst(boolean whole) {
+      Comparator<FairnessOutlier> best =
+          Comparator.<FairnessOutlier>comparingInt(o -> putRight(o).out(whole).size())
               .thenComparing(o -> o.slip() == TapeSlip.UNKNOWN)
               .thenComparing(WORST.reversed());
       return out(whole).stream().min(best);
     }
 
-    private Line putRight(OutOfLine out) {
+    private Line putRight(FairnessOutlier out) {
       double[] right = value.clone();
       right[out.station()] = out.meant();
       return new Line(x, right, point, port, direction);
     }
 
-    private List<OutOfLine> out(boolean whole) {
-      List<OutOfLine> found = new ArrayList<>();
+    private List<FairnessOutlier> out(boolean whole) {
+      List<FairnessOutlier> found = new ArrayList<>();
       for (int i = 1; x.length >= FEWEST && i + 1 < x.length; i++) {
         inner(i).ifPresent(found::add);
       }
@@ -225,7 +226,7 @@ public final class StationFairness {
       return found;
     }
 
-    private Optional<OutOfLine> inner(int i) {
+    private Optional<FairnessOutlier> inner(int i) {
       FairRange fair = FairRange.of(x, value, i);
       return isOut(value[i], fair) ? Optional.of(told(i, fair)) : Optional.empty();
     }
@@ -240,7 +241,7 @@ public final class StationFairness {
       return Math.max(counted, nearest) > ratio * Math.min(counted, nearest);
     }
 
-    private Optional<OutOfLine> end(int i) {
+    private Optional<FairnessOutlier> end(int i) {
       double most = 0;
       for (int j = 0; j < value.length; j++) {
         most = j == i ? most : Math.max(most, value[j]);
@@ -250,7 +251,7 @@ public final class StationFairness {
           : Optional.empty();
     }
 
-    private OutOfLine told(int i, FairRange fair) {
+    private FairnessOutlier told(int i, FairRange fair) {
       for (TapeSlip slip : TapeSlip.values()) {
         double meant = slip.undone(value[i]);
         if (meant != value[i] && slip.canHappenTo(direction) && explains(meant, fair)) {
@@ -260,12 +261,12 @@ public final class StationFairness {
       return of(i, fair, TapeSlip.UNKNOWN, fair.nearest(value[i]));
     }
 
-    private OutOfLine of(int i, double fair, TapeSlip slip) {
-      return new OutOfLine(i, point, port, direction, value[i], fair, slip, fair);
+    private FairnessOutlier of(int i, double fair, TapeSlip slip) {
+      return new FairnessOutlier(i, point, port, direction, value[i], fair, slip, fair);
     }
 
-    private OutOfLine of(int i, FairRange fair, TapeSlip slip, double meant) {
-      return new OutOfLine(
+    private FairnessOutlier of(int i, FairRange fair, TapeSlip slip, double meant) {
+      return new FairnessOutlier(
           i, point, port, direction, value[i], fair.nearest(value[i]), slip, meant);
     }
   }

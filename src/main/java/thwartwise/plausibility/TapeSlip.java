@@ -39,7 +39,7 @@ public enum TapeSlip {
     return undo.applyAsDouble(value);
   }
 
-  boolean canHappenTo(OutOfLine.Direction direction) {
-    return !breadthsOnly || direction == OutOfLine.Direction.HALF_BREADTH;
+  boolean canHappenTo(FairnessOutlier.Direction direction) {
+    return !breadthsOnly || direction == FairnessOutlier.Direction.HALF_BREADTH;
   }
 }

@@ -146,11 +146,11 @@ final class ThingDoubts {
     }
   }
 
-  private static Asked metres(String check) {
-    return new Asked(check, Unit.METRE, Asked.MEASURED);
+  private static PlausibilityQuestion metres(String check) {
+    return new PlausibilityQuestion(check, Unit.METRE, PlausibilityQuestion.MEASURED);
   }
 
-  private void add(DoubtId id, Asked.Answer answer) {
+  private void add(DoubtId id, PlausibilityQuestion.Answer answer) {
     if (!answer.met() && found.stream().noneMatch(f -> f.id().equals(id))) {
       found.add(answer.about(id, boat.kept()));
     }

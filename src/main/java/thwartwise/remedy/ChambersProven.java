@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
-import thwartwise.boat.Counting;
+import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
@@ -53,7 +53,7 @@ final class ChambersProven {
   }
 
   private static boolean couldCount(Boat boat, Space space) {
-    return Counting.ventedFor(space.part(), boat.kit()).isEmpty()
+    return CountedBuoyancy.ventedFor(space.part(), boat.kit()).isEmpty()
         && space.counting().ifProven() > space.counting().share();
   }
 
@@ -63,7 +63,7 @@ final class ChambersProven {
     return Change.of(
         deed,
         deed + " with a leak test" + (proven.size() > 1 ? " each" : ""),
-        HOW + Counting.wanted() + RECORD,
+        HOW + CountedBuoyancy.wanted() + RECORD,
         Effort.AN_HOUR,
         List.of(TIGHT),
         boat.withChambers(chambers));

@@ -6,7 +6,7 @@ import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
-import thwartwise.boat.Counting;
+import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Opening;
@@ -41,7 +41,7 @@ final class ChambersSealed {
     return space.part().filling() instanceof Filling.Air
         && !(space.counting().share() > 0)
         && !(space.counting().ifProven() > 0)
-        && Counting.ventedFor(space.part(), boat.kit()).isEmpty();
+        && CountedBuoyancy.ventedFor(space.part(), boat.kit()).isEmpty();
   }
 
   private static Change sealed(
@@ -57,7 +57,7 @@ final class ChambersSealed {
         "seal the " + name,
         "Seal the " + name + " and prove it with a leak test",
         "Close every hole, seam and lid of it with a gasket or sealant; then test it: "
-            + Counting.wanted(),
+            + CountedBuoyancy.wanted(),
         Effort.AN_AFTERNOON,
         List.of(
             "It buys this only if it proves tight",

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Counting;
+import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Craft;
 
 /** Every change worth trying on a boat, always in the same order. */
@@ -36,7 +36,7 @@ public final class Changes {
         .flatMap(chamber -> chamber.parts().stream())
         .flatMap(
             chamber ->
-                Counting.ventedFor(chamber, boat.kit()).stream()
+                CountedBuoyancy.ventedFor(chamber, boat.kit()).stream()
                     .limit(1)
                     .map(
                         kit ->

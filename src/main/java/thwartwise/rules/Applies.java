@@ -27,7 +27,7 @@ public record Applies(Span length, Span beam, Set<HullKind> hulls, Set<Drive> dr
   }
 
   /** Why a set does not apply to this boat, in words; empty when it does. */
-  public Optional<String> notBecause(Rated boat) {
+  public Optional<String> notBecause(RatedBoat boat) {
     return Stream.of(
             size(length, boat.length(), "long"),
             size(beam, boat.beam(), "broad"),

@@ -49,22 +49,22 @@ public final class Cfr183 {
   }
 
   /** Maximum displacement less boat weight, kg. */
-  static double difference(Rated boat) {
+  static double difference(RatedBoat boat) {
     return Math.max(0, LevelImmersion.displacement(boat.craft()) - boat.hullMass());
   }
 
-  static boolean overTwoHorsepower(Rated boat) {
+  static boolean overTwoHorsepower(RatedBoat boat) {
     return Drive.power(boat.propulsion()) > TWO_HORSEPOWER;
   }
 
   /** Maximum weight capacity W, kg, by the section for this kind of drive. */
-  static double weight(Rated boat) {
+  static double weight(RatedBoat boat) {
     double difference = difference(boat);
     return overTwoHorsepower(boat) ? weightOutboard(difference) : weightManual(difference);
   }
 
   /** Persons capacity, kg, by the section for this kind of drive. */
-  static double persons(Rated boat) {
+  static double persons(RatedBoat boat) {
     if (overTwoHorsepower(boat)) {
       double gear = MotorWeights.of(Drive.power(boat.propulsion())).total();
       return personsOutboard(weight(boat), gear, EdgeWeight.most(boat.craft()));
@@ -73,7 +73,7 @@ public final class Cfr183 {
   }
 
   /** Whether the table of motor weights as noted here reaches this boat's motor. */
-  static boolean motorKnown(Rated boat) {
+  static boolean motorKnown(RatedBoat boat) {
     return MotorWeights.covers(Drive.power(boat.propulsion()));
   }
 }

@@ -30,22 +30,22 @@ final class Cfr183Flotation {
 
   private Cfr183Flotation() {}
 
-  static List<Worked> level(Rated boat, Parameters none) {
+  static List<FormulaResult> level(RatedBoat boat, Parameters none) {
     String title = "33 CFR 183 flotation by volume";
     if (!Cfr183.motorKnown(boat)) {
-      return List.of(Worked.outside(title, MotorWeights.BEYOND));
+      return List.of(FormulaResult.outside(title, MotorWeights.BEYOND));
     }
     double needed =
         hull(boat)
             + volume(motor(boat), AIR)
             + volume(people(Cfr183.persons(boat), Cfr183.weight(boat)), AIR);
     return List.of(
-        Worked.of(title, Caps.FLOTATION, Math.max(0, needed))
+        FormulaResult.of(title, Caps.FLOTATION, Math.max(0, needed))
             .against(counted(boat))
             .noting(note(boat)));
   }
 
-  private static String note(Rated boat) {
+  private static String note(RatedBoat boat) {
     return LEVEL
         + (Cfr183.overTwoHorsepower(boat)
             ? "; over 2 hp air built into the hull does not count there"
@@ -53,17 +53,17 @@ final class Cfr183Flotation {
   }
 
   /** 183.105 (READ): for boats that need only float somehow. */
-  static List<Worked> basic(Rated boat, Parameters none) {
+  static List<FormulaResult> basic(RatedBoat boat, Parameters none) {
     String title = "33 CFR 183.105 basic flotation";
     if (!Cfr183.motorKnown(boat)) {
-      return List.of(Worked.outside(title, MotorWeights.BEYOND));
+      return List.of(FormulaResult.outside(title, MotorWeights.BEYOND));
     }
     double load = basicLoad(Cfr183.persons(boat), Cfr183.weight(boat));
     double needed = hull(boat) + volume(motor(boat), AIR) + volume(load, AIR);
     double lost =
         air(boat).sorted((a, b) -> Double.compare(b, a)).limit(2).mapToDouble(v -> v).sum();
     return List.of(
-        Worked.of(title, Caps.FLOTATION, Math.max(0, needed))
+        FormulaResult.of(title, Caps.FLOTATION, Math.max(0, needed))
             .against(Math.max(0, foam(boat) + air(boat).mapToDouble(v -> v).sum() - lost))
             .noting("the two largest air chambers left out"));
   }
@@ -95,12 +95,12 @@ final class Cfr183Flotation {
     return mass * (specificGravity - 1) / specificGravity;
   }
 
-  private static double hull(Rated boat) {
+  private static double hull(RatedBoat boat) {
     double specificGravity = boat.craft().boat().hull().density() / 1000;
     return hull(boat.hullMass(), specificGravity, 0, AIR);
   }
 
-  private static double motor(Rated boat) {
+  private static double motor(RatedBoat boat) {
     if (!(boat.propulsion() instanceof Propulsion.Outboard motor)) {
       return 0;
     }
@@ -108,19 +108,19 @@ final class Cfr183Flotation {
     return Cfr183.overTwoHorsepower(boat) ? row.swamped() + row.batterySwamped() : SMALL_MOTOR;
   }
 
-  private static double counted(Rated boat) {
+  private static double counted(RatedBoat boat) {
     double air = Cfr183.overTwoHorsepower(boat) ? 0 : air(boat).mapToDouble(v -> v).sum();
     return foam(boat) + air;
   }
 
-  private static double foam(Rated boat) {
+  private static double foam(RatedBoat boat) {
     return boat.craft().spaces().stream()
         .filter(s -> s.part().filling() instanceof Filling.Foam)
         .mapToDouble(Cfr183Flotation::counts)
         .sum();
   }
 
-  private static Stream<Double> air(Rated boat) {
+  private static Stream<Double> air(RatedBoat boat) {
     return boat.craft().spaces().stream()
         .filter(s -> s.part().filling() instanceof Filling.Air)
         .map(Cfr183Flotation::counts);

@@ -13,37 +13,37 @@ final class Cfr183Loading {
 
   private Cfr183Loading() {}
 
-  static List<Worked> weightOutboard(Rated boat, Parameters none) {
+  static List<FormulaResult> weightOutboard(RatedBoat boat, Parameters none) {
     return outboard(boat, "33 CFR 183.35 maximum weight, outboard", Cfr183Loading::load);
   }
 
-  static List<Worked> personsOutboard(Rated boat, Parameters none) {
+  static List<FormulaResult> personsOutboard(RatedBoat boat, Parameters none) {
     return outboard(boat, "33 CFR 183.41 persons, outboard", Cfr183Loading::people);
   }
 
-  static List<Worked> weightManual(Rated boat, Parameters none) {
+  static List<FormulaResult> weightManual(RatedBoat boat, Parameters none) {
     return smallPower(boat, "33 CFR 183.37 maximum weight, ", Cfr183Loading::load);
   }
 
-  static List<Worked> personsManual(Rated boat, Parameters none) {
+  static List<FormulaResult> personsManual(RatedBoat boat, Parameters none) {
     return smallPower(boat, "33 CFR 183.43 persons, ", Cfr183Loading::people);
   }
 
   private interface Answer {
-    Worked of(Rated boat, String title);
+    FormulaResult of(RatedBoat boat, String title);
   }
 
-  private static List<Worked> outboard(Rated boat, String title, Answer answer) {
+  private static List<FormulaResult> outboard(RatedBoat boat, String title, Answer answer) {
     if (!Cfr183.overTwoHorsepower(boat)) {
       return List.of();
     }
     return List.of(
         Cfr183.motorKnown(boat)
             ? answer.of(boat, title)
-            : Worked.outside(title, MotorWeights.BEYOND));
+            : FormulaResult.outside(title, MotorWeights.BEYOND));
   }
 
-  private static List<Worked> smallPower(Rated boat, String title, Answer answer) {
+  private static List<FormulaResult> smallPower(RatedBoat boat, String title, Answer answer) {
     if (Cfr183.overTwoHorsepower(boat)) {
       return List.of();
     }
@@ -53,12 +53,12 @@ final class Cfr183Loading {
     return List.of(answer.of(boat, title + kind).noting(note));
   }
 
-  private static Worked load(Rated boat, String title) {
-    return Worked.of(title, Caps.LOAD, Cfr183.weight(boat));
+  private static FormulaResult load(RatedBoat boat, String title) {
+    return FormulaResult.of(title, Caps.LOAD, Cfr183.weight(boat));
   }
 
-  private static Worked people(Rated boat, String title) {
+  private static FormulaResult people(RatedBoat boat, String title) {
     double mass = Cfr183.persons(boat);
-    return Worked.of(title, Caps.PEOPLE, mass).counting(Cfr183.persons(mass));
+    return FormulaResult.of(title, Caps.PEOPLE, mass).counting(Cfr183.persons(mass));
   }
 }

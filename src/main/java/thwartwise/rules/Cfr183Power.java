@@ -27,7 +27,7 @@ final class Cfr183Power {
 
   private Cfr183Power() {}
 
-  static List<Worked> of(Rated boat, Parameters told) {
+  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
     if (!(boat.propulsion() instanceof Propulsion.Outboard motor)) {
       return List.of();
     }
@@ -36,7 +36,7 @@ final class Cfr183Power {
     double factor = factor(boat.length(), breadth(boat));
     double used = horsepower(factor, remote, flat);
     return List.of(
-        Worked.of(TITLE, Caps.POWER, used * Cfr183.HORSEPOWER)
+        FormulaResult.of(TITLE, Caps.POWER, used * Cfr183.HORSEPOWER)
             .against(motor.power())
             .noting(note(factor, used, remote, flat)));
   }
@@ -102,7 +102,7 @@ final class Cfr183Power {
   }
 
   /** Of the transom; where that is under half the beam, the broadest of the aft quarter. */
-  static double breadth(Rated boat) {
+  static double breadth(RatedBoat boat) {
     double transom =
         2
             * boat.craft().boat().hull().stations().get(0).port().stream()

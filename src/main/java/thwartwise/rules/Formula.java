@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param name as written in the file
  * @param reach what its number can do
  */
-public record Formula(String name, Reach reach, List<Parameter> parameters, Working working) {
+public record Formula(String name, Reach reach, List<Parameter> parameters, FormulaMethod working) {
 
   /** What a formula's number can do. */
   public enum Reach {

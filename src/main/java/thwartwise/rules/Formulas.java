@@ -55,19 +55,19 @@ public final class Formulas {
     return ALL.stream().map(Formula::name).toList();
   }
 
-  private static List<Worked> untried(Rated boat, Parameters told) {
+  private static List<FormulaResult> untried(RatedBoat boat, Parameters told) {
     throw new IllegalStateException("This is tried by the inspection");
   }
 
-  private static Formula limiting(String name, Working working, Parameter... parameters) {
+  private static Formula limiting(String name, FormulaMethod working, Parameter... parameters) {
     return new Formula(name, Reach.MAY_LIMIT, List.of(parameters), working);
   }
 
-  private static Formula beside(String name, Working working, Parameter... parameters) {
+  private static Formula beside(String name, FormulaMethod working, Parameter... parameters) {
     return new Formula(name, Reach.ONLY_BESIDE, List.of(parameters), working);
   }
 
-  private static Formula withTheCrew(String name, Working working, Parameter... parameters) {
+  private static Formula withTheCrew(String name, FormulaMethod working, Parameter... parameters) {
     return new Formula(name, Reach.WITH_THE_CREW, List.of(parameters), working);
   }
 }

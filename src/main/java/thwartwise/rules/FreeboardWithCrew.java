@@ -15,8 +15,9 @@ final class FreeboardWithCrew {
 
   private FreeboardWithCrew() {}
 
-  static List<Worked> of(Rated boat, Parameters told) {
-    Worked line = Worked.of("freeboard at rest", Caps.FREEBOARD, told.number(LEAST.name()));
+  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
+    FormulaResult line =
+        FormulaResult.of("freeboard at rest", Caps.FREEBOARD, told.number(LEAST.name()));
     Optional<Pose> rest =
         Equilibrium.from(Floating.dry(new Loading(boat.craft(), boat.crew(), List.of(), 1)))
             .worst();

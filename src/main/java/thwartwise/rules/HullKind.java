@@ -27,7 +27,7 @@ public enum HullKind {
     return many;
   }
 
-  static HullKind of(Rated boat) {
+  static HullKind of(RatedBoat boat) {
     return Canoe.is(boat.craft().form(), boat.own()) ? CANOE : OPEN_BOAT;
   }
 }

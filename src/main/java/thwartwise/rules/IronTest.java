@@ -19,7 +19,7 @@ final class IronTest {
 
   private IronTest() {}
 
-  static List<Worked> of(Rated boat, Parameters told) {
+  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
     double each = told.number(EACH.name());
     double gear = told.number(GEAR.name());
     double spare = spare(boat);
@@ -28,7 +28,7 @@ final class IronTest {
       people++;
     }
     return List.of(
-        Worked.heads("swamped with iron for people", people)
+        FormulaResult.heads("swamped with iron for people", people)
             .noting(
                 String.format(
                     Locale.ROOT,
@@ -42,7 +42,7 @@ final class IronTest {
     return each * people + gear;
   }
 
-  private static double spare(Rated boat) {
+  private static double spare(RatedBoat boat) {
     var floating =
         Swamping.of(new Loading(boat.craft(), List.of(), List.of(), 1), 1).floating(List.of());
     return floating.density() * floating.liftVolume() - floating.mass();

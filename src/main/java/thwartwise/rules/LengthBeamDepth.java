@@ -24,19 +24,20 @@ final class LengthBeamDepth {
 
   private LengthBeamDepth() {}
 
-  static List<Worked> load(Rated boat, Parameters told) {
-    return List.of(Worked.of("length x beam x depth, largest load", Caps.LOAD, loadOf(boat, told)));
+  static List<FormulaResult> load(RatedBoat boat, Parameters told) {
+    return List.of(
+        FormulaResult.of("length x beam x depth, largest load", Caps.LOAD, loadOf(boat, told)));
   }
 
-  static List<Worked> buoyancy(Rated boat, Parameters told) {
+  static List<FormulaResult> buoyancy(RatedBoat boat, Parameters told) {
     double needed = buoyancy(boat.hullMass() + boat.kitMass(), loadOf(boat, told));
     return List.of(
-        Worked.of("buoyancy for a quarter of the load", Caps.FLOTATION, needed)
+        FormulaResult.of("buoyancy for a quarter of the load", Caps.FLOTATION, needed)
             .against(counted(boat) + WOOD_SHARE * wood(boat))
             .noting("the kit listed taken as gear and motor; half of a wooden hull's own lift in"));
   }
 
-  private static double loadOf(Rated boat, Parameters told) {
+  private static double loadOf(RatedBoat boat, Parameters told) {
     return load(boat.length(), boat.beam(), depth(boat), told.number(PER_CUBIC_METRE.name()));
   }
 
@@ -51,7 +52,7 @@ final class LengthBeamDepth {
   }
 
   /** From the bottom to the lower of the two gunwales amidships, m. */
-  static double depth(Rated boat) {
+  static double depth(RatedBoat boat) {
     double middle = boat.aftEnd() + boat.length() / 2;
     Box slice = new Box(new Span(middle - SLICE, middle + SLICE), Span.ALL, Span.ALL);
     double bottom = boat.craft().form().outside().within(slice).extent(Vector3.of(0, 0, 1)).from();
@@ -62,13 +63,13 @@ final class LengthBeamDepth {
     return rail - bottom;
   }
 
-  private static double counted(Rated boat) {
+  private static double counted(RatedBoat boat) {
     return boat.craft().spaces().stream()
         .mapToDouble(s -> s.solid().volume() * s.counting().share())
         .sum();
   }
 
-  private static double wood(Rated boat) {
+  private static double wood(RatedBoat boat) {
     double density = boat.craft().boat().hull().density();
     return density < WATER ? boat.hullMass() / density : 0;
   }

@@ -7,11 +7,12 @@ package thwartwise.rules;
  * @param source title and section, or what the judgement leans on
  * @param stricter which way it gets stricter
  */
-public record Limit(double value, String unit, Basis basis, String source, Stricter stricter) {
+public record Limit(
+    double value, String unit, Basis basis, String source, StrictDirection stricter) {
 
   /** A figure that nothing else may tighten. */
   public Limit(double value, String unit, Basis basis, String source) {
-    this(value, unit, basis, source, Stricter.NEITHER);
+    this(value, unit, basis, source, StrictDirection.NEITHER);
   }
 
   /** As it stands beside a number: the source and how well it is founded. */

@@ -9,7 +9,7 @@ import java.util.Map;
  * @param numbers by name; a flag is one or nothing
  * @param steps by name
  */
-public record Parameters(Map<String, Double> numbers, Map<String, List<Step>> steps) {
+public record Parameters(Map<String, Double> numbers, Map<String, List<TableStep>> steps) {
   public static final Parameters NONE = new Parameters(Map.of(), Map.of());
 
   public Parameters {

@@ -12,14 +12,16 @@ final class PersonsByLength {
 
   private PersonsByLength() {}
 
-  static List<Worked> of(Rated boat, Parameters told) {
+  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
     String title = "people by length";
     return List.of(
         told.steps().get(TABLE.name()).stream()
             .filter(step -> boat.length() <= step.upTo())
             .findFirst()
-            .map(step -> Worked.heads(title, (int) step.value()))
+            .map(step -> FormulaResult.heads(title, (int) step.value()))
             .orElseGet(
-                () -> Worked.outside(title, "does not apply: the boat is longer than its table")));
+                () ->
+                    FormulaResult.outside(
+                        title, "does not apply: the boat is longer than its table")));
   }
 }

@@ -13,31 +13,32 @@ final class PlainCaps {
 
   private PlainCaps() {}
 
-  static List<Worked> people(Rated boat, Parameters told) {
-    return List.of(Worked.heads("people at most", (int) told.number(PEOPLE.name())));
+  static List<FormulaResult> people(RatedBoat boat, Parameters told) {
+    return List.of(FormulaResult.heads("people at most", (int) told.number(PEOPLE.name())));
   }
 
-  static List<Worked> peopleKilograms(Rated boat, Parameters told) {
+  static List<FormulaResult> peopleKilograms(RatedBoat boat, Parameters told) {
     return List.of(
-        Worked.of("kilograms of people at most", Caps.PEOPLE, told.number(KILOGRAMS.name())));
+        FormulaResult.of(
+            "kilograms of people at most", Caps.PEOPLE, told.number(KILOGRAMS.name())));
   }
 
-  static List<Worked> loadKilograms(Rated boat, Parameters told) {
+  static List<FormulaResult> loadKilograms(RatedBoat boat, Parameters told) {
     return List.of(
-        Worked.of("kilograms of load at most", Caps.LOAD, told.number(KILOGRAMS.name())));
+        FormulaResult.of("kilograms of load at most", Caps.LOAD, told.number(KILOGRAMS.name())));
   }
 
   /** What a person counts by another rule, so that its figures can be read. */
-  static List<Worked> person(Rated boat, Parameters told) {
-    return List.of(Worked.of("a person counts", Caps.PERSON, told.number(EACH.name())));
+  static List<FormulaResult> person(RatedBoat boat, Parameters told) {
+    return List.of(FormulaResult.of("a person counts", Caps.PERSON, told.number(EACH.name())));
   }
 
   /** (gross load − motor and equipment)/75 as a boating course has it (Canada, READ). */
-  static List<Worked> grossLoad(Rated boat, Parameters told) {
+  static List<FormulaResult> grossLoad(RatedBoat boat, Parameters told) {
     double mass = Math.max(0, told.number(GROSS.name()) - boat.kitMass());
     double each = told.number(EACH.name());
     return List.of(
-        Worked.of("people from gross load", Caps.PEOPLE, mass)
+        FormulaResult.of("people from gross load", Caps.PEOPLE, mass)
             .counting(persons(mass, each))
             .noting(
                 String.format(Locale.ROOT, "the kit listed taken off; %.0f kg a person", each)));

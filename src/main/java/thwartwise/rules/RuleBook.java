@@ -84,7 +84,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   /** Why our own set, whose checks everything rests on, does not cover this boat. */
   public Optional<String> notCovered(Craft craft) {
     return own.applies()
-        .notBecause(Rated.empty(craft, own))
+        .notBecause(RatedBoat.empty(craft, own))
         .map(
             why ->
                 "not covered"
@@ -120,12 +120,12 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   private boolean applies(RuleSet set, Craft craft) {
-    return set.applies().notBecause(Rated.empty(craft, own)).isEmpty();
+    return set.applies().notBecause(RatedBoat.empty(craft, own)).isEmpty();
   }
 
   /** What the boat alone decides: caps on people, load and motor, and limits stated. */
   public List<CapacityFigure> figures(Craft craft) {
-    Rated boat = Rated.empty(craft, own);
+    RatedBoat boat = RatedBoat.empty(craft, own);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
       Optional<String> outside = set.applies().notBecause(boat);
@@ -146,8 +146,9 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
    *
    * @param tried workings that need the checks, by the name of the formula
    */
-  public List<CapacityFigure> figures(Craft craft, List<Body> crew, Map<String, Working> tried) {
-    Rated boat = new Rated(craft, own, crew);
+  public List<CapacityFigure> figures(
+      Craft craft, List<Body> crew, Map<String, FormulaMethod> tried) {
+    RatedBoat boat = new RatedBoat(craft, own, crew);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
       if (applies(set, craft)) {
@@ -155,7 +156,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
             .filter(f -> f.formula().reach() == Formula.Reach.WITH_THE_CREW)
             .forEach(
                 f -> {
-                  Working own = f.formula().working();
+                  FormulaMethod own = f.formula().working();
                   all.addAll(figures(set, f, tried.getOrDefault(f.formula().name(), own), boat));
                 });
       }
@@ -164,14 +165,14 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   private static List<CapacityFigure> figures(
-      RuleSet set, SetFormula formula, Working working, Rated boat) {
+      RuleSet set, SetFormula formula, FormulaMethod working, RatedBoat boat) {
     return working.of(boat, formula.parameters()).stream()
         .map(w -> w.called(formula.title()))
         .map(w -> figure(set, formula, w))
         .toList();
   }
 
-  private static CapacityFigure figure(RuleSet set, SetFormula formula, Worked worked) {
+  private static CapacityFigure figure(RuleSet set, SetFormula formula, FormulaResult worked) {
     return new CapacityFigure(
         set.name(),
         worked.title(),
@@ -184,7 +185,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
         worked.note());
   }
 
-  private static Standing standing(boolean takesPart, Worked worked) {
+  private static Standing standing(boolean takesPart, FormulaResult worked) {
     if (worked.caps() == Caps.NOTHING) {
       return Standing.DOES_NOT_APPLY;
     }

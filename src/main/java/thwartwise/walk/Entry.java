@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import thwartwise.measure.NoneSaid;
+import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
 
@@ -111,7 +111,7 @@ record Entry<T>(
     return new Entry<>(
         key,
         wording,
-        typed -> NoneSaid.by(typed) ? left.empty() : left.reader.apply(typed),
+        typed -> NegativeAnswer.by(typed) ? left.empty() : left.reader.apply(typed),
         left.whenEmpty,
         left.doubts,
         left.slips,

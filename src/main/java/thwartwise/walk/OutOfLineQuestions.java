@@ -9,8 +9,8 @@ import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
-import thwartwise.plausibility.OutOfLine;
-import thwartwise.plausibility.OutOfLine.Direction;
+import thwartwise.plausibility.FairnessOutlier;
+import thwartwise.plausibility.FairnessOutlier.Direction;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.TapeSlip;
 
@@ -35,9 +35,9 @@ final class OutOfLineQuestions {
   /** The stations so far, with what was meant in place of what was misread. */
   List<Station> settled(List<Station> sofar, boolean whole) {
     List<Station> stations = sofar;
-    Optional<OutOfLine> next = next(stations, whole);
+    Optional<FairnessOutlier> next = next(stations, whole);
     while (next.isPresent()) {
-      OutOfLine out = next.get();
+      FairnessOutlier out = next.get();
       asked.add(key(out));
       if (isMisread(out, stations)) {
         stations = putRight(out, stations);
@@ -47,13 +47,13 @@ final class OutOfLineQuestions {
     return new ArrayList<>(stations);
   }
 
-  private Optional<OutOfLine> next(List<Station> stations, boolean whole) {
-    List<OutOfLine> found =
+  private Optional<FairnessOutlier> next(List<Station> stations, boolean whole) {
+    List<FairnessOutlier> found =
         whole ? limits.stations().outOfLine(stations) : limits.stations().outOfLineSoFar(stations);
     return found.stream().filter(out -> !asked.contains(key(out))).findFirst();
   }
 
-  private static String key(OutOfLine out) {
+  private static String key(FairnessOutlier out) {
     return "hull.outOfLine.%d.%s%d.%s"
         .formatted(
             out.station() + 1,
@@ -62,7 +62,7 @@ final class OutOfLineQuestions {
             out.direction() == Direction.HEIGHT ? "z" : "y");
   }
 
-  private boolean isMisread(OutOfLine out, List<Station> stations) {
+  private boolean isMisread(FairnessOutlier out, List<Station> stations) {
     Station station = stations.get(out.station());
     String point = LineName.of(out.point(), station.port().size());
     String side = out.port() ? "" : "starboard ";
@@ -80,14 +80,14 @@ final class OutOfLineQuestions {
             .why("A reading out of line makes another boat of it, most often a larger one."));
   }
 
-  private String mended(OutOfLine out) {
+  private String mended(FairnessOutlier out) {
     return out.slip() == TapeSlip.UNKNOWN || out.slip() == TapeSlip.REPEATED
         ? "mend: %s is taken, the nearest in line; better go back and measure it again."
             .formatted(tape.show(out.meant()))
         : "mend: %s is taken.".formatted(tape.show(out.meant()));
   }
 
-  private List<Station> putRight(OutOfLine out, List<Station> stations) {
+  private List<Station> putRight(FairnessOutlier out, List<Station> stations) {
     List<Station> right = new ArrayList<>(stations);
     Station station = stations.get(out.station());
     List<Vector3> side = new ArrayList<>(out.port() ? station.port() : station.starboard());
@@ -109,7 +109,7 @@ final class OutOfLineQuestions {
         : new Station(station.name(), station.port(), side);
   }
 
-  private static Vector3 read(Vector3 point, OutOfLine out, double value) {
+  private static Vector3 read(Vector3 point, FairnessOutlier out, double value) {
     return out.direction() == Direction.HEIGHT
         ? Vector3.of(point.x(), point.y(), value)
         : Vector3.of(point.x(), out.port() ? value : -value, point.z());

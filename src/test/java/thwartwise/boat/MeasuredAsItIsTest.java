@@ -35,7 +35,7 @@ class MeasuredAsItIsTest {
       double x = at[0];
       stations.add(station("at " + x, p(x, 0, at[1]), p(x, 0.5, at[1]), p(x, 0.6, 0.5)));
     }
-    Lines lines = Lines.through(stations);
+    FairedLines lines = FairedLines.through(stations);
     for (int i = 0; i + 1 < keel.length; i++) {
       double before = keel[i][1];
       for (int j = 1; j <= 100; j++) {

@@ -8,7 +8,7 @@ public final class MeasuredCloser {
   private MeasuredCloser() {}
 
   public static List<Station> than(List<Station> stations) {
-    Lines lines = Lines.through(stations);
+    FairedLines lines = FairedLines.through(stations);
     List<Station> closer = new ArrayList<>();
     for (int i = 0; i + 1 < stations.size(); i++) {
       Section halfway = lines.at(i, 0.5, 0);

@@ -126,7 +126,7 @@ public record RandomHull(Size size, Shape shape, long tape, double lopsided) {
    * there is time for thousands.
    */
   public static Solid outside(HullMeasurements hull) {
-    return Loft.closed(Lines.through(hull.stations()).sections(SAG));
+    return Loft.closed(FairedLines.through(hull.stations()).sections(SAG));
   }
 
   /** The rail at the stations. */

@@ -16,7 +16,7 @@ import thwartwise.rules.HullKind;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.Step;
+import thwartwise.rules.TableStep;
 
 class RuleSetFileTest {
   private static final String WHOLE = WrongBoats.text("pond-rules.json");
@@ -110,7 +110,7 @@ class RuleSetFileTest {
     assertThat(set.formulas().get(0).parameters().number("people")).isEqualTo(3);
     assertThat(set.formulas().get(1).parameters().number("remote-steering")).isEqualTo(1);
     assertThat(set.formulas().get(2).parameters().steps().get("table"))
-        .containsExactly(new Step(3, 2), new Step(5, 4));
+        .containsExactly(new TableStep(3, 2), new TableStep(5, 4));
     assertThat(set.formulas().get(2).title()).isEqualTo("by the board");
     assertThat(set.formulas().get(2).takesPart()).isFalse();
   }

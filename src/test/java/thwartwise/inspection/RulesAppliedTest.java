@@ -32,17 +32,17 @@ import thwartwise.rules.Basis;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
 import thwartwise.rules.Formula;
+import thwartwise.rules.FormulaMethod;
+import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Limit;
 import thwartwise.rules.Parameters;
-import thwartwise.rules.Rated;
+import thwartwise.rules.RatedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.Standing;
-import thwartwise.rules.Step;
-import thwartwise.rules.Stricter;
-import thwartwise.rules.Worked;
-import thwartwise.rules.Working;
+import thwartwise.rules.StrictDirection;
+import thwartwise.rules.TableStep;
 
 /** What other rule sets do to a recommendation: they may lower it, and nothing else. */
 class RulesAppliedTest {
@@ -75,7 +75,7 @@ class RulesAppliedTest {
     Map<String, Limit> limits = new LinkedHashMap<>();
     for (String name : new TreeSet<>(OWN.limits().keySet())) {
       Limit ours = OWN.limit(name);
-      if (ours.stricter() != Stricter.NEITHER && random.nextInt(4) == 0) {
+      if (ours.stricter() != StrictDirection.NEITHER && random.nextInt(4) == 0) {
         double value = ours.value() * (0.7 + 0.6 * random.nextDouble());
         limits.put(name, new Limit(value, ours.unit(), Basis.JUDGEMENT, "dice"));
       }
@@ -299,8 +299,8 @@ class RulesAppliedTest {
   @MethodSource("formulas")
   void every_formula_by_name_has_a_working(String name) {
     Formula formula = Formulas.named(name).orElseThrow();
-    Working working = TriedRules.all().getOrDefault(name, formula.working());
-    Rated boat = new Rated(box().craft(), OWN, List.of());
+    FormulaMethod working = TriedRules.all().getOrDefault(name, formula.working());
+    RatedBoat boat = new RatedBoat(box().craft(), OWN, List.of());
     assertThat(working.of(boat, usual(formula))).allMatch(w -> !w.title().isBlank());
   }
 
@@ -310,9 +310,9 @@ class RulesAppliedTest {
 
   private static Parameters usual(Formula formula) {
     Map<String, Double> numbers = new LinkedHashMap<>();
-    Map<String, List<Step>> steps = new LinkedHashMap<>();
+    Map<String, List<TableStep>> steps = new LinkedHashMap<>();
     formula.parameters().forEach(p -> numbers.put(p.name(), p.otherwise().orElse(p.least())));
-    formula.parameters().forEach(p -> steps.put(p.name(), List.of(new Step(5, 2))));
+    formula.parameters().forEach(p -> steps.put(p.name(), List.of(new TableStep(5, 2))));
     return new Parameters(numbers, steps);
   }
 
@@ -323,7 +323,7 @@ class RulesAppliedTest {
             TriedRules.all()
                 .get(Formulas.SWAMPED_WEIGHT)
                 .of(
-                    new Rated(tanks.craft(), OWN, List.of()),
+                    new RatedBoat(tanks.craft(), OWN, List.of()),
                     new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
                 .get(0)
                 .note())
@@ -344,7 +344,7 @@ class RulesAppliedTest {
   void one_poor_seat_does_not_hide_what_the_best_seating_carries() {
     Place side =
         new Place("side", new Span(1.5, 1.5), new Span(0.29, 0.29), 0.2, 1, Posture.SITTING);
-    Worked worked =
+    FormulaResult worked =
         hardToOneSide(
             BoxBoat.of(3, 0.6, 0.6)
                 .hull(105, 0.1)
@@ -360,17 +360,17 @@ class RulesAppliedTest {
 
   @Test
   void where_every_seating_carries_as_many_no_best_one_is_told() {
-    Worked worked = hardToOneSide(box());
+    FormulaResult worked = hardToOneSide(box());
     assertThat(worked.note())
         .startsWith("75 kg each, in every seating; at most 25.4 degrees and no water aboard")
         .doesNotContain("best");
   }
 
-  private static Worked hardToOneSide(BoxBoat boat) {
+  private static FormulaResult hardToOneSide(BoxBoat boat) {
     return TriedRules.all()
         .get(Formulas.OFFSET_LOAD)
         .of(
-            new Rated(boat.craft(), OWN, List.of()),
+            new RatedBoat(boat.craft(), OWN, List.of()),
             new Parameters(Map.of("each", 75.0, "heel-base", 10.0), Map.of()))
         .get(0);
   }
@@ -444,7 +444,7 @@ class RulesAppliedTest {
     return TriedRules.all()
         .get("everyone hard to one side")
         .of(
-            new Rated(craft, OWN, List.of()),
+            new RatedBoat(craft, OWN, List.of()),
             new Parameters(Map.of("each", 75.0, "heel-base", 10.0), Map.of()))
         .get(0)
         .persons()
@@ -471,7 +471,7 @@ class RulesAppliedTest {
     return TriedRules.all()
         .get("weight over the side, swamped")
         .of(
-            new Rated(boat.craft(), OWN, List.of()),
+            new RatedBoat(boat.craft(), OWN, List.of()),
             new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
         .get(0)
         .persons()

@@ -19,7 +19,7 @@ import thwartwise.boat.TenThousandBoats;
 import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.PlainHulls;
-import thwartwise.plausibility.OutOfLine.Direction;
+import thwartwise.plausibility.FairnessOutlier.Direction;
 import thwartwise.sampleboats.OrdinaryBoats;
 
 class StationFairnessTest {
@@ -63,7 +63,7 @@ class StationFairnessTest {
     List<Station> right = boat.hull().stations();
     for (int i = 1; i + 1 < right.size(); i++) {
       List<Station> wrong = with(right, i, p -> Vector3.of(p.x(), 2 * p.y(), p.z()));
-      List<OutOfLine> found = FAIR.outOfLine(wrong);
+      List<FairnessOutlier> found = FAIR.outOfLine(wrong);
       int station = i;
       assertThat(found)
           .as("%s, station %d", boat.name(), i)
@@ -86,7 +86,7 @@ class StationFairnessTest {
     for (int i = 1; i + 1 < right.size(); i++) {
       List<Station> wrong = with(right, i, rail, p -> Vector3.of(p.x(), p.y() / 10, p.z()));
       assertThat(FAIR.outOfLine(wrong)).as("%s, station %d", boat.name(), i).hasSize(1);
-      OutOfLine out = FAIR.outOfLine(wrong).get(0);
+      FairnessOutlier out = FAIR.outOfLine(wrong).get(0);
       assertThat(out.station()).isEqualTo(i);
       assertThat(out.point()).isEqualTo(rail);
       assertThat(out.slip()).isEqualTo(TapeSlip.POINT_TOO_FAR_LEFT);
@@ -178,7 +178,7 @@ class StationFairnessTest {
     int rail = right.get(0).port().size() - 1;
     for (int i : new int[] {3, 5}) {
       double before = right.get(i - 1).portRail().y();
-      List<OutOfLine> found =
+      List<FairnessOutlier> found =
           FAIR.outOfLine(with(right, i, rail, p -> Vector3.of(p.x(), before, p.z())));
       assertThat(found).as("station %d", i).hasSize(1);
       assertThat(found.get(0).slip()).as("station %d", i).isEqualTo(TapeSlip.REPEATED);

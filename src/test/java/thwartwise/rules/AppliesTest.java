@@ -85,7 +85,7 @@ class AppliesTest {
     return BoxBoat.of(3, 1.2, 0.5).driven(new Propulsion.Outboard(watts));
   }
 
-  private static Rated rated(BoxBoat boat) {
-    return Rated.empty(boat.craft(), RuleSetFile.cautiousDefault());
+  private static RatedBoat rated(BoxBoat boat) {
+    return RatedBoat.empty(boat.craft(), RuleSetFile.cautiousDefault());
   }
 }

@@ -77,7 +77,7 @@ class Cfr183FlotationTest {
   // 187.8285 kg over 0.99955 kg/l.
   @Test
   void a_rowed_box_boat_needs_what_paper_says_and_its_air_counts() {
-    Worked level = Cfr183Flotation.level(rated(box()), Parameters.NONE).get(0);
+    FormulaResult level = Cfr183Flotation.level(rated(box()), Parameters.NONE).get(0);
     assertThat(level.value() * 1000)
         .isCloseTo(187.8285 / (62.4 * LB / CUBIC_FOOT / 1000), within(1e-3));
     assertThat(level.has().getAsDouble()).isGreaterThan(0.1);
@@ -111,7 +111,7 @@ class Cfr183FlotationTest {
 
   @Test
   void basic_flotation_leaves_the_two_largest_air_chambers_out() {
-    Worked none = Cfr183Flotation.basic(rated(box()), Parameters.NONE).get(0);
+    FormulaResult none = Cfr183Flotation.basic(rated(box()), Parameters.NONE).get(0);
     assertThat(none.has()).hasValue(0);
     BoxBoat three = box().proven("b", new Span(1, 1.2)).proven("smallest", new Span(1.5, 1.6));
     double smallest =
@@ -127,7 +127,7 @@ class Cfr183FlotationTest {
     return BoxBoat.of(3, 1.2, 0.5).hull(60, 0.2).shell(1600, 0.006).proven("a", new Span(0, 0.4));
   }
 
-  private static Rated rated(BoxBoat boat) {
-    return Rated.empty(boat.craft(), RuleSetFile.cautiousDefault());
+  private static RatedBoat rated(BoxBoat boat) {
+    return RatedBoat.empty(boat.craft(), RuleSetFile.cautiousDefault());
   }
 }

@@ -71,7 +71,7 @@ class Cfr183PowerTest {
   // 3 m x 1.2 m = 9.8425 ft x 3.937 ft = 38.75: whole 38, 5 hp; flat bottomed one step down, 3 hp.
   @Test
   void a_flat_bottomed_box_boat_steps_down() {
-    List<Worked> worked = Cfr183Power.of(rated(box(3, 1.2, 1500)), UNKNOWN);
+    List<FormulaResult> worked = Cfr183Power.of(rated(box(3, 1.2, 1500)), UNKNOWN);
     assertThat(worked).hasSize(1);
     assertThat(worked.get(0).value()).isCloseTo(3 * 745.7, within(1e-9));
     assertThat(worked.get(0).has()).hasValue(1500);
@@ -84,7 +84,7 @@ class Cfr183PowerTest {
   // 4 m x 1.5 m = 64.58: 0.5 F - 15 = 17.29 hp, by the rule's raising 20; with remote 2 F - 90.
   @Test
   void a_larger_box_boat_is_told_the_raised_answer_and_keeps_the_lower() {
-    Worked worked = Cfr183Power.of(rated(box(4, 1.5, 1500)), UNKNOWN).get(0);
+    FormulaResult worked = Cfr183Power.of(rated(box(4, 1.5, 1500)), UNKNOWN).get(0);
     double factor = 4 * 1.5 / FOOT / FOOT;
     assertThat(worked.value()).isCloseTo((0.5 * factor - 15) * 745.7, within(1e-6));
     assertThat(worked.note())
@@ -109,7 +109,7 @@ class Cfr183PowerTest {
   // The transom of this hull is 0.2 m broad, under half of 1.2; its after quarter is broader.
   @Test
   void a_pinched_transom_is_measured_by_the_after_quarter() {
-    Rated pinched = rated(Wedges.pinched());
+    RatedBoat pinched = rated(Wedges.pinched());
     double breadth = Cfr183Power.breadth(pinched);
     assertThat(breadth).isGreaterThan(0.2).isLessThanOrEqualTo(1.2);
     assertThat(Vector3.of(0, breadth, 0).y())
@@ -131,11 +131,11 @@ class Cfr183PowerTest {
     return BoxBoat.of(length, beam, 0.5).driven(new Propulsion.Outboard(watts));
   }
 
-  private static Rated rated(BoxBoat boat) {
+  private static RatedBoat rated(BoxBoat boat) {
     return rated(boat.craft());
   }
 
-  private static Rated rated(thwartwise.boat.Craft craft) {
-    return Rated.empty(craft, RuleSetFile.cautiousDefault());
+  private static RatedBoat rated(thwartwise.boat.Craft craft) {
+    return RatedBoat.empty(craft, RuleSetFile.cautiousDefault());
   }
 }

@@ -39,10 +39,10 @@ class OtherFormulasTest {
     BoxBoat box =
         BoxBoat.of(4, 1.5, 0.6).hull(90, 0.2).weight("motor and gear", 35, Vector3.of(1, 0, 0.3));
     assertThat(LengthBeamDepth.depth(rated(box))).isCloseTo(0.6, within(1e-6));
-    Worked load = one("length x beam x depth", box, Map.of("kg-per-cubic-metre", 100.0));
+    FormulaResult load = one("length x beam x depth", box, Map.of("kg-per-cubic-metre", 100.0));
     assertThat(load.value()).isCloseTo(360, within(1e-6));
     assertThat(load.caps()).isEqualTo(Caps.LOAD);
-    Worked litres =
+    FormulaResult litres =
         one("buoyancy for a quarter of the load", box, Map.of("kg-per-cubic-metre", 100.0));
     assertThat(litres.value() * 1000).isCloseTo(215, within(1e-6));
     assertThat(litres.has().getAsDouble()).isCloseTo(0.060, within(1e-9));
@@ -69,7 +69,7 @@ class OtherFormulasTest {
             .weightlessShell()
             .proven("end", new Span(2.8, 3.0))
             .place("thwart", 1.5, 0.2, 0.3, 6);
-    Worked people = one("swamped with iron", box, Map.of("each", 15.0, "gear", 1.5));
+    FormulaResult people = one("swamped with iron", box, Map.of("each", 15.0, "gear", 1.5));
     assertThat(people.persons()).hasValue(3);
     assertThat(people.note())
         .isEqualTo("by lift alone: 46.5 kg of iron for so many and 61.5 kg for one more");
@@ -83,7 +83,7 @@ class OtherFormulasTest {
   @MethodSource("gross")
   void a_gross_load_less_the_kit_counts_people(Reference r) {
     BoxBoat box = BoxBoat.of(4, 1.5, 0.6).weight("all", r.in("kit"), Vector3.of(2, 0, 0.2));
-    Worked people =
+    FormulaResult people =
         one("people from gross load", box, Map.of("gross-load", r.in("gross"), "each", 75.0));
     assertThat(people.value()).isCloseTo(r.wanted("kg"), within(r.near("kg")));
     assertThat(people.persons()).hasValue((int) r.wanted("persons"));
@@ -105,8 +105,8 @@ class OtherFormulasTest {
 
   @Test
   void a_boat_longer_than_the_table_gets_no_number() {
-    Parameters table = new Parameters(Map.of(), Map.of("table", List.of(new Step(3, 2))));
-    Worked none = PersonsByLength.of(rated(BoxBoat.of(3.1, 1.2, 0.5)), table).get(0);
+    Parameters table = new Parameters(Map.of(), Map.of("table", List.of(new TableStep(3, 2))));
+    FormulaResult none = PersonsByLength.of(rated(BoxBoat.of(3.1, 1.2, 0.5)), table).get(0);
     assertThat(none.caps()).isEqualTo(Caps.NOTHING);
     assertThat(none.note()).isEqualTo("does not apply: the boat is longer than its table");
   }
@@ -130,11 +130,12 @@ class OtherFormulasTest {
     Craft craft = BoxBoat.of(4, 1, 0.5).hull(160, 0.1).place("middle", 2, 0.1, 0.2, 1).craft();
     Body crew = Body.seated("one", 80, craft.boat().places().get(0), 0, 0.02);
     Parameters least = new Parameters(Map.of("least", 0.25), Map.of());
-    Worked worked = FreeboardWithCrew.of(new Rated(craft, OWN, List.of(crew)), least).get(0);
+    FormulaResult worked =
+        FreeboardWithCrew.of(new RatedBoat(craft, OWN, List.of(crew)), least).get(0);
     assertThat(worked.value()).isEqualTo(0.25);
     assertThat(worked.has().getAsDouble()).isCloseTo(0.44, within(1e-4));
     assertThat(worked.note()).isEqualTo("with the crew recommended");
-    assertThat(FreeboardWithCrew.of(Rated.empty(craft, OWN), least).get(0).note())
+    assertThat(FreeboardWithCrew.of(RatedBoat.empty(craft, OWN), least).get(0).note())
         .isEqualTo("with nobody aboard");
   }
 
@@ -144,12 +145,12 @@ class OtherFormulasTest {
         .toList();
   }
 
-  private static Worked one(String formula, BoxBoat boat, Map<String, Double> told) {
+  private static FormulaResult one(String formula, BoxBoat boat, Map<String, Double> told) {
     Parameters parameters = new Parameters(told, Map.of());
     return Formulas.named(formula).orElseThrow().working().of(rated(boat), parameters).get(0);
   }
 
-  private static Rated rated(BoxBoat boat) {
-    return Rated.empty(boat.craft(), OWN);
+  private static RatedBoat rated(BoxBoat boat) {
+    return RatedBoat.empty(boat.craft(), OWN);
   }
 }

@@ -4,7 +4,7 @@ package thwartwise.rules;
  * Which way a limit gets stricter; only such a limit can be tightened by another rule or by the
  * waters.
  */
-public enum Stricter {
+public enum StrictDirection {
   HIGHER("higher"),
   LOWER("lower"),
   /** A figure the working rests on rather than a limit; nobody but its own set may state it. */
@@ -12,7 +12,7 @@ public enum Stricter {
 
   private final String word;
 
-  Stricter(String word) {
+  StrictDirection(String word) {
     this.word = word;
   }
 

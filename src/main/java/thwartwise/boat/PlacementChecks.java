@@ -9,7 +9,7 @@ import thwartwise.geometry.Vector3;
  * Refuses places, openings, kit and cleats that cannot be where they were put: a slip of the tape
  * there moves a person by metres and every answer with them. Bounds are judgement.
  */
-final class Whereabouts {
+final class PlacementChecks {
   /** A motor hangs behind the transom, an anchor on a short bowsprit. */
   private static final double OVERHANG = 1.0;
 
@@ -28,14 +28,14 @@ final class Whereabouts {
   private final double halfBeam;
   private final double top;
 
-  private Whereabouts(HullForm form) {
+  private PlacementChecks(HullForm form) {
     this.length = form.outside().extent(Vector3.of(1, 0, 0));
     this.halfBeam = form.beam() / 2;
     this.top = form.outside().extent(Vector3.of(0, 0, 1)).to();
   }
 
   static void check(Boat boat, HullForm form) {
-    Whereabouts bounds = new Whereabouts(form);
+    PlacementChecks bounds = new PlacementChecks(form);
     bounds.floor(boat.hull().floor());
     boat.hull().decked().forEach(bounds::deck);
     boat.places().forEach(p -> bounds.place(p, boat.hull().floor()));

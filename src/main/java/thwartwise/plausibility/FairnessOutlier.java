@@ -12,7 +12,7 @@ package thwartwise.plausibility;
  * @param slip the usual slip that explains it
  * @param meant what was probably read; {@code fair} where no usual slip explains it, m
  */
-public record OutOfLine(
+public record FairnessOutlier(
     int station,
     int point,
     boolean port,
@@ -40,8 +40,8 @@ public record OutOfLine(
 
   /** How many times too large or too small it is. */
   double factor() {
-    double a = Math.max(Math.abs(value), OutOfLine.LEAST);
-    double b = Math.max(Math.abs(fair), OutOfLine.LEAST);
+    double a = Math.max(Math.abs(value), FairnessOutlier.LEAST);
+    double b = Math.max(Math.abs(fair), FairnessOutlier.LEAST);
     return Math.max(a, b) / Math.min(a, b);
   }
 

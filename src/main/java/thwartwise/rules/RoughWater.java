@@ -7,15 +7,15 @@ import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
 
 /** Why nothing is recommended on these waters, in words. A figure that is no number is too much. */
-final class TooRough {
-  private TooRough() {}
+final class RoughWater {
+  private RoughWater() {}
 
   static List<String> reasons(RuleSet rules, Waters waters) {
     List<String> reasons = new ArrayList<>();
     if (waters.breaking().orElse(false)) {
       reasons.add("the waves break, and breaking waves are outside what is worked out here");
     }
-    double wave = UnderWaters.wave(rules, waters);
+    double wave = WaterAdjustedLimits.wave(rules, waters);
     if (!(wave <= rules.value("wave-most"))) {
       reasons.add(over(rules, "waves of %.2f m are higher than %.2f m", wave, "wave-most"));
     }
@@ -47,7 +47,7 @@ final class TooRough {
   /** The farthest from the shore that is still spoken of, m. */
   static double offshoreMost(RuleSet rules, Waters waters) {
     double most = rules.value("offshore-most");
-    return UnderWaters.isCold(rules, waters)
+    return WaterAdjustedLimits.isCold(rules, waters)
         ? Math.min(most, rules.value("offshore-most-cold"))
         : most;
   }
@@ -64,7 +64,7 @@ final class TooRough {
 
   private static String far(RuleSet rules, Waters waters, double metres) {
     String limit =
-        UnderWaters.isCold(rules, waters) && rules.value("offshore-most-cold") < metres
+        WaterAdjustedLimits.isCold(rules, waters) && rules.value("offshore-most-cold") < metres
             ? "offshore-most-cold"
             : "offshore-most";
     return over(rules, "%.0f m from the shore is farther than %.0f m", metres, limit);

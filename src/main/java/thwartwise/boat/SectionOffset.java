@@ -8,7 +8,7 @@ import thwartwise.geometry.Vector3;
  * One half section, keel to rail, with its straight panels moved inward and met again. Panels run
  * outward and up, so the inside lies to their left.
  */
-final class Offset2 {
+final class SectionOffset {
   private static final double NUMERIC = 1e-9;
   // Two panels that nearly fold back on each other would meet far away.
   private static final double LONGEST_MITRE = 4;

@@ -14,12 +14,12 @@ import thwartwise.geometry.Solid;
  * @param shellOutside its part inside the hull's outside; empty when it does not touch the shell
  * @param shellInside its part inside the shell; the two differ by what lies in the shell itself
  */
-public record Shared(
+public record Overlap(
     Solid whole, Map<Space, Solid> withSpaces, Solid shellOutside, Solid shellInside) {
   /** m³. */
   static final double NEGLIGIBLE = 1e-7;
 
-  static Shared of(Craft craft, Box box) {
+  static Overlap of(Craft craft, Box box) {
     Map<Space, Solid> withSpaces = new LinkedHashMap<>();
     for (Space space : craft.spaces()) {
       Solid common = space.solid().within(box);
@@ -31,8 +31,8 @@ public record Shared(
     Solid inside = craft.shellInside(box);
     boolean apart = !(outside.volume() - inside.volume() > NEGLIGIBLE);
     return apart
-        ? new Shared(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)
-        : new Shared(Solid.block(box), withSpaces, outside, inside);
+        ? new Overlap(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)
+        : new Overlap(Solid.block(box), withSpaces, outside, inside);
   }
 
   public boolean touchesShell() {

@@ -14,13 +14,13 @@ import thwartwise.boat.Propulsion;
  * in a way that is not worked out here. To which length and power our own set applies it says
  * itself.
  */
-public final class NotCovered {
+public final class ExcludedUse {
   private static final String SO = ", so nothing is recommended";
   private static final List<String> HULLS =
       List.of("catamaran", "trimaran", "proa", "outrigger", "second hull", "two hulls");
   private static final List<String> TANK = List.of("tank", "can");
 
-  private NotCovered() {}
+  private ExcludedUse() {}
 
   /** In words, each a sentence of its own; none when the boat and its waters are covered. */
   public static List<String> reasons(Craft craft, RuleSet rules) {
@@ -28,7 +28,7 @@ public final class NotCovered {
     reasons.addAll(driven(craft.boat().propulsion()));
     reasons.addAll(hulls(craft.boat()));
     reasons.addAll(petrol(craft.boat().kit(), rules));
-    reasons.addAll(TooRough.reasons(rules, craft.boat().waters()));
+    reasons.addAll(RoughWater.reasons(rules, craft.boat().waters()));
     return reasons.stream().map(reason -> reason + SO).toList();
   }
 
@@ -56,7 +56,7 @@ public final class NotCovered {
     List<Kit> vessels = kit.stream().filter(Kit::holdsPetrol).toList();
     double mass = vessels.stream().mapToDouble(Kit::mass).sum();
     double most = rules.value("petrol-most");
-    boolean severalTanks = vessels.stream().filter(NotCovered::isTank).count() > 1;
+    boolean severalTanks = vessels.stream().filter(ExcludedUse::isTank).count() > 1;
     if (mass <= most && !severalTanks) {
       return List.of();
     }

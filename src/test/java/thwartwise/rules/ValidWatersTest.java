@@ -7,11 +7,12 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
 import thwartwise.files.RuleSetFile;
 
-class HoldsForTest {
+class ValidWatersTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
   private static List<String> words(SomeWaters waters) {
-    return HoldsFor.words(UnderWaters.tightened(RULES, waters.waters()), waters.waters());
+    return ValidWaters.words(
+        WaterAdjustedLimits.tightened(RULES, waters.waters()), waters.waters());
   }
 
   @Test

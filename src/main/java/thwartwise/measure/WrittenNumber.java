@@ -10,14 +10,14 @@ import java.util.regex.Pattern;
  * The ways people write one number: {@code 1.02}, {@code 1,02}, {@code .5}, {@code 40 1/2}, {@code
  * 3/4}. Exponents, NaN and words are not among them.
  */
-final class Figures {
+final class WrittenNumber {
   static final String PATTERN =
       "(?:(?<whole>\\d+)[ -]+)?(?<over>\\d+)/(?<under>\\d+)|(?<decimal>\\d+(?:[.,]\\d+)?|[.,]\\d+)";
 
   /** 1,020 is a thousand and twenty to one reader and little more than one to another. */
   private static final Pattern TWO_MEANINGS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
 
-  private Figures() {}
+  private WrittenNumber() {}
 
   /** Empty when it divides by nothing. */
   static Optional<BigDecimal> value(Matcher matched) {

@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** SI values in words, to the nearest step a tape or a scale shows. Never depends on the locale. */
-final class Shown {
+final class QuantityText {
   private static final double FOOT = 0.3048;
   private static final int STEPS_IN_AN_INCH = 16;
   private static final int INCHES_IN_A_FOOT = 12;
   private static final int POUNDS_IN_A_STONE = 14;
 
-  private Shown() {}
+  private QuantityText() {}
 
   /**
    * The value in the family of the unit it was typed in; the other family beside it, unless

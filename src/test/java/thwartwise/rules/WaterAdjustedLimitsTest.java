@@ -11,11 +11,11 @@ import thwartwise.boat.Waters;
 import thwartwise.files.RuleSetFile;
 
 /** Limits only ever get tighter with the waters. */
-class UnderWatersTest {
+class WaterAdjustedLimitsTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
   private static RuleSet under(SomeWaters waters) {
-    return UnderWaters.tightened(RULES, waters.waters());
+    return WaterAdjustedLimits.tightened(RULES, waters.waters());
   }
 
   private static SomeWaters sheltered() {
@@ -24,7 +24,7 @@ class UnderWatersTest {
 
   @Test
   void waters_nobody_described_leave_every_limit_as_it_is() {
-    assertThat(UnderWaters.tightened(RULES, Waters.NOT_STATED)).isEqualTo(RULES);
+    assertThat(WaterAdjustedLimits.tightened(RULES, Waters.NOT_STATED)).isEqualTo(RULES);
   }
 
   @Test

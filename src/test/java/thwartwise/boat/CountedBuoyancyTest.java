@@ -11,9 +11,9 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
-class CountingTest {
+class CountedBuoyancyTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-  private static final Counting.Drawn DRAWN = new Counting.Drawn(0.1, 0.1);
+  private static final CountedBuoyancy.Drawn DRAWN = new CountedBuoyancy.Drawn(0.1, 0.1);
   private static final Box BOX = new Box(new Span(0, 1), Span.ALL, new Span(0, 0.3));
 
   @Test
@@ -131,9 +131,9 @@ class CountingTest {
   }
 
   private static double share(Chamber chamber, double faired, double straight) {
-    return Counting.of(
+    return CountedBuoyancy.of(
             chamber.parts().get(0),
-            new Counting.Drawn(faired, straight),
+            new CountedBuoyancy.Drawn(faired, straight),
             List.of(),
             List.of(),
             TODAY)
@@ -145,18 +145,20 @@ class CountingTest {
     Filling proven = air(Seal.PROVEN, test(TODAY, 20, 0));
     for (String name :
         List.of("battery", "Batteries", "CHARGER", "house accumulator", "lithium power pack")) {
-      Counting lying = of(proven, kit(name, Vector3.of(0.5, 0, 0.1), Optional.empty()));
+      CountedBuoyancy lying = of(proven, kit(name, Vector3.of(0.5, 0, 0.1), Optional.empty()));
       assertThat(lying.share()).isZero();
       assertThat(lying.ifProven()).isZero();
       assertThat(lying.why())
           .isEqualTo(
               "holds the " + name + ": such a space is vented, never sealed, and never counts");
     }
-    Counting named = of(proven, kit("battery", Vector3.of(2, 0, 0.1), Optional.of("locker")));
+    CountedBuoyancy named =
+        of(proven, kit("battery", Vector3.of(2, 0, 0.1), Optional.of("locker")));
     assertThat(named.share()).isZero();
-    Counting elsewhere = of(proven, kit("battery", Vector3.of(2, 0, 0.1), Optional.of("bow")));
+    CountedBuoyancy elsewhere =
+        of(proven, kit("battery", Vector3.of(2, 0, 0.1), Optional.of("bow")));
     assertThat(elsewhere.share()).isEqualTo(1);
-    Counting anchor = of(proven, kit("anchor", Vector3.of(0.5, 0, 0.1), Optional.empty()));
+    CountedBuoyancy anchor = of(proven, kit("anchor", Vector3.of(0.5, 0, 0.1), Optional.empty()));
     assertThat(anchor.share()).isEqualTo(1);
   }
 
@@ -203,7 +205,7 @@ class CountingTest {
         new Chamber("side", side, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), true);
     Kit battery = kit("battery", Vector3.of(0.5, y, 0.1), in);
     return twins.parts().stream()
-        .map(part -> Counting.of(part, DRAWN, List.of(battery), List.of(), TODAY).share())
+        .map(part -> CountedBuoyancy.of(part, DRAWN, List.of(battery), List.of(), TODAY).share())
         .toList();
   }
 
@@ -214,7 +216,8 @@ class CountingTest {
             air(Seal.PROVEN, test(TODAY, 20, 0)),
             air(Seal.CLAIMED, Optional.empty()),
             air(Seal.OPEN, Optional.empty()))) {
-      Counting counting = of(air, opening("fore hatch", Optional.empty(), Optional.of("locker")));
+      CountedBuoyancy counting =
+          of(air, opening("fore hatch", Optional.empty(), Optional.of("locker")));
       assertThat(counting.share()).isZero();
       assertThat(counting.ifProven()).isZero();
       assertThat(counting.why())
@@ -268,8 +271,8 @@ class CountingTest {
     return new Opening(name, Vector3.of(0.5, 0, 0.3), 0.2, true, closedBy, into, Optional.empty());
   }
 
-  private static Counting of(Filling filling, Opening... openings) {
-    return Counting.of(
+  private static CountedBuoyancy of(Filling filling, Opening... openings) {
+    return CountedBuoyancy.of(
         new Chamber("locker", BOX, filling, Optional.empty(), false).parts().get(0),
         DRAWN,
         List.of(),
@@ -294,14 +297,14 @@ class CountingTest {
   }
 
   private static void counts(Filling filling, double share, double ifProven, String why) {
-    Counting counting = of(filling);
+    CountedBuoyancy counting = of(filling);
     assertThat(counting.share()).isEqualTo(share);
     assertThat(counting.ifProven()).isEqualTo(ifProven);
     assertThat(counting.why()).isEqualTo(why);
   }
 
-  private static Counting of(Filling filling, Optional<Double> litres) {
-    return Counting.of(
+  private static CountedBuoyancy of(Filling filling, Optional<Double> litres) {
+    return CountedBuoyancy.of(
         new Chamber("locker", BOX, filling, litres, false).parts().get(0),
         DRAWN,
         List.of(),
@@ -309,8 +312,8 @@ class CountingTest {
         TODAY);
   }
 
-  private static Counting of(Filling filling, Kit kit) {
-    return Counting.of(
+  private static CountedBuoyancy of(Filling filling, Kit kit) {
+    return CountedBuoyancy.of(
         new Chamber("locker", BOX, filling, Optional.empty(), false).parts().get(0),
         DRAWN,
         List.of(kit),

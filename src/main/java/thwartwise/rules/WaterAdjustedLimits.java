@@ -7,8 +7,8 @@ import thwartwise.boat.Waters;
  * The limits of a rule set as the waters demand them. A limit is only ever tightened: waters that
  * are calmer than the set takes for granted change nothing.
  */
-public final class UnderWaters {
-  private UnderWaters() {}
+public final class WaterAdjustedLimits {
+  private WaterAdjustedLimits() {}
 
   public static RuleSet tightened(RuleSet rules, Waters waters) {
     RuleSet under = waved(rules, waters);

@@ -17,11 +17,11 @@ import thwartwise.files.RuleSetFile;
 import thwartwise.geometry.Vector3;
 
 /** Boats and waters for which nothing is recommended, and those just inside. */
-class NotCoveredTest {
+class ExcludedUseTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
   private static List<String> reasons(Craft craft) {
-    return NotCovered.reasons(craft, RULES);
+    return ExcludedUse.reasons(craft, RULES);
   }
 
   private static List<String> on(SomeWaters waters) {

@@ -13,7 +13,7 @@ import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 
 /** What is asked of a measurement, before it is answered. */
-record Asked(String check, Unit unit, String condition) {
+record PlausibilityQuestion(String check, Unit unit, String condition) {
   private static final MathContext THREE = new MathContext(3);
 
   static final String MEASURED = "as measured";
@@ -48,7 +48,7 @@ record Asked(String check, Unit unit, String condition) {
 
   /** The answer, before it is known which doubt it is and whether somebody keeps it. */
   record Answer(
-      Asked asked,
+      PlausibilityQuestion asked,
       double value,
       double limit,
       boolean atLeast,

@@ -1,4 +1,4 @@
 package thwartwise.rules;
 
 /** One row of a rule's table: up to and including this size, so many. */
-public record Step(double upTo, double value) {}
+public record TableStep(double upTo, double value) {}

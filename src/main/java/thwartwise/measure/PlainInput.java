@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** What was typed, in the few signs the readers know: straight quotes, plain spaces, lower case. */
-final class Plain {
+final class PlainInput {
   /** Longer than any honest measurement; what is longer is not even looked at. */
   private static final int LONGEST = 60;
 
@@ -13,7 +13,7 @@ final class Plain {
   private static final Pattern INCHES = Pattern.compile("[\\u201c\\u201d\\u2033]|''");
   private static final Pattern MINUS = Pattern.compile("[\\u2212\\u2013]");
 
-  private Plain() {}
+  private PlainInput() {}
 
   static boolean isTooLong(String typed) {
     return typed.length() > LONGEST;

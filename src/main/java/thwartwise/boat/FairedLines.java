@@ -7,7 +7,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /** The faired lines of a hull, and sections through them as close together as asked. */
-final class Lines {
+final class FairedLines {
   /** How often a stretch between two stations is looked at for a crossing. */
   private static final int LOOKS = 40;
 
@@ -15,23 +15,24 @@ final class Lines {
   private final List<FairedLine> starboard;
   private final int stretches;
 
-  private Lines(List<FairedLine> port, List<FairedLine> starboard, int stretches) {
+  private FairedLines(List<FairedLine> port, List<FairedLine> starboard, int stretches) {
     this.port = port;
     this.starboard = starboard;
     this.stretches = stretches;
   }
 
-  static Lines through(List<Station> stations) {
+  static FairedLines through(List<Station> stations) {
     return of(stations, FairedLine::through);
   }
 
   /** Straight from station to station: what a hull that swells between them holds at least. */
-  static Lines straight(List<Station> stations) {
+  static FairedLines straight(List<Station> stations) {
     return of(stations, FairedLine::straight);
   }
 
-  private static Lines of(List<Station> stations, Function<List<Vector3>, FairedLine> joined) {
-    return new Lines(
+  private static FairedLines of(
+      List<Station> stations, Function<List<Vector3>, FairedLine> joined) {
+    return new FairedLines(
         side(stations, Station::port, joined),
         side(stations, Station::starboard, joined),
         stations.size() - 1);

@@ -7,12 +7,12 @@ import java.math.RoundingMode;
  * Figures rounded to the side that flatters nobody: what the boat has rounds down, what it needs
  * rounds up, what is allowed rounds down. Digits and point are the same in every country.
  */
-public final class Rounded {
+public final class Rounding {
   // Far below anything measured; keeps a degree that went to radians and back a whole degree.
   private static final int NOISE_DECIMALS = 9;
   private static final String UNKNOWN = "an unknown number of";
 
-  private Rounded() {}
+  private Rounding() {}
 
   public static String down(double value, int decimals) {
     return rounded(value, decimals, RoundingMode.FLOOR);

@@ -6,22 +6,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class NoneSaidTest {
+class NegativeAnswerTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"no", " No ", "NONE", "nothing", "left open", "n/a", "-", "\u2013"})
   void words_for_none_say_so_in_any_capitals(String typed) {
-    assertThat(NoneSaid.by(typed)).isTrue();
+    assertThat(NegativeAnswer.by(typed)).isTrue();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"bung", "open-cell plug", "nozzle", "noon", "yes", ""})
   void the_name_of_a_thing_is_no_word_for_none(String typed) {
-    assertThat(NoneSaid.by(typed)).isFalse();
+    assertThat(NegativeAnswer.by(typed)).isFalse();
   }
 
   @Test
   void a_text_without_end_is_not_even_looked_at() {
-    assertThat(NoneSaid.by(" ".repeat(1_000_000) + "no")).isFalse();
+    assertThat(NegativeAnswer.by(" ".repeat(1_000_000) + "no")).isFalse();
   }
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param ifProven the same if what is only claimed were proven
  * @param why in words for the owner
  */
-public record Counting(double share, double ifProven, String why) {
+public record CountedBuoyancy(double share, double ifProven, String why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
   private static final double FOAM_SHARE = 0.9;
 
@@ -49,12 +49,12 @@ public record Counting(double share, double ifProven, String why) {
    * Judges a chamber on a given day. A hole fills air whatever a test has shown; foam keeps its
    * lift with a hole beside it.
    */
-  static Counting of(
+  static CountedBuoyancy of(
       ChamberPart chamber, Drawn drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
     double smaller = drawn.smaller(chamber.measuredVolume());
     List<Kit> vented = ventedFor(chamber, kit);
     if (!vented.isEmpty()) {
-      return new Counting(
+      return new CountedBuoyancy(
           0,
           0,
           "holds the "
@@ -66,7 +66,7 @@ public record Counting(double share, double ifProven, String why) {
     }
     Optional<Opening> open =
         openings.stream().filter(o -> o.closedBy().isEmpty() && leadsInto(o, chamber)).findFirst();
-    return open.map(Counting::fills).orElseGet(() -> air(chamber, smaller, today));
+    return open.map(CountedBuoyancy::fills).orElseGet(() -> air(chamber, smaller, today));
   }
 
   /** What a leak test must show, in words. */
@@ -91,8 +91,8 @@ public record Counting(double share, double ifProven, String why) {
     return opening.into().map(chamber::isMeantBy).orElse(false);
   }
 
-  private static Counting fills(Opening open) {
-    return new Counting(
+  private static CountedBuoyancy fills(Opening open) {
+    return new CountedBuoyancy(
         0, 0, "has an opening that nothing closes, the " + open.name() + ": it fills");
   }
 
@@ -118,44 +118,45 @@ public record Counting(double share, double ifProven, String why) {
         .isPresent();
   }
 
-  private static Counting foam(Filling.Foam foam, double smaller) {
+  private static CountedBuoyancy foam(Filling.Foam foam, double smaller) {
     if (!foam.closedCell()) {
-      return new Counting(
+      return new CountedBuoyancy(
           0, 0, "foam that is not known to be closed-cell soaks and does not count");
     }
     if (!foam.fastened()) {
-      return new Counting(0, 0, "foam that is not fastened floats away and does not count");
+      return new CountedBuoyancy(0, 0, "foam that is not fastened floats away and does not count");
     }
     double share = FOAM_SHARE * smaller;
-    return new Counting(share, share, "closed-cell foam, fastened: nine tenths count");
+    return new CountedBuoyancy(share, share, "closed-cell foam, fastened: nine tenths count");
   }
 
-  private static Counting air(ChamberPart chamber, double smaller, LocalDate today) {
+  private static CountedBuoyancy air(ChamberPart chamber, double smaller, LocalDate today) {
     Filling.Air air = (Filling.Air) chamber.filling();
     return switch (air.seal()) {
-      case OPEN -> new Counting(0, 0, "open: it fills");
+      case OPEN -> new CountedBuoyancy(0, 0, "open: it fills");
       case CLAIMED ->
-          new Counting(
+          new CountedBuoyancy(
               0, smaller, "only claimed: it counts for nothing until a leak test is recorded");
       case PROVEN -> proven(chamber, smaller, today);
     };
   }
 
-  private static Counting proven(ChamberPart chamber, double smaller, LocalDate today) {
+  private static CountedBuoyancy proven(ChamberPart chamber, double smaller, LocalDate today) {
     if (chamber.test().isEmpty()) {
-      return new Counting(
+      return new CountedBuoyancy(
           0, smaller, "called proven, but no leak test is recorded: it counts for nothing");
     }
     SealTest test = chamber.test().get();
     if (test.date().isAfter(today)) {
-      return new Counting(0, smaller, "its leak test is dated in the future, " + test.date());
+      return new CountedBuoyancy(
+          0, smaller, "its leak test is dated in the future, " + test.date());
     }
     if (test.isStale(today)) {
-      return new Counting(
+      return new CountedBuoyancy(
           0, smaller, "its leak test of " + test.date() + " is over twelve months old: test again");
     }
     if (!(test.minutes() >= SealTest.LEAST_MINUTES)) {
-      return new Counting(
+      return new CountedBuoyancy(
           0,
           smaller,
           String.format(
@@ -164,7 +165,7 @@ public record Counting(double share, double ifProven, String why) {
               SealTest.LEAST_MINUTES));
     }
     if (!(test.litresIn() <= SealTest.MOST_LITRES)) {
-      return new Counting(
+      return new CountedBuoyancy(
           0,
           0,
           String.format(
@@ -173,7 +174,7 @@ public record Counting(double share, double ifProven, String why) {
               test.litresIn(),
               SealTest.MOST_LITRES));
     }
-    return new Counting(
+    return new CountedBuoyancy(
         smaller,
         smaller,
         "proven " + test.date() + " by " + test.by() + (chamber.sharesSeal() ? FOR_BOTH : ""));

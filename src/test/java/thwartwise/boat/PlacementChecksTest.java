@@ -11,7 +11,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
-class WhereaboutsTest {
+class PlacementChecksTest {
 
   @Test
   void what_lies_in_the_boat_is_taken() {

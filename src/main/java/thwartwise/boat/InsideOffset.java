@@ -15,24 +15,24 @@ import thwartwise.geometry.Vector3;
  * stays at its height, the keel stays in the middle plane, and where the shell is thicker than the
  * space the inside has no width.
  */
-final class Shrink {
+final class InsideOffset {
   // A panel facing almost straight ahead would need an endless step; the end panel stops it first.
   private static final double STEEPEST = 4;
 
   private final List<Section> outside;
   private final double thickness;
 
-  private Shrink(List<Section> outside, double thickness) {
+  private InsideOffset(List<Section> outside, double thickness) {
     this.outside = outside;
     this.thickness = thickness;
   }
 
-  static List<Section> inward(Lines lines, List<Section> outside, double thickness) {
+  static List<Section> inward(FairedLines lines, List<Section> outside, double thickness) {
     List<Section> moved = new ArrayList<>(outside);
     int last = outside.size() - 1;
     moved.set(0, lines.aftMovedForward(thickness * endSlant(outside.get(0))));
     moved.set(last, lines.foreMovedAft(thickness * endSlant(outside.get(last))));
-    Shrink shrink = new Shrink(moved, thickness);
+    InsideOffset shrink = new InsideOffset(moved, thickness);
     List<Section> inside = new ArrayList<>();
     for (int j = 0; j <= last; j++) {
       inside.add(shrink.section(j));
@@ -70,7 +70,7 @@ final class Shrink {
     List<Vector3> here = pick.apply(outside.get(j));
     List<Vector3> aft = pick.apply(outside.get(Math.max(0, j - 1)));
     List<Vector3> fore = pick.apply(outside.get(Math.min(outside.size() - 1, j + 1)));
-    Offset2 across = new Offset2();
+    SectionOffset across = new SectionOffset();
     for (int k = 0; k + 1 < here.size(); k++) {
       Vector3 panel = here.get(k + 1).minus(here.get(k));
       Vector3 along =

@@ -6,7 +6,7 @@ import java.util.Set;
  * Words by which somebody says that there is none. Taken for the name of a thing, such a word would
  * turn what is missing into something aboard.
  */
-public final class NoneSaid {
+public final class NegativeAnswer {
   private static final Set<String> WORDS =
       Set.of(
           "n",
@@ -29,9 +29,9 @@ public final class NoneSaid {
           "n/a",
           "-");
 
-  private NoneSaid() {}
+  private NegativeAnswer() {}
 
   public static boolean by(String typed) {
-    return !Plain.isTooLong(typed) && WORDS.contains(Plain.of(typed));
+    return !PlainInput.isTooLong(typed) && WORDS.contains(PlainInput.of(typed));
   }
 }

@@ -7,7 +7,7 @@ import java.math.BigDecimal;
  *
  * @param word in lower case without stops and commas; empty when the number stood alone
  */
-record Part(BigDecimal number, String word) {
+record NumberPart(BigDecimal number, String word) {
 
   boolean isBare() {
     return word.isEmpty();

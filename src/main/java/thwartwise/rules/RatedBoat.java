@@ -12,14 +12,14 @@ import thwartwise.geometry.Vector3;
  * @param own our own set, whose figures tell a canoe from a dinghy
  * @param crew the people aboard, for rules that ask how the crewed boat lies; otherwise nobody
  */
-public record Rated(Craft craft, RuleSet own, List<Body> crew) {
+public record RatedBoat(Craft craft, RuleSet own, List<Body> crew) {
 
-  public Rated {
+  public RatedBoat {
     crew = List.copyOf(crew);
   }
 
-  static Rated empty(Craft craft, RuleSet own) {
-    return new Rated(craft, own, List.of());
+  static RatedBoat empty(Craft craft, RuleSet own) {
+    return new RatedBoat(craft, own, List.of());
   }
 
   public double length() {

@@ -7,8 +7,8 @@ import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
 
 /** For which waters the figures hold and for which not, in words a person on the bank can check. */
-public final class HoldsFor {
-  private HoldsFor() {}
+public final class ValidWaters {
+  private ValidWaters() {}
 
   /**
    * Phrases to follow "holds for" and "not for", then whatever else must be known.
@@ -19,7 +19,7 @@ public final class HoldsFor {
     List<String> words = new ArrayList<>();
     words.add("Holds for: " + String.join("; ", holds(rules, waters)));
     words.add("Not for: " + String.join("; ", not(rules, waters)));
-    if (UnderWaters.isCold(rules, waters)) {
+    if (WaterAdjustedLimits.isCold(rules, waters)) {
       words.add(
           "The water is cold: nobody goes alone, help is within sight, and everybody is dressed for"
               + " being in it");
@@ -29,13 +29,13 @@ public final class HoldsFor {
 
   private static List<String> holds(RuleSet rules, Waters waters) {
     return List.of(
-        waves(UnderWaters.wave(rules, waters)),
+        waves(WaterAdjustedLimits.wave(rules, waters)),
         wind(rules),
         String.format(Locale.ROOT, "a current up to %.1f m/s", rules.value("current-most")),
         washed(rules, waters),
         String.format(
             Locale.ROOT,
-            UnderWaters.isCold(rules, waters)
+            WaterAdjustedLimits.isCold(rules, waters)
                 ? "water colder than %.0f degrees too"
                 : "water of %.0f degrees Celsius or warmer",
             rules.value("cold-water")),
@@ -71,6 +71,6 @@ public final class HoldsFor {
 
   /** The farthest from the shore that is still spoken of, m; less in cold water. */
   public static double offshore(RuleSet rules, Waters waters) {
-    return TooRough.offshoreMost(rules, waters);
+    return RoughWater.offshoreMost(rules, waters);
   }
 }

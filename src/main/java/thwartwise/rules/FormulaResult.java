@@ -1,0 +1,46 @@
+package thwartwise.rules;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What one formula gives, before it is said whose rule it is and what becomes of it.
+ *
+ * @param title section and name
+ * @param value in the unit of {@code caps}; NaN when the rule gives no number
+ * @param has what the boat has of it
+ * @param note what was assumed, or why there is no number
+ */
+public record FormulaResult(
+    String title, Caps caps, double value, OptionalInt persons, OptionalDouble has, String note) {
+
+  static FormulaResult of(String title, Caps caps, double value) {
+    return new FormulaResult(title, caps, value, OptionalInt.empty(), OptionalDouble.empty(), "");
+  }
+
+  /** So many people and no word on their mass. */
+  public static FormulaResult heads(String title, int people) {
+    return of(title, Caps.HEADS, people).counting(people);
+  }
+
+  /** The rule is not written for this boat. */
+  static FormulaResult outside(String title, String why) {
+    return of(title, Caps.NOTHING, Double.NaN).noting(why);
+  }
+
+  FormulaResult counting(int people) {
+    return new FormulaResult(title, caps, value, OptionalInt.of(people), has, note);
+  }
+
+  FormulaResult against(double boatHas) {
+    return new FormulaResult(title, caps, value, persons, OptionalDouble.of(boatHas), note);
+  }
+
+  public FormulaResult noting(String words) {
+    return new FormulaResult(title, caps, value, persons, has, words);
+  }
+
+  FormulaResult called(String name) {
+    return name.isBlank() ? this : new FormulaResult(name, caps, value, persons, has, note);
+  }
+}
