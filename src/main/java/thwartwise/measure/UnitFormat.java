@@ -25,7 +25,7 @@ public record UnitFormat(UnitSystem system) {
     UP;
 
     String rounded(double value, int decimals) {
-      return this == DOWN ? Rounded.down(value, decimals) : Rounded.up(value, decimals);
+      return this == DOWN ? Rounding.down(value, decimals) : Rounding.up(value, decimals);
     }
   }
 
