@@ -9,7 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** The jar as it is shipped, run as another process, as its launcher runs it. */
+/**
+ * The jar as it is shipped, run as another process, with the archive of its classes as its launcher
+ * runs it. Most runs here last a second or two and are over before Java's second compiler has
+ * earned what it costs, so they do without.
+ */
 final class PackagedJar {
   /** What a one-shot printed and how it ended. */
   record Outcome(int code, String out, String err) {}
@@ -23,6 +27,7 @@ final class PackagedJar {
 
   private final Map<String, String> environment = new HashMap<>();
   private final Path folder;
+  private String compilers = "-XX:TieredStopAtLevel=1";
 
   PackagedJar(Path folder) {
     this.folder = folder;
@@ -33,10 +38,18 @@ final class PackagedJar {
     return this;
   }
 
+  /** With both compilers. */
+  PackagedJar asItsLauncherRunsIt() {
+    compilers = "-XX:TieredStopAtLevel=4";
+    return this;
+  }
+
   /** The command line, with the working folder and home in a place of the test's own. */
   List<String> command(String... words) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-XX:+UseSerialGC");
+    command.add(compilers);
     command.add("-XX:SharedArchiveFile=" + ARCHIVE);
     command.add("-Xlog:disable");
     command.add("-Xlog:all=error:stderr");

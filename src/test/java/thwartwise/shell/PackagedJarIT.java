@@ -16,16 +16,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
 import thwartwise.files.BoatFile;
 import thwartwise.files.RecordFile;
 import thwartwise.files.ReportJson;
 import thwartwise.files.Workspace;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
+import thwartwise.walk.Answer;
 
 /** The packaged jar, driven as a person or a script would. */
 class PackagedJarIT {
   private static final WalkSheet SHEET = new WalkSheet();
+
+  /** Where what is found makes no difference. */
+  private static final WalkSheet UNDER_SAIL = WalkSheet.underSail();
 
   @TempDir Path folder;
   private PackagedJar jar;
@@ -35,13 +41,15 @@ class PackagedJarIT {
     jar = new PackagedJar(folder).with("TERM", "xterm-256color");
   }
 
+  /** The one inspection of a boat of some size; all others are of a pram. */
   @Test
   void the_prompt_appears_the_demo_runs_and_quit_leaves() throws Exception {
-    try (Typist typist = Typist.at(jar, folder)) {
+    try (Typist typist = Typist.at(jar.asItsLauncherRunsIt(), folder)) {
       typist.sees("thwartwise> ").types("demo");
       typist.sees("Record: ").sees("Next: ").sees("thwartwise> ").types("quit");
 
       assertThat(typist.exitCode()).isZero();
+      assertThat(Typist.flat(typist.screen())).contains(Typist.flat(shownInReadme()));
     }
     assertThat(records()).hasSize(1);
     assertThat(BoatFile.read(workspace().boatPath(demo().name()))).isEqualTo(demo());
@@ -51,6 +59,13 @@ class PackagedJarIT {
     try (Stream<Path> home = Files.list(folder)) {
       assertThat(home).containsExactly(folder.resolve("thwartwise"));
     }
+  }
+
+  /** What README shows of the demo, up to where its record is, which is another one each time. */
+  private static String shownInReadme() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    int first = readme.indexOf("    Custard Tart: ");
+    return readme.substring(first, readme.indexOf("    Record: ", first));
   }
 
   @Test
@@ -132,7 +147,7 @@ class PackagedJarIT {
 
   @Test
   void a_walk_killed_in_the_middle_goes_on_where_it_was() throws Exception {
-    List<WalkSheet.Turn> turns = SHEET.turns();
+    List<WalkSheet.Turn> turns = UNDER_SAIL.turns();
     try (Typist typist = Typist.at(jar, folder, "walk")) {
       answer(typist, turns.subList(0, 12));
       typist.sees(turns.get(12).prompt());
@@ -196,7 +211,7 @@ class PackagedJarIT {
   @Test
   void a_one_shot_in_json_prints_one_document_in_utf_8_whatever_the_locale() throws Exception {
     Path boat = folder.resolve("boat.json");
-    Files.writeString(boat, BoatFile.write(SHEET.boat()).replace("Bath Mat", "Käsekuchen"));
+    Files.writeString(boat, BoatFile.write(UNDER_SAIL.boat()).replace("Bath Mat", "Käsekuchen"));
 
     var outcome = jar.with("LC_ALL", "C").run("inspect", "--boat", boat.toString(), "--json");
 
@@ -245,7 +260,7 @@ class PackagedJarIT {
   @Test
   void the_environment_changes_nothing() throws Exception {
     Files.writeString(folder.resolve("application.properties"), "debug=true\n");
-    Path boat = workspace().saveBoat(SHEET.boat());
+    Path boat = workspace().saveBoat(UNDER_SAIL.boat());
 
     var outcome = jar.with("DEBUG", "true").run("inspect", "--boat", boat.toString(), "--json");
 
@@ -253,29 +268,61 @@ class PackagedJarIT {
     assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo("Bath Mat");
   }
 
-  /** The program is killed, not asked to leave, after each answer in turn. */
+  /**
+   * A program that is killed leaves what lies in its folder at that moment. That is copied while
+   * each question stands, and each copy is gone on with by one answer.
+   */
   @Test
-  void a_walk_killed_after_every_single_question_ends_as_if_it_had_not_been() throws Exception {
-    List<WalkSheet.Turn> turns = SHEET.turns();
-    for (int asked = 0; asked < turns.size() - 1; asked++) {
-      try (Typist typist = Typist.at(jar, folder, "walk")) {
-        if (asked > 0) {
-          typist.sees("[Enter: 1]:").types("");
-        }
-        typist.sees(turns.get(asked).prompt()).types(turns.get(asked).typed());
-        typist.sees(turns.get(asked + 1).prompt());
-        typist.kill();
-      }
-    }
-    WalkSheet.Turn last = turns.get(turns.size() - 1);
+  void a_walk_killed_at_any_question_ends_as_if_it_had_not_been() throws Exception {
+    List<WalkSheet.Turn> turns = UNDER_SAIL.turns();
     try (Typist typist = Typist.at(jar, folder, "walk")) {
-      typist.sees("[Enter: 1]:").types("").sees(last.prompt()).types(last.typed());
+      for (int asked = 0; asked < turns.size(); asked++) {
+        typist.sees(turns.get(asked).prompt());
+        copy(workspace().folder(), killedAt(asked));
+        typist.types(turns.get(asked).typed());
+      }
       typist.sees("Record: ");
-
       assertThat(typist.exitCode()).isIn(0, 1);
     }
-    Boat killed = RecordFile.read(records().get(0)).boat();
-    assertThat(killed).isEqualTo(SHEET.boat());
+    assertThat(RecordFile.read(records().get(0)).boat()).isEqualTo(UNDER_SAIL.boat());
+    for (int asked = 1; asked < turns.size() - 1; asked++) {
+      assertThat(answersIn(killedAt(asked))).hasSize(asked);
+      TestShell again = resume(asked, turns.get(asked).typed());
+      assertThat(again.out()).contains(turns.get(asked + 1).prompt());
+      assertThat(answersIn(killedAt(asked))).isEqualTo(answersIn(killedAt(asked + 1)));
+    }
+    int last = turns.size() - 1;
+    resume(last, turns.get(last).typed());
+    Workspace ended = new Workspace(killedAt(last));
+    assertThat(BoatFile.read(ended.boatPath("Bath Mat"))).isEqualTo(UNDER_SAIL.boat());
+  }
+
+  private Path killedAt(int question) {
+    return folder.resolve("killed at " + question);
+  }
+
+  private TestShell resume(int question, String typed) {
+    TestShell again =
+        TestShell.whoseInspection((b, r, d) -> MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS));
+    again.typing("", typed).run("walk", "--folder", killedAt(question).toString());
+    return again;
+  }
+
+  private static List<Answer> answersIn(Path folder) {
+    List<Draft> drafts = Draft.in(new Workspace(folder));
+    assertThat(drafts).hasSize(1);
+    return drafts.get(0).answers();
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    Files.createDirectories(to);
+    if (Files.exists(from)) {
+      try (Stream<Path> all = Files.walk(from)) {
+        for (Path each : all.skip(1).toList()) {
+          Files.copy(each, to.resolve(from.relativize(each).toString()));
+        }
+      }
+    }
   }
 
   /** From the prompt to a record, in both systems: one boat. */
@@ -353,7 +400,7 @@ class PackagedJarIT {
 
   @Test
   void answers_may_come_from_a_pipe() throws Exception {
-    String lines = String.join("\n", SHEET.lines()) + "\n";
+    String lines = String.join("\n", UNDER_SAIL.lines()) + "\n";
 
     var outcome = jar.with("LC_ALL", "C").runWithInput(lines, "walk");
 

@@ -71,6 +71,11 @@ final class TestShell {
     return new TestShell(Inspection::of, TestShell::papers);
   }
 
+  /** The same without advice, which takes the longest, for tests that look at anything else. */
+  static TestShell withoutAdvice() {
+    return whoseInspection(Inspection::withoutAdvice);
+  }
+
   static TestShell whoseInspection(QuickRun inspection) {
     return new TestShell(inspection.unheard(), TestShell::papers);
   }

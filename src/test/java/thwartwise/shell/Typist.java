@@ -70,7 +70,7 @@ final class Typist implements AutoCloseable {
     return flat(screen());
   }
 
-  private static String flat(String text) {
+  static String flat(String text) {
     return text.replaceAll("\\s+", "");
   }
 

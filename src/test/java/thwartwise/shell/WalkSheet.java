@@ -69,6 +69,15 @@ final class WalkSheet {
       whenSwamped              | sit in it
       """;
 
+  /**
+   * The same of a boat under sail, for which nothing is worked out and which is so read fastest.
+   */
+  static WalkSheet underSail() {
+    WalkSheet sheet = new WalkSheet();
+    sheet.noted.put("propulsion", "sail");
+    return sheet;
+  }
+
   /** What the walk asks, and what is typed there. */
   record Turn(String prompt, String typed) {}
 
