@@ -20,12 +20,12 @@ class CompareCommandTest {
 
   @TempDir Path temp;
 
-  /** Nothing made up here: the boat is inspected twice, all of it. */
+  /** Nothing made up here: the boat is inspected twice. */
   @Test
   void a_second_battery_in_a_small_boat_costs_a_person() throws IOException {
     Boat boat = SampleBoats.with("\"seal\": \"claimed\"", PROVEN);
-    inspect(TestShell.open(), boat);
-    inspect(TestShell.open(), SampleBoats.withKit(boat, "second battery", 40));
+    inspect(TestShell.withoutAdvice(), boat);
+    inspect(TestShell.withoutAdvice(), SampleBoats.withKit(boat, "second battery", 40));
     TestShell shell = TestShell.open();
 
     assertThat(shell.run("compare", "1", "2", "--folder", folder())).isZero();

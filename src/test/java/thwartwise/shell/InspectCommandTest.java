@@ -217,7 +217,8 @@ class InspectCommandTest {
 
   @Test
   void a_rule_written_by_hand_changes_the_answer() throws IOException {
-    assertThat(TestShell.open().run("inspect", "--boat", boat, "--folder", folder)).isNotEqualTo(2);
+    assertThat(TestShell.withoutAdvice().run("inspect", "--boat", boat, "--folder", folder))
+        .isNotEqualTo(2);
     Report before = kept().report();
     assertThat(before.recommendation().crew()).isGreaterThan(60);
     String other = temp.resolve("other").toString();
@@ -287,7 +288,7 @@ class InspectCommandTest {
     Files.writeString(rules, POND);
     List<String> words = new ArrayList<>(List.of("inspect", "--boat", boat, "--folder", kept));
     words.addAll(List.of(more));
-    TestShell shell = TestShell.open();
+    TestShell shell = TestShell.withoutAdvice();
     assertThat(shell.run(words.toArray(String[]::new))).isNotEqualTo(2);
     assertThat(shell.err()).isEmpty();
   }
