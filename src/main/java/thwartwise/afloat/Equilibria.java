@@ -45,6 +45,11 @@ public record Equilibria(List<Pose> reached, Ending ending) {
                     searches.stream().flatMap(e -> e.reached.stream()).toList(), Ending.RESTS));
   }
 
+  /** Of the same boat with everything on the other side. */
+  Equilibria mirrored() {
+    return new Equilibria(reached.stream().map(Pose::mirrored).toList(), ending);
+  }
+
   /** Why no pose was reached, in words; blank when one was. */
   public String noneBecause() {
     return ending.words;

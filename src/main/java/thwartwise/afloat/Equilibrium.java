@@ -112,12 +112,17 @@ public final class Equilibrium {
    *
    * @param boat which boat it is: equal only where all that lifts it is the same but for its people
    */
-  public static Equilibria until(
+  static Equilibria until(
       Floating floating, Predicate<WaterPlane> over, Object boat, KnownBalances known) {
     Optional<Pose> rest = nextTo(known, floating, over, boat);
-    if (rest.isPresent()) {
-      return new Equilibria(List.of(rest.get()), Equilibria.Ending.RESTS);
-    }
+    return rest.isPresent()
+        ? new Equilibria(List.of(rest.get()), Equilibria.Ending.RESTS)
+        : keeping(floating, over, boat, known);
+  }
+
+  /** From upright, with what is found kept for others to begin at. */
+  static Equilibria keeping(
+      Floating floating, Predicate<WaterPlane> over, Object boat, KnownBalances known) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }

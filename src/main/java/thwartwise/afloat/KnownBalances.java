@@ -3,16 +3,19 @@ package thwartwise.afloat;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import thwartwise.geometry.ImmersedPart;
+import thwartwise.geometry.WaterPlane;
 
 /**
- * Balances already found, for searches that begin at one of them instead of upright. Safe among
- * threads, and bounded.
+ * Rests already found, for loads that come again, and balances, for searches that begin at one of
+ * them instead of upright. Safe among threads, and bounded.
  *
- * <p>Only such balances are kept as were reached from upright down a single bowl: the stiffness was
- * well above zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the
+ * <p>Only such balances are begun at as were reached from upright down a single bowl: the stiffness
+ * was well above zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the
  * same lies in nearly the same bowl, and a bowl has one bottom. So what is kept here changes how
  * soon a rest is found and never which one. Loose water and forces take no part.
  */
@@ -25,6 +28,8 @@ public final class KnownBalances {
   private static final double ACROSS = 0.02;
   private static final double UP = 0.08;
 
+  private final Map<Afloat, Equilibria> fromUpright = new ConcurrentHashMap<>();
+  private final Map<Afloat, Equilibria> fromNear = new ConcurrentHashMap<>();
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
 
@@ -47,12 +52,64 @@ public final class KnownBalances {
   }
 
   /**
+   * Where a boat comes to rest, asked no further than {@link Equilibrium#until}, and begun at a
+   * balance of nearly the same load where there is one. What was found before of the same load, or
+   * of its mirror image, is not looked for again.
+   *
+   * @param afloat equal only for what floats alike and is over alike
+   */
+  public Equilibria rest(Afloat afloat, Floating floating, Predicate<WaterPlane> over) {
+    if (!isPlain(floating)) {
+      return fromUpright(afloat, floating, over);
+    }
+    Optional<Equilibria> before =
+        remembered(fromUpright, afloat).or(() -> remembered(fromNear, afloat));
+    if (before.isPresent()) {
+      return before.get();
+    }
+    Optional<Pose> near = Equilibrium.nextTo(this, floating, over, afloat.boat());
+    return near.isPresent()
+        ? kept(fromNear, afloat, new Equilibria(List.of(near.get()), Equilibria.Ending.RESTS))
+        : fromUpright(afloat, floating, over);
+  }
+
+  /** The same of the boat let go upright. */
+  public Equilibria fromUpright(Afloat afloat, Floating floating, Predicate<WaterPlane> over) {
+    if (!isPlain(floating)) {
+      return Equilibrium.until(floating, over);
+    }
+    return remembered(fromUpright, afloat)
+        .orElseGet(
+            () ->
+                kept(
+                    fromUpright, afloat, Equilibrium.keeping(floating, over, afloat.boat(), this)));
+  }
+
+  private static boolean isPlain(Floating floating) {
+    return floating.pools().isEmpty() && floating.couples().isEmpty();
+  }
+
+  private static Optional<Equilibria> remembered(Map<Afloat, Equilibria> rests, Afloat afloat) {
+    Equilibria before = rests.get(afloat);
+    return before != null
+        ? Optional.of(before)
+        : afloat.mirrored().map(rests::get).map(Equilibria::mirrored);
+  }
+
+  private static Equilibria kept(Map<Afloat, Equilibria> rests, Afloat afloat, Equilibria found) {
+    if (rests.size() < MOST) {
+      rests.put(afloat, found);
+    }
+    return found;
+  }
+
+  /**
    * Of a boat that is lifted by the same, and of one loaded nearly the same.
    *
    * @param boat which boat it is: equal only where all that lifts it is the same but for its people
    */
   Stream<Balance> near(Object boat, Floating floating) {
-    if (!floating.pools().isEmpty() || !floating.couples().isEmpty()) {
+    if (!isPlain(floating)) {
       return Stream.empty();
     }
     return Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat, floating)))
@@ -60,7 +117,7 @@ public final class KnownBalances {
   }
 
   void keep(Object boat, Floating floating, ImmersedPart part) {
-    if (!floating.pools().isEmpty() || !floating.couples().isEmpty()) {
+    if (!isPlain(floating)) {
       return;
     }
     Balance balance = new Balance(floating, part);

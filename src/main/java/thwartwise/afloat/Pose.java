@@ -22,6 +22,11 @@ public record Pose(WaterPlane plane, ImmersedPart part, Restoring restoring, dou
   /** A boat counts as stable when either stiffness exceeds weight times this, m. */
   private static final double LEAST_METACENTRIC_HEIGHT = 0.001;
 
+  /** The same with port for starboard. */
+  Pose mirrored() {
+    return new Pose(plane.mirrored(), part.mirrored(), restoring.mirrored(), neededVolume);
+  }
+
   public double heel() {
     return plane.heel();
   }

@@ -27,6 +27,11 @@ public record Restoring(double heel, double trim, double product) {
     return heel > 0 ? trim - product * product / heel : trim;
   }
 
+  /** The same with port for starboard. */
+  Restoring mirrored() {
+    return new Restoring(heel, trim, -product);
+  }
+
   /** With another stiffness added, counted by a factor. */
   Restoring plus(Restoring other, double factor) {
     return new Restoring(

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
-import thwartwise.boat.Body;
+import java.util.stream.Stream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
@@ -49,10 +49,15 @@ public final class Swamping {
   public static Swamping of(Loading loading, double volumeFactor) {
     Swamping swamping = new Swamping(loading, volumeFactor);
     swamping.placeKit();
-    for (Body body : loading.people()) {
-      swamping.placeBody(body.withMass(body.mass() * loading.massFactor()));
-    }
+    swamping.people().forEach(swamping::placeBody);
     return swamping;
+  }
+
+  /** The people as boxes, wherever they overlap. */
+  public Stream<Box> people() {
+    return loading.people().stream()
+        .map(body -> body.withMass(body.mass() * loading.massFactor()))
+        .flatMap(body -> craft.boxes(body).stream());
   }
 
   /** The swamped boat as a floating body, without the chambers that have filled as well. */
@@ -81,10 +86,8 @@ public final class Swamping {
     }
   }
 
-  private void placeBody(Body body) {
-    for (Box box : craft.boxes(body)) {
-      boxes.place(box).forEach(piece -> lift(piece, 1, space -> true, bodies));
-    }
+  private void placeBody(Box box) {
+    boxes.place(box).forEach(piece -> lift(piece, 1, space -> true, bodies));
   }
 
   private void lift(Box piece, double share, Predicate<Space> standing, List<Lift> lifts) {

@@ -28,6 +28,8 @@ public final class Craft {
   private final LocalDate today;
   private final List<FloodPoint> edges;
   private final boolean symmetric;
+  private final boolean alikeAfloat;
+  private final boolean alikeSwamped;
   private final Slices inside;
   private final Slices shellOutside;
   private final Slices shellInside;
@@ -49,7 +51,9 @@ public final class Craft {
         .filter(Opening::floodsTheBoat)
         .forEach(o -> o.ends().forEach(end -> points.add(new FloodPoint(o.name(), end))));
     this.edges = List.copyOf(points);
-    this.symmetric = symmetric(boat) && spaces.stream().allMatch(this::hasItsLike);
+    this.alikeAfloat = alikeAfloat(boat);
+    this.alikeSwamped = alikeSwamped(boat) && spaces.stream().allMatch(this::hasItsLike);
+    this.symmetric = symmetric(boat) && alikeAfloat && alikeSwamped;
   }
 
   /**
@@ -185,12 +189,35 @@ public final class Craft {
     return symmetric;
   }
 
+  /** Whether what lifts the dry boat, and where water comes in, is alike on both sides. */
+  public boolean isAlikeAfloat() {
+    return alikeAfloat;
+  }
+
+  /** Whether what lifts the swamped boat is alike on both sides, but for the people. */
+  public boolean isAlikeSwamped() {
+    return alikeSwamped;
+  }
+
   private static boolean symmetric(Boat boat) {
-    return boat.hull().stations().stream().allMatch(Station::isSymmetric)
-        && boat.hull().centre().map(c -> c.y() == 0).orElse(true)
+    return boat.hull().centre().map(c -> c.y() == 0).orElse(true)
         && boat.kit().stream().allMatch(k -> k.at().y() == 0)
         && boat.openings().stream().allMatch(o -> o.middle().y() == 0)
-        && boat.places().stream().allMatch(Place::isAboutTheMiddle)
+        && boat.places().stream().allMatch(Place::isAboutTheMiddle);
+  }
+
+  private static boolean alikeAfloat(Boat boat) {
+    return boat.hull().stations().stream().allMatch(Station::isSymmetric)
+        && boat.openings().stream()
+            .filter(Opening::floodsTheBoat)
+            .allMatch(o -> o.middle().y() == 0);
+  }
+
+  private static boolean alikeSwamped(Boat boat) {
+    return boat.hull().stations().stream().allMatch(Station::isSymmetric)
+        && boat.kit().stream()
+            .filter(k -> k.fastened() && k.volume().isPresent())
+            .allMatch(k -> k.at().y() == 0)
         && boat.chambers().stream()
             .allMatch(c -> c.mirrored() || c.box().y().equals(c.box().y().mirrored()));
   }

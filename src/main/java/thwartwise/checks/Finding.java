@@ -31,6 +31,11 @@ public record Finding(
     return gap > 0 || gap == 0 && b.margin() < a.margin() ? b : a;
   }
 
+  /** Whether no answer to the same question weighs more against the boat. */
+  public boolean isWorst() {
+    return outcome == Outcome.FALLS_SHORT && margin() == Double.NEGATIVE_INFINITY;
+  }
+
   private double margin() {
     double worst = atLeast ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
     double has = value.orElse(worst);

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import thwartwise.afloat.Afloat;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Floating;
@@ -41,6 +43,7 @@ public final class Trial {
   private final Allowance allowance;
   private final boolean hurried;
   private final Optional<KnownBalances> known;
+  private final boolean letGoUpright;
   private Trial fromUpright;
   private Swamping swamping;
   private Equilibria rest;
@@ -53,16 +56,18 @@ public final class Trial {
       Disturbance done,
       Allowance allowance,
       boolean hurried,
-      Optional<KnownBalances> known) {
+      Optional<KnownBalances> known,
+      boolean letGoUpright) {
     this.craft = craft;
     this.done = done;
     this.allowance = allowance;
     this.hurried = hurried;
     this.known = known;
+    this.letGoUpright = letGoUpright;
   }
 
   private Trial with(Disturbance otherwise) {
-    return new Trial(craft, otherwise, allowance, hurried, known);
+    return new Trial(craft, otherwise, allowance, hurried, known, letGoUpright);
   }
 
   /**
@@ -72,11 +77,16 @@ public final class Trial {
    */
   public static Trial of(Craft craft, List<Body> people, String condition) {
     return new Trial(
-        craft, Disturbance.moved(condition, people), Allowance.NONE, false, Optional.empty());
+        craft,
+        Disturbance.moved(condition, people),
+        Allowance.NONE,
+        false,
+        Optional.empty(),
+        false);
   }
 
   public Trial under(Allowance newAllowance) {
-    return new Trial(craft, done, newAllowance, hurried, known);
+    return new Trial(craft, done, newAllowance, hurried, known, letGoUpright);
   }
 
   /**
@@ -85,7 +95,7 @@ public final class Trial {
    * then is not met at all; how far short it falls is not told.
    */
   public Trial hurried() {
-    return new Trial(craft, done, allowance, true, Optional.empty());
+    return new Trial(craft, done, allowance, true, Optional.empty(), false);
   }
 
   /**
@@ -93,7 +103,7 @@ public final class Trial {
    * found kept there. To be asked by {@link #readings}.
    */
   public Trial hurried(KnownBalances known) {
-    return new Trial(craft, done, allowance, true, Optional.of(known));
+    return new Trial(craft, done, allowance, true, Optional.of(known), false);
   }
 
   /**
@@ -102,14 +112,14 @@ public final class Trial {
    */
   public List<Reading> readings(Check check) {
     List<Reading> readings = check.readings(this);
-    return known.isEmpty() || readings.stream().allMatch(Reading::met)
+    return known.isEmpty() || letGoUpright || readings.stream().allMatch(Reading::met)
         ? readings
         : check.readings(fromUpright());
   }
 
   private Trial fromUpright() {
     if (fromUpright == null) {
-      fromUpright = new Trial(craft, done, allowance, hurried, Optional.empty());
+      fromUpright = new Trial(craft, done, allowance, hurried, known, true);
     }
     return fromUpright;
   }
@@ -232,23 +242,48 @@ public final class Trial {
     if (rest == null) {
       rest =
           done.forces().isEmpty()
-              ? found(afloat(), this::hasFlooded, craft)
+              ? dryRest()
               : Pulled.of(afloat(), done.forces(), craft.form().outside()).rest();
     }
     return rest;
   }
 
-  private Equilibria found(Floating floating, Predicate<WaterPlane> over, Object boat) {
-    if (!hurried) {
-      return Equilibrium.from(floating);
-    }
-    return known
-        .map(balances -> Equilibrium.until(floating, over, boat, balances))
-        .orElseGet(() -> Equilibrium.until(floating, over));
+  private Equilibria dryRest() {
+    Floating floating = afloat();
+    return known.isEmpty()
+        ? found(floating, this::hasFlooded)
+        : found(
+            known.get(),
+            Afloat.of(craft, craft.isAlikeAfloat(), Stream.empty(), floating),
+            floating,
+            this::hasFlooded);
   }
 
-  private Object swampedBoat(Collection<Space> lost, boolean withLooseKit) {
-    return List.of(craft, lost, allowance.volumeFactor(), withLooseKit);
+  /** With loose kit, or once it is gone. */
+  private Equilibria swampedRest(Collection<Space> lost, boolean withLooseKit) {
+    Floating floating = swamped(lost);
+    return known.isEmpty()
+        ? found(floating, Trial::isOver)
+        : found(
+            known.get(),
+            Afloat.of(
+                List.of(craft, lost, allowance.volumeFactor(), withLooseKit),
+                craft.isAlikeSwamped() && lost.isEmpty(),
+                swamping.people(),
+                floating),
+            floating,
+            Trial::isOver);
+  }
+
+  private Equilibria found(Floating floating, Predicate<WaterPlane> over) {
+    return hurried ? Equilibrium.until(floating, over) : Equilibrium.from(floating);
+  }
+
+  private Equilibria found(
+      KnownBalances balances, Afloat afloat, Floating floating, Predicate<WaterPlane> over) {
+    return letGoUpright
+        ? balances.fromUpright(afloat, floating, over)
+        : balances.rest(afloat, floating, over);
   }
 
   private boolean hasFlooded(WaterPlane plane) {
@@ -285,13 +320,12 @@ public final class Trial {
    * because either may be the worse.
    */
   public Equilibria swampedRest(Collection<Space> lost) {
-    Equilibria kept = found(swamped(lost), Trial::isOver, swampedBoat(lost, true));
+    Equilibria kept = swampedRest(lost, true);
     if (craft.looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
     Equilibria gone =
-        withoutKit.computeIfAbsent(
-            lost, l -> found(withoutLooseKit().swamped(l), Trial::isOver, swampedBoat(l, false)));
+        withoutKit.computeIfAbsent(lost, l -> withoutLooseKit().swampedRest(l, false));
     return Equilibria.of(List.of(kept, gone));
   }
 

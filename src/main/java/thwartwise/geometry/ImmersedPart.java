@@ -46,6 +46,22 @@ public record ImmersedPart(
         areaVV + o.areaVV);
   }
 
+  /** The same with port for starboard. */
+  public ImmersedPart mirrored() {
+    return new ImmersedPart(
+        plane.mirrored(),
+        volume,
+        momentU,
+        -momentV,
+        momentS,
+        area,
+        areaU,
+        -areaV,
+        areaUU,
+        -areaUV,
+        areaVV);
+  }
+
   /** Centre of buoyancy in the boat's axes; nothing immersed has none. */
   public Vector3 centroid() {
     if (!(Math.abs(volume) > 0)) {

@@ -21,6 +21,11 @@ public record WaterPlane(Vector3 up, double height) {
         -Math.sin(trim), Math.sin(heel) * Math.cos(trim), Math.cos(heel) * Math.cos(trim));
   }
 
+  /** The same with port for starboard. */
+  public WaterPlane mirrored() {
+    return new WaterPlane(up.mirrored(), height);
+  }
+
   public WaterPlane withHeight(double newHeight) {
     return new WaterPlane(up, newHeight);
   }

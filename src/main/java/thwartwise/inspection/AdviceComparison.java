@@ -68,6 +68,11 @@ final class AdviceComparison {
         : Optional.empty();
   }
 
+  /** Whether nothing that a change does to this finding is worse. */
+  static boolean isAsBadAsCanBe(Finding before) {
+    return before.outcome() == Outcome.FALLS_SHORT || isForbiddenAlready(before);
+  }
+
   /** Nobody does what could not be worked out; to fall short of it is no worse. */
   private static boolean isForbiddenAlready(Finding act) {
     return act.role() == Role.FORBIDS_AN_ACT && act.outcome() == Outcome.NOT_ASSESSED;

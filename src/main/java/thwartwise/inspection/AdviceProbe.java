@@ -84,18 +84,16 @@ final class AdviceProbe {
 
   /**
    * The reading that stands most in the way today, then and now: of the next crew as the changed
-   * boat seats it, or, where it seats none, of the one that comes nearest.
+   * boat seats it first, or, where it seats none, of the one that comes nearest.
    */
   Optional<AdviceReading> moved(Inspection changed) {
     int next = today.limits().people() + 1;
-    List<Crew> seated =
-        changed.limits().people() < next
-            ? List.of()
-            : changed.limits().crew(next).seatings().stream().map(s -> new Crew(s, adult)).toList();
-    return (seated.isEmpty() ? crews : seated)
-        .stream()
-            .min(Comparator.comparingDouble(c -> shortfall(changed, c)))
-            .flatMap(c -> moved(c, changed));
+    Optional<Seating> seated =
+        changed.limits().people() < next ? Optional.empty() : changed.limits().firstSeating(next);
+    return seated
+        .map(s -> new Crew(s, adult))
+        .or(() -> crews.stream().min(Comparator.comparingDouble(c -> shortfall(changed, c))))
+        .flatMap(c -> moved(c, changed));
   }
 
   private Optional<AdviceReading> moved(Crew crew, Inspection changed) {

@@ -101,7 +101,7 @@ final class AdviceSearch {
     tried.subList(0, Math.min(tried.size(), MOST_TOLD)).parallelStream()
         .forEach(t -> t.after().amounts());
     for (Tried next : tried) {
-      if (best.size() < MOST_TOLD || mayEqual(next.after(), best.get(MOST_TOLD - 1).amounts())) {
+      if (best.size() < MOST_TOLD || next.after().mayReach(best.get(MOST_TOLD - 1).amounts())) {
         bought(next).ifPresent(best::add);
         best.sort(Comparator.comparing(Bought::piece, BEST_FIRST));
         best.subList(Math.min(best.size(), MOST_TOLD), best.size()).clear();
@@ -109,16 +109,6 @@ final class AdviceSearch {
       done.run();
     }
     return best;
-  }
-
-  /** In adults or, with as many, in the mass of people: a quick look and then a closer one. */
-  private static boolean mayEqual(Inspection after, Amounts told) {
-    if (!after.limits().mayReach(told)) {
-      return false;
-    }
-    Amounts most = after.atMost();
-    return most.people() > told.people()
-        || most.people() == told.people() && most.crew() >= told.crew();
   }
 
   private record Bought(AdvicePiece piece, Inspection after) {
@@ -188,7 +178,7 @@ final class AdviceSearch {
 
   private Optional<Bought> bought(Tried tried) {
     Amounts now = tried.after().amounts();
-    Amounts then = today.amounts();
+    Recommendation then = today.recommendation();
     int people = now.people() - then.people();
     double crew = now.crew() - then.crew();
     if (people < 0 || people == 0 && crew < 0) {

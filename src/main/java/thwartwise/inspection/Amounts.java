@@ -6,17 +6,10 @@ package thwartwise.inspection;
  * @param people adults of the design mass
  * @param crew greatest mass of people, whole kg, rounded down; with the kit never above the load
  * @param load greatest mass of people and everything not built in, whole kg, rounded down
- * @param extra of that load, what may be aboard besides people and the kit listed, whole kg
  * @param room mass of people that the load leaves beside the kit, kg
  */
-record Amounts(int people, double crew, double load, double extra, double room) {
-  static final Amounts NOTHING = new Amounts(0, 0, 0, 0, 0);
-
-  /** Where nothing is known of the load. */
-  static Amounts ofCrew(int people, double crew) {
-    double any = Double.POSITIVE_INFINITY;
-    return new Amounts(people, crew, any, any, any);
-  }
+record Amounts(int people, double crew, double load, double room) {
+  static final Amounts NOTHING = new Amounts(0, 0, 0, 0);
 
   /** Not above another answer for the same boat. */
   Amounts notAbove(Amounts other) {
@@ -24,7 +17,6 @@ record Amounts(int people, double crew, double load, double extra, double room) 
         Math.min(people, other.people),
         Math.min(crew, other.crew),
         Math.min(load, other.load),
-        Math.min(extra, other.extra),
         Math.min(room, other.room));
   }
 }

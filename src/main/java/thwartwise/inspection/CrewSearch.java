@@ -3,9 +3,11 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import thwartwise.boat.Place;
 import thwartwise.rules.RuleSet;
 
@@ -76,14 +78,14 @@ final class CrewSearch {
 
   private int countAdults() {
     int people = 0;
-    while (emptyBoatMeets() && people < room() && anyCarries(people + 1)) {
+    while (emptyBoatMeets() && people < room() && anyCarries(people + 1, design)) {
       people++;
     }
     return people;
   }
 
-  private boolean anyCarries(int people) {
-    return Seating.of(people, places).stream().anyMatch(s -> carries(s, design));
+  private boolean anyCarries(int people, double mass) {
+    return firstAllowed(people, mass).isPresent();
   }
 
   private int most(Predicate<Seating> meets) {
@@ -100,6 +102,10 @@ final class CrewSearch {
   /** Seatings of so many people that meet everything when nobody is heavier than this. */
   List<Seating> allowed(int people, double mass) {
     return Seating.of(people, places).parallelStream().filter(s -> carries(s, mass)).toList();
+  }
+
+  Optional<Seating> firstAllowed(int people, double mass) {
+    return Seating.of(people, places).stream().filter(s -> carries(s, mass)).findFirst();
   }
 
   private Seating nobody() {
@@ -122,23 +128,43 @@ final class CrewSearch {
 
   /**
    * The greatest mass each of so many people may have in some seating, down to 0.1 kg; never more
-   * than one person fewer may have, because somebody gets out first. Nought when even the lightest
-   * may not, or when there is no room for so many.
+   * than fewer may have, because somebody gets out first. Nought when even the lightest may not, or
+   * when there is no room for so many. What fewer may have is found only where it is less.
    */
   double eachUpTo(int people) {
     if (people == 0) {
       return emptyBoatMeets() ? heaviest : 0;
     }
-    if (people > room()) {
+    if (people > room() || !emptyBoatMeets()) {
       return 0;
     }
     Double before = each.get(people);
     if (before == null) {
-      double fewer = eachUpTo(people - 1);
-      before = fewer == 0 ? 0 : Math.min(fewer, best(people));
+      before = notAboveFewer(people);
       each.put(people, before);
     }
     return before;
+  }
+
+  private double notAboveFewer(int people) {
+    double least = best(people);
+    for (int fewer = people - 1; fewer > 0 && least > 0; fewer--) {
+      Double known = each.get(fewer);
+      if (known != null) {
+        return Math.min(known, least);
+      }
+      least = anyCarries(fewer, least) ? least : Math.min(best(fewer), least);
+    }
+    return least;
+  }
+
+  /** Whether so many people, and any fewer of them, may each be so heavy. */
+  boolean carryEach(int people, double mass) {
+    return mass <= heaviest
+        && people <= room()
+        && emptyBoatMeets()
+        && IntStream.rangeClosed(1, people)
+            .allMatch(fewer -> anyCarries(people + 1 - fewer, Math.max(lightest, mass)));
   }
 
   /** Of the best seating. Another one is walked up only where it carries more than that. */

@@ -4,10 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -41,12 +44,14 @@ public final class Inspection {
   private final Limits limits;
   private final Supplier<Recommendation> recommendation;
   private final Supplier<Amounts> amounts;
-  private final Supplier<Amounts> atMost;
   private final Supplier<Trial> limit;
   private final Supplier<List<Finding>> atLimit;
   private final Supplier<List<Finding>> findings = Once.of(this::allFindings);
   private final Supplier<List<Finding>> limiting;
   private final boolean hurried;
+
+  /** Whether an act is forbidden already of the crews it is compared with. */
+  private final Predicate<String> noWorse;
 
   private Inspection(Craft craft, RuleBook book, LocalDate date) {
     this.craft = craft;
@@ -58,11 +63,11 @@ public final class Inspection {
     this.limits = new Limits(judge, rules, applied.caps());
     this.recommendation = Once.of(() -> applied.recommendation(limits));
     this.amounts = Once.of(() -> applied.amounts(limits));
-    this.atMost = Once.of(() -> applied.atMost(limits));
     this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
     this.limiting = Once.of(this::askWhatLimits);
     this.hurried = false;
+    this.noWorse = act -> false;
   }
 
   /** The same boat with others aboard: what it can carry is known already. */
@@ -76,11 +81,11 @@ public final class Inspection {
     this.limits = other.limits;
     this.recommendation = other.recommendation;
     this.amounts = other.amounts;
-    this.atMost = other.atMost;
     this.limit = other.limit;
     this.atLimit = other.atLimit;
     this.limiting = Once.of(this::askWhatLimits);
     this.hurried = false;
+    this.noWorse = act -> false;
   }
 
   /** This boat crewed as is recommended for another, to see what comes out worse, not how far. */
@@ -94,9 +99,9 @@ public final class Inspection {
     this.limits = crewed.limits;
     this.recommendation = crewed.recommendation;
     this.amounts = same.amounts;
-    this.atMost = same.atMost;
     this.limiting = same.limiting;
     this.hurried = true;
+    this.noWorse = act -> crewed.forbidsAtLimit(act);
     this.limit = Once.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Once.of(this::atLimitFindings);
   }
@@ -178,9 +183,9 @@ public final class Inspection {
     return amounts.get();
   }
 
-  /** As many adults as {@link #amounts}, and no less of anything; found without the load. */
-  Amounts atMost() {
-    return atMost.get();
+  /** False proves that there are fewer adults than told, or as many and a lighter crew. */
+  boolean mayReach(Amounts told) {
+    return applied.mayReach(limits, told);
   }
 
   List<Finding> findings() {
@@ -220,6 +225,11 @@ public final class Inspection {
         forbidden(of(atLimit(limits.crew(amounts().people())), checks(Role.FORBIDS_AN_ACT)));
     then.removeAll(forbidden(other.atLimit.get()));
     return List.copyOf(then);
+  }
+
+  private boolean forbidsAtLimit(String act) {
+    return atLimit.get().stream()
+        .anyMatch(f -> f.check().equals(act) && AdviceComparison.isAsBadAsCanBe(f));
   }
 
   private static Set<String> forbidden(List<Finding> findings) {
@@ -301,13 +311,35 @@ public final class Inspection {
 
   /** An act is forbidden when any crew that is recommended must not do it, heavy or light. */
   private List<Finding> worstActs(Recommendation recommendation) {
-    return permitted(recommendation)
-        .parallel()
-        .flatMap(t -> of(hurried ? judge.hurried(t) : t, checks(Role.FORBIDS_AN_ACT)).stream())
+    List<Trial> crews = permitted(recommendation).map(t -> hurried ? judge.hurried(t) : t).toList();
+    return checks(Role.FORBIDS_AN_ACT).parallelStream()
+        .flatMap(check -> worst(check, crews))
         .collect(Collectors.toMap(Finding::check, f -> f, Finding::worse, TreeMap::new))
         .values()
         .stream()
         .toList();
+  }
+
+  // The last crew is the largest, of which everything is asked. Where all of it was as bad before,
+  // or comes out as bad as can be, no other crew is asked.
+  private Stream<Finding> worst(Check check, List<Trial> crews) {
+    Map<String, Finding> worst = new LinkedHashMap<>();
+    if (crews.isEmpty()) {
+      return Stream.empty();
+    }
+    List<Finding> last = of(crews.get(crews.size() - 1), check).toList();
+    if (last.stream().allMatch(f -> noWorse.test(f.check()))) {
+      return last.stream();
+    }
+    for (int i = 0; i < crews.size() && !isSettled(worst, last.size()); i++) {
+      (i + 1 == crews.size() ? last.stream() : of(crews.get(i), check))
+          .forEach(f -> worst.merge(f.check(), f, Finding::worse));
+    }
+    return worst.values().stream();
+  }
+
+  private static boolean isSettled(Map<String, Finding> worst, int asked) {
+    return worst.size() == asked && worst.values().stream().allMatch(Finding::isWorst);
   }
 
   private Stream<Trial> permitted(Recommendation recommendation) {
@@ -331,9 +363,11 @@ public final class Inspection {
   }
 
   private List<Finding> of(Trial trial, List<Check> checks) {
-    return checks.parallelStream()
-        .flatMap(c -> Findings.of(c, trial, Allowance.of(rules, craft)).stream())
-        .toList();
+    return checks.parallelStream().flatMap(c -> of(trial, c)).toList();
+  }
+
+  private Stream<Finding> of(Trial trial, Check check) {
+    return Findings.of(check, trial, Allowance.of(rules, craft)).stream();
   }
 
   private static ChamberFigures chamber(Space space) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
-import thwartwise.boat.Loading;
 import thwartwise.checks.SwampedCrew;
 import thwartwise.checks.Trial;
 import thwartwise.rules.CapacityFigure;
@@ -24,6 +23,7 @@ final class Limits {
   private final List<CapacityFigure> figures;
   private final FormulaCaps caps;
   private final CrewSearch search;
+  private final CapacitySearch capacity;
   private final Judge judge;
   private final double design;
   private final Supplier<List<Row>> rows = Once.of(this::allRows);
@@ -36,6 +36,7 @@ final class Limits {
     this.figures = figures;
     this.caps = new FormulaCaps(figures, craft.boat().kitMass());
     this.search = new CrewSearch(judge, rules);
+    this.capacity = new CapacitySearch(judge, search, caps, rules);
     this.design = rules.value("design-person");
   }
 
@@ -57,6 +58,11 @@ final class Limits {
         : new Crew(0, 0, search.allowed(0, 0));
   }
 
+  /** The first seating of so many adults that is allowed. */
+  Optional<Seating> firstSeating(int people) {
+    return search.firstAllowed(people, design);
+  }
+
   /** Why nobody is recommended, not even one light person; empty when somebody is. */
   List<String> nobodyBecause() {
     boolean adult =
@@ -68,14 +74,13 @@ final class Limits {
   Recommendation recommendation(List<String> outside) {
     int people = people();
     Crew crew = crew(people);
-    Amounts amounts = amounts(people, crew);
     boolean withheld = !outside.isEmpty() || crew.people() == 0;
-    Amounts told = withheld ? Amounts.NOTHING : amounts;
+    Amounts told = amounts(people, !withheld);
     return new Recommendation(
         told.people(),
         told.crew(),
         told.load(),
-        told.extra(),
+        withheld ? 0 : extra(crew),
         design,
         search.staysUpWith(),
         search.holdsUpWhenSwamped(),
@@ -93,21 +98,26 @@ final class Limits {
   /** The figures of the recommendation alone, which cost a part of the work. */
   Amounts amounts() {
     int people = people();
-    return amounts(people, crew(people));
+    if (people > 0) {
+      double crew = capacity.greatestMass(people);
+      if (!capacity.mayLoadExceed(crew, people)) {
+        return amounts(people, crew, load(crew));
+      }
+    }
+    return amounts(people, people > 0 || crew(0).people() > 0);
   }
 
-  /** As many adults as {@link #amounts}, and no less of anything; found without the load. */
-  Amounts atMost() {
-    int people = people();
-    return crew(people).people() == 0
-        ? Amounts.NOTHING
-        : Amounts.ofCrew(people, Math.floor(greatestMass()));
-  }
-
-  /** A quick look: false proves that neither more adults nor as heavy a crew are carried. */
+  /** False proves that there are fewer adults, or as many and a lighter crew. */
   boolean mayReach(Amounts told) {
     return told.crew() == 0
-        || search.mayCarry(told.people() + 1, design)
+        || mayReachAtOnce(told)
+            && (people() > told.people()
+                || people() == told.people() && capacity.comesTo(told.crew(), told.people()));
+  }
+
+  /** The same by a quick look. */
+  private boolean mayReachAtOnce(Amounts told) {
+    return search.mayCarry(told.people() + 1, design)
         || IntStream.rangeClosed(1, search.room())
             .anyMatch(n -> search.mayCarry(n, told.crew() / n));
   }
@@ -116,29 +126,33 @@ final class Limits {
     return rows.get().stream().mapToDouble(Row::mass).max().orElseThrow();
   }
 
-  private Amounts amounts(int people, Crew crew) {
-    if (crew.people() == 0) {
-      return Amounts.NOTHING;
-    }
-    double load = load();
+  private Amounts amounts(int people, boolean anybody) {
+    return anybody ? amounts(people, greatestMass(), load()) : Amounts.NOTHING;
+  }
+
+  private Amounts amounts(int people, double crew, double load) {
     double room = Math.max(0, load - craft.boat().kitMass());
-    return new Amounts(
-        people,
-        Math.floor(Math.min(greatestMass(), room)),
-        load,
-        Math.floor(Math.min(extra(rows.get().get(crew.people() - 1)), room)),
-        room);
+    return new Amounts(people, Math.floor(Math.min(crew, room)), load, room);
   }
 
   /** People, kit and everything else, published caps included, rounded down to whole kg. */
   private double load() {
-    double most = rows.get().stream().mapToDouble(this::load).max().orElseThrow();
-    return Math.floor(Math.min(caps.load(), craft.boat().kitMass() + most));
+    return load(rows.get().stream().mapToDouble(this::load).max().orElseThrow());
+  }
+
+  private double load(double besidesKit) {
+    return Math.floor(Math.min(caps.load(), craft.boat().kitMass() + besidesKit));
   }
 
   /** People, and what may be aboard besides while none of them is heavier than an adult, kg. */
   private double load(Row row) {
     return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + besides(row).mass());
+  }
+
+  /** Whole kg. */
+  private double extra(Crew crew) {
+    double room = Math.max(0, load() - craft.boat().kitMass());
+    return Math.floor(Math.min(extra(rows.get().get(crew.people() - 1)), room));
   }
 
   private double extra(Row row) {
@@ -186,10 +200,9 @@ final class Limits {
   private List<Row> allRows() {
     List<Row> all = new ArrayList<>();
     int people = people();
-    for (int n = 1; n <= Math.min(search.room(), caps.heads()); n++) {
+    for (int n = 1; n <= capacity.most(); n++) {
       double each = Math.min(search.eachUpTo(n), caps.room() / n);
-      double least = rules.value(n <= people + 1 ? "lightest-person" : "lone-person");
-      if (!(each >= least)) {
+      if (!(each >= capacity.least(n, people))) {
         return all;
       }
       all.add(new Row(n, each));
@@ -224,21 +237,13 @@ final class Limits {
     Besides best = new Besides(0, fewer.like());
     boolean first = true;
     for (Seating seating : search.allowed(people, heavy)) {
-      if (first || best.mass() < most && mayLeave(seating, heavy, best.mass() + 1)) {
+      if (first || best.mass() < most && capacity.mayLeave(seating, heavy, best.mass() + 1)) {
         int mass = new LoadSearch(judge, List.of(seating), heavy).extra(most);
         best = first || mass > best.mass() ? new Besides(mass, seating) : best;
         first = false;
       }
     }
     return best;
-  }
-
-  /** One spot that does not carry so much proves that a seating leaves less. */
-  private boolean mayLeave(Seating seating, double heavy, int mass) {
-    List<Trial> trials = judge.trials(seating, heavy);
-    return Surfaces.of(craft).stream()
-        .map(at -> new Loading.Weight(mass, at))
-        .allMatch(weight -> trials.stream().allMatch(t -> judge.meets(t.with(weight))));
   }
 
   private List<Recommendation.CrewLimit> crewLimits() {

@@ -17,7 +17,7 @@ import thwartwise.geometry.Vector3;
  * in strides as long as the limits on heel leave room for ({@link Headroom}).
  */
 final class LoadSearch {
-  private static final int MOST = 300;
+  static final int MOST = 300;
 
   private final Judge judge;
   private final List<Seating> seatings;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -109,23 +108,21 @@ final class RulesApplied {
 
   /** The figures of the recommendation alone; nothing where nothing is recommended. */
   Amounts amounts(Limits limits) {
-    return least(limits, Limits::amounts);
-  }
-
-  /** As many adults, and no less of anything; found without the load. */
-  Amounts atMost(Limits limits) {
-    return least(limits, Limits::atMost);
-  }
-
-  private Amounts least(Limits limits, Function<Limits, Amounts> figures) {
     if (!nothingBecause().isEmpty()) {
       return Amounts.NOTHING;
     }
-    Amounts answer = figures.apply(limits);
+    Amounts answer = limits.amounts();
     for (Limits other : laxerLimits.get()) {
-      answer = answer.notAbove(figures.apply(other));
+      answer = answer.notAbove(other.amounts());
     }
     return answer;
+  }
+
+  /** False proves that there are fewer adults than told, or as many and a lighter crew. */
+  boolean mayReach(Limits limits, Amounts told) {
+    return nothingBecause().isEmpty()
+        && limits.mayReach(told)
+        && laxerLimits.get().stream().allMatch(other -> other.mayReach(told));
   }
 
   private List<Limits> allLaxerLimits() {

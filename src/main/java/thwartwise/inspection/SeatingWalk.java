@@ -33,6 +33,7 @@ final class SeatingWalk {
   private final List<MassWalk> measured = new ArrayList<>();
 
   private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
+  private final Map<Double, Boolean> lookedMixed = new ConcurrentHashMap<>();
   private final Map<Double, Double> answers = new ConcurrentHashMap<>();
 
   SeatingWalk(Judge judge, Seating seating, double lightest, double heaviest, double landmark) {
@@ -92,8 +93,8 @@ final class SeatingWalk {
 
   /** Whether everybody may weigh so much. */
   boolean carries(double mass) {
-    return mayCarry(mass)
-        && (carried(mass) >= mass || mass > Math.floor(mass) && carried() >= mass);
+    return mayCarryMixed(mass)
+        && (carried(Math.ceil(mass)) >= mass || mass > Math.floor(mass) && carried() >= mass);
   }
 
   /** A quick look: false proves that so much is too much, true proves nothing. */
@@ -118,7 +119,20 @@ final class SeatingWalk {
 
   /** A closer look than {@link #mayCarry}, no more proof than that. */
   boolean mayCarryAll(double mass) {
-    return mayCarry(mass) && withAllowance(mass) >= Math.floor(mass);
+    return mayCarryMixed(mass) && withAllowance(mass) >= Math.floor(mass);
+  }
+
+  // Where a mixture fails at the very mass, it need not be walked up to where it first does.
+  private boolean mayCarryMixed(double mass) {
+    if (!mayCarry(mass)) {
+      return false;
+    }
+    Boolean before = lookedMixed.get(mass);
+    if (before == null) {
+      before = mixed.parallelStream().allMatch(walk -> walk.meets(mass));
+      lookedMixed.put(mass, before);
+    }
+    return before;
   }
 
   private double withAllowance(double enough) {

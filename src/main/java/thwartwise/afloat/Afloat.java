@@ -1,0 +1,61 @@
+package thwartwise.afloat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * All that decides where a boat comes to rest, to be compared: two that are equal float alike.
+ *
+ * @param boat equal only where all that lifts it is the same but for its people
+ * @param alike whether that is the same on both sides
+ * @param people what lifts of them; none where the boat is dry
+ * @param mass in units of a ten millionth of a kilogram, and the centre in those of a nanometre:
+ *     sums in another order differ by less
+ */
+public record Afloat(
+    Object boat, boolean alike, List<Box> people, long mass, long x, long y, long z) {
+  private static final double MASS = 1e-7;
+  private static final double LENGTH = 1e-9;
+
+  public Afloat {
+    people = List.copyOf(people);
+  }
+
+  /** Without loose water and without forces. */
+  public static Afloat of(Object boat, boolean alike, Stream<Box> people, Floating floating) {
+    Vector3 centre = floating.centre();
+    return new Afloat(
+        boat,
+        alike,
+        people.map(Afloat::plain).toList(),
+        Math.round(floating.mass() / MASS),
+        Math.round(centre.x() / LENGTH),
+        Math.round(centre.y() / LENGTH),
+        Math.round(centre.z() / LENGTH));
+  }
+
+  /** The boat with everything on the other side; none where that is another boat. */
+  Optional<Afloat> mirrored() {
+    return alike
+        ? Optional.of(
+            new Afloat(
+                boat,
+                true,
+                people.stream().map(Box::mirrored).map(Afloat::plain).toList(),
+                mass,
+                x,
+                -y,
+                z))
+        : Optional.empty();
+  }
+
+  /** A nought that was turned about is told from one that was not: here it must not be. */
+  private static Box plain(Box box) {
+    Span y = box.y();
+    return new Box(box.x(), new Span(y.from() + 0.0, y.to() + 0.0), box.z());
+  }
+}
