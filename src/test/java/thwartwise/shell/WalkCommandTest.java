@@ -68,6 +68,23 @@ class WalkCommandTest {
   }
 
   @Test
+  void a_length_in_feet_is_repeated_in_metres_as_readme_shows_it() throws IOException {
+    List<String> shown =
+        Files.readString(Path.of("README.md"))
+            .lines()
+            .dropWhile(line -> !line.startsWith("    Length overall (m): "))
+            .limit(2)
+            .map(String::strip)
+            .toList();
+    TestShell shell = shell();
+    String typed = shown.get(0).substring("Length overall (m): ".length());
+
+    walk(shell.typing(SHEET.linesBefore("Length overall")).typing(typed));
+
+    assertThat(shell.out()).contains(shown.get(0) + "\n  " + shown.get(1) + "\n");
+  }
+
+  @Test
   void the_end_of_the_input_keeps_the_answers_and_says_how_to_go_on() {
     TestShell shell = shell();
 
