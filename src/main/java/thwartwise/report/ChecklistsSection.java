@@ -3,7 +3,7 @@ package thwartwise.report;
 import thwartwise.boat.Boat;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.Point;
-import thwartwise.files.ChecklistFile;
+import thwartwise.files.rules.ChecklistFile;
 import thwartwise.page.Page;
 
 /** What no arithmetic sees: to be looked at by hand and eye, and ticked with a pen. */

@@ -8,11 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
-import thwartwise.files.BoatFile;
-import thwartwise.files.Nearest;
-import thwartwise.files.UnusableInput;
-import thwartwise.files.Workspace;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.json.UnusableInput;
+import thwartwise.measure.Nearest;
 import thwartwise.measure.Printable;
 import thwartwise.measure.Quoted;
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
-import thwartwise.files.PageFile;
-import thwartwise.files.Workspace;
+import thwartwise.archive.PageFile;
+import thwartwise.archive.Workspace;
 import thwartwise.measure.Printable;
 
 /** What was typed after a command's name, in the kinds commands ask for. */

@@ -3,7 +3,7 @@ package thwartwise.shell;
 import java.util.List;
 import org.jline.reader.LineReader;
 import org.jline.terminal.Terminal;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
 
 /** Commands typed at a terminal, with completion, and a history that ends with the session. */
 record CommandLines(LineReader reader) implements LineSource {

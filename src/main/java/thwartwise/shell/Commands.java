@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.jline.terminal.Terminal;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandRegistry;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
 import thwartwise.inspection.Inspection;
 import thwartwise.report.RecordPapers;
 

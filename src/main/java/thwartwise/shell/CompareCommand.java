@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.files.RecordArchive;
+import thwartwise.archive.RecordArchive;
 import thwartwise.record.KeptRecord;
 import thwartwise.report.ComparePage;
 

@@ -1,8 +1,8 @@
 package thwartwise.shell;
 
 import java.util.Optional;
+import thwartwise.archive.RecordArchive;
 import thwartwise.boat.Boat;
-import thwartwise.files.RecordArchive;
 import thwartwise.record.Correction;
 import thwartwise.record.KeptRecord;
 

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import thwartwise.boat.Boat;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 
 /** The invented boat that comes with the program. */
 final class DemoBoat {

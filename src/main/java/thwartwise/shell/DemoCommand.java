@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
-import thwartwise.files.Workspace;
 import thwartwise.rules.RuleBook;
 
 /** Writes the demo boat's file and inspects it. */

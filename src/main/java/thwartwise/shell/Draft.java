@@ -5,9 +5,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import thwartwise.files.DraftAnswer;
-import thwartwise.files.DraftLock;
-import thwartwise.files.Workspace;
+import thwartwise.archive.DraftAnswer;
+import thwartwise.archive.DraftLock;
+import thwartwise.archive.Workspace;
 import thwartwise.walk.Answer;
 
 /**

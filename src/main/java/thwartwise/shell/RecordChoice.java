@@ -2,8 +2,8 @@ package thwartwise.shell;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.files.RecordArchive;
-import thwartwise.files.UnusableInput;
+import thwartwise.archive.RecordArchive;
+import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.KeptRecord;
 

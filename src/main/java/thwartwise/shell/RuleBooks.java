@@ -3,8 +3,8 @@ package thwartwise.shell;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import thwartwise.files.RuleSetFile;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandOption;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
 
 /**
  * A command with its words and its help page.

@@ -1,6 +1,6 @@
 package thwartwise.shell;
 
-import thwartwise.files.Nearest;
+import thwartwise.measure.Nearest;
 import thwartwise.measure.Quoted;
 
 /** Words nobody can act on: one line naming the word and the way out. */

@@ -9,8 +9,8 @@ import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
 import org.jline.reader.ParsedLine;
 import org.jline.reader.impl.completer.StringsCompleter;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
-import thwartwise.files.Workspace;
 
 /**
  * Completes command names, then the options of the command that are not on the line yet and what

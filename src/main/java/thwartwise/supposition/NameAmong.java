@@ -3,8 +3,8 @@ package thwartwise.supposition;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import thwartwise.files.Nearest;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.Nearest;
 import thwartwise.measure.Quoted;
 import thwartwise.measure.Reading;
 

@@ -11,7 +11,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;

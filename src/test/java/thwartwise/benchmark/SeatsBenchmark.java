@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.CrewSeating;
 import thwartwise.inspection.Member;

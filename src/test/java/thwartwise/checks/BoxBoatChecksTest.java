@@ -13,7 +13,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;

@@ -12,7 +12,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleSet;
 
 /**

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 
 class AssumptionsTest {
 

@@ -18,7 +18,7 @@ import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleSet;
 
 /**

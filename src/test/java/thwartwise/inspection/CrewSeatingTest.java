@@ -19,7 +19,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 

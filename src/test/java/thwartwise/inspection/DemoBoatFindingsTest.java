@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Role;
-import thwartwise.files.BoatFile;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.files.rules.RuleSetFile;
 
 /** Each disturbance appears among the findings of the boat that comes with the program. */
 class DemoBoatFindingsTest {

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.rules.RuleSet;
 

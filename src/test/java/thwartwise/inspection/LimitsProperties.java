@@ -20,7 +20,7 @@ import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
 import thwartwise.boat.Station;
 import thwartwise.boat.UnusableBoat;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleSet;

@@ -16,7 +16,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Seal;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;

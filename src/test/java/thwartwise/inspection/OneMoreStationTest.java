@@ -15,7 +15,7 @@ import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.boat.Water;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Progress.Stage;
 import thwartwise.rules.RuleBook;
 

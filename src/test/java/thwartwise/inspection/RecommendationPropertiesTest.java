@@ -32,7 +32,7 @@ import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleBook;

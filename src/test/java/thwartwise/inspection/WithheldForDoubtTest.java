@@ -6,7 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kept;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 import thwartwise.sampleboats.BoatEdits;
 

@@ -14,7 +14,7 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Kept;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 

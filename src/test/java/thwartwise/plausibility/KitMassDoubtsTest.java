@@ -11,7 +11,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.sampleboats.BoatEdits;

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.checks.Finding;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.sampleboats.BoatEdits;
 import thwartwise.sampleboats.OrdinaryBoats;

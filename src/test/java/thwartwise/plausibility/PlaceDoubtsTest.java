@@ -11,7 +11,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.NamedEnd;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.sampleboats.OrdinaryBoats;
 

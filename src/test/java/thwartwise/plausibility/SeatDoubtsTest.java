@@ -15,7 +15,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Role;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.inspection.PlainHulls;

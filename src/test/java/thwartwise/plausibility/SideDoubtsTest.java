@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 
 class SideDoubtsTest {

@@ -16,7 +16,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.RandomHull;
 import thwartwise.boat.Station;
 import thwartwise.boat.TenThousandBoats;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.plausibility.FairnessOutlier.Direction;

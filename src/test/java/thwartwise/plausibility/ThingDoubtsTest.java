@@ -15,7 +15,7 @@ import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Role;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.rules.RuleSet;

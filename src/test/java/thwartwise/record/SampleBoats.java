@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.geometry.Vector3;
 
 /** A small boat read from its file, and the same with something changed. */

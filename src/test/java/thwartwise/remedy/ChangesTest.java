@@ -21,7 +21,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.CrewSeating;
 import thwartwise.inspection.GoingToday;
 import thwartwise.inspection.Inspection;

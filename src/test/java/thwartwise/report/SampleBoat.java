@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kept;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;

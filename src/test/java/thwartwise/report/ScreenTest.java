@@ -20,7 +20,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
 import thwartwise.page.LineWrap;

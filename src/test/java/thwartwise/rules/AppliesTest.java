@@ -6,7 +6,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Propulsion;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 
 class AppliesTest {

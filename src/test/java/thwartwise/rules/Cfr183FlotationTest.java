@@ -11,7 +11,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Propulsion;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;

@@ -13,7 +13,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.SomeWaters;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 
 /** Boats and waters for which nothing is recommended, and those just inside. */

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;

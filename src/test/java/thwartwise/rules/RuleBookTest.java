@@ -6,7 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 
 class RuleBookTest {
   private static final RuleSet OWN = RuleSetFile.cautiousDefault();

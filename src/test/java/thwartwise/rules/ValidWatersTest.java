@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 
 class ValidWatersTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();

@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
 import thwartwise.boat.Waters;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 
 /** Limits only ever get tighter with the waters. */
 class WaterAdjustedLimitsTest {

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 
 /** The sample boats are what they are said to be before anything is asked of them. */
 class OrdinaryBoatsTest {

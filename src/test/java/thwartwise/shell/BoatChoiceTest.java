@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.archive.Workspace;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.files.Workspace;
 import thwartwise.inspection.Report;
 import thwartwise.record.SampleBoats;
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.record.SampleBoats;
 
 class CompareCommandTest {

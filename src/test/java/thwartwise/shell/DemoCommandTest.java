@@ -7,13 +7,13 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Space;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.files.BoatFile;
-import thwartwise.files.ReportJson;
-import thwartwise.files.Workspace;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.files.report.ReportJson;
 import thwartwise.inspection.Report;
 
 class DemoCommandTest {

@@ -9,11 +9,11 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.files.BoatFile;
-import thwartwise.files.Workspace;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.record.SampleBoats;
 import thwartwise.report.FleetPage;
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
 
 /** The zipped image, unpacked somewhere and run as where there is no Java. */
 @EnabledIfSystemProperty(named = "thwartwise.image", matches = ".+")

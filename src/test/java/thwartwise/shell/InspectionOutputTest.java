@@ -17,7 +17,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.files.ReportJson;
+import thwartwise.files.report.ReportJson;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleBoats;

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 
 class SeatsCommandTest {
   @TempDir Path temp;

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 

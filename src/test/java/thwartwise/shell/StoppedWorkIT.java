@@ -8,10 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
-import thwartwise.files.BoatFile;
-import thwartwise.files.Workspace;
+import thwartwise.files.boat.BoatFile;
 
 /** Ctrl-C pressed at a terminal while the packaged jar works. */
 class StoppedWorkIT {

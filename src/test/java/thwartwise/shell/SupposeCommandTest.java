@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
 import thwartwise.record.SampleBoats;
 
 class SupposeCommandTest {

@@ -11,11 +11,11 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.files.BoatFile;
-import thwartwise.files.Workspace;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.inspection.Report;
 import thwartwise.walk.Walk;
 

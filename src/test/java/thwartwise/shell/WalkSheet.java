@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.walk.Answer;
 import thwartwise.walk.KnownBoats;
 import thwartwise.walk.Reply;

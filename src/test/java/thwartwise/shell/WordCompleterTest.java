@@ -13,7 +13,7 @@ import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.impl.DumbTerminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import thwartwise.files.Workspace;
+import thwartwise.archive.Workspace;
 import thwartwise.record.SampleBoats;
 
 class WordCompleterTest {

@@ -11,7 +11,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Space;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Planned;
 import thwartwise.measure.Reading;

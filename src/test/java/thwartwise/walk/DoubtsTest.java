@@ -8,7 +8,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.SealTest;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 
 /** Unlikely answers are asked about, and guesses are counted on the poor side. */
 class DoubtsTest {

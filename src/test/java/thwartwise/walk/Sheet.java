@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
-import thwartwise.files.RuleSetFile;
+import thwartwise.files.rules.RuleSetFile;
 
 /**
  * What a person has noted down and types, by question. A line {@code key | metric | feet}; a

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.files.BoatFile;
+import thwartwise.files.boat.BoatFile;
 
 /** What a walk lets through, the boat file lets through too. */
 class WalkedBoatFileTest {

@@ -1,0 +1,94 @@
+package thwartwise.archive;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import thwartwise.json.Spot;
+import thwartwise.record.ChainList;
+import thwartwise.record.ChainList.Line;
+
+/**
+ * The text of the list of a boat's records: a line that names the format, then a line for each
+ * record. Lines are only ever added at the end; whatever stands there, damaged or not, stays.
+ *
+ * @param there whether the list was found
+ * @param where the file, for messages
+ */
+record ChainText(boolean there, byte[] bytes, String where) {
+  private static final int VERSION = 1;
+  private static final String TITLE = "thwartwise/chain/";
+  private static final String HEADER =
+      TITLE + VERSION + ": number, file and SHA-256 of each record, in the order they were kept";
+  private static final Pattern NEWER = Pattern.compile(TITLE + "([0-9]{1,6})\\b.*");
+  private static final Pattern RECORD =
+      Pattern.compile("([1-9][0-9]{0,6}) (\\S(?:.*\\S)?) ([0-9a-f]{64})");
+  private static final Pattern ANEW = Pattern.compile("begun anew at ([1-9][0-9]{0,6})");
+
+  static ChainText none(String where) {
+    return new ChainText(false, (HEADER + "\n").getBytes(StandardCharsets.UTF_8), where);
+  }
+
+  ChainList list() {
+    if (!there) {
+      return ChainList.NONE;
+    }
+    // A byte that is no text spoils its line and not the whole list.
+    String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\n", -1);
+    refuseNewer(lines[0]);
+    List<Line> records = new ArrayList<>();
+    List<Integer> spoilt = new ArrayList<>();
+    List<Integer> anew = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      Matcher record = RECORD.matcher(lines[i]);
+      Matcher begun = ANEW.matcher(lines[i]);
+      if (i > 0 && record.matches()) {
+        records.add(new Line(Integer.parseInt(record.group(1)), record.group(2), record.group(3)));
+      } else if (i > 0 && begun.matches()) {
+        anew.add(Integer.parseInt(begun.group(1)));
+      } else if (!belongs(i, lines)) {
+        spoilt.add(i + 1);
+      }
+    }
+    return new ChainList(true, records, spoilt, anew);
+  }
+
+  /** The title, and the nothing after the last line's end. */
+  private static boolean belongs(int at, String[] lines) {
+    return at == 0 ? lines[0].equals(HEADER) : at == lines.length - 1 && lines[at].isEmpty();
+  }
+
+  private void refuseNewer(String title) {
+    Matcher newer = NEWER.matcher(title);
+    if (newer.matches() && Integer.parseInt(newer.group(1)) > VERSION) {
+      throw Spot.whole(where)
+          .fault(
+              "this is a list of records of version %s and this program reads version %d."
+                  + " A newer program is needed.",
+              newer.group(1), VERSION);
+    }
+  }
+
+  ChainText begunAnew(int number) {
+    return with("begun anew at " + number);
+  }
+
+  ChainText with(Line line) {
+    return with(line.number() + " " + line.file() + " " + line.hash());
+  }
+
+  private ChainText with(String line) {
+    return new ChainText(true, withLine(bytes, line), where);
+  }
+
+  /** A last line that was cut off keeps a line of its own. */
+  static byte[] withLine(byte[] before, String line) {
+    boolean open = before.length > 0 && before[before.length - 1] != '\n';
+    byte[] added = ((open ? "\n" : "") + line + "\n").getBytes(StandardCharsets.UTF_8);
+    byte[] all = Arrays.copyOf(before, before.length + added.length);
+    System.arraycopy(added, 0, all, before.length, added.length);
+    return all;
+  }
+}

@@ -1,0 +1,209 @@
+package thwartwise.archive;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Several files that appear together or not at all, by a write-ahead folder: all of them are
+ * written to {@code .staged}, the folder is renamed to {@code .committed}, then each is moved to
+ * its place. A program killed before the renaming leaves the old state, one killed after it is
+ * finished by the next that opens the folder. A disk that refuses leaves the old state.
+ *
+ * <p>Whoever uses it holds the {@link ShelfLock}.
+ */
+final class FileTransaction {
+  private static final String STAGED = ".staged";
+  private static final String COMMITTED = ".committed";
+
+  private final Path root;
+  private final Path staged;
+  private final Path committed;
+  private final List<TransactionPlan.Step> steps = new ArrayList<>();
+  private final Map<String, byte[]> contents = new LinkedHashMap<>();
+
+  private FileTransaction(Path root, Path folder) {
+    this.root = root;
+    this.staged = folder.resolve(STAGED);
+    this.committed = folder.resolve(COMMITTED);
+  }
+
+  /**
+   * A new one, after any that was left unfinished is brought to its end.
+   *
+   * @param root every file lies below it
+   * @param folder where it is staged, on the same disk
+   */
+  static FileTransaction in(Path root, Path folder) {
+    FileTransaction files = new FileTransaction(root, folder);
+    files.recover();
+    return files;
+  }
+
+  static boolean isUnfinished(Path folder) {
+    return Files.exists(folder.resolve(STAGED)) || Files.exists(folder.resolve(COMMITTED));
+  }
+
+  /** A file that is not there yet; without it none of the others appears. */
+  void create(Path target, byte[] content) {
+    put(TransactionPlan.Kind.CREATE, target, content);
+  }
+
+  /**
+   * Takes the place of an older file. The last of those without which none of the others appears.
+   */
+  void replace(Path target, byte[] content) {
+    put(TransactionPlan.Kind.REPLACE, target, content);
+  }
+
+  /** A file that can be made good later; where it cannot be written the others still appear. */
+  void note(Path target, byte[] content) {
+    put(TransactionPlan.Kind.NOTE, target, content);
+  }
+
+  /** Where it cannot be removed the others still appear. */
+  void remove(Path target) {
+    steps.add(new TransactionPlan.Step(TransactionPlan.Kind.REMOVE, "-", relative(target)));
+  }
+
+  private void put(TransactionPlan.Kind kind, Path target, byte[] content) {
+    String name = Integer.toString(steps.size() + 1);
+    contents.put(name, content);
+    steps.add(new TransactionPlan.Step(kind, name, relative(target)));
+  }
+
+  private String relative(Path target) {
+    return root.relativize(target.toAbsolutePath()).toString().replace('\\', '/');
+  }
+
+  /**
+   * Lets all of it appear.
+   *
+   * @return one line for each file that could be neither written nor removed while all else stands
+   * @throws UnusableInput when nothing appeared
+   */
+  List<String> commit() {
+    if (steps.isEmpty()) {
+      return List.of();
+    }
+    stage();
+    return carriedOut(steps);
+  }
+
+  private void stage() {
+    Path writing = staged;
+    try {
+      Files.createDirectories(staged);
+      for (TransactionPlan.Step step : steps) {
+        if (contents.containsKey(step.staged())) {
+          writing = root.resolve(step.target());
+          AtomicFile.writeThrough(staged.resolve(step.staged()), contents.get(step.staged()));
+        }
+      }
+      String plan = TransactionPlan.write(steps);
+      AtomicFile.writeThrough(
+          staged.resolve(TransactionPlan.NAME), plan.getBytes(StandardCharsets.UTF_8));
+      AtomicFile.settle(staged);
+      AtomicFile.rename(staged, committed);
+      AtomicFile.settle(committed.getParent());
+    } catch (IOException e) {
+      dropStaged();
+      throw WriteFault.of(writing, e);
+    }
+  }
+
+  private List<String> carriedOut(List<TransactionPlan.Step> plan) {
+    List<String> warnings = new ArrayList<>();
+    for (int i = 0; i < plan.size(); i++) {
+      TransactionPlan.Step step = plan.get(i);
+      Path target = root.resolve(step.target());
+      try {
+        carryOut(step, target);
+      } catch (IOException e) {
+        if (step.kind().isNeeded()) {
+          undo(plan.subList(0, i));
+          throw WriteFault.of(target, e);
+        }
+        warnings.add(target + ": " + step.kind().refusal() + ": " + WriteFault.reason(target, e));
+      }
+    }
+    try {
+      delete(committed);
+    } catch (IOException leftLying) {
+      // All of it is in its place; the next one clears the empty folder.
+      return warnings;
+    }
+    return warnings;
+  }
+
+  /** A step that was carried out before the program was killed is passed over. */
+  private void carryOut(TransactionPlan.Step step, Path target) throws IOException {
+    if (step.kind() == TransactionPlan.Kind.REMOVE) {
+      Files.deleteIfExists(target);
+      return;
+    }
+    Path from = committed.resolve(step.staged());
+    if (Files.exists(from)) {
+      AtomicFile.createFolder(target.getParent());
+      AtomicFile.rename(from, target);
+      AtomicFile.settle(target.getParent());
+    }
+  }
+
+  /** Back to where the next one clears it away; only new files can have been moved by then. */
+  private void undo(List<TransactionPlan.Step> done) {
+    try {
+      for (int i = done.size() - 1; i >= 0; i--) {
+        Path target = root.resolve(done.get(i).target());
+        Path from = committed.resolve(done.get(i).staged());
+        if (!Files.exists(from)) {
+          AtomicFile.rename(target, from);
+        }
+      }
+      AtomicFile.rename(committed, staged);
+    } catch (IOException stillCommitted) {
+      // The disk refuses this as well; whoever opens the folder next brings it to its end.
+      return;
+    }
+    dropStaged();
+  }
+
+  private void dropStaged() {
+    try {
+      delete(staged);
+    } catch (IOException leftLying) {
+      // Nobody reads it, and the next one clears it away.
+      return;
+    }
+  }
+
+  private void recover() {
+    try {
+      delete(staged);
+      if (Files.exists(committed.resolve(TransactionPlan.NAME))) {
+        carriedOut(TransactionPlan.read(committed, root));
+      } else {
+        delete(committed);
+      }
+    } catch (IOException e) {
+      throw WriteFault.of(committed, e);
+    }
+  }
+
+  /** The plan last but the folder: a folder without one was carried out. */
+  private static void delete(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    for (Path file : Listing.of(folder, "[0-9]*")) {
+      Files.deleteIfExists(file);
+    }
+    Files.deleteIfExists(folder.resolve(TransactionPlan.NAME));
+    Files.deleteIfExists(folder);
+  }
+}

@@ -1,0 +1,36 @@
+package thwartwise.archive;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import thwartwise.json.Reason;
+import thwartwise.json.Spot;
+
+/** What lies in a folder, by name; nothing where there is no folder. */
+final class Listing {
+  private Listing() {}
+
+  /**
+   * The entries of those names.
+   *
+   * @param names as in *.json
+   */
+  static List<Path> of(Path folder, String names) {
+    List<Path> found = new ArrayList<>();
+    if (!Files.isDirectory(folder)) {
+      return found;
+    }
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, names)) {
+      all.forEach(found::add);
+    } catch (IOException e) {
+      throw Spot.whole(folder.toString())
+          .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
+    }
+    Collections.sort(found);
+    return found;
+  }
+}

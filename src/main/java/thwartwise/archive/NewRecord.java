@@ -1,0 +1,44 @@
+package thwartwise.archive;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.record.Correction;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
+
+/**
+ * An inspection to be kept, and what appears or goes together with its record.
+ *
+ * @param papers makes the pages that lie next to it; its number is the name of its file
+ * @param corrects the older record whose place it takes
+ * @param withBoat whether the boat that was inspected becomes the boat file
+ * @param finishedDraft name of the walk that ended in it
+ */
+public record NewRecord(
+    InspectionRecord inspection,
+    Papers papers,
+    Optional<Correction> corrects,
+    boolean withBoat,
+    Optional<String> finishedDraft) {
+
+  /** The pages of a record whose number is known. */
+  public interface Papers {
+    List<Paper> of(String number, Optional<Correction> corrects);
+  }
+
+  public static NewRecord of(InspectionRecord inspection, Papers papers) {
+    return new NewRecord(inspection, papers, Optional.empty(), false, Optional.empty());
+  }
+
+  public NewRecord correcting(Optional<Correction> older) {
+    return new NewRecord(inspection, papers, older, withBoat, finishedDraft);
+  }
+
+  public NewRecord withBoatFile() {
+    return new NewRecord(inspection, papers, corrects, true, finishedDraft);
+  }
+
+  public NewRecord ending(String draft) {
+    return new NewRecord(inspection, papers, corrects, withBoat, Optional.of(draft));
+  }
+}

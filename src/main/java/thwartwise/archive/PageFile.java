@@ -1,0 +1,53 @@
+package thwartwise.archive;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Arrays;
+import thwartwise.json.Spot;
+
+/** A page kept where somebody wants it. It may take the place of an older page of ours only. */
+public final class PageFile {
+  private static final String OWN = "<title>";
+
+  private PageFile() {}
+
+  /**
+   * @param page a whole HTML file; what comes before its title is the same in every page of ours
+   */
+  public static void write(Path target, String page) {
+    Path whole = target.toAbsolutePath();
+    Spot spot = Spot.whole(target.toString());
+    if (isAmongRecords(whole)) {
+      throw spot.fault("records are kept in this folder. Name a file in another one.");
+    }
+    if (Files.exists(whole, LinkOption.NOFOLLOW_LINKS) && !isOurs(whole, page)) {
+      throw spot.fault("is there already and is no page of this program. Name another file.");
+    }
+    AtomicFile.write(whole, page);
+  }
+
+  /** A page of a record begins like any other, so it is known by where it lies. */
+  private static boolean isAmongRecords(Path file) {
+    Path folder = file.getParent();
+    return Files.exists(folder.resolve(ChainFile.NAME))
+        || Files.exists(folder.resolve(BoatsList.NAME))
+        || Listing.of(folder, "[0-9]*" + ShelvedRecord.ENDING).stream()
+            .map(record -> ShelvedRecord.bare(record.getFileName().toString()))
+            .anyMatch(record -> file.getFileName().toString().startsWith(record));
+  }
+
+  private static boolean isOurs(Path file, String page) {
+    byte[] start = page.substring(0, page.indexOf(OWN)).getBytes(StandardCharsets.UTF_8);
+    if (!Files.isRegularFile(file)) {
+      return false;
+    }
+    try (var in = Files.newInputStream(file)) {
+      return Arrays.equals(start, in.readNBytes(start.length));
+    } catch (IOException e) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package thwartwise.archive;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import thwartwise.record.Chain;
+import thwartwise.record.ChainLink;
+import thwartwise.record.ChainList;
+import thwartwise.record.LyingRecord;
+import thwartwise.record.PaperFault;
+import thwartwise.record.PaperHash;
+
+/** Holds the pages next to the records against the hashes that the records keep of them. */
+final class PapersCheck {
+  /** What the program calls a page: the name of a record and an ending. */
+  private static final Pattern PAGE =
+      Pattern.compile(
+          "(\\d{4}-\\d\\d-\\d\\dT\\d{6}-[0-9a-f]{8}(?:-\\d{1,4})?)((?:-[a-z]+)?\\.(?:txt|html|pdf))");
+
+  private final Path folder;
+  private final List<String> faults = new ArrayList<>();
+
+  private PapersCheck(Path folder) {
+    this.folder = folder;
+  }
+
+  /** One line for each page that was changed, is gone, or has no record that vouches for it. */
+  static List<String> faults(Path folder, ChainList list, List<LyingRecord> lying) {
+    PapersCheck check = new PapersCheck(folder);
+    ChainList known = list.there() ? list : Chain.listed(lying);
+    known.lines().forEach(line -> check.vouched(line, lying));
+    check.strays(known, lying);
+    return List.copyOf(check.faults);
+  }
+
+  /**
+   * A record that is not as it was kept vouches for nothing, and is told by the chain. One that was
+   * renamed still vouches for the pages under its old name.
+   */
+  private void vouched(ChainList.Line line, List<LyingRecord> lying) {
+    String name = ShelvedRecord.bare(line.file());
+    lying.stream()
+        .filter(record -> record.fitsItself() && record.hash().equals(line.hash()))
+        .findFirst()
+        .flatMap(PapersCheck::papers)
+        .orElse(List.of())
+        .forEach(paper -> page(line.number(), name, paper));
+  }
+
+  private static Optional<List<PaperHash>> papers(LyingRecord record) {
+    return record.link().flatMap(ChainLink::papers);
+  }
+
+  private void page(int number, String name, PaperHash paper) {
+    Path file = folder.resolve(name + paper.ending());
+    if (!Files.exists(file)) {
+      faults.add(PaperFault.lost(number, name + paper.ending()));
+    } else if (!Digest.ofFile(file).filter(paper.hash()::equals).isPresent()) {
+      faults.add(PaperFault.changed(number, name + paper.ending()));
+    }
+  }
+
+  /** Pages of a record that is lost or cannot be read are not told one by one. */
+  private void strays(ChainList list, List<LyingRecord> lying) {
+    Set<String> known = new HashSet<>();
+    list.lines().forEach(line -> known.add(ShelvedRecord.bare(line.file())));
+    Map<String, List<PaperHash>> vouching = new HashMap<>();
+    for (LyingRecord record : lying) {
+      String name = ShelvedRecord.bare(record.file());
+      known.add(name);
+      papers(record).ifPresent(papers -> vouching.put(name, papers));
+    }
+    for (Path file : Listing.of(folder, "[0-9]*")) {
+      Matcher page = PAGE.matcher(file.getFileName().toString());
+      if (page.matches() && isStray(page, known, vouching)) {
+        faults.add(PaperFault.stray(page.group()));
+      }
+    }
+  }
+
+  private static boolean isStray(
+      Matcher page, Set<String> known, Map<String, List<PaperHash>> vouching) {
+    List<PaperHash> papers = vouching.get(page.group(1));
+    return papers == null
+        ? !known.contains(page.group(1))
+        : papers.stream().noneMatch(paper -> paper.ending().equals(page.group(2)));
+  }
+}

@@ -1,0 +1,159 @@
+package thwartwise.archive;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import thwartwise.json.Spot;
+import thwartwise.json.UnusableInput;
+import thwartwise.measure.Printable;
+import thwartwise.record.BoatRecords;
+import thwartwise.record.ChainLink;
+import thwartwise.record.KeptRecord;
+import thwartwise.record.PaperFault;
+
+/** The records of every boat: a folder with one folder a boat in it. */
+public record RecordArchive(Path folder) {
+
+  RecordShelf shelf(String boat) {
+    return new RecordShelf(folder.resolve(Slug.of(boat)));
+  }
+
+  BoatsList list() {
+    return new BoatsList(folder.resolve(BoatsList.NAME));
+  }
+
+  /** Every boat that has a folder here, or once had one, by the name of its folder. */
+  public List<BoatRecords> boats() {
+    List<String> there = folders().map(RecordShelf::name).toList();
+    return Stream.concat(there.stream(), list().folders().stream())
+        .distinct()
+        .sorted()
+        .map(name -> records(new RecordShelf(folder.resolve(name))))
+        .toList();
+  }
+
+  /** The folders that hold records. */
+  Stream<String> filledFolders() {
+    return folders().filter(RecordShelf::isFilled).map(RecordShelf::name);
+  }
+
+  private Stream<RecordShelf> folders() {
+    return Listing.of(folder, "[!.]*").stream().filter(Files::isDirectory).map(RecordShelf::new);
+  }
+
+  /** The record made last, of whichever boat. */
+  public Optional<KeptRecord> newest() {
+    return boats().stream()
+        .flatMap(boat -> boat.last().stream())
+        .max(Comparator.comparing(record -> record.inspection().date().toInstant()));
+  }
+
+  /** The records of one boat, whether there are any or not. */
+  public BoatRecords of(String boat) {
+    return records(shelf(boat));
+  }
+
+  private BoatRecords records(RecordShelf shelf) {
+    BoatRecords records = shelf.records();
+    List<String> faults = new ArrayList<>(records.faults());
+    if (!shelf.isFilled() && list().folders().contains(shelf.name())) {
+      faults.add(PaperFault.boatGone(shelf.name()));
+    }
+    // Before version 3 there was no list of boats.
+    if (!list().there() && records.kept().stream().anyMatch(KeptRecord::vouches)) {
+      faults.add(PaperFault.boatsListLost());
+    }
+    return new BoatRecords(records.folder(), records.kept(), records.unreadable(), faults);
+  }
+
+  /**
+   * The boat of that name.
+   *
+   * @param typed its name, or the name of its folder
+   * @throws UnusableInput when nothing is kept of it
+   */
+  public BoatRecords boat(String typed) {
+    Path named = shelf(typed).folder();
+    String plain = typed.strip().toLowerCase(Locale.ROOT);
+    return boats().stream()
+        .filter(boat -> boat.folder().equals(plain) || named.endsWith(boat.folder()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                fault(
+                    "no record of the boat %s is kept here. \"records\" lists what is.",
+                    Printable.quoted(typed)));
+  }
+
+  /**
+   * One record by what a person types: its file, its name, or its number where that tells.
+   *
+   * @throws UnusableInput when it is none of them
+   */
+  public KeptRecord find(String typed) {
+    Optional<KeptRecord> file = file(typed);
+    if (file.isPresent()) {
+      return file.get();
+    }
+    List<KeptRecord> found = boats().stream().flatMap(b -> b.named(typed).stream()).toList();
+    if (found.size() > 1) {
+      throw fault(
+          "%s may be %s. Write one of these.",
+          Printable.quoted(typed),
+          String.join(" or ", found.stream().map(KeptRecord::handle).toList()));
+    }
+    return found.stream().findFirst().orElseThrow(() -> none(typed));
+  }
+
+  /** The record of a boat by its number, name or file. */
+  public KeptRecord find(String typed, BoatRecords boat) {
+    String last = typed.substring(1 + Math.max(typed.lastIndexOf('/'), typed.lastIndexOf('\\')));
+    return boat.named(typed)
+        .or(() -> boat.named(typed.endsWith(ShelvedRecord.ENDING) ? last : typed))
+        .orElseThrow(() -> none(typed));
+  }
+
+  private UnusableInput none(String typed) {
+    return fault("there is no record %s here. \"records\" lists what is.", Printable.quoted(typed));
+  }
+
+  private static Optional<KeptRecord> file(String typed) {
+    Optional<Path> path = path(typed).filter(Files::isRegularFile);
+    if (path.isEmpty()) {
+      return Optional.empty();
+    }
+    ShelvedRecord record = ShelvedRecord.of(path.get());
+    record.lying().unreadable().ifPresent(RecordArchive::refuse);
+    OptionalInt number =
+        record
+            .lying()
+            .link()
+            .map(ChainLink::number)
+            .map(OptionalInt::of)
+            .orElse(OptionalInt.empty());
+    return record.kept("", number);
+  }
+
+  private static Optional<Path> path(String typed) {
+    try {
+      return Optional.of(Path.of(typed));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static void refuse(String why) {
+    throw new UnusableInput(why);
+  }
+
+  private UnusableInput fault(String format, Object... parts) {
+    return Spot.whole(folder.toString()).fault(format, parts);
+  }
+}

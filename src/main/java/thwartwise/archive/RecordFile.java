@@ -1,0 +1,129 @@
+package thwartwise.archive;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.files.boat.BoatFields;
+import thwartwise.files.boat.BoatTree;
+import thwartwise.files.report.ReportFields;
+import thwartwise.files.report.ReportTree;
+import thwartwise.json.Fields;
+import thwartwise.json.Format;
+import thwartwise.json.InputFile;
+import thwartwise.json.JsonText;
+import thwartwise.json.Layout;
+import thwartwise.json.PlainNumbers;
+import thwartwise.json.Spot;
+import thwartwise.measure.Printable;
+import thwartwise.record.ChainLink;
+import thwartwise.record.InspectionRecord;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * One dated inspection as a file, {@code thwartwise/record/3}: the whole boat file and the whole
+ * report inside, so that it can be read and worked again without anything else; its own hash, that
+ * of the record before it and those of its pages, so that a change shows. Version 2 has no hashes
+ * of pages, version 1 has no hash at all; both are read for ever.
+ *
+ * <p>The text is canonical: keys in a fixed order, one way of laying out, one way of writing
+ * numbers.
+ */
+public final class RecordFile {
+  private static final String REMEDY = "Take the record as it was written.";
+  private static final String DATE = "Write it with its offset, as in 2026-05-02T10:15:00+02:00.";
+
+  /** The version since which a record has a place in a chain. */
+  private static final int CHAINED = 2;
+
+  /** The version since which a record holds the hashes of its pages. */
+  private static final int VOUCHING = 3;
+
+  private static final List<String> KEYS =
+      List.of("format", "date", "by", "programVersion", "boat", "report");
+
+  private RecordFile() {}
+
+  /**
+   * What a file holds.
+   *
+   * @param link its place in the chain; records of version 1 have none
+   */
+  record Content(Optional<ChainLink> link, InspectionRecord inspection) {}
+
+  public static InspectionRecord read(Path file) {
+    String json = InputFile.text(file, Format.RECORD.noun(), InputFile.RECORD_BYTES);
+    return parse(json, file.toString());
+  }
+
+  public static InspectionRecord parse(String json, String where) {
+    return content(json, Spot.whole(where)).inspection();
+  }
+
+  static Content content(String json, Spot spot) {
+    JsonNode tree = Format.RECORD.checked(JsonText.parse(json, spot), spot);
+    int version = Format.RECORD.version(tree);
+    Fields fields = Fields.free(tree, spot).allow(keys(version));
+    InspectionRecord inspection =
+        new InspectionRecord(
+            date(fields),
+            fields.value("by", REMEDY).anyText(),
+            fields.value("programVersion", REMEDY).anyText(),
+            BoatFields.read(fields.value("boat", REMEDY).node(), spot.in("boat")),
+            ReportFields.read(fields.value("report", REMEDY).node(), spot.in("report")));
+    return new Content(
+        version >= CHAINED
+            ? Optional.of(LinkFields.read(fields, version >= VOUCHING))
+            : Optional.empty(),
+        inspection);
+  }
+
+  private static List<String> keys(int version) {
+    List<String> keys = new ArrayList<>(KEYS);
+    if (version >= CHAINED) {
+      keys.addAll(LinkFields.KEYS);
+    }
+    if (version >= VOUCHING) {
+      keys.add(LinkFields.PAPERS);
+    }
+    return keys;
+  }
+
+  private static OffsetDateTime date(Fields fields) {
+    String typed = fields.text("date", DATE);
+    try {
+      return OffsetDateTime.parse(typed);
+    } catch (DateTimeException e) {
+      throw fields
+          .spot()
+          .fault("\"date\" is %s, which is not a moment. %s", Printable.quoted(typed), DATE);
+    }
+  }
+
+  /** A record that stands alone, first of its chain. */
+  public static String write(InspectionRecord inspection) {
+    return write(inspection, ChainLink.FIRST);
+  }
+
+  /** The same text again for a record that was read, of whatever version since there are chains. */
+  public static String write(InspectionRecord inspection, ChainLink link) {
+    int version = link.papers().isPresent() ? VOUCHING : CHAINED;
+    ObjectNode node = JsonText.object().put("format", Format.RECORD.text(version));
+    LinkFields.write(node, link);
+    node.put(
+            "date",
+            DateTimeFormatter.ISO_OFFSET_DATE_TIME
+                .withLocale(Locale.ROOT)
+                .format(inspection.date()))
+        .put("by", inspection.by())
+        .put("programVersion", inspection.programVersion());
+    node.set("boat", BoatTree.of(inspection.boat()));
+    node.set("report", ReportTree.of(inspection.report()));
+    return SealedText.seal(Layout.of(PlainNumbers.in(node)));
+  }
+}

@@ -1,0 +1,174 @@
+package thwartwise.archive;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.json.Reason;
+import thwartwise.json.Spot;
+import thwartwise.json.UnusableInput;
+import thwartwise.record.InspectionRecord;
+import thwartwise.record.Paper;
+
+/**
+ * The folder that holds boats, drafts, records and rules of one's own. It need not exist: it is
+ * made when the first file is written. Whatever cannot be written or read is one {@link
+ * UnusableInput}.
+ */
+public record Workspace(Path folder) {
+  private static final String ENDING = ".json";
+
+  /** Writes the boat over its earlier file, if it has one. */
+  public Path saveBoat(Boat boat) {
+    Path file = boatPath(boat.name());
+    AtomicFile.write(file, BoatFile.write(boat));
+    return file;
+  }
+
+  /** Every boat kept here that can be read, in order of the file names. */
+  public List<Boat> boats() {
+    return files("boats").stream().sorted().flatMap(Workspace::boatIn).toList();
+  }
+
+  /** A damaged boat file must not stand in the way of the others; inspected, it is refused. */
+  private static Stream<Boat> boatIn(Path file) {
+    try {
+      return Stream.of(BoatFile.read(file));
+    } catch (UnusableInput damaged) {
+      return Stream.empty();
+    }
+  }
+
+  /** Where the boat of that name is kept, whether it is there yet or not. */
+  public Path boatPath(String name) {
+    return folder.resolve("boats").resolve(Slug.of(name) + ENDING);
+  }
+
+  /**
+   * Keeps a record for good; no record is ever written over.
+   *
+   * @param page the same for people, laid next to it with the ending .txt
+   * @return the JSON file
+   */
+  public Path saveRecord(InspectionRecord inspection, String page) {
+    return keep(NewRecord.of(inspection, (number, corrects) -> List.of(Paper.text(".txt", page))))
+        .file();
+  }
+
+  /**
+   * Keeps a record for good, with its pages and everything that belongs to it: all of it appears,
+   * or nothing does.
+   */
+  public SavedRecord keep(NewRecord wanted) {
+    String boat = wanted.inspection().boat().name();
+    return records()
+        .shelf(boat)
+        .add(
+            wanted,
+            wanted.withBoat() ? Optional.of(boatPath(boat)) : Optional.empty(),
+            wanted.finishedDraft().map(this::draftPath));
+  }
+
+  /**
+   * Brings to its end, or takes back, what a program was doing here when it was killed. Does
+   * nothing where nothing is left over; a folder that cannot be written stays as it is.
+   */
+  public Workspace recovered() {
+    new Leftovers(folder).clear();
+    return this;
+  }
+
+  /** All records kept here, boat by boat. */
+  public RecordArchive records() {
+    return new RecordArchive(folder.resolve("records"));
+  }
+
+  /** Keeps what was answered before going out, beside the records; none is ever written over. */
+  public Path saveToday(String boat, OffsetDateTime moment, String text) {
+    return new TodayShelf(folder.resolve("records").resolve(Slug.of(boat))).add(moment, text);
+  }
+
+  public void saveDraft(String name, List<DraftAnswer> answers) {
+    AtomicFile.write(draftPath(name), new DraftFile(name, answers).json());
+  }
+
+  /** The answers given so far; empty when there is no such draft. */
+  public Optional<List<DraftAnswer>> draft(String name) {
+    Path file = draftPath(name);
+    return Files.exists(file) ? Optional.of(DraftFile.read(file).answers()) : Optional.empty();
+  }
+
+  /** The names of the boats that have a draft that can be gone on with, in order. */
+  public List<String> drafts() {
+    return draftFiles().stream().flatMap(Workspace::nameIn).sorted().toList();
+  }
+
+  /** A damaged draft must not stand in the way of the others; asked for by name, it is refused. */
+  private static Stream<String> nameIn(Path file) {
+    try {
+      return Stream.of(DraftFile.read(file).name());
+    } catch (UnusableInput damaged) {
+      return Stream.empty();
+    }
+  }
+
+  /**
+   * Puts every draft that cannot be read aside under another name, where an editor still reads it.
+   *
+   * @return one line for each; that of a newer program stays where it is and is told too
+   */
+  public List<String> damagedDrafts() {
+    return draftFiles().stream().sorted().flatMap(DamagedDraft::in).toList();
+  }
+
+  /** Does nothing when there is no such draft. */
+  public void deleteDraft(String name) {
+    Path file = draftPath(name);
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw Spot.whole(file.toString())
+          .fault(e, "cannot be deleted: %s. Delete it by hand.", Reason.of(e));
+    }
+  }
+
+  /** Taken before anything is asked; empty when another terminal works on that draft. */
+  public Optional<DraftLock> lockDraft(String name) {
+    return DraftLock.at(folder.resolve("drafts").resolve("." + Slug.of(name) + ".lock"));
+  }
+
+  private Path draftPath(String name) {
+    return folder.resolve("drafts").resolve(Slug.of(name) + ENDING);
+  }
+
+  /** The rule sets laid there to be applied every time, in order of their file names. */
+  public List<Path> ruleFiles() {
+    return files("rules").stream().sorted().toList();
+  }
+
+  private List<Path> draftFiles() {
+    return files("drafts");
+  }
+
+  private List<Path> files(String name) {
+    Path within = folder.resolve(name);
+    List<Path> files = new ArrayList<>();
+    if (!Files.isDirectory(within)) {
+      return files;
+    }
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(within, "[!.]*" + ENDING)) {
+      all.forEach(files::add);
+      return files;
+    } catch (IOException e) {
+      throw Spot.whole(within.toString())
+          .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
+    }
+  }
+}

@@ -1,0 +1,126 @@
+package thwartwise.files.boat;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Station;
+import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
+import thwartwise.boat.WhenSwamped;
+import thwartwise.json.Choice;
+import thwartwise.json.Fields;
+import thwartwise.json.Format;
+import thwartwise.json.Quantity;
+import thwartwise.json.Spot;
+import thwartwise.json.Typed;
+import thwartwise.json.Value;
+import tools.jackson.databind.JsonNode;
+
+/** The whole boat, read key by key. */
+public final class BoatFields {
+  private static final String[] KEYS = {
+    "format",
+    "name",
+    "water",
+    "waters",
+    "hull",
+    "openings",
+    "chambers",
+    "places",
+    "kit",
+    "cleats",
+    "bailer",
+    "whenSwamped",
+    "aboard",
+    "propulsion",
+    Heights.KEY,
+    "measuredBy",
+    "assumed",
+    "kept"
+  };
+  private static final Choice<Water> WATERS = Choice.of(Water::word, Water.values());
+  private static final Choice<WhenSwamped> WHEN_SWAMPED =
+      Choice.of(WhenSwamped::word, WhenSwamped.values());
+  private static final String SWAMPED =
+      "Write what the crew does when the boat is full of water, or leave it out.";
+  private static final String NAME = "Write the name of the boat.";
+  private static final String WATER = "Write which water the boat floats in.";
+  private static final String HULL =
+      "Measure the hull with tape and scales: mass, material and at least three stations.";
+  private static final String BAILER =
+      "Fill the bailer with a jug, count the litres, or leave it out.";
+  private static final String MEASURED_BY = "Write who held the tape, or leave it out.";
+
+  private BoatFields() {}
+
+  public static Boat read(JsonNode tree, Spot spot) {
+    return Heights.read(Format.BOAT.checked(tree, spot), spot, BoatFields::readUp);
+  }
+
+  private static Boat readUp(JsonNode tree, Spot spot) {
+    Fields fields = Fields.of(tree, spot, KEYS);
+    String name = fields.text("name", NAME);
+    Water water = fields.oneOf("water", WATERS, WATER);
+    Fields hullFields = fields.object("hull", HULL, HullFields.KEYS);
+    HullMeasurements hull = HullFields.read(hullFields);
+    List<Station> stations = hull.stations();
+    List<Place> places =
+        fields.optionalItems("places", "place", PlaceFields.KEYS).stream()
+            .map(PlaceFields::read)
+            .toList();
+    Boat boat =
+        new Boat(
+            name,
+            water,
+            hull,
+            fields.optionalItems("openings", "opening", OpeningFields.KEYS).stream()
+                .map(opening -> OpeningFields.read(opening, stations))
+                .toList(),
+            fields.optionalItems("chambers", "chamber", ChamberFields.KEYS).stream()
+                .map(ChamberFields::read)
+                .toList(),
+            places,
+            fields.optionalItems("kit", "kit", KitFields.KEYS).stream()
+                .map(KitFields::read)
+                .toList(),
+            fields.optionalItems("aboard", "person", PersonFields.KEYS).stream()
+                .map(person -> PersonFields.read(person, places))
+                .toList(),
+            fields
+                .optionalObject("propulsion", PropulsionFields.KEYS)
+                .map(PropulsionFields::read)
+                .orElse(new Propulsion.NotStated()),
+            fields.optionalItems("cleats", "cleat", CleatFields.KEYS).stream()
+                .map(CleatFields::read)
+                .toList(),
+            fields
+                .optionalNumber("bailer", Quantity.BAILER_LITRES, BAILER)
+                .map(litres -> Typed.scaled(litres, -3)),
+            fields
+                .optionalObject("waters", WatersFields.KEYS)
+                .map(WatersFields::read)
+                .orElse(Waters.NOT_STATED),
+            fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
+            assumed(fields, hullFields, hull),
+            fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
+                .map(KeptFields::read)
+                .toList(),
+            fields.has("whenSwamped")
+                ? Optional.of(fields.oneOf("whenSwamped", WHEN_SWAMPED, SWAMPED))
+                : Optional.empty());
+    CountRules.check(spot, boat);
+    NameRules.check(spot, boat);
+    return boat;
+  }
+
+  /** What was left out of the file, then what it says itself that nobody measured. */
+  private static List<String> assumed(Fields fields, Fields hullFields, HullMeasurements hull) {
+    List<String> texts =
+        Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull);
+    fields.optional("assumed").map(Value::texts).ifPresent(texts::addAll);
+    return texts;
+  }
+}

@@ -1,0 +1,153 @@
+package thwartwise.files.boat;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import thwartwise.json.Choice;
+import thwartwise.json.JsonText;
+import thwartwise.json.Quantity;
+import thwartwise.json.Spot;
+import thwartwise.json.Typed;
+import thwartwise.json.UnusableInput;
+import thwartwise.json.Value;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Which way the heights of a boat file are measured: up from the lowest point of the bottom, or
+ * down from a level line stretched over the boat, as it is easier in a boat on trestles.
+ *
+ * <p>A file that measures down is turned over here, once, before anything else is read from it:
+ * every {@code z}, and the floor, becomes the greatest z of any station less itself, so that the
+ * lowest point of the bottom is zero; the limits of a box change ends. Nothing further in knows of
+ * it, and a boat is always written with its heights up. Distances are looked at as they were typed
+ * before they are turned over, so that a message about one names the figure in the file. What is
+ * found wrong later is told in heights up, and then says how to find the figure in the file.
+ */
+final class Heights {
+  static final String KEY = "heights";
+  private static final Choice<Boolean> WAYS =
+      Choice.of(down -> down ? "down from a line" : "up from the bottom", false, true);
+  private static final String WAY =
+      "Write how heights were measured, or leave \"heights\" out when it was up.";
+  private static final String DOWN = "Measure z down from the line, in metres.";
+
+  /** What an entry of a list is called in messages; elsewhere the same words are used. */
+  private static final Map<String, String> NOUNS =
+      Map.of(
+          "stations", "station",
+          "points", "point",
+          "starboard", "starboard point",
+          "edge", "edge point",
+          "chambers", "chamber",
+          "openings", "opening",
+          "places", "place",
+          "aboard", "person",
+          "cleats", "cleat",
+          "kit", "kit");
+
+  private final double line;
+
+  private Heights(double line) {
+    this.line = line;
+  }
+
+  /**
+   * Reads a boat from the tree, or from the tree turned over.
+   *
+   * @param reader reads a tree whose heights are up from the bottom
+   */
+  static <T> T read(JsonNode tree, Spot spot, BiFunction<JsonNode, Spot, T> reader) {
+    boolean down = tree.has(KEY) && new Value(KEY, tree.get(KEY), spot).oneOf(WAYS, WAY);
+    OptionalDouble line = down ? lowestOfBottom(tree) : OptionalDouble.empty();
+    // Without one height at the stations the reader says best what is missing.
+    if (line.isEmpty()) {
+      return reader.apply(tree, spot);
+    }
+    Heights heights = new Heights(line.getAsDouble());
+    JsonNode up = heights.turned((ObjectNode) tree, spot);
+    try {
+      return reader.apply(up, spot);
+    } catch (UnusableInput e) {
+      throw heights.explained(e);
+    }
+  }
+
+  /** How far the lowest point of any station lies under the line. */
+  private static OptionalDouble lowestOfBottom(JsonNode tree) {
+    return tree.path("hull").path("stations").findValues("z").stream()
+        .filter(JsonNode::isNumber)
+        .mapToDouble(JsonNode::doubleValue)
+        .filter(Quantity.DEPTH::believes)
+        .max();
+  }
+
+  private ObjectNode turned(ObjectNode node, Spot spot) {
+    ObjectNode turned = JsonText.object();
+    node.forEachEntry((key, value) -> turned.set(key, turned(key, value, spot)));
+    return turned;
+  }
+
+  private JsonNode turned(String key, JsonNode value, Spot spot) {
+    if (key.equals("z") || key.equals("floor")) {
+      return value.isArray() ? ends(key, (ArrayNode) value, spot) : height(key, value, spot);
+    }
+    if (value.isObject()) {
+      return turned((ObjectNode) value, spot.in(key));
+    }
+    return value.isArray() ? items(key, (ArrayNode) value, spot) : value;
+  }
+
+  private JsonNode items(String key, ArrayNode list, Spot spot) {
+    ArrayNode items = JsonText.list();
+    for (JsonNode item : list) {
+      Spot at = spot.item(NOUNS.getOrDefault(key, key), items.size() + 1, nameOf(item));
+      items.add(item.isObject() ? turned((ObjectNode) item, at) : item);
+    }
+    return items;
+  }
+
+  /** The nearer end of a stretch down is the upper one. */
+  private ArrayNode ends(String key, ArrayNode ends, Spot spot) {
+    ArrayNode turned = JsonText.list();
+    for (int i = ends.size() - 1; i >= 0; i--) {
+      turned.add(height(key, ends.get(i), spot));
+    }
+    return turned;
+  }
+
+  /** In the digits that were typed, so that 1.10 less 0.63 is 0.47 and nothing else. */
+  private JsonNode height(String key, JsonNode typed, Spot spot) {
+    if (!typed.isNumber() || !Double.isFinite(typed.doubleValue())) {
+      return typed;
+    }
+    double down = new Value(key, typed, spot).number(Quantity.DEPTH, DOWN);
+    return JsonText.list().add(less(down)).get(0);
+  }
+
+  private double less(double down) {
+    return BigDecimal.valueOf(line).subtract(BigDecimal.valueOf(down)).doubleValue();
+  }
+
+  private UnusableInput explained(UnusableInput e) {
+    String said = e.getMessage();
+    boolean ofHeights =
+        said.contains("\"z\"") || said.contains("lowest point") || said.contains("\"floor\"");
+    return ofHeights
+        ? new UnusableInput(
+            said
+                + " (Heights here are up from the lowest point of the bottom; the file measures"
+                + " down from a line, so take each from "
+                + Typed.number(line)
+                + " m to find it.)",
+            e)
+        : e;
+  }
+
+  private static String nameOf(JsonNode item) {
+    JsonNode name = item.path("name");
+    return name.isString() ? name.stringValue() : "";
+  }
+}

@@ -1,0 +1,93 @@
+package thwartwise.files.boat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.json.Spot;
+import thwartwise.measure.Nearest;
+import thwartwise.measure.Printable;
+
+/** Names that other entries call upon: each stands once, and what is called upon exists. */
+final class NameRules {
+  private NameRules() {}
+
+  static void check(Spot file, Boat boat) {
+    List<String> chambers = boat.chambers().stream().flatMap(NameRules::names).distinct().toList();
+    List<String> places = boat.places().stream().map(Place::name).toList();
+    checkOnce(file, "chamber", boat.chambers().stream().map(Chamber::name).toList());
+    checkSidesOnce(file, boat.chambers());
+    checkOnce(file, "place", places);
+    checkOnce(file, "kit", boat.kit().stream().map(Kit::name).toList());
+    checkOnce(file, "cleat", boat.cleats().stream().map(Cleat::name).toList());
+    for (int i = 0; i < boat.openings().size(); i++) {
+      Opening opening = boat.openings().get(i);
+      Spot spot = file.item("opening", i + 1, opening.name());
+      opening.into().ifPresent(in -> checkExists(spot, "into", in, chambers, "chambers"));
+    }
+    for (int i = 0; i < boat.aboard().size(); i++) {
+      Person person = boat.aboard().get(i);
+      checkExists(
+          file.item("person", i + 1, person.name()), "place", person.place(), places, "places");
+    }
+    for (int i = 0; i < boat.kit().size(); i++) {
+      Kit kit = boat.kit().get(i);
+      Spot spot = file.item("kit", i + 1, kit.name());
+      kit.in().ifPresent(in -> checkExists(spot, "in", in, chambers, "chambers"));
+    }
+  }
+
+  private static void checkOnce(Spot file, String noun, List<String> names) {
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      if (!seen.add(name.strip().toLowerCase(Locale.ROOT))) {
+        throw file.item(noun, i + 1, name)
+            .fault("the name stands twice. Give each a name of its own.");
+      }
+    }
+  }
+
+  /** Twins are called by their chamber's name, both of them, or each by its own. */
+  private static Stream<String> names(Chamber chamber) {
+    return Stream.concat(
+        Stream.of(chamber.name()), chamber.parts().stream().map(ChamberPart::name));
+  }
+
+  private static void checkSidesOnce(Spot file, List<Chamber> chambers) {
+    for (int i = 0; i < chambers.size(); i++) {
+      Chamber one = chambers.get(i);
+      for (Chamber twins : chambers) {
+        if (twins != one && names(twins).anyMatch(one.name()::equalsIgnoreCase)) {
+          throw file.item("chamber", i + 1, one.name())
+              .fault(
+                  "the twins %s bear this name and the side. Give it another name.",
+                  Printable.quoted(twins.name()));
+        }
+      }
+    }
+  }
+
+  private static void checkExists(
+      Spot spot, String key, String name, List<String> known, String list) {
+    if (known.contains(name)) {
+      return;
+    }
+    String nearest =
+        Nearest.to(name, known)
+            .map(word -> "the nearest is " + Printable.quoted(word) + ". Correct it")
+            .orElse("the list is empty. Correct it");
+    throw spot.fault(
+        "\"%s\" is %s, which is none of the %s; %s or add it to \"%s\".",
+        key, Printable.quoted(name), list, nearest, list);
+  }
+}

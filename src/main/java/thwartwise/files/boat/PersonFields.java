@@ -1,0 +1,53 @@
+package thwartwise.files.boat;
+
+import java.util.List;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.json.Fields;
+import thwartwise.json.JsonText;
+import thwartwise.json.Quantity;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Somebody aboard and where they sit. */
+final class PersonFields {
+  static final String[] KEYS = {"name", "mass", "place", "x", "y"};
+  private static final String NAME = "Write a name or a part, as in helm.";
+  private static final String MASS =
+      "Weigh the person dressed and with the life jacket on, and write kg.";
+  private static final String PLACE = "Write which of the places the person sits at.";
+  private static final String ALONG =
+      "Measure from the aft end to the middle of the person, in metres, or leave it out.";
+  private static final String ATHWART =
+      "Measure from the middle line to the middle of the person, to port positive, in metres.";
+
+  private PersonFields() {}
+
+  /** Somebody who does not say where across sits where their place makes it usual. */
+  static Person read(Fields person, List<Place> places) {
+    String name = person.text("name", NAME);
+    double mass = person.number("mass", Quantity.PERSON_MASS, MASS);
+    String at = person.text("place", PLACE);
+    double usual =
+        places.stream()
+            .filter(p -> p.name().equals(at))
+            .mapToDouble(Place::usualY)
+            .findFirst()
+            .orElse(0);
+    return new Person(
+        name,
+        mass,
+        at,
+        person.optionalNumber("y", Quantity.ATHWART, ATHWART).orElse(usual),
+        person.optionalNumber("x", Quantity.ALONG, ALONG));
+  }
+
+  static ObjectNode write(Person person) {
+    ObjectNode node =
+        JsonText.object()
+            .put("name", person.name())
+            .put("mass", person.mass())
+            .put("place", person.place());
+    person.x().ifPresent(x -> node.put("x", x));
+    return node.put("y", person.y());
+  }
+}

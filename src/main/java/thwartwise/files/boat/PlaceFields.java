@@ -1,0 +1,96 @@
+package thwartwise.files.boat;
+
+import java.util.Optional;
+import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
+import thwartwise.geometry.Span;
+import thwartwise.json.Choice;
+import thwartwise.json.Fields;
+import thwartwise.json.JsonText;
+import thwartwise.json.Quantity;
+import thwartwise.json.Value;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Where people sit, kneel or stand. */
+final class PlaceFields {
+  static final String[] KEYS = {"name", "x", "y", "z", "halfWidth", "people", "posture"};
+  private static final Choice<Posture> POSTURES = Choice.of(Posture::word, Posture.values());
+  private static final String NAME = "Name the place, as in stern seat.";
+  private static final String ALONG =
+      "Write from where to where the middle of a person can be, forward of the aft end, in metres,"
+          + " as in [0.6, 1.4].";
+  private static final String ACROSS =
+      "Write from where to where the middle of a person can be, to port of the middle line, in"
+          + " metres, starboard with a minus, as in [0.35, 0.5].";
+  private static final String HALF_WIDTH =
+      "Measure from the middle line to the middle of somebody sitting as far out as they can.";
+  private static final String PEOPLE = "Write how many people fit there.";
+  private static final String POSTURE = "Write how people are there, or leave it out: sitting.";
+
+  private PlaceFields() {}
+
+  static Place read(Fields place) {
+    return new Place(
+        place.text("name", NAME),
+        along(place),
+        across(place),
+        Points.z(place),
+        place.whole("people", Quantity.PEOPLE, PEOPLE),
+        place
+            .optional("posture")
+            .map(value -> value.oneOf(POSTURES, POSTURE))
+            .orElse(Posture.SITTING));
+  }
+
+  private static Span along(Fields place) {
+    return stretch(place, "x", Quantity.ALONG, ALONG).orElseGet(() -> point(Points.x(place)));
+  }
+
+  private static Span across(Fields place) {
+    if (!place.has("y")) {
+      double out = place.number("halfWidth", Quantity.HALF_WIDTH, HALF_WIDTH);
+      return new Span(0.0 - out, out);
+    }
+    place.refuse(
+        "halfWidth", "\"y\" says already from where to where people sit. Take one of the two out.");
+    return stretch(place, "y", Quantity.ATHWART, ACROSS).orElseGet(() -> point(Points.y(place)));
+  }
+
+  private static Optional<Span> stretch(
+      Fields place, String axis, Quantity quantity, String remedy) {
+    return place
+        .optional(axis)
+        .filter(Value::isList)
+        .map(value -> value.ends(quantity, remedy))
+        .map(ends -> new Span(ends[0], ends[1]));
+  }
+
+  private static Span point(double at) {
+    return new Span(at, at);
+  }
+
+  static ObjectNode write(Place place) {
+    ObjectNode node = JsonText.object().put("name", place.name());
+    write(node, "x", place.along());
+    if (!place.isAboutTheMiddle()) {
+      write(node, "y", place.across());
+    }
+    node.put("z", place.z());
+    if (place.isAboutTheMiddle()) {
+      node.put("halfWidth", place.across().to());
+    }
+    node.put("people", place.people());
+    if (place.posture() != Posture.SITTING) {
+      node.put("posture", place.posture().word());
+    }
+    return node;
+  }
+
+  private static void write(ObjectNode node, String axis, Span span) {
+    if (span.length() > 0) {
+      Spans.write(node, axis, span);
+    } else {
+      node.put(axis, span.from());
+    }
+  }
+}

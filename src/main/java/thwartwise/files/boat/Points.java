@@ -1,0 +1,54 @@
+package thwartwise.files.boat;
+
+import thwartwise.geometry.Vector3;
+import thwartwise.json.Fields;
+import thwartwise.json.JsonText;
+import thwartwise.json.Quantity;
+import tools.jackson.databind.node.ObjectNode;
+
+/** A place in the boat: x from the aft end, y to port, z up, metres. */
+public final class Points {
+  private static final String ALONG = "Measure x forward from the aft end of the hull, in metres.";
+  private static final String ATHWART =
+      "Measure y from the middle line, to port positive, in metres.";
+  private static final String UP = "Measure z up from the lowest point of the bottom, in metres.";
+
+  private Points() {}
+
+  /** The three distances among the keys of an object. */
+  static Vector3 read(Fields fields) {
+    return Vector3.of(x(fields), y(fields), z(fields));
+  }
+
+  static Vector3 read(Fields parent, String key, String remedy) {
+    return read(parent.object(key, remedy, "x", "y", "z"));
+  }
+
+  static double x(Fields fields) {
+    return fields.number("x", Quantity.ALONG, ALONG);
+  }
+
+  static double y(Fields fields) {
+    return fields.number("y", Quantity.ATHWART, ATHWART);
+  }
+
+  static double optionalY(Fields fields) {
+    return fields.optionalNumber("y", Quantity.ATHWART, ATHWART).orElse(0.0);
+  }
+
+  static double z(Fields fields) {
+    return fields.number("z", Quantity.HEIGHT, UP);
+  }
+
+  static ObjectNode write(Vector3 point) {
+    return JsonText.object()
+        .put("x", unsigned(point.x()))
+        .put("y", unsigned(point.y()))
+        .put("z", unsigned(point.z()));
+  }
+
+  /** A mirrored zero is written as a plain one. */
+  public static double unsigned(double value) {
+    return value + 0.0;
+  }
+}

@@ -1,0 +1,63 @@
+package thwartwise.files.boat;
+
+import java.util.Optional;
+import thwartwise.boat.Propulsion;
+import thwartwise.json.Choice;
+import thwartwise.json.Fields;
+import thwartwise.json.JsonText;
+import thwartwise.json.Quantity;
+import thwartwise.json.Typed;
+import tools.jackson.databind.node.ObjectNode;
+
+/** How the boat is driven. */
+final class PropulsionFields {
+  static final String[] KEYS = {"kind", "kilowatts"};
+  private static final Choice<String> KINDS =
+      Choice.of(word -> word, "manual", "outboard", "sail", "tow");
+  private static final String KIND =
+      "Write manual for oars or paddles, outboard for a motor, sail or tow for those.";
+  private static final String KILOWATTS = "Read the power on the motor and write kilowatts.";
+
+  private PropulsionFields() {}
+
+  static Propulsion read(Fields propulsion) {
+    String kind = propulsion.oneOf("kind", KINDS, KIND);
+    if (kind.equals("outboard")) {
+      double kilowatts = propulsion.number("kilowatts", Quantity.KILOWATTS, KILOWATTS);
+      return new Propulsion.Outboard(Typed.scaled(kilowatts, 3));
+    }
+    propulsion.refuse(
+        "kilowatts",
+        (kind.equals("manual") ? "oars have" : "\"" + kind + "\" has")
+            + " none. Take it out, or write \"kind\": \"outboard\".");
+    return without(kind);
+  }
+
+  private static Propulsion without(String kind) {
+    return switch (kind) {
+      case "sail" -> new Propulsion.Sail();
+      case "tow" -> new Propulsion.Tow();
+      default -> new Propulsion.Manual();
+    };
+  }
+
+  static Optional<ObjectNode> write(Propulsion propulsion) {
+    if (propulsion instanceof Propulsion.Outboard outboard) {
+      return Optional.of(
+          JsonText.object()
+              .put("kind", "outboard")
+              .put("kilowatts", Typed.scaled(outboard.power(), -3)));
+    }
+    return word(propulsion).map(kind -> JsonText.object().put("kind", kind));
+  }
+
+  private static Optional<String> word(Propulsion propulsion) {
+    if (propulsion instanceof Propulsion.Manual) {
+      return Optional.of("manual");
+    }
+    if (propulsion instanceof Propulsion.Sail) {
+      return Optional.of("sail");
+    }
+    return propulsion instanceof Propulsion.Tow ? Optional.of("tow") : Optional.empty();
+  }
+}

@@ -1,0 +1,53 @@
+package thwartwise.files.boat;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import thwartwise.boat.SealTest;
+import thwartwise.json.Fields;
+import thwartwise.json.JsonText;
+import thwartwise.json.Quantity;
+import thwartwise.measure.Printable;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The leak test of a chamber. A test with a part missing proves nothing, so every key is needed.
+ */
+final class SealTestFields {
+  static final String[] KEYS = {"date", "how", "minutes", "litresIn", "by"};
+  private static final String DATE = "Write year, month and day, as in 2026-05-02.";
+  private static final String HOW = "Write what was done, as in water poured in.";
+  private static final String MINUTES = "Write how long the test lasted, in minutes.";
+  private static final String LITRES =
+      "Empty the chamber after the test, measure the water with a jug, and write litres.";
+  private static final String BY = "Write who made the test.";
+
+  private SealTestFields() {}
+
+  static SealTest read(Fields test) {
+    return new SealTest(
+        date(test),
+        test.text("how", HOW),
+        test.number("minutes", Quantity.MINUTES, MINUTES),
+        test.number("litresIn", Quantity.LEAKED_LITRES, LITRES),
+        test.text("by", BY));
+  }
+
+  private static LocalDate date(Fields test) {
+    String typed = test.text("date", DATE);
+    try {
+      return LocalDate.parse(typed);
+    } catch (DateTimeException e) {
+      throw test.spot()
+          .fault("\"date\" is " + Printable.quoted(typed) + ", which is not a day. " + DATE);
+    }
+  }
+
+  static ObjectNode write(SealTest test) {
+    return JsonText.object()
+        .put("date", test.date().toString())
+        .put("how", test.how())
+        .put("minutes", test.minutes())
+        .put("litresIn", test.litresIn())
+        .put("by", test.by());
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * The boat file, {@code thwartwise/boat/1}: one class for each kind of thing in it, which reads and
+ * writes it.
+ */
+package thwartwise.files.boat;

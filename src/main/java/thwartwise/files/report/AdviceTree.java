@@ -1,0 +1,58 @@
+package thwartwise.files.report;
+
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.Advice;
+import thwartwise.inspection.AdvicePiece;
+import thwartwise.inspection.AdviceReading;
+import thwartwise.inspection.AdviceWorse;
+import thwartwise.json.JsonText;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The advice as a tree. */
+final class AdviceTree {
+  private AdviceTree() {}
+
+  static ObjectNode of(Advice advice) {
+    ObjectNode node = JsonText.object();
+    node.set("pieces", ReportTree.list(advice.pieces(), AdviceTree::piece));
+    node.set("never", JsonText.texts(advice.never()));
+    return node;
+  }
+
+  private static ObjectNode piece(AdvicePiece piece) {
+    ObjectNode node =
+        JsonText.object()
+            .put("deed", piece.deed())
+            .put("how", piece.how())
+            .put("effort", piece.effort().words());
+    node.set("cautions", JsonText.texts(piece.cautions()));
+    node.put("people", piece.people());
+    Figures.put(node, "crewKg", piece.crew());
+    Figures.put(node, "loadKg", piece.load());
+    piece.moved().ifPresent(reading -> node.set("moves", reading(reading)));
+    node.set("putsRight", JsonText.texts(piece.putsRight()));
+    node.set("worsens", ReportTree.list(piece.worse(), AdviceTree::worse));
+    node.set("thenNobody", JsonText.texts(piece.thenNobody()));
+    return node;
+  }
+
+  private static ObjectNode reading(AdviceReading reading) {
+    Unit unit = reading.unit();
+    ObjectNode node = JsonText.object().put("check", reading.check()).put("crew", reading.crew());
+    Figures.put(node, "before", unit.shown(reading.before().orElse(Double.NaN)));
+    Figures.put(node, "after", unit.shown(reading.after().orElse(Double.NaN)));
+    Figures.put(node, "limit", unit.shown(reading.limit()));
+    return node.put("atLeast", reading.atLeast()).put("unit", unit.symbol());
+  }
+
+  private static ObjectNode worse(AdviceWorse worse) {
+    ObjectNode node =
+        JsonText.object()
+            .put("check", worse.check())
+            .put("role", worse.role().word())
+            .put("loading", worse.loading());
+    worse.before().map(Outcome::word).ifPresent(word -> node.put("before", word));
+    return node.put("after", worse.after().word());
+  }
+}

@@ -1,0 +1,45 @@
+package thwartwise.files.report;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import thwartwise.json.Choice;
+import thwartwise.json.Fields;
+import thwartwise.json.Quantity;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
+import thwartwise.rules.Standing;
+
+/**
+ * What a rule gave, read back. Older records name neither rule set nor standing: all they held was
+ * kilograms of people or load that took part or did not apply.
+ */
+final class CapacityFields {
+  private static final Choice<Standing> STANDINGS = Choice.of(Standing::word, Standing.values());
+  private static final Choice<Caps> CAPS = Choice.of(Caps::word, Caps.values());
+
+  private CapacityFields() {}
+
+  static CapacityFigure read(Fields figure) {
+    boolean older = !figure.has("standing");
+    return new CapacityFigure(
+        figure.has("ruleSet") ? ReportFields.text(figure, "ruleSet") : "",
+        ReportFields.text(figure, "formula"),
+        older ? olderStanding(figure) : figure.oneOf("standing", STANDINGS, ReportFields.REMEDY),
+        older ? olderCaps(figure) : figure.oneOf("caps", CAPS, ReportFields.REMEDY),
+        Figures.read(figure, older ? "massKg" : "value"),
+        figure.says("persons")
+            ? OptionalInt.of(figure.whole("persons", Quantity.COUNT, ReportFields.REMEDY))
+            : OptionalInt.empty(),
+        figure.has("has") ? Figures.optional(figure, "has") : OptionalDouble.empty(),
+        ReportFields.text(figure, "source"),
+        ReportFields.text(figure, "note"));
+  }
+
+  private static Standing olderStanding(Fields figure) {
+    return ReportFields.flag(figure, "applies") ? Standing.TAKES_PART : Standing.DOES_NOT_APPLY;
+  }
+
+  private static Caps olderCaps(Fields figure) {
+    return ReportFields.flag(figure, "capsPeople") ? Caps.PEOPLE : Caps.LOAD;
+  }
+}

@@ -1,0 +1,93 @@
+package thwartwise.files.report;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Vector3;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report;
+import thwartwise.json.Choice;
+import thwartwise.json.Fields;
+import thwartwise.json.Format;
+import thwartwise.json.Spot;
+import thwartwise.json.Value;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * The report, read back key by key as the program wrote it. Keys it does not know are passed over:
+ * records are kept for good, and a later program may have had more to say.
+ */
+public final class ReportFields {
+  static final String REMEDY = "Take the file as it was written.";
+  static final Choice<Role> ROLES = Choice.of(Role::word, Role.values());
+  static final Choice<Outcome> OUTCOMES = Choice.of(Outcome::word, Outcome.values());
+  static final Choice<Unit> UNITS = Choice.of(Unit::symbol, Unit.values());
+
+  private ReportFields() {}
+
+  public static Report read(JsonNode tree, Spot spot) {
+    Fields fields = Fields.free(Format.REPORT.checked(tree, spot), spot);
+    return new Report(
+        text(fields, "boat"),
+        StateFields.read(fields, "asLoaded"),
+        StateFields.read(fields, "atLimit"),
+        list(fields, "chambers", "chamber").stream().map(ReportFields::chamber).toList(),
+        list(fields, "findings", "finding").stream().map(ReportFields::finding).toList(),
+        RecommendationFields.read(fields),
+        list(fields, "capacityFigures", "capacity figure").stream()
+            .map(CapacityFields::read)
+            .toList(),
+        fields.value("assumptions", REMEDY).texts(),
+        text(fields, "ruleSet"),
+        fields.optional("waters").map(Value::texts).orElse(List.of()),
+        AdviceFields.read(fields));
+  }
+
+  private static ChamberFigures chamber(Fields chamber) {
+    return new ChamberFigures(
+        text(chamber, "name"),
+        Figures.read(chamber, "litres") / 1000,
+        point(chamber, "centre"),
+        Figures.read(chamber, "countedLitres") / 1000,
+        flag(chamber, "counted"),
+        text(chamber, "why"));
+  }
+
+  private static Finding finding(Fields finding) {
+    Unit unit = finding.oneOf("unit", UNITS, REMEDY);
+    OptionalDouble shown = Figures.optional(finding, "value");
+    return new Finding(
+        text(finding, "check"),
+        finding.oneOf("role", ROLES, REMEDY),
+        finding.oneOf("outcome", OUTCOMES, REMEDY),
+        shown.isPresent()
+            ? OptionalDouble.of(unit.si(shown.getAsDouble()))
+            : OptionalDouble.empty(),
+        unit.si(Figures.read(finding, "limit")),
+        flag(finding, "atLeast"),
+        unit,
+        text(finding, "source"),
+        text(finding, "condition"),
+        text(finding, "note"));
+  }
+
+  static String text(Fields fields, String key) {
+    return fields.value(key, REMEDY).anyText();
+  }
+
+  static boolean flag(Fields fields, String key) {
+    return fields.value(key, REMEDY).truth();
+  }
+
+  static List<Fields> list(Fields fields, String key, String noun) {
+    return fields.freeItems(key, noun, REMEDY);
+  }
+
+  static Vector3 point(Fields parent, String key) {
+    Fields point = parent.freeObject(key, REMEDY);
+    return Vector3.of(Figures.read(point, "x"), Figures.read(point, "y"), Figures.read(point, "z"));
+  }
+}

@@ -1,0 +1,28 @@
+package thwartwise.files.report;
+
+import thwartwise.inspection.Report;
+import thwartwise.json.JsonText;
+import thwartwise.json.Layout;
+import thwartwise.json.Spot;
+
+/**
+ * The report, {@code thwartwise/report/1}. Kilograms, metres, litres and degrees; a figure that
+ * does not exist is null, never zero.
+ */
+public final class ReportJson {
+  private ReportJson() {}
+
+  public static String write(Report report) {
+    return Layout.of(ReportTree.of(report));
+  }
+
+  /**
+   * Reads a report.
+   *
+   * @param where what messages call the text
+   */
+  public static Report parse(String json, String where) {
+    Spot spot = Spot.whole(where);
+    return ReportFields.read(JsonText.parse(json, spot), spot);
+  }
+}

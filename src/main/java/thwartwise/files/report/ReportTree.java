@@ -1,0 +1,65 @@
+package thwartwise.files.report;
+
+import java.util.Collection;
+import java.util.function.Function;
+import thwartwise.checks.Finding;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report;
+import thwartwise.json.Format;
+import thwartwise.json.JsonText;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The report as a tree. */
+public final class ReportTree {
+  private ReportTree() {}
+
+  public static ObjectNode of(Report report) {
+    ObjectNode node =
+        JsonText.object()
+            .put("format", Format.REPORT.text())
+            .put("boat", report.boat())
+            .put("ruleSet", report.ruleSet());
+    node.set("asLoaded", StateTree.of(report.asLoaded()));
+    node.set("atLimit", StateTree.of(report.atLimit()));
+    node.set("chambers", list(report.chambers(), ReportTree::chamber));
+    node.set("findings", list(report.findings(), ReportTree::finding));
+    node.set("recommendation", RecommendationTree.of(report.recommendation()));
+    node.set("capacityFigures", list(report.capacityFigures(), CapacityTree::of));
+    node.set("waters", JsonText.texts(report.waters()));
+    node.set("advice", AdviceTree.of(report.advice()));
+    node.set("assumptions", JsonText.texts(report.assumptions()));
+    return node;
+  }
+
+  private static ObjectNode chamber(ChamberFigures chamber) {
+    ObjectNode node = JsonText.object().put("name", chamber.name());
+    Figures.put(node, "litres", chamber.volume() * 1000);
+    node.set("centre", Figures.point(chamber.centre()));
+    node.put("counted", chamber.counted());
+    Figures.put(node, "countedLitres", chamber.countedVolume() * 1000);
+    return node.put("why", chamber.why());
+  }
+
+  private static ObjectNode finding(Finding finding) {
+    ObjectNode node =
+        JsonText.object()
+            .put("check", finding.check())
+            .put("role", finding.role().word())
+            .put("outcome", finding.outcome().word());
+    Figures.put(node, "value", finding.unit().shown(finding.value().orElse(Double.NaN)));
+    Figures.put(node, "limit", finding.unit().shown(finding.limit()));
+    return node.put("atLeast", finding.atLeast())
+        .put("unit", finding.unit().symbol())
+        .put("source", finding.source())
+        .put("condition", finding.condition())
+        .put("note", finding.note());
+  }
+
+  static <T> ArrayNode list(Collection<T> items, Function<T, ? extends JsonNode> write) {
+    ArrayNode list = JsonText.list();
+    items.forEach(item -> list.add(write.apply(item)));
+    return list;
+  }
+}

@@ -1,0 +1,114 @@
+package thwartwise.files.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import thwartwise.inspection.AfloatFigures;
+import thwartwise.inspection.PoseFigures;
+import thwartwise.inspection.RightingFigures;
+import thwartwise.inspection.StateFigures;
+import thwartwise.inspection.SwampedFigures;
+import thwartwise.inspection.WaterFigures;
+import thwartwise.json.Fields;
+
+/** One loading of the boat, read back. */
+final class StateFields {
+  private StateFields() {}
+
+  static StateFigures read(Fields report, String key) {
+    Fields state = report.freeObject(key, ReportFields.REMEDY);
+    return new StateFigures(
+        ReportFields.text(state, "loading"),
+        optional(state, "afloat").map(StateFields::afloat),
+        optional(state, "righting").map(StateFields::righting),
+        swamped(state.freeObject("swamped", ReportFields.REMEDY)),
+        added(state, "looseWater", "filling").map(StateFields::water).toList(),
+        ReportFields.text(state, "note"));
+  }
+
+  private static Optional<Fields> optional(Fields fields, String key) {
+    return fields.says(key)
+        ? Optional.of(fields.freeObject(key, ReportFields.REMEDY))
+        : Optional.empty();
+  }
+
+  private static AfloatFigures afloat(Fields afloat) {
+    return new AfloatFigures(
+        Figures.read(afloat, "displacementKg"),
+        ReportFields.point(afloat, "centreOfGravity"),
+        pose(afloat.freeObject("pose", ReportFields.REMEDY)),
+        Figures.read(afloat, "immersedVolumeM3"),
+        ReportFields.point(afloat, "centreOfBuoyancy"),
+        Figures.read(afloat, "waterplaneAreaM2"),
+        Figures.read(afloat, "gmM"),
+        Figures.read(afloat, "leastFreeboardM"),
+        ReportFields.text(afloat, "leastFreeboardAt"),
+        ReportFields.flag(afloat, "stable"));
+  }
+
+  private static RightingFigures righting(Fields righting) {
+    List<RightingFigures.Point> curve =
+        ReportFields.list(righting, "curve", "point").stream().map(StateFields::point).toList();
+    return new RightingFigures(
+        ReportFields.text(righting, "toward"),
+        curve,
+        radians(righting, "floodingHeelDeg"),
+        ReportFields.text(righting, "floodingAt"),
+        Figures.read(righting, "greatestMomentNm"),
+        Math.toRadians(Figures.read(righting, "greatestMomentHeelDeg")),
+        righting.has("workToFloodingNm") ? Figures.read(righting, "workToFloodingNm") : Double.NaN,
+        righting.has("endsBecause") ? ReportFields.text(righting, "endsBecause") : "",
+        added(righting, "openings", "opening").map(StateFields::reached).toList());
+  }
+
+  /** A list that reports of the first program versions did not have. */
+  private static Stream<Fields> added(Fields fields, String key, String item) {
+    return fields.has(key) ? ReportFields.list(fields, key, item).stream() : Stream.empty();
+  }
+
+  private static OptionalDouble radians(Fields fields, String key) {
+    OptionalDouble degrees = Figures.optional(fields, key);
+    return degrees.isPresent() ? OptionalDouble.of(Math.toRadians(degrees.getAsDouble())) : degrees;
+  }
+
+  private static RightingFigures.Reached reached(Fields opening) {
+    return new RightingFigures.Reached(
+        ReportFields.text(opening, "name"),
+        radians(opening, "heelDeg"),
+        ReportFields.text(opening, "into"));
+  }
+
+  private static WaterFigures water(Fields water) {
+    return new WaterFigures(
+        Figures.read(water, "litres") / 1000,
+        Figures.read(water, "leastFreeboardM"),
+        Figures.read(water, "gmM"),
+        Math.toRadians(Figures.read(water, "heelDeg")),
+        ReportFields.flag(water, "comesBack"));
+  }
+
+  private static RightingFigures.Point point(Fields point) {
+    return new RightingFigures.Point(
+        Math.toRadians(Figures.read(point, "heelDeg")),
+        Figures.read(point, "armM"),
+        Figures.read(point, "momentNm"));
+  }
+
+  private static SwampedFigures swamped(Fields swamped) {
+    return new SwampedFigures(
+        ReportFields.flag(swamped, "floats"),
+        optional(swamped, "pose").map(StateFields::pose),
+        ReportFields.list(swamped, "posesReached", "pose").stream().map(StateFields::pose).toList(),
+        Figures.read(swamped, "spareBuoyancyKg"));
+  }
+
+  private static PoseFigures pose(Fields pose) {
+    return new PoseFigures(
+        ReportFields.text(pose, "word"),
+        Figures.optional(pose, "waterAtOriginM"),
+        Math.toRadians(Figures.read(pose, "heelDeg")),
+        Math.toRadians(Figures.read(pose, "trimDeg")),
+        ReportFields.flag(pose, "stable"));
+  }
+}

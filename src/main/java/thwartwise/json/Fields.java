@@ -1,0 +1,150 @@
+package thwartwise.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.measure.Nearest;
+import thwartwise.measure.Printable;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * One object of a file, asked for its keys one by one. Every answer it cannot give is one line for
+ * a person: where, what was there, what was wanted, what to do.
+ *
+ * <p>A key nobody listed is refused first: what looks missing is most often misspelt.
+ */
+public final class Fields {
+  private final JsonNode node;
+  private final Spot spot;
+
+  private Fields(JsonNode node, Spot spot) {
+    this.node = node;
+    this.spot = spot;
+  }
+
+  /** The node as an object with no other keys than these. */
+  public static Fields of(JsonNode node, Spot spot, String... known) {
+    return free(node, spot).allow(List.of(known));
+  }
+
+  /** The node as an object whose keys are names of the writer's choice. */
+  public static Fields free(JsonNode node, Spot spot) {
+    if (!node.isObject()) {
+      throw spot.fault("this is " + Kind.of(node) + ", wanted an object in braces.");
+    }
+    return new Fields(node, spot);
+  }
+
+  /** The same object, refused when it has any other key. */
+  public Fields allow(List<String> known) {
+    for (String key : node.propertyNames()) {
+      if (!known.contains(key)) {
+        throw spot.fault(
+            "the key %s is not known here; the nearest known one is \"%s\"."
+                + " Correct it or take it out.",
+            Printable.quoted(key), Nearest.to(key, known).orElseThrow());
+      }
+    }
+    return this;
+  }
+
+  public Spot spot() {
+    return spot;
+  }
+
+  public List<String> keys() {
+    return List.copyOf(node.propertyNames());
+  }
+
+  public boolean has(String key) {
+    return node.has(key);
+  }
+
+  /** False when the key is left out and when it says null. */
+  public boolean says(String key) {
+    return has(key) && !node.get(key).isNull();
+  }
+
+  /** Refuses a key that is known but says nothing beside what else stands here. */
+  public void refuse(String key, String why) {
+    if (has(key)) {
+      throw spot.fault("\"" + key + "\" does not belong here: " + why);
+    }
+  }
+
+  public Value value(String key, String remedy) {
+    return optional(key)
+        .orElseThrow(() -> spot.fault("the key \"" + key + "\" is missing. " + remedy));
+  }
+
+  public Optional<Value> optional(String key) {
+    return has(key) ? Optional.of(new Value(key, node.get(key), spot)) : Optional.empty();
+  }
+
+  public double number(String key, Quantity quantity, String remedy) {
+    return value(key, remedy).number(quantity, remedy);
+  }
+
+  public Optional<Double> optionalNumber(String key, Quantity quantity, String remedy) {
+    return optional(key).map(value -> value.number(quantity, remedy));
+  }
+
+  public int whole(String key, Quantity quantity, String remedy) {
+    return value(key, remedy).whole(quantity, remedy);
+  }
+
+  public String text(String key, String remedy) {
+    return value(key, remedy).words(remedy);
+  }
+
+  public boolean flag(String key, boolean whenLeftOut) {
+    return optional(key).map(Value::truth).orElse(whenLeftOut);
+  }
+
+  public <T> T oneOf(String key, Choice<T> choice, String remedy) {
+    return value(key, remedy).oneOf(choice, remedy);
+  }
+
+  public Fields object(String key, String remedy, String... known) {
+    return of(value(key, remedy).node(), spot.in(key), known);
+  }
+
+  public Optional<Fields> optionalObject(String key, String... known) {
+    return optional(key).map(value -> of(value.node(), spot.in(key), known));
+  }
+
+  public Fields freeObject(String key, String remedy) {
+    return free(value(key, remedy).node(), spot.in(key));
+  }
+
+  /** The objects of a list whose keys are not looked at beforehand. */
+  public List<Fields> freeItems(String key, String noun, String remedy) {
+    List<Fields> items = new ArrayList<>();
+    for (Value item : value(key, remedy).list()) {
+      items.add(free(item.node(), spot.item(noun, items.size() + 1, nameOf(item.node()))));
+    }
+    return items;
+  }
+
+  public List<Fields> items(String key, String noun, String remedy, String... known) {
+    return items(value(key, remedy), noun, known);
+  }
+
+  /** The objects of a list; none when it is left out. */
+  public List<Fields> optionalItems(String key, String noun, String... known) {
+    return optional(key).map(value -> items(value, noun, known)).orElse(List.of());
+  }
+
+  private List<Fields> items(Value list, String noun, String... known) {
+    List<Fields> items = new ArrayList<>();
+    for (Value item : list.list()) {
+      items.add(of(item.node(), spot.item(noun, items.size() + 1, nameOf(item.node())), known));
+    }
+    return items;
+  }
+
+  private static String nameOf(JsonNode item) {
+    JsonNode name = item.path("name");
+    return name.isString() ? name.stringValue() : "";
+  }
+}

@@ -1,0 +1,111 @@
+package thwartwise.json;
+
+import java.io.StringWriter;
+import java.util.Collection;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.core.exc.StreamReadException;
+import tools.jackson.core.exc.UnexpectedEndOfInputException;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.json.JsonReadFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.BaseJsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.MissingNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** JSON text to a tree and back. What is not JSON is said with line and column. */
+public final class JsonText {
+  // NaN is let through here so that the reader can name the key it stands at.
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+          .build();
+
+  private JsonText() {}
+
+  public static JsonNode parse(String json, Spot spot) {
+    try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
+      return parsed(parser, spot);
+    } catch (UnexpectedEndOfInputException e) {
+      throw spot.in(at(e))
+          .fault("the text ends too early. Close the open quote or bracket, or copy it again.");
+    } catch (StreamReadException e) {
+      throw spot.in(at(e)).fault(said(e));
+    } catch (StreamConstraintsException e) {
+      throw spot.fault(
+          "brackets stand too deep inside each other, or a number or name has no end."
+              + " Check that this is the right file.");
+    }
+  }
+
+  private static JsonNode parsed(JsonParser parser, Spot spot) {
+    if (parser.nextToken() == null) {
+      return MissingNode.getInstance();
+    }
+    JsonNode tree = JsonTree.at(parser);
+    if (parser.nextToken() != null) {
+      throw spot.in(at(parser.currentTokenLocation()))
+          .fault("something stands after the end of the object. Take it out.");
+    }
+    return tree;
+  }
+
+  /** An empty object to be filled in the order in which it is to be read. */
+  public static ObjectNode object() {
+    return JsonNodeFactory.instance.objectNode();
+  }
+
+  public static ArrayNode list() {
+    return JsonNodeFactory.instance.arrayNode();
+  }
+
+  public static ArrayNode texts(Collection<String> texts) {
+    ArrayNode list = list();
+    texts.forEach(list::add);
+    return list;
+  }
+
+  /** A word as JSON writes it. */
+  static String quoted(String word) {
+    return scalar(JsonNodeFactory.instance.stringNode(word));
+  }
+
+  /** A word, a number, a truth or nothing, as JSON writes it. */
+  static String scalar(JsonNode node) {
+    if (node.isNull()) {
+      return "null";
+    }
+    StringWriter text = new StringWriter();
+    try (JsonGenerator generator = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
+      // No such node asks the context for anything.
+      ((BaseJsonNode) node).serialize(generator, null);
+    }
+    return text.toString();
+  }
+
+  private static String said(StreamReadException e) {
+    if (e.getOriginalMessage().startsWith("Duplicate")) {
+      return "the key \"" + e.processor().currentName() + "\" stands twice. Keep one of them.";
+    }
+    return "this is not JSON. Look for a missing comma, quote or bracket just before it.";
+  }
+
+  private static String at(JacksonException e) {
+    return at(e.getLocation());
+  }
+
+  private static String at(TokenStreamLocation spot) {
+    return spot == null
+        ? "somewhere"
+        : "line " + spot.getLineNr() + ", column " + spot.getColumnNr();
+  }
+}

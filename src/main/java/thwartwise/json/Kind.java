@@ -1,0 +1,22 @@
+package thwartwise.json;
+
+import thwartwise.measure.Printable;
+import tools.jackson.databind.JsonNode;
+
+/** What stands in a file, in words. */
+final class Kind {
+  private Kind() {}
+
+  static String of(JsonNode node) {
+    if (node.isString()) {
+      return "the text " + Printable.quoted(node.stringValue());
+    }
+    if (node.isNumber()) {
+      return "the number " + Typed.number(node.doubleValue());
+    }
+    if (node.isArray()) {
+      return "a list";
+    }
+    return node.isObject() ? "an object" : node.toString();
+  }
+}

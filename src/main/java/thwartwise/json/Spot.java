@@ -1,0 +1,43 @@
+package thwartwise.json;
+
+import java.util.Locale;
+import thwartwise.measure.Printable;
+
+/**
+ * Where in a file something stands, in words: {@code station 2 "middle", point 3}.
+ *
+ * @param file name of the file, or whatever stands for it
+ * @param words where in it; blank for the whole file
+ */
+public record Spot(String file, String words) {
+  public static Spot whole(String file) {
+    return new Spot(file, "");
+  }
+
+  /** A spot inside this one. */
+  public Spot in(String part) {
+    return new Spot(file, words.isEmpty() ? part : words + ", " + part);
+  }
+
+  /** The same element of a list, with its number from 1 and its name when it has one. */
+  public Spot item(String noun, int number, String name) {
+    String shown = noun + " " + number;
+    return in(name.isBlank() ? shown : shown + " " + Printable.quoted(name));
+  }
+
+  /** One line for a person, to be thrown. */
+  public UnusableInput fault(String format, Object... parts) {
+    return new UnusableInput(line(format, parts));
+  }
+
+  /** The same with what the system said behind it. */
+  public UnusableInput fault(Exception cause, String format, Object... parts) {
+    return new UnusableInput(line(format, parts), cause);
+  }
+
+  private String line(String format, Object... parts) {
+    String text = parts.length == 0 ? format : String.format(Locale.ROOT, format, parts);
+    String place = file.isBlank() ? words : words.isEmpty() ? file : file + ": " + words;
+    return Printable.of(place.isBlank() ? text : place + ": " + text);
+  }
+}
