@@ -208,8 +208,7 @@ class CrewSeatingTest {
   @Test
   void together_they_never_come_to_more_than_the_load_limit() {
     Craft skiff = craft(PlainHulls.skiff());
-    Recommendation page =
-        Inspection.of(PlainHulls.skiff(), RULES, PlainHulls.TODAY).recommendation();
+    Recommendation page = InspectedBoats.underOwn(PlainHulls.skiff()).recommendation();
     double kit = PlainHulls.skiff().kitMass();
     double half = (page.load() - kit) / 2;
     RuleBook alone = RuleBook.of(RULES);

@@ -10,17 +10,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import thwartwise.boat.BoxBoat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;
-import thwartwise.files.rules.RuleSetFile;
 
 /** Each disturbance appears among the findings of the boat that comes with the program. */
 class DemoBoatFindingsTest {
   private static final Report REPORT =
-      Inspection.of(
-          BoatFile.parse(json(), "the demo boat"), RuleSetFile.cautiousDefault(), BoxBoat.TODAY);
+      InspectedBoats.underOwn(BoatFile.parse(json(), "the demo boat"));
 
   private static String json() {
     try (InputStream in =

@@ -15,9 +15,19 @@ public record QuickAnswer(int people, double crew, double load) {
   public static QuickAnswer of(Boat boat, RuleSet rules, LocalDate today) {
     Craft craft = Craft.of(boat, today);
     RulesApplied applied = new RulesApplied(craft, RuleBook.of(rules));
-    RuleSet inForce = applied.inForce();
-    Limits limits = new Limits(new Judge(craft, inForce), inForce, applied.caps());
-    Amounts amounts = applied.amounts(limits);
+    Amounts amounts = applied.amounts(limits(applied, craft));
     return new QuickAnswer(amounts.people(), amounts.crew(), amounts.load());
+  }
+
+  /** All of a recommendation, still without the findings. */
+  public static Recommendation recommended(Boat boat, RuleBook book, LocalDate today) {
+    Craft craft = Craft.of(boat, today);
+    RulesApplied applied = new RulesApplied(craft, book);
+    return applied.recommendation(limits(applied, craft));
+  }
+
+  private static Limits limits(RulesApplied applied, Craft craft) {
+    RuleSet inForce = applied.inForce();
+    return new Limits(new Judge(craft, inForce), inForce, applied.caps());
   }
 }

@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -42,7 +40,6 @@ import thwartwise.rules.RuleSet;
 class RecommendationPropertiesTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
   private static final RuleBook BOOK = RuleSetFile.shippedBook();
-  private static final Map<Boat, Recommendation> KNOWN = new ConcurrentHashMap<>();
 
   static Stream<Boat> punt() {
     return Stream.of(PlainHulls.punt());
@@ -64,8 +61,7 @@ class RecommendationPropertiesTest {
   }
 
   private static Recommendation of(Boat boat) {
-    return KNOWN.computeIfAbsent(
-        boat, b -> Inspection.withoutAdvice(b, BOOK, PlainHulls.TODAY).recommendation());
+    return InspectedBoats.underShipped(boat).recommendation();
   }
 
   // By the second method the defaults were tried with: the pram one, the skiff two, the punt four
@@ -74,8 +70,8 @@ class RecommendationPropertiesTest {
   @Test
   void a_plain_dinghy_carries_neither_nobody_nor_a_crowd() {
     assertThat(of(PlainHulls.pram()).crew()).isBetween(75.0, 150.0);
-    assertThat(people(PlainHulls.skiff())).isBetween(1, 3);
-    assertThat(people(PlainHulls.punt())).isBetween(2, 6);
+    assertThat(of(PlainHulls.skiff()).people()).isBetween(1, 3);
+    assertThat(of(PlainHulls.punt()).people()).isBetween(2, 6);
   }
 
   // On paper, roughly: what cuts the water when it is swamped are two end tanks 0.8 m long whose
@@ -85,7 +81,7 @@ class RecommendationPropertiesTest {
   // an adult aboard: it rolls over. So the lift for two in the water limits, and nobody sits in it.
   @Test
   void a_canoe_with_nothing_but_end_tanks_is_held_on_to_and_nobody_sits_in_it_swamped() {
-    Report report = Inspection.withoutAdvice(PlainHulls.canoe(), BOOK, PlainHulls.TODAY);
+    Report report = InspectedBoats.underShipped(PlainHulls.canoe());
     assertThat(report.recommendation().holdsUpWhenSwamped()).isEqualTo(2);
     assertThat(report.findings())
         .filteredOn(f -> f.check().startsWith("sitting in it when it is swamped"))
@@ -288,7 +284,7 @@ class RecommendationPropertiesTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void an_act_that_is_not_forbidden_upsets_no_crew_that_is_permitted(Boat boat) {
-    Report report = Inspection.of(boat, BOOK, PlainHulls.TODAY);
+    Report report = InspectedBoats.underShipped(boat);
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
     List<Finding> open =
         report.findings().stream()

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -48,17 +47,13 @@ import thwartwise.rules.TableStep;
 class RulesAppliedTest {
   private static final RuleSet OWN = RuleSetFile.cautiousDefault();
   private static final RuleBook ALONE = RuleBook.of(OWN);
-  private static final Map<Boat, Recommendation> BEFORE = new ConcurrentHashMap<>();
 
   private static Recommendation recommended(Boat boat, RuleBook book) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    RulesApplied applied = new RulesApplied(craft, book);
-    RuleSet rules = applied.inForce();
-    return applied.recommendation(new Limits(new Judge(craft, rules), rules, applied.caps()));
+    return QuickAnswer.recommended(boat, book, PlainHulls.TODAY);
   }
 
   private static Recommendation before(Boat boat) {
-    return BEFORE.computeIfAbsent(boat, b -> recommended(b, ALONE));
+    return InspectedBoats.underOwn(boat).recommendation();
   }
 
   static Stream<Arguments> randomSets() {

@@ -41,7 +41,7 @@ class SideSeatsRecommendedTest {
   }
 
   private static Recommendation of(Boat boat) {
-    return Inspection.withoutAdvice(boat, RuleBook.of(RULES), PlainHulls.TODAY).recommendation();
+    return QuickAnswer.recommended(boat, RuleBook.of(RULES), PlainHulls.TODAY);
   }
 
   // The same two people were told "up to 99 kg each", both on one seat, when a place had no side.

@@ -6,13 +6,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.rules.RuleBook;
 
 /** What must hold of any recommendation, whatever the waters. */
 class WatersPropertiesTest {
   private static Recommendation on(SomeWaters waters) {
-    return Inspection.of(
-            PlainHulls.pram().on(waters.waters()), RuleSetFile.cautiousDefault(), PlainHulls.TODAY)
-        .recommendation();
+    RuleBook own = RuleBook.of(RuleSetFile.cautiousDefault());
+    return QuickAnswer.recommended(PlainHulls.pram().on(waters.waters()), own, PlainHulls.TODAY);
   }
 
   private static SomeWaters sheltered() {

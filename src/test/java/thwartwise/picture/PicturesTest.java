@@ -26,7 +26,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.CrewAtLimit;
-import thwartwise.inspection.Inspection;
+import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.record.SampleRecords;
@@ -57,7 +57,7 @@ class PicturesTest {
   }
 
   private static Report report(Boat boat) {
-    return Inspection.of(boat, RuleSetFile.cautiousDefault(), TODAY);
+    return InspectedBoats.underOwn(boat);
   }
 
   private static Drawing drawn(int which) {

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -39,11 +41,24 @@ class PdfTest {
   /** 16 mm at each side. */
   private static final double MARGIN = 16 / 25.4 * 72;
 
+  private static final Map<String, byte[]> NAMED = new ConcurrentHashMap<>();
+
   private final InspectionRecord soup = SampleBoat.record(SampleRecords.report());
+
+  /** The page of the boat as it is; each is set once for all that is asked of it. */
+  private byte[] ofSoup() {
+    return NAMED.computeIfAbsent("", unnamed -> HtmlPage.pdf(soup, NUMBER));
+  }
+
+  /** The page of a boat of which everything has this name. */
+  private static byte[] named(String name) {
+    return NAMED.computeIfAbsent(
+        name, n -> HtmlPage.pdf(OddNames.in(SampleBoat.boat(), n), NUMBER));
+  }
 
   @Test
   void people_kilograms_and_number_read_back_are_those_of_the_report() {
-    ReadBack pdf = ReadBack.of(HtmlPage.pdf(soup, NUMBER));
+    ReadBack pdf = ReadBack.of(ofSoup());
     Recommendation crew = soup.report().recommendation();
     assertThat(pdf.text())
         .contains((int) crew.crew() + " kg people in all, dressed, with one person aboard")
@@ -55,7 +70,7 @@ class PdfTest {
 
   @Test
   void every_sentence_of_the_html_page_is_in_the_pdf() {
-    String text = squeezed(ReadBack.of(HtmlPage.pdf(soup, NUMBER)).text());
+    String text = squeezed(ReadBack.of(ofSoup()).text());
     ParsedPage html = ParsedPage.of(HtmlPage.of(soup, NUMBER));
     for (String element : new String[] {"h1", "h2"}) {
       html.all(element).forEach(e -> assertThat(text).contains(squeezed(ParsedPage.words(e))));
@@ -70,7 +85,7 @@ class PdfTest {
 
   @Test
   void each_sheet_says_which_record_it_is_of_and_how_many_there_are() {
-    ReadBack pdf = ReadBack.of(HtmlPage.pdf(soup, NUMBER));
+    ReadBack pdf = ReadBack.of(ofSoup());
     assertThat(pdf.sheets()).isGreaterThan(2);
     for (int sheet = 1; sheet <= pdf.sheets(); sheet++) {
       assertThat(pdf.text()).contains(sheet + " of " + pdf.sheets());
@@ -80,7 +95,7 @@ class PdfTest {
 
   @Test
   void a_sheet_is_a4_and_what_is_on_it_fits_a_letter_sheet_too() {
-    ReadBack pdf = ReadBack.of(HtmlPage.pdf(soup, NUMBER));
+    ReadBack pdf = ReadBack.of(ofSoup());
     assertThat(pdf.width()).isBetween(594f, 596f);
     assertThat(pdf.height()).isBetween(841f, 843f);
     assertThat(pdf.ink().getHeight()).isBetween(600.0, LETTER_HEIGHT - 2 * 18);
@@ -91,14 +106,14 @@ class PdfTest {
   @ParameterizedTest
   @MethodSource("thwartwise.report.OddNames#all")
   void no_line_runs_into_the_margin_of_a_sheet(String name) {
-    ReadBack pdf = ReadBack.of(HtmlPage.pdf(OddNames.in(SampleBoat.boat(), name), NUMBER));
+    ReadBack pdf = ReadBack.of(named(name));
     assertThat(pdf.ink().getMinX()).isGreaterThan(MARGIN - 1);
     assertThat(pdf.ink().getMaxX()).isLessThan(pdf.width() - MARGIN + 1);
   }
 
   @Test
   void only_our_typeface_is_used_and_it_is_inside_the_file() {
-    assertThat(ReadBack.of(HtmlPage.pdf(soup, NUMBER)).fonts())
+    assertThat(ReadBack.of(ofSoup()).fonts())
         .isNotEmpty()
         .allMatch(font -> font.isEmbedded())
         .allMatch(font -> font.getName().contains("DejaVuSansCondensed"));
@@ -106,33 +121,30 @@ class PdfTest {
 
   @Test
   void the_same_record_gives_the_same_file() {
-    assertThat(HtmlPage.pdf(soup, NUMBER)).isEqualTo(HtmlPage.pdf(soup, NUMBER));
+    assertThat(HtmlPage.pdf(soup, NUMBER)).isEqualTo(ofSoup());
   }
 
   @ParameterizedTest
   @MethodSource("thwartwise.report.OddNames#all")
   void an_odd_name_is_words_in_the_pdf_or_a_visible_mark(String name) {
-    InspectionRecord odd = OddNames.in(SampleBoat.boat(), name);
     String shown = KnownLetters.of(Markup.bare(name)).words();
     String plain = ParsedPage.of("<p>" + shown + "</p>").all("p").get(0).getTextContent();
-    ReadBack pdf = ReadBack.of(HtmlPage.pdf(odd, NUMBER));
+    ReadBack pdf = ReadBack.of(named(name));
     // Word by word: the reader puts mixed directions into an order of its own.
     assertThat(squeezed(pdf.text())).contains(plain.strip().split("\\s+"));
   }
 
   @Test
   void a_letter_the_type_lacks_is_marked_and_the_mark_is_explained() {
-    InspectionRecord spoon = OddNames.in(SampleBoat.boat(), "スプーン");
-    assertThat(ReadBack.of(HtmlPage.pdf(spoon, NUMBER)).text())
+    assertThat(ReadBack.of(named("スプーン")).text())
         .contains(" □□□□ Inspected on ")
         .contains("A □ stands for a letter that the type of this file lacks;");
-    assertThat(ReadBack.of(HtmlPage.pdf(soup, NUMBER)).text()).doesNotContain("□");
+    assertThat(ReadBack.of(ofSoup()).text()).doesNotContain("□");
   }
 
   @Test
   void words_from_right_to_left_read_back_as_they_were_typed() {
-    InspectionRecord hello = OddNames.in(SampleBoat.boat(), "שלום עולם");
-    assertThat(ReadBack.of(HtmlPage.pdf(hello, NUMBER)).text()).contains("שלום עולם Inspected on ");
+    assertThat(ReadBack.of(named("שלום עולם")).text()).contains("שלום עולם Inspected on ");
   }
 
   @Test
@@ -159,7 +171,7 @@ class PdfTest {
   void tones_and_hatching_of_the_pictures_reach_the_paper() throws Exception {
     int most = 0;
     int broken = 0;
-    for (BufferedImage sheet : sheets(HtmlPage.pdf(soup, NUMBER))) {
+    for (BufferedImage sheet : sheets(ofSoup())) {
       int tones = 0;
       int ends = 0;
       for (int y = 0; y < sheet.getHeight(); y++) {
@@ -193,8 +205,7 @@ class PdfTest {
   // Marks over letters written from right to left once broke the drawing of lettering.
   @Test
   void a_name_with_vowel_marks_gives_sheets_that_can_be_drawn() throws Exception {
-    InspectionRecord marked = OddNames.in(SampleBoat.boat(), "مَرْحَبًا");
-    byte[] pdf = HtmlPage.pdf(marked, NUMBER);
+    byte[] pdf = named("مَرْحَبًا");
     assertThat(sheets(pdf)).hasSizeGreaterThan(2);
     assertThat(ReadBack.of(pdf).text()).contains("From above", "What brings it back");
   }

@@ -13,8 +13,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.Inspection;
+import thwartwise.inspection.QuickAnswer;
 import thwartwise.inspection.Recommendation;
+import thwartwise.rules.RuleBook;
 
 /**
  * Pressing Enter alone never buys a person. Every question of the walk is here by its kind: where
@@ -22,6 +23,8 @@ import thwartwise.inspection.Recommendation;
  * measured. A new question that takes Enter fails until it is put in its place.
  */
 class EnterFlattersLeastTest {
+  private static final RuleBook OWN = RuleBook.of(RuleSetFile.cautiousDefault());
+
   private record Inspected(Boat boat, LocalDate day) {}
 
   private static final Map<Inspected, Recommendation> KNOWN = new ConcurrentHashMap<>();
@@ -298,7 +301,6 @@ class EnterFlattersLeastTest {
 
   private static Recommendation of(Boat boat, LocalDate day) {
     return KNOWN.computeIfAbsent(
-        new Inspected(boat, day),
-        i -> Inspection.of(i.boat(), RuleSetFile.cautiousDefault(), i.day()).recommendation());
+        new Inspected(boat, day), i -> QuickAnswer.recommended(i.boat(), OWN, i.day()));
   }
 }

@@ -1,0 +1,32 @@
+package thwartwise.inspection;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import thwartwise.boat.Boat;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.rules.RuleBook;
+
+/**
+ * Reports on boats that several tests ask about, each worked out once a run and without advice. For
+ * reading only.
+ */
+public final class InspectedBoats {
+  private static final RuleBook OWN = RuleBook.of(RuleSetFile.cautiousDefault());
+  private static final RuleBook SHIPPED = RuleSetFile.shippedBook();
+
+  private static final Map<Boat, Report> UNDER_OWN = new ConcurrentHashMap<>();
+  private static final Map<Boat, Report> UNDER_SHIPPED = new ConcurrentHashMap<>();
+
+  private InspectedBoats() {}
+
+  /** Under our own rule set alone. */
+  public static Report underOwn(Boat boat) {
+    return UNDER_OWN.computeIfAbsent(boat, b -> Inspection.withoutAdvice(b, OWN, PlainHulls.TODAY));
+  }
+
+  /** Under every rule set that comes with the program. */
+  public static Report underShipped(Boat boat) {
+    return UNDER_SHIPPED.computeIfAbsent(
+        boat, b -> Inspection.withoutAdvice(b, SHIPPED, PlainHulls.TODAY));
+  }
+}
