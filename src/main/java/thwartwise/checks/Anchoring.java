@@ -26,7 +26,7 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
             .toList();
     StreamHead head = StreamHead.of(rules, trial.craft().form(), byTheStern);
     return new Heeled(rules, head)
-        .readings(byTheStern ? "anchoring by the stern" : "anchoring by the bow", ways);
+        .readings(byTheStern ? CheckId.ANCHORING_BY_THE_STERN : CheckId.ANCHORING_BY_THE_BOW, ways);
   }
 
   private Trial pulled(Trial trial, LineOut line, double newtons) {

@@ -38,12 +38,9 @@ public record Bailing(RuleSet rules) implements Check {
     Limit limit = rules.limit("bailing-freeboard");
     Reading rail =
         new Reading(
-            "swamped, lowest edge above the water for bailing",
-            out,
+            Question.of(CheckId.BAILING, Measure.FREEBOARD),
+            Margin.atLeast(limit.value(), out, Unit.METRE),
             poses.assessed(),
-            limit.value(),
-            true,
-            Unit.METRE,
             limit.cited(),
             beside.condition(),
             Steady.words(poses));
@@ -81,12 +78,9 @@ public record Bailing(RuleSet rules) implements Check {
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
     return new Reading(
-        "swamped, bailing it out",
-        OptionalDouble.of(60 * litres / aMinute),
+        Question.of(CheckId.BAILING, Measure.TIME),
+        Margin.atMost(60 * limit.value(), OptionalDouble.of(60 * litres / aMinute), Unit.MINUTE),
         true,
-        60 * limit.value(),
-        false,
-        Unit.MINUTE,
         limit.cited(),
         beside.condition(),
         String.format(

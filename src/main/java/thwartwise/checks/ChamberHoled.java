@@ -34,7 +34,11 @@ public record ChamberHoled(RuleSet rules) implements Check {
     return trial.craft().boat().chambers().stream()
         .map(c -> spaces(trial, c))
         .filter(spaces -> !spaces.isEmpty())
-        .flatMap(s -> heeled.readings(act(s.get(0).chamber()), ways(trial, s)).stream())
+        .flatMap(
+            s ->
+                heeled
+                    .readings(CheckId.CHAMBER_HOLED, ways(trial, s), s.get(0).chamber().name())
+                    .stream())
         .toList();
   }
 
@@ -49,10 +53,6 @@ public record ChamberHoled(RuleSet rules) implements Check {
     return chamber.filling() instanceof Filling.Air air
         && air.seal() != Seal.OPEN
         && CountedBuoyancy.ventedFor(chamber, kit).isEmpty();
-  }
-
-  private static String act(Chamber chamber) {
-    return "launching without a look into the " + chamber.name();
   }
 
   // Of a pair in a boat that is alike on both sides, one tells all.

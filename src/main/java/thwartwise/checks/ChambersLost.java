@@ -20,14 +20,28 @@ public record ChambersLost(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     List<Space> counted = trial.counted();
     List<Reading> readings = new ArrayList<>();
-    counted.forEach(s -> readings.add(lies(trial, s.name() + " lost", List.of(s))));
+    counted.forEach(
+        s ->
+            readings.add(
+                lies(
+                    trial,
+                    Question.of(CheckId.CHAMBER_LOST, Measure.OUT_OF_UPRIGHT, s.name()),
+                    List.of(s))));
     if (counted.size() > 1) {
       List<Space> largest = twoLargest(counted);
       String names = largest.get(0).name() + " and " + largest.get(1).name();
       readings.add(
           SwampedLift.toSpare(
-              rules, trial, "swamped, two largest lost, lift to spare", largest, names));
-      readings.add(lies(trial, "two largest lost", largest));
+              rules,
+              trial,
+              Question.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.LIFT),
+              largest,
+              names));
+      readings.add(
+          lies(
+              trial,
+              Question.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.OUT_OF_UPRIGHT),
+              largest));
     }
     return readings;
   }
@@ -38,12 +52,8 @@ public record ChambersLost(RuleSet rules) implements Check {
     return counted.stream().sorted(byLift).limit(2).toList();
   }
 
-  private Reading lies(Trial trial, String what, List<Space> lost) {
+  private Reading lies(Trial trial, Question question, List<Space> lost) {
     return SwampedLevel.outOfUpright(
-        rules,
-        "swamped, " + what + ", out of upright",
-        "swamped-heel",
-        trial,
-        trial.swampedRest(lost));
+        rules, question, "swamped-heel", trial, trial.swampedRest(lost));
   }
 }

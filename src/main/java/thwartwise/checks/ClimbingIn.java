@@ -17,9 +17,11 @@ public record ClimbingIn(RuleSet rules) implements Check {
     Heeled heeled = new Heeled(rules);
     List<Reading> readings = new ArrayList<>();
     readings.addAll(
-        heeled.readings("climbing in over the side", Moves.climbingInOverTheSide(trial, adult)));
+        heeled.readings(
+            CheckId.CLIMBING_IN_OVER_THE_SIDE, Moves.climbingInOverTheSide(trial, adult)));
     readings.addAll(
-        heeled.readings("climbing in over the stern", Moves.climbingInOverTheStern(trial, adult)));
+        heeled.readings(
+            CheckId.CLIMBING_IN_OVER_THE_STERN, Moves.climbingInOverTheStern(trial, adult)));
     return readings;
   }
 }

@@ -63,12 +63,9 @@ public record DrainOpen(RuleSet rules) implements Check {
   private Reading reading(Trial trial, Opening drain, OptionalDouble seconds, String note) {
     Limit limit = rules.limit("drain-minutes");
     return new Reading(
-        drain.name() + " without its " + drain.closedBy().orElseThrow(),
-        seconds,
+        Question.of(CheckId.DRAIN_OPEN, Measure.TIME, drain.name(), drain.closedBy().orElseThrow()),
+        Margin.atLeast(60 * limit.value(), seconds, Unit.MINUTE),
         true,
-        60 * limit.value(),
-        true,
-        Unit.MINUTE,
         limit.cited(),
         trial.condition() + "; open",
         note);

@@ -5,22 +5,18 @@ import java.util.OptionalDouble;
 /**
  * The answer of one check for this boat.
  *
- * @param check what was asked
- * @param value what the boat has, SI; empty when there is no such state, and {@code note} says why
- * @param limit what it needs, SI
- * @param atLeast true when the value must not be below the limit, false when it must not be above
+ * @param question what was asked
+ * @param margin what the boat has beside what it needs; where it has no value, {@code note} says
+ *     why
  * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY
  * @param condition the loading and what was done to it
  * @param note what the reader must know beside the number; may be blank
  */
 public record Finding(
-    String check,
+    Question question,
     Role role,
     Outcome outcome,
-    OptionalDouble value,
-    double limit,
-    boolean atLeast,
-    Unit unit,
+    Margin margin,
     String source,
     String condition,
     String note) {
@@ -28,28 +24,20 @@ public record Finding(
   /** Of two answers to the same question the one that weighs more against the boat. */
   public static Finding worse(Finding a, Finding b) {
     int gap = b.outcome.severity() - a.outcome.severity();
-    return gap > 0 || gap == 0 && b.margin() < a.margin() ? b : a;
+    return gap > 0 || gap == 0 && b.margin.room() < a.margin.room() ? b : a;
   }
 
   /** Whether no answer to the same question weighs more against the boat. */
   public boolean isWorst() {
-    return outcome == Outcome.FALLS_SHORT && margin() == Double.NEGATIVE_INFINITY;
+    return outcome == Outcome.FALLS_SHORT && margin.room() == Double.NEGATIVE_INFINITY;
   }
 
-  private double margin() {
-    double worst = atLeast ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
-    double has = value.orElse(worst);
-    return atLeast ? has - limit : limit - has;
+  public OptionalDouble value() {
+    return margin.value();
   }
 
-  /** What was asked about; which of its measures this is stands behind a comma. */
-  public String subject() {
-    return subject(check);
-  }
-
-  /** The same of a check's name alone. */
-  public static String subject(String check) {
-    return check.split(",")[0];
+  public double limit() {
+    return margin.limit();
   }
 
   public boolean holdsBack() {

@@ -19,20 +19,17 @@ public final class Findings {
   // missing is not met.
   private static Reading twin(Reading measured, List<Reading> cautious) {
     return cautious.stream()
-        .filter(c -> c.check().equals(measured.check()))
+        .filter(c -> c.question().equals(measured.question()))
         .findFirst()
         .orElseGet(() -> measured.without("it comes to no such state"));
   }
 
   private static Finding finding(Role role, Reading measured, Reading cautious) {
     return new Finding(
-        measured.check(),
+        measured.question(),
         role,
         outcome(measured, cautious),
-        measured.value(),
-        measured.limit(),
-        measured.atLeast(),
-        measured.unit(),
+        measured.margin(),
         measured.source(),
         measured.condition(),
         note(measured, cautious));
@@ -56,10 +53,10 @@ public final class Findings {
   }
 
   private static String worse(Reading cautious) {
-    if (cautious.value().isEmpty() || cautious.turnsOver()) {
+    if (cautious.value().isEmpty() || cautious.margin().turnsOver()) {
       return cautious.note().isBlank() ? "it turns over" : cautious.note();
     }
     String how = cautious.note().isBlank() ? "" : ": " + cautious.note();
-    return "it comes to " + cautious.figure() + how;
+    return "it comes to " + FigureWords.of(cautious.margin()) + how;
   }
 }

@@ -8,7 +8,8 @@ import thwartwise.rules.RuleSet;
 
 /** With everyone seated, how far is the lowest rail or opening above the water? */
 public record FreeboardAtRest(RuleSet rules) implements Check {
-  private static final String NAME = "freeboard at rest";
+  private static final Question QUESTION =
+      Question.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD);
 
   @Override
   public Role role() {
@@ -21,12 +22,9 @@ public record FreeboardAtRest(RuleSet rules) implements Check {
     LowestEdge lowest = LowestEdge.of(UsualPosture.of(rules, trial).atRest(), trial);
     return List.of(
         new Reading(
-            NAME,
-            lowest.height(),
+            QUESTION,
+            Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
             lowest.assessed(),
-            limit.value(),
-            true,
-            Unit.METRE,
             limit.cited(),
             trial.condition(),
             lowest.words()));

@@ -17,19 +17,19 @@ public record GettingBackIn(RuleSet rules) implements Check {
     double adult = rules.value("design-person");
     Trial beside = trial.empty("the others in the water");
     return Stream.of(
-            reading("side", Moves.climbingInOverTheSide(beside, adult)),
-            reading("stern", Moves.climbingInOverTheStern(beside, adult)),
-            reading("bow", Moves.climbingInOverTheBow(beside, adult)))
+            reading(
+                CheckId.GETTING_BACK_IN_OVER_THE_SIDE, Moves.climbingInOverTheSide(beside, adult)),
+            reading(
+                CheckId.GETTING_BACK_IN_OVER_THE_STERN,
+                Moves.climbingInOverTheStern(beside, adult)),
+            reading(
+                CheckId.GETTING_BACK_IN_OVER_THE_BOW, Moves.climbingInOverTheBow(beside, adult)))
         .toList();
   }
 
-  private Reading reading(String where, List<Trial> ways) {
+  private Reading reading(CheckId check, List<Trial> ways) {
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return SwampedLevel.outOfUpright(
-        rules,
-        "swamped, getting back in over the " + where,
-        "swamped-side-heel",
-        ways.get(0),
-        poses);
+        rules, Question.of(check, Measure.OUT_OF_UPRIGHT), "swamped-side-heel", ways.get(0), poses);
   }
 }

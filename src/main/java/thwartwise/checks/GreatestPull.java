@@ -21,18 +21,22 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   private Stream<Reading> readings(Trial trial, LineOut line) {
-    String name = "greatest pull at the " + line.cleat().name();
-    String aside = name + ", out over the side";
+    Question ahead = asked(Measure.PULL, line);
+    Question aside = asked(Measure.PULL_ABEAM, line);
     double expected = line.expected(trial);
     LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
     if (!(lowest.height().orElse(-1) >= 0)) {
       Reading none =
-          reading(trial, name, OptionalDouble.empty(), expected, lowest.assessed(), wet(lowest));
-      return Stream.of(none, none.called(aside));
+          reading(trial, ahead, OptionalDouble.empty(), expected, lowest.assessed(), wet(lowest));
+      return Stream.of(none, none.of(aside));
     }
     return Stream.of(
-        reading(trial, name, line.greatest(trial), expected),
+        reading(trial, ahead, line.greatest(trial), expected),
         reading(trial, aside, line.greatestAbeam(trial), expected));
+  }
+
+  private static Question asked(Measure measure, LineOut line) {
+    return Question.of(CheckId.GREATEST_PULL, measure, line.cleat().name());
   }
 
   private static String wet(LowestEdge lowest) {
@@ -40,28 +44,25 @@ public record GreatestPull(RuleSet rules) implements Check {
     return under + lowest.words();
   }
 
-  private Reading reading(Trial trial, String name, double greatest, double expected) {
+  private Reading reading(Trial trial, Question question, double greatest, double expected) {
     String note =
         "level pull before water comes in, against what current and wind may snatch end on";
     String further =
         greatest < rules.value("greatest-pull") ? "" : "; nothing harder was looked at";
-    return reading(trial, name, OptionalDouble.of(greatest), expected, true, note + further);
+    return reading(trial, question, OptionalDouble.of(greatest), expected, true, note + further);
   }
 
   private Reading reading(
       Trial trial,
-      String name,
+      Question question,
       OptionalDouble value,
       double expected,
       boolean assessed,
       String note) {
     return new Reading(
-        name,
-        value,
+        question,
+        Margin.atLeast(expected, value, Unit.NEWTON),
         assessed,
-        expected,
-        true,
-        Unit.NEWTON,
         rules.limit("drag-water").cited(),
         trial.condition(),
         note);

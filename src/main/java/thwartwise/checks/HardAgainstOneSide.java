@@ -19,12 +19,12 @@ public record HardAgainstOneSide(RuleSet rules) implements Check {
     if (trial.people().size() > 1) {
       readings.addAll(
           heeled.readings(
-              "everyone hard against one side",
+              CheckId.EVERYONE_HARD_TO_ONE_SIDE,
               Moves.everyone(trial, 1, "everyone hard against the side")));
     }
     readings.addAll(
         heeled.readings(
-            "one person hard against one side", Moves.one(trial, "hard against the side")));
+            CheckId.ONE_PERSON_HARD_TO_ONE_SIDE, Moves.one(trial, "hard against the side")));
     return readings;
   }
 }

@@ -32,15 +32,18 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
     if (filled.isEmpty()) {
       return List.of();
     }
-    String act = "leaving the " + hatch.name() + " open";
     Trial open =
         trial.after(Disturbance.moved("the " + hatch.name() + " left open", trial.people()));
     Equilibria poses = Equilibria.of(fillings(filled).map(open::swampedRest).toList());
     return List.of(
-        SwampedLift.toSpare(rules, open, act + ", lift to spare when swamped", filled, ""),
+        SwampedLift.toSpare(rules, open, asked(Measure.LIFT, hatch), filled, ""),
         SwampedLevel.outOfUpright(
-                rules, act + ", out of upright when swamped", "swamped-heel", open, poses)
+                rules, asked(Measure.OUT_OF_UPRIGHT, hatch), "swamped-heel", open, poses)
             .noted(how -> how.isBlank() ? "" : "swamped so, " + how));
+  }
+
+  private static Question asked(Measure measure, Opening hatch) {
+    return Question.of(CheckId.HATCH_LEFT_OPEN, measure, hatch.name());
   }
 
   // Where a hatch is told of both of a pair, which of them it leads into is not known: either alone

@@ -1,7 +1,6 @@
 package thwartwise.checks;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Equilibria;
@@ -40,45 +39,43 @@ final class Heeled {
   }
 
   /** Two readings: heel, freeboard left. A trial with nobody to move has none. */
-  List<Reading> readings(String check, List<Trial> ways) {
+  List<Reading> readings(CheckId check, List<Trial> ways, String... things) {
     List<Reading> heels = new ArrayList<>();
     List<Reading> freeboards = new ArrayList<>();
     for (Trial way : ways) {
       Equilibria rest = way.atRest();
-      heels.add(heel(check, way, rest));
-      freeboards.add(freeboard(check, way, rest));
+      heels.add(heel(Question.of(check, Measure.HEEL, things), way, rest));
+      freeboards.add(freeboard(Question.of(check, Measure.FREEBOARD, things), way, rest));
     }
     List<Reading> worst = new ArrayList<>();
-    heels.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
-    freeboards.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
+    heels.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
+    freeboards.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
     return worst;
   }
 
-  private Reading heel(String check, Trial way, Equilibria rest) {
+  private Reading heel(Question question, Trial way, Equilibria rest) {
     Limit base = rules.limit("offset-heel-base");
     OptionalDouble value = Steady.greatest(rest, Steady::heel);
     return new Reading(
-        check,
-        value,
+        question,
+        Margin.atMost(limit(base, way.craft().form().length()), value, Unit.DEGREE),
         rest.assessed(),
-        share * Math.toRadians(base.value() + Math.pow(24 - way.craft().form().length(), 3) / 600),
-        false,
-        Unit.DEGREE,
         base.cited(),
         way.condition(),
         Steady.words(rest));
   }
 
-  private Reading freeboard(String check, Trial way, Equilibria rest) {
+  private double limit(Limit base, double length) {
+    return share * Math.toRadians(base.value() + Math.pow(24 - length, 3) / 600);
+  }
+
+  private Reading freeboard(Question question, Trial way, Equilibria rest) {
     Limit limit = rules.limit("freeboard-heeled");
     LowestEdge lowest = LowestEdge.of(rest, way, head);
     return new Reading(
-        check + ", freeboard left",
-        lowest.height(),
+        question,
+        Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
         lowest.assessed(),
-        limit.value(),
-        true,
-        Unit.METRE,
         limit.cited(),
         way.condition(),
         lowest.words());

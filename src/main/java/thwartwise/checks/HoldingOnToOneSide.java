@@ -26,7 +26,7 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
     return List.of(
         SwampedLevel.outOfUpright(
             rules,
-            "swamped, everyone in the water holding one side",
+            Question.of(CheckId.HOLDING_ON_TO_ONE_SIDE, Measure.OUT_OF_UPRIGHT),
             "swamped-side-heel",
             ways.get(0),
             poses));

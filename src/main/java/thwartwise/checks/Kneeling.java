@@ -18,10 +18,14 @@ public record Kneeling(RuleSet rules) implements Check {
     Heeled heeled = new Heeled(rules);
     List<Trial> seated = Moves.everyone(trial, share, "");
     List<String> figures =
-        heeled.readings("", seated).stream()
-            .map(r -> r.value().isPresent() ? "seated " + r.figure() : "seated no steady rest")
+        heeled.readings(CheckId.KNEELING, seated).stream()
+            .map(
+                r ->
+                    r.value().isPresent()
+                        ? "seated " + FigureWords.of(r.margin())
+                        : "seated no steady rest")
             .toList();
-    List<Reading> kneeling = heeled.readings("kneeling, three fifths to one side", ways);
+    List<Reading> kneeling = heeled.readings(CheckId.KNEELING, ways);
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < kneeling.size(); i++) {
       String beside = figures.get(i);

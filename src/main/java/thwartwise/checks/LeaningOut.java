@@ -12,6 +12,6 @@ public record LeaningOut(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return new Heeled(rules).readings("leaning out over the side", Moves.leaningOut(trial));
+    return new Heeled(rules).readings(CheckId.LEANING_OUT, Moves.leaningOut(trial));
   }
 }

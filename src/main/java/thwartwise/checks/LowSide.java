@@ -1,6 +1,5 @@
 package thwartwise.checks;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -19,7 +18,7 @@ public record LowSide(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     return Moves.everyone(trial.stiff(), 1, "everyone stiff on the low side,").stream()
         .map(this::reading)
-        .min(Comparator.comparingDouble(Reading::margin))
+        .min(Reading.WORST_FIRST)
         .stream()
         .toList();
   }
@@ -53,12 +52,9 @@ public record LowSide(RuleSet rules) implements Check {
 
   private Reading reading(Trial low, OptionalDouble value, boolean assessed, String note) {
     return new Reading(
-        "righting with everyone on the low side, work to flooding",
-        value,
+        Question.of(CheckId.LOW_SIDE, Measure.WORK),
+        Margin.atLeast(rules.value("low-side-work"), value, Unit.NEWTON_METRE),
         assessed,
-        rules.value("low-side-work"),
-        true,
-        Unit.NEWTON_METRE,
         rules.limit("low-side-work").cited(),
         low.condition(),
         note);

@@ -21,7 +21,7 @@ public record MotorPush(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     return trial.craft().boat().propulsion() instanceof Propulsion.Outboard motor
-        ? new Heeled(rules).readings("motor hard over", bothSides(trial, motor))
+        ? new Heeled(rules).readings(CheckId.MOTOR_HARD_OVER, bothSides(trial, motor))
         : List.of();
   }
 

@@ -1,6 +1,5 @@
 package thwartwise.checks;
 
-import java.util.Comparator;
 import java.util.List;
 import thwartwise.boat.Space;
 import thwartwise.rules.RuleSet;
@@ -25,10 +24,7 @@ public record OneChamberLost(RuleSet rules) implements Check {
   /** The worst chamber to lose; a boat with none that counts has nothing to lose here. */
   @Override
   public List<Reading> readings(Trial trial) {
-    return trial.counted().stream()
-        .map(s -> reading(trial, s))
-        .min(Comparator.comparingDouble(Reading::margin))
-        .stream()
+    return trial.counted().stream().map(s -> reading(trial, s)).min(Reading.WORST_FIRST).stream()
         .toList();
   }
 
@@ -36,7 +32,7 @@ public record OneChamberLost(RuleSet rules) implements Check {
     return SwampedLift.toSpare(
         rules,
         trial,
-        "swamped, " + lost.name() + " lost",
+        Question.of(CheckId.ONE_CHAMBER_LOST, Measure.LIFT, lost.name()),
         List.of(lost),
         "the chamber whose loss costs most");
   }

@@ -12,6 +12,6 @@ public record OnePersonStanding(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return new Heeled(rules).readings("one person standing", Moves.standing(trial));
+    return new Heeled(rules).readings(CheckId.ONE_PERSON_STANDING, Moves.standing(trial));
   }
 }

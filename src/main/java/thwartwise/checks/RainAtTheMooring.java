@@ -34,12 +34,10 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
     Limit limit = rules.limit("rain");
     return List.of(
         new Reading(
-            "rain at the mooring",
-            OptionalDouble.of(trouble / area),
+            Question.of(CheckId.RAIN_AT_THE_MOORING, Measure.RAIN),
+            Margin.atLeast(
+                limit.value() / 1000, OptionalDouble.of(trouble / area), Unit.MILLIMETRE),
             true,
-            limit.value() / 1000,
-            true,
-            Unit.MILLIMETRE,
             limit.cited(),
             moored.condition(),
             String.format(

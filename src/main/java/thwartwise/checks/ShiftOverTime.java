@@ -1,7 +1,6 @@
 package thwartwise.checks;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +18,11 @@ import thwartwise.rules.RuleSet;
  * that a step takes? Next to {@link SuddenShift}, whose move takes no time at all.
  */
 public record ShiftOverTime(RuleSet rules) implements Check {
+  private static final Question ONE =
+      Question.of(CheckId.ONE_PERSON_TO_ONE_SIDE_IN_A_STEP, Measure.SWING);
+  private static final Question ALL =
+      Question.of(CheckId.EVERYONE_TO_ONE_SIDE_IN_A_STEP, Measure.SWING);
+
   @Override
   public Role role() {
     return Role.INFORMATION;
@@ -36,21 +40,21 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       for (int i = 0; i < trial.people().size(); i++) {
         Body body = trial.people().get(i);
         List<Body> people = Moves.replaced(trial.people(), i, body.hardToSide(to));
-        one.addAll(readings("one person to one side in a step", trial, people, body.name(), side));
+        one.addAll(readings(ONE, trial, people, body.name(), side));
       }
       if (trial.people().size() > 1) {
         List<Body> people = trial.people().stream().map(b -> b.hardToSide(to)).toList();
-        all.addAll(readings("everyone to one side in a step", trial, people, "everyone", side));
+        all.addAll(readings(ALL, trial, people, "everyone", side));
       }
     }
     List<Reading> worst = new ArrayList<>();
-    one.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
-    all.stream().min(Comparator.comparingDouble(Reading::margin)).ifPresent(worst::add);
+    one.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
+    all.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
     return worst;
   }
 
   private List<Reading> readings(
-      String name, Trial trial, List<Body> people, String who, Side side) {
+      Question question, Trial trial, List<Body> people, String who, Side side) {
     String how =
         String.format(
             Locale.ROOT,
@@ -59,7 +63,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
             side.word(),
             rules.value("shift-time"));
     return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
-        .map(after -> reading(name, trial.stiff(), after.stiff(), side, heel(trial, side)))
+        .map(after -> reading(question, trial.stiff(), after.stiff(), side, heel(trial, side)))
         .toList();
   }
 
@@ -67,12 +71,12 @@ public record ShiftOverTime(RuleSet rules) implements Check {
     return side.sign() * trial.atRest().worst().map(Pose::heel).orElse(0.0);
   }
 
-  private Reading reading(String name, Trial before, Trial after, Side side, double from) {
+  private Reading reading(Question question, Trial before, Trial after, Side side, double from) {
     Optional<RightingCurve> old = RightingCurve.toward(side, before.afloat(), before.edges());
     Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
     if (old.isEmpty() || now.isEmpty()) {
       String none = "no trim balances it";
-      return reading(name, after, OptionalDouble.empty(), Math.PI / 2, false, none);
+      return reading(question, after, OptionalDouble.empty(), Math.PI / 2, false, none);
     }
     double radius = rules.value("roll-radius") * after.craft().form().beam();
     TimedSwing swing = TimedSwing.of(old.get(), now.get(), from, rules.value("shift-time"), radius);
@@ -81,13 +85,23 @@ public record ShiftOverTime(RuleSet rules) implements Check {
             ? "as far as it swings, against where water comes in; suddenly it swings further"
             : "before it swings back water comes in";
     double flooding = swing.flooding().orElse(Math.PI / 2);
-    return reading(name, after, swing.heel(), flooding, true, note);
+    return reading(question, after, swing.heel(), flooding, true, note);
   }
 
   private Reading reading(
-      String name, Trial after, OptionalDouble value, double limit, boolean assessed, String note) {
+      Question question,
+      Trial after,
+      OptionalDouble value,
+      double limit,
+      boolean assessed,
+      String note) {
     Limit time = rules.limit("shift-time");
     return new Reading(
-        name, value, assessed, limit, false, Unit.DEGREE, time.cited(), after.condition(), note);
+        question,
+        Margin.atMost(limit, value, Unit.DEGREE),
+        assessed,
+        time.cited(),
+        after.condition(),
+        note);
   }
 }

@@ -9,8 +9,6 @@ import thwartwise.rules.RuleSet;
  * level and has the margin that a boat that is sat in must have.
  */
 public record SittingInItSwamped(RuleSet rules) implements Check {
-  private static final String ACT = "sitting in it when it is swamped";
-
   @Override
   public Role role() {
     return Role.FORBIDS_AN_ACT;
@@ -23,7 +21,7 @@ public record SittingInItSwamped(RuleSet rules) implements Check {
     }
     return Stream.of(new SwampedLevel(rules).seated(trial), new SwampedMargin(rules).seated(trial))
         .flatMap(List::stream)
-        .map(r -> r.called(r.check().replaceFirst("swamped", ACT)))
+        .map(r -> r.of(Question.of(CheckId.SITTING_IN_IT_SWAMPED, r.question().measure())))
         .toList();
   }
 }

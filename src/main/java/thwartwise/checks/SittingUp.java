@@ -5,9 +5,6 @@ import thwartwise.rules.RuleSet;
 
 /** May the crew of a canoe sit on its seats, where kneeling is what its limits are for? */
 public record SittingUp(RuleSet rules) implements Check {
-  /** Subject of its findings. */
-  public static final String SUBJECT = "sitting on the seats and not kneeling";
-
   @Override
   public Role role() {
     return Role.FORBIDS_AN_ACT;
@@ -20,6 +17,6 @@ public record SittingUp(RuleSet rules) implements Check {
     }
     String how = "everyone on the seats and three fifths of the way";
     return new Heeled(rules)
-        .readings(SUBJECT, Moves.everyone(trial, rules.value("offset-share"), how));
+        .readings(CheckId.SITTING_UP, Moves.everyone(trial, rules.value("offset-share"), how));
   }
 }

@@ -12,9 +12,6 @@ import thwartwise.rules.RuleSet;
  * @param ofCanoes whether canoes are asked, of which it limits nothing
  */
 public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Check {
-  /** Subject of its findings. */
-  public static final String SUBJECT = "sitting stiff a little off the middle";
-
   @Override
   public Role role() {
     return ofCanoes ? Role.FORBIDS_AN_ACT : Role.LIMITS_CREW;
@@ -27,6 +24,6 @@ public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Chec
     }
     List<Trial> ways =
         Moves.offTheMiddle(trial.stiff(), rules.value("off-middle"), "everyone stiff and");
-    return new Heeled(rules).readings(SUBJECT, ways);
+    return new Heeled(rules).readings(CheckId.STIFF_OFF_THE_MIDDLE, ways);
   }
 }

@@ -1,7 +1,6 @@
 package thwartwise.checks;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,8 +19,10 @@ import thwartwise.rules.RuleSet;
  * at which it would rest may be half of that at which it floods.
  */
 public record SuddenShift(RuleSet rules) implements Check {
-  private static final String ONE = "one person suddenly to one side";
-  private static final String ALL = "everyone suddenly to one side";
+  private static final Question ONE =
+      Question.of(CheckId.ONE_PERSON_SUDDENLY_TO_ONE_SIDE, Measure.SWING);
+  private static final Question ALL =
+      Question.of(CheckId.EVERYONE_SUDDENLY_TO_ONE_SIDE, Measure.SWING);
   private static final String SOURCE =
       "work of the moved weight against work of righting, dynamical stability of the textbooks"
           + " (FROM MEMORY)";
@@ -48,9 +49,7 @@ public record SuddenShift(RuleSet rules) implements Check {
         all.addAll(readings(ALL, before, trial, people, "everyone", side));
       }
     }
-    return Stream.of(one, all)
-        .flatMap(r -> r.stream().min(Comparator.comparingDouble(Reading::margin)).stream())
-        .toList();
+    return Stream.of(one, all).flatMap(r -> r.stream().min(Reading.WORST_FIRST).stream()).toList();
   }
 
   private static Body atSide(Body body, Side side) {
@@ -58,30 +57,30 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static List<Reading> readings(
-      String name, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
+      Question question, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
     String how = who + " suddenly hard against the side to " + side.word();
     return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
-        .map(after -> reading(name, before, after.stiff(), side))
+        .map(after -> reading(question, before, after.stiff(), side))
         .toList();
   }
 
-  private static Reading reading(String name, Equilibria before, Trial after, Side side) {
+  private static Reading reading(Question question, Equilibria before, Trial after, Side side) {
     if (!before.allUpright()) {
       OptionalDouble none = OptionalDouble.empty();
-      return reading(name, after, none, UNLIMITED, before.assessed(), Steady.words(before));
+      return reading(question, after, none, UNLIMITED, before.assessed(), Steady.words(before));
     }
     double from = side.sign() * before.worst().map(Pose::heel).orElse(0.0);
     Optional<Swing> swing = Swing.of(after.afloat(), from, side, after.edges());
     double flooding = swing.map(s -> s.flooding().orElse(UNLIMITED)).orElse(UNLIMITED);
     if (swing.map(s -> s.heel().isPresent()).orElse(false)) {
       String note = "as far as it swings, against where water comes in";
-      return reading(name, after, swing.get().heel(), flooding, true, note);
+      return reading(question, after, swing.get().heel(), flooding, true, note);
     }
     if (swing.map(s -> s.flooding().isPresent()).orElse(false)) {
       String note = floods(swing.get());
-      return reading(name, after, OptionalDouble.empty(), flooding, true, note);
+      return reading(question, after, OptionalDouble.empty(), flooding, true, note);
     }
-    return atRest(name, after, flooding);
+    return atRest(question, after, flooding);
   }
 
   private static String floods(Swing swing) {
@@ -94,10 +93,10 @@ public record SuddenShift(RuleSet rules) implements Check {
         Math.ceil(-swing.spare().orElse(0)));
   }
 
-  private static Reading atRest(String name, Trial after, double flooding) {
+  private static Reading atRest(Question question, Trial after, double flooding) {
     Equilibria rest = after.atRest();
     return reading(
-        name,
+        question,
         after,
         Steady.greatest(rest, Steady::heel),
         flooding / 2,
@@ -106,8 +105,18 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static Reading reading(
-      String name, Trial after, OptionalDouble value, double limit, boolean assessed, String note) {
+      Question question,
+      Trial after,
+      OptionalDouble value,
+      double limit,
+      boolean assessed,
+      String note) {
     return new Reading(
-        name, value, assessed, limit, false, Unit.DEGREE, SOURCE, after.condition(), note);
+        question,
+        Margin.atMost(limit, value, Unit.DEGREE),
+        assessed,
+        SOURCE,
+        after.condition(),
+        note);
   }
 }

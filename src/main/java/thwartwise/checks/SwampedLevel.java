@@ -35,16 +35,16 @@ public record SwampedLevel(RuleSet rules) implements Check {
     HullForm form = trial.craft().form();
     double loss = trial.allowance().freeboardLoss();
     return List.of(
-        heel(rules, "swamped, heel", "swamped-heel", trial, poses),
+        heel(rules, Measure.HEEL, "swamped-heel", trial, poses),
         reading(
-            "swamped, higher end above the water",
+            Measure.HIGHER_END,
             true,
             rules.limit("swamped-end-above"),
             ends(Steady.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss), poses),
             trial,
             poses),
         reading(
-            "swamped, lower end under the water",
+            Measure.LOWER_END,
             false,
             rules.limit("swamped-end-depth"),
             ends(Steady.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))), poses),
@@ -52,32 +52,34 @@ public record SwampedLevel(RuleSet rules) implements Check {
             poses));
   }
 
+  private static Question asked(Measure measure) {
+    return Question.of(CheckId.SWAMPED_LEVEL, measure);
+  }
+
   private static Reading heel(
-      RuleSet rules, String check, String limit, Trial trial, Equilibria poses) {
-    return angle(rules, check, limit, Steady.greatest(poses, Steady::heel), trial, poses);
+      RuleSet rules, Measure measure, String limit, Trial trial, Equilibria poses) {
+    OptionalDouble heel = Steady.greatest(poses, Steady::heel);
+    return angle(rules, asked(measure), limit, heel, trial, poses);
   }
 
   /** How far from upright it lies at the worst of its poses, heel and trim together. */
   static Reading outOfUpright(
-      RuleSet rules, String check, String limit, Trial trial, Equilibria poses) {
-    return angle(rules, check, limit, Steady.greatest(poses, Pose::tilt), trial, poses);
+      RuleSet rules, Question question, String limit, Trial trial, Equilibria poses) {
+    return angle(rules, question, limit, Steady.greatest(poses, Pose::tilt), trial, poses);
   }
 
   private static Reading angle(
       RuleSet rules,
-      String check,
+      Question question,
       String limit,
       OptionalDouble value,
       Trial trial,
       Equilibria poses) {
     Limit most = rules.limit(limit);
     return new Reading(
-        check,
-        value,
+        question,
+        Margin.atMost(Math.toRadians(most.value()), value, Unit.DEGREE),
         poses.assessed(),
-        Math.toRadians(most.value()),
-        false,
-        Unit.DEGREE,
         most.cited(),
         trial.condition(),
         Steady.words(poses));
@@ -101,7 +103,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
   }
 
   private static Reading reading(
-      String check,
+      Measure measure,
       boolean atLeast,
       Limit limit,
       OptionalDouble value,
@@ -110,12 +112,9 @@ public record SwampedLevel(RuleSet rules) implements Check {
     String note = Steady.words(poses);
     boolean clear = !atLeast && value.orElse(0) < 0;
     return new Reading(
-        check,
-        value,
+        asked(measure),
+        new Margin(value, limit.value(), atLeast, Unit.METRE),
         poses.assessed(),
-        limit.value(),
-        atLeast,
-        Unit.METRE,
         limit.cited(),
         trial.condition(),
         clear && note.isEmpty() ? "minus means above the water" : note);

@@ -9,6 +9,8 @@ import thwartwise.rules.RuleSet;
 
 /** Swamped, is there lift to spare for each person to hold on to? */
 public record SwampedLift(RuleSet rules) implements Check {
+  private static final Question QUESTION = Question.of(CheckId.SWAMPED_LIFT, Measure.LIFT);
+
   @Override
   public Role role() {
     return Role.LIMITS_CREW;
@@ -30,7 +32,7 @@ public record SwampedLift(RuleSet rules) implements Check {
         SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
             ? "everyone in the water with hands on it: nobody sits in it"
             : "";
-    return List.of(toSpare(rules, trial, "swamped, lift to spare", List.of(), note));
+    return List.of(toSpare(rules, trial, QUESTION, List.of(), note));
   }
 
   /**
@@ -38,19 +40,19 @@ public record SwampedLift(RuleSet rules) implements Check {
    * seated in it, or in the water with hands on it, in whatever pose.
    */
   static Reading toSpare(
-      RuleSet rules, Trial trial, String check, Collection<Space> lost, String note) {
+      RuleSet rules, Trial trial, Question question, Collection<Space> lost, String note) {
     Limit each = rules.limit("swamped-lift-per-person");
     Trial crewed =
         SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
             ? trial.empty("everyone in the water with hands on it")
             : trial;
     return new Reading(
-        check,
-        OptionalDouble.of(crewed.spareBuoyancy(lost)),
+        question,
+        Margin.atLeast(
+            each.value() * trial.people().size(),
+            OptionalDouble.of(crewed.spareBuoyancy(lost)),
+            Unit.KILOGRAM),
         true,
-        each.value() * trial.people().size(),
-        true,
-        Unit.KILOGRAM,
         each.cited(),
         crewed.condition(),
         note);

@@ -15,7 +15,10 @@ import thwartwise.rules.RuleSet;
  * of 33 CFR 183.230; and everyone a little to one side, upright.
  */
 public record SwampedMargin(RuleSet rules) implements Check {
-  private static final String OFF_THE_MIDDLE = "swamped, everyone a little off the middle";
+  private static final Question HALF_TO_ONE_SIDE =
+      Question.of(CheckId.SWAMPED_MARGIN, Measure.HALF_TO_ONE_SIDE);
+  private static final Question OFF_THE_MIDDLE =
+      Question.of(CheckId.SWAMPED_MARGIN, Measure.OFF_THE_MIDDLE);
 
   @Override
   public Role role() {
@@ -45,8 +48,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
             rules.value("swamped-side-share"),
             rules.value("offset-share"),
             "half of everyone's weight three fifths of the way");
-    Reading side =
-        reading("swamped, half the crew's weight to one side", "swamped-side-heel", half);
+    Reading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
     boolean answered =
         trial.isHurried()
             && side.met()
@@ -54,7 +56,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
     return List.of(
         side,
         answered
-            ? side.called(OFF_THE_MIDDLE)
+            ? side.of(OFF_THE_MIDDLE)
             : reading(
                 OFF_THE_MIDDLE,
                 "swamped-off-middle-heel",
@@ -70,18 +72,15 @@ public record SwampedMargin(RuleSet rules) implements Check {
         .allMatch(i -> Math.abs(after.people().get(i).y() - before.people().get(i).y()) >= off);
   }
 
-  private Reading reading(String check, String limit, List<Trial> ways) {
+  private Reading reading(Question question, String limit, List<Trial> ways) {
     Limit most = rules.limit(limit);
     double greatest = Math.toRadians(most.value());
     Equilibria poses = rest(ways, greatest);
     OptionalDouble value = Steady.greatest(poses, Pose::tilt);
     return new Reading(
-        check,
-        value,
+        question,
+        Margin.atMost(greatest, value, Unit.DEGREE),
         poses.assessed(),
-        greatest,
-        false,
-        Unit.DEGREE,
         most.cited(),
         ways.get(0).condition(),
         Steady.words(poses));

@@ -17,6 +17,6 @@ public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
             UsualPosture.of(rules, trial),
             rules.value("offset-share"),
             "everyone three fifths of the way");
-    return new Heeled(rules).readings("three fifths to one side", ways);
+    return new Heeled(rules).readings(CheckId.THREE_FIFTHS_TO_ONE_SIDE, ways);
   }
 }

@@ -14,9 +14,6 @@ import thwartwise.rules.RuleSet;
  * from the water, or standing on the edge of the upturned bottom and leaning out on a line?
  */
 public record TurningBack(RuleSet rules) implements Check {
-  private static final String NAME = "swamped and turned over, turning it back";
-  private static final String LINE = "swamped and turned over, turning it back with a line";
-
   @Override
   public Role role() {
     return Role.INFORMATION;
@@ -30,9 +27,14 @@ public record TurningBack(RuleSet rules) implements Check {
         trial.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
     return List.of(
         reading(
-            NAME, "righting-share", "at the rail, half in the water", beside, capsized, lightest),
+            Measure.EFFORT,
+            "righting-share",
+            "at the rail, half in the water",
+            beside,
+            capsized,
+            lightest),
         reading(
-            LINE,
+            Measure.EFFORT_WITH_A_LINE,
             "righting-line-share",
             "standing on the edge of the upturned bottom, leaning out on a line",
             beside,
@@ -41,16 +43,13 @@ public record TurningBack(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      String name, String limit, String how, Trial beside, Capsized capsized, double lightest) {
+      Measure measure, String limit, String how, Trial beside, Capsized capsized, double lightest) {
     Limit share = rules.limit(limit);
     double lever = share.value() * beside.craft().form().beam() / 2;
     return new Reading(
-        name,
-        capsized.effort(),
+        Question.of(CheckId.TURNING_BACK, measure),
+        Margin.atMost(lightest * Gravity.STANDARD * lever, capsized.effort(), Unit.NEWTON_METRE),
         capsized.assessed(),
-        lightest * Gravity.STANDARD * lever,
-        false,
-        Unit.NEWTON_METRE,
         share.cited(),
         beside.condition(),
         note(capsized, lightest, how));

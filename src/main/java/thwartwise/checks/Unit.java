@@ -47,6 +47,17 @@ public enum Unit {
     return word;
   }
 
+  /** The same behind a single one. */
+  public String oneWord() {
+    return switch (this) {
+      case DEGREE -> "degree";
+      case LITRE -> "litre";
+      case MINUTE -> "minute";
+      case DAY -> "day";
+      default -> word;
+    };
+  }
+
   public int decimals() {
     return decimals;
   }

@@ -31,11 +31,11 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
     WaterLimits limits = WaterLimits.of(water, bay, trial.edges());
     double full = water.capacity(bay);
     return List.of(
-        reading(trial, bay, "first edge under", limits.edgeUnder(), full, edge(limits)),
+        reading(trial, bay, Measure.FIRST_EDGE_UNDER, limits.edgeUnder(), full, edge(limits)),
         reading(
             trial,
             bay,
-            "no longer comes back",
+            Measure.NO_LONGER_COMES_BACK,
             limits.noReturn(),
             limits.edgeUnder().orElse(full),
             limits.noReturn().isPresent()
@@ -51,15 +51,14 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      Trial trial, Bay bay, String what, OptionalDouble litres, double otherwise, String note) {
+      Trial trial, Bay bay, Measure measure, OptionalDouble litres, double otherwise, String note) {
     Limit limit = rules.limit("loose-water");
     return new Reading(
-        "loose water" + (bay == Bay.WHOLE ? "" : " in " + bay.name()) + ", " + what,
-        OptionalDouble.of(litres.orElse(otherwise)),
+        new Question(
+            CheckId.LOOSE_WATER, measure, bay == Bay.WHOLE ? List.of() : List.of(bay.name())),
+        Margin.atLeast(
+            limit.value() / 1000, OptionalDouble.of(litres.orElse(otherwise)), Unit.LITRE),
         true,
-        limit.value() / 1000,
-        true,
-        Unit.LITRE,
         limit.cited(),
         trial.condition(),
         note);

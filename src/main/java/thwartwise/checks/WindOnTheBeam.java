@@ -19,7 +19,8 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     List<Trial> ways =
         trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of(trial));
-    return new Heeled(rules, rules.value("wind-heel-share")).readings("wind on the beam", ways);
+    return new Heeled(rules, rules.value("wind-heel-share"))
+        .readings(CheckId.WIND_ON_THE_BEAM, ways);
   }
 
   private List<Trial> bothSides(Trial trial, Pose pose) {

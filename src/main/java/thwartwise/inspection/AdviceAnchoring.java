@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.remedy.Effort;
 
@@ -13,19 +15,18 @@ import thwartwise.remedy.Effort;
  * stern than by the bow.
  */
 final class AdviceAnchoring {
-  private static final String STERN = "anchoring by the stern";
-  private static final String BOW = "anchoring by the bow";
-
   private AdviceAnchoring() {}
 
   static Optional<AdvicePiece> of(List<Finding> findings) {
-    Optional<Finding> stern = worst(findings, STERN + ", freeboard left");
-    Optional<Finding> bow = worst(findings, BOW + ", freeboard left");
+    Optional<Finding> stern = worst(findings, CheckId.ANCHORING_BY_THE_STERN);
+    Optional<Finding> bow = worst(findings, CheckId.ANCHORING_BY_THE_BOW);
     return stern.flatMap(s -> bow.filter(b -> standsMore(b, s)).map(b -> piece(s, b)));
   }
 
-  private static Optional<Finding> worst(List<Finding> findings, String check) {
-    return findings.stream().filter(f -> f.check().equals(check)).reduce(Finding::worse);
+  private static Optional<Finding> worst(List<Finding> findings, CheckId check) {
+    return findings.stream()
+        .filter(f -> f.question().asks(check, Measure.FREEBOARD))
+        .reduce(Finding::worse);
   }
 
   private static boolean standsMore(Finding bow, Finding stern) {

@@ -5,22 +5,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 
 /** The findings of a boat beside those of the same boat after a change, question by question. */
 final class AdviceComparison {
   private static final String AT_THE_LIMIT = "at the limit";
 
-  private final Map<Question, Finding> before;
-  private final Map<Question, Finding> after;
+  private final Map<Asked, Finding> before;
+  private final Map<Asked, Finding> after;
 
   /** What is for the reader to know is asked of one loading only, whichever it is. */
-  private record Question(String check, Role role, String loading) {
-    static Question of(Finding finding) {
-      return new Question(
-          question(finding.check(), finding.role()),
+  private record Asked(Question question, Role role, String loading) {
+    static Asked of(Finding finding) {
+      return new Asked(
+          whicheverChamber(finding.question()),
           finding.role(),
           finding.role() == Role.INFORMATION ? "" : loadingOf(finding));
     }
@@ -35,9 +37,9 @@ final class AdviceComparison {
     return new AdviceComparison(before, after);
   }
 
-  private static Map<Question, Finding> worst(List<Finding> findings) {
-    Map<Question, Finding> worst = new LinkedHashMap<>();
-    findings.forEach(f -> worst.merge(Question.of(f), f, Finding::worse));
+  private static Map<Asked, Finding> worst(List<Finding> findings) {
+    Map<Asked, Finding> worst = new LinkedHashMap<>();
+    findings.forEach(f -> worst.merge(Asked.of(f), f, Finding::worse));
     return worst;
   }
 
@@ -46,16 +48,17 @@ final class AdviceComparison {
   }
 
   /** Which chamber is the worst to lose may change; the question stays the same. */
-  static String question(String check, Role role) {
-    boolean lost = role == Role.LIMITS_CREW && check.endsWith(" lost");
-    return lost ? "swamped, one chamber lost" : check;
+  static Question whicheverChamber(Question question) {
+    return question.check() == CheckId.ONE_CHAMBER_LOST
+        ? Question.of(question.check(), question.measure())
+        : question;
   }
 
   List<AdviceWorse> worse() {
     return after.keySet().stream().flatMap(q -> worse(q).stream()).toList();
   }
 
-  private Optional<AdviceWorse> worse(Question question) {
+  private Optional<AdviceWorse> worse(Asked question) {
     Finding now = after.get(question);
     Optional<Finding> then = Optional.ofNullable(before.get(question));
     boolean isWorse =
@@ -64,7 +67,11 @@ final class AdviceComparison {
     return isWorse
         ? Optional.of(
             new AdviceWorse(
-                now.check(), now.role(), loadingOf(now), then.map(Finding::outcome), now.outcome()))
+                now.question(),
+                now.role(),
+                loadingOf(now),
+                then.map(Finding::outcome),
+                now.outcome()))
         : Optional.empty();
   }
 
@@ -80,7 +87,7 @@ final class AdviceComparison {
 
   // A chamber that counts for the first time is asked about for the first time, and with nobody
   // aboard before, nothing was asked of a crew: neither is worse than it was.
-  private boolean newAndNotMet(Question question, Finding now) {
+  private boolean newAndNotMet(Asked question, Finding now) {
     boolean askedOfACrew =
         !question.loading().equals(AT_THE_LIMIT)
             || before.keySet().stream().anyMatch(q -> q.loading().equals(AT_THE_LIMIT));
@@ -88,16 +95,16 @@ final class AdviceComparison {
   }
 
   /** What held back before and is asked and met now, whatever the loading is called. */
-  List<String> putRight() {
+  List<Question> putRight() {
     return before.entrySet().stream()
         .filter(e -> e.getValue().holdsBack())
         .filter(e -> met(e.getKey()))
-        .map(e -> e.getValue().check())
+        .map(e -> e.getValue().question())
         .distinct()
         .toList();
   }
 
-  private boolean met(Question question) {
+  private boolean met(Asked question) {
     return Stream.ofNullable(after.get(question)).anyMatch(f -> f.outcome() == Outcome.MEETS);
   }
 }

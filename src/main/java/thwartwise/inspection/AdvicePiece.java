@@ -2,6 +2,8 @@ package thwartwise.inspection;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.checks.Question;
+import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Role;
 import thwartwise.remedy.Effort;
 
@@ -30,9 +32,9 @@ public record AdvicePiece(
     double crew,
     double load,
     Optional<AdviceReading> moved,
-    List<String> putsRight,
+    List<Question> putsRight,
     List<AdviceWorse> worse,
-    List<String> thenNobody) {
+    List<Subject> thenNobody) {
 
   public AdvicePiece {
     cautions = List.copyOf(cautions);
@@ -41,7 +43,7 @@ public record AdvicePiece(
     thenNobody = List.copyOf(thenNobody);
   }
 
-  AdvicePiece costing(List<AdviceWorse> told, List<String> acts) {
+  AdvicePiece costing(List<AdviceWorse> told, List<Subject> acts) {
     return new AdvicePiece(
         deed, how, effort, cautions, people, crew, load, moved, putsRight, told, acts);
   }

@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.checks.Question;
 import thwartwise.checks.Reading;
-import thwartwise.checks.Role;
 
 /**
  * The crews that only just do not fit today. A change that brings none of them nearer is not worth
@@ -79,7 +79,7 @@ final class AdviceProbe {
 
   private static double shortfall(Reading reading) {
     double scale = Math.max(Math.abs(reading.limit()), 0.05);
-    return Math.max(0, Math.min(MOST, -reading.margin() / scale));
+    return Math.max(0, Math.min(MOST, -reading.margin().room() / scale));
   }
 
   /**
@@ -112,18 +112,15 @@ final class AdviceProbe {
         .orElse(OptionalDouble.empty());
   }
 
-  private static String question(Reading reading) {
-    return AdviceComparison.question(reading.check(), Role.LIMITS_CREW);
+  private static Question question(Reading reading) {
+    return AdviceComparison.whicheverChamber(reading.question());
   }
 
   private AdviceReading reading(Crew crew, Reading before, OptionalDouble after) {
     return new AdviceReading(
-        before.check(),
+        before.question(),
         crew.seating().words(today.craft(), crew.each()),
-        before.value(),
-        after,
-        before.limit(),
-        before.atLeast(),
-        before.unit());
+        before.margin(),
+        after);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Question;
 import thwartwise.inspection.Progress.Stage;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;
@@ -172,7 +173,7 @@ final class AdviceSearch {
     }
   }
 
-  private List<String> putRight(Inspection after) {
+  private List<Question> putRight(Inspection after) {
     return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
   }
 

@@ -1,5 +1,6 @@
 package thwartwise.inspection;
 
+import thwartwise.checks.FigureWords;
 import thwartwise.checks.Reading;
 
 /**
@@ -14,10 +15,11 @@ record Breach(Reading reading, boolean afterAllowance) {
     if (afterAllowance != other.afterAllowance) {
       return afterAllowance ? other : this;
     }
-    return other.reading.margin() < reading.margin() ? other : this;
+    return other.reading.margin().room() < reading.margin().room() ? other : this;
   }
 
   String words() {
-    return reading.words() + (afterAllowance ? " (after the allowance for tape and scales)" : "");
+    return FigureWords.of(reading)
+        + (afterAllowance ? " (after the allowance for tape and scales)" : "");
   }
 }

@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.checks.Question;
 
 /**
  * What a crew breaks: the readings that are not met in the seating that breaks least.
@@ -25,8 +26,8 @@ record Breaks(List<Breach> breaches) {
     return least.map(s -> new Breaks(judge.notMet(s, mass)));
   }
 
-  String first() {
-    return breaches.get(0).reading().check();
+  Question first() {
+    return breaches.get(0).reading().question();
   }
 
   List<String> words() {

@@ -22,7 +22,7 @@ public record CrewAnswer(
     List<Member> ashore,
     String stoppedBy,
     List<String> breaks,
-    List<Margin> margins,
+    List<QuestionMargin> margins,
     List<NotAlone> notAlone,
     List<Move> moves) {
 
@@ -46,8 +46,8 @@ public record CrewAnswer(
   }
 
   /** The margin that is least of its limit. */
-  public Optional<Margin> governing() {
-    return margins.stream().min(Comparator.comparingDouble(Margin::share));
+  public Optional<QuestionMargin> governing() {
+    return margins.stream().min(Comparator.comparingDouble(m -> m.margin().share()));
   }
 
   /** Somebody at a place. */

@@ -183,7 +183,8 @@ public final class CrewSeating {
   }
 
   private String overTheRules(List<Member> members) {
-    String rule = caps.lowest(mass(members) / members.size());
+    String rule =
+        caps.lowest(mass(members) / members.size()).map(LimitingFactorWords::of).orElse("");
     return members.size() > caps.heads()
         ? String.format(
             Locale.ROOT,

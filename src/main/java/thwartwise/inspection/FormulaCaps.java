@@ -3,9 +3,9 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import thwartwise.rules.CapacityFigure;
@@ -66,19 +66,16 @@ record FormulaCaps(List<CapacityFigure> figures, double kit) {
     return (int) Math.min(heads(), Math.floor(room() / design));
   }
 
-  /** The formula that leaves room for the fewest of these adults; blank when none caps any. */
-  String lowest(double design) {
+  /** The formula that leaves room for the fewest of these adults; empty when none caps any. */
+  Optional<LimitingFactor.ByFormula> lowest(double design) {
     return figures.stream()
         .min(Comparator.comparingDouble(f -> adults(f, design)))
-        .map(named())
-        .orElse("");
+        .map(f -> new LimitingFactor.ByFormula(namesItsRules(f) ? "" : f.ruleSet(), f.formula()));
   }
 
-  private Function<CapacityFigure, String> named() {
-    return f ->
-        f.ruleSet().isEmpty() || f.formula().startsWith("33 CFR")
-            ? f.formula()
-            : f.ruleSet() + ": " + f.formula();
+  /** A title of the American rules begins with their name. */
+  private static boolean namesItsRules(CapacityFigure figure) {
+    return figure.formula().startsWith("33 CFR");
   }
 
   private double adults(CapacityFigure figure, double design) {

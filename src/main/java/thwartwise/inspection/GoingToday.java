@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -8,6 +9,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Opening;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -20,6 +23,8 @@ import thwartwise.checks.Role;
  * @param points in the order of a morning at the slipway
  */
 public record GoingToday(List<String> held, List<Point> points) {
+  private static final Set<CheckId> CLIMBING_IN =
+      EnumSet.of(CheckId.CLIMBING_IN_OVER_THE_SIDE, CheckId.CLIMBING_IN_OVER_THE_STERN);
 
   /**
    * One point.
@@ -54,7 +59,14 @@ public record GoingToday(List<String> held, List<Point> points) {
     return report.findings().stream()
         .filter(Finding::holdsBack)
         .filter(f -> !f.condition().startsWith(report.asLoaded().loading()))
-        .map(f -> f.check() + ": " + f.outcome().word() + " (" + f.condition() + ")")
+        .map(
+            f ->
+                CheckWords.of(f.question())
+                    + ": "
+                    + f.outcome().word()
+                    + " ("
+                    + f.condition()
+                    + ")")
         .toList();
   }
 
@@ -151,7 +163,7 @@ public record GoingToday(List<String> held, List<Point> points) {
   }
 
   private static String act(Finding finding) {
-    return finding.check().split(",")[0];
+    return CheckWords.subject(finding.question().subject());
   }
 
   private static Point closed(Boat boat) {
@@ -180,7 +192,7 @@ public record GoingToday(List<String> held, List<Point> points) {
   private static Point backIn(Report report) {
     List<String> not =
         report.findings().stream()
-            .filter(f -> f.check().startsWith("climbing in") && f.outcome() != Outcome.MEETS)
+            .filter(f -> CLIMBING_IN.contains(f.question().check()) && f.outcome() != Outcome.MEETS)
             .map(GoingToday::act)
             .distinct()
             .toList();

@@ -29,8 +29,8 @@ record Headroom(double mass) {
     if (!reading.met()) {
       return NOT_MET;
     }
-    return reading.unit() == Unit.DEGREE
-        ? new Headroom(Margin.share(reading) / (swamped ? SWAMPED_STEEP : STEEP))
+    return reading.margin().unit() == Unit.DEGREE
+        ? new Headroom(reading.margin().share() / (swamped ? SWAMPED_STEEP : STEEP))
         : UNLIMITED;
   }
 

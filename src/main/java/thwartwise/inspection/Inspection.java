@@ -25,6 +25,8 @@ import thwartwise.checks.Check;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
+import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
@@ -51,7 +53,7 @@ public final class Inspection {
   private final boolean hurried;
 
   /** Whether an act is forbidden already of the crews it is compared with. */
-  private final Predicate<String> noWorse;
+  private final Predicate<Question> noWorse;
 
   private Inspection(Craft craft, RuleBook book, LocalDate date) {
     this.craft = craft;
@@ -220,22 +222,22 @@ public final class Inspection {
    * The acts that the largest crew of this boat must not do, and the crews of another inspection of
    * it may.
    */
-  List<String> nobodyDoes(Inspection other) {
-    Set<String> then =
+  List<Subject> nobodyDoes(Inspection other) {
+    Set<Subject> then =
         forbidden(of(atLimit(limits.crew(amounts().people())), checks(Role.FORBIDS_AN_ACT)));
     then.removeAll(forbidden(other.atLimit.get()));
     return List.copyOf(then);
   }
 
-  private boolean forbidsAtLimit(String act) {
+  private boolean forbidsAtLimit(Question act) {
     return atLimit.get().stream()
-        .anyMatch(f -> f.check().equals(act) && AdviceComparison.isAsBadAsCanBe(f));
+        .anyMatch(f -> f.question().equals(act) && AdviceComparison.isAsBadAsCanBe(f));
   }
 
-  private static Set<String> forbidden(List<Finding> findings) {
+  private static Set<Subject> forbidden(List<Finding> findings) {
     return findings.stream()
         .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
-        .map(Finding::subject)
+        .map(f -> f.question().subject())
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
@@ -314,7 +316,7 @@ public final class Inspection {
     List<Trial> crews = permitted(recommendation).map(t -> hurried ? judge.hurried(t) : t).toList();
     return checks(Role.FORBIDS_AN_ACT).parallelStream()
         .flatMap(check -> worst(check, crews))
-        .collect(Collectors.toMap(Finding::check, f -> f, Finding::worse, TreeMap::new))
+        .collect(Collectors.toMap(Finding::question, f -> f, Finding::worse, TreeMap::new))
         .values()
         .stream()
         .toList();
@@ -323,22 +325,22 @@ public final class Inspection {
   // The last crew is the largest, of which everything is asked. Where all of it was as bad before,
   // or comes out as bad as can be, no other crew is asked.
   private Stream<Finding> worst(Check check, List<Trial> crews) {
-    Map<String, Finding> worst = new LinkedHashMap<>();
+    Map<Question, Finding> worst = new LinkedHashMap<>();
     if (crews.isEmpty()) {
       return Stream.empty();
     }
     List<Finding> last = of(crews.get(crews.size() - 1), check).toList();
-    if (last.stream().allMatch(f -> noWorse.test(f.check()))) {
+    if (last.stream().allMatch(f -> noWorse.test(f.question()))) {
       return last.stream();
     }
     for (int i = 0; i < crews.size() && !isSettled(worst, last.size()); i++) {
       (i + 1 == crews.size() ? last.stream() : of(crews.get(i), check))
-          .forEach(f -> worst.merge(f.check(), f, Finding::worse));
+          .forEach(f -> worst.merge(f.question(), f, Finding::worse));
     }
     return worst.values().stream();
   }
 
-  private static boolean isSettled(Map<String, Finding> worst, int asked) {
+  private static boolean isSettled(Map<Question, Finding> worst, int asked) {
     return worst.size() == asked && worst.values().stream().allMatch(Finding::isWorst);
   }
 

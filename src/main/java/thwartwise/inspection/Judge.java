@@ -21,6 +21,7 @@ import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
+import thwartwise.checks.Question;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
@@ -51,11 +52,11 @@ final class Judge {
   /** Asked first next time; a matter of speed alone. */
   private volatile List<Check> lastRefusedBy;
 
-  private final Map<Question, Boolean> known = new ConcurrentHashMap<>();
+  private final Map<SeatingQuestion, Boolean> known = new ConcurrentHashMap<>();
   private final Map<Allowance, Double> spareEmpty = new ConcurrentHashMap<>();
   private final Map<Seating, Integer> lastStop = new ConcurrentHashMap<>();
 
-  private record Question(Seating seating, double heaviest, List<Check> checks) {}
+  private record SeatingQuestion(Seating seating, double heaviest, List<Check> checks) {}
 
   Judge(Craft craft, RuleSet rules) {
     this.craft = craft;
@@ -85,11 +86,11 @@ final class Judge {
   }
 
   boolean staysUp(Seating seating, double heaviest) {
-    return meets(new Question(seating, heaviest, dry));
+    return meets(new SeatingQuestion(seating, heaviest, dry));
   }
 
   boolean heldUp(Seating seating, double heaviest) {
-    return isLifted(seating, heaviest) && meets(new Question(seating, heaviest, wet));
+    return isLifted(seating, heaviest) && meets(new SeatingQuestion(seating, heaviest, wet));
   }
 
   boolean meetsAll(Seating seating, double heaviest) {
@@ -97,7 +98,7 @@ final class Judge {
   }
 
   private boolean isLifted(Seating seating, double heaviest) {
-    return meets(new Question(seating, heaviest, volumes));
+    return meets(new SeatingQuestion(seating, heaviest, volumes));
   }
 
   /** Checks that limit crew, put to one loading as measured or with the allowance taken off. */
@@ -162,7 +163,7 @@ final class Judge {
   }
 
   // Not computed within the map: other threads would wait for it.
-  private boolean meets(Question asked) {
+  private boolean meets(SeatingQuestion asked) {
     Boolean before = known.get(asked);
     if (before != null) {
       return before;
@@ -247,7 +248,7 @@ final class Judge {
     for (Trial t : List.of(hurried(trial).under(allowance), hurried(trial))) {
       for (Check check : soonest) {
         for (Reading reading : t.readings(check)) {
-          least = Math.min(least, Margin.share(reading));
+          least = Math.min(least, reading.margin().share());
         }
         if (least < enough) {
           return least;
@@ -258,8 +259,8 @@ final class Judge {
   }
 
   /** The worst reading of every check over some trials, after the allowance. */
-  List<Margin> margins(List<Trial> trials) {
-    List<Margin> worst = new ArrayList<>();
+  List<QuestionMargin> margins(List<Trial> trials) {
+    List<QuestionMargin> worst = new ArrayList<>();
     for (Check check : limiting) {
       List<List<Reading>> all =
           trials.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
@@ -268,8 +269,8 @@ final class Judge {
         int which = i;
         all.stream()
             .map(r -> r.get(which))
-            .min(Comparator.comparingDouble(Margin::share))
-            .flatMap(Margin::of)
+            .min(Comparator.comparingDouble(r -> r.margin().share()))
+            .flatMap(QuestionMargin::of)
             .ifPresent(worst::add);
       }
     }
@@ -300,7 +301,7 @@ final class Judge {
   }
 
   int breached(List<Trial> trials, int enough) {
-    Set<String> names = ConcurrentHashMap.newKeySet();
+    Set<Question> names = ConcurrentHashMap.newKeySet();
     trials.parallelStream()
         .map(this::hurried)
         .flatMap(t -> Stream.of(t, t.under(allowance)))
@@ -308,9 +309,12 @@ final class Judge {
     return names.size();
   }
 
-  private int addNotMet(Trial trial, Set<String> names) {
+  private int addNotMet(Trial trial, Set<Question> names) {
     for (Check check : limiting) {
-      trial.readings(check).stream().filter(r -> !r.met()).map(Reading::check).forEach(names::add);
+      trial.readings(check).stream()
+          .filter(r -> !r.met())
+          .map(Reading::question)
+          .forEach(names::add);
     }
     return names.size();
   }
@@ -333,7 +337,7 @@ final class Judge {
   }
 
   private List<Breach> notMet(List<Trial> measured, List<Check> checks) {
-    Map<String, Breach> worst = new LinkedHashMap<>();
+    Map<Question, Breach> worst = new LinkedHashMap<>();
     List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
     for (Check check : checks) {
       measured.forEach(t -> note(check.readings(t), false, worst));
@@ -343,17 +347,17 @@ final class Judge {
   }
 
   private static void note(
-      List<Reading> readings, boolean afterAllowance, Map<String, Breach> worst) {
+      List<Reading> readings, boolean afterAllowance, Map<Question, Breach> worst) {
     readings.stream()
         .filter(r -> !r.met())
-        .forEach(r -> worst.merge(r.check(), new Breach(r, afterAllowance), Breach::worse));
+        .forEach(r -> worst.merge(r.question(), new Breach(r, afterAllowance), Breach::worse));
   }
 
   /** How near the limits a trial comes under the allowance: the least margin, as a share. */
   double nearness(Trial trial) {
     return limiting.stream()
         .flatMap(c -> c.readings(trial.under(allowance)).stream())
-        .mapToDouble(Margin::share)
+        .mapToDouble(r -> r.margin().share())
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }

@@ -164,11 +164,11 @@ final class Limits {
     return besides.get().get(row.people());
   }
 
-  private List<Margin> margins(Crew crew) {
+  private List<QuestionMargin> margins(Crew crew) {
     List<Trial> trials =
         crew.seatings().stream().flatMap(s -> judge.trials(s, crew.each()).stream()).toList();
     return judge.margins(trials).stream()
-        .sorted(Comparator.comparingDouble(Margin::share))
+        .sorted(Comparator.comparingDouble(m -> m.margin().share()))
         .toList();
   }
 
@@ -272,21 +272,22 @@ final class Limits {
     return one || extra(row) < 1 ? List.of() : besides(row).like().places(craft);
   }
 
-  private String governedBy(int people) {
+  private Optional<LimitingFactor> governedBy(int people) {
     if (people < search.people()) {
-      return caps.lowest(design);
+      return caps.lowest(design).map(f -> f);
     }
     if (people == search.room()) {
-      return full();
+      return Optional.of(full());
     }
     return next(people, Math.max(search.eachUpTo(people + 1) + 1, rules.value("lightest-person")))
-        .map(Breaks::first)
-        .orElse("");
+        .map(b -> new LimitingFactor.ByCheck(b.first()));
   }
 
-  private String full() {
+  private LimitingFactor full() {
     String tooMany = search.ways().words();
-    return tooMany.isEmpty() ? "no place for another person" : tooMany;
+    return tooMany.isEmpty()
+        ? new LimitingFactor.NoPlaceLeft()
+        : new LimitingFactor.Stated(tooMany);
   }
 
   /** What one more breaks; where so many could sit, what fewer of that mass do. */
@@ -296,10 +297,10 @@ final class Limits {
 
   private List<String> nextPersonBreaks(int people) {
     if (people < search.people()) {
-      return List.of(caps.lowest(design));
+      return List.of(caps.lowest(design).map(LimitingFactorWords::of).orElse(""));
     }
     if (people == search.room()) {
-      return List.of(full());
+      return List.of(LimitingFactorWords.of(full()));
     }
     return next(people, design).map(Breaks::words).orElse(List.of());
   }

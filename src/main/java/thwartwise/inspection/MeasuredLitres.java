@@ -5,8 +5,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Space;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 
@@ -36,13 +40,10 @@ public final class MeasuredLitres {
         .map(
             poured ->
                 new Finding(
-                    space.name() + ", litres poured in against litres drawn",
+                    Question.of(CheckId.LITRES_POURED, Measure.VOLUME, space.name()),
                     Role.INFORMATION,
                     Outcome.FALLS_SHORT,
-                    OptionalDouble.of(poured),
-                    drawn,
-                    poured < drawn,
-                    Unit.LITRE,
+                    new Margin(OptionalDouble.of(poured), drawn, poured < drawn, Unit.LITRE),
                     "they should agree within a fifth (judgement)",
                     "as measured",
                     "the smaller counts; measure the box and pour again"));

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * @param load greatest mass of people and everything not built in, rounded down to whole kg
  * @param extra of that load, what may be aboard besides people and the kit listed, whole kg
  * @param adult what an unnamed adult counts, dressed, kg
- * @param governedBy the check that stops the next person
+ * @param governedBy what stops the next person
  * @param nextPersonBreaks every check the next person would break, in words
  * @param excludedSeatings seatings that fail by themselves: the place of each person
  * @param crewLimits for each number of people up to one more than recommended, how heavy each may
@@ -34,13 +34,13 @@ public record Recommendation(
     int staysUpWith,
     int holdsUpWhenSwamped,
     int ifClaimedChambersProve,
-    String governedBy,
+    Optional<LimitingFactor> governedBy,
     List<String> nextPersonBreaks,
     List<List<String>> excludedSeatings,
     List<CrewLimit> crewLimits,
     boolean withheld,
     List<String> reasons,
-    List<Margin> margins,
+    List<QuestionMargin> margins,
     boolean heldOnTo) {
 
   /** An adult who is too heavy by so little is told of, kg. */
@@ -57,12 +57,25 @@ public record Recommendation(
   /** Nothing is recommended and nothing was looked for. */
   static Recommendation withheld(double adult, List<String> reasons) {
     return new Recommendation(
-        0, 0, 0, 0, adult, 0, 0, 0, "", List.of(), List.of(), List.of(), true, reasons);
+        0,
+        0,
+        0,
+        0,
+        adult,
+        0,
+        0,
+        0,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        true,
+        reasons);
   }
 
   /** Whether it was looked for what the boat carries, if only to be withheld. */
   public boolean wasSearched() {
-    return !withheld || !governedBy.isBlank() || !nextPersonBreaks.isEmpty();
+    return !withheld || governedBy.isPresent() || !nextPersonBreaks.isEmpty();
   }
 
   /**
@@ -110,13 +123,13 @@ public record Recommendation(
       int staysUpWith,
       int holdsUpWhenSwamped,
       int ifClaimedChambersProve,
-      String governedBy,
+      Optional<LimitingFactor> governedBy,
       List<String> nextPersonBreaks,
       List<List<String>> excludedSeatings,
       List<CrewLimit> crewLimits,
       boolean withheld,
       List<String> reasons,
-      List<Margin> margins) {
+      List<QuestionMargin> margins) {
     this(
         people,
         crew,
@@ -146,7 +159,7 @@ public record Recommendation(
       int staysUpWith,
       int holdsUpWhenSwamped,
       int ifClaimedChambersProve,
-      String governedBy,
+      Optional<LimitingFactor> governedBy,
       List<String> nextPersonBreaks,
       List<List<String>> excludedSeatings,
       List<CrewLimit> crewLimits,

@@ -9,8 +9,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.plausibility.Plausibility;
@@ -24,8 +28,6 @@ import thwartwise.rules.WaterAdjustedLimits;
 
 /** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
 final class RulesApplied {
-  static final String FULL_POWER = "running this motor at full power";
-
   private final Craft craft;
   private final RuleBook calm;
   private final RuleBook book;
@@ -159,13 +161,10 @@ final class RulesApplied {
 
   private static Finding tooStrong(CapacityFigure figure) {
     return new Finding(
-        FULL_POWER,
+        Question.of(CheckId.FULL_POWER, Measure.POWER),
         Role.FORBIDS_AN_ACT,
         Outcome.FALLS_SHORT,
-        figure.has(),
-        figure.value(),
-        false,
-        Unit.WATT,
+        Margin.atMost(figure.value(), figure.has(), Unit.WATT),
         figure.formula() + ": " + figure.source(),
         "",
         "before it is launched, fit a weaker motor or make sure that this one is held back");

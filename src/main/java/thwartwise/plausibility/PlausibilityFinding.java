@@ -1,7 +1,9 @@
 package thwartwise.plausibility;
 
 import java.util.Optional;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
 
@@ -22,16 +24,17 @@ public record PlausibilityFinding(
 
   /** In a line: what it is of, what it comes to, what it should be, and what to do. */
   public String words() {
-    Unit unit = finding.unit();
-    double has = unit.shown(finding.value().orElse(Double.NaN));
-    double needs = unit.shown(finding.limit());
+    Margin margin = finding.margin();
+    Unit unit = margin.unit();
+    double has = unit.shown(margin.value().orElse(Double.NaN));
+    double needs = unit.shown(margin.limit());
     return "%s: %s %s, %s %s %s; %s"
         .formatted(
-            finding.check(),
-            finding.atLeast() ? unit.down(has) : unit.up(has),
+            CheckWords.of(finding.question()),
+            margin.atLeast() ? unit.down(has) : unit.up(has),
             unit.word(),
-            finding.atLeast() ? "needs at least" : "must not exceed",
-            finding.atLeast() ? unit.up(needs) : unit.down(needs),
+            margin.atLeast() ? "needs at least" : "must not exceed",
+            margin.atLeast() ? unit.up(needs) : unit.down(needs),
             unit.word(),
             finding.note());
   }

@@ -6,8 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.Kept;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
@@ -78,13 +82,10 @@ record PlausibilityQuestion(String check, Unit unit, String condition) {
           about.stream().filter(k -> k.standsFor(measured)).map(Kept::reason).findFirst();
       Finding finding =
           new Finding(
-              asked.check(),
+              Question.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, asked.check()),
               met || kept.isPresent() ? Role.INFORMATION : Role.LIMITS_CREW,
               met ? Outcome.MEETS : Outcome.FALLS_SHORT,
-              OptionalDouble.of(value),
-              limit,
-              atLeast,
-              asked.unit(),
+              new Margin(OptionalDouble.of(value), limit, atLeast, asked.unit()),
               source,
               asked.condition(),
               met ? note : kept.map(reason -> "kept: " + reason).orElse(note));

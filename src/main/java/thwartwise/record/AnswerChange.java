@@ -26,7 +26,11 @@ public record AnswerChange(String loading, Optional<Finding> before, Optional<Fi
   private boolean changed() {
     return outcomeChanged()
         || !before.map(Finding::value).equals(after.map(Finding::value))
-        || !before.map(Finding::limit).equals(after.map(Finding::limit));
+        || !limit(before).equals(limit(after));
+  }
+
+  private static Optional<Double> limit(Optional<Finding> finding) {
+    return finding.map(f -> f.margin().limit());
   }
 
   /** Every answer that is not the same, to the last digit, in the order of the later record. */
@@ -44,7 +48,9 @@ public record AnswerChange(String loading, Optional<Finding> before, Optional<Fi
   }
 
   private static boolean sameQuestion(Finding a, Finding b) {
-    return a.check().equals(b.check()) && a.role() == b.role() && loading(a).equals(loading(b));
+    return a.question().equals(b.question())
+        && a.role() == b.role()
+        && loading(a).equals(loading(b));
   }
 
   /**

@@ -5,9 +5,10 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Unit;
+import thwartwise.checks.Question.Subject;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
@@ -82,38 +83,21 @@ final class AdviceWords {
     return "With "
         + reading.crew()
         + ", "
-        + reading.check()
+        + CheckWords.of(reading.question())
         + " goes from "
-        + figure(reading, reading.before())
+        + figure(reading.before())
         + " to "
-        + figure(reading, reading.after())
+        + figure(reading.after())
         + "; at "
-        + (reading.atLeast() ? "least " : "most ")
-        + limit(reading)
-        + (reading.atLeast() ? " is needed" : " is allowed");
+        + (reading.before().atLeast() ? "least " : "most ")
+        + MarginWords.limit(reading.before())
+        + (reading.before().atLeast() ? " is needed" : " is allowed");
   }
 
-  private static String figure(AdviceReading reading, OptionalDouble value) {
-    if (value.isEmpty() || turnsOver(reading, value.getAsDouble())) {
-      return "turning over";
-    }
-    double shown = reading.unit().shown(value.getAsDouble());
-    int decimals = reading.unit().decimals();
-    return FigureText.with(
-        reading.atLeast() ? FigureText.down(shown, decimals) : FigureText.up(shown, decimals),
-        reading.unit().word());
-  }
-
-  private static boolean turnsOver(AdviceReading reading, double value) {
-    return reading.unit() == Unit.DEGREE && value > Math.PI / 2;
-  }
-
-  private static String limit(AdviceReading reading) {
-    double shown = reading.unit().shown(reading.limit());
-    int decimals = reading.unit().decimals();
-    return FigureText.with(
-        reading.atLeast() ? FigureText.up(shown, decimals) : FigureText.down(shown, decimals),
-        reading.unit().word());
+  private static String figure(Margin margin) {
+    return margin.value().isEmpty() || margin.turnsOver()
+        ? "turning over"
+        : MarginWords.value(margin);
   }
 
   /**
@@ -123,7 +107,8 @@ final class AdviceWords {
     List<String> costs = new ArrayList<>();
     if (!piece.thenNobody().isEmpty()) {
       costs.add(
-          "With so many aboard nobody does what fewer could: " + Sentence.list(piece.thenNobody()));
+          "With so many aboard nobody does what fewer could: "
+              + Sentence.list(piece.thenNobody().stream().map(CheckWords::subject).toList()));
     }
     Map<String, List<AdviceWorse>> byLoading = new LinkedHashMap<>();
     piece
@@ -134,11 +119,14 @@ final class AdviceWords {
   }
 
   private static String worse(String loading, List<AdviceWorse> worse) {
-    Map<String, Outcome> bySubject = new LinkedHashMap<>();
-    worse.forEach(w -> bySubject.merge(w.subject(), w.after(), Outcome::worse));
+    Map<Subject, Outcome> bySubject = new LinkedHashMap<>();
+    worse.forEach(w -> bySubject.merge(w.question().subject(), w.after(), Outcome::worse));
     Map<Outcome, List<String>> byOutcome = new EnumMap<>(Outcome.class);
     bySubject.forEach(
-        (subject, after) -> byOutcome.computeIfAbsent(after, o -> new ArrayList<>()).add(subject));
+        (subject, after) ->
+            byOutcome
+                .computeIfAbsent(after, o -> new ArrayList<>())
+                .add(CheckWords.subject(subject)));
     return "With the same people aboard ("
         + loading
         + ") it makes worse: "

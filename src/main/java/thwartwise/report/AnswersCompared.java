@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
@@ -65,7 +66,7 @@ final class AnswersCompared {
   }
 
   private static String told(AnswerChange answer) {
-    return answer.latest().check()
+    return CheckWords.of(answer.latest().question())
         + ": "
         + (answer.outcomeChanged() ? outcomes(answer) : answer.latest().outcome().word())
         + "; "
@@ -92,7 +93,7 @@ final class AnswersCompared {
   }
 
   private static String figure(Finding finding) {
-    if (FindingWords.turnsOver(finding)) {
+    if (finding.margin().turnsOver()) {
       return "over 90" + FigureText.TIED + "degrees";
     }
     return finding.value().isEmpty() ? "no figure" : FindingWords.value(finding);
@@ -106,7 +107,7 @@ final class AnswersCompared {
 
   private static String limits(Optional<Finding> finding) {
     return finding
-        .map(f -> (f.atLeast() ? "at least " : "at most ") + FindingWords.limit(f))
+        .map(f -> (f.margin().atLeast() ? "at least " : "at most ") + FindingWords.limit(f))
         .orElse("");
   }
 }

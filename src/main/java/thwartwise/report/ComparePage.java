@@ -6,7 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.inspection.Margin;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Question;
+import thwartwise.inspection.LimitingFactor;
+import thwartwise.inspection.LimitingFactorWords;
 import thwartwise.inspection.Recommendation;
 import thwartwise.page.FigureText;
 import thwartwise.page.HtmlDocument;
@@ -168,20 +172,22 @@ public final class ComparePage {
         + (before == after ? ", as before" : " instead of " + FigureText.adults(before));
   }
 
-  static String governed(String before, String after) {
-    String now = "What stops the next person: " + (after.isBlank() ? "not said" : after);
-    return before.equals(after)
-        ? now + ", as before"
-        : now + "; before: " + (before.isBlank() ? "not said" : before);
+  static String governed(Optional<LimitingFactor> before, Optional<LimitingFactor> after) {
+    String now = "What stops the next person: " + governed(after);
+    return before.equals(after) ? now + ", as before" : now + "; before: " + governed(before);
+  }
+
+  private static String governed(Optional<LimitingFactor> factor) {
+    return factor.map(LimitingFactorWords::of).orElse("not said");
   }
 
   private static void margins(Page page, List<MarginChange> margins) {
-    Map<String, String> shown =
+    Map<Question, String> shown =
         margins.stream()
             .filter(change -> !figure(change.before()).equals(figure(change.after())))
             .collect(
                 Collectors.toMap(
-                    MarginChange::check, ComparePage::margin, (a, b) -> a, LinkedHashMap::new));
+                    MarginChange::question, ComparePage::margin, (a, b) -> a, LinkedHashMap::new));
     if (!shown.isEmpty()) {
       page.heading("How near the recommended crew comes to its limits");
       page.paragraph(
@@ -193,32 +199,19 @@ public final class ComparePage {
 
   private static String margin(MarginChange change) {
     Margin latest = change.after().or(change::before).orElseThrow();
-    String limit =
-        latest.atLeast()
-            ? "at least "
-                + FigureText.up(latest.unit().shown(latest.limit()), latest.unit().decimals())
-            : "at most "
-                + FigureText.down(latest.unit().shown(latest.limit()), latest.unit().decimals());
     boolean both = change.before().isPresent() && change.after().isPresent();
-    return change.check()
+    return CheckWords.of(change.question())
         + ": "
         + (both
             ? "from " + figure(change.before()) + " to " + figure(change.after())
             : figure(change.before()) + " before, " + figure(change.after()) + " after")
         + "; "
-        + FigureText.with(limit, latest.unit().word());
+        + (latest.atLeast() ? "at least " : "at most ")
+        + MarginWords.limit(latest);
   }
 
   private static String figure(Optional<Margin> margin) {
-    return margin.map(ComparePage::figure).orElse("not asked");
-  }
-
-  private static String figure(Margin margin) {
-    double shown = margin.unit().shown(margin.value());
-    int decimals = margin.unit().decimals();
-    String figure =
-        margin.atLeast() ? FigureText.down(shown, decimals) : FigureText.up(shown, decimals);
-    return FigureText.with(figure, margin.unit().word());
+    return margin.map(MarginWords::value).orElse("not asked");
   }
 
   private static String kg(String figure) {

@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import java.util.Comparator;
 import java.util.Optional;
+import thwartwise.inspection.LimitingFactorWords;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.page.FigureText;
@@ -144,9 +145,8 @@ final class CrewSection {
   }
 
   private static void next(Page page, Recommendation crew) {
-    if (!crew.governedBy().isBlank()) {
-      page.paragraph("What stops the next person: " + crew.governedBy());
-    }
+    crew.governedBy()
+        .ifPresent(f -> page.paragraph("What stops the next person: " + LimitingFactorWords.of(f)));
     if (!crew.nextPersonBreaks().isEmpty()) {
       String more = FigureText.up(crew.adult(), 0) + FigureText.TIED + "kg would break:";
       page.paragraph((crew.people() == 0 ? "An adult of " : "One adult more of ") + more)

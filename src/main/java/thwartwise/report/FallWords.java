@@ -1,9 +1,12 @@
 package thwartwise.report;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import thwartwise.inspection.Margin;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Measure;
+import thwartwise.checks.Question;
+import thwartwise.inspection.LimitingFactor;
+import thwartwise.inspection.QuestionMargin;
 import thwartwise.inspection.Recommendation;
 import thwartwise.page.FigureText;
 import thwartwise.record.Comparison;
@@ -31,21 +34,6 @@ final class FallWords {
   private static final String ENDS =
       "lift at one end or weight at the other tips it, and puts the lower end deeper";
 
-  /** By the name of the check. */
-  private static final Map<String, String> PHYSICS =
-      Map.ofEntries(
-          Map.entry("freeboard at rest", DEEPER),
-          Map.entry("three fifths to one side", HEEL),
-          Map.entry("three fifths to one side, freeboard left", HEEL),
-          Map.entry("sitting stiff a little off the middle", STIFF),
-          Map.entry("sitting stiff a little off the middle, freeboard left", STIFF),
-          Map.entry("swamped, lift to spare", LIFT),
-          Map.entry("swamped, heel", SWAMPED_HEEL),
-          Map.entry("swamped, half the crew's weight to one side", SWAMPED_HEEL),
-          Map.entry("swamped, everyone a little off the middle", SWAMPED_HEEL),
-          Map.entry("swamped, higher end above the water", ENDS),
-          Map.entry("swamped, lower end under the water", ENDS));
-
   private FallWords() {}
 
   /** Blank where nothing fell, or where either recommends nothing. */
@@ -71,20 +59,34 @@ final class FallWords {
 
   private static String told(Recommendation after) {
     return governs(after)
-        .map(check -> "It is less because now " + check + " governs: " + physics(check))
+        .map(q -> "It is less because now " + CheckWords.of(q) + " governs: " + physics(q))
         .orElse("");
   }
 
   /** What stops the next person, or, where only places are lacking, what is nearest its limit. */
-  private static Optional<String> governs(Recommendation after) {
-    return Stream.concat(Stream.of(after.governedBy()), after.margins().stream().map(Margin::check))
-        .filter(check -> !physics(check).isEmpty())
+  private static Optional<Question> governs(Recommendation after) {
+    Stream<Question> next =
+        after.governedBy().stream()
+            .flatMap(
+                f ->
+                    f instanceof LimitingFactor.ByCheck check
+                        ? Stream.of(check.question())
+                        : Stream.empty());
+    return Stream.concat(next, after.margins().stream().map(QuestionMargin::question))
+        .filter(question -> !physics(question).isEmpty())
         .findFirst();
   }
 
   /** Whichever chamber is lost, it is lift that lacks. */
-  static String physics(String check) {
-    boolean lost = check.endsWith(" lost");
-    return lost ? LIFT : PHYSICS.getOrDefault(check, "");
+  static String physics(Question question) {
+    return switch (question.check()) {
+      case FREEBOARD_AT_REST -> DEEPER;
+      case THREE_FIFTHS_TO_ONE_SIDE -> HEEL;
+      case STIFF_OFF_THE_MIDDLE -> STIFF;
+      case SWAMPED_LIFT, ONE_CHAMBER_LOST -> LIFT;
+      case SWAMPED_LEVEL -> question.measure() == Measure.HEEL ? SWAMPED_HEEL : ENDS;
+      case SWAMPED_MARGIN -> SWAMPED_HEEL;
+      default -> "";
+    };
   }
 }

@@ -1,9 +1,9 @@
 package thwartwise.report;
 
 import java.util.List;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Unit;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 
@@ -15,7 +15,7 @@ final class FindingWords {
   static String told(Finding finding, String citation) {
     return Sentence.joined(
         List.of(
-            finding.check() + ": " + finding.outcome().word(),
+            CheckWords.of(finding.question()) + ": " + finding.outcome().word(),
             figures(finding) + citation,
             FindingGroups.deed(finding),
             finding.note()));
@@ -23,20 +23,15 @@ final class FindingWords {
 
   static String figures(Finding finding) {
     String asked =
-        finding.atLeast()
+        finding.margin().atLeast()
             ? "at least " + limit(finding) + " is needed"
             : "at most " + limit(finding) + " is allowed";
-    if (turnsOver(finding)) {
+    if (finding.margin().turnsOver()) {
       return "It comes to over 90" + FigureText.TIED + "degrees; " + asked;
     }
     return finding.value().isEmpty()
         ? (finding.note().isBlank() ? "There is no figure; " : "") + asked
         : "It comes to " + value(finding) + "; " + asked + closeness(finding.outcome());
-  }
-
-  /** Past a right angle the very figure no longer tells anybody anything. */
-  static boolean turnsOver(Finding finding) {
-    return finding.unit() == Unit.DEGREE && finding.value().orElse(0) > Math.PI / 2;
   }
 
   private static String closeness(Outcome outcome) {
@@ -46,24 +41,10 @@ final class FindingWords {
   }
 
   static String value(Finding finding) {
-    double shown = finding.unit().shown(finding.value().orElse(Double.NaN));
-    int decimals = finding.unit().decimals();
-    return words(
-        finding.atLeast() ? FigureText.down(shown, decimals) : FigureText.up(shown, decimals),
-        finding);
+    return MarginWords.value(finding.margin());
   }
 
   static String limit(Finding finding) {
-    double shown = finding.unit().shown(finding.limit());
-    int decimals = finding.unit().decimals();
-    return words(
-        finding.atLeast() ? FigureText.up(shown, decimals) : FigureText.down(shown, decimals),
-        finding);
-  }
-
-  private static String words(String figure, Finding finding) {
-    String word = finding.unit().word();
-    boolean one = figure.equals("1") && word.endsWith("s");
-    return FigureText.with(figure, one ? word.substring(0, word.length() - 1) : word);
+    return MarginWords.limit(finding.margin());
   }
 }

@@ -5,8 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
+import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Role;
 import thwartwise.inspection.Report;
 import thwartwise.page.Page;
@@ -40,8 +43,8 @@ final class ForbiddenSection {
 
   /** The acts alone, for whoever has read why. */
   static void shortly(Page page, List<Finding> findings) {
-    Map<String, List<Finding>> acts = byAct(findings);
-    List<String> forbidden = List.copyOf(forbidden(acts).keySet());
+    Map<Subject, List<Finding>> acts = byAct(findings);
+    List<String> forbidden = words(forbidden(acts));
     page.paragraph("What nobody does:");
     if (!forbidden.isEmpty()) {
       page.point("Not in this boat: " + Sentence.list(forbidden));
@@ -54,8 +57,8 @@ final class ForbiddenSection {
 
   /** The same in a sentence or two, so many of the acts named. */
   static List<String> listed(List<Finding> findings, int most) {
-    Map<String, List<Finding>> acts = byAct(findings);
-    List<String> all = List.copyOf(forbidden(acts).keySet());
+    Map<Subject, List<Finding>> acts = byAct(findings);
+    List<String> all = words(forbidden(acts));
     List<String> named = new ArrayList<>(all.subList(0, Math.min(most, all.size())));
     if (named.size() < all.size()) {
       named.add(all.size() - named.size() + " more (page)");
@@ -64,8 +67,12 @@ final class ForbiddenSection {
         acts.isEmpty() ? NONE_LOOKED_AT : named.isEmpty() ? "" : Sentence.list(named), UNTRIED);
   }
 
-  private static Map<String, List<Finding>> forbidden(Map<String, List<Finding>> acts) {
-    Map<String, List<Finding>> forbidden = new LinkedHashMap<>();
+  private static List<String> words(Map<Subject, List<Finding>> acts) {
+    return acts.keySet().stream().map(CheckWords::subject).toList();
+  }
+
+  private static Map<Subject, List<Finding>> forbidden(Map<Subject, List<Finding>> acts) {
+    Map<Subject, List<Finding>> forbidden = new LinkedHashMap<>();
     acts.forEach(
         (act, answers) ->
             forbidden.put(
@@ -75,37 +82,38 @@ final class ForbiddenSection {
   }
 
   private static void write(Page page, List<Finding> findings) {
-    Map<String, List<Finding>> acts = byAct(findings);
-    Map<String, List<Finding>> forbidden = forbidden(acts);
+    Map<Subject, List<Finding>> acts = byAct(findings);
+    Map<Subject, List<Finding>> forbidden = forbidden(acts);
     forbidden.forEach((act, against) -> page.point(words(act, against)));
     if (acts.isEmpty()) {
       page.paragraph(NONE_LOOKED_AT);
     } else if (forbidden.isEmpty()) {
       page.paragraph(
-          "Worked out in calm water, and within the limits: "
-              + Sentence.list(List.copyOf(acts.keySet())),
+          "Worked out in calm water, and within the limits: " + Sentence.list(words(acts)),
           "That is no leave to do it; sit still all the same");
     }
   }
 
   /** An act has more than one answer. */
-  private static Map<String, List<Finding>> byAct(List<Finding> findings) {
-    Map<String, List<Finding>> acts = new LinkedHashMap<>();
+  private static Map<Subject, List<Finding>> byAct(List<Finding> findings) {
+    Map<Subject, List<Finding>> acts = new LinkedHashMap<>();
     findings.stream()
         .filter(finding -> finding.role() == Role.FORBIDS_AN_ACT)
         .forEach(
             finding ->
-                acts.computeIfAbsent(finding.subject(), act -> new ArrayList<>()).add(finding));
+                acts.computeIfAbsent(finding.question().subject(), act -> new ArrayList<>())
+                    .add(finding));
     return acts;
   }
 
-  private static String[] words(String act, List<Finding> against) {
+  private static String[] words(Subject act, List<Finding> against) {
     // The same act was tried with several loadings; the worst of them is told.
-    Map<String, Finding> worst = new LinkedHashMap<>();
-    against.forEach(a -> worst.merge(a.check(), a, Finding::worse));
+    Map<Question, Finding> worst = new LinkedHashMap<>();
+    against.forEach(a -> worst.merge(a.question(), a, Finding::worse));
     Stream<String> answers =
         worst.values().stream().flatMap(a -> Stream.of(a.note(), why(a))).distinct();
-    return Stream.concat(Stream.of("Not in this boat: " + act), answers).toArray(String[]::new);
+    return Stream.concat(Stream.of("Not in this boat: " + CheckWords.subject(act)), answers)
+        .toArray(String[]::new);
   }
 
   private static String why(Finding against) {

@@ -2,11 +2,10 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.checks.SittingUp;
-import thwartwise.checks.StiffOffTheMiddle;
 import thwartwise.inspection.Report;
 
 /**
@@ -18,7 +17,7 @@ final class HeldOnWords {
 
   static List<String> of(Report report) {
     List<String> words = new ArrayList<>();
-    if (report.findings().stream().anyMatch(f -> f.subject().equals(SittingUp.SUBJECT))) {
+    if (report.findings().stream().anyMatch(f -> f.question().check() == CheckId.SITTING_UP)) {
       words.add("The figures are of people who kneel on the floor, as in a canoe");
     }
     if (report.recommendation().heldOnTo()) {
@@ -35,7 +34,7 @@ final class HeldOnWords {
   /** Of a boat that is no canoe it limits the crew instead. */
   private static boolean tips(Finding finding) {
     return finding.role() == Role.FORBIDS_AN_ACT
-        && finding.subject().equals(StiffOffTheMiddle.SUBJECT)
+        && finding.question().check() == CheckId.STIFF_OFF_THE_MIDDLE
         && finding.outcome() != Outcome.MEETS;
   }
 }

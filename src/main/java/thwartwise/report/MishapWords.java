@@ -4,10 +4,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.StiffOffTheMiddle;
+import thwartwise.checks.Question;
 import thwartwise.checks.Unit;
+import thwartwise.inspection.LimitingFactor;
+import thwartwise.inspection.LimitingFactorWords;
 import thwartwise.page.FigureText;
 
 /**
@@ -15,83 +20,91 @@ import thwartwise.page.FigureText;
  * boat that sinks does not roll over as well.
  */
 final class MishapWords {
-  private static final String SWAMPED = "swamped";
-  private static final String LIFT = "swamped, lift to spare";
-  private static final String LOST = " lost";
-  private static final String LEFT = ", freeboard left";
-
-  /** When people move or sit so, by the name of the check. */
-  private static final Map<String, String> WHEN =
-      Map.of(
-          "three fifths to one side",
-          "when everyone moves to one side",
-          StiffOffTheMiddle.SUBJECT,
-          "when people sit stiff a hand's breadth off the middle",
-          "swamped, half the crew's weight to one side",
-          "when people lean to one side",
-          "swamped, everyone a little off the middle",
-          "when people sit a little off the middle");
-
-  /** What goes wrong first when one more steps in, by the name of the check. */
-  private static final Map<String, String> STOPS =
-      Map.ofEntries(
-          Map.entry("freeboard at rest", "its edge comes too near the water"),
-          Map.entry(LIFT, "full of water it lifts too little"),
-          Map.entry("swamped, heel", "full of water it leans or rolls over"),
-          Map.entry("swamped, higher end above the water", "full of water both ends go too deep"),
-          Map.entry("swamped, lower end under the water", "full of water one end goes too deep"));
-
   private MishapWords() {}
 
-  /** Without figures; the name itself where there are no words for it. */
-  static String ofCheck(String check) {
-    String when = WHEN.getOrDefault(check, WHEN.getOrDefault(Finding.subject(check), ""));
+  /** Without figures, of what stops one more; its name where there are no words for it. */
+  static String of(LimitingFactor factor) {
+    return factor instanceof LimitingFactor.ByCheck check
+        ? of(check.question())
+        : LimitingFactorWords.of(factor);
+  }
+
+  private static String of(Question question) {
+    String when = when(question);
     if (!when.isEmpty()) {
-      String start = check.startsWith(SWAMPED) ? "full of water it " : "it ";
-      return check.endsWith(LEFT)
+      return question.measure() == Measure.FREEBOARD
           ? "its side comes too near the water " + when
-          : start + "leans too far " + when;
+          : (isSwamped(question) ? "full of water it " : "it ") + "leans too far " + when;
     }
-    return check.startsWith(SWAMPED) && check.endsWith(LOST)
-        ? "full of water, one chamber leaking, it lifts too little"
-        : STOPS.getOrDefault(check, check);
+    return switch (question.check()) {
+      case FREEBOARD_AT_REST -> "its edge comes too near the water";
+      case SWAMPED_LIFT -> "full of water it lifts too little";
+      case ONE_CHAMBER_LOST -> "full of water, one chamber leaking, it lifts too little";
+      case SWAMPED_LEVEL ->
+          switch (question.measure()) {
+            case HIGHER_END -> "full of water both ends go too deep";
+            case LOWER_END -> "full of water one end goes too deep";
+            default -> "full of water it leans or rolls over";
+          };
+      default -> CheckWords.of(question);
+    };
+  }
+
+  private static boolean isSwamped(Question question) {
+    return question.subject().check() == CheckId.SWAMPED_LEVEL;
+  }
+
+  /** When people move or sit so; blank where they do not. */
+  private static String when(Question question) {
+    return switch (question.check()) {
+      case THREE_FIFTHS_TO_ONE_SIDE -> "when everyone moves to one side";
+      case STIFF_OFF_THE_MIDDLE -> "when people sit stiff a hand's breadth off the middle";
+      case SWAMPED_MARGIN ->
+          question.measure() == Measure.HALF_TO_ONE_SIDE
+              ? "when people lean to one side"
+              : "when people sit a little off the middle";
+      default -> "";
+    };
   }
 
   static List<String> of(List<Finding> findings) {
-    Map<String, Finding> worst = new LinkedHashMap<>();
+    Map<Question, Finding> worst = new LinkedHashMap<>();
     findings.stream()
         .filter(Finding::holdsBack)
-        .forEach(f -> worst.merge(f.check(), f, Finding::worse));
-    boolean sinks = sinks(worst.get(LIFT));
+        .forEach(f -> worst.merge(f.question(), f, Finding::worse));
     List<Finding> all = List.copyOf(worst.values());
+    boolean sinks = all.stream().anyMatch(f -> isLift(f) && f.value().orElse(0) < 0);
     return all.stream()
-        .filter(f -> !(sinks && f.subject().equals(SWAMPED) && !f.check().equals(LIFT)))
+        .filter(f -> !(sinks && isSwamped(f.question()) && !isLift(f)))
         .filter(f -> !followsFrom(f, all))
         .map(MishapWords::told)
         .distinct()
         .toList();
   }
 
-  private static boolean sinks(Finding lift) {
-    return lift != null && lift.value().orElse(0) < 0;
+  private static boolean isLift(Finding finding) {
+    return finding.question().check() == CheckId.SWAMPED_LIFT;
   }
 
   /** Of a boat that rolls over nobody asks how much of its side is left, or which end is up. */
   private static boolean followsFrom(Finding finding, List<Finding> all) {
-    return finding.unit() == Unit.METRE
+    return finding.margin().unit() == Unit.METRE
         && all.stream()
             .anyMatch(
-                f -> f.unit() == Unit.DEGREE && rolls(f) && f.subject().equals(finding.subject()));
+                f ->
+                    f.margin().unit() == Unit.DEGREE
+                        && rolls(f)
+                        && f.question().subject().equals(finding.question().subject()));
   }
 
   private static boolean rolls(Finding finding) {
     return finding.outcome() == Outcome.FALLS_SHORT
-        && (finding.value().isEmpty() || FindingWords.turnsOver(finding));
+        && (finding.value().isEmpty() || finding.margin().turnsOver());
   }
 
   private static String told(Finding finding) {
     if (finding.outcome() == Outcome.NOT_ASSESSED) {
-      return finding.check() + ": not worked out, so it counts against the boat";
+      return CheckWords.of(finding.question()) + ": not worked out, so it counts against the boat";
     }
     String words = words(finding);
     return finding.outcome() == Outcome.BORDERLINE
@@ -100,33 +113,33 @@ final class MishapWords {
   }
 
   private static String words(Finding finding) {
-    String check = finding.check();
-    if (finding.unit() == Unit.KILOGRAM && finding.subject().equals(SWAMPED)) {
+    Question question = finding.question();
+    if (finding.margin().unit() == Unit.KILOGRAM && isSwamped(question)) {
       return lift(finding);
     }
-    if (finding.unit() == Unit.DEGREE) {
-      return heel(finding, check.startsWith(SWAMPED));
+    if (finding.margin().unit() == Unit.DEGREE) {
+      return heel(finding);
     }
-    return switch (check) {
-      case "freeboard at rest" -> edge(finding, "Its lowest edge", "");
-      case "swamped, higher end above the water" ->
-          edge(finding, "Full of water its higher end", "");
-      case "swamped, lower end under the water" ->
+    if (question.check() == CheckId.FREEBOARD_AT_REST) {
+      return edge(finding, "Its lowest edge", "");
+    }
+    return switch (question.measure()) {
+      case HIGHER_END -> edge(finding, "Full of water its higher end", "");
+      case LOWER_END ->
           finding.value().isEmpty()
               ? "Full of water it does not lie level"
               : "Full of water one end goes "
                   + FindingWords.value(finding)
                   + " under; limit "
                   + FindingWords.limit(finding);
-      default ->
-          check.endsWith(LEFT)
-              ? edge(finding, "Its side", " " + when(finding))
-              : FindingWords.told(finding, "");
+      case FREEBOARD -> edge(finding, "Its side", " " + when(question));
+      default -> FindingWords.told(finding, "");
     };
   }
 
   private static String lift(Finding finding) {
-    String lost = finding.check().endsWith(LOST) ? " with one chamber leaking" : "";
+    String lost =
+        finding.question().check() == CheckId.ONE_CHAMBER_LOST ? " with one chamber leaking" : "";
     OptionalDouble has = finding.value();
     return has.orElse(-1) < 0
         ? "It sinks when full of water"
@@ -142,9 +155,9 @@ final class MishapWords {
             + FindingWords.limit(finding);
   }
 
-  private static String heel(Finding finding, boolean swamped) {
-    String when = when(finding);
-    String start = swamped ? "Full of water it " : "It ";
+  private static String heel(Finding finding) {
+    String when = when(finding.question());
+    String start = isSwamped(finding.question()) ? "Full of water it " : "It ";
     String end = when.isEmpty() ? "" : " " + when;
     return rolls(finding)
         ? start + "rolls over" + end
@@ -167,9 +180,5 @@ final class MishapWords {
             + when
             + "; it needs "
             + FindingWords.limit(finding);
-  }
-
-  private static String when(Finding finding) {
-    return WHEN.getOrDefault(finding.check(), WHEN.getOrDefault(finding.subject(), ""));
   }
 }

@@ -167,9 +167,7 @@ public final class Screen {
   }
 
   private static List<String> stops(String whom, Recommendation crew) {
-    return crew.governedBy().isBlank()
-        ? List.of()
-        : List.of(whom + MishapWords.ofCheck(crew.governedBy()));
+    return crew.governedBy().stream().map(factor -> whom + MishapWords.of(factor)).toList();
   }
 
   private String nobody(Verdict verdict) {

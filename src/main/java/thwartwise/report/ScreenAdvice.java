@@ -2,8 +2,8 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.checks.CheckWords;
 import thwartwise.inspection.AdvicePiece;
-import thwartwise.inspection.AdviceWorse;
 import thwartwise.inspection.Report;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
@@ -54,7 +54,12 @@ final class ScreenAdvice {
   /** A price that has no room is said to be on the page. */
   private static String costs(AdvicePiece piece, boolean whole) {
     String effort = "; " + piece.effort().words();
-    List<String> worse = piece.worse().stream().map(AdviceWorse::subject).distinct().toList();
+    List<String> worse =
+        piece.worse().stream()
+            .map(w -> w.question().subject())
+            .distinct()
+            .map(CheckWords::subject)
+            .toList();
     if (worse.isEmpty() && piece.thenNobody().isEmpty()) {
       return effort;
     }
@@ -65,7 +70,8 @@ final class ScreenAdvice {
         + (worse.isEmpty() ? "" : "; worse then: " + Sentence.list(worse))
         + (piece.thenNobody().isEmpty()
             ? ""
-            : "; then nobody does: " + Sentence.list(piece.thenNobody()));
+            : "; then nobody does: "
+                + Sentence.list(piece.thenNobody().stream().map(CheckWords::subject).toList()));
   }
 
   private static String kg(String figure) {

@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import thwartwise.checks.Unit;
+import thwartwise.checks.CheckWords;
 import thwartwise.inspection.CrewAnswer;
-import thwartwise.inspection.Margin;
 import thwartwise.inspection.Member;
+import thwartwise.inspection.QuestionMargin;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
@@ -105,21 +105,20 @@ public final class SeatsPage {
 
   private static void margins(Page page, CrewAnswer answer) {
     page.heading("What is left of each limit, seated so");
-    answer.governing().ifPresent(m -> page.paragraph("Nearest to its limit: " + m.check()));
+    answer
+        .governing()
+        .ifPresent(m -> page.paragraph("Nearest to its limit: " + CheckWords.of(m.question())));
     answer.margins().forEach(m -> page.point(words(m)));
     page.gap()
         .paragraph("After the allowance for tape and scales, the worst of what they may weigh");
   }
 
-  private static String words(Margin margin) {
-    Unit unit = margin.unit();
-    double has = unit.shown(margin.value());
-    double limit = unit.shown(margin.limit());
-    return margin.check()
+  private static String words(QuestionMargin left) {
+    return CheckWords.of(left.question())
         + ": "
-        + FigureText.with(margin.atLeast() ? unit.down(has) : unit.up(has), unit.word())
-        + (margin.atLeast() ? ", at least " : ", at most ")
-        + FigureText.with(margin.atLeast() ? unit.up(limit) : unit.down(limit), unit.word());
+        + MarginWords.value(left.margin())
+        + (left.margin().atLeast() ? ", at least " : ", at most ")
+        + MarginWords.limit(left.margin());
   }
 
   private static void cautions(Page page) {

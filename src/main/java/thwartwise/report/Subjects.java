@@ -1,29 +1,34 @@
 package thwartwise.report;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Question;
+import thwartwise.checks.Question.Subject;
 import thwartwise.page.Sentence;
 
-/** Names of checks in a list: what several of them share is told once, behind a colon. */
+/** Questions in a list: what several of them are about stands once, before a colon. */
 final class Subjects {
   private Subjects() {}
 
-  static String listed(List<String> checks) {
-    Map<String, List<String>> bySubject = new LinkedHashMap<>();
-    checks.forEach(check -> add(check.split(", ", 2), bySubject));
+  static String listed(List<Question> questions) {
+    Map<Subject, Set<String>> measures = new LinkedHashMap<>();
+    for (Question question : questions) {
+      Set<String> named = measures.computeIfAbsent(question.subject(), s -> new LinkedHashSet<>());
+      String measure = CheckWords.measure(question);
+      if (!measure.isEmpty()) {
+        named.add(measure);
+      }
+    }
     return String.join(
-        "; ", bySubject.entrySet().stream().map(e -> told(e.getKey(), e.getValue())).toList());
+        "; ", measures.entrySet().stream().map(e -> words(e.getKey(), e.getValue())).toList());
   }
 
-  private static void add(String[] check, Map<String, List<String>> bySubject) {
-    List<String> measures = bySubject.computeIfAbsent(check[0], s -> new ArrayList<>());
-    measures.add(check.length > 1 ? check[1] : "");
-  }
-
-  private static String told(String subject, List<String> measures) {
-    List<String> named = measures.stream().filter(m -> !m.isEmpty()).distinct().toList();
-    return named.isEmpty() ? subject : subject + ": " + Sentence.list(named);
+  private static String words(Subject subject, Set<String> measures) {
+    String words = CheckWords.subject(subject);
+    return measures.isEmpty() ? words : words + ": " + Sentence.list(List.copyOf(measures));
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -104,7 +105,10 @@ public final class SupposePage {
   private static List<String> names(Comparison tried, Wanted wanted) {
     return tried.answers().stream()
         .filter(wanted::is)
-        .map(a -> a.latest().check() + (a.loading().isBlank() ? "" : ", " + a.loading()))
+        .map(
+            a ->
+                CheckWords.of(a.latest().question())
+                    + (a.loading().isBlank() ? "" : ", " + a.loading()))
         .distinct()
         .toList();
   }

@@ -134,7 +134,7 @@ class BoxBoatChecksTest {
   void hard_against_one_side_is_the_whole_way_out() {
     Finding heel =
         findings(new HardAgainstOneSide(RULES), boat(300).craft(), person(95, 0.4)).get(0);
-    assertThat(heel.check()).isEqualTo("one person hard against one side");
+    assertThat(FindingText.check(heel)).isEqualTo("one person hard against one side");
     assertThat(heel.role()).isEqualTo(Role.FORBIDS_AN_ACT);
     assertThat(heel.value().orElseThrow()).isCloseTo(paperHeel(300, 95, 0.4, 0.25), within(1e-8));
   }
@@ -146,7 +146,7 @@ class BoxBoatChecksTest {
     Body starboard = person(60, 0.4).at(-0.2);
     List<Finding> found =
         findings(new HardAgainstOneSide(RULES), boat(500).craft(), port, starboard);
-    assertThat(found.get(0).check()).isEqualTo("everyone hard against one side");
+    assertThat(FindingText.check(found.get(0))).isEqualTo("everyone hard against one side");
     assertThat(found.get(0).value().orElseThrow())
         .isCloseTo(paperHeel(500, 120, 0.4, 0.25), within(1e-8));
     // One alone, at worst the far one, crosses to join the other: 60 x 0.4 + 60 x 0.2 of 120 kg.
@@ -212,7 +212,7 @@ class BoxBoatChecksTest {
             .proven("small", new Span(0, 0.4))
             .proven("large", new Span(2, 3));
     Finding lost = findings(new OneChamberLost(RULES), uneven.craft()).get(0);
-    assertThat(lost.check()).isEqualTo("swamped, large lost");
+    assertThat(FindingText.check(lost)).isEqualTo("swamped, large lost");
     assertThat(lost.value().orElseThrow()).isCloseTo(240 - 100, within(0.01));
     Craft none = boat(100).claimed("tank", new Span(0, 1)).craft();
     assertThat(findings(new OneChamberLost(RULES), none)).isEmpty();

@@ -39,7 +39,7 @@ class ChambersFilledTest {
     Trial trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
     List<Finding> found = findings(new HatchLeftOpen(RULES), trial);
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "leaving the locker hatch open, lift to spare when swamped",
             "leaving the locker hatch open, out of upright when swamped");
@@ -48,7 +48,7 @@ class ChambersFilledTest {
     assertThat(found.get(0).limit()).isEqualTo(20);
     assertThat(found.get(0).condition()).isEqualTo("on paper; the locker hatch left open");
     Finding lost = findings(new ChambersLost(RULES), trial).get(1);
-    assertThat(lost.check()).isEqualTo("swamped, bow tank lost, out of upright");
+    assertThat(FindingText.check(lost)).isEqualTo("swamped, bow tank lost, out of upright");
     assertThat(found.get(1).value()).isEqualTo(lost.value());
     assertThat(found.get(1).outcome()).isEqualTo(lost.outcome());
   }
@@ -131,7 +131,7 @@ class ChambersFilledTest {
   void the_two_largest_are_lost_together() {
     List<Finding> found = findings(new ChambersLost(RULES), trial(three(), person(95, 0.4)));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "swamped, small lost, out of upright",
             "swamped, large lost, out of upright",
@@ -161,7 +161,7 @@ class ChambersFilledTest {
   void one_chamber_has_no_second_and_none_has_nothing_to_lose() {
     BoxBoat one = OnPaper.boat(200).weightlessShell().proven("only", new Span(1, 2));
     assertThat(findings(new ChambersLost(RULES), trial(one)))
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly("swamped, only lost, out of upright");
     assertThat(findings(new ChambersLost(RULES), trial(OnPaper.boat(200)))).isEmpty();
     BoxBoat claimed = OnPaper.boat(200).claimed("tank", new Span(0, 1));

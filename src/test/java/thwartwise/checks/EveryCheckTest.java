@@ -44,16 +44,21 @@ class EveryCheckTest {
     assertThat(found)
         .allSatisfy(
             f -> {
-              assertThat(f.limit()).as(f.check()).isFinite();
-              f.value().ifPresent(v -> assertThat(v).as(f.check()).isFinite());
-              assertThat(f.value().isPresent() || !f.note().isBlank()).as(f.check()).isTrue();
-              oneLine(f.check(), f.check());
-              oneLine(f.check(), f.source());
-              oneLine(f.check(), f.condition());
-              assertThat(f.check()).isNotBlank();
+              assertThat(f.limit()).as(FindingText.check(f)).isFinite();
+              f.value().ifPresent(v -> assertThat(v).as(FindingText.check(f)).isFinite());
+              assertThat(f.value().isPresent() || !f.note().isBlank())
+                  .as(FindingText.check(f))
+                  .isTrue();
+              oneLine(FindingText.check(f), FindingText.check(f));
+              oneLine(FindingText.check(f), f.source());
+              oneLine(FindingText.check(f), f.condition());
+              assertThat(FindingText.check(f)).isNotBlank();
               assertThat(f.source()).isNotBlank();
-              assertThat(f.note()).as(f.check()).doesNotContain("\n").doesNotContain("NaN");
-              assertThat(f.note()).as(f.check()).doesNotContain("Infinity");
+              assertThat(f.note())
+                  .as(FindingText.check(f))
+                  .doesNotContain("\n")
+                  .doesNotContain("NaN");
+              assertThat(f.note()).as(FindingText.check(f)).doesNotContain("Infinity");
             });
   }
 
@@ -137,22 +142,22 @@ class EveryCheckTest {
   void a_mirrored_boat_with_mirrored_people_reads_the_same(Check check) {
     List<Reading> port = check.readings(fullyFitted(1, 150));
     List<Reading> starboard = check.readings(fullyFitted(-1, 150));
-    assertThat(starboard).extracting(Reading::check).isEqualTo(mapped(port));
+    assertThat(starboard).extracting(FindingText::check).isEqualTo(mapped(port));
     for (int i = 0; i < port.size(); i++) {
       Reading p = port.get(i);
       Reading s = starboard.get(i);
-      assertThat(s.value().isPresent()).as(p.check()).isEqualTo(p.value().isPresent());
-      assertThat(s.limit()).as(p.check()).isCloseTo(p.limit(), within(1e-5));
+      assertThat(s.value().isPresent()).as(FindingText.check(p)).isEqualTo(p.value().isPresent());
+      assertThat(s.limit()).as(FindingText.check(p)).isCloseTo(p.limit(), within(1e-5));
       if (p.value().isPresent()) {
         assertThat(s.value().getAsDouble())
-            .as(p.check())
-            .isCloseTo(p.value().getAsDouble(), within(near(p.unit())));
+            .as(FindingText.check(p))
+            .isCloseTo(p.value().getAsDouble(), within(near(p.margin().unit())));
       }
     }
   }
 
   private static List<String> mapped(List<Reading> readings) {
-    return readings.stream().map(Reading::check).toList();
+    return readings.stream().map(FindingText::check).toList();
   }
 
   // From light to so heavy that it floats only as measured, and to one that sinks at once.
@@ -175,7 +180,7 @@ class EveryCheckTest {
     List<Finding> found = all(trial(OnPaper.boat(300)));
     readable(found);
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "freeboard at rest",
             "swamped, lift to spare",

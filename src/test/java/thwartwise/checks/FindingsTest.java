@@ -27,7 +27,9 @@ class FindingsTest {
 
   private static Reading reading(
       String check, OptionalDouble value, boolean assessed, String note) {
-    return new Reading(check, value, assessed, 0.2, false, Unit.DEGREE, "judgement", "", note);
+    Margin margin = Margin.atMost(0.2, value, Unit.DEGREE);
+    Question question = Question.of(CheckId.NO_LONGER_ASKED, Measure.HEEL, check);
+    return new Reading(question, margin, assessed, "judgement", "", note);
   }
 
   private static List<Finding> findings(List<Reading> measured, List<Reading> cautious) {

@@ -86,7 +86,9 @@ class HeldOnToTest {
             .proven("bow tank", new Span(3.7, 4.2), new Span(-0.12, 0.12), Span.ALL);
     List<Finding> found = findings(new SittingInItSwamped(RULES), trial(narrow, paddler(95)));
     assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
-    assertThat(found).extracting(Finding::subject).containsOnly("sitting in it when it is swamped");
+    assertThat(found)
+        .extracting(f -> CheckWords.subject(f.question().subject()))
+        .containsOnly("sitting in it when it is swamped");
     assertThat(found).anyMatch(f -> f.outcome() == Outcome.FALLS_SHORT);
     assertThat(findings(new SittingInItSwamped(RULES), trial(tanks(300), person(95, 0.4))))
         .isEmpty();
@@ -108,7 +110,7 @@ class HeldOnToTest {
     assertThat(value(seats)).isCloseTo(Math.atan(sitting), within(1e-8));
     assertThat(knees.condition())
         .isEqualTo("on paper; everyone kneeling; everyone three fifths of the way to port");
-    assertThat(seats.check()).isEqualTo("sitting on the seats and not kneeling");
+    assertThat(FindingText.check(seats)).isEqualTo("sitting on the seats and not kneeling");
     assertThat(seats.role()).isEqualTo(Role.FORBIDS_AN_ACT);
   }
 

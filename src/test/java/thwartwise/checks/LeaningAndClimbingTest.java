@@ -26,7 +26,7 @@ class LeaningAndClimbingTest {
         findings(new LeaningOut(RULES), trial(OnPaper.boat(300), person(95, 0.4)));
     double heel = heel(300, 95, 0.6, 0.6);
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly("leaning out over the side", "leaning out over the side, freeboard left");
     assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     assertThat(value(found.get(0))).isCloseTo(heel, within(1e-8));
@@ -70,7 +70,7 @@ class LeaningAndClimbingTest {
         findings(new ClimbingIn(RULES), trial(OnPaper.boat(300), person(95, 0.4)));
     double heel = heel(300, 95, 0.6, 0.5);
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "climbing in over the side",
             "climbing in over the side, freeboard left",
@@ -152,7 +152,7 @@ class LeaningAndClimbingTest {
     List<Finding> found = findings(new Kneeling(RULES), trial(OnPaper.boat(300), person(95, 0.4)));
     double heel = heel(300, 95, 0.24, 0.17);
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "kneeling, three fifths to one side",
             "kneeling, three fifths to one side, freeboard left");

@@ -105,7 +105,7 @@ class LineOutTest {
         findings(new Anchoring(RULES, true), trial(OnPaper.boat(300), person(95, 0.4)));
     double pull = Math.ceil(expected(395, 1));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly("anchoring by the stern", "anchoring by the stern, freeboard left");
     assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     assertThat(value(found.get(0))).isCloseTo(0, within(1e-6));
@@ -125,7 +125,7 @@ class LineOutTest {
     List<Finding> found =
         findings(new Anchoring(RULES, false), trial(OnPaper.boat(300), person(95, 0.4)));
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
-    assertThat(found.get(1).check()).isEqualTo("anchoring by the bow, freeboard left");
+    assertThat(FindingText.check(found.get(1))).isEqualTo("anchoring by the bow, freeboard left");
     assertThat(found.get(1).condition()).contains("at the stem,");
     assertThat(found.get(1).note())
         .isEqualTo("lowest at the rail, near fore; at that end the stream stands 0.12 m higher");
@@ -197,7 +197,7 @@ class LineOutTest {
     Trial trial = trial(OnPaper.boat(600), person(95, 0.4));
     Finding stern = findings(new GreatestPull(RULES), trial).get(0);
     double onPaper = OnPaper.root(f -> left(695, 600, f), 100, 4500);
-    assertThat(stern.check()).isEqualTo("greatest pull at the middle of the stern");
+    assertThat(FindingText.check(stern)).isEqualTo("greatest pull at the middle of the stern");
     assertThat(stern.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(stern)).isBetween(onPaper - 10.1, onPaper + 0.1);
     assertThat(stern.limit()).isCloseTo(expected(695, 1), within(1e-6));
@@ -248,7 +248,7 @@ class LineOutTest {
                 new Cleat("other quarter cleat", Vector3.of(0.1, -0.5, 0.4))),
             Optional.empty());
     assertThat(findings(new GreatestPull(RULES), trial(boat)))
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "greatest pull at the quarter cleat",
             "greatest pull at the quarter cleat, out over the side",

@@ -45,7 +45,8 @@ class LowSideTest {
   @Test
   void the_work_to_flooding_is_that_of_paper() {
     Finding found = found(0.3);
-    assertThat(found.check()).isEqualTo("righting with everyone on the low side, work to flooding");
+    assertThat(FindingText.check(found))
+        .isEqualTo("righting with everyone on the low side, work to flooding");
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(found)).isCloseTo(work(0.3), within(0.2));
     assertThat(found.limit()).isEqualTo(20);

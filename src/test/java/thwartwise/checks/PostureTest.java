@@ -59,7 +59,7 @@ class PostureTest {
     List<Finding> found =
         findings(new StiffOffTheMiddle(RULES, false), trial(OnPaper.boat(300), person(95, 0.4)));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "sitting stiff a little off the middle",
             "sitting stiff a little off the middle, freeboard left");

@@ -42,7 +42,7 @@ class ShiftOverTimeTest {
     Finding found = found(100, 0.15);
     assertThat(value(found)).isCloseTo(factor * rest, within(0.02 * rest));
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
-    assertThat(found.check()).isEqualTo("one person to one side in a step");
+    assertThat(FindingText.check(found)).isEqualTo("one person to one side in a step");
     assertThat(found.condition())
         .isEqualTo("on paper; crew hard against the side to port within 0.75 s");
   }

@@ -48,7 +48,7 @@ class SuddenShiftTest {
   @Test
   void it_swings_as_far_as_the_work_on_paper_says() {
     Finding found = found(0.2);
-    assertThat(found.check()).isEqualTo("one person suddenly to one side");
+    assertThat(FindingText.check(found)).isEqualTo("one person suddenly to one side");
     assertThat(found.role()).isEqualTo(Role.FORBIDS_AN_ACT);
     assertThat(value(found)).isCloseTo(swing(0.2), within(1e-6));
     assertThat(found.limit()).isCloseTo(FLOODS, within(1e-6));

@@ -42,7 +42,8 @@ class SwampedCrewTest {
     List<Finding> found = findings(new HoldingOnToOneSide(RULES), two);
     assertThat(found).hasSize(1);
     Finding holding = found.get(0);
-    assertThat(holding.check()).isEqualTo("swamped, everyone in the water holding one side");
+    assertThat(FindingText.check(holding))
+        .isEqualTo("swamped, everyone in the water holding one side");
     assertThat(holding.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(holding)).isCloseTo(heel(300, 2 * 53 / GRAVITY), within(1e-6));
     assertThat(holding.limit()).isCloseTo(Math.toRadians(30), within(1e-12));
@@ -71,7 +72,7 @@ class SwampedCrewTest {
   void a_swamped_box_is_bailed_in_the_minutes_paper_says() {
     List<Finding> found = findings(new Bailing(RULES), trial(tanks(300), person(95, 0.4)));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "swamped, lowest edge above the water for bailing", "swamped, bailing it out");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
@@ -118,7 +119,7 @@ class SwampedCrewTest {
             .weightlessShell()
             .proven("square tank", Span.ALL, new Span(-0.25, 0.25), Span.ALL);
     List<Finding> found = findings(new TurningBack(RULES), trial(square, person(95, 0.4)));
-    assertThat(found.get(1).check())
+    assertThat(FindingText.check(found.get(1)))
         .isEqualTo("swamped and turned over, turning it back with a line");
     assertThat(found.get(1).limit()).isCloseTo(95 * GRAVITY * 0.6, within(1e-9));
     assertThat(found.get(1).value()).isEqualTo(found.get(0).value());
@@ -181,7 +182,7 @@ class SwampedCrewTest {
   void getting_back_in_over_the_side_heels_the_swamped_box_as_paper_says() {
     List<Finding> found = findings(new GettingBackIn(RULES), trial(tanks(300), person(95, 0.4)));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "swamped, getting back in over the side",
             "swamped, getting back in over the stern",
@@ -220,7 +221,7 @@ class SwampedCrewTest {
       most = Math.max(most, -arm + 0.01 * Math.sin(Math.toRadians(degree)));
     }
     Finding found = turned(0.26);
-    assertThat(found.check()).isEqualTo("swamped and turned over, turning it back");
+    assertThat(FindingText.check(found)).isEqualTo("swamped and turned over, turning it back");
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(found)).isCloseTo(375 * GRAVITY * most, within(0.05));
     assertThat(found.limit()).isCloseTo(95 * GRAVITY * 0.6 * 0.5, within(1e-9));

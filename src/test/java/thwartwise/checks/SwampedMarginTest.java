@@ -54,7 +54,7 @@ class SwampedMarginTest {
     Body one = dry(60, 0.4, 0);
     List<Finding> found = margin(tanks(200), one);
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "swamped, half the crew's weight to one side",
             "swamped, everyone a little off the middle");

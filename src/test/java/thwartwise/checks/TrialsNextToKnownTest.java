@@ -73,7 +73,12 @@ class TrialsNextToKnownTest {
             asked.add(given);
             return List.of(
                 new Reading(
-                    "any", OptionalDouble.of(met ? 1 : -1), true, 0, true, Unit.METRE, "", "", ""));
+                    Question.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
+                    Margin.atLeast(0, OptionalDouble.of(met ? 1 : -1), Unit.METRE),
+                    true,
+                    "",
+                    "",
+                    ""));
           }
         });
     return asked;

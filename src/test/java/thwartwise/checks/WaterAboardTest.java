@@ -53,7 +53,7 @@ class WaterAboardTest {
     Opening notch = new Opening("notch", Vector3.of(0, 0, 0.4), 0.2, true);
     List<Finding> found = bilge(well(1250).opening(notch));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly("loose water, first edge under", "loose water, no longer comes back");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION && f.limit() == 0.04);
     assertThat(value(found.get(0))).isCloseTo(0.19, within(FOUND));
@@ -119,7 +119,7 @@ class WaterAboardTest {
   void a_thwart_that_dams_the_bilge_lets_a_bay_trim_the_stern_under_first() {
     List<Finding> found = bilge(low(1000).chamber(dam(false)));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly(
             "loose water, first edge under",
             "loose water, no longer comes back",
@@ -141,7 +141,7 @@ class WaterAboardTest {
   @Test
   void rain_falls_into_what_is_not_decked() {
     Finding open = rain(well(1650));
-    assertThat(open.check()).isEqualTo("rain at the mooring");
+    assertThat(FindingText.check(open)).isEqualTo("rain at the mooring");
     assertThat(open.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(open)).isCloseTo(0.15 / 3.6, within(1e-4));
     assertThat(open.limit()).isEqualTo(0.05);
@@ -203,7 +203,7 @@ class WaterAboardTest {
   void a_box_fills_through_its_drain_at_a_constant_rate() {
     Finding found = drained(low(1000).opening(drain(0, 0.022)));
     double seconds = secondsOnPaper(0.022, 0.04);
-    assertThat(found.check()).isEqualTo("drain without its bung");
+    assertThat(FindingText.check(found)).isEqualTo("drain without its bung");
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(found)).isCloseTo(seconds, within(0.01 * seconds));
     assertThat(found.limit()).isEqualTo(600);

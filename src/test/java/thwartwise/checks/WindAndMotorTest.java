@@ -89,7 +89,7 @@ class WindAndMotorTest {
     List<Finding> found =
         findings(new WindOnTheBeam(RULES), trial(OnPaper.boat(300), person(95, 0.4)));
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly("wind on the beam", "wind on the beam, freeboard left");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
     assertThat(value(found.get(0))).isCloseTo(heel(300), within(1e-5));
@@ -137,7 +137,7 @@ class WindAndMotorTest {
     double moment = push * Math.sqrt(0.5) * (0.15 + draft / 2);
     double heel = moment / (395 * GRAVITY * gm);
     assertThat(found)
-        .extracting(Finding::check)
+        .extracting(FindingText::check)
         .containsExactly("motor hard over", "motor hard over, freeboard left");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
     assertThat(value(found.get(0))).isCloseTo(heel, within(0.01 * heel));

@@ -21,6 +21,8 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
+import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.report.ReportJson;
@@ -111,16 +113,16 @@ class AdviceTest {
     assertThat(PIECES.stream().flatMap(p -> p.putsRight().stream())).isNotEmpty();
     AFTER.forEach(
         (piece, report) -> {
-          for (String check : piece.putsRight()) {
+          for (Question check : piece.putsRight()) {
             assertThat(asLoaded(REPORT, check)).anyMatch(o -> o != Outcome.MEETS);
             assertThat(asLoaded(report, check)).as(piece.deed()).containsOnly(Outcome.MEETS);
           }
         });
   }
 
-  private static Stream<Outcome> asLoaded(Report report, String check) {
+  private static Stream<Outcome> asLoaded(Report report, Question check) {
     return report.findings().stream()
-        .filter(f -> f.check().equals(check) && f.condition().startsWith("as loaded"))
+        .filter(f -> f.question().equals(check) && f.condition().startsWith("as loaded"))
         .map(Finding::outcome);
   }
 
@@ -129,22 +131,22 @@ class AdviceTest {
   void nothing_is_made_worse_in_silence() {
     AFTER.forEach(
         (piece, report) ->
-            assertThat(piece.worse().stream().map(AdviceWorse::check))
+            assertThat(piece.worse().stream().map(AdviceWorse::question))
                 .as(piece.deed())
                 .containsAll(worse(report)));
   }
 
-  private static List<String> worse(Report after) {
+  private static List<Question> worse(Report after) {
     return after.findings().stream()
         .filter(f -> f.condition().startsWith("as loaded"))
         .filter(f -> before(f).filter(o -> f.outcome().isWorseThan(o)).isPresent())
-        .map(Finding::check)
+        .map(Finding::question)
         .distinct()
         .toList();
   }
 
   private static Optional<Outcome> before(Finding finding) {
-    return asLoaded(REPORT, finding.check()).reduce(Outcome::worse);
+    return asLoaded(REPORT, finding.question()).reduce(Outcome::worse);
   }
 
   @Test
@@ -155,10 +157,10 @@ class AdviceTest {
             assertThat(forbidden(report)).as(piece.deed()).containsAll(piece.thenNobody()));
   }
 
-  private static List<String> forbidden(Report report) {
+  private static List<Subject> forbidden(Report report) {
     return report.findings().stream()
         .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
-        .map(Finding::subject)
+        .map(f -> f.question().subject())
         .toList();
   }
 

@@ -145,7 +145,7 @@ class CrewSearchByForceTest {
                   judge.nearness(trial),
                   LIMITING.stream()
                       .flatMap(c -> c.readings(trial).stream())
-                      .mapToDouble(Margin::share)
+                      .mapToDouble(m -> m.margin().share())
                       .min()
                       .orElseThrow()),
               within(1e-7));

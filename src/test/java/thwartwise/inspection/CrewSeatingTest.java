@@ -119,7 +119,7 @@ class CrewSeatingTest {
       assertThat(force.margin(going, way)).isCloseTo(force.best(going), within(1e-6));
       // The least of the margins shown is the one the seats were chosen by, unless as measured,
       // without the allowance, it is less.
-      assertThat(answer.governing().orElseThrow().share())
+      assertThat(answer.governing().orElseThrow().margin().share())
           .isGreaterThanOrEqualTo(force.best(going) - 1e-6);
     }
   }

@@ -11,6 +11,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import thwartwise.checks.Finding;
+import thwartwise.boat.BoxBoat;
+import thwartwise.checks.FindingText;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;
 
@@ -31,7 +33,7 @@ class DemoBoatFindingsTest {
   private static Set<String> checks(Role role) {
     return REPORT.findings().stream()
         .filter(f -> f.role() == role)
-        .map(Finding::check)
+        .map(FindingText::check)
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
@@ -127,11 +129,13 @@ class DemoBoatFindingsTest {
     assertThat(REPORT.findings())
         .allSatisfy(
             f -> {
-              assertThat(f.limit()).as(f.check()).isFinite();
-              f.value().ifPresent(v -> assertThat(v).as(f.check()).isFinite());
-              assertThat(f.value().isPresent() || !f.note().isBlank()).as(f.check()).isTrue();
-              assertThat(f.note()).as(f.check()).doesNotContain("\n");
-              assertThat(f.condition()).as(f.check()).doesNotContain("\n");
+              assertThat(f.limit()).as(FindingText.check(f)).isFinite();
+              f.value().ifPresent(v -> assertThat(v).as(FindingText.check(f)).isFinite());
+              assertThat(f.value().isPresent() || !f.note().isBlank())
+                  .as(FindingText.check(f))
+                  .isTrue();
+              assertThat(f.note()).as(FindingText.check(f)).doesNotContain("\n");
+              assertThat(f.condition()).as(FindingText.check(f)).doesNotContain("\n");
             });
   }
 }

@@ -79,13 +79,10 @@ class GoingTodayTest {
     Finding meets = good.findings().get(0);
     Finding loaded =
         new Finding(
-            meets.check(),
+            meets.question(),
             meets.role(),
             Outcome.FALLS_SHORT,
-            meets.value(),
-            meets.limit(),
-            meets.atLeast(),
-            meets.unit(),
+            meets.margin(),
             meets.source(),
             good.asLoaded().loading(),
             "");

@@ -66,7 +66,7 @@ final class SeatingByForce {
         for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, craft))) {
           for (Check check : checks) {
             for (Reading r : check.readings(trial.under(allowance))) {
-              least = Math.min(least, r.margin() / Math.max(0.05, Math.abs(r.limit())));
+              least = Math.min(least, r.margin().room() / Math.max(0.05, Math.abs(r.limit())));
             }
           }
         }

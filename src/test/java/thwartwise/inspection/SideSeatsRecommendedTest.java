@@ -17,6 +17,7 @@ import thwartwise.boat.Posture;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
+import thwartwise.checks.FindingText;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
@@ -63,7 +64,7 @@ class SideSeatsRecommendedTest {
     assertThat(judge.meetsAll(new Seating(List.of(2, 0)), 95)).isFalse();
     List<Trial> trials = judge.trials(new Seating(List.of(2, 0)), 95);
     assertThat(judge.notMet(trials))
-        .extracting(b -> b.reading().check())
+        .extracting(b -> FindingText.check(b.reading()))
         .contains("freeboard at rest");
   }
 

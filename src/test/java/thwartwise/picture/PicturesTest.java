@@ -18,7 +18,9 @@ import thwartwise.boat.Cleat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.HardAgainstOneSide;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Trial;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
@@ -343,7 +345,8 @@ class PicturesTest {
     double left =
         new HardAgainstOneSide(RuleSetFile.cautiousDefault())
             .readings(trial).stream()
-                .filter(r -> r.check().equals("everyone hard against one side, freeboard left"))
+                .filter(
+                    r -> r.question().asks(CheckId.EVERYONE_HARD_TO_ONE_SIDE, Measure.FREEBOARD))
                 .mapToDouble(r -> r.value().orElseThrow())
                 .min()
                 .orElseThrow();

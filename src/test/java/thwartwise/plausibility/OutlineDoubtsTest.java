@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.checks.Finding;
+import thwartwise.checks.FindingText;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.sampleboats.BoatEdits;
@@ -37,7 +38,7 @@ class OutlineDoubtsTest {
     assertThat(found).hasSize(1);
     Finding finding = found.get(0).finding();
     assertThat(found.get(0).id().text()).isEqualTo("station:aft");
-    assertThat(finding.check()).isEqualTo("station \"aft\", waist of the outline");
+    assertThat(FindingText.check(finding)).isEqualTo("station \"aft\", waist of the outline");
     assertThat(finding.value().orElseThrow()).isEqualTo(0.60);
     assertThat(finding.limit()).isEqualTo(0.69);
     assertThat(finding.note())
@@ -73,7 +74,7 @@ class OutlineDoubtsTest {
     assertThat(found).hasSize(1);
     Finding finding = found.get(0).finding();
     assertThat(found.get(0).id().text()).isEqualTo("lowest-point");
-    assertThat(finding.check()).isEqualTo("height of the lowest point of the bottom");
+    assertThat(FindingText.check(finding)).isEqualTo("height of the lowest point of the bottom");
     assertThat(finding.value().orElseThrow()).isEqualTo(-0.02);
     assertThat(finding.limit()).isEqualTo(-0.005);
     assertThat(finding.note())

@@ -14,6 +14,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.checks.Finding;
+import thwartwise.checks.FindingText;
 import thwartwise.checks.Role;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
@@ -38,7 +39,7 @@ class SeatDoubtsTest {
     Finding finding = doubt.finding();
     assertThat(doubt.id().text()).isEqualTo("seat:middle thwart");
     assertThat(doubt.withholds()).isTrue();
-    assertThat(finding.check()).isEqualTo("seat \"middle thwart\", height");
+    assertThat(FindingText.check(finding)).isEqualTo("seat \"middle thwart\", height");
     assertThat(finding.role()).isEqualTo(Role.LIMITS_CREW);
     assertThat(finding.limit()).isEqualTo(0.26);
     assertThat(finding.note())
@@ -91,7 +92,8 @@ class SeatDoubtsTest {
     Boat tall = BoatEdits.withChamber(PRAM, 0, c -> up(c, 3.4));
     PlausibilityFinding doubt = only(tall);
     assertThat(doubt.id().text()).isEqualTo("chamber-top:bow box");
-    assertThat(doubt.finding().check()).isEqualTo("chamber \"bow box\", height of its top");
+    assertThat(FindingText.check(doubt.finding()))
+        .isEqualTo("chamber \"bow box\", height of its top");
     assertThat(doubt.finding().note())
         .isEqualTo(
             "that is above the whole hull: measure it again, or leave it out where the chamber"
@@ -109,7 +111,8 @@ class SeatDoubtsTest {
   void a_thwart_a_few_centimetres_above_the_floor_is_doubted_with_its_whole_text() {
     Boat low = PRAM.withPlaces(List.of(new Place("rowing seat", 0.80, 0.10, 0.2, 1)));
     Finding finding = only(low).finding();
-    assertThat(finding.check()).isEqualTo("seat \"rowing seat\", height above the floor");
+    assertThat(FindingText.check(finding))
+        .isEqualTo("seat \"rowing seat\", height above the floor");
     assertThat(finding.limit()).isEqualTo(0.12);
     assertThat(finding.note())
         .isEqualTo(
@@ -153,7 +156,8 @@ class SeatDoubtsTest {
     Finding finding = depth(broad).orElseThrow().finding();
     // 0.42 m deep at half the length, the rail of the middle station; twice 1.26 m broad.
     assertThat(finding.value().orElseThrow()).isBetween(0.42 / 2.52 - 0.001, 0.42 / 2.52 + 0.001);
-    assertThat(finding.check()).isEqualTo("depth of the hull amidships as a share of its breadth");
+    assertThat(FindingText.check(finding))
+        .isEqualTo("depth of the hull amidships as a share of its breadth");
     assertThat(finding.note())
         .isEqualTo(
             "was the full breadth taped where half is asked for, or were heights and breadths"

@@ -17,6 +17,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.files.report.OldNames;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
 import thwartwise.record.BoatChange.Turn;
@@ -234,7 +235,7 @@ class ComparisonTest {
   }
 
   private static Finding finding(String condition, double value) {
-    return new Finding(
+    return OldNames.finding(
         "freeboard",
         Role.LIMITS_CREW,
         Outcome.MEETS,

@@ -10,12 +10,11 @@ import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.checks.StiffOffTheMiddle;
 import thwartwise.checks.Unit;
+import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.ChamberFigures;
-import thwartwise.inspection.Margin;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
@@ -63,8 +62,8 @@ public final class SampleRecords {
             sat.margins(),
             true);
     Finding tips =
-        new Finding(
-            StiffOffTheMiddle.SUBJECT + ", heel",
+        OldNames.finding(
+            "sitting stiff a little off the middle",
             Role.FORBIDS_AN_ACT,
             Outcome.FALLS_SHORT,
             OptionalDouble.of(Math.toRadians(40)),
@@ -150,7 +149,7 @@ public final class SampleRecords {
         2,
         1,
         2,
-        "swamped, fore locker lost",
+        OldNames.factor("swamped, fore locker lost"),
         List.of("lift to spare for each person, fore locker lost"),
         List.of(List.of("stern seat")),
         List.of(
@@ -162,8 +161,8 @@ public final class SampleRecords {
         false,
         List.of("Only the proven chamber counts."),
         List.of(
-            new Margin("swamped, fore locker lost", 23.5, 20, true, Unit.KILOGRAM),
-            new Margin("three fifths to one side", 0.125, 0.4, false, Unit.DEGREE)));
+            OldNames.margin("swamped, fore locker lost", 23.5, 20, true, Unit.KILOGRAM),
+            OldNames.margin("three fifths to one side", 0.125, 0.4, false, Unit.DEGREE)));
   }
 
   /** One adult of 95 kg, or two people of 92. */
@@ -196,7 +195,20 @@ public final class SampleRecords {
 
   public static Recommendation nothing(List<CrewLimit> lighter, String... reasons) {
     return new Recommendation(
-        0, 0, 0, 0, 95, 0, 0, 0, "swamped", List.of(), List.of(), lighter, true, List.of(reasons));
+        0,
+        0,
+        0,
+        0,
+        95,
+        0,
+        0,
+        0,
+        OldNames.factor("swamped"),
+        List.of(),
+        List.of(),
+        lighter,
+        true,
+        List.of(reasons));
   }
 
   public static StateFigures state(String loading, boolean floats) {
@@ -273,7 +285,7 @@ public final class SampleRecords {
 
   public static List<Finding> findings() {
     return List.of(
-        new Finding(
+        OldNames.finding(
             "freeboard at rest",
             Role.LIMITS_CREW,
             Outcome.MEETS,
@@ -284,7 +296,7 @@ public final class SampleRecords {
             "small-craft practice (judgement)",
             "one person of 95 kg",
             ""),
-        new Finding(
+        OldNames.finding(
             "three fifths to one side",
             Role.LIMITS_CREW,
             Outcome.MEETS,
@@ -295,7 +307,7 @@ public final class SampleRecords {
             "ISO 12217, read through a worksheet (READ)",
             "one person of 95 kg; three fifths to starboard",
             ""),
-        new Finding(
+        OldNames.finding(
             "standing",
             Role.FORBIDS_AN_ACT,
             Outcome.FALLS_SHORT,
@@ -306,7 +318,7 @@ public final class SampleRecords {
             "our own rule (judgement)",
             "one person of 95 kg; standing",
             "Nobody stands."),
-        new Finding(
+        OldNames.finding(
             "hard against one side",
             Role.FORBIDS_AN_ACT,
             Outcome.NOT_ASSESSED,

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.files.report.OldNames;
 import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
@@ -20,13 +22,10 @@ import thwartwise.remedy.Effort;
 class AdviceWordsTest {
   private static final AdviceReading MOVED =
       new AdviceReading(
-          "swamped, heel",
+          OldNames.question("swamped, heel"),
           "2 of 95 kg at bench",
-          OptionalDouble.of(Math.PI),
-          OptionalDouble.of(Math.toRadians(3.21)),
-          Math.toRadians(10),
-          false,
-          Unit.DEGREE);
+          Margin.atMost(Math.toRadians(10), OptionalDouble.of(Math.PI), Unit.DEGREE),
+          OptionalDouble.of(Math.toRadians(3.21)));
 
   private static AdvicePiece piece(
       int people, double load, List<String> right, List<AdviceWorse> worse, List<String> acts) {
@@ -39,13 +38,14 @@ class AdviceWordsTest {
         40.7,
         load,
         Optional.of(MOVED),
-        right,
+        right.stream().map(OldNames::question).toList(),
         worse,
-        acts);
+        acts.stream().map(act -> OldNames.question(act).subject()).toList());
   }
 
   private static AdviceWorse worse(String check, Role role, String loading, Outcome after) {
-    return new AdviceWorse(check, role, loading, Optional.of(Outcome.MEETS), after);
+    return new AdviceWorse(
+        OldNames.question(check), role, loading, Optional.of(Outcome.MEETS), after);
   }
 
   @Test
@@ -56,9 +56,13 @@ class AdviceWordsTest {
             -2.2,
             List.of("swamped, heel", "swamped, lift to spare"),
             List.of(
-                worse("leaning out", Role.FORBIDS_AN_ACT, "as loaded", Outcome.BORDERLINE),
                 worse(
-                    "leaning out, freeboard left",
+                    "leaning out over the side",
+                    Role.FORBIDS_AN_ACT,
+                    "as loaded",
+                    Outcome.BORDERLINE),
+                worse(
+                    "leaning out over the side, freeboard left",
                     Role.FORBIDS_AN_ACT,
                     "as loaded",
                     Outcome.FALLS_SHORT)),
@@ -74,7 +78,8 @@ class AdviceWordsTest {
                 + " turning over to 3.3 degrees; at most 10.0 degrees is allowed. Along the sides."
                 + " Effort: about an hour. Mind the glue. With so many aboard nobody does what"
                 + " fewer could: climbing in over the stern. With the same people aboard (as"
-                + " loaded) it makes worse: leaning out (then: falls short).");
+                + " loaded) it makes worse: leaning out over the side (then: falls"
+                + " short).");
   }
 
   @Test

@@ -15,6 +15,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.files.report.OldNames;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
@@ -124,7 +125,7 @@ class CardTest {
             0,
             0,
             0,
-            "",
+            Optional.empty(),
             List.of(),
             List.of(),
             List.of(new CrewLimit(1, 78.9, List.of())),
@@ -152,7 +153,7 @@ class CardTest {
   }
 
   private static Finding shortOf(String condition) {
-    return new Finding(
+    return OldNames.finding(
         "freeboard at rest",
         Role.LIMITS_CREW,
         Outcome.FALLS_SHORT,

@@ -11,11 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
-import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
-import thwartwise.inspection.Margin;
+import thwartwise.files.report.OldNames;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.page.ParsedPage;
@@ -319,20 +318,20 @@ class ComparePageTest {
         2,
         people,
         people,
-        governs,
+        OldNames.factor(governs),
         List.of(),
         List.of(),
         List.of(),
         false,
         List.of(),
-        List.of(new Margin("freeboard at rest", freeboard, 0.2, true, Unit.METRE)));
+        List.of(OldNames.margin("freeboard at rest", freeboard, 0.2, true, Unit.METRE)));
   }
 
   private static Report report(Recommendation crew, Outcome outcome, double freeboard) {
     return SampleRecords.report(
         crew,
         List.of(
-            new Finding(
+            OldNames.finding(
                 "freeboard at rest",
                 Role.LIMITS_CREW,
                 outcome,

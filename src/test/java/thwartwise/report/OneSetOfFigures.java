@@ -99,8 +99,9 @@ final class OneSetOfFigures {
 
   /** Whatever limits a crew has its words for a comparison in which less is recommended. */
   private void reasons() {
-    crew.margins()
-        .forEach(m -> holds(!FallWords.physics(m.check()).isEmpty(), "no reason for " + m.check()));
+    crew.margins().stream()
+        .map(m -> m.question())
+        .forEach(q -> holds(!FallWords.physics(q).isEmpty(), "no reason for " + q));
   }
 
   private void screens() {

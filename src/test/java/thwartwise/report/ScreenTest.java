@@ -17,9 +17,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
@@ -79,7 +81,7 @@ class ScreenTest {
   }
 
   private static Finding shortOf(String check, Unit unit, Double value, double limit) {
-    return new Finding(
+    return OldNames.finding(
         check,
         Role.LIMITS_CREW,
         Outcome.FALLS_SHORT,
@@ -121,13 +123,10 @@ class ScreenTest {
     Finding asked =
         most
             ? new Finding(
-                f.check(),
+                f.question(),
                 f.role(),
                 f.outcome(),
-                f.value(),
-                f.limit(),
-                false,
-                f.unit(),
+                new Margin(f.value(), f.limit(), false, unit),
                 f.source(),
                 f.condition(),
                 f.note())

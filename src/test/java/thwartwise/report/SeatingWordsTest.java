@@ -3,6 +3,7 @@ package thwartwise.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
@@ -93,7 +94,7 @@ class SeatingWordsTest {
         2,
         2,
         2,
-        "",
+        Optional.empty(),
         List.of(),
         limit.excludedSeatings(),
         List.of(limit),

@@ -24,6 +24,7 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
@@ -133,7 +134,7 @@ class TextPageTest {
   @Test
   void a_borderline_check_asks_for_work_first_and_says_why_it_is_borderline() {
     Finding borderline =
-        new Finding(
+        OldNames.finding(
             "freeboard at rest",
             Role.LIMITS_CREW,
             Outcome.BORDERLINE,
@@ -166,7 +167,7 @@ class TextPageTest {
   }
 
   private static Finding shortOf(String condition) {
-    return new Finding(
+    return OldNames.finding(
         "freeboard at rest",
         Role.LIMITS_CREW,
         Outcome.FALLS_SHORT,
@@ -191,7 +192,7 @@ class TextPageTest {
   @Test
   void past_a_right_angle_no_figure_is_told() {
     Finding over =
-        new Finding(
+        OldNames.finding(
             "swamped, heel",
             Role.LIMITS_CREW,
             Outcome.FALLS_SHORT,
@@ -218,7 +219,7 @@ class TextPageTest {
   @Test
   void acts_that_were_met_are_named_and_nothing_is_promised() {
     Finding met =
-        new Finding(
+        OldNames.finding(
             "one person standing",
             Role.FORBIDS_AN_ACT,
             Outcome.MEETS,
@@ -276,7 +277,7 @@ class TextPageTest {
             3,
             3,
             3,
-            "freeboard at rest",
+            OldNames.factor("freeboard at rest"),
             List.of(),
             List.of(List.of("midships thwart", "midships thwart", "stern seat"), List.of()),
             List.of(
@@ -383,7 +384,19 @@ class TextPageTest {
 
   private static Recommendation crew(int people, boolean withheld, List<CrewLimit> lighter) {
     return new Recommendation(
-        people, 78, 90, 12, 95, people, people, people, "", List.of(), List.of(), lighter, withheld,
+        people,
+        78,
+        90,
+        12,
+        95,
+        people,
+        people,
+        people,
+        OldNames.factor(""),
+        List.of(),
+        List.of(),
+        lighter,
+        withheld,
         List.of());
   }
 

@@ -13,6 +13,7 @@ import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
+import thwartwise.inspection.LimitingFactorWords;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.rules.CapacityFigure;
@@ -67,7 +68,9 @@ final class LimitsTable {
         r.load(),
         r.staysUpWith(),
         r.holdsUpWhenSwamped(),
-        r.withheld() ? "withheld: " + String.join("; ", r.reasons()) : r.governedBy(),
+        r.withheld()
+            ? "withheld: " + String.join("; ", r.reasons())
+            : r.governedBy().map(LimitingFactorWords::of).orElse(""),
         figures(report, "33 CFR", f -> f.takesPart() && f.caps().isMass()),
         figures(report, "ISO", f -> f.persons().isPresent()));
   }

@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.UnusableBoat;
+import thwartwise.checks.FindingText;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.QuickAnswer;
@@ -40,7 +41,7 @@ final class SlipJudge {
       return doubts.stream()
           .filter(PlausibilityFinding::withholds)
           .findFirst()
-          .map(d -> d.finding().check() + ": " + d.finding().note());
+          .map(d -> FindingText.check(d.finding()) + ": " + d.finding().note());
     } catch (UnusableInput | UnusableBoat e) {
       return Optional.of(e.getMessage());
     }

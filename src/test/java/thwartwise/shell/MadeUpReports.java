@@ -6,6 +6,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.files.report.OldNames;
 import thwartwise.inspection.Report;
 import thwartwise.record.SampleRecords;
 
@@ -15,7 +16,7 @@ final class MadeUpReports {
 
   static Report with(Role role, Outcome outcome) {
     Finding finding =
-        new Finding(
+        OldNames.finding(
             "freeboard at rest",
             role,
             outcome,

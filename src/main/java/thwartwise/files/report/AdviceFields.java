@@ -1,8 +1,6 @@
 package thwartwise.files.report;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
-import thwartwise.checks.Unit;
 import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
@@ -42,35 +40,28 @@ final class AdviceFields {
         piece.says("moves")
             ? Optional.of(reading(piece.freeObject("moves", ReportFields.REMEDY)))
             : Optional.empty(),
-        piece.value("putsRight", ReportFields.REMEDY).texts(),
+        piece.value("putsRight", ReportFields.REMEDY).texts().stream()
+            .map(OldQuestions::of)
+            .toList(),
         ReportFields.list(piece, "worsens", "worsened check").stream()
             .map(AdviceFields::worse)
             .toList(),
-        piece.value("thenNobody", ReportFields.REMEDY).texts());
+        piece.value("thenNobody", ReportFields.REMEDY).texts().stream()
+            .map(OldQuestions::subject)
+            .toList());
   }
 
   private static AdviceReading reading(Fields reading) {
-    Unit unit = reading.oneOf("unit", ReportFields.UNITS, ReportFields.REMEDY);
     return new AdviceReading(
-        ReportFields.text(reading, "check"),
+        OldQuestions.of(ReportFields.text(reading, "check")),
         ReportFields.text(reading, "crew"),
-        si(reading, "before", unit),
-        si(reading, "after", unit),
-        unit.si(Figures.read(reading, "limit")),
-        ReportFields.flag(reading, "atLeast"),
-        unit);
-  }
-
-  private static OptionalDouble si(Fields reading, String key, Unit unit) {
-    OptionalDouble shown = Figures.optional(reading, key);
-    return shown.isPresent()
-        ? OptionalDouble.of(unit.si(shown.getAsDouble()))
-        : OptionalDouble.empty();
+        ReportFields.margin(reading, "before"),
+        ReportFields.margin(reading, "after").value());
   }
 
   private static AdviceWorse worse(Fields worse) {
     return new AdviceWorse(
-        ReportFields.text(worse, "check"),
+        OldQuestions.of(ReportFields.text(worse, "check")),
         worse.oneOf("role", ReportFields.ROLES, ReportFields.REMEDY),
         ReportFields.text(worse, "loading"),
         worse.says("before")

@@ -1,5 +1,7 @@
 package thwartwise.files.report;
 
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.Advice;
@@ -31,25 +33,31 @@ final class AdviceTree {
     Figures.put(node, "crewKg", piece.crew());
     Figures.put(node, "loadKg", piece.load());
     piece.moved().ifPresent(reading -> node.set("moves", reading(reading)));
-    node.set("putsRight", JsonText.texts(piece.putsRight()));
+    node.set("putsRight", JsonText.texts(piece.putsRight().stream().map(CheckWords::of).toList()));
     node.set("worsens", ReportTree.list(piece.worse(), AdviceTree::worse));
-    node.set("thenNobody", JsonText.texts(piece.thenNobody()));
+    node.set(
+        "thenNobody",
+        JsonText.texts(piece.thenNobody().stream().map(CheckWords::subject).toList()));
     return node;
   }
 
   private static ObjectNode reading(AdviceReading reading) {
-    Unit unit = reading.unit();
-    ObjectNode node = JsonText.object().put("check", reading.check()).put("crew", reading.crew());
-    Figures.put(node, "before", unit.shown(reading.before().orElse(Double.NaN)));
-    Figures.put(node, "after", unit.shown(reading.after().orElse(Double.NaN)));
-    Figures.put(node, "limit", unit.shown(reading.limit()));
-    return node.put("atLeast", reading.atLeast()).put("unit", unit.symbol());
+    Margin before = reading.before();
+    Unit unit = before.unit();
+    ObjectNode node =
+        JsonText.object()
+            .put("check", CheckWords.of(reading.question()))
+            .put("crew", reading.crew());
+    Figures.put(node, "before", unit.shown(before.value().orElse(Double.NaN)));
+    Figures.put(node, "after", unit.shown(reading.changed().orElse(Double.NaN)));
+    Figures.put(node, "limit", unit.shown(before.limit()));
+    return node.put("atLeast", before.atLeast()).put("unit", unit.symbol());
   }
 
   private static ObjectNode worse(AdviceWorse worse) {
     ObjectNode node =
         JsonText.object()
-            .put("check", worse.check())
+            .put("check", CheckWords.of(worse.question()))
             .put("role", worse.role().word())
             .put("loading", worse.loading());
     worse.before().map(Outcome::word).ifPresent(word -> node.put("before", word));

@@ -1,8 +1,7 @@
 package thwartwise.files.report;
 
 import java.util.List;
-import thwartwise.checks.Unit;
-import thwartwise.inspection.Margin;
+import thwartwise.inspection.QuestionMargin;
 import thwartwise.inspection.Recommendation;
 import thwartwise.json.Fields;
 import thwartwise.json.Quantity;
@@ -23,7 +22,7 @@ final class RecommendationFields {
         count(fields, "staysUpWith"),
         count(fields, "holdsUpWhenSwamped"),
         count(fields, "ifClaimedChambersProve"),
-        ReportFields.text(fields, "governedBy"),
+        OldQuestions.factor(ReportFields.text(fields, "governedBy")),
         fields.value("nextPersonBreaks", ReportFields.REMEDY).texts(),
         seatings(fields),
         ReportFields.list(fields, "crewLimits", "crew limit").stream()
@@ -36,7 +35,7 @@ final class RecommendationFields {
   }
 
   /** Records older than the margins have none. */
-  private static List<Margin> margins(Fields fields) {
+  private static List<QuestionMargin> margins(Fields fields) {
     return fields.says("margins")
         ? ReportFields.list(fields, "margins", "margin").stream()
             .map(RecommendationFields::margin)
@@ -44,14 +43,9 @@ final class RecommendationFields {
         : List.of();
   }
 
-  private static Margin margin(Fields margin) {
-    Unit unit = margin.oneOf("unit", ReportFields.UNITS, ReportFields.REMEDY);
-    return new Margin(
-        ReportFields.text(margin, "check"),
-        unit.si(Figures.read(margin, "value")),
-        unit.si(Figures.read(margin, "limit")),
-        ReportFields.flag(margin, "atLeast"),
-        unit);
+  private static QuestionMargin margin(Fields margin) {
+    return new QuestionMargin(
+        OldQuestions.of(ReportFields.text(margin, "check")), ReportFields.margin(margin, "value"));
   }
 
   private static Recommendation.CrewLimit crewLimit(Fields crew) {

@@ -1,6 +1,9 @@
 package thwartwise.files.report;
 
-import thwartwise.inspection.Margin;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Margin;
+import thwartwise.inspection.LimitingFactorWords;
+import thwartwise.inspection.QuestionMargin;
 import thwartwise.inspection.Recommendation;
 import thwartwise.json.JsonText;
 import tools.jackson.databind.node.ObjectNode;
@@ -22,7 +25,7 @@ final class RecommendationTree {
     node.put("staysUpWith", recommendation.staysUpWith())
         .put("holdsUpWhenSwamped", recommendation.holdsUpWhenSwamped())
         .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve())
-        .put("governedBy", recommendation.governedBy());
+        .put("governedBy", recommendation.governedBy().map(LimitingFactorWords::of).orElse(""));
     node.set("nextPersonBreaks", JsonText.texts(recommendation.nextPersonBreaks()));
     node.set(
         "excludedSeatings", ReportTree.list(recommendation.excludedSeatings(), JsonText::texts));
@@ -37,9 +40,10 @@ final class RecommendationTree {
     return node;
   }
 
-  private static ObjectNode margin(Margin margin) {
-    ObjectNode node = JsonText.object().put("check", margin.check());
-    Figures.put(node, "value", margin.unit().shown(margin.value()));
+  private static ObjectNode margin(QuestionMargin left) {
+    Margin margin = left.margin();
+    ObjectNode node = JsonText.object().put("check", CheckWords.of(left.question()));
+    Figures.put(node, "value", margin.unit().shown(margin.value().orElse(Double.NaN)));
     Figures.put(node, "limit", margin.unit().shown(margin.limit()));
     node.put("atLeast", margin.atLeast()).put("unit", margin.unit().symbol());
     Figures.put(node, "shareOfLimit", margin.share());

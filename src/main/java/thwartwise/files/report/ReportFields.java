@@ -3,6 +3,7 @@ package thwartwise.files.report;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -57,21 +58,27 @@ public final class ReportFields {
   }
 
   private static Finding finding(Fields finding) {
-    Unit unit = finding.oneOf("unit", UNITS, REMEDY);
-    OptionalDouble shown = Figures.optional(finding, "value");
     return new Finding(
-        text(finding, "check"),
+        OldQuestions.of(text(finding, "check"), text(finding, "condition").equals("as measured")),
         finding.oneOf("role", ROLES, REMEDY),
         finding.oneOf("outcome", OUTCOMES, REMEDY),
-        shown.isPresent()
-            ? OptionalDouble.of(unit.si(shown.getAsDouble()))
-            : OptionalDouble.empty(),
-        unit.si(Figures.read(finding, "limit")),
-        flag(finding, "atLeast"),
-        unit,
+        margin(finding, "value"),
         text(finding, "source"),
         text(finding, "condition"),
         text(finding, "note"));
+  }
+
+  /** With the value that stands under a key. */
+  static Margin margin(Fields fields, String value) {
+    Unit unit = fields.oneOf("unit", UNITS, REMEDY);
+    OptionalDouble shown = Figures.optional(fields, value);
+    return new Margin(
+        shown.isPresent()
+            ? OptionalDouble.of(unit.si(shown.getAsDouble()))
+            : OptionalDouble.empty(),
+        unit.si(Figures.read(fields, "limit")),
+        flag(fields, "atLeast"),
+        unit);
   }
 
   static String text(Fields fields, String key) {

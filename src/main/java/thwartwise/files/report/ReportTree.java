@@ -2,7 +2,9 @@ package thwartwise.files.report;
 
 import java.util.Collection;
 import java.util.function.Function;
+import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
 import thwartwise.json.Format;
@@ -45,13 +47,14 @@ public final class ReportTree {
   private static ObjectNode finding(Finding finding) {
     ObjectNode node =
         JsonText.object()
-            .put("check", finding.check())
+            .put("check", CheckWords.of(finding.question()))
             .put("role", finding.role().word())
             .put("outcome", finding.outcome().word());
-    Figures.put(node, "value", finding.unit().shown(finding.value().orElse(Double.NaN)));
-    Figures.put(node, "limit", finding.unit().shown(finding.limit()));
-    return node.put("atLeast", finding.atLeast())
-        .put("unit", finding.unit().symbol())
+    Margin margin = finding.margin();
+    Figures.put(node, "value", margin.unit().shown(margin.value().orElse(Double.NaN)));
+    Figures.put(node, "limit", margin.unit().shown(margin.limit()));
+    return node.put("atLeast", margin.atLeast())
+        .put("unit", margin.unit().symbol())
         .put("source", finding.source())
         .put("condition", finding.condition())
         .put("note", finding.note());

@@ -180,7 +180,7 @@ class ReportJsonTest {
   @Test
   void a_figure_that_is_not_finite_is_null_and_never_a_number() {
     Finding broken =
-        new Finding(
+        OldNames.finding(
             "freeboard at rest",
             Role.LIMITS_CREW,
             Outcome.NOT_ASSESSED,
@@ -224,7 +224,7 @@ class ReportJsonTest {
   @Test
   void litres_of_a_finding_are_litres_in_the_file_and_cubic_metres_inside() {
     Finding litres =
-        new Finding(
+        OldNames.finding(
             "measured litres",
             Role.INFORMATION,
             Outcome.FALLS_SHORT,

@@ -1,0 +1,69 @@
+package thwartwise.checks;
+
+/**
+ * What is asked of the boat. Records keep these for good: a name is never given another meaning.
+ *
+ * <p>Among acts the order is the one in which a page lists them.
+ */
+public enum CheckId {
+  FREEBOARD_AT_REST,
+  THREE_FIFTHS_TO_ONE_SIDE,
+  SWAMPED_LEVEL,
+  SWAMPED_LIFT(SWAMPED_LEVEL),
+  ONE_CHAMBER_LOST(SWAMPED_LEVEL),
+  SWAMPED_MARGIN(SWAMPED_LEVEL),
+  ANCHORING_BY_THE_STERN,
+  CLIMBING_IN_OVER_THE_SIDE,
+  CLIMBING_IN_OVER_THE_STERN,
+  EVERYONE_HARD_TO_ONE_SIDE,
+  EVERYONE_SUDDENLY_TO_ONE_SIDE,
+  CHAMBER_HOLED,
+  LEANING_OUT,
+  HATCH_LEFT_OPEN,
+  ONE_PERSON_HARD_TO_ONE_SIDE,
+  ONE_PERSON_STANDING,
+  ONE_PERSON_SUDDENLY_TO_ONE_SIDE,
+  FULL_POWER,
+  SITTING_IN_IT_SWAMPED,
+  SITTING_UP,
+  STIFF_OFF_THE_MIDDLE,
+  KNEELING,
+  ONE_PERSON_TO_ONE_SIDE_IN_A_STEP,
+  EVERYONE_TO_ONE_SIDE_IN_A_STEP,
+  LOW_SIDE,
+  ANCHORING_BY_THE_BOW,
+  GREATEST_PULL,
+  WIND_ON_THE_BEAM,
+  MOTOR_HARD_OVER,
+  LOOSE_WATER,
+  RAIN_AT_THE_MOORING,
+  DRAIN_OPEN,
+  CHAMBER_LOST(SWAMPED_LEVEL),
+  TWO_LARGEST_CHAMBERS_LOST(SWAMPED_LEVEL),
+  HOLDING_ON_TO_ONE_SIDE(SWAMPED_LEVEL),
+  BAILING(SWAMPED_LEVEL),
+  GETTING_BACK_IN_OVER_THE_SIDE(SWAMPED_LEVEL),
+  GETTING_BACK_IN_OVER_THE_STERN(SWAMPED_LEVEL),
+  GETTING_BACK_IN_OVER_THE_BOW(SWAMPED_LEVEL),
+  TURNING_BACK,
+  LITRES_POURED,
+  /** Whether what was measured looks like a boat; the thing is what was measured. */
+  PLAUSIBILITY,
+  /** A question of a record that this program does not ask any more; the thing is its old name. */
+  NO_LONGER_ASKED;
+
+  private final CheckId subject;
+
+  CheckId() {
+    this.subject = this;
+  }
+
+  CheckId(CheckId subject) {
+    this.subject = subject;
+  }
+
+  /** The same for checks about one thing that happens to the boat, as its swamping. */
+  CheckId subject() {
+    return subject;
+  }
+}

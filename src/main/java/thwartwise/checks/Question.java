@@ -1,0 +1,69 @@
+package thwartwise.checks;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One figure that is asked of the boat.
+ *
+ * @param things the names of what it is about, as somebody typed them: a chamber, a hatch, a cleat;
+ *     empty where it is about the boat
+ */
+public record Question(CheckId check, Measure measure, List<String> things)
+    implements Comparable<Question> {
+  private static final Comparator<Question> ORDER =
+      Comparator.comparing(Question::check)
+          .thenComparing(q -> q.things, Question::compare)
+          .thenComparing(Question::measure);
+
+  public Question {
+    things = List.copyOf(things);
+  }
+
+  public static Question of(CheckId check, Measure measure, String... things) {
+    return new Question(check, measure, List.of(things));
+  }
+
+  /** What it is about, whichever of its figures it is. */
+  public Subject subject() {
+    return check.subject() == check
+        ? new Subject(check, things)
+        : new Subject(check.subject(), List.of());
+  }
+
+  public boolean asks(CheckId wanted, Measure figure) {
+    return check == wanted && measure == figure;
+  }
+
+  @Override
+  public int compareTo(Question other) {
+    return ORDER.compare(this, other);
+  }
+
+  private static int compare(List<String> a, List<String> b) {
+    for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+      int difference = a.get(i).compareTo(b.get(i));
+      if (difference != 0) {
+        return difference;
+      }
+    }
+    return Integer.compare(a.size(), b.size());
+  }
+
+  /**
+   * What several figures are about.
+   *
+   * @param check the first of those that share it
+   */
+  public record Subject(CheckId check, List<String> things) implements Comparable<Subject> {
+    public Subject {
+      things = List.copyOf(things);
+    }
+
+    @Override
+    public int compareTo(Subject other) {
+      int difference = check.compareTo(other.check);
+      return difference != 0 ? difference : compare(things, other.things);
+    }
+  }
+}

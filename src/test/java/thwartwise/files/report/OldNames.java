@@ -1,0 +1,52 @@
+package thwartwise.files.report;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Question;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.inspection.LimitingFactor;
+import thwartwise.inspection.QuestionMargin;
+
+/** Findings made up in the words of a report of version 1, as they are read from one. */
+public final class OldNames {
+  private OldNames() {}
+
+  public static Question question(String name) {
+    return OldQuestions.of(name);
+  }
+
+  public static Optional<LimitingFactor> factor(String name) {
+    return OldQuestions.factor(name);
+  }
+
+  public static QuestionMargin margin(
+      String check, double value, double limit, boolean atLeast, Unit unit) {
+    return new QuestionMargin(
+        question(check), new Margin(OptionalDouble.of(value), limit, atLeast, unit));
+  }
+
+  public static Finding finding(
+      String check,
+      Role role,
+      Outcome outcome,
+      OptionalDouble value,
+      double limit,
+      boolean atLeast,
+      Unit unit,
+      String source,
+      String condition,
+      String note) {
+    return new Finding(
+        OldQuestions.of(check, condition.equals("as measured")),
+        role,
+        outcome,
+        new Margin(value, limit, atLeast, unit),
+        source,
+        condition,
+        note);
+  }
+}
