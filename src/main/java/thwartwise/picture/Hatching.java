@@ -3,39 +3,42 @@ package thwartwise.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import thwartwise.boat.Space;
 
 /** Ground and strokes of an area, so that it is told apart in black and white as well. */
 enum Hatching {
-  COUNTS("#bdbdbd", 8, 1, '#', "counts", "Counts when swamped"),
-  CLAIMED("#ececec", 14, -1, '/', "only claimed", "Only claimed, counts for nothing"),
-  OPEN("#ffffff", 10, 0, ':', "open", "Open, vented, leaking or loose, counts for nothing"),
-  WATER_COMES_IN("#e4e4e4", 9, 1, '~', "water comes in", "Water comes in");
+  COUNTS("#bdbdbd", 8, 1, '#', "Counts when swamped"),
+  CLAIMED("#ececec", 14, -1, '/', "Only claimed, counts for nothing"),
+  OPEN("#ffffff", 10, 0, ':', "Open, vented, leaking or loose, counts for nothing"),
+  WATER_COMES_IN("#e4e4e4", 9, 1, '~', "Water comes in");
 
   private final String ground;
   private final double apart;
   private final double slope;
   private final char letter;
-  private final String word;
   private final String told;
 
   /**
    * @param apart how far the strokes stand apart, level
    * @param slope units up for one to the right; zero for strokes that stand upright
    */
-  Hatching(String ground, double apart, double slope, char letter, String word, String told) {
+  Hatching(String ground, double apart, double slope, char letter, String told) {
     this.ground = ground;
     this.apart = apart;
     this.slope = slope;
     this.letter = letter;
-    this.word = word;
     this.told = told;
   }
 
-  String word() {
-    return word;
+  /** Of a chamber. */
+  static Hatching of(Space space) {
+    if (space.counting().share() > 0) {
+      return COUNTS;
+    }
+    return space.counting().ifProven() > 0 ? CLAIMED : OPEN;
   }
 
-  /** The same in a sentence, before a list. */
+  /** What it stands for, before a list. */
   String told() {
     return told;
   }

@@ -2,28 +2,32 @@ package thwartwise.picture;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
 
-/** The pictures of one inspected boat in letters, for a terminal. */
-public final class LetterPictures {
-  private LetterPictures() {}
+/**
+ * The pictures of one inspected boat in letters, for a terminal, in the order they are shown.
+ *
+ * @param leftOut those that could not be drawn
+ */
+public record LetterPictures(List<Sketch> drawn, List<MissingPicture> leftOut) {
 
-  /**
-   * Each under its title, with its caption, which is not broken into lines; then a sentence for
-   * each that could not be drawn.
-   *
-   * @param columns of the terminal
-   */
-  public static List<Sketch> of(Boat boat, Report report, LocalDate today, int columns) {
-    Views views = Views.of(boat, report, today);
-    return Stream.concat(
-            views.drawn().stream().map(v -> new Sketch(v.title(), v.letters(columns), v.caption())),
-            views.leftOut().stream().map(why -> new Sketch("", "", why)))
-        .toList();
+  public LetterPictures {
+    drawn = List.copyOf(drawn);
+    leftOut = List.copyOf(leftOut);
   }
 
-  /** One picture in letters; title and drawing are blank where it could not be drawn. */
-  public record Sketch(String title, String drawing, String caption) {}
+  /**
+   * @param today the day the boat was inspected
+   * @param columns of the terminal
+   */
+  public static LetterPictures of(Boat boat, Report report, LocalDate today, int columns) {
+    Views views = Views.of(boat, report, today);
+    return new LetterPictures(
+        views.drawn().stream().map(v -> new Sketch(v.facts(), v.letters(columns))).toList(),
+        views.leftOut());
+  }
+
+  /** One picture in letters and what it shows. */
+  public record Sketch(PictureFacts facts, String drawing) {}
 }

@@ -3,6 +3,7 @@ package thwartwise.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.afloat.RightingCurve;
@@ -68,14 +69,19 @@ final class MomentCurve {
     return new MomentCurve(scene, heeled).view();
   }
 
+  private PictureFacts facts() {
+    return new PictureFacts.Moments(
+        scene.aboard(),
+        curve.side(),
+        curve.moment(curve.greatest()),
+        curve.greatest().heel(),
+        curve.last().heel(),
+        curve.endsBecause(),
+        heeled.rest().isPresent() ? OptionalDouble.of(heeled.heel()) : OptionalDouble.empty());
+  }
+
   private View view() {
-    MomentWords words = new MomentWords(scene, heeled);
-    return new View(
-        "What brings it back, and how far it can heel",
-        words.alternative(),
-        words.caption(),
-        HEIGHT,
-        this::draw);
+    return new View(facts(), HEIGHT, this::draw);
   }
 
   private void draw(Canvas canvas) {

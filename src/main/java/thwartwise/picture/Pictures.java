@@ -8,9 +8,9 @@ import thwartwise.inspection.Report;
 /**
  * The pictures of one inspected boat, in the order they are shown.
  *
- * @param leftOut a sentence for each that could not be drawn, which says why
+ * @param leftOut those that could not be drawn
  */
-public record Pictures(List<Picture> drawn, List<String> leftOut) {
+public record Pictures(List<Picture> drawn, List<MissingPicture> leftOut) {
 
   public Pictures {
     drawn = List.copyOf(drawn);

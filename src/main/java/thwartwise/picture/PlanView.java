@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
@@ -23,9 +24,14 @@ final class PlanView {
   private static final double FOOT = 48;
   private static final double LABEL_GAP = 26;
 
+  /** More things than this have no numbers, which would run into each other. */
+  private static final int MOST_NUMBERS = 22;
+
+  private static final List<Hatching> CHAMBERS =
+      List.of(Hatching.COUNTS, Hatching.CLAIMED, Hatching.OPEN);
+
   private final Scene scene;
   private final Craft craft;
-  private final PlanWords words;
   private final List<Point> outline;
   private final Scale scale;
   private final double foot;
@@ -34,7 +40,6 @@ final class PlanView {
   private PlanView(Scene scene) {
     this.scene = scene;
     this.craft = scene.craft();
-    this.words = new PlanWords(scene);
     this.outline = Silhouette.fromAbove(craft.form().outside());
     double[] along = extent(Point::x, Vector3::x);
     double[] across = extent(Point::y, Vector3::y);
@@ -62,13 +67,24 @@ final class PlanView {
     return new PlanView(scene).view();
   }
 
+  private PictureFacts facts() {
+    int kit = craft.boat().kit().size();
+    return new PictureFacts.Plan(
+        scene.aboard(),
+        craft.boat().places().size(),
+        kit,
+        kit <= MOST_NUMBERS,
+        chambers(Hatching.COUNTS).size(),
+        chambers(Hatching.CLAIMED).size(),
+        chambers(Hatching.OPEN).size());
+  }
+
+  private List<Space> chambers(Hatching state) {
+    return craft.spaces().stream().filter(space -> Hatching.of(space) == state).toList();
+  }
+
   private View view() {
-    return new View(
-        "From above: places, people, kit and chambers",
-        words.alternative(),
-        words.caption(),
-        foot + LABEL_ROW + key.height() + FOOT,
-        this::draw);
+    return new View(facts(), foot + LABEL_ROW + key.height() + FOOT, this::draw);
   }
 
   private void draw(Canvas canvas) {
@@ -91,11 +107,11 @@ final class PlanView {
                 canvas.hatched(
                     kind(space),
                     scale.all(Silhouette.fromAbove(space.solid())),
-                    PlanWords.state(space)));
+                    Hatching.of(space)));
   }
 
   private static String kind(Space space) {
-    return "chamber-" + PlanWords.state(space).name().toLowerCase(Locale.ROOT);
+    return "chamber-" + Hatching.of(space).name().toLowerCase(Locale.ROOT);
   }
 
   private void places(Canvas canvas) {
@@ -112,10 +128,7 @@ final class PlanView {
       Point under = new Point(letters[i], foot + 12);
       canvas.line("place-leader", starboard, under, Pen.FINE);
       canvas.words(
-          "place-letter",
-          new Point(letters[i], foot + 32),
-          Canvas.Anchor.MIDDLE,
-          PlanWords.letter(i));
+          "place-letter", new Point(letters[i], foot + 32), Canvas.Anchor.MIDDLE, placeLetter(i));
     }
   }
 
@@ -134,7 +147,7 @@ final class PlanView {
     double[] numbers = spread(kit.stream().map(k -> k.at().x()).toList());
     for (int i = 0; i < kit.size(); i++) {
       Point at = scale.at(kit.get(i).at().x(), kit.get(i).at().y());
-      if (kit.size() <= PlanWords.MOST_NUMBERS) {
+      if (kit.size() <= MOST_NUMBERS) {
         canvas.line("kit-leader", at, new Point(numbers[i], LABEL_ROW - 14), Pen.FINE);
         canvas.words(
             "kit-number",
@@ -158,17 +171,30 @@ final class PlanView {
     PictureKey all = new PictureKey();
     List<Place> places = craft.boat().places();
     for (int i = 0; i < places.size(); i++) {
-      all.name(letter("place-letter", PlanWords.letter(i)), places.get(i).name());
+      all.name(letter("place-letter", placeLetter(i)), places.get(i).name());
     }
     all.endRow();
     List<Kit> kit = craft.boat().kit();
-    for (int i = 0; i < kit.size() && kit.size() <= PlanWords.MOST_NUMBERS; i++) {
+    for (int i = 0; i < kit.size() && kit.size() <= MOST_NUMBERS; i++) {
       all.name(letter("kit-number", "" + (i + 1)), kit.get(i).name());
     }
-    words
-        .byState()
-        .forEach((state, spaces) -> all.list(swatch(state), PlanWords.named(state, spaces)));
+    for (Hatching state : CHAMBERS) {
+      if (!chambers(state).isEmpty()) {
+        all.list(swatch(state), named(state));
+      }
+    }
     return all.endRow();
+  }
+
+  /** What a state means, and the chambers that are in it. */
+  private String named(Hatching state) {
+    return state.told()
+        + ": "
+        + chambers(state).stream().map(Space::name).collect(Collectors.joining(", "));
+  }
+
+  private static String placeLetter(int place) {
+    return place < 26 ? Character.toString('A' + place) : "";
   }
 
   private static PictureKey.Sign letter(String kind, String letter) {

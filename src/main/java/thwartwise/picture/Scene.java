@@ -48,13 +48,14 @@ record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equi
     return rest.worst().filter(Pose::isUpright);
   }
 
-  /** Who is aboard, in words. */
-  String who() {
-    return crew().isEmpty()
-        ? "nobody aboard"
-        : People.counted(crew().size())
-            + " of "
-            + People.kilograms(crew().get(0).mass())
-            + " aboard";
+  Aboard aboard() {
+    return new Aboard(crew().size(), crew().isEmpty() ? 0 : crew().get(0).mass());
+  }
+
+  SwampedRest swampedRest() {
+    if (!swamped.exist()) {
+      return swamped.assessed() ? SwampedRest.SINKS : SwampedRest.NOT_ASSESSED;
+    }
+    return upright(swamped).isPresent() ? SwampedRest.UPRIGHT : SwampedRest.NOT_UPRIGHT;
   }
 }

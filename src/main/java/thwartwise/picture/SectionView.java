@@ -32,7 +32,6 @@ final class SectionView {
   private final Vector3 weight;
   private final Vector3 lift;
   private final List<List<Vector3>> hull;
-  private final SectionWords words;
   private final Scale scale;
   private final double foot;
 
@@ -52,7 +51,6 @@ final class SectionView {
             .part()
             .centroid();
     this.hull = Slice.at(craft.form().outside(), x);
-    this.words = new SectionWords(scene, heeled, lowest, x, arm());
     List<Point> all = seen();
     double[] across = all.stream().mapToDouble(Point::x).sorted().toArray();
     double[] up = all.stream().mapToDouble(Point::y).sorted().toArray();
@@ -103,8 +101,26 @@ final class SectionView {
         body.middle().minus(Vector3.of(0, DISC, DISC)));
   }
 
+  private PictureFacts facts() {
+    return new PictureFacts.Section(
+        scene.aboard(),
+        heeled.curve().side(),
+        heeled.heel(),
+        heeled.rest().isPresent(),
+        heeled.atFlooding(),
+        heeled.curve().endsBecause(),
+        x,
+        arm(),
+        lowest.name(),
+        freeboard());
+  }
+
+  private double freeboard() {
+    return plane.above(lowest.at());
+  }
+
   private View view() {
-    return new View(words.title(), words.alternative(), words.caption(), foot + FOOT, this::draw);
+    return new View(facts(), foot + FOOT, this::draw);
   }
 
   private void draw(Canvas canvas) {
@@ -170,7 +186,7 @@ final class SectionView {
         "arm-word",
         new Point((g.x() + b.x()) / 2, g.y() - 12),
         Canvas.Anchor.MIDDLE,
-        words.armShown());
+        PictureFacts.centimetres(arm()));
   }
 
   /** Horizontal distance from G to B, m; positive when it brings the boat back. */
@@ -197,6 +213,10 @@ final class SectionView {
             List.of(new Point(above.x() - 7, above.y()), new Point(above.x() + 7, above.y()))),
         Pen.PLAIN);
     double middle = (above.y() + below.y()) / 2 + 7;
-    canvas.words("edge-word", new Point(edge.x() + 1.6 * out, middle), anchor, words.freeboard());
+    canvas.words(
+        "edge-word",
+        new Point(edge.x() + 1.6 * out, middle),
+        anchor,
+        PictureFacts.centimetres(freeboard()));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
+import thwartwise.afloat.Pose;
 import thwartwise.boat.Craft;
 import thwartwise.geometry.WaterPlane;
 import thwartwise.measure.Rounding;
@@ -102,14 +103,18 @@ final class SideView {
     return height < 0 ? "awash" : Rounding.down(100 * height, 0) + " cm";
   }
 
+  private PictureFacts facts() {
+    return new PictureFacts.Profile(
+        scene.aboard(),
+        waters.stream().map(Water::label).toList(),
+        Scene.upright(scene.empty()).isPresent(),
+        Scene.upright(scene.loaded()).isPresent(),
+        scene.swampedRest(),
+        Scene.upright(scene.swamped()).map(Pose::heel).orElse(0.0));
+  }
+
   private View view() {
-    SideWords words = new SideWords(scene, waters.stream().map(Water::label).toList());
-    return new View(
-        "From the side: how deep it floats",
-        words.alternative(),
-        words.caption(),
-        foot + FOOT,
-        this::draw);
+    return new View(facts(), foot + FOOT, this::draw);
   }
 
   private void draw(Canvas canvas) {

@@ -9,7 +9,6 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
-import thwartwise.measure.Rounding;
 
 /**
  * The boat full of water with its crew in it, from its starboard side, as it lies: the water is
@@ -20,9 +19,6 @@ final class SwampedView {
   private static final double TOP = 16;
   private static final double FOOT = 46;
   private static final double MOST_PER_METRE = 150;
-
-  /** Heels under this are not worth a word, rad. */
-  private static final double LEVEL = Math.toRadians(1);
 
   private final Scene scene;
   private final Pose pose;
@@ -62,31 +58,9 @@ final class SwampedView {
     return Scene.upright(scene.swamped()).map(pose -> new SwampedView(scene, pose).view());
   }
 
-  /** Why there is no such picture. */
-  static String missing(Scene scene) {
-    if (!scene.swamped().assessed()) {
-      return "How it lies full of water was not found, so it is not drawn";
-    }
-    return scene.swamped().exist()
-        ? "Full of water it does not stay upright, so it is not drawn"
-        : "Full of water it sinks, so it is not drawn";
-  }
-
   private View view() {
-    return new View(
-        "Full of water, from the side",
-        "The boat full of water, from its starboard side, bow to the right, the water level. "
-            + caption(),
-        caption(),
-        foot + FOOT,
-        this::draw);
-  }
-
-  private String caption() {
-    double heel = Math.abs(pose.heel());
-    String heeled =
-        heel > LEVEL ? ", heeled " + Rounding.up(Math.toDegrees(heel), 0) + "\u00a0degrees" : "";
-    return "As it lies full of water with " + scene.who() + heeled + ". Hatched: what lifts it.";
+    PictureFacts facts = new PictureFacts.FullOfWater(scene.aboard(), pose.heel());
+    return new View(facts, foot + FOOT, this::draw);
   }
 
   private void draw(Canvas canvas) {
@@ -116,7 +90,7 @@ final class SwampedView {
 
   private Stream<List<Point>> lifting() {
     return scene.craft().spaces().stream()
-        .filter(space -> PlanWords.state(space) == Hatching.COUNTS)
+        .filter(space -> Hatching.of(space) == Hatching.COUNTS)
         .map(Space::solid)
         .map(solid -> seen(Silhouette.fromTheSide(solid)));
   }

@@ -5,18 +5,14 @@ import java.util.function.Consumer;
 /**
  * One view of the boat, to be drawn on whatever there is to draw on.
  *
- * @param title what it shows, in a few words
- * @param alternative the same for somebody who cannot see it
- * @param caption what to make of it
  * @param height in units of the {@link Canvas}
  */
-record View(
-    String title, String alternative, String caption, double height, Consumer<Canvas> drawing) {
+record View(PictureFacts facts, double height, Consumer<Canvas> drawing) {
 
   Picture picture() {
     Svg svg = new Svg(height);
     drawing.accept(svg);
-    return new Picture(title, alternative, caption, svg.whole());
+    return new Picture(facts, svg.whole());
   }
 
   /** In letters, no wider than so many columns. */

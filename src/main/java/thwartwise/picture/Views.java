@@ -11,36 +11,33 @@ import thwartwise.inspection.Report;
 /**
  * The views of one inspected boat, in the order they are shown.
  *
- * @param leftOut a sentence for each that could not be drawn, which says why
+ * @param leftOut those that could not be drawn
  */
-record Views(List<View> drawn, List<String> leftOut) {
+record Views(List<View> drawn, List<MissingPicture> leftOut) {
 
   static Views of(Boat boat, Report report, LocalDate today) {
     try {
       return of(Scene.of(Craft.of(boat, today), report));
     } catch (UnusableBoat e) {
-      return new Views(
-          List.of(),
-          List.of("No picture could be drawn from these measurements: " + e.getMessage()));
+      return new Views(List.of(), List.of(new MissingPicture.Unusable(e.getMessage())));
     }
   }
 
   private static Views of(Scene scene) {
     List<View> drawn = new ArrayList<>();
-    List<String> leftOut = new ArrayList<>();
+    List<MissingPicture> leftOut = new ArrayList<>();
     drawn.add(PlanView.of(scene));
     drawn.add(SideView.of(scene));
     SwampedView.of(scene)
-        .ifPresentOrElse(drawn::add, () -> leftOut.add(SwampedView.missing(scene)));
+        .ifPresentOrElse(
+            drawn::add, () -> leftOut.add(new MissingPicture.OfSwamped(scene.swampedRest())));
     Heeled.of(scene)
         .ifPresentOrElse(
             heeled -> {
               drawn.add(SectionView.of(scene, heeled));
               drawn.add(MomentCurve.of(scene, heeled));
             },
-            () ->
-                leftOut.add(
-                    "How it heels is not drawn, because no way was found in which it floats upright"));
+            () -> leftOut.add(new MissingPicture.OfHeeled()));
     return new Views(drawn, leftOut);
   }
 }

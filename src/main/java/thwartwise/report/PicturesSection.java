@@ -20,10 +20,11 @@ final class PicturesSection {
               + " scales by which it is judged");
     }
     pictures.drawn().forEach(picture -> page.drawn(drawn(picture)));
-    pictures.leftOut().forEach(page::paragraph);
+    pictures.leftOut().forEach(missing -> page.paragraph(PictureWords.of(missing)));
   }
 
   private static Drawn drawn(Picture picture) {
-    return new Drawn(picture.title(), picture.alternative(), picture.caption(), picture.svg());
+    PictureWords words = PictureWords.of(picture.facts());
+    return new Drawn(words.title(), words.alternative(), words.caption(), picture.svg());
   }
 }

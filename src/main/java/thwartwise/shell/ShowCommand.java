@@ -11,6 +11,7 @@ import thwartwise.page.LineWrap;
 import thwartwise.picture.LetterPictures;
 import thwartwise.picture.LetterPictures.Sketch;
 import thwartwise.record.InspectionRecord;
+import thwartwise.report.PictureWords;
 
 /** Draws the pictures of a record in letters. */
 final class ShowCommand implements ShellCommand {
@@ -63,19 +64,23 @@ final class ShowCommand implements ShellCommand {
     List<String> named =
         context.parsedInput().arguments().stream().map(CommandArgument::value).toList();
     InspectionRecord record = RecordChoice.of(named, new CommandInput(context)).inspection();
+    LetterPictures pictures =
+        LetterPictures.of(record.boat(), record.report(), record.date().toLocalDate(), COLUMNS);
     String text =
-        LetterPictures.of(record.boat(), record.report(), record.date().toLocalDate(), COLUMNS)
-            .stream()
-            .map(ShowCommand::lines)
+        Stream.concat(
+                pictures.drawn().stream().map(ShowCommand::lines),
+                pictures.leftOut().stream().map(missing -> wrapped(PictureWords.of(missing))))
             .collect(Collectors.joining("\n\n"));
     pager.show(text, context.outputWriter());
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
   private static String lines(Sketch sketch) {
-    String caption = String.join("\n", LineWrap.lines(sketch.caption(), "", "", COLUMNS));
-    return Stream.of(sketch.title(), sketch.drawing(), caption)
-        .filter(part -> !part.isEmpty())
-        .collect(Collectors.joining("\n"));
+    PictureWords words = PictureWords.of(sketch.facts());
+    return String.join("\n", words.title(), sketch.drawing(), wrapped(words.caption()));
+  }
+
+  private static String wrapped(String sentences) {
+    return String.join("\n", LineWrap.lines(sentences, "", "", COLUMNS));
   }
 }

@@ -32,6 +32,7 @@ import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.record.SampleRecords;
+import thwartwise.report.PictureWords;
 
 /** What is drawn is what was worked out, measured off the picture again. */
 class PicturesTest {
@@ -101,9 +102,9 @@ class PicturesTest {
     assertThat(PICTURES.drawn())
         .allSatisfy(
             p -> {
-              assertThat(p.title()).isNotBlank();
-              assertThat(p.alternative()).hasSizeGreaterThan(60);
-              assertThat(p.caption()).hasSizeGreaterThan(60);
+              assertThat(PictureWords.of(p.facts()).title()).isNotBlank();
+              assertThat(PictureWords.of(p.facts()).alternative()).hasSizeGreaterThan(60);
+              assertThat(PictureWords.of(p.facts()).caption()).hasSizeGreaterThan(60);
             });
   }
 
@@ -467,9 +468,11 @@ class PicturesTest {
     Picture side = Pictures.of(sinks, report, TODAY).drawn().get(SIDE);
     assertThat(Drawing.of(side).kinds("water-swamped")).isEmpty();
     assertThat(Drawing.of(side).kinds("water-empty")).hasSize(1);
-    assertThat(side.caption()).contains("Full of water it sinks, so no line is drawn for that.");
-    assertThat(side.alternative()).contains("Full of water it sinks");
+    assertThat(PictureWords.of(side.facts()).caption())
+        .contains("Full of water it sinks, so no line is drawn for that.");
+    assertThat(PictureWords.of(side.facts()).alternative()).contains("Full of water it sinks");
     assertThat(Pictures.of(sinks, report, TODAY).leftOut())
+        .extracting(PictureWords::of)
         .containsExactly("Full of water it sinks, so it is not drawn");
   }
 
@@ -484,8 +487,10 @@ class PicturesTest {
       assertThat(Drawing.of(picture).kinds("people")).isEmpty();
     }
     assertThat(Drawing.of(pictures.drawn().get(SIDE)).kinds("water-loaded")).isEmpty();
-    assertThat(pictures.drawn().get(PLAN).caption()).startsWith("Drawn with nobody aboard.");
-    assertThat(pictures.drawn().get(SIDE).caption()).contains("nobody is drawn aboard");
+    assertThat(PictureWords.of(pictures.drawn().get(PLAN).facts()).caption())
+        .startsWith("Drawn with nobody aboard.");
+    assertThat(PictureWords.of(pictures.drawn().get(SIDE).facts()).caption())
+        .contains("nobody is drawn aboard");
   }
 
   @Test
@@ -494,8 +499,10 @@ class PicturesTest {
     Pictures pictures = Pictures.of(heavy, SampleRecords.report(), TODAY);
     assertThat(pictures.drawn()).hasSize(3);
     assertThat(pictures.leftOut()).hasSize(1);
-    assertThat(pictures.leftOut().get(0)).contains("no way was found in which it floats upright");
-    assertThat(pictures.drawn().get(SIDE).caption()).contains("no line is drawn for it");
+    assertThat(PictureWords.of(pictures.leftOut().get(0)))
+        .contains("no way was found in which it floats upright");
+    assertThat(PictureWords.of(pictures.drawn().get(SIDE).facts()).caption())
+        .contains("no line is drawn for it");
   }
 
   @Test
@@ -507,7 +514,7 @@ class PicturesTest {
             .boat();
     Pictures pictures = Pictures.of(impossible, SampleRecords.report(), TODAY);
     assertThat(pictures.drawn()).isEmpty();
-    assertThat(pictures.leftOut().get(0))
+    assertThat(PictureWords.of(pictures.leftOut().get(0)))
         .startsWith("No picture could be drawn")
         .contains("overlap");
   }
@@ -519,7 +526,7 @@ class PicturesTest {
       assertThat(picture.svg()).doesNotContain("<script");
       assertThat(Drawing.of(picture).all("text"))
           .allMatch(t -> t.getTextContent().codePointCount(0, t.getTextContent().length()) <= 46);
-      assertThat(picture.caption().length()).isLessThan(900);
+      assertThat(PictureWords.of(picture.facts()).caption().length()).isLessThan(900);
     }
   }
 

@@ -1,54 +1,51 @@
-package thwartwise.picture;
+package thwartwise.report;
 
 import thwartwise.afloat.Gravity;
-import thwartwise.afloat.RightingCurve;
 import thwartwise.measure.Rounding;
+import thwartwise.picture.PictureFacts;
 
 /** The words of the curve of moments. */
-record MomentWords(Scene scene, Heeled heeled) {
-
-  private RightingCurve curve() {
-    return heeled.curve();
-  }
+record MomentWords(PictureFacts.Moments shown) {
+  static final String TITLE = "What brings it back, and how far it can heel";
 
   String alternative() {
     return "Moment that brings the boat back against heel to "
-        + curve().side().word()
+        + shown.side().word()
         + ": at most "
-        + Rounding.down(curve().moment(curve().greatest()), 0)
+        + Rounding.down(shown.greatest(), 0)
         + " newton metres, at "
-        + Rounding.down(Math.toDegrees(curve().greatest().heel()), 0)
+        + Rounding.down(Math.toDegrees(shown.greatestAt()), 0)
         + " degrees. "
         + ends()
-        + (scene.crew().isEmpty()
+        + (shown.aboard().isNobody()
             ? ""
             : " Beside it what everyone to one side heels it with." + meets());
   }
 
   private String ends() {
     return "It ends at "
-        + Rounding.down(Math.toDegrees(curve().last().heel()), 0)
+        + Rounding.down(Math.toDegrees(shown.endsAt()), 0)
         + " degrees: "
-        + curve().endsBecause()
+        + shown.endsBecause()
         + ".";
   }
 
   private String meets() {
-    return heeled.rest().isPresent()
+    return shown.restsAt().isPresent()
         ? " Where the two meet it comes to rest, at "
-            + Rounding.up(Math.toDegrees(heeled.heel()), 0)
+            + Rounding.up(Math.toDegrees(shown.restsAt().getAsDouble()), 0)
             + " degrees."
         : " With everyone there it does not stay up and dry.";
   }
 
   String caption() {
     return "Full line: what turns it back upright, with "
-        + scene.who()
-        + (scene.crew().isEmpty() ? ". " : " in their places. ")
-        + (scene.crew().isEmpty()
+        + AboardWords.of(shown.aboard())
+        + (shown.aboard().isNobody() ? ". " : " in their places. ")
+        + (shown.aboard().isNobody()
             ? ""
             : "Broken line: what everyone hard against the "
-                + curve().side().word()
+                + shown.side().word()
                 + " side, leaning with the boat, heels it with."
                 + meets())
         + " "
@@ -57,12 +54,12 @@ record MomentWords(Scene scene, Heeled heeled) {
   }
 
   private String forScale() {
-    if (scene.crew().isEmpty()) {
+    if (shown.aboard().isNobody()) {
       return "";
     }
-    double mass = scene.crew().get(0).mass();
+    double mass = shown.aboard().each();
     return " One person of "
-        + People.kilograms(mass)
+        + AboardWords.kilograms(mass)
         + " half a metre out heels it with "
         + Rounding.up(0.5 * mass * Gravity.STANDARD, 0)
         + " newton metres.";

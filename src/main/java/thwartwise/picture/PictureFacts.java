@@ -1,0 +1,106 @@
+package thwartwise.picture;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import thwartwise.boat.Side;
+import thwartwise.measure.Rounding;
+
+/** What one picture shows, as data. Its title and caption are written where the page is. */
+public sealed interface PictureFacts {
+
+  /** Who is drawn in it. */
+  Aboard aboard();
+
+  /** A length as it is written in a picture, and so in the words for it: rounded down. */
+  static String centimetres(double metres) {
+    return Rounding.down(100 * metres, 0) + "\u00a0cm";
+  }
+
+  /**
+   * The boat from above.
+   *
+   * @param places to sit
+   * @param kit pieces of it
+   * @param kitIsNamed false when there is too much of it
+   * @param counting chambers that count when swamped
+   * @param claimed chambers that are only claimed to be tight
+   * @param open the other chambers
+   */
+  record Plan(
+      Aboard aboard, int places, int kit, boolean kitIsNamed, int counting, int claimed, int open)
+      implements PictureFacts {}
+
+  /**
+   * The boat from its starboard side.
+   *
+   * @param waterlines that are drawn, as they are labelled
+   * @param empty whether there is a waterline with nobody aboard
+   * @param loaded whether there is one with everybody aboard
+   * @param heel full of water, rad; zero where it does not lie upright
+   */
+  record Profile(
+      Aboard aboard,
+      List<String> waterlines,
+      boolean empty,
+      boolean loaded,
+      SwampedRest swamped,
+      double heel)
+      implements PictureFacts {
+    public Profile {
+      waterlines = List.copyOf(waterlines);
+    }
+  }
+
+  /**
+   * The boat full of water.
+   *
+   * @param heel rad
+   */
+  record FullOfWater(Aboard aboard, double heel) implements PictureFacts {}
+
+  /**
+   * The boat heeled and cut across.
+   *
+   * @param side toward which it heels
+   * @param heel rad
+   * @param rests whether it comes to rest there with everyone to that side
+   * @param floods whether water begins to come in there
+   * @param endsBecause why the righting curve ends, in words
+   * @param x where it is cut, m
+   * @param arm of the weight about the lift, m; positive when it brings the boat back
+   * @param lowestEdge name of the edge where it is cut
+   * @param freeboard of that edge, m
+   */
+  record Section(
+      Aboard aboard,
+      Side side,
+      double heel,
+      boolean rests,
+      boolean floods,
+      String endsBecause,
+      double x,
+      double arm,
+      String lowestEdge,
+      double freeboard)
+      implements PictureFacts {}
+
+  /**
+   * The moment that brings the boat back, against heel.
+   *
+   * @param side toward which it heels
+   * @param greatest moment, N·m
+   * @param greatestAt heel of the greatest moment, rad
+   * @param endsAt heel, rad
+   * @param endsBecause in words
+   * @param restsAt heel at which it comes to rest with everyone to that side, rad
+   */
+  record Moments(
+      Aboard aboard,
+      Side side,
+      double greatest,
+      double greatestAt,
+      double endsAt,
+      String endsBecause,
+      OptionalDouble restsAt)
+      implements PictureFacts {}
+}
