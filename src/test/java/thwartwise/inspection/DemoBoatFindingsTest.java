@@ -10,8 +10,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import thwartwise.checks.Finding;
-import thwartwise.boat.BoxBoat;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;
