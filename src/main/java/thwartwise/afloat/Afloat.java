@@ -3,12 +3,15 @@ package thwartwise.afloat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Loading;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
  * All that decides where a boat comes to rest, to be compared: two that are equal float alike.
+ * Without loose water and without forces.
  *
  * @param boat equal only where all that lifts it is the same but for its people
  * @param alike whether that is the same on both sides
@@ -25,14 +28,23 @@ public record Afloat(
     people = List.copyOf(people);
   }
 
-  /** Without loose water and without forces. */
-  public static Afloat of(Object boat, boolean alike, Stream<Box> people, Floating floating) {
-    Vector3 centre = floating.centre();
+  /** The boat dry inside. */
+  public static Afloat dry(Craft craft, Loading loading) {
+    return of(craft, craft.isAlikeAfloat(), Stream.empty(), loading);
+  }
+
+  /** The boat open to the sea, where every body lifts. */
+  public static Afloat swamped(Object boat, boolean alike, Loading loading) {
+    return of(boat, alike, Swamping.boxes(loading), loading);
+  }
+
+  private static Afloat of(Object boat, boolean alike, Stream<Box> people, Loading loading) {
+    Vector3 centre = loading.centre();
     return new Afloat(
         boat,
         alike,
         people.map(Afloat::plain).toList(),
-        Math.round(floating.mass() / MASS),
+        Math.round(loading.mass() / MASS),
         Math.round(centre.x() / LENGTH),
         Math.round(centre.y() / LENGTH),
         Math.round(centre.z() / LENGTH));

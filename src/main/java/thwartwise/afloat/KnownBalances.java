@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.WaterPlane;
@@ -57,32 +58,31 @@ public final class KnownBalances {
    * of its mirror image, is not looked for again.
    *
    * @param afloat equal only for what floats alike and is over alike
+   * @param floating the same to be worked with, made where it is needed
    */
-  public Equilibria rest(Afloat afloat, Floating floating, Predicate<WaterPlane> over) {
-    if (!isPlain(floating)) {
-      return fromUpright(afloat, floating, over);
-    }
+  public Equilibria rest(Afloat afloat, Supplier<Floating> floating, Predicate<WaterPlane> over) {
     Optional<Equilibria> before =
         remembered(fromUpright, afloat).or(() -> remembered(fromNear, afloat));
     if (before.isPresent()) {
       return before.get();
     }
-    Optional<Pose> near = Equilibrium.nextTo(this, floating, over, afloat.boat());
+    Floating now = floating.get();
+    Optional<Pose> near = Equilibrium.nextTo(this, now, over, afloat.boat());
     return near.isPresent()
         ? kept(fromNear, afloat, new Equilibria(List.of(near.get()), Equilibria.Ending.RESTS))
-        : fromUpright(afloat, floating, over);
+        : fromUpright(afloat, () -> now, over);
   }
 
   /** The same of the boat let go upright. */
-  public Equilibria fromUpright(Afloat afloat, Floating floating, Predicate<WaterPlane> over) {
-    if (!isPlain(floating)) {
-      return Equilibrium.until(floating, over);
-    }
+  public Equilibria fromUpright(
+      Afloat afloat, Supplier<Floating> floating, Predicate<WaterPlane> over) {
     return remembered(fromUpright, afloat)
         .orElseGet(
             () ->
                 kept(
-                    fromUpright, afloat, Equilibrium.keeping(floating, over, afloat.boat(), this)));
+                    fromUpright,
+                    afloat,
+                    Equilibrium.keeping(floating.get(), over, afloat.boat(), this)));
   }
 
   private static boolean isPlain(Floating floating) {

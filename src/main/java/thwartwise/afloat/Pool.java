@@ -25,6 +25,11 @@ public record Pool(List<Lift> hold, double volume) {
     return Lift.volume(hold);
   }
 
+  /** How far from the middle line it could run to port (1) or starboard (−1), m. */
+  public double farthest(double side) {
+    return Lift.extent(hold, Vector3.of(0, side, 0)).to();
+  }
+
   /** The water as it lies when this way is up; none when it does not fit under the lid. */
   Optional<ImmersedPart> lies(Vector3 up, Immersion immersion) {
     return lies(up, Double.NaN, immersion, Level.EXACT).map(Surface::part);

@@ -49,15 +49,15 @@ public final class Swamping {
   public static Swamping of(Loading loading, double volumeFactor) {
     Swamping swamping = new Swamping(loading, volumeFactor);
     swamping.placeKit();
-    swamping.people().forEach(swamping::placeBody);
+    boxes(loading).forEach(swamping::placeBody);
     return swamping;
   }
 
   /** The people as boxes, wherever they overlap. */
-  public Stream<Box> people() {
+  static Stream<Box> boxes(Loading loading) {
     return loading.people().stream()
         .map(body -> body.withMass(body.mass() * loading.massFactor()))
-        .flatMap(body -> craft.boxes(body).stream());
+        .flatMap(body -> loading.craft().boxes(body).stream());
   }
 
   /** The swamped boat as a floating body, without the chambers that have filled as well. */

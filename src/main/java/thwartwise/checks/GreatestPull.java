@@ -31,8 +31,8 @@ public record GreatestPull(RuleSet rules) implements Check {
       return Stream.of(none, none.of(aside));
     }
     return Stream.of(
-        reading(trial, ahead, line.greatest(trial), expected),
-        reading(trial, aside, line.greatestAbeam(trial), expected));
+        reading(trial, ahead, line.greatest(trial, expected), expected),
+        reading(trial, aside, line.greatestAbeam(trial, expected), expected));
   }
 
   private static Question asked(Measure measure, LineOut line) {

@@ -43,6 +43,9 @@ final class Heeled {
     List<Reading> heels = new ArrayList<>();
     List<Reading> freeboards = new ArrayList<>();
     for (Trial way : ways) {
+      if (way.isOutdoneAfloat()) {
+        continue;
+      }
       Equilibria rest = way.atRest();
       heels.add(heel(Question.of(check, Measure.HEEL, things), way, rest));
       freeboards.add(freeboard(Question.of(check, Measure.FREEBOARD, things), way, rest));

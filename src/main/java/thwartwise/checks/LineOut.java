@@ -86,27 +86,33 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
 
   /**
    * The level pull at which water first comes in or the boat finds no steady rest, N, lying end on
-   * to a stream that stands up at that end.
+   * to a stream that stands up at that end. Of a hurried trial no more is told than whether that is
+   * enough.
    */
-  double greatest(Trial trial) {
+  double greatest(Trial trial, double enough) {
     StreamHead head = StreamHead.of(rules, trial.craft().form(), astern);
-    return greatest(newtons -> pulling(trial, newtons), head);
+    return greatest(newtons -> pulling(trial, newtons), head, asked(trial, enough));
   }
 
   /** The same with the line out over the side, whichever side is worse. */
-  double greatestAbeam(Trial trial) {
+  double greatestAbeam(Trial trial, double enough) {
+    double asked = asked(trial, enough);
     return Math.min(
-        greatest(newtons -> pullingAbeam(trial, newtons, 1), StreamHead.NONE),
-        greatest(newtons -> pullingAbeam(trial, newtons, -1), StreamHead.NONE));
+        greatest(newtons -> pullingAbeam(trial, newtons, 1), StreamHead.NONE, asked),
+        greatest(newtons -> pullingAbeam(trial, newtons, -1), StreamHead.NONE, asked));
   }
 
-  private double greatest(DoubleFunction<Trial> pulled, StreamHead head) {
+  private static double asked(Trial trial, double enough) {
+    return trial.isHurried() ? enough : Double.NaN;
+  }
+
+  private double greatest(DoubleFunction<Trial> pulled, StreamHead head, double enough) {
     double holds = 0;
     double fails = rules.value("greatest-pull");
     if (staysDry(pulled.apply(fails), head)) {
       return fails;
     }
-    while (fails - holds > TOLERANCE) {
+    while (fails - holds > TOLERANCE && !(holds >= enough) && !(fails <= enough)) {
       double middle = (holds + fails) / 2;
       if (staysDry(pulled.apply(middle), head)) {
         holds = middle;

@@ -63,6 +63,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
             side.word(),
             rules.value("shift-time"));
     return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
+        .filter(after -> !after.isOutdoneAfloat())
         .map(after -> reading(question, trial.stiff(), after.stiff(), side, heel(trial, side)))
         .toList();
   }

@@ -60,6 +60,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       Question question, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
     String how = who + " suddenly hard against the side to " + side.word();
     return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
+        .filter(after -> !after.isOutdoneAfloat())
         .map(after -> reading(question, before, after.stiff(), side))
         .toList();
   }

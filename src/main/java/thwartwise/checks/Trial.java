@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import thwartwise.afloat.Afloat;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
@@ -15,6 +15,7 @@ import thwartwise.afloat.Floating;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.LooseWater;
+import thwartwise.afloat.Pool;
 import thwartwise.afloat.Pulled;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.Body;
@@ -46,6 +47,10 @@ public final class Trial {
   private final boolean letGoUpright;
   private Trial fromUpright;
   private Swamping swamping;
+
+  /** The side loose kit slides to in another way of the same; 0 where there is none. */
+  private double slidTo;
+
   private Equilibria rest;
 
   /** Once loose kit is gone, by the chambers lost; the same wherever it was. */
@@ -155,7 +160,26 @@ public final class Trial {
     }
     Trial listed = after(next);
     listed.withoutKit = slid.withoutKit;
+    listed.slidTo = side;
     return List.of(slid, listed);
+  }
+
+  /**
+   * Whether afloat this is no worse than the same with loose kit slid to the side it was done to.
+   * It is where hull and edges are alike on both sides and all weights together lie to that side
+   * with the kit where it is listed: the boat heels that way, and farther once the kit has slid, at
+   * the same height and the same place along. Water in a chamber is taken as run to the other side.
+   */
+  boolean isOutdoneAfloat() {
+    if (slidTo == 0 || !hurried || !craft.isAlikeAfloat() || !done.forces().isEmpty()) {
+      return false;
+    }
+    Floating floating = afloat();
+    double moment = slidTo * floating.mass() * floating.centre().y();
+    for (Pool pool : floating.pools()) {
+      moment -= floating.density() * pool.volume() * pool.farthest(-slidTo);
+    }
+    return moment >= 0;
   }
 
   /** This trial, told as another one with something done to it. */
@@ -249,30 +273,23 @@ public final class Trial {
   }
 
   private Equilibria dryRest() {
-    Floating floating = afloat();
-    return known.isEmpty()
-        ? found(floating, this::hasFlooded)
-        : found(
-            known.get(),
-            Afloat.of(craft, craft.isAlikeAfloat(), Stream.empty(), floating),
-            floating,
-            this::hasFlooded);
+    Predicate<WaterPlane> over = this::hasFlooded;
+    if (known.isEmpty() || !done.pools().isEmpty()) {
+      return found(afloat(), over);
+    }
+    Afloat afloat = Afloat.dry(craft, loading());
+    return found(known.get(), afloat, this::afloat, over);
   }
 
   /** With loose kit, or once it is gone. */
   private Equilibria swampedRest(Collection<Space> lost, boolean withLooseKit) {
-    Floating floating = swamped(lost);
-    return known.isEmpty()
-        ? found(floating, Trial::isOver)
-        : found(
-            known.get(),
-            Afloat.of(
-                List.of(craft, lost, allowance.volumeFactor(), withLooseKit),
-                craft.isAlikeSwamped() && lost.isEmpty(),
-                swamping.people(),
-                floating),
-            floating,
-            Trial::isOver);
+    if (known.isEmpty()) {
+      return found(swamped(lost), Trial::isOver);
+    }
+    Object boat = List.of(craft, lost, allowance.volumeFactor(), withLooseKit);
+    boolean alike = craft.isAlikeSwamped() && lost.isEmpty();
+    Afloat afloat = Afloat.swamped(boat, alike, loading());
+    return found(known.get(), afloat, () -> swamped(lost), Trial::isOver);
   }
 
   private Equilibria found(Floating floating, Predicate<WaterPlane> over) {
@@ -280,7 +297,10 @@ public final class Trial {
   }
 
   private Equilibria found(
-      KnownBalances balances, Afloat afloat, Floating floating, Predicate<WaterPlane> over) {
+      KnownBalances balances,
+      Afloat afloat,
+      Supplier<Floating> floating,
+      Predicate<WaterPlane> over) {
     return letGoUpright
         ? balances.fromUpright(afloat, floating, over)
         : balances.rest(afloat, floating, over);

@@ -62,8 +62,9 @@ public final class Immersion {
 
   /** Adds the immersed part of a solid, counted by a factor (negative takes it away). */
   public Immersion add(Solid solid, double factor) {
-    double over = solid.bounds.centre().dot(plane.up()) - plane.height();
-    double reach = solid.bounds.reach(plane.up());
+    Bounds bounds = solid.bounds();
+    double over = bounds.centre().dot(plane.up()) - plane.height();
+    double reach = bounds.reach(plane.up());
     if (over >= reach || factor == 0) {
       return this;
     }
@@ -73,9 +74,10 @@ public final class Immersion {
       addWhole(solid.volume(), moment.x(), moment.y(), moment.z());
       return this;
     }
-    turn(solid.facets);
-    wetted(solid.corners, solid.facets.cones);
-    crossed(solid.corners, solid.facets.cones);
+    Facets facets = solid.facets();
+    turn(facets);
+    wetted(solid.corners, facets.cones);
+    crossed(solid.corners, facets.cones);
     return this;
   }
 

@@ -15,17 +15,34 @@ public final class Solid {
 
   final double[] xyz;
   final int[] corners;
-  final Bounds bounds;
-  final Facets facets;
 
-  // Made when it is first asked for; two threads that both do make the same one.
+  // Made when they are first asked for: most solids are only on the way from one cut to the next.
+  // Two threads that both do make the same ones.
+  private Bounds bounds;
+  private Facets facets;
   private volatile VolumeTable table;
 
   Solid(double[] xyz, int[] corners) {
     this.xyz = xyz;
     this.corners = corners;
-    this.bounds = Bounds.of(xyz);
-    this.facets = Facets.of(xyz, corners);
+  }
+
+  Bounds bounds() {
+    Bounds known = bounds;
+    if (known == null) {
+      known = Bounds.of(xyz);
+      bounds = known;
+    }
+    return known;
+  }
+
+  Facets facets() {
+    Facets known = facets;
+    if (known == null) {
+      known = Facets.of(xyz, corners);
+      facets = known;
+    }
+    return known;
   }
 
   /** A solid from its vertices and, for each triangle, three vertex numbers. */
@@ -61,7 +78,7 @@ public final class Solid {
   }
 
   public double volume() {
-    return facets.volume;
+    return facets().volume;
   }
 
   /** About how much lies under a height while the solid stands upright: for a first guess, m³. */
@@ -76,7 +93,7 @@ public final class Solid {
 
   /** First moment of volume about the origin, m⁴. */
   public Vector3 moment() {
-    return facets.moment;
+    return facets().moment;
   }
 
   /** Centre of volume; a solid without volume has none. */
@@ -98,7 +115,7 @@ public final class Solid {
 
   /** The part of this solid inside the box. */
   public Solid within(Box box) {
-    if (corners.length == 0 || !bounds.block().overlaps(box)) {
+    if (corners.length == 0 || !bounds().block().overlaps(box)) {
       return EMPTY;
     }
     Solid part = this;
@@ -125,7 +142,7 @@ public final class Solid {
 
   /** The lowest and highest {@code direction · r} of any vertex's bounding block. */
   public Span extent(Vector3 direction) {
-    return bounds.extent(direction);
+    return bounds().extent(direction);
   }
 
   Vector3 vertex(int i) {

@@ -26,7 +26,7 @@ final class VolumeTable {
   }
 
   static VolumeTable of(Solid solid) {
-    Span z = solid.bounds.extent(Vector3.of(0, 0, 1));
+    Span z = solid.bounds().extent(Vector3.of(0, 0, 1));
     boolean small = solid.triangleCount() < LEAST_TRIANGLES || solid.volume() < LEAST_VOLUME;
     int steps = small ? 1 : STEPS;
     double[] volumes = new double[steps + 1];

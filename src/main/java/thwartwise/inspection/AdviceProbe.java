@@ -25,12 +25,19 @@ final class AdviceProbe {
 
   private final Inspection today;
   private final double adult;
-  private final List<Crew> crews;
+  private final List<Short> crews;
 
   /** So many people, each so heavy, seated so. */
   private record Crew(Seating seating, double each) {}
 
-  private AdviceProbe(Inspection today, double adult, List<Crew> crews) {
+  /** How far a crew falls short in the boat of today. */
+  private record Short(Crew crew, double by) {
+    static Short of(Inspection today, Crew crew) {
+      return new Short(crew, shortfall(today, crew));
+    }
+  }
+
+  private AdviceProbe(Inspection today, double adult, List<Short> crews) {
     this.today = today;
     this.adult = adult;
     this.crews = crews;
@@ -38,11 +45,11 @@ final class AdviceProbe {
 
   static AdviceProbe of(Inspection today, double adult) {
     Limits.Crew fits = today.limits().crew(today.limits().people());
-    List<Crew> crews = new ArrayList<>();
+    List<Short> crews = new ArrayList<>();
     int next = today.limits().people() + 1;
     Seating.of(next, today.craft().boat().places()).stream()
-        .map(s -> new Crew(s, adult))
-        .sorted(Comparator.comparingDouble(c -> shortfall(today, c)))
+        .map(s -> Short.of(today, new Crew(s, adult)))
+        .sorted(Comparator.comparingDouble(Short::by))
         .limit(NEAREST)
         .forEach(crews::add);
     if (fits.people() > 0) {
@@ -51,7 +58,7 @@ final class AdviceProbe {
     return new AdviceProbe(today, adult, crews);
   }
 
-  private static Optional<Crew> heavier(Inspection today, Limits.Crew fits) {
+  private static Optional<Short> heavier(Inspection today, Limits.Crew fits) {
     double each =
         today.recommendation().crewLimits().stream()
             .filter(limit -> limit.people() == fits.people())
@@ -59,13 +66,13 @@ final class AdviceProbe {
             .findFirst()
             .orElse(fits.each());
     return fits.seatings().stream()
-        .map(s -> new Crew(s, each + HEAVIER))
-        .max(Comparator.comparingDouble(c -> shortfall(today, c)));
+        .map(s -> Short.of(today, new Crew(s, each + HEAVIER)))
+        .max(Comparator.comparingDouble(Short::by));
   }
 
   /** By how much less these crews fall short in the changed boat; zero or less is no gain. */
   double gain(Inspection changed) {
-    return crews.stream().mapToDouble(c -> shortfall(today, c) - shortfall(changed, c)).sum();
+    return crews.stream().mapToDouble(c -> c.by - shortfall(changed, c.crew)).sum();
   }
 
   private static double shortfall(Inspection boat, Crew crew) {
@@ -92,7 +99,11 @@ final class AdviceProbe {
         changed.limits().people() < next ? Optional.empty() : changed.limits().firstSeating(next);
     return seated
         .map(s -> new Crew(s, adult))
-        .or(() -> crews.stream().min(Comparator.comparingDouble(c -> shortfall(changed, c))))
+        .or(
+            () ->
+                crews.stream()
+                    .map(Short::crew)
+                    .min(Comparator.comparingDouble(c -> shortfall(changed, c))))
         .flatMap(c -> moved(c, changed));
   }
 

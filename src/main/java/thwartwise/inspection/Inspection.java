@@ -211,8 +211,8 @@ public final class Inspection {
 
   /**
    * Every finding of this boat with the people of another inspection of it aboard, so that the two
-   * can be laid side by side: as loaded, and the crews that other one recommends. How far an act
-   * falls short is not told.
+   * can be laid side by side: as loaded, and the crews that other one recommends. Only how each
+   * comes out is told, not how far it is from its limit.
    */
   List<Finding> comparable(Inspection other) {
     return other == this ? findings() : new Inspection(this, other).findings();
@@ -292,11 +292,11 @@ public final class Inspection {
   private List<Finding> allFindings() {
     Trial loaded = asLoaded();
     List<Finding> all = new ArrayList<>(limitingAsLoaded());
-    all.addAll(of(loaded, checks(Role.FORBIDS_AN_ACT)));
+    all.addAll(of(asked(loaded), checks(Role.FORBIDS_AN_ACT)));
     all.addAll(applied.findings());
     all.addAll(atLimit.get());
     Trial crewed = loaded.people().isEmpty() ? limit.get() : loaded;
-    all.addAll(of(crewed, checks(Role.INFORMATION)));
+    all.addAll(of(asked(crewed), checks(Role.INFORMATION)));
     all.addAll(MeasuredLitres.findings(craft));
     applied.plausibility().forEach(p -> all.add(p.finding()));
     return all;
@@ -306,14 +306,14 @@ public final class Inspection {
     if (recommendation().withheld()) {
       return List.of();
     }
-    List<Finding> found = new ArrayList<>(of(limit.get(), checks(Role.LIMITS_CREW)));
+    List<Finding> found = new ArrayList<>(of(asked(limit.get()), checks(Role.LIMITS_CREW)));
     found.addAll(worstActs(recommendation()));
     return found;
   }
 
   /** An act is forbidden when any crew that is recommended must not do it, heavy or light. */
   private List<Finding> worstActs(Recommendation recommendation) {
-    List<Trial> crews = permitted(recommendation).map(t -> hurried ? judge.hurried(t) : t).toList();
+    List<Trial> crews = permitted(recommendation).map(this::asked).toList();
     return checks(Role.FORBIDS_AN_ACT).parallelStream()
         .flatMap(check -> worst(check, crews))
         .collect(Collectors.toMap(Finding::question, f -> f, Finding::worse, TreeMap::new))
@@ -358,6 +358,10 @@ public final class Inspection {
                     .boxed()
                     .flatMap(most -> Stream.of(most, lightest))
                     .flatMap(each -> trials(s, each)));
+  }
+
+  private Trial asked(Trial trial) {
+    return hurried ? judge.hurried(trial) : trial;
   }
 
   private List<Check> checks(Role role) {

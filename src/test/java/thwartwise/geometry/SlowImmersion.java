@@ -52,7 +52,7 @@ public final class SlowImmersion {
 
   /** Adds the immersed part of a solid, counted by a factor (negative takes it away). */
   public SlowImmersion add(Solid solid, double factor) {
-    Span reach = solid.bounds.extent(plane.up());
+    Span reach = solid.bounds().extent(plane.up());
     if (reach.from() >= plane.height() || factor == 0) {
       return this;
     }
