@@ -8,7 +8,7 @@ import java.util.Optional;
 import thwartwise.archive.DraftAnswer;
 import thwartwise.archive.DraftLock;
 import thwartwise.archive.Workspace;
-import thwartwise.walk.Answer;
+import thwartwise.walk.engine.Answer;
 
 /**
  * The answers of one unfinished walk on disk. It is named after the moment it was begun, so that

@@ -10,10 +10,10 @@ import java.util.stream.IntStream;
 import thwartwise.archive.DraftLock;
 import thwartwise.archive.Workspace;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.walk.Answer;
 import thwartwise.walk.KnownBoats;
-import thwartwise.walk.Reply;
 import thwartwise.walk.Walk;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
 
 /** Offers the unfinished walks of a folder before a new one is begun. */
 final class DraftChoice {

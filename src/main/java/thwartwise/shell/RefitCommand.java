@@ -3,7 +3,7 @@ package thwartwise.shell;
 import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.walk.Answer;
+import thwartwise.walk.engine.Answer;
 
 /** The walk that asks only what has changed on a boat measured before. */
 final class RefitCommand implements ShellCommand {

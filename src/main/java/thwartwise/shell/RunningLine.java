@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import thwartwise.walk.RunningWords;
-import thwartwise.walk.SoFar;
+import thwartwise.walk.engine.PartialBoat;
 
 /**
  * Says between two questions what the boat can do as far as it is known. It is worked out by a
@@ -21,19 +21,19 @@ import thwartwise.walk.SoFar;
 final class RunningLine implements AutoCloseable {
   private static final long BLINK_MILLIS = 200;
 
-  private final Function<SoFar, Optional<String>> words;
+  private final Function<PartialBoat, Optional<String>> words;
   private final ExecutorService worker;
-  private Optional<SoFar> asked = Optional.empty();
+  private Optional<PartialBoat> asked = Optional.empty();
   private Optional<Future<Optional<String>>> pending = Optional.empty();
   private Optional<String> shown = Optional.empty();
 
-  RunningLine(Function<SoFar, Optional<String>> words) {
+  RunningLine(Function<PartialBoat, Optional<String>> words) {
     this.words = words;
     this.worker = Executors.newSingleThreadExecutor(RunningLine::thread);
   }
 
   /** At a terminal the words; where nobody watches, nothing is worked out. */
-  static RunningLine atTerminal(Function<SoFar, Optional<String>> words) {
+  static RunningLine atTerminal(Function<PartialBoat, Optional<String>> words) {
     return new RunningLine(System.console() == null ? nobodyWatches -> Optional.empty() : words);
   }
 
@@ -44,7 +44,7 @@ final class RunningLine implements AutoCloseable {
   }
 
   /** What is known after an answer; the same boat is not looked at again. */
-  void known(Optional<SoFar> boat) {
+  void known(Optional<PartialBoat> boat) {
     if (boat.equals(asked)) {
       return;
     }

@@ -16,10 +16,10 @@ import thwartwise.record.KeptRecord;
 import thwartwise.report.ComparePage;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.walk.Answer;
 import thwartwise.walk.KnownBoats;
 import thwartwise.walk.RunningWords;
 import thwartwise.walk.Walk;
+import thwartwise.walk.engine.Answer;
 
 /** Measures a boat by questions, then inspects it. */
 final class WalkCommand implements ShellCommand {

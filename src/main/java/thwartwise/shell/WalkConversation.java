@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.page.LineWrap;
-import thwartwise.walk.Answer;
-import thwartwise.walk.Question;
-import thwartwise.walk.Reply;
-import thwartwise.walk.Step;
 import thwartwise.walk.Walk;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 /**
  * Asks the questions of the walk one by one. Every accepted answer is on disk before the next

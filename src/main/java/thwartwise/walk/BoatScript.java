@@ -14,6 +14,24 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
 import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.BoatInProgress;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.questions.BasicQuestions;
+import thwartwise.walk.questions.ChamberQuestions;
+import thwartwise.walk.questions.DrawnLitres;
+import thwartwise.walk.questions.HullQuestions;
+import thwartwise.walk.questions.KeptQuestions;
+import thwartwise.walk.questions.KitQuestions;
+import thwartwise.walk.questions.MeasuredHull;
+import thwartwise.walk.questions.OpeningQuestions;
+import thwartwise.walk.questions.Outline;
+import thwartwise.walk.questions.PeopleQuestions;
+import thwartwise.walk.questions.PlaceQuestions;
+import thwartwise.walk.questions.SeatHeights;
+import thwartwise.walk.questions.ShapeQuestions;
+import thwartwise.walk.questions.SwampedQuestion;
+import thwartwise.walk.questions.WatersQuestions;
 
 /** Every question of a full measuring, in the order of a person with a tape. */
 final class BoatScript {
@@ -40,7 +58,8 @@ final class BoatScript {
     MeasuredHull measured = new HullQuestions(replay, tape, limits, shape).hull();
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
-    Known known = new Known(replay, tape.system(), Boat.bare(name, water, hull, propulsion));
+    BoatInProgress known =
+        new BoatInProgress(replay, tape.system(), Boat.bare(name, water, hull, propulsion));
     List<Opening> openings =
         new OpeningQuestions(replay, tape, outline, limits)
             .openings(some -> known.with(b -> b.withOpenings(some)));
@@ -80,23 +99,7 @@ final class BoatScript {
     Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
     known.with(before -> swamped);
     Boat settled = kept.kept(replay, swamped);
-    finish(replay);
+    BasicQuestions.finish(replay);
     return settled;
-  }
-
-  /** A last stop, so that the final answer can still be taken back. */
-  static void finish(Replay replay) {
-    replay.ask(
-        Words.yesNo("finish", "All measured. Is the boat complete?")
-            .how("Type list to look over every answer, back or change to mend one.")
-            .why("After this the boat is worked out.")
-            .orElse(true, "yes")
-            .unless(BoatScript::unfinished));
-  }
-
-  private static Optional<String> unfinished(boolean complete) {
-    return complete
-        ? Optional.empty()
-        : Optional.of("Then type list, and change with a number; or back; or stop to keep it all.");
   }
 }

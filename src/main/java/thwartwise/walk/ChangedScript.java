@@ -13,6 +13,20 @@ import thwartwise.boat.Opening;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+import thwartwise.walk.questions.BasicQuestions;
+import thwartwise.walk.questions.ChamberQuestions;
+import thwartwise.walk.questions.FillingQuestions;
+import thwartwise.walk.questions.KeptQuestions;
+import thwartwise.walk.questions.KitQuestions;
+import thwartwise.walk.questions.OpeningQuestions;
+import thwartwise.walk.questions.Outline;
+import thwartwise.walk.questions.PeopleQuestions;
+import thwartwise.walk.questions.SkinWarnings;
+import thwartwise.walk.questions.SwampedQuestion;
 
 /**
  * What has changed on a boat that was measured before: one change after another, then whatever has
@@ -50,13 +64,13 @@ final class ChangedScript {
     }
     boat = new GrownOld(replay, tape, today).asked(boat);
     boat = kept.kept(replay, boat);
-    BoatScript.finish(replay);
+    BasicQuestions.finish(replay);
     return boat;
   }
 
   private String which(Replay replay) {
     return replay.ask(
-        Words.oneOf("changed.boat", "Which boat", known.names())
+        WordQuestions.oneOf("changed.boat", "Which boat", known.names())
             .how("One of: " + ChoiceReader.listed(known.names()) + ".")
             .why("All that is not asked is taken from its boat file."));
   }
@@ -82,7 +96,7 @@ final class ChangedScript {
     <T> T one(String subject, List<T> items, Function<T, String> name) {
       String named =
           replay.ask(
-              Words.oneOf(key + ".which", subject, items.stream().map(name).toList())
+              WordQuestions.oneOf(key + ".which", subject, items.stream().map(name).toList())
                   .how("Its name, or a beginning of it.")
                   .why("Everything else stays as it was."));
       return items.stream().filter(i -> name.apply(i).equals(named)).findFirst().orElseThrow();
@@ -130,7 +144,8 @@ final class ChangedScript {
     if (swamped.isAskedOf(boat.hull().stations())) {
       choices = choices.or(What.SWAMPED, "swamped");
     }
-    return Words.choice(key, number == 1 ? "What has changed" : "What else has changed", choices)
+    return WordQuestions.choice(
+            key, number == 1 ? "What has changed" : "What else has changed", choices)
         .how(
             "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new notch or",
             "hole. weight: painted, mended or soaked, weighed again. people: who is aboard.",
@@ -156,7 +171,7 @@ final class ChangedScript {
 
   private static Boat kitMoved(At at, Boat boat) {
     Kit moved = at.one("Moved", boat.kit(), Kit::name);
-    String subject = "Kit " + Words.quoted(moved.name());
+    String subject = "Kit " + WordQuestions.quoted(moved.name());
     Kit there = moved.movedTo(at.kit(boat).at(at.key(), subject));
     return boat.withKit(boat.kit().stream().map(k -> k == moved ? there : k).toList());
   }
@@ -198,7 +213,7 @@ final class ChangedScript {
                     .how("Emptied of all that is not built in: a bathroom scale under each end.")
                     .why("Paint, mending and soaked wood weigh more than they look.")
                     .within(at.tape().hullMass())
-                    .within(SkinDoubts.of(at.tape(), at.limits(), boat.hull())::of));
+                    .within(SkinWarnings.of(at.tape(), at.limits(), boat.hull())::of));
     return boat.withHullMass(mass);
   }
 
@@ -240,7 +255,7 @@ final class ChangedScript {
       String subject = ChamberQuestions.subject(part);
       boolean tested =
           replay.ask(
-              Words.yesNo(key, subject + ", tested again since?")
+              WordQuestions.yesNo(key, subject + ", tested again since?")
                   .how("Its leak test is older than twelve months and counts for nothing now.")
                   .why("Lids warp and seams open; only a fresh test counts.")
                   .orElse(false, "no"));

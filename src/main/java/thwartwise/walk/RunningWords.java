@@ -6,6 +6,7 @@ import thwartwise.inspection.FirstLook;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.UnitSystem;
 import thwartwise.rules.RuleSet;
+import thwartwise.walk.engine.PartialBoat;
 
 /** The line that says, between two questions, what the boat can do as far as it is known. */
 public final class RunningWords {
@@ -28,7 +29,7 @@ public final class RunningWords {
   private RunningWords() {}
 
   /** Empty where nothing can be said. */
-  public static Optional<String> of(SoFar known, RuleSet rules, LocalDate today) {
+  public static Optional<String> of(PartialBoat known, RuleSet rules, LocalDate today) {
     return FirstLook.of(known.boat(), rules, today).map(look -> told(look, known.units()));
   }
 

@@ -6,6 +6,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.measure.Quoted;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 /**
  * A row of the table of stations typed at once. It becomes one answer a question, as if each had
@@ -14,8 +17,6 @@ import thwartwise.measure.Quoted;
  * @param row what the keys of its questions begin with
  */
 record TypedRow(Walk walk, String row) {
-  static final String HOW = "Or a whole row: the values in the order asked, with ; between them.";
-
   private static final String BETWEEN = ";";
   private static final Pattern ROW =
       Pattern.compile("(hull\\.station\\.\\d+)\\.(?:x|point\\..*|starboard\\..*)");

@@ -11,6 +11,17 @@ import java.util.stream.IntStream;
 import thwartwise.measure.Reading;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.rules.RuleSet;
+import thwartwise.walk.engine.AcceptedAnswer;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.PartialBoat;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.ReplayResult;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
+import thwartwise.walk.engine.UnansweredQuestion;
+import thwartwise.walk.engine.Warning;
+import thwartwise.walk.engine.WordQuestions;
 
 /**
  * The conversation that measures a whole boat, as a pure function of the answers given so far. Keep
@@ -18,18 +29,17 @@ import thwartwise.rules.RuleSet;
  */
 public final class Walk {
   /** Said before question one. */
-  public static final String OPENING = Opening.TEXT;
+  public static final String OPENING = Introduction.TEXT;
 
   /** Words that work at every question. */
-  public static final List<String> WORDS =
-      List.of("back", "change", "help", "list", "show", "skip", "stop", "why");
+  public static final List<String> WORDS = WordQuestions.OBEYED;
 
   /** A line longer than this is no word of the walk. */
   private static final int LONGEST_WORD = 20;
 
   private static final Pattern CHANGE = Pattern.compile("change\\s*(\\d{0,4})");
 
-  private final WaysIn script;
+  private final WalkModes script;
 
   /**
    * The run of the answers asked about last: every typed line asks for the same run several times,
@@ -37,9 +47,9 @@ public final class Walk {
    */
   private volatile LastRun last = new LastRun(List.of(), Optional.empty());
 
-  private record LastRun(List<Answer> answers, Optional<Played> played) {}
+  private record LastRun(List<Answer> answers, Optional<ReplayResult> played) {}
 
-  private Walk(WaysIn script) {
+  private Walk(WalkModes script) {
     this.script = script;
   }
 
@@ -49,12 +59,12 @@ public final class Walk {
    * @param own our own rule set, which says what a measured boat can be
    */
   public static Walk on(LocalDate today, KnownBoats known, RuleSet own) {
-    return new Walk(new WaysIn(today, known, new PlausibleLimits(own)));
+    return new Walk(new WalkModes(today, known, new PlausibleLimits(own)));
   }
 
   /** The question to ask now, or the boat. */
   public Step next(List<Answer> answers) {
-    Played played = play(answers);
+    ReplayResult played = play(answers);
     return played
         .open()
         .<Step>map(open -> new Step.Ask(open.entry().question(), misfit(open)))
@@ -62,13 +72,13 @@ public final class Walk {
   }
 
   /** What is known of the boat after these answers; nothing before its hull is. */
-  public Optional<SoFar> soFar(List<Answer> answers) {
+  public Optional<PartialBoat> soFar(List<Answer> answers) {
     return play(answers).soFar();
   }
 
   /** Takes one typed line: an answer to the question {@link #next} gives, or one of the words. */
   public Reply take(List<Answer> answers, String typed) {
-    Played played = play(answers);
+    ReplayResult played = play(answers);
     String word = typed.length() > LONGEST_WORD ? "" : typed.strip().toLowerCase(Locale.ROOT);
     Matcher change = CHANGE.matcher(word);
     if (change.matches()) {
@@ -88,72 +98,72 @@ public final class Walk {
     };
   }
 
-  private Optional<TypedRow> row(Played played, String typed) {
+  private Optional<TypedRow> row(ReplayResult played, String typed) {
     return played.open().flatMap(open -> TypedRow.at(this, open.entry().key(), typed));
   }
 
-  private Played play(List<Answer> answers) {
+  private ReplayResult play(List<Answer> answers) {
     LastRun before = last;
     if (before.played().isPresent() && before.answers().equals(answers)) {
       return before.played().get();
     }
-    Played played = Played.of(script::boat, answers);
+    ReplayResult played = ReplayResult.of(script::boat, answers);
     last = new LastRun(List.copyOf(answers), Optional.of(played));
     return played;
   }
 
-  private static Reply answered(Played played, String typed) {
+  private static Reply answered(ReplayResult played, String typed) {
     return played
         .open()
         .map(open -> answered(played, open.entry(), typed))
         .orElseGet(() -> new Reply.Refused(FINISHED));
   }
 
-  private static <T> Reply answered(Played played, Entry<T> entry, String typed) {
+  private static <T> Reply answered(ReplayResult played, Entry<T> entry, String typed) {
     Reading<T> reading = entry.read(typed);
     if (reading instanceof Reading.Understood<T> understood) {
       String repeat = entry.question().repeat(understood.text());
       return new Reply.Accepted(played.with(entry, typed), repeat + dropped(played, entry));
     }
     String reason = reading.refusal().orElseThrow();
-    Optional<Doubt> doubt = entry.doubt(typed).filter(d -> d.reason().equals(reason));
+    Optional<Warning> doubt = entry.doubt(typed).filter(d -> d.reason().equals(reason));
     return new Reply.Refused(
         reason,
-        doubt.flatMap(Doubt::meant),
-        doubt.filter(Doubt::mayBeKept).map(d -> typed.strip() + Entry.INSISTED));
+        doubt.flatMap(Warning::meant),
+        doubt.filter(Warning::mayBeKept).map(d -> typed.strip() + Entry.INSISTED));
   }
 
-  private static String dropped(Played played, Entry<?> entry) {
+  private static String dropped(ReplayResult played, Entry<?> entry) {
     long later = played.restBut(entry.key()).count();
     return entry.governsTheRest() && later > 0
         ? " (the answers after it meant something else before: " + later + " to be asked again)"
         : "";
   }
 
-  private static Reply back(Played played) {
+  private static Reply back(ReplayResult played) {
     int count = played.given().size();
     return count == 0
         ? new Reply.Refused("This is the first question; there is nothing to go back to.")
         : open(played, played.given().get(count - 1));
   }
 
-  private static Reply change(Played played, String digits) {
+  private static Reply change(ReplayResult played, String digits) {
     int number = digits.isEmpty() ? 0 : Integer.parseInt(digits);
     if (number < 1 || number > played.given().size()) {
       return new Reply.Refused(
           "Type change and the number of an answer, as in change 2; list shows the numbers.");
     }
-    Given wanted = played.given().get(number - 1);
+    AcceptedAnswer wanted = played.given().get(number - 1);
     return wanted.governsTheRest() && number < played.given().size()
         ? new Reply.Refused(GOVERNS)
         : open(played, wanted);
   }
 
-  private static Reply open(Played played, Given wanted) {
+  private static Reply open(ReplayResult played, AcceptedAnswer wanted) {
     return new Reply.WentBack(played.without(wanted), "Asked again. You had: " + wanted.line());
   }
 
-  private static String listed(Played played) {
+  private static String listed(ReplayResult played) {
     if (played.given().isEmpty()) {
       return "No answers yet.";
     }
@@ -162,14 +172,14 @@ public final class Walk {
         .collect(Collectors.joining("\n"));
   }
 
-  private static String explained(Played played) {
+  private static String explained(ReplayResult played) {
     return played
         .open()
         .map(open -> String.join("\n", open.entry().question().help()))
         .orElse(FINISHED);
   }
 
-  private static String shown(Played played) {
+  private static String shown(ReplayResult played) {
     return played
         .open()
         .map(open -> open.entry().question().sketch())
@@ -177,7 +187,7 @@ public final class Walk {
         .orElse(FINISHED);
   }
 
-  private static Reply skipped(Played played) {
+  private static Reply skipped(ReplayResult played) {
     Optional<Question> question = played.open().map(open -> open.entry().question());
     return question.isPresent() && question.get().skipped().isEmpty()
         ? new Reply.Refused(
@@ -185,19 +195,19 @@ public final class Walk {
         : answered(played, "");
   }
 
-  private static String stopped(Played played) {
+  private static String stopped(ReplayResult played) {
     long count = played.given().size() + played.rest().size();
     return "Stopped. Your " + (count == 1 ? "answer is kept." : count + " answers are kept.");
   }
 
-  private static Optional<String> misfit(Unanswered open) {
+  private static Optional<String> misfit(UnansweredQuestion open) {
     return open.misfit()
         .map(
             reason ->
                 "The answer kept from before does not fit here, so it is asked again. " + reason);
   }
 
-  private static Optional<String> leftOver(Played played) {
+  private static Optional<String> leftOver(ReplayResult played) {
     int count = played.rest().size();
     return count == 0
         ? Optional.empty()

@@ -11,17 +11,17 @@ import thwartwise.boat.Boat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.record.SampleBoats;
 import thwartwise.walk.RunningWords;
-import thwartwise.walk.SoFar;
+import thwartwise.walk.engine.PartialBoat;
 
 class RunningLineTest {
   private static final Boat BOAT = SampleBoats.plain();
 
-  private static Optional<SoFar> known(Boat boat) {
-    return Optional.of(new SoFar(boat, UnitSystem.METRIC));
+  private static Optional<PartialBoat> known(Boat boat) {
+    return Optional.of(new PartialBoat(boat, UnitSystem.METRIC));
   }
 
   /** Tells how many pieces of kit there are. */
-  private static Optional<String> kit(SoFar known) {
+  private static Optional<String> kit(PartialBoat known) {
     return Optional.of("kit: " + known.boat().kit().size());
   }
 
@@ -61,7 +61,7 @@ class RunningLineTest {
 
   @Test
   void where_nothing_is_known_or_something_goes_wrong_nothing_is_said() {
-    Function<SoFar, Optional<String>> wrong =
+    Function<PartialBoat, Optional<String>> wrong =
         known -> {
           throw new IllegalStateException("no such boat");
         };
@@ -77,7 +77,7 @@ class RunningLineTest {
   @Test
   void what_is_not_ready_holds_up_no_question_and_is_said_later() throws Exception {
     CountDownLatch ready = new CountDownLatch(1);
-    Function<SoFar, Optional<String>> slow =
+    Function<PartialBoat, Optional<String>> slow =
         known -> {
           try {
             ready.await();

@@ -139,7 +139,7 @@ class WalkCommandTest {
   @Test
   void a_new_walk_may_be_begun_beside_an_unfinished_one() {
     Draft other = new Draft(workspace(), "walk-2026-05-01-090000");
-    other.keep(List.of(new thwartwise.walk.Answer("name", "Gravy Boat")));
+    other.keep(List.of(new thwartwise.walk.engine.Answer("name", "Gravy Boat")));
 
     assertThat(walk(shell().typing("new").typing(SHEET.lines()))).isZero();
 
@@ -358,7 +358,7 @@ class WalkCommandTest {
         .contains("Mass of the bare hull: 86.18 kg")
         .contains("Mass of the bare hull: 850 kg");
     assertThat(Draft.in(workspace()).get(0).answers())
-        .contains(new thwartwise.walk.Answer("hull.mass", "850 indeed"));
+        .contains(new thwartwise.walk.engine.Answer("hull.mass", "850 indeed"));
   }
 
   private static TestShell shell() {

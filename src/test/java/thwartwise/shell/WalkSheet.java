@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.walk.Answer;
 import thwartwise.walk.KnownBoats;
-import thwartwise.walk.Reply;
-import thwartwise.walk.Step;
 import thwartwise.walk.Walk;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 /**
  * What somebody noted down about a small pram and types at the walk, question by question: a line

@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 class BackAndResumeTest {
   private static final Sheet FULL = Sheet.full(true);

@@ -13,6 +13,10 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
+import thwartwise.walk.borrowed.RoughLines;
+import thwartwise.walk.borrowed.SectionForm;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
 
 /** The short walk on the bank. */
 class BorrowedWalkTest {

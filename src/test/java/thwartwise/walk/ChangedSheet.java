@@ -6,6 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 /** What is typed in the walk of changes, by question; whatever is not noted is left at Enter. */
 record ChangedSheet(Boat before, LocalDate today, Map<String, String> typed) {

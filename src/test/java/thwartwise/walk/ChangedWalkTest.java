@@ -18,6 +18,9 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.WhenSwamped;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 /** Only what has changed on a boat that was measured before. */
 class ChangedWalkTest {

@@ -11,6 +11,10 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kept;
 import thwartwise.boat.Station;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 /** What was measured and cannot be is told at its question, with what was probably meant. */
 class DoubtfulMeasurementsTest {

@@ -3,6 +3,8 @@ package thwartwise.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Reply;
 
 /** What looks wrong is told where it is typed, and not only at the end of the walk. */
 class DoubtsAtTheirQuestionTest {

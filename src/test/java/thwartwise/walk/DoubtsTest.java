@@ -9,6 +9,8 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.SealTest;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
 
 /** Unlikely answers are asked about, and guesses are counted on the poor side. */
 class DoubtsTest {

@@ -16,6 +16,9 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.QuickAnswer;
 import thwartwise.inspection.Recommendation;
 import thwartwise.rules.RuleBook;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Step;
 
 /**
  * Pressing Enter alone never buys a person. Every question of the walk is here by its kind: where

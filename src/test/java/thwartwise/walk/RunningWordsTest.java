@@ -11,6 +11,10 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.inspection.FirstLook;
 import thwartwise.measure.UnitSystem;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.PartialBoat;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 class RunningWordsTest {
 
@@ -62,7 +66,7 @@ class RunningWordsTest {
       answers = ((Reply.Accepted) reply).answers();
       Sheet.WALK
           .soFar(answers)
-          .map(SoFar::boat)
+          .map(PartialBoat::boat)
           .filter(boat -> boats.isEmpty() || !boats.get(boats.size() - 1).equals(boat))
           .ifPresent(boats::add);
     }

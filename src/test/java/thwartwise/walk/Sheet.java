@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
 
 /**
  * What a person has noted down and types, by question. A line {@code key | metric | feet}; a

@@ -9,6 +9,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.geometry.Span;
+import thwartwise.walk.engine.Reply;
 
 /** Seats along the sides and the people on them, as the walk asks for them. */
 class SidePlacesTest {

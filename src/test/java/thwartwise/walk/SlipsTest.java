@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.walk.engine.Reply;
 
 /** The whole text of each refusal, where a slip of the tape or the pen is caught at once. */
 class SlipsTest {

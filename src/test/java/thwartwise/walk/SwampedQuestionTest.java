@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.WhenSwamped;
+import thwartwise.walk.engine.Answer;
 
 class SwampedQuestionTest {
   /** 4.2 m by 0.8 m: a canoe by its form. */

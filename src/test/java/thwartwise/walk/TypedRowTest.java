@@ -6,6 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
 
 /** The table of stations, a row at a time. */
 class TypedRowTest {

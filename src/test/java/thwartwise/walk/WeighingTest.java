@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.geometry.Vector3;
+import thwartwise.walk.engine.Step;
 
 /** Three ways to weigh a hull. */
 class WeighingTest {

@@ -26,6 +26,7 @@ import thwartwise.boat.WhenSwamped;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.walk.engine.Answer;
 
 class WholeWalkTest {
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Propulsion;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
 
 class WordsOfTheWalkTest {
   private static final Sheet SMALL = Sheet.small();

@@ -1,0 +1,123 @@
+package thwartwise.walk.borrowed;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Place;
+import thwartwise.boat.Seal;
+import thwartwise.boat.SealTest;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+import thwartwise.walk.questions.FillingQuestions;
+import thwartwise.walk.questions.Outline;
+
+/** One chamber of a borrowed boat, and only when a written leak test of it is shown. */
+record BorrowedChamber(
+    Replay replay,
+    Tape tape,
+    Outline outline,
+    List<Place> places,
+    LocalDate today,
+    List<String> assumed) {
+
+  private static final String BOW = "bow";
+  private static final String STERN = "stern";
+
+  List<Chamber> chambers() {
+    boolean shown =
+        replay.ask(
+            WordQuestions.yesNo(
+                    "short.tested", "Is a leak test of a chamber written down, to be shown?")
+                .how(
+                    "yes only if you hold the paper: under way shut, at least 10 minutes, at most 1",
+                    "litre let in, with a day and a name. The largest, if there are several; none",
+                    "that holds a battery or a charger.")
+                .why("A chamber nobody tested counts for nothing, however tight it looks.")
+                .orElse(false, "no"));
+    if (!shown) {
+      assumed.add("Chambers: none counts, since no leak test was shown.");
+      return List.of();
+    }
+    String where = where();
+    Span along = along(where, length(where));
+    double top = top(where);
+    assumed.add("Leak test: as the paper shown says; its other chambers were not looked at.");
+    Filling tested = new Filling.Air(Seal.PROVEN, Optional.of(test()));
+    Box box = new Box(along, Span.ALL, new Span(outline.lowest(), top));
+    return List.of(new Chamber("chamber at the " + where, box, tested, Optional.empty(), false));
+  }
+
+  /** A chamber is taken to reach from side to side, which one under a side bench does not. */
+  private List<Place> across() {
+    return places.stream().filter(p -> !p.isToOneSide()).toList();
+  }
+
+  private String where() {
+    ChoiceReader<String> spots = ChoiceReader.of(BOW, BOW).or(STERN, STERN);
+    for (Place place : across()) {
+      spots = spots.or(place.name(), place.name());
+    }
+    return replay.ask(
+        WordQuestions.choice("short.chamber.where", "That chamber is at the", spots)
+            .how("At the bow or the stern from side to side, or the box under one of the seats.")
+            .why("Where it lifts decides whether the swamped boat lies level."));
+  }
+
+  private double length(String where) {
+    return replay.ask(
+        tape.length("short.chamber.length", "Its length, fore and aft")
+            .how("Along the middle, outside to outside of its walls; the shorter if it slants.")
+            .why("With the shape of the hull it gives the litres that count.")
+            .within(tape.length(0.05, (outline.fore() - outline.aft()) / 2, "half of the boat")));
+  }
+
+  private Span along(String where, double length) {
+    if (where.equals(BOW)) {
+      return new Span(outline.fore() - length, outline.fore());
+    }
+    if (where.equals(STERN)) {
+      return new Span(outline.aft(), outline.aft() + length);
+    }
+    double middle =
+        places.stream()
+            .filter(p -> p.name().equals(where))
+            .mapToDouble(Place::x)
+            .findFirst()
+            .orElseThrow();
+    return new Span(
+        Math.max(outline.aft(), middle - length / 2),
+        Math.min(outline.fore(), middle + length / 2));
+  }
+
+  private double top(String where) {
+    double most =
+        places.stream()
+            .filter(p -> p.name().equals(where))
+            .mapToDouble(Place::z)
+            .findFirst()
+            .orElse(outline.highest());
+    return replay.ask(
+        tape.length("short.chamber.top", "Height of its lid")
+            .how("From the lowest point of the bottom straight up to the underside of its top.")
+            .why("With the shape of the hull it gives the litres that count.")
+            .within(tape.length(0.05, most, "height of what it lies under")));
+  }
+
+  /** Of what the question asks the paper to show, the poor end is kept. */
+  private SealTest test() {
+    FillingQuestions asked = new FillingQuestions(replay, tape, today);
+    LocalDate day = asked.day("short.test", "The paper");
+    return new SealTest(
+        day,
+        "as the paper shown says",
+        SealTest.LEAST_MINUTES,
+        SealTest.MOST_LITRES,
+        asked.by("short.test", "The chamber"));
+  }
+}

@@ -1,0 +1,130 @@
+package thwartwise.walk.borrowed;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Opening;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+import thwartwise.walk.questions.Sketches;
+
+/** The hull of a borrowed boat: six dimensions, what it looks like across, and its mass. */
+record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
+  /** Heavier than such boats are, kg for each square metre of length times beam (judgement). */
+  private static final double HEAVY = 22;
+
+  RoughLines lines() {
+    double length = length();
+    SectionForm form = form();
+    double beam = beam(length);
+    double bottom = form == SectionForm.FLAT ? bottom(beam) : 0;
+    double depth = depth(beam);
+    assumed.addAll(RoughLines.words());
+    return new RoughLines(length, beam, bottom, depth, stern(beam), form);
+  }
+
+  private double length() {
+    return replay.ask(
+        tape.length("short.length", "Length overall")
+            .how("Along the middle, from the aft end to the tip of the bow.")
+            .why("Everything else is laid out along it.")
+            .within(tape.length(2.0, 6.1, "length of boats this is for")));
+  }
+
+  private SectionForm form() {
+    return replay.ask(
+        WordQuestions.choice("short.form", "Across the middle its bottom is", forms())
+            .how(
+                "Look from aft. flat: the bottom is a board. v: two boards that meet on the",
+                "keel. round: no corner between bottom and side.")
+            .why("A flat bottom is steady at first, a round one gives way slowly."));
+  }
+
+  private static ChoiceReader<SectionForm> forms() {
+    return ChoiceReader.of(SectionForm.FLAT, "flat")
+        .or(SectionForm.SHALLOW_V, "v", "vee", "shallow v")
+        .or(SectionForm.ROUND, "round");
+  }
+
+  private double beam(double length) {
+    return replay.ask(
+        tape.length("short.beam", "Breadth over the rails, where it is widest")
+            .how("A stick laid across both rails, from outside to outside.")
+            .show(Sketches.SHORT)
+            .why("Breadth is what keeps it from tipping.")
+            .within(
+                tape.length(
+                        Math.max(0.6, length / 8),
+                        Math.min(2.6, length),
+                        "breadth of a boat so long")
+                    .unlessInsisted()));
+  }
+
+  private double bottom(double beam) {
+    return replay.ask(
+        tape.length("short.bottom", "Breadth of the bottom at that place")
+            .how("Between the two corners of bottom and side; reach under, or tape inside.")
+            .show(Sketches.SHORT)
+            .why("A narrow bottom sinks deeper and tips sooner.")
+            .within(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails")));
+  }
+
+  private double depth(double beam) {
+    return replay.ask(
+        tape.length("short.depth", "Depth from rail to bottom, where the rail is lowest")
+            .how("A stick across the rails; from its underside straight down to the bottom.")
+            .show(Sketches.SHORT)
+            .why("What is left of it above the water is all that keeps the water out.")
+            .within(
+                tape.length(0.15, Math.min(0.9, beam), "depth of a boat so broad")
+                    .unlessInsisted()));
+  }
+
+  private double stern(double beam) {
+    return replay.ask(
+        tape.length("short.stern", "Breadth over the rails at the stern")
+            .how("From outside to outside at the aft end; 0 when the stern is pointed.")
+            .why("A broad stern carries a motor and a helm, a pointed one sinks under them.")
+            .within(tape.length(0, beam, "breadth where it is widest")));
+  }
+
+  /** A motor notch or any other dip in the edge. */
+  List<Opening> lowestEdge(RoughLines lines) {
+    Optional<Double> notch =
+        replay.ask(
+            tape.length("short.notch", "Height of the lowest notch or hole in the stern")
+                .how(
+                    "Up from the lowest point of the bottom to the lowest edge of a cut for a motor",
+                    "or an open drain; no when there is none.")
+                .show(Sketches.EDGE)
+                .why("Water comes in there long before it reaches the rail.")
+                .within(tape.length(0.02, lines.depth(), "height of the rail"))
+                .orWord("no", "none"));
+    double width = Math.max(0.02, Math.min(0.4, lines.stern()));
+    return notch
+        .map(
+            z -> List.of(new Opening("lowest edge of the stern", Vector3.of(0, 0, z), width, true)))
+        .orElse(List.of());
+  }
+
+  double mass(RoughLines lines) {
+    double heavy = HEAVY * lines.length() * lines.beam();
+    Optional<Double> weighed =
+        replay.ask(
+            tape.mass("short.mass", "Mass of the empty boat")
+                .how(
+                    "A bathroom scale under each end in turn, the other end on a block of the same",
+                    "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
+                .why("Every kilogram of boat is one less of people.")
+                .within(tape.hullMass())
+                .optional(Tape.kilograms(heavy) + ", a heavy guess"));
+    if (weighed.isEmpty()) {
+      assumed.add(
+          "Mass of the hull: not weighed, taken as 22 kg for each square metre of length times beam"
+              + " (judgement, on the heavy side).");
+    }
+    return weighed.orElse(heavy);
+  }
+}

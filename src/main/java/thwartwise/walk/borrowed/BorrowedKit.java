@@ -1,0 +1,62 @@
+package thwartwise.walk.borrowed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.MotorWeights;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.questions.Outline;
+
+/** What a borrowed boat carries: a motor by its power, everything else by one weight. */
+record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assumed) {
+  /** The middle of what lies about on the floor, up from the bottom, m (judgement). */
+  private static final double LIES_HIGH = 0.15;
+
+  Propulsion propulsion() {
+    Optional<Double> power =
+        replay.ask(
+            tape.power("short.motor", "Motor on the stern, its power")
+                .how("As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none.")
+                .why("A motor weighs on the stern, and rules ask for its power.")
+                .within(tape.power(50, 60_000, "power of motors on such boats"))
+                .orNone("none")
+                .toBeSaid());
+    return power.<Propulsion>map(Propulsion.Outboard::new).orElseGet(Propulsion.Manual::new);
+  }
+
+  List<Kit> kit(Propulsion propulsion) {
+    List<Kit> kit = new ArrayList<>();
+    if (propulsion instanceof Propulsion.Outboard motor) {
+      kit.add(motor(motor.power()));
+    }
+    double other = other();
+    if (other > 0) {
+      Vector3 middle =
+          Vector3.of((outline.aft() + outline.fore()) / 2, 0, outline.lowest() + LIES_HIGH);
+      kit.add(new Kit("other kit", other, middle, Optional.empty(), false, Optional.empty()));
+      assumed.add("Kit: taken as one weight, loose, 0.15 m up on the middle line; not measured.");
+    }
+    return kit;
+  }
+
+  private Kit motor(double power) {
+    assumed.add(
+        "Motor, with battery and tank: weight by its power, 33 CFR part 183, motor weight table (READ),"
+            + " hung at the top of the stern; not weighed.");
+    Vector3 hung = Vector3.of(outline.aft(), 0, outline.highest());
+    double mass = MotorWeights.withAllThatGoesWithIt(power);
+    return new Kit("motor", mass, hung, Optional.empty(), false, Optional.empty());
+  }
+
+  private double other() {
+    return replay.ask(
+        tape.mass("short.kit", "All else that is carried, together")
+            .how("Oars, anchor, line, bags, bottles: on the scales in one bag; 0 for nothing.")
+            .why("Every kilogram of kit is one less of people.")
+            .within(tape.mass(0, 200, "mass of what such a boat carries").unlessInsisted()));
+  }
+}

@@ -1,0 +1,107 @@
+package thwartwise.walk.borrowed;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Material;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Place;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Station;
+import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
+import thwartwise.walk.engine.BoatInProgress;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.questions.BasicQuestions;
+import thwartwise.walk.questions.KeptQuestions;
+import thwartwise.walk.questions.Outline;
+
+/**
+ * A borrowed boat and twenty minutes on the bank: at most twenty-five questions. What is not asked
+ * is taken at the end that flatters nobody and stands among what was taken for granted.
+ */
+public final class BorrowedScript {
+  private final LocalDate today;
+  private final KeptQuestions kept;
+
+  public BorrowedScript(LocalDate today, KeptQuestions kept) {
+    this.today = today;
+    this.kept = kept;
+  }
+
+  public Boat boat(Replay replay) {
+    BasicQuestions basics = new BasicQuestions(replay);
+    String name = basics.name();
+    Optional<String> measuredBy = basics.measuredBy();
+    Tape tape = new Tape(basics.units());
+    List<String> assumed = new ArrayList<>(List.of(LEAN));
+    BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
+    RoughLines lines = hull.lines();
+    List<Station> stations = lines.stations();
+    Outline outline = new Outline(stations);
+    List<Opening> openings = hull.lowestEdge(lines);
+    double mass = hull.mass(lines);
+    HullMeasurements measured =
+        new HullMeasurements(
+            mass,
+            Optional.empty(),
+            Optional.empty(),
+            worst(Material::swampedDensity),
+            worst(Material::usualThickness),
+            worst(Material::usualThickness),
+            stations,
+            List.of());
+    BoatInProgress known =
+        new BoatInProgress(
+            replay,
+            tape.system(),
+            Boat.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
+                .withOpenings(openings));
+    List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
+    known.with(b -> b.withPlaces(places));
+    BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
+    Propulsion propulsion = carried.propulsion();
+    var kit = carried.kit(propulsion);
+    known.with(b -> b.withKit(kit));
+    List<Chamber> chambers =
+        new BorrowedChamber(replay, tape, outline, places, today, assumed).chambers();
+    known.with(b -> b.withChambers(chambers));
+    Boat boat =
+        new Boat(
+            name,
+            Water.FRESH,
+            measured,
+            openings,
+            chambers,
+            places,
+            kit,
+            List.of(),
+            propulsion,
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
+            measuredBy,
+            assumed);
+    Boat settled = kept.kept(replay, boat);
+    BasicQuestions.finish(replay);
+    return settled;
+  }
+
+  /** Nobody asked what it is made of: it sinks as the heaviest and is as thick as the thickest. */
+  private static double worst(ToDoubleFunction<Material> of) {
+    return Arrays.stream(Material.values()).mapToDouble(of).max().orElseThrow();
+  }
+
+  private static final String LEAN =
+      "A short look at a borrowed boat: fresh and sheltered water, people who sit in it when it is"
+          + " swamped, unless it is a canoe by its form, a shell that sinks as"
+          + " aluminium does and is as thick as planks (judgement), the floor on the bottom, no deck"
+          + " and nobody aboard are taken, not measured.";
+}

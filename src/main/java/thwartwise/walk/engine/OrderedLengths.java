@@ -1,0 +1,18 @@
+package thwartwise.walk.engine;
+
+import java.util.Optional;
+
+/** Slips of the tape that more than one question can have. */
+public final class OrderedLengths {
+
+  private OrderedLengths() {}
+
+  /** A stretch that ends where it begins or before. */
+  public static Optional<String> backward(String what, double from, double to, Tape tape) {
+    return to > from
+        ? Optional.empty()
+        : Optional.of(
+            "%s: it would run from %s to %s. The second must be the greater: type it again, or back."
+                .formatted(what, tape.show(from), tape.show(to)));
+  }
+}

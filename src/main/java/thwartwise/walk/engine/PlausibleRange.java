@@ -1,0 +1,136 @@
+package thwartwise.walk.engine;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.TypedUnit;
+import thwartwise.measure.UnitSystem;
+
+/**
+ * Between what bounds an answer can be true, in SI, both included. An answer outside is most often
+ * the right figure in another unit, so the message offers the one that would fit.
+ *
+ * @param ofWhat completes "outside … to …, the"
+ */
+public record PlausibleRange(
+    Dimension dimension,
+    UnitSystem system,
+    double least,
+    double most,
+    String ofWhat,
+    boolean mayBeInsistedOn)
+    implements Function<Double, Optional<Warning>> {
+
+  /** However firmly somebody insists: not this many times more or less. */
+  private static final double BEYOND = 1.25;
+
+  private static final double BELOW = 0.25;
+
+  private static final double CRUMB = 0.03;
+
+  /** Under a hand's breadth people think in millimetres first, m. */
+  private static final double THIN = 0.1;
+
+  /** The same, but a value a little outside is taken when the person insists. */
+  public PlausibleRange unlessInsisted() {
+    return new PlausibleRange(dimension, system, least, most, ofWhat, true);
+  }
+
+  @Override
+  public Optional<Warning> apply(Double si) {
+    return holds(si)
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                outside(si) + otherUnit(si), meant(si).map(this::typed), mayBeInsistedOn(si)));
+  }
+
+  private boolean mayBeInsistedOn(double si) {
+    return mayBeInsistedOn && si >= BELOW * least && si <= BEYOND * most;
+  }
+
+  /** As it could be typed, to more places than anybody measures. */
+  private String typed(double si) {
+    double shown =
+        switch (dimension) {
+          case VOLUME -> si * 1000;
+          default -> si;
+        };
+    String unit =
+        switch (dimension) {
+          case LENGTH -> "m";
+          case MASS -> "kg";
+          case VOLUME -> "l";
+          case POWER -> "W";
+          case TIME -> "s";
+        };
+    return plain(shown) + " " + unit;
+  }
+
+  /** A length as it could be typed. */
+  public static String metres(double si) {
+    return plain(si) + " m";
+  }
+
+  public static String plain(double figure) {
+    return new BigDecimal(figure)
+        .setScale(9, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  private boolean holds(double si) {
+    return least <= si && si <= most;
+  }
+
+  private String outside(double si) {
+    return "%s is outside %s to %s, the %s.".formatted(show(si), show(least), show(most), ofWhat);
+  }
+
+  private String otherUnit(double si) {
+    return meant(si)
+        .map(meant -> " Did you mean " + show(meant) + "?")
+        .orElse(" Measure it again.");
+  }
+
+  private Optional<Double> meant(double si) {
+    return likely().stream().map(unit -> read(si, unit)).filter(this::isLikely).findFirst();
+  }
+
+  /** Within the bounds, and not a crumb of what is asked for: 1.6 m of height was never 16 mm. */
+  private boolean isLikely(double meant) {
+    return holds(meant) && Math.abs(meant) >= CRUMB * most;
+  }
+
+  /** The same figure, had it been written in that unit. */
+  private double read(double si, TypedUnit unit) {
+    return si / system.bare(dimension).size().doubleValue() * unit.size().doubleValue();
+  }
+
+  /** Units people think in when they forget to say so; nought is the same in all of them. */
+  private List<TypedUnit> likely() {
+    return switch (dimension) {
+      case LENGTH -> likelyLengths();
+      case MASS -> system.isMetric() ? List.of(TypedUnit.POUND) : List.of(TypedUnit.KILOGRAM);
+      case VOLUME -> List.of(TypedUnit.MILLILITRE);
+      case POWER -> List.of(TypedUnit.WATT);
+      case TIME -> List.of(TypedUnit.SECOND);
+    };
+  }
+
+  private List<TypedUnit> likelyLengths() {
+    if (most <= THIN) {
+      return List.of(TypedUnit.MILLIMETRE, TypedUnit.CENTIMETRE);
+    }
+    return system.isMetric()
+        ? List.of(TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE)
+        : List.of(TypedUnit.FOOT, TypedUnit.CENTIMETRE, TypedUnit.MILLIMETRE);
+  }
+
+  private String show(double si) {
+    return system.show(si, dimension);
+  }
+}

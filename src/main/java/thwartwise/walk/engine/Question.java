@@ -1,0 +1,77 @@
+package thwartwise.walk.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One question as a person sees it.
+ *
+ * @param key stable name of the question within a walk
+ * @param subject what is asked for, in a few words; the repeat of the answer begins with it
+ * @param prompt one line of at most 78 columns with the unit in force and what an empty answer
+ *     means; the caller adds a space and reads the line
+ * @param how how to measure it and with which tool, a line or two
+ * @param why why it matters, a line or two
+ * @param expected what may be typed, with examples
+ * @param sketch a drawing in characters; empty where words are enough
+ * @param choices words that will do, as far as there are a few of them
+ * @param skipped what is taken when the answer is left out; empty when it cannot be
+ */
+public record Question(
+    String key,
+    String subject,
+    String prompt,
+    List<String> how,
+    List<String> why,
+    String expected,
+    List<String> sketch,
+    List<String> choices,
+    Optional<String> skipped) {
+
+  private static final int COLUMNS = 78;
+
+  public Question {
+    how = List.copyOf(how);
+    why = List.copyOf(why);
+    sketch = List.copyOf(sketch);
+    choices = List.copyOf(choices);
+  }
+
+  /** The answer repeated. */
+  public String repeat(String understood) {
+    return subject + (subject.endsWith("?") ? " " : ": ") + understood;
+  }
+
+  /** Everything there is to say about it, line by line. */
+  public List<String> help() {
+    List<String> lines = new ArrayList<>(how);
+    lines.addAll(why);
+    lines.addAll(wrapped("Type " + expected + "."));
+    lines.addAll(wrapped(leftOut()));
+    if (!sketch.isEmpty()) {
+      lines.add("There is a sketch: type show.");
+    }
+    return lines;
+  }
+
+  /** What becomes of it when the answer is left out. */
+  public String leftOut() {
+    return skipped
+        .map(taken -> "Enter or skip leaves it out: " + taken + ".")
+        .orElse("It cannot be left out: without it nothing can be worked out.");
+  }
+
+  /** Choices can be many; a line breaks at the last space that fits. */
+  public static List<String> wrapped(String text) {
+    List<String> lines = new ArrayList<>();
+    String rest = text;
+    while (rest.length() > COLUMNS && rest.lastIndexOf(' ', COLUMNS) > 0) {
+      int end = rest.lastIndexOf(' ', COLUMNS);
+      lines.add(rest.substring(0, end));
+      rest = rest.substring(end + 1);
+    }
+    lines.add(rest);
+    return lines;
+  }
+}

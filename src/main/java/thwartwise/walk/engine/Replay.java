@@ -1,0 +1,68 @@
+package thwartwise.walk.engine;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.measure.Reading;
+import thwartwise.measure.UnitSystem;
+
+/**
+ * The script asks, the answers kept so far reply. The first question without a fitting answer ends
+ * the run; so finding the next question, resuming and going back are all the same thing.
+ */
+public final class Replay {
+  private final Map<String, Answer> kept = new HashMap<>();
+  private final List<AcceptedAnswer> given = new ArrayList<>();
+  private Optional<PartialBoat> soFar = Optional.empty();
+
+  Replay(List<Answer> answers) {
+    answers.forEach(answer -> kept.putIfAbsent(answer.question(), answer));
+  }
+
+  public <T> T ask(Entry<T> entry) {
+    Answer answer = kept.get(entry.key());
+    if (answer == null) {
+      throw new UnansweredQuestion(entry, Optional.empty());
+    }
+    Reading<T> reading = entry.read(answer.typed());
+    if (reading instanceof Reading.Refused<T> refused) {
+      throw new UnansweredQuestion(entry, Optional.of(refused.reason()));
+    }
+    Reading.Understood<T> understood = (Reading.Understood<T>) reading;
+    given.add(
+        new AcceptedAnswer(entry.question(), answer, understood.text(), entry.governsTheRest()));
+    return understood.value();
+  }
+
+  /** What is known of the boat by now, whatever is asked next. */
+  public void known(Boat boat, UnitSystem units) {
+    soFar = Optional.of(new PartialBoat(boat, units));
+  }
+
+  Optional<PartialBoat> soFar() {
+    return soFar;
+  }
+
+  /** What was guessed and not measured, each a sentence. */
+  public List<String> guesses() {
+    return given.stream()
+        .filter(g -> isGuess(g.understood()))
+        .map(g -> "Guessed, not measured: " + g.line() + basis(g.understood()) + ".")
+        .toList();
+  }
+
+  private static String basis(String understood) {
+    return understood.contains(Tape.COUNTED) ? " (judgement)" : "";
+  }
+
+  private static boolean isGuess(String understood) {
+    return understood.contains(Tape.GUESS) || understood.endsWith(Tape.HEAVY);
+  }
+
+  List<AcceptedAnswer> given() {
+    return List.copyOf(given);
+  }
+}

@@ -1,0 +1,60 @@
+package thwartwise.walk.engine;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+
+/**
+ * The answers run through the script.
+ *
+ * @param given those that fit, in the order of the questions
+ * @param rest those the script did not come to
+ * @param open the question the script stopped at; empty when it came to its end
+ * @param soFar what is known of the boat there
+ */
+public record ReplayResult(
+    List<AcceptedAnswer> given,
+    List<Answer> rest,
+    Optional<UnansweredQuestion> open,
+    Optional<Boat> boat,
+    Optional<PartialBoat> soFar) {
+
+  public static ReplayResult of(Function<Replay, Boat> script, List<Answer> answers) {
+    Replay replay = new Replay(answers);
+    Optional<UnansweredQuestion> stopped = Optional.empty();
+    Optional<Boat> boat = Optional.empty();
+    try {
+      boat = Optional.of(script.apply(replay));
+    } catch (UnansweredQuestion open) {
+      stopped = Optional.of(open);
+    }
+    return new ReplayResult(replay.given(), rest(answers, replay), stopped, boat, replay.soFar());
+  }
+
+  private static List<Answer> rest(List<Answer> answers, Replay replay) {
+    List<Answer> used = replay.given().stream().map(AcceptedAnswer::answer).toList();
+    return answers.stream().filter(answer -> !used.contains(answer)).toList();
+  }
+
+  /** The answers with one more at the open question; those after it stay while they can. */
+  public List<Answer> with(Entry<?> entry, String typed) {
+    Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restBut(entry.key());
+    Stream<Answer> before = given.stream().map(AcceptedAnswer::answer);
+    Stream<Answer> now = Stream.of(new Answer(entry.key(), typed.strip()));
+    return Stream.of(before, now, after).flatMap(s -> s).toList();
+  }
+
+  /** Answers further on, without the one kept at this question. */
+  public Stream<Answer> restBut(String key) {
+    return rest.stream().filter(answer -> !answer.question().equals(key));
+  }
+
+  /** The answers without the given one; those after it stay. */
+  public List<Answer> without(AcceptedAnswer dropped) {
+    return Stream.concat(given.stream().map(AcceptedAnswer::answer), rest.stream())
+        .filter(answer -> !answer.question().equals(dropped.question().key()))
+        .toList();
+  }
+}

@@ -1,0 +1,18 @@
+package thwartwise.walk.engine;
+
+import java.util.Optional;
+import thwartwise.boat.Boat;
+
+/** Where a walk stands. */
+public sealed interface Step {
+
+  /**
+   * @param note what must be said first: an answer kept from before that does not fit
+   */
+  record Ask(Question question, Optional<String> note) implements Step {}
+
+  /**
+   * @param note what must be said first: answers kept from before that no question asked for
+   */
+  record Done(Boat boat, Optional<String> note) implements Step {}
+}

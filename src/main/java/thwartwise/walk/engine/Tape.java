@@ -1,0 +1,136 @@
+package thwartwise.walk.engine;
+
+import java.util.Optional;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.Quantity;
+import thwartwise.measure.QuantityReader;
+import thwartwise.measure.Reading;
+import thwartwise.measure.TypedUnit;
+import thwartwise.measure.UnitSystem;
+
+/** Questions whose answer is measured, in the units in force; values come out in SI. */
+public record Tape(UnitSystem system) {
+  /** Behind the repeat of what was guessed. */
+  static final String GUESS = ", a guess";
+
+  /**
+   * The same figure, had it been written in pounds where kilograms are in force, or the other way.
+   */
+  public Optional<Double> otherMass(double mass) {
+    double pound = TypedUnit.POUND.size().doubleValue();
+    return Optional.of(system.isMetric() ? mass * pound : mass / pound);
+  }
+
+  /** Before what a guess counts as, where that is something else. */
+  static final String COUNTED = ", counted as ";
+
+  /** Behind the repeat of what is usual, counted heavy since it was not weighed. */
+  static final String HEAVY = ", heavy for its kind";
+
+  /** People guess weights too light and volumes too large (judgement). */
+  public static final double HEAVIER = 1.25;
+
+  private static final double SMALLER = 0.75;
+
+  /** Metres. */
+  public Entry<Double> length(String key, String subject) {
+    return quantity(key, subject, Dimension.LENGTH, system.isMetric() ? "m" : "inches");
+  }
+
+  /** Kilograms. */
+  public Entry<Double> mass(String key, String subject) {
+    return quantity(key, subject, Dimension.MASS, system.isMetric() ? "kg" : "lb");
+  }
+
+  /** Cubic metres. */
+  public Entry<Double> litres(String key, String subject) {
+    return quantity(key, subject, Dimension.VOLUME, "litres");
+  }
+
+  /** Cubic metres that got in where none should: a guess counts as more. */
+  public Entry<Double> leaked(String key, String subject) {
+    return quantity(key, subject, Dimension.VOLUME, "litres", HEAVIER);
+  }
+
+  /** Watts. */
+  public Entry<Double> power(String key, String subject) {
+    return quantity(key, subject, Dimension.POWER, system.isMetric() ? "kW" : "hp");
+  }
+
+  /** Seconds. */
+  public Entry<Double> time(String key, String subject) {
+    return quantity(key, subject, Dimension.TIME, "minutes");
+  }
+
+  private Entry<Double> quantity(String key, String subject, Dimension dimension, String unit) {
+    return quantity(key, subject, dimension, unit, share(dimension));
+  }
+
+  private Entry<Double> quantity(
+      String key, String subject, Dimension dimension, String unit, double whenGuessed) {
+    QuantityReader reader = new QuantityReader(dimension, system);
+    return Entry.of(
+        key,
+        subject,
+        unit,
+        system.examples(dimension),
+        typed -> reader.read(typed).then(q -> counted(q, whenGuessed)));
+  }
+
+  /** A guess is counted on the poor side. */
+  private Reading<Double> counted(Quantity quantity, double whenGuessed) {
+    double si = quantity.si() * (quantity.guessed() ? whenGuessed : 1);
+    String counted = si == quantity.si() ? "" : COUNTED + system.show(si, quantity.dimension());
+    String guess = quantity.guessed() ? GUESS + counted : "";
+    return Reading.understood(si, quantity.understood() + guess);
+  }
+
+  /** More of what weighs and drives, less of what lifts and of how long a test lasted. */
+  private static double share(Dimension dimension) {
+    return switch (dimension) {
+      case MASS, POWER -> HEAVIER;
+      case VOLUME, TIME -> SMALLER;
+      case LENGTH -> 1;
+    };
+  }
+
+  /** A length in words. */
+  public String show(double metres) {
+    return system.show(metres, Dimension.LENGTH);
+  }
+
+  /** In kilograms whatever is in force, for a prompt has little room. */
+  public static String kilograms(double mass) {
+    return UnitSystem.METRIC.show(mass, Dimension.MASS);
+  }
+
+  public static String heavy(double mass) {
+    return kilograms(mass) + HEAVY;
+  }
+
+  /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */
+  public PlausibleRange length(double least, double most, String ofWhat) {
+    return new PlausibleRange(Dimension.LENGTH, system, least, most, ofWhat, false);
+  }
+
+  public PlausibleRange mass(double least, double most, String ofWhat) {
+    return new PlausibleRange(Dimension.MASS, system, least, most, ofWhat, false);
+  }
+
+  /** What a bare hull can weigh. */
+  public PlausibleRange hullMass() {
+    return mass(8, 800, "mass of any hull this is for").unlessInsisted();
+  }
+
+  public PlausibleRange volume(double least, double most, String ofWhat) {
+    return new PlausibleRange(Dimension.VOLUME, system, least, most, ofWhat, false);
+  }
+
+  public PlausibleRange power(double least, double most, String ofWhat) {
+    return new PlausibleRange(Dimension.POWER, system, least, most, ofWhat, false);
+  }
+
+  public PlausibleRange time(double least, double most, String ofWhat) {
+    return new PlausibleRange(Dimension.TIME, system, least, most, ofWhat, false);
+  }
+}

@@ -1,0 +1,138 @@
+package thwartwise.walk.engine;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.DayReader;
+import thwartwise.measure.NameReader;
+import thwartwise.measure.NumberReader;
+import thwartwise.measure.Quoted;
+import thwartwise.measure.YesOrNo;
+
+/** Questions answered with a word, a number or a day. */
+public final class WordQuestions {
+  /** Words that work at every question, and so are nobody's name. */
+  public static final List<String> OBEYED =
+      List.of("back", "change", "help", "list", "show", "skip", "stop", "why");
+
+  private static final int LONGEST_NAME = 30;
+  private static final int LONGEST_REMARK = 60;
+
+  /** Room for a name in a prompt. */
+  private static final int SHORT = 20;
+
+  private WordQuestions() {}
+
+  public static Entry<String> name(String key, String subject, List<String> taken) {
+    return Entry.of(
+            key,
+            subject,
+            "",
+            "a name of at most " + LONGEST_NAME + " characters",
+            new NameReader(LONGEST_NAME)::read)
+        .unless(WordQuestions::obeyed)
+        .unless(name -> twice(name, taken));
+  }
+
+  public static Entry<String> remark(String key, String subject) {
+    return Entry.of(
+            key,
+            subject,
+            "",
+            "a few words, at most " + LONGEST_REMARK + " characters",
+            new NameReader(LONGEST_REMARK)::read)
+        .unless(WordQuestions::obeyed);
+  }
+
+  /** What something is, in a word or two. */
+  public static Entry<String> thing(String key, String subject) {
+    return Entry.of(
+            key,
+            subject,
+            "or no",
+            "a word or two, at most " + LONGEST_NAME + " characters, or no",
+            new NameReader(LONGEST_NAME)::read)
+        .unless(WordQuestions::obeyed);
+  }
+
+  public static Entry<Boolean> yesNo(String key, String subject) {
+    return Entry.of(key, subject, "yes, no", "yes or no", YesOrNo::read)
+        .choices(List.of("yes", "no"));
+  }
+
+  public static Entry<Integer> whole(String key, String subject, int least, int most) {
+    return Entry.of(
+            key,
+            subject,
+            least + " to " + most,
+            "a whole number from " + least + " to " + most,
+            NumberReader::whole)
+        .unless(n -> n >= least && n <= most ? Optional.empty() : outside(n, least, most));
+  }
+
+  public static <T> Entry<T> choice(String key, String subject, ChoiceReader<T> choices) {
+    return Entry.of(key, subject, choices.words(), "one of: " + choices.words(), choices::read)
+        .choices(choices.all());
+  }
+
+  /** One of names given before, which are too long for a prompt. */
+  public static Entry<String> oneOf(String key, String subject, List<String> names) {
+    ChoiceReader<String> choices = among(names);
+    return Entry.of(key, subject, "its name", "one of: " + choices.words(), choices::read)
+        .choices(names);
+  }
+
+  private static ChoiceReader<String> among(List<String> names) {
+    ChoiceReader<String> choices = ChoiceReader.of(names.get(0), names.get(0));
+    for (String name : names.subList(1, names.size())) {
+      choices = choices.or(name, name);
+    }
+    return choices;
+  }
+
+  public static Entry<LocalDate> day(String key, String subject, LocalDate today) {
+    return Entry.of(
+            key,
+            subject,
+            "year-month-day, or today",
+            "a day as year-month-day, such as 2026-05-02, or today",
+            new DayReader(today)::read)
+        .choices(List.of("today"));
+  }
+
+  /** A name in quotes, short enough for a prompt. */
+  public static String quoted(String name) {
+    int length = name.codePointCount(0, name.length());
+    String shown =
+        length <= SHORT ? name : name.substring(0, name.offsetByCodePoints(0, SHORT - 1)) + "…";
+    return "\"" + shown + "\"";
+  }
+
+  private static Optional<String> outside(int typed, int least, int most) {
+    return Optional.of(
+        typed + " is outside " + least + " to " + most + ". Type a number in between.");
+  }
+
+  private static Optional<String> obeyed(String name) {
+    // Such a name could never be typed again.
+    return OBEYED.contains(name.toLowerCase(Locale.ROOT))
+        ? Optional.of(Quoted.of(name) + " is a word this walk obeys. Type another name.")
+        : Optional.empty();
+  }
+
+  private static Optional<String> twice(String name, List<String> taken) {
+    return taken.stream().anyMatch(name::equalsIgnoreCase)
+        ? Optional.of(Quoted.of(name) + " is already the name of another. Type another name.")
+        : Optional.empty();
+  }
+
+  /**
+   * The key of a question about one measurement: measured anew, it is another question, and what
+   * was answered before is no answer to it.
+   */
+  public static String bound(String key, String measured) {
+    return key + "#" + Integer.toHexString(measured.hashCode());
+  }
+}

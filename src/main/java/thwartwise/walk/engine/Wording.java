@@ -1,0 +1,60 @@
+package thwartwise.walk.engine;
+
+import java.util.List;
+
+/**
+ * What is said around a question.
+ *
+ * @param subject what is asked for, in a few words
+ * @param unit what a bare number means, or the choices; stands in the prompt, may be blank
+ * @param expected what may be typed, with examples
+ * @param sketch a drawing in characters where words are not enough
+ * @param choices words that will do, as far as there are a few of them
+ */
+record Wording(
+    String subject,
+    String unit,
+    String expected,
+    List<String> how,
+    List<String> why,
+    List<String> sketch,
+    List<String> choices) {
+
+  Wording how(String... lines) {
+    return new Wording(subject, unit, expected, List.of(lines), why, sketch, choices);
+  }
+
+  Wording why(String... lines) {
+    return new Wording(subject, unit, expected, how, List.of(lines), sketch, choices);
+  }
+
+  Wording sketch(List<String> lines) {
+    return new Wording(subject, unit, expected, how, why, lines, choices);
+  }
+
+  Wording choices(List<String> words) {
+    return new Wording(subject, unit, expected, how, why, sketch, words);
+  }
+
+  /** A word may be typed instead. */
+  Wording orWord(String word) {
+    return new Wording(
+        subject,
+        unit.isEmpty() ? "or " + word : unit + " or " + word,
+        expected + ", or " + word,
+        how,
+        why,
+        sketch,
+        choices);
+  }
+
+  /**
+   * The line before the answer; {@code empty} is what Enter alone means, blank when it does not.
+   */
+  String prompt(String empty) {
+    return subject
+        + (unit.isEmpty() ? "" : " (" + unit + ")")
+        + (empty.isEmpty() ? "" : " [Enter: " + empty + "]")
+        + ":";
+  }
+}

@@ -1,0 +1,109 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Water;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.UnitSystem;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+
+/** Which boat, who measures, in which units, on what water, and how it is driven. */
+public final class BasicQuestions {
+  private final Replay replay;
+
+  public BasicQuestions(Replay replay) {
+    this.replay = replay;
+  }
+
+  public String name() {
+    return replay.ask(
+        WordQuestions.name("name", "Name of the boat", List.of())
+            .how("Any name that tells it from your other boats.")
+            .why("Its records are kept under this name."));
+  }
+
+  public Optional<String> measuredBy() {
+    return replay.ask(
+        WordQuestions.remark("measuredBy", "Who measures")
+            .how("The person who holds the tape.")
+            .why("The record names who measured; leave it out if you like.")
+            .optional("not said"));
+  }
+
+  public UnitSystem units() {
+    return replay.ask(
+        WordQuestions.choice("units", "Units", systems())
+            .how(
+                "metric: a bare number means metres and kilograms.",
+                "feet: a bare number means inches and pounds (40 1/2 is 40 1/2 inches).",
+                "A unit typed behind a number always rules; litres are litres in both.")
+            .why("A number without its unit must mean one thing only.")
+            .governingTheRest());
+  }
+
+  private static ChoiceReader<UnitSystem> systems() {
+    return ChoiceReader.of(UnitSystem.METRIC, "metric", "m", "kg", "si")
+        .or(UnitSystem.FEET_INCHES_POUNDS, "feet", "ft", "inches", "pounds", "imperial", "us");
+  }
+
+  public Water water() {
+    return replay.ask(
+        WordQuestions.choice(
+                "water",
+                "Water",
+                ChoiceReader.of(Water.FRESH, "fresh", "brackish", "lake", "river")
+                    .or(Water.SALT, "salt", "sea"))
+            .how("Lakes, rivers and anything brackish are fresh; the open sea is salt.")
+            .why("Salt water carries a fortieth more. When in doubt: fresh."));
+  }
+
+  public Propulsion propulsion(Tape tape) {
+    Function<Tape, Propulsion> driven =
+        replay.ask(
+            WordQuestions.choice("propulsion", "How it is driven", drives())
+                .how(
+                    "manual: oars, paddles or a pole, and no motor is ever clamped on.",
+                    "outboard: any motor on the transom, petrol or electric.",
+                    "sail, or tow (towing, or towed faster than a walk): nothing is recommended.")
+                .why("The published capacity formulas differ for the first two."));
+    return driven.apply(tape);
+  }
+
+  private ChoiceReader<Function<Tape, Propulsion>> drives() {
+    Function<Tape, Propulsion> manual = tape -> new Propulsion.Manual();
+    return ChoiceReader.of(manual, "manual", "oars", "paddle", "paddles", "pole", "rowed")
+        .or(tape -> new Propulsion.Outboard(power(tape)), "outboard", "motor", "engine", "electric")
+        .or(tape -> new Propulsion.Sail(), "sail", "sails", "sailing")
+        .or(tape -> new Propulsion.Tow(), "tow", "towing", "towed");
+  }
+
+  private double power(Tape tape) {
+    return replay.ask(
+        tape.power("propulsion.power", "Power of the motor")
+            .how(
+                "Read it off the motor's plate. If the plate gives pounds of thrust only:",
+                "a 12 V motor draws about one ampere a pound, so take 12 W for each pound.")
+            .why("Published formulas ask for it. The motor's mass is asked later, as kit.")
+            .within(tape.power(50, 30_000, "power of motors on such boats")));
+  }
+
+  /** A last stop, so that the final answer can still be taken back. */
+  public static void finish(Replay replay) {
+    replay.ask(
+        WordQuestions.yesNo("finish", "All measured. Is the boat complete?")
+            .how("Type list to look over every answer, back or change to mend one.")
+            .why("After this the boat is worked out.")
+            .orElse(true, "yes")
+            .unless(BasicQuestions::unfinished));
+  }
+
+  private static Optional<String> unfinished(boolean complete) {
+    return complete
+        ? Optional.empty()
+        : Optional.of("Then type list, and change with a number; or back; or stop to keep it all.");
+  }
+}

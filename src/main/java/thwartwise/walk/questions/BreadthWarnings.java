@@ -1,0 +1,78 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+
+/**
+ * What is unlikely about a half-breadth, given the stations aft of it. The plan of a hull is never
+ * hollow for long, so a breadth far beyond the line through the two before it was misread.
+ *
+ * @param length overall, m
+ * @param last whether it belongs to the last station, where every line may run out to nothing
+ */
+record BreadthWarnings(
+    Tape tape, PlausibleLimits limits, double length, List<Station> before, boolean last) {
+  private static final int TENTH = 10;
+
+  /**
+   * A half-breadth that is a tenth of what leads to it and less than this many of it is doubted.
+   */
+  private static final double FAR_TOO_NARROW = 4;
+
+  Optional<Warning> at(int point, double x, boolean port, double read) {
+    double most = limits.breadthOverLength(length) * length / 2;
+    if (read > most) {
+      return Optional.of(doubt(read, most, "would make a boat too broad for its length", read / 2));
+    }
+    if (before.size() < 2) {
+      return Optional.empty();
+    }
+    Vector3 nearer = reading(1, point, port);
+    double led = Math.max(out(nearer), led(x, reading(2, point, port), nearer));
+    if (limits.stations().isFarAbove(read, led)) {
+      return Optional.of(doubt(read, led, "is far beyond what the stations aft lead to", read / 2));
+    }
+    return last || !(FAR_TOO_NARROW * read < Math.min(led, out(nearer))) || read == 0
+        ? Optional.empty()
+        : Optional.of(
+            doubt(read, led, "is far short of what the stations aft lead to", read * TENTH));
+  }
+
+  /** The straight line through the two stations before, carried on. */
+  private static double led(double x, Vector3 farther, Vector3 nearer) {
+    double step = nearer.x() - farther.x();
+    return step > 0
+        ? out(nearer) + (out(nearer) - out(farther)) * (x - nearer.x()) / step
+        : out(nearer);
+  }
+
+  private Vector3 reading(int back, int point, boolean port) {
+    Station station = before.get(before.size() - back);
+    return (port ? station.port() : station.starboard()).get(point - 1);
+  }
+
+  private static double out(Vector3 point) {
+    return Math.abs(point.y());
+  }
+
+  private Warning doubt(double read, double led, String why, double meant) {
+    boolean half = meant < read;
+    boolean fits = half ? meant <= led : meant <= 2 * led;
+    String offer =
+        " %s Did you mean %s?"
+            .formatted(
+                half ? "Was the full breadth taped?" : "Did the decimal point slip?",
+                tape.show(meant));
+    return new Warning(
+        "%s %s (%s).%s"
+            .formatted(tape.show(read), why, tape.show(led), fits ? offer : " Measure it again."),
+        fits ? Optional.of(PlausibleRange.metres(meant)) : Optional.empty(),
+        true);
+  }
+}

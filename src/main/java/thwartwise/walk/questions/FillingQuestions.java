@@ -1,0 +1,157 @@
+package thwartwise.walk.questions;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Seal;
+import thwartwise.boat.SealTest;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+
+/** What fills a chamber, and what is known of its seal. */
+public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
+  private static final int OLDEST_YEARS = 50;
+
+  public Filling filling(String key, String subject) {
+    return filling(key, subject, subject);
+  }
+
+  /**
+   * @param subject both of two twins
+   * @param first the one of them whose seal is asked for
+   */
+  public Filling filling(String key, String subject, String first) {
+    boolean foam =
+        replay.ask(
+            WordQuestions.choice(
+                    key + ".filling",
+                    subject + ", filled with",
+                    ChoiceReader.of(false, "air").or(true, "foam"))
+                .how("air: an empty space, or one with gear in it. foam: a block that fills it.")
+                .why("Air must be sealed and proven; foam must be closed-cell and fastened."));
+    return foam ? foam(key, subject) : air(key, first);
+  }
+
+  private Filling foam(String key, String subject) {
+    boolean closed =
+        replay.ask(
+            WordQuestions.yesNo(key + ".closed", subject + ", is the foam closed-cell?")
+                .how("Press a wet offcut: closed-cell foam stays dry inside. Not known: no.")
+                .why("Open-cell foam fills with water and counts for nothing.")
+                .remark(yes -> countsForNothing(yes)));
+    boolean fastened =
+        replay.ask(
+            WordQuestions.yesNo(key + ".fastened", subject + ", is the foam fastened in?")
+                .how(
+                    "Pull up with both hands: it must not come out when the boat is full of water.")
+                .why("A loose block floats away and counts for nothing.")
+                .remark(yes -> countsForNothing(yes)));
+    return new Filling.Foam(closed, fastened);
+  }
+
+  private static Optional<String> countsForNothing(boolean good) {
+    return good ? Optional.empty() : Optional.of("such foam counts for nothing");
+  }
+
+  /** The seal of a space full of air, and its test. */
+  Filling air(String key, String subject) {
+    Seal seal = replay.ask(seal(key, subject));
+    return new Filling.Air(
+        seal, seal == Seal.PROVEN ? Optional.of(test(key + ".test", subject)) : Optional.empty());
+  }
+
+  private static Entry<Seal> seal(String key, String subject) {
+    return WordQuestions.choice(
+            key + ".seal",
+            subject + ", its seal is",
+            ChoiceReader.of(Seal.PROVEN, Seal.PROVEN.word(), "tested")
+                .or(Seal.CLAIMED, Seal.CLAIMED.word(), "untested", "unknown")
+                .or(Seal.OPEN, Seal.OPEN.word()))
+        .how(
+            "proven: a leak test was done and you can say when, how, how long and by whom.",
+            "claimed: somebody says it is tight. open: it has a hole, or no lid that seals.")
+        .why(
+            "An untested chamber counts for nothing. A space that holds a battery or a",
+            "charger never counts: it is vented, not sealed.")
+        .remark(FillingQuestions::worth);
+  }
+
+  private static Optional<String> worth(Seal seal) {
+    return switch (seal) {
+      case PROVEN -> Optional.empty();
+      case CLAIMED -> Optional.of("it counts for nothing until a leak test is recorded");
+      case OPEN -> Optional.of("it counts for nothing");
+    };
+  }
+
+  private SealTest test(String key, String subject) {
+    return new SealTest(
+        day(key, subject),
+        how(key, subject),
+        minutes(key, subject),
+        litresIn(key, subject),
+        by(key, subject));
+  }
+
+  public LocalDate day(String key, String subject) {
+    return replay.ask(
+        WordQuestions.day(key + ".date", subject + ", leak test done on", today)
+            .how("The day of the test, as written down then.")
+            .why("A test is stale after twelve months, or after a repair.")
+            .unless(this::impossibleDay)
+            .remark(this::stale));
+  }
+
+  private Optional<String> impossibleDay(LocalDate day) {
+    if (day.isAfter(today)) {
+      return Optional.of(
+          day + " has not come yet (today is " + today + "). Type the day it was done.");
+    }
+    return day.isBefore(today.minusYears(OLDEST_YEARS))
+        ? Optional.of(day + " is longer ago than such boats last. Type the year again.")
+        : Optional.empty();
+  }
+
+  private Optional<String> stale(LocalDate day) {
+    return SealTest.isStale(day, today)
+        ? Optional.of("older than twelve months: it counts for nothing until tested again")
+        : Optional.empty();
+  }
+
+  private String how(String key, String subject) {
+    return replay.ask(
+        WordQuestions.remark(key + ".how", subject + ", tested how")
+            .how("Such as: water poured in; soapy water and a gentle puff; held under.")
+            .why("The record tells the next reader what was tried."));
+  }
+
+  private double minutes(String key, String subject) {
+    double seconds =
+        replay.ask(
+            tape.time(key + ".minutes", subject + ", test lasted")
+                .how("From filling or puffing to reading off.")
+                .why("A seal tried for a moment says little.")
+                .within(tape.time(1, 1_000_000, "time a test can last")));
+    return seconds / 60;
+  }
+
+  private double litresIn(String key, String subject) {
+    double cubicMetres =
+        replay.ask(
+            tape.leaked(key + ".litresIn", subject + ", water that got through")
+                .how("What leaked in or out in that time, measured with the jug; none is 0.")
+                .why("A chamber that leaks is not proven by having been tried.")
+                .within(tape.volume(0, 2.0, "volume of chambers in such boats")));
+    return cubicMetres * 1000;
+  }
+
+  public String by(String key, String subject) {
+    return replay.ask(
+        WordQuestions.remark(key + ".by", subject + ", tested by")
+            .how("Who did the test.")
+            .why("A proof has somebody's name to it."));
+  }
+}

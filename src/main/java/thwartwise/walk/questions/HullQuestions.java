@@ -1,0 +1,253 @@
+package thwartwise.walk.questions;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Assumed;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Material;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.NumberReader;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.engine.RepeatedQuestion;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+import thwartwise.walk.engine.WordQuestions;
+
+/** The bare hull: what it is made of, its shape, its mass. */
+public final class HullQuestions {
+  private static final int USUAL_STATIONS = 5;
+  private static final int USUAL_POINTS = 3;
+
+  private final Replay replay;
+  private final Tape tape;
+  private final PlausibleLimits limits;
+  private final ShapeQuestions shape;
+
+  public HullQuestions(Replay replay, Tape tape, PlausibleLimits limits, ShapeQuestions shape) {
+    this.shape = shape;
+    this.replay = replay;
+    this.tape = tape;
+    this.limits = limits;
+  }
+
+  public MeasuredHull hull() {
+    List<String> assumed = new ArrayList<>();
+    Optional<Material> material = material();
+    double density = material.map(Material::swampedDensity).orElseGet(this::density);
+    double thickness =
+        material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
+    List<Station> stations = stations(length());
+    shape.ask(replay, stations);
+    Outline outline = new Outline(stations);
+    SkinWarnings skin = new SkinWarnings(tape, limits, stations, thickness, density, material);
+    WeighingQuestions.Weighed weighed =
+        new WeighingQuestions(replay, tape, outline, skin).weighed();
+    Optional<Vector3> centre = weighed.centre().or(() -> centre(outline, weighed.along()));
+    double floor = floor(outline);
+    return new MeasuredHull(
+        new HullMeasurements(
+            weighed.mass(), centre, material, density, thickness, floor, stations, decked(outline)),
+        assumed);
+  }
+
+  private Optional<Material> material() {
+    ChoiceReader<Optional<Material>> choices =
+        ChoiceReader.of(Optional.of(Material.PLYWOOD), Material.PLYWOOD.word(), "ply")
+            .or(Optional.of(Material.SOFTWOOD), Material.SOFTWOOD.word(), "wood", "planks")
+            .or(Optional.of(Material.GRP), Material.GRP.word(), "fibreglass", "fiberglass")
+            .or(Optional.of(Material.ALUMINIUM), Material.ALUMINIUM.word(), "aluminum", "alloy")
+            .or(Optional.empty(), "other");
+    return replay.ask(
+        WordQuestions.choice("hull.material", "What the hull is made of", choices)
+            .how("What most of the shell is made of. Plywood under a glass skin is plywood.")
+            .why("A swamped hull lifts or pulls down by what it is made of."));
+  }
+
+  private double density() {
+    return replay.ask(
+        Entry.of(
+                "hull.density",
+                "Density of that stuff, soaked",
+                "kg/m³",
+                "a number such as 900 (kg/m³, soaked)",
+                NumberReader::figure)
+            .how(
+                "Weigh a soaked offcut and see how much water it pushes out of a full jug:",
+                "kilograms divided by litres, times 1000.")
+            .why("Heavier than water (1000) pulls the swamped boat down. In doubt, guess high.")
+            .within(this::unlikelyDensity)
+            .unless(HullQuestions::impossibleDensity));
+  }
+
+  /** Kilograms a litre are what a jug and a scale give at first. */
+  private Optional<Warning> unlikelyDensity(double density) {
+    Span usual = limits.density();
+    if (usual.contains(density)) {
+      return Optional.empty();
+    }
+    double perLitre = density * 1000;
+    if (usual.contains(perLitre)) {
+      String meant = PlausibleRange.plain(perLitre);
+      return Optional.of(
+          new Warning(
+              "No stuff is so light; was it taken as kilograms a litre? Did you mean %s kg/m³?"
+                  .formatted(meant),
+              Optional.of(meant),
+              false));
+    }
+    return impossibleDensity(density).isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                "Hulls are hardly made of such stuff: soaked cedar is 500, a foam sandwich with its"
+                    + " skins 300, steel 7850 kg/m³. Weigh it again.",
+                Optional.empty(),
+                true));
+  }
+
+  private static Optional<String> impossibleDensity(double density) {
+    return density >= 100 && density <= 9000
+        ? Optional.empty()
+        : Optional.of(
+            "No hull is made of such stuff: densities run from 100 (foam) to 8000 (steel) kg/m³."
+                + " Type kilograms for each cubic metre.");
+  }
+
+  private Entry<Double> thickness() {
+    return tape.length("hull.thickness", "Thickness of the shell")
+        .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
+        .why("The inside lies this much further in; every chamber is smaller by it.")
+        .within(tape.length(0.0005, 0.060, "thickness of such shells").unlessInsisted());
+  }
+
+  private double thickness(Material material, List<String> assumed) {
+    double thick = material.unmeasuredThickness();
+    Optional<Double> measured =
+        replay.ask(thickness().optional(tape.show(thick) + ", thick for it, not measured"));
+    return orAssumed(measured, thick, Assumed.thickShell(material, thick), assumed);
+  }
+
+  /** What nobody measured stays known as such, so that the report can say so. */
+  private static double orAssumed(
+      Optional<Double> measured, double usual, String text, List<String> assumed) {
+    if (measured.isEmpty()) {
+      assumed.add(text);
+    }
+    return measured.orElse(usual);
+  }
+
+  private double length() {
+    return replay.ask(
+        tape.length("hull.length", "Length overall")
+            .how("Plumb both ends down to the ground and tape between the marks.")
+            .show(Sketches.LENGTHS)
+            .why("Only used to catch slips of the tape in the answers that follow.")
+            .within(tape.length(1.5, 8.0, "length of any boat this is for").unlessInsisted()));
+  }
+
+  private List<Station> stations(double length) {
+    int stations =
+        replay.ask(
+            WordQuestions.whole("hull.stations", "How many stations", 3, 21)
+                .how(
+                    "Stations are the places along the boat where you measure across it: one at",
+                    "each end, the rest between, closer together where the shape changes fast.")
+                .why("Three find a plain pram; five suit most boats; more for much curve.")
+                .orElse(USUAL_STATIONS, Integer.toString(USUAL_STATIONS)));
+    int points =
+        replay.ask(
+            WordQuestions.whole("hull.points", "How many points at each station", 2, 12)
+                .how(
+                    "From the keel up to the rail, the same number at every station: keel, chine",
+                    "and rail are three; a round side needs five or more.")
+                .why("Between points the side is taken as straight.")
+                .orElse(USUAL_POINTS, Integer.toString(USUAL_POINTS)));
+    boolean alike = alike();
+    return new StationQuestions(replay, tape, length, stations, points, alike, limits).stations();
+  }
+
+  private boolean alike() {
+    return replay.ask(
+        WordQuestions.yesNo("hull.alike", "Are port and starboard alike?")
+            .how("Tape from the middle of the stem to each corner of the transom and compare.")
+            .why("If yes, port is measured and mirrored; if no, starboard is asked as well."));
+  }
+
+  private Optional<Vector3> centre(Outline outline, Optional<Double> along) {
+    return along.map(x -> Vector3.of(x, 0, high(outline))).or(() -> centre(outline));
+  }
+
+  private Optional<Vector3> centre(Outline outline) {
+    boolean known =
+        replay.ask(
+            WordQuestions.yesNo("hull.centre", "Do you know where the bare hull balances?")
+                .how(
+                    "Roll it over a pipe until it balances, or reckon it from the two scales:",
+                    "the heavier reading is nearer. No: it is estimated from the shell's area.")
+                .why("It sets how the boat trims. An estimate is said to be one."));
+    return known ? Optional.of(balance(outline)) : Optional.empty();
+  }
+
+  private Vector3 balance(Outline outline) {
+    double x =
+        replay.ask(
+            tape.length("hull.centre.x", "Balance point, forward of the aft end")
+                .how("Tape from the aft end, level, to where it balances.")
+                .why("It sets how the boat trims.")
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+    return Vector3.of(x, 0, high(outline));
+  }
+
+  private double high(Outline outline) {
+    return replay.ask(
+        tape.length("hull.centre.z", "Balance point, up from the baseline")
+            .how("Hard to find: hang the hull by a corner, or guess high.")
+            .why("Too low a guess flatters the boat; high is on the cautious side.")
+            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+  }
+
+  private double floor(Outline outline) {
+    Entry<Double> floor =
+        tape.length("hull.floor", "Height of the floor")
+            .how("Up from the baseline to the floorboards, or to the bottom's inside.")
+            .why("Whoever stands, stands on this.")
+            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
+    return replay.ask(floor);
+  }
+
+  private List<Span> decked(Outline outline) {
+    return new RepeatedQuestion(
+            replay, "hull.decked", "decked length", "Is any length of the boat decked over?")
+        .orNone(
+            entry ->
+                entry
+                    .how("A deck from rail to rail that keeps water out; a loose cover is none.")
+                    .why("Along a deck, water at the rail does not run in."),
+            (key, before) -> deck(key, outline));
+  }
+
+  private Span deck(String key, Outline outline) {
+    double from =
+        replay.ask(
+            tape.length(key + ".from", "Decked from, forward of the aft end")
+                .how("Tape from the aft end to where the deck begins.")
+                .why("Only within this length is the rail no edge that floods.")
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+    double to =
+        replay.ask(
+            tape.length(key + ".to", "Decked to, forward of the aft end")
+                .how("Tape from the aft end to where the deck ends.")
+                .why("Only within this length is the rail no edge that floods.")
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
+                .unless(end -> OrderedLengths.backward("Decked length", from, end, tape)));
+    return new Span(from, to);
+  }
+}

@@ -1,0 +1,108 @@
+package thwartwise.walk.questions;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kept;
+import thwartwise.boat.UnusableBoat;
+import thwartwise.plausibility.DoubtId;
+import thwartwise.plausibility.Plausibility;
+import thwartwise.plausibility.PlausibilityFinding;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.WordQuestions;
+
+/**
+ * What still looks wrong once everything is measured, one question each: keep it, and for which
+ * reason? Without one nothing will be recommended. The last few boats are remembered, since a walk
+ * comes to the same one at every question after it.
+ */
+public final class KeptQuestions {
+  private static final int REMEMBERED = 8;
+
+  private final PlausibleLimits limits;
+  private final LocalDate today;
+  private final Map<Boat, List<PlausibilityFinding>> known = new ConcurrentHashMap<>();
+
+  public KeptQuestions(PlausibleLimits limits, LocalDate today) {
+    this.limits = limits;
+    this.today = today;
+  }
+
+  public Boat kept(Replay replay, Boat boat) {
+    List<Kept> kept = new ArrayList<>(boat.kept());
+    for (PlausibilityFinding doubt : doubts(boat)) {
+      String about = doubt.id().text();
+      kept.removeIf(k -> k.about().equals(about));
+      replay
+          .ask(entry(doubt))
+          .map(reason -> new Kept(about, reason, Optional.of(doubt.measured())))
+          .ifPresent(kept::add);
+    }
+    return boat.keeping(kept);
+  }
+
+  /**
+   * The boat with each reason bound to what it was given for, before anything of it changes; a file
+   * written by hand need not say what that was.
+   */
+  public Boat bound(Boat boat) {
+    if (boat.kept().isEmpty()) {
+      return boat;
+    }
+    Map<String, String> measured = new HashMap<>();
+    all(boat).forEach(f -> measured.put(f.id().text(), f.measured()));
+    return boat.keeping(boat.kept().stream().map(k -> bound(k, measured)).toList());
+  }
+
+  private static Kept bound(Kept kept, Map<String, String> measured) {
+    return kept.measured().isPresent()
+        ? kept
+        : new Kept(kept.about(), kept.reason(), Optional.ofNullable(measured.get(kept.about())));
+  }
+
+  private List<PlausibilityFinding> doubts(Boat boat) {
+    if (known.size() > REMEMBERED) {
+      known.clear();
+    }
+    return known.computeIfAbsent(boat, this::looked);
+  }
+
+  private List<PlausibilityFinding> looked(Boat boat) {
+    return all(boat).stream().filter(PlausibilityFinding::withholds).toList();
+  }
+
+  /** A boat that cannot be built is refused afterwards, with the reason. */
+  private List<PlausibilityFinding> all(Boat boat) {
+    try {
+      return Plausibility.of(Craft.of(boat, today), limits.rules());
+    } catch (UnusableBoat e) {
+      return List.of();
+    }
+  }
+
+  private static Entry<Optional<String>> entry(PlausibilityFinding doubt) {
+    DoubtId id = doubt.id();
+    String what =
+        id.topic().isNamed()
+            ? id.topic().words() + " " + WordQuestions.quoted(id.name())
+            : id.topic().words();
+    List<String> how = new ArrayList<>(List.of("This looks wrong:"));
+    how.addAll(Question.wrapped(doubt.sentence()));
+    how.add("Go back and measure it again; or say why it is right, and the page shows that.");
+    return WordQuestions.remark(
+            WordQuestions.bound("kept." + id.text(), doubt.measured()),
+            "Kept, " + what + ", because")
+        .how(how.toArray(String[]::new))
+        .why("What looks wrong makes another boat of it; nothing is recommended for that one.")
+        .orNone("not kept");
+  }
+}

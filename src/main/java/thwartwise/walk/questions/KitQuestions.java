@@ -1,0 +1,238 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.plausibility.UsualKit;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.RepeatedQuestion;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+import thwartwise.walk.engine.WordQuestions;
+
+/** Everything carried that is not built in. */
+public final class KitQuestions {
+  /** A motor hangs aft of the transom and below the bottom; oars stick out. */
+  private static final double BEYOND = 1.0;
+
+  /** What the tape may be off. */
+  private static final double UNDER = 0.02;
+
+  private static final String[] USUAL =
+      Question.wrapped(
+              "Any name. A usual mass is offered for: "
+                  + String.join(", ", UsualKit.words())
+                  + ". Call batteries and chargers by those words.")
+          .toArray(String[]::new);
+
+  private final Replay replay;
+  private final Tape tape;
+  private final Outline outline;
+  private final List<String> chambers;
+  private final PlausibleLimits limits;
+  private final Propulsion driven;
+
+  public KitQuestions(
+      Replay replay,
+      Tape tape,
+      Outline outline,
+      List<Chamber> chambers,
+      PlausibleLimits limits,
+      Propulsion driven) {
+    this.limits = limits;
+    this.driven = driven;
+    this.replay = replay;
+    this.tape = tape;
+    this.outline = outline;
+    this.chambers =
+        chambers.stream().flatMap(c -> c.parts().stream()).map(ChamberPart::name).toList();
+  }
+
+  public List<Kit> kit(Consumer<List<Kit>> known) {
+    return new RepeatedQuestion(replay, "kit", "piece of kit", "Is any kit carried?")
+        .forgettingNone()
+        .orNone(
+            entry ->
+                entry
+                    .how("Motor, battery, tank, anchor, oars, water can, bags: each by itself.")
+                    .why("Kit comes off what is left for people, and where it lies matters."),
+            this::item,
+            known);
+  }
+
+  /** Cubic metres. */
+  public Optional<Double> bailer() {
+    return replay.ask(
+        tape.litres("bailer", "Bailer or bucket aboard, it holds")
+            .how("Fill it from the litre jug and count; no when there is none aboard.")
+            .why("How long it takes to bail the boat out depends on it.")
+            .within(tape.volume(0.0002, 0.03, "volume of bailers one person can swing"))
+            .orNone("none aboard"));
+  }
+
+  public Kit item(String key, List<Kit> before) {
+    String name = name(key, before);
+    String subject = "Kit " + WordQuestions.quoted(name);
+    double mass = mass(key, subject, name);
+    Vector3 at = at(key, subject);
+    Optional<Double> volume = litres(key, subject);
+    boolean fastened = fastened(key, subject);
+    return new Kit(name, mass, at, volume, fastened, in(key, subject, name));
+  }
+
+  private String name(String key, List<Kit> before) {
+    return replay.ask(
+        WordQuestions.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
+            .how(USUAL)
+            .choices(UsualKit.words())
+            .why("A space that holds a battery or a charger never counts: it must be vented."));
+  }
+
+  private double mass(String key, String subject, String name) {
+    Optional<UsualKit> usual = UsualKit.named(name);
+    Entry<Double> weighed =
+        tape.mass(key + ".mass", subject + ", mass")
+            .how("Bathroom scales: you with it in your arms, less you without it.")
+            .why("Every kilogram of kit is one less of people.")
+            .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted())
+            .within(kg -> unusual(kg, limits.kitMass(name, driven)));
+    return replay.ask(
+        usual.map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)))).orElse(weighed));
+  }
+
+  private Optional<Warning> unusual(double mass, Span usual) {
+    if (usual.contains(mass)) {
+      return Optional.empty();
+    }
+    Optional<Double> meant =
+        tape.otherMass(mass).filter(usual::contains).or(() -> UsualKit.withPointMoved(mass, usual));
+    return Optional.of(
+        new Warning(
+            "%s is not what such a thing weighs (%s to %s).%s"
+                .formatted(
+                    Tape.kilograms(mass),
+                    Tape.kilograms(usual.from()),
+                    Tape.kilograms(usual.to()),
+                    meant
+                        .map(kg -> " Did you mean " + Tape.kilograms(kg) + "?")
+                        .orElse(" Weigh it again.")),
+            meant.map(kg -> PlausibleRange.plain(kg) + " kg"),
+            true));
+  }
+
+  /** What nobody weighed counts as a guess does. */
+  private static double heavy(UsualKit usual) {
+    return usual.mass() * Tape.HEAVIER;
+  }
+
+  public Vector3 at(String key, String subject) {
+    double x = along(key, subject);
+    double y = across(key, subject, x);
+    return Vector3.of(x, y, up(key, subject));
+  }
+
+  private double along(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".x", subject + ", forward of the aft end")
+            .how("Tape from the aft end to its middle; aft of the aft end with a minus.")
+            .why("It trims the boat.")
+            .within(
+                tape.length(
+                    outline.aft() - BEYOND,
+                    outline.fore() + BEYOND,
+                    "length of the hull and a pace"))
+            .within(x -> outside(Math.max(outline.aft() - x, x - outline.fore()))));
+  }
+
+  /** How far beyond the hull, where that is too far for anything carried. */
+  private Optional<Warning> outside(double beyond) {
+    return beyond > limits.kitOutside()
+        ? Optional.of(
+            new Warning(
+                "That is %s outside the hull, where nothing is carried. Measure it again."
+                    .formatted(tape.show(beyond)),
+                Optional.empty(),
+                true))
+        : Optional.empty();
+  }
+
+  private double across(String key, String subject, double x) {
+    double most = outline.halfBeam() + BEYOND / 2;
+    return replay.ask(
+        tape.length(key + ".y", subject + ", port of the middle")
+            .how("From the middle line to its middle, to port; to starboard with a minus.")
+            .why("It heels the boat.")
+            .within(tape.length(-most, most, "breadth of the hull and half a pace"))
+            .within(y -> outside(Math.abs(y) - outline.railAt(x))));
+  }
+
+  private double up(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".z", subject + ", height of its middle")
+            .how("From the baseline straight up to its middle.")
+            .why("High kit makes the boat tender.")
+            .within(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat"))
+            .within(this::underTheKeel)
+            .within(
+                z -> outside(z - outline.highest() - limits.kitAboveRail() + limits.kitOutside())));
+  }
+
+  /** A minus typed by mistake, most often. */
+  private Optional<Warning> underTheKeel(double z) {
+    if (!(z < outline.lowest() - UNDER)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Warning(
+            "%s is under the keel, where nothing is carried. Did you mean %s?"
+                .formatted(tape.show(z), tape.show(-z)),
+            Optional.of(PlausibleRange.metres(-z)),
+            true));
+  }
+
+  private Optional<Double> litres(String key, String subject) {
+    return replay.ask(
+        tape.litres(key + ".litres", subject + ", its own volume")
+            .how("Length by breadth by height in decimetres, or the water it pushes out.")
+            .why("Under water it lifts by its volume, up to its own weight. Left out: no lift.")
+            .within(tape.volume(0.00001, 0.5, "volume of a piece of kit"))
+            .optional("gives no lift"));
+  }
+
+  private boolean fastened(String key, String subject) {
+    return replay.ask(
+        WordQuestions.yesNo(key + ".fastened", subject + ", is it fastened?")
+            .how("Fastened so that it stays in a boat upside down.")
+            .why("Loose kit slides to the low side, and floats away from a swamped boat."));
+  }
+
+  private Optional<String> in(String key, String subject, String name) {
+    return chambers.isEmpty() ? Optional.empty() : replay.ask(stowed(key, subject, name));
+  }
+
+  private Entry<Optional<String>> stowed(String key, String subject, String name) {
+    Entry<String> entry =
+        WordQuestions.oneOf(key + ".in", subject + ", stowed in which chamber", chambers)
+            .how("One of the chambers you named; a beginning of its name is enough.")
+            .why("It takes room there; and with a battery or a charger inside, it never counts.");
+    return (isVented(name) ? entry.remark(chamber -> Optional.of(VENTED)) : entry)
+        .orWord("none", "none");
+  }
+
+  private static final String VENTED =
+      "a space that holds a battery or a charger never counts: vent it, do not seal it";
+
+  private static boolean isVented(String name) {
+    return Kit.named(name).needsVenting();
+  }
+}

@@ -1,0 +1,16 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import thwartwise.boat.HullMeasurements;
+
+/**
+ * The hull with what was taken for granted because nobody measured it.
+ *
+ * @param assumed in words, for the report
+ */
+public record MeasuredHull(HullMeasurements hull, List<String> assumed) {
+
+  public MeasuredHull {
+    assumed = List.copyOf(assumed);
+  }
+}

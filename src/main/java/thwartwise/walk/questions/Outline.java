@@ -1,0 +1,89 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * The bounds of the measured stations, to tell whether a thing can lie within the boat. Straight
+ * between stations; it judges typing slips only, never buoyancy.
+ */
+public record Outline(List<Station> stations) {
+
+  public double aft() {
+    return all(Vector3::x).min().orElseThrow();
+  }
+
+  public double fore() {
+    return all(Vector3::x).max().orElseThrow();
+  }
+
+  public double lowest() {
+    return all(Vector3::z).min().orElseThrow();
+  }
+
+  public double highest() {
+    return all(Vector3::z).max().orElseThrow();
+  }
+
+  double halfBeam() {
+    return all(p -> Math.abs(p.y())).max().orElseThrow();
+  }
+
+  /** Of both sides together. */
+  double beam() {
+    return all(Vector3::y).max().orElseThrow() - all(Vector3::y).min().orElseThrow();
+  }
+
+  Box bounds() {
+    return new Box(
+        new Span(aft(), fore()), new Span(-halfBeam(), halfBeam()), new Span(lowest(), highest()));
+  }
+
+  /** Half-breadth of the wider rail at a place along the boat. */
+  public double railAt(double x) {
+    double widest = 0;
+    for (int i = 1; i < stations.size(); i++) {
+      Station a = stations.get(i - 1);
+      Station b = stations.get(i);
+      widest = Math.max(widest, railBetween(a.portRail(), b.portRail(), x));
+      widest = Math.max(widest, railBetween(a.starboardRail(), b.starboardRail(), x));
+    }
+    return widest;
+  }
+
+  /** Height of the lower rail at a place along the boat. */
+  double railHeightAt(double x) {
+    double lowest = highest();
+    for (int i = 1; i < stations.size(); i++) {
+      Station a = stations.get(i - 1);
+      Station b = stations.get(i);
+      lowest = Math.min(lowest, heightBetween(a.portRail(), b.portRail(), x));
+      lowest = Math.min(lowest, heightBetween(a.starboardRail(), b.starboardRail(), x));
+    }
+    return lowest;
+  }
+
+  private static double heightBetween(Vector3 aft, Vector3 fore, double x) {
+    return aft.x() <= x && x <= fore.x() && aft.x() < fore.x()
+        ? aft.toward(fore, (x - aft.x()) / (fore.x() - aft.x())).z()
+        : Double.POSITIVE_INFINITY;
+  }
+
+  private static double railBetween(Vector3 aft, Vector3 fore, double x) {
+    if (!(aft.x() <= x && x <= fore.x())) {
+      return 0;
+    }
+    return Math.abs(aft.toward(fore, (x - aft.x()) / (fore.x() - aft.x())).y());
+  }
+
+  private DoubleStream all(java.util.function.ToDoubleFunction<Vector3> of) {
+    return stations.stream()
+        .flatMap(s -> Stream.concat(s.port().stream(), s.starboard().stream()))
+        .mapToDouble(of);
+  }
+}

@@ -1,0 +1,122 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.walk.engine.RepeatedQuestion;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+
+/** Who is aboard today, and where they sit. */
+public final class PeopleQuestions {
+  private final Replay replay;
+  private final Tape tape;
+  private final List<Place> places;
+  private final List<Kit> kit;
+
+  public PeopleQuestions(Replay replay, Tape tape, List<Place> places, List<Kit> kit) {
+    this.kit = kit;
+    this.replay = replay;
+    this.tape = tape;
+    this.places = places;
+  }
+
+  public List<Person> aboard() {
+    return aboard("person");
+  }
+
+  public List<Person> aboard(String key) {
+    return new RepeatedQuestion(replay, key, "person", "Shall named people be put aboard?")
+        .forgettingNone()
+        .orNone(
+            entry ->
+                entry
+                    .how("yes: the boat is also worked out as these people load it.")
+                    .why("no: the recommendation is worked out all the same, for any crew."),
+            this::person);
+  }
+
+  private Person person(String key, List<Person> before) {
+    String name =
+        replay.ask(
+            WordQuestions.name(
+                    key + ".name", "Person, name", before.stream().map(Person::name).toList())
+                .how("A first name, or helm, bow, child.")
+                .why("So that the report can say who sits where."));
+    String subject = "Person " + WordQuestions.quoted(name);
+    double mass = mass(key, subject);
+    Place place = place(key, subject, before);
+    double y = across(key, subject, place, before);
+    return new Person(name, mass, place.name(), y, along(key, subject, place));
+  }
+
+  private double mass(String key, String subject) {
+    return replay.ask(
+        tape.mass(key + ".mass", subject + ", mass dressed, in a life jacket")
+            .how("Bathroom scales, in the clothes, boots and life jacket worn afloat.")
+            .why("People guess themselves light; wet clothes weigh more still.")
+            .within(tape.mass(8, 200, "mass of one person").unlessInsisted()));
+  }
+
+  private Place place(String key, String subject, List<Person> before) {
+    String chosen =
+        replay.ask(
+            WordQuestions.oneOf(key + ".place", subject + ", sits at", names())
+                .how("One of the places you named; a beginning of its name is enough.")
+                .why("Where people sit decides how the boat lies.")
+                .unless(name -> full(name, before)));
+    return places.stream().filter(p -> p.name().equals(chosen)).findFirst().orElseThrow();
+  }
+
+  private List<String> names() {
+    return places.stream().map(Place::name).toList();
+  }
+
+  private Optional<String> full(String chosen, List<Person> before) {
+    Place place = places.stream().filter(p -> p.name().equals(chosen)).findFirst().orElseThrow();
+    long there = before.stream().filter(p -> p.place().equals(chosen)).count();
+    return there < place.people()
+        ? Optional.empty()
+        : Optional.of(
+            "The place \"%s\" takes %s, and %s sit there already. Type another place."
+                .formatted(chosen, place.people(), there));
+  }
+
+  /** Left out, at the end of the place that trims the boat more. */
+  private Optional<Double> along(String key, String subject, Place place) {
+    if (!place.hasLength()) {
+      return Optional.empty();
+    }
+    return replay.ask(
+        tape.length(key + ".x", subject + ", from aft")
+            .how(
+                "From the aft end of the hull to the middle of the person; Enter: where they",
+                "trim the boat more.")
+            .why("People at one end of a bench trim the boat.")
+            .within(tape.length(place.along().from(), place.along().to(), "length of that place"))
+            .optional("far end"));
+  }
+
+  /** As far out as the place lets them, on the side to which the boat leans already. */
+  private double farthest(Place place, List<Person> before) {
+    double leaning =
+        kit.stream().mapToDouble(k -> k.mass() * k.at().y()).sum()
+            + before.stream().mapToDouble(p -> p.mass() * p.y()).sum();
+    return place.isToOneSide()
+        ? place.usualY()
+        : leaning < 0 ? place.across().from() : place.across().to();
+  }
+
+  private double across(String key, String subject, Place place, List<Person> before) {
+    double farthest = farthest(place, before);
+    return replay.ask(
+        tape.length(key + ".y", subject + ", to port")
+            .how("From the middle line to the middle of the person; starboard with a minus.")
+            .why("Off the middle heels the boat; Enter takes the spot that heels it most.")
+            .within(tape.length(place.across().from(), place.across().to(), "reach of that place"))
+            .orElse(farthest, farthest < 0 ? "out to starboard" : "out to port"));
+  }
+}

@@ -1,0 +1,95 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+
+/** Drawings in characters of what is measured where; plain ASCII, at most 78 columns. */
+public final class Sketches {
+  private Sketches() {}
+
+  static final List<String> LENGTHS =
+      drawn(
+          """
+                        length overall
+            |<------------------------------------>|
+            |                                      |
+            |__________________________________.---'
+             \\   station 1   2      3      4    /     forward -->
+              \\_______________________________/
+          ----+------------------------------------  baseline: a line stretched level
+              |<--- forward of the aft end --->|     at the lowest point of the bottom
+          """);
+
+  static final List<String> ACROSS =
+      drawn(
+          """
+                        middle line
+                             |<- half-breadth ->|
+             rail  .         |                  .  rail
+                    \\        |                 /    ^
+                     \\       |                /     | height,
+              chine   \\______|_______________/      | straight up
+                          keel                      v
+             ----------------+----------------------  baseline
+          """);
+
+  static final List<String> BOX =
+      drawn(
+          """
+             seen from the side            seen from above
+                .----------.  upper          port limit
+                |          |              .--------------.
+                | chamber  |              |              |  forward -->
+                '----------'  lower       '--------------'
+             aft limit   fore limit        starboard limit (with a minus)
+          """);
+
+  public static final List<String> SEAT =
+      drawn(
+          """
+             rail .            o   person        . rail
+                   \\          /|\\              /
+                    \\   ______|_____________  /    seat   ^
+                     \\  |     |            | /            | height of the seat
+                      \\_|_____|____________|/             v
+             ------------------+---------------  baseline
+                               |<--->|  reach: from the middle line to the middle of
+                                        whoever sits as far out as the place allows
+          """);
+
+  public static final List<String> PLACES =
+      drawn(
+          """
+             seen from above                      across: from side to side
+              .---------------------------.
+              |   |     port    =======     '-.   port, starboard: along that side
+              |   |                   .---.    \\
+              |   |  - - - - - - - - -| area -  >   forward -->   - - middle line
+              |   |                   '---'    /
+              |   |   starboard =======     .-'   area: people sit all over it
+              '---------------------------'
+                across
+          """);
+
+  public static final List<String> EDGE =
+      drawn(
+          """
+             rail ----.        .---- rail      ^
+                      |  cut   |               | height of its lowest edge,
+                      '--------'  lowest edge  v straight up from the baseline
+                      |<------>|  length of that edge
+          """);
+
+  public static final List<String> SHORT =
+      drawn(
+          """
+             |<-- breadth over the rails -->|
+             .                              .      ^
+              \\                            /       | depth, where the rail is lowest
+               \\__________________________/        v
+               |<- breadth of the bottom ->|
+          """);
+
+  private static List<String> drawn(String block) {
+    return List.of(block.stripTrailing().split("\n"));
+  }
+}

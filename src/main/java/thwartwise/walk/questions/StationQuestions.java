@@ -1,0 +1,100 @@
+package thwartwise.walk.questions;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.boat.Station;
+import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+
+/**
+ * The stations, aft to forward, each from the keel up to the rail. What the baseline and the middle
+ * line settle by themselves is not asked.
+ */
+final class StationQuestions {
+  private final Replay replay;
+  private final Tape tape;
+  private final double length;
+  private final int stations;
+  private final int points;
+  private final boolean alike;
+  private final PlausibleLimits limits;
+
+  StationQuestions(
+      Replay replay,
+      Tape tape,
+      double length,
+      int stations,
+      int points,
+      boolean alike,
+      PlausibleLimits limits) {
+    this.limits = limits;
+    this.replay = replay;
+    this.tape = tape;
+    this.length = length;
+    this.stations = stations;
+    this.points = points;
+    this.alike = alike;
+  }
+
+  List<Station> stations() {
+    OutOfLineQuestions outOfLine = new OutOfLineQuestions(replay, tape, limits, alike);
+    List<Station> done = new ArrayList<>();
+    for (int number = 1; number <= stations; number++) {
+      done.add(station(number, List.copyOf(done)));
+      done = outOfLine.settled(done, number == stations);
+    }
+    return List.copyOf(done);
+  }
+
+  private Station station(int number, List<Station> before) {
+    String key = "hull.station." + number;
+    String name = name(key, number, before);
+    String subject = "Station " + number + " " + WordQuestions.quoted(name);
+    StationSlips slips =
+        new StationSlips(tape, "Station " + number + " \"" + name + "\"", length, points, before);
+    boolean last = number == stations;
+    AlongQuestions along = new AlongQuestions(replay, tape, key, subject, slips, last);
+    BreadthWarnings breadths = new BreadthWarnings(tape, limits, length, before, last);
+    AcrossQuestions across = new AcrossQuestions(replay, tape, length, subject, slips, breadths);
+    boolean upright = along.upright();
+    List<Vector3> port = new ArrayList<>();
+    for (int point = 1; point <= points; point++) {
+      double x = along.x(upright, point, port);
+      port.add(across.port(key + ".point." + point, point, x, port));
+    }
+    return alike
+        ? Station.mirrored(name, port)
+        : new Station(name, port, across.starboard(key + ".starboard.", port));
+  }
+
+  /** What was measured last is drawn, so that a slip is seen before the next station. */
+  private static String[] drawn(List<Station> before) {
+    if (before.isEmpty()) {
+      return new String[] {
+        "Level the boat, stretch a line along the middle at the lowest point of the",
+        "bottom: the baseline. Stations go from the aft end (number 1) forward."
+      };
+    }
+    Station last = before.get(before.size() - 1);
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Station " + before.size() + " " + WordQuestions.quoted(last.name()) + ", seen from aft:");
+    lines.addAll(SectionSketch.of(last.port(), last.starboard()));
+    return lines.toArray(String[]::new);
+  }
+
+  private String name(String key, int number, List<Station> before) {
+    String usual = number == 1 ? "aft end" : number == stations ? "fore end" : "station " + number;
+    return replay.ask(
+        WordQuestions.name(
+                key + ".name",
+                "Station " + number + " of " + stations + ", name",
+                before.stream().map(Station::name).toList())
+            .how(drawn(before))
+            .why("The name stands in messages about this station.")
+            .orElse(usual, usual));
+  }
+}

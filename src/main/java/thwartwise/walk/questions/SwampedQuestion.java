@@ -1,0 +1,37 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Station;
+import thwartwise.boat.WhenSwamped;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.rules.Canoe;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.WordQuestions;
+
+/** Whether the crew sits in the swamped boat; a canoe by its form is held on to, and not asked. */
+public record SwampedQuestion(PlausibleLimits limits) {
+  public boolean isAskedOf(List<Station> stations) {
+    Outline outline = new Outline(stations);
+    return !Canoe.is(outline.fore() - outline.aft(), outline.beam(), limits.rules());
+  }
+
+  public Boat asked(Replay replay, String key, Boat boat) {
+    return isAskedOf(boat.hull().stations()) ? boat.whenSwamped(replay.ask(entry(key))) : boat;
+  }
+
+  private static Entry<WhenSwamped> entry(String key) {
+    return WordQuestions.choice(
+            key,
+            "When it is swamped, people",
+            ChoiceReader.of(WhenSwamped.SIT_IN_IT, WhenSwamped.SIT_IN_IT.word(), "sit", "in it")
+                .or(WhenSwamped.HOLD_ON, WhenSwamped.HOLD_ON.word(), "hold", "hold on"))
+        .how(
+            "sit in it: it must lie level with all aboard; asks most, so Enter takes it.",
+            "hold on to it: it need only float, with everybody in the water.")
+        .why("In cold water nobody holds on for long; only for boats meant for it.")
+        .orElse(WhenSwamped.SIT_IN_IT, WhenSwamped.SIT_IN_IT.word());
+  }
+}

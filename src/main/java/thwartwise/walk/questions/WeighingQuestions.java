@@ -1,0 +1,145 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.RepeatedQuestion;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+import thwartwise.walk.engine.WordQuestions;
+
+/** The mass of the bare hull and, as far as the way of weighing tells it, where its centre lies. */
+record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings skin) {
+  /**
+   * @param along forward of the aft end, when the weighing tells it
+   * @param centre whole, when the weighing tells it
+   */
+  record Weighed(double mass, Optional<Double> along, Optional<Vector3> centre) {}
+
+  private enum Way {
+    TOTAL,
+    SCALES,
+    PARTS
+  }
+
+  private record Part(String name, double mass, Vector3 at) {}
+
+  Weighed weighed() {
+    return switch (replay.ask(way())) {
+      case TOTAL -> new Weighed(total(), Optional.empty(), Optional.empty());
+      case SCALES -> scales();
+      case PARTS -> parts();
+    };
+  }
+
+  private static Entry<Way> way() {
+    return WordQuestions.choice(
+            "hull.weighed",
+            "How the bare hull was weighed",
+            ChoiceReader.of(Way.TOTAL, "total").or(Way.SCALES, "scales").or(Way.PARTS, "parts"))
+        .how(
+            "total: one figure. scales: two bathroom scales under two places you can tape.",
+            "parts: hull, deck, seats and so on weighed before they were put together.")
+        .why("Two scales also tell where the hull balances; one figure does not.")
+        .orElse(Way.TOTAL, "total");
+  }
+
+  private double total() {
+    return replay.ask(
+        tape.mass("hull.mass", "Mass of the bare hull")
+            .how(
+                "Empty it of all that is not built in. One bathroom scale under each end on a",
+                "narrow block, at the same time, level: add the two readings.")
+            .why("Everything the boat can carry comes after this. A guess is worth nothing.")
+            .within(tape.hullMass())
+            .within(skin::of));
+  }
+
+  /** Level on two narrow blocks: the centre divides the distance as the other reading does. */
+  private Weighed scales() {
+    double aft = place("aft", "Aft scale", outline.aft());
+    double aftMass = reading("aft", "Aft scale");
+    double fore = place("fore", "Fore scale", aft);
+    double mass = aftMass + foreMass(aftMass);
+    return new Weighed(
+        mass, Optional.of(aft + (fore - aft) * (mass - aftMass) / mass), Optional.empty());
+  }
+
+  private double place(String key, String subject, double least) {
+    return replay.ask(
+        tape.length("hull.scale." + key + ".x", subject + ", forward of the aft end")
+            .how("Tape from the aft end, level, to the narrow block that stands on the scale.")
+            .why("Far apart they tell the balance best.")
+            .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
+            .unless(
+                x ->
+                    key.equals("aft")
+                        ? Optional.empty()
+                        : OrderedLengths.backward(subject, least, x, tape)));
+  }
+
+  /** Both together are doubted as one figure is. */
+  private double foreMass(double aftMass) {
+    return replay.ask(
+        scale("fore", "Fore scale")
+            .within(
+                fore ->
+                    skin.of(aftMass + fore)
+                        .map(
+                            d -> new Warning(BOTH + d.reason(), Optional.empty(), d.mayBeKept()))));
+  }
+
+  private static final String BOTH = "Both scales together: ";
+
+  private double reading(String key, String subject) {
+    return replay.ask(scale(key, subject));
+  }
+
+  private Entry<Double> scale(String key, String subject) {
+    return tape.mass("hull.scale." + key + ".mass", subject + " shows")
+        .how("Both scales at the same time, the boat level and empty; take off the block.")
+        .why("The two together are the mass of the hull.")
+        .within(tape.mass(2, 400, "mass on one scale").unlessInsisted());
+  }
+
+  private Weighed parts() {
+    List<Part> parts = new RepeatedQuestion(replay, "hull.part", "part", "").atLeastOne(this::part);
+    double mass = parts.stream().mapToDouble(Part::mass).sum();
+    Vector3 moment =
+        parts.stream().map(p -> p.at().times(p.mass())).reduce(Vector3.ZERO, Vector3::plus);
+    return new Weighed(mass, Optional.empty(), Optional.of(moment.times(1 / mass)));
+  }
+
+  private Part part(String key, List<Part> before) {
+    String name =
+        replay.ask(
+            WordQuestions.name(
+                    key + ".name", "Part, name", before.stream().map(Part::name).toList())
+                .how("Such as bottom, sides, fore deck, thwart, transom.")
+                .why("So that nothing is weighed twice."));
+    String subject = "Part " + WordQuestions.quoted(name);
+    double mass =
+        replay.ask(
+            tape.mass(key + ".mass", subject + ", mass")
+                .how("On the scales, glue and paint included.")
+                .why("The parts together are the mass of the hull.")
+                .within(tape.mass(0.1, 400, "mass of a part").unlessInsisted()));
+    double x =
+        replay.ask(
+            tape.length(key + ".x", subject + ", its middle forward of the aft end")
+                .how("Tape from the aft end, level, to where it balances.")
+                .why("It sets how the boat trims.")
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+    double z =
+        replay.ask(
+            tape.length(key + ".z", subject + ", height of its middle")
+                .how("From the baseline straight up to where it balances.")
+                .why("What lies high makes the boat tender.")
+                .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+    return new Part(name, mass, Vector3.of(x, 0, z));
+  }
+}
