@@ -41,10 +41,10 @@ class ArchitectureTest {
           "walk.borrowed",
           "walk.questions",
           "walk.engine",
-          "report",
-          "picture",
           "archive",
           "files.report",
+          "report",
+          "picture",
           "files.rules",
           "files.boat",
           "json",
@@ -97,6 +97,7 @@ class ArchitectureTest {
           Map.entry(
               "files.report",
               Set.of(
+                  "report",
                   "files.boat",
                   "json",
                   "inspection",

@@ -1,13 +1,12 @@
 package thwartwise.inspection;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
+import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 
 /**
@@ -36,16 +35,8 @@ final class AdviceAnchoring {
 
   private static AdvicePiece piece(Finding stern, Finding bow) {
     return new AdvicePiece(
-        "Anchor by the bow only, never by the stern",
-        String.format(
-            Locale.ROOT,
-            "By the bow the lowest edge stays %s above the water, by the stern %s",
-            metres(bow.value()),
-            metres(stern.value())),
+        new Deed.AnchorByTheBow(bow.value(), stern.value(), stern.outcome() != Outcome.MEETS),
         Effort.NONE,
-        stern.outcome() == Outcome.MEETS
-            ? List.of()
-            : List.of("By the stern it is among the things nobody does"),
         0,
         0,
         0,
@@ -53,11 +44,5 @@ final class AdviceAnchoring {
         List.of(),
         List.of(),
         List.of());
-  }
-
-  private static String metres(OptionalDouble height) {
-    return height.isPresent()
-        ? String.format(Locale.ROOT, "%.2f m", Math.floor(100 * height.getAsDouble() + 1e-9) / 100)
-        : "does not";
   }
 }

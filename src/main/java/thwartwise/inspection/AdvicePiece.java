@@ -5,15 +5,14 @@ import java.util.Optional;
 import thwartwise.checks.Question;
 import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Role;
+import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 
 /**
  * One thing that could be done, and what inspecting the boat after it gives.
  *
- * @param deed what to do, in one line
- * @param how it is done
+ * @param deed what to do
  * @param effort what it costs
- * @param cautions what must be minded
  * @param people adults of the design mass more than today
  * @param crew kg of people more than today
  * @param load kg of people and everything not built in more than today; may be less than nothing
@@ -24,10 +23,8 @@ import thwartwise.remedy.Effort;
  * @param thenNobody acts that the larger crew it buys must not do and today's may
  */
 public record AdvicePiece(
-    String deed,
-    String how,
+    Deed deed,
     Effort effort,
-    List<String> cautions,
     int people,
     double crew,
     double load,
@@ -37,15 +34,13 @@ public record AdvicePiece(
     List<Subject> thenNobody) {
 
   public AdvicePiece {
-    cautions = List.copyOf(cautions);
     putsRight = List.copyOf(putsRight);
     worse = List.copyOf(worse);
     thenNobody = List.copyOf(thenNobody);
   }
 
   AdvicePiece costing(List<AdviceWorse> told, List<Subject> acts) {
-    return new AdvicePiece(
-        deed, how, effort, cautions, people, crew, load, moved, putsRight, told, acts);
+    return new AdvicePiece(deed, effort, people, crew, load, moved, putsRight, told, acts);
   }
 
   /** Whether anything at all is bought or put right. */

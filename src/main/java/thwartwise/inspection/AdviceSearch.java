@@ -12,6 +12,7 @@ import thwartwise.checks.Question;
 import thwartwise.inspection.Progress.Stage;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;
+import thwartwise.remedy.Deed;
 
 /**
  * Tries real changes on the boat and ranks them by what they buy. Changes that bring no crew nearer
@@ -39,7 +40,7 @@ final class AdviceSearch {
           .thenComparing(
               Comparator.comparingInt((AdvicePiece p) -> p.putsRight().size()).reversed())
           .thenComparing(AdvicePiece::effort)
-          .thenComparing(AdvicePiece::deed);
+          .thenComparing(AdvicePiece::deed, Deed.IN_ORDER);
 
   private final Inspection today;
   private final AdviceProbe probe;
@@ -191,9 +192,7 @@ final class AdviceSearch {
     AdvicePiece piece =
         new AdvicePiece(
             change.deed(),
-            change.how(),
             change.effort(),
-            change.cautions(),
             people,
             crew,
             now.load() - then.load(),

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
@@ -14,16 +13,10 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.Space;
+import thwartwise.remedy.Deed.ProvenChamber;
 
 /** A recorded leak test for chambers that are only claimed to be tight, or whose test is stale. */
 final class ChambersProven {
-  private static final String HOW =
-      "Shut it as it is under way and fill it with water from a hose, or push it under: ";
-  private static final String RECORD =
-      ". Write down the date, how, the minutes, the litres and who did it";
-  private static final String TIGHT =
-      "It buys this only if the chamber proves tight; if it leaks, find the leak first";
-
   private ChambersProven() {}
 
   static List<Change> of(Craft craft, LocalDate today) {
@@ -33,23 +26,22 @@ final class ChambersProven {
     List<Change> changes = new ArrayList<>();
     for (Chamber chamber : chambers) {
       List<Space> of = unproven.stream().filter(s -> s.chamber() == chamber).toList();
-      changes.add(change("Prove the " + name(chamber, of), boat, of, today));
+      changes.add(change(List.of(named(chamber, of)), boat, of, today));
     }
     if (chambers.size() > 1) {
-      String names =
+      List<ProvenChamber> all =
           chambers.stream()
-              .map(c -> name(c, unproven.stream().filter(s -> s.chamber() == c).toList()))
-              .collect(Collectors.joining(" and "));
-      changes.add(change("Prove all of these: " + names, boat, unproven, today));
+              .map(c -> named(c, unproven.stream().filter(s -> s.chamber() == c).toList()))
+              .toList();
+      changes.add(change(all, boat, unproven, today));
     }
     return changes;
   }
 
-  private static String name(Chamber chamber, List<Space> unproven) {
-    if (unproven.size() < chamber.parts().size()) {
-      return unproven.get(0).name();
-    }
-    return chamber.name() + (chamber.mirrored() ? " on both sides" : "");
+  private static ProvenChamber named(Chamber chamber, List<Space> unproven) {
+    return unproven.size() < chamber.parts().size()
+        ? new ProvenChamber(unproven.get(0).name(), false)
+        : new ProvenChamber(chamber.name(), chamber.mirrored());
   }
 
   private static boolean couldCount(Boat boat, Space space) {
@@ -57,15 +49,14 @@ final class ChambersProven {
         && space.counting().ifProven() > space.counting().share();
   }
 
-  private static Change change(String deed, Boat boat, List<Space> proven, LocalDate today) {
+  private static Change change(
+      List<ProvenChamber> named, Boat boat, List<Space> proven, LocalDate today) {
     List<Chamber> chambers =
         boat.chambers().stream().map(c -> proven(c, parts(c, proven), today)).toList();
     return Change.of(
-        deed,
-        deed + " with a leak test" + (proven.size() > 1 ? " each" : ""),
-        HOW + CountedBuoyancy.wanted() + RECORD,
+        "prove " + named,
+        new Deed.ProveChambers(named, proven.size() > 1),
         Effort.AN_HOUR,
-        List.of(TIGHT),
         boat.withChambers(chambers));
   }
 

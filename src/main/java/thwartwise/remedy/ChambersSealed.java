@@ -55,13 +55,8 @@ final class ChambersSealed {
         boat.openings().stream().map(o -> leadsInto(o, parts) ? shut(o) : o).toList();
     return Change.of(
         "seal the " + name,
-        "Seal the " + name + " and prove it with a leak test",
-        "Close every hole, seam and lid of it with a gasket or sealant; then test it: "
-            + CountedBuoyancy.wanted(),
+        new Deed.SealChamber(name),
         Effort.AN_AFTERNOON,
-        List.of(
-            "It buys this only if it proves tight",
-            "No battery and no charger ever goes into a sealed space"),
         boat.withChambers(chambers).withOpenings(openings));
   }
 

@@ -48,23 +48,10 @@ final class EdgesRaised {
             opening.diameter());
     return Change.of(
         "raise the " + opening.name(),
-        "Raise the " + opening.name() + " to the height of the rail" + well(boat),
-        String.format(
-            "From %s to %s above the lowest point of the bottom: a board, glued, screwed and"
-                + " sealed along its edges",
-            Along.metres(old.z()), Along.metres(rail)),
+        new Deed.RaiseEdge(
+            opening.name(), old.z(), rail, boat.propulsion() instanceof Propulsion.Outboard),
         Effort.AN_AFTERNOON,
-        boat.propulsion() instanceof Propulsion.Outboard
-            ? List.of(
-                "A motor that hangs there wants a longer shaft, or a well whose forward board is"
-                    + " as high as the rail and whose floor drains outward")
-            : List.of(),
         replaced(boat, opening, higher));
-  }
-
-  private static String well(Boat boat) {
-    boolean motor = boat.propulsion() instanceof Propulsion.Outboard;
-    return motor ? " with a board, or with a well for the motor" : " with a board";
   }
 
   private static Change shut(Boat boat, Opening o) {
@@ -79,10 +66,8 @@ final class EdgesRaised {
             o.diameter());
     return Change.of(
         "shut the " + o.name(),
-        "Give the " + o.name() + " a bung",
-        "On a lanyard, and in its hole before the boat goes in",
+        new Deed.ShutHole(o.name()),
         Effort.AN_HOUR,
-        List.of("It counts only while the bung is in"),
         replaced(boat, o, closed));
   }
 

@@ -24,10 +24,6 @@ final class FoamAdded {
   /** Less is not worth cutting, m³. */
   private static final double LEAST = 0.005;
 
-  private static final String FASTENING =
-      "Closed-cell foam only. Fasten it so that it cannot float off or be kicked out: glue it in"
-          + " and screw battens or straps across it";
-
   /** High or from the floor up, it takes the same room. */
   private static final String SIDES = "along both sides";
 
@@ -54,19 +50,19 @@ final class FoamAdded {
   }
 
   private static void add(
-      Craft craft, String room, String where, List<FoamRoom.Block> blocks, List<Change> changes) {
+      Craft craft, String room, String where, List<FoamBlock> blocks, List<Change> changes) {
     if (volume(craft, blocks) >= LEAST) {
-      changes.add(foam(craft, room, where, blocks));
+      changes.add(foam(craft, room, where, blocks, false));
     }
   }
 
   /** How much of it these blocks hold, m³. */
-  static double volume(Craft craft, List<FoamRoom.Block> blocks) {
+  static double volume(Craft craft, List<FoamBlock> blocks) {
     return blocks.stream().flatMap(b -> solids(craft, b)).mapToDouble(Solid::volume).sum();
   }
 
   /** The boat with these blocks in it; they hold something. */
-  static Change foam(Craft craft, String room, String where, List<FoamRoom.Block> blocks) {
+  static Change foam(Craft craft, String room, String where, List<FoamBlock> blocks, boolean cut) {
     List<Solid> solids = blocks.stream().flatMap(b -> solids(craft, b)).toList();
     double volume = volume(craft, blocks);
     Boat boat = craft.boat();
@@ -76,26 +72,24 @@ final class FoamAdded {
     kit.add(weight("weight of the foam " + where, solids, volume));
     return Change.of(
         "foam " + room,
-        "Add " + Along.litres(volume) + " of closed-cell foam " + where,
-        FoamWords.of(blocks) + ". " + FASTENING,
+        new Deed.AddFoam(volume, where, blocks, cut),
         Effort.AN_AFTERNOON,
-        List.of("Nine tenths of it count, and its weight at 40 kg per cubic metre (judgement)"),
         boat.withChambers(chambers).withKit(kit));
   }
 
-  private static Stream<Solid> solids(Craft craft, FoamRoom.Block block) {
+  private static Stream<Solid> solids(Craft craft, FoamBlock block) {
     Solid one = craft.form().inside().within(block.box());
     return block.mirrored()
         ? Stream.of(one, craft.form().inside().within(block.box().mirrored()))
         : Stream.of(one);
   }
 
-  private static String name(String where, List<FoamRoom.Block> blocks, FoamRoom.Block block) {
+  private static String name(String where, List<FoamBlock> blocks, FoamBlock block) {
     String number = blocks.size() > 1 ? ", block " + (blocks.indexOf(block) + 1) : "";
     return "foam " + where + number;
   }
 
-  private static Chamber chamber(String name, FoamRoom.Block block) {
+  private static Chamber chamber(String name, FoamBlock block) {
     return new Chamber(
         name, block.box(), new Filling.Foam(true, true), Optional.empty(), block.mirrored(), true);
   }

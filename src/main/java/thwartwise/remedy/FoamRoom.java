@@ -26,7 +26,6 @@ final class FoamRoom {
   /** Along the sides a block is no longer than this, so that it lies close to a curved side. */
   private static final double PIECE = 0.8;
 
-  static final double THICK = 0.15;
   private static final double HIGH = 0.18;
 
   /** From the middle of a person to the shoulder. */
@@ -48,9 +47,6 @@ final class FoamRoom {
   private final Span length;
   private final double floor;
 
-  /** One block, or a pair of them. */
-  record Block(Box box, boolean mirrored) {}
-
   FoamRoom(Craft craft) {
     this.craft = craft;
     this.form = craft.form();
@@ -59,7 +55,7 @@ final class FoamRoom {
   }
 
   /** Under a seat that has no chamber beneath it. */
-  List<Block> under(Place place) {
+  List<FoamBlock> under(Place place) {
     if (!(place.z() - CLEAR > floor + LEAST)) {
       return List.of();
     }
@@ -80,21 +76,21 @@ final class FoamRoom {
         : new Span(Double.NEGATIVE_INFINITY, across.to() + SHOULDER);
   }
 
-  List<Block> bow() {
+  List<FoamBlock> bow() {
     double seat =
         craft.boat().places().stream().mapToDouble(p -> p.along().to()).max().orElse(length.from());
     double from = Math.max(seat + KNEES, length.to() - LONGEST_END);
     return end(from, length.to());
   }
 
-  List<Block> stern() {
+  List<FoamBlock> stern() {
     double seat =
         craft.boat().places().stream().mapToDouble(p -> p.along().from()).min().orElse(length.to());
     double to = Math.min(seat - HALF_SEAT, length.from() + LONGEST_END);
     return end(length.from(), to);
   }
 
-  private List<Block> end(double from, double to) {
+  private List<FoamBlock> end(double from, double to) {
     if (!(to - from >= LEAST)) {
       return List.of();
     }
@@ -103,17 +99,17 @@ final class FoamRoom {
   }
 
   /** Along both sides from the floor up. */
-  List<Block> sides() {
+  List<FoamBlock> sides() {
     return sides(Double.POSITIVE_INFINITY);
   }
 
   /** Along both sides, only just under the rail. */
-  List<Block> highSides() {
+  List<FoamBlock> highSides() {
     return sides(HIGH);
   }
 
-  private List<Block> sides(double height) {
-    List<Block> blocks = new ArrayList<>();
+  private List<FoamBlock> sides(double height) {
+    List<FoamBlock> blocks = new ArrayList<>();
     int pieces = (int) Math.ceil(length.length() / PIECE);
     for (int i = 0; i < pieces; i++) {
       Span along =
@@ -125,10 +121,10 @@ final class FoamRoom {
     return blocks;
   }
 
-  private List<Block> side(Span along, double height) {
+  private List<FoamBlock> side(Span along, double height) {
     double rail = Math.min(rail(along.from()).z(), rail(along.to()).z()) - CLEAR;
     double half = Math.min(rail(along.from()).y(), rail(along.to()).y());
-    double inner = half - THICK;
+    double inner = half - FoamBlock.THICK;
     double top = Math.min(rail, elbows(along, inner));
     double foot = Math.max(floor, rail - height);
     if (!(inner > LEAST) || !(top - foot > LEAST)) {
@@ -158,7 +154,7 @@ final class FoamRoom {
   }
 
   /** The largest part of a box that no chamber takes up; none if a thing carried stands in it. */
-  private List<Block> block(Box wanted, boolean mirrored) {
+  private List<FoamBlock> block(Box wanted, boolean mirrored) {
     List<Box> left = List.of(wanted);
     for (var space : craft.spaces()) {
       left = without(left, space.box());
@@ -170,7 +166,7 @@ final class FoamRoom {
     return largest
         .filter(b -> volume(b) > LEAST_VOLUME)
         .filter(b -> craft.boat().kit().stream().noneMatch(k -> meets(k, b, mirrored)))
-        .map(b -> List.of(new Block(b, mirrored)))
+        .map(b -> List.of(new FoamBlock(b, mirrored)))
         .orElse(List.of());
   }
 

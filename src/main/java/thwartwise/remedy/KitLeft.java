@@ -28,10 +28,8 @@ final class KitLeft {
     boolean drives = KitMoved.isBoundToItsPlace(item) || item.needsVenting();
     return Change.of(
         "leave the " + item.name(),
-        "Leave the " + item.name() + " ashore",
-        "Take it out of the list of kit as well, and inspect again",
+        new Deed.LeaveKit(item.name(), drives),
         Effort.NONE,
-        drives ? List.of("What it drives stays still: have oars or paddles aboard") : List.of(),
         boat.withKit(boat.kit().stream().filter(k -> k != item).toList()));
   }
 }

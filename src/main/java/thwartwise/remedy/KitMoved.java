@@ -36,7 +36,7 @@ final class KitMoved {
 
   private KitMoved() {}
 
-  private record Spot(String where, double x) {}
+  private record Spot(Deed.Near near, String place, double x) {}
 
   static List<Change> of(Craft craft) {
     List<Change> changes = new ArrayList<>();
@@ -64,9 +64,9 @@ final class KitMoved {
             p ->
                 Stream.of(
                     new Spot(
-                        (p.isToOneSide() ? "abreast of the " : "under the ") + p.name(), p.x()),
-                    new Spot("just forward of the " + p.name(), p.x() + BESIDE),
-                    new Spot("just aft of the " + p.name(), p.x() - BESIDE)))
+                        p.isToOneSide() ? Deed.Near.ABREAST : Deed.Near.UNDER, p.name(), p.x()),
+                    new Spot(Deed.Near.FORWARD, p.name(), p.x() + BESIDE),
+                    new Spot(Deed.Near.AFT, p.name(), p.x() - BESIDE)))
         .toList();
   }
 
@@ -77,12 +77,8 @@ final class KitMoved {
   private static Change change(Boat boat, Kit item, Spot spot, Vector3 at) {
     return Change.of(
         "move the " + item.name(),
-        "Move the " + item.name() + " to the floor on the middle line, " + spot.where(),
-        Along.boat(spot.x()) + ". " + fixing(item),
+        new Deed.MoveKit(item.name(), spot.near(), spot.place(), spot.x(), item.needsVenting()),
         item.needsVenting() ? Effort.AN_AFTERNOON : Effort.AN_HOUR,
-        item.needsVenting()
-            ? List.of("Its box stays vented high up, wherever it stands")
-            : List.of(),
         moved(boat, item, at));
   }
 
@@ -102,16 +98,8 @@ final class KitMoved {
   private static Change along(Boat boat, Kit item, Vector3 at) {
     return Change.of(
         "move the " + item.name(),
-        "Move the "
-            + item.name()
-            + " to "
-            + Along.boat(at.x())
-            + ", "
-            + Along.metres(at.z())
-            + " up",
-        fixing(item),
+        new Deed.MoveKitAlong(item.name(), at.x(), at.z(), item.needsVenting()),
         Effort.AN_HOUR,
-        List.of(),
         moved(boat, item, at));
   }
 
@@ -126,12 +114,6 @@ final class KitMoved {
         .mapToObj(up -> same.plus(Vector3.of(0, 0, up * STEP)))
         .filter(at -> inside(craft, Box.cube(at, volume)))
         .findFirst();
-  }
-
-  private static String fixing(Kit item) {
-    return item.needsVenting()
-        ? "Fasten its box down, lead longer cables high and clear of feet, and vent the box high up"
-        : "Lash it down so that it cannot slide";
   }
 
   /** As low as it goes at this spot; empty where something else is. */

@@ -45,20 +45,13 @@ public final class NamedChanges {
    * @param volume above zero, and no more than {@link #foamRoom}, m³
    */
   public static Change foam(Craft craft, FoamSpot spot, double volume) {
-    List<FoamRoom.Block> blocks =
+    List<FoamBlock> blocks =
         most(craft, spot).stream().map(block -> cut(craft, block, volume)).toList();
-    Change foam = FoamAdded.foam(craft, spot.words(), spot.words(), blocks);
-    return Change.of(
-        foam.topic(),
-        foam.deed() + ", from the floor up",
-        foam.how(),
-        foam.effort(),
-        foam.cautions(),
-        foam.boat());
+    return FoamAdded.foam(craft, spot.words(), spot.words(), blocks, true);
   }
 
   /** One block, or none. */
-  private static List<FoamRoom.Block> most(Craft craft, FoamSpot spot) {
+  private static List<FoamBlock> most(Craft craft, FoamSpot spot) {
     FoamRoom room = new FoamRoom(craft);
     if (spot instanceof FoamSpot.Under under) {
       return room.under(under.place());
@@ -66,7 +59,7 @@ public final class NamedChanges {
     return spot == FoamSpot.End.BOW ? room.bow() : room.stern();
   }
 
-  private static FoamRoom.Block cut(Craft craft, FoamRoom.Block block, double volume) {
+  private static FoamBlock cut(Craft craft, FoamBlock block, double volume) {
     double low = block.box().z().from();
     double high = block.box().z().to();
     for (int i = 0; i < HALVINGS; i++) {
@@ -80,9 +73,9 @@ public final class NamedChanges {
     return upTo(block, high);
   }
 
-  private static FoamRoom.Block upTo(FoamRoom.Block block, double top) {
+  private static FoamBlock upTo(FoamBlock block, double top) {
     Box box = block.box();
-    return new FoamRoom.Block(
+    return new FoamBlock(
         new Box(box.x(), box.y(), new Span(box.z().from(), top)), block.mirrored());
   }
 }

@@ -41,7 +41,7 @@ final class PeopleShifted {
             .map(p -> p == person ? new Person(p.name(), p.mass(), place.name(), 0) : p)
             .toList();
     return today(
-        "Seat " + person.name() + " on the " + place.name() + " instead",
+        new Deed.SeatElsewhere(person.name(), place.name()),
         boat.withAboard(sideBySide(moved, place)));
   }
 
@@ -62,7 +62,7 @@ final class PeopleShifted {
         boat.aboard().stream()
             .map(p -> p == a ? inThePlaceOf(a, b) : p == b ? inThePlaceOf(b, a) : p)
             .toList();
-    return today("Let " + a.name() + " and " + b.name() + " change seats", boat.withAboard(others));
+    return today(new Deed.ChangeSeats(a.name(), b.name()), boat.withAboard(others));
   }
 
   private static Person inThePlaceOf(Person who, Person where) {
@@ -71,7 +71,7 @@ final class PeopleShifted {
 
   private static Change ashore(Boat boat, Person person) {
     List<Person> left = boat.aboard().stream().filter(p -> p != person).toList();
-    return today("Leave " + person.name() + " ashore", boat.withAboard(left));
+    return today(new Deed.StayAshore(person.name()), boat.withAboard(left));
   }
 
   /** Everyone at a place evenly spread, as they are seated everywhere else. */
@@ -94,17 +94,10 @@ final class PeopleShifted {
     for (Place place : boat.places()) {
       seated = sideBySide(seated, place);
     }
-    return today("Others aboard", boat.withAboard(seated));
+    return today(new Deed.OthersAboard(), boat.withAboard(seated));
   }
 
-  private static Change today(String deed, Boat boat) {
-    return new Change(
-        deed,
-        deed,
-        "Alongside the bank, one at a time, keeping low; whoever steers must still reach what steers",
-        Effort.NONE,
-        List.of(),
-        true,
-        boat);
+  private static Change today(Deed deed, Boat boat) {
+    return new Change("today", deed, Effort.NONE, true, boat);
   }
 }

@@ -3,7 +3,6 @@ package thwartwise.remedy;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
@@ -97,28 +96,14 @@ final class SeatsLowered {
             .toList();
     return Change.of(
         "lower the " + place.name(),
-        String.format(Locale.ROOT, "Lower the %s by %.0f cm", place.name(), Math.rint(100 * step)),
-        "To "
-            + Along.metres(place.z() - step)
-            + " above the lowest point of the bottom"
-            + cutDown(carrying),
+        new Deed.LowerSeat(
+            place.name(), step, place.z() - step, carrying.stream().map(Chamber::name).toList()),
         Effort.A_WEEKEND,
-        carrying.isEmpty()
-            ? List.of()
-            : List.of("A chamber that was cut counts only once it is tested again"),
         boat.withPlaces(places).withChambers(chambers));
   }
 
   private static boolean onTheSame(List<Chamber> carrying, Place place) {
     return carrying.stream().anyMatch(c -> carries(c, place));
-  }
-
-  private static String cutDown(List<Chamber> carrying) {
-    return carrying.isEmpty()
-        ? ""
-        : "; the "
-            + String.join(" and the ", carrying.stream().map(Chamber::name).toList())
-            + " is cut down with it and holds less air";
   }
 
   private static Place lower(Place p, double step) {

@@ -25,19 +25,21 @@ final class AdviceWords {
    */
   static String[] told(AdvicePiece piece, Recommendation crew) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(piece.deed());
+    DeedWords words = DeedWords.of(piece.deed());
+    sentences.add(words.deed());
     sentences.add(buys(piece, crew));
     piece.moved().map(AdviceWords::moved).ifPresent(sentences::add);
-    sentences.add(piece.how());
+    sentences.add(words.how());
     sentences.add("Effort: " + piece.effort().words());
-    sentences.addAll(piece.cautions());
+    sentences.addAll(words.cautions());
     sentences.addAll(costs(piece));
     return sentences.toArray(String[]::new);
   }
 
   /** The deed and what it buys, for the list of what to do first. */
   static String[] first(AdvicePiece piece, Recommendation crew) {
-    List<String> sentences = new ArrayList<>(List.of(piece.deed(), buys(piece, crew)));
+    List<String> sentences =
+        new ArrayList<>(List.of(DeedWords.of(piece.deed()).deed(), buys(piece, crew)));
     if (!costs(piece).isEmpty()) {
       sentences.add("It has its price: see what could be changed, below");
     }

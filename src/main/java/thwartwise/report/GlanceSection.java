@@ -46,7 +46,7 @@ final class GlanceSection {
     }
     page.paragraph("To do first:");
     for (int i = 0; i < pieces.size(); i++) {
-      page.numbered(i + 1, pieces.get(i).deed());
+      page.numbered(i + 1, DeedWords.of(pieces.get(i).deed()).deed());
     }
   }
 

@@ -20,7 +20,7 @@ final class ScreenAdvice {
     for (int i = 0; i < pieces.size(); i++) {
       AdvicePiece piece = pieces.get(i);
       String words =
-          Sentence.of(piece.deed())
+          Sentence.of(DeedWords.of(piece.deed()).deed())
               + " "
               + Sentence.of(buys(piece, detail.gains()) + costs(piece, detail.prices()));
       lines.add(i == 0 ? LABEL : "", (i + 1) + ". ", words);

@@ -24,7 +24,7 @@ import thwartwise.json.UnusableInput;
 import thwartwise.measure.Printable;
 import thwartwise.measure.Reading;
 import thwartwise.record.Comparison;
-import thwartwise.remedy.Change;
+import thwartwise.report.DeedWords;
 import thwartwise.report.SupposePage;
 import thwartwise.rules.RuleBook;
 import thwartwise.supposition.SupposedBoat;
@@ -170,7 +170,10 @@ final class SupposeCommand implements ShellCommand {
             inspector.unkept(boat, asItIs(boat, book)),
             inspector.unkept(after.boat(), withoutAdvice(after.boat(), book)));
     String page =
-        SupposePage.of(comparison, after.deeds().stream().map(Change::deed).toList(), after.crew());
+        SupposePage.of(
+            comparison,
+            after.deeds().stream().map(change -> DeedWords.of(change.deed()).deed()).toList(),
+            after.crew());
     boolean all = after.crew().map(crew -> crew.allMayGo()).orElse(true);
     return new Tried(page, all ? Exit.of(comparison.after().report()) : Exit.HOLDS_BACK);
   }

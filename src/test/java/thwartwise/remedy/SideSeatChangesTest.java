@@ -16,6 +16,7 @@ import thwartwise.boat.Posture;
 import thwartwise.boat.Seal;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
+import thwartwise.report.DeedWords;
 
 /** Changes to a boat with benches along its sides. */
 class SideSeatChangesTest {
@@ -54,7 +55,7 @@ class SideSeatChangesTest {
   /** After the port bench was lowered by five centimetres. */
   private static List<Double> heights(BoxBoat boat) {
     return SeatsLowered.of(boat.craft(), BoxBoat.TODAY).stream()
-        .filter(c -> c.deed().equals("Lower the port bench by 5 cm"))
+        .filter(c -> DeedWords.of(c.deed()).deed().equals("Lower the port bench by 5 cm"))
         .findFirst()
         .orElseThrow()
         .boat()
@@ -73,10 +74,11 @@ class SideSeatChangesTest {
     assertThat(changes).isNotEmpty();
     for (Change change : changes) {
       assertThatCode(() -> Craft.of(change.boat(), BoxBoat.TODAY))
-          .as(change.deed())
+          .as("%s", change.deed())
           .doesNotThrowAnyException();
     }
-    assertThat(changes.get(0).deed()).isEqualTo("Seat Ann on the starboard bench instead");
+    assertThat(DeedWords.of(changes.get(0).deed()).deed())
+        .isEqualTo("Seat Ann on the starboard bench instead");
     assertThat(changes.get(0).boat().aboard()).extracting(Person::y).containsExactly(-0.45, -0.45);
   }
 }

@@ -17,6 +17,7 @@ import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.page.Sentence;
 import thwartwise.record.SampleRecords;
+import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 
 class AdviceWordsTest {
@@ -30,10 +31,8 @@ class AdviceWordsTest {
   private static AdvicePiece piece(
       int people, double load, List<String> right, List<AdviceWorse> worse, List<String> acts) {
     return new AdvicePiece(
-        "Glue in foam",
-        "Along the sides",
+        new Deed.AsRecorded("Glue in foam", "Along the sides", List.of("Mind the glue")),
         Effort.AN_HOUR,
-        List.of("Mind the glue"),
         people,
         40.7,
         load,

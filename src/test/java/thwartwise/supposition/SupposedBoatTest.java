@@ -16,6 +16,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Planned;
 import thwartwise.measure.Reading;
 import thwartwise.record.SampleBoats;
+import thwartwise.report.DeedWords;
 import thwartwise.rules.RuleBook;
 
 /** What is done to the boat of the sample file, whose numbers stand in it. */
@@ -50,7 +51,7 @@ class SupposedBoatTest {
 
     assertThat(battery(tried.boat())).isEqualTo(Vector3.of(1.2, 0, 0.12));
     assertThat(tried.boat().kit()).extracting(Kit::name).containsExactly("battery");
-    assertThat(tried.deeds().get(0).deed())
+    assertThat(DeedWords.of(tried.deeds().get(0).deed()).deed())
         .isEqualTo("Move the battery to 1.20 m forward of the aft end, 0.12 m up");
     assertThat(tried.boat().aboard()).isEqualTo(BOAT.aboard());
     assertThat(tried.crew()).isEmpty();
@@ -87,7 +88,7 @@ class SupposedBoatTest {
     assertThat(foam.get(0).counting().share())
         .isCloseTo(0.9 * Math.min(1, foam.get(0).straight() / 0.020), within(1e-6));
     assertThat(tried.boat().kitMass() - BOAT.kitMass()).isCloseTo(0.8, within(1e-4));
-    assertThat(tried.deeds().get(0).deed())
+    assertThat(DeedWords.of(tried.deeds().get(0).deed()).deed())
         .isEqualTo("Add 20 litres of closed-cell foam under the stern seat, from the floor up");
   }
 

@@ -8,6 +8,7 @@ import thwartwise.inspection.AdviceWorse;
 import thwartwise.json.Choice;
 import thwartwise.json.Fields;
 import thwartwise.json.Quantity;
+import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 
 /** The advice, read back; a report made before there was any has none. */
@@ -30,10 +31,11 @@ final class AdviceFields {
 
   private static AdvicePiece piece(Fields piece) {
     return new AdvicePiece(
-        ReportFields.text(piece, "deed"),
-        ReportFields.text(piece, "how"),
+        new Deed.AsRecorded(
+            ReportFields.text(piece, "deed"),
+            ReportFields.text(piece, "how"),
+            piece.value("cautions", ReportFields.REMEDY).texts()),
         piece.oneOf("effort", EFFORTS, ReportFields.REMEDY),
-        piece.value("cautions", ReportFields.REMEDY).texts(),
         piece.whole("people", Quantity.COUNT, ReportFields.REMEDY),
         Figures.read(piece, "crewKg"),
         Figures.read(piece, "loadKg"),

@@ -9,6 +9,7 @@ import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.json.JsonText;
+import thwartwise.report.DeedWords;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The advice as a tree. */
@@ -23,12 +24,13 @@ final class AdviceTree {
   }
 
   private static ObjectNode piece(AdvicePiece piece) {
+    DeedWords words = DeedWords.of(piece.deed());
     ObjectNode node =
         JsonText.object()
-            .put("deed", piece.deed())
-            .put("how", piece.how())
+            .put("deed", words.deed())
+            .put("how", words.how())
             .put("effort", piece.effort().words());
-    node.set("cautions", JsonText.texts(piece.cautions()));
+    node.set("cautions", JsonText.texts(words.cautions()));
     node.put("people", piece.people());
     Figures.put(node, "crewKg", piece.crew());
     Figures.put(node, "loadKg", piece.load());

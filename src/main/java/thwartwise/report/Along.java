@@ -1,4 +1,4 @@
-package thwartwise.remedy;
+package thwartwise.report;
 
 import java.util.Locale;
 

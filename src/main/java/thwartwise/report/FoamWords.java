@@ -1,28 +1,29 @@
-package thwartwise.remedy;
+package thwartwise.report;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import thwartwise.geometry.Box;
+import thwartwise.remedy.FoamBlock;
 
 /** Where foam goes, in metres that can be measured in the boat. */
 final class FoamWords {
   private FoamWords() {}
 
   /** One block is told by its limits, several by what they lie between. */
-  static String of(List<FoamRoom.Block> blocks) {
+  static String of(List<FoamBlock> blocks) {
     return blocks.size() == 1 ? one(blocks.get(0)) : several(blocks);
   }
 
-  private static String one(FoamRoom.Block block) {
+  private static String one(FoamBlock block) {
     return along(block.box().x().from(), block.box().x().to())
         + ", "
         + across(block)
         + up(block.box().z().from(), block.box().z().to());
   }
 
-  private static String several(List<FoamRoom.Block> blocks) {
-    double thick = FoamRoom.THICK;
+  private static String several(List<FoamBlock> blocks) {
+    double thick = FoamBlock.THICK;
     return along(least(blocks, b -> b.x().from()), -least(blocks, b -> -b.x().to()))
         + ", in "
         + blocks.size()
@@ -33,9 +34,9 @@ final class FoamWords {
         + " at most";
   }
 
-  private static double least(List<FoamRoom.Block> blocks, ToDoubleFunction<Box> of) {
+  private static double least(List<FoamBlock> blocks, ToDoubleFunction<Box> of) {
     return blocks.stream()
-        .map(FoamRoom.Block::box)
+        .map(FoamBlock::box)
         .min(Comparator.comparingDouble(of))
         .map(of::applyAsDouble)
         .orElse(0.0);
@@ -49,7 +50,7 @@ final class FoamWords {
     return Along.metres(from) + " to " + Along.metres(to) + " up";
   }
 
-  private static String across(FoamRoom.Block block) {
+  private static String across(FoamBlock block) {
     if (block.mirrored()) {
       return "on both sides from " + Along.metres(block.box().y().from()) + " out to the side, ";
     }

@@ -1,0 +1,146 @@
+package thwartwise.remedy;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What somebody is to do, as data. Its words are written in the report. */
+public sealed interface Deed {
+  /** Tells deeds that buy the same apart, so that they come in the same order every time. */
+  Comparator<Deed> IN_ORDER =
+      Comparator.comparingInt(Deed::kind).thenComparing(deed -> String.valueOf(deed));
+
+  private static int kind(Deed deed) {
+    return List.of(
+            AddFoam.class,
+            AnchorByTheBow.class,
+            ShutHole.class,
+            StayAshore.class,
+            LeaveKit.class,
+            ChangeSeats.class,
+            LowerSeat.class,
+            MoveKit.class,
+            MoveKitAlong.class,
+            OthersAboard.class,
+            ProveChambers.class,
+            RaiseEdge.class,
+            SealChamber.class,
+            SeatElsewhere.class,
+            AsRecorded.class)
+        .indexOf(deed.getClass());
+  }
+
+  /**
+   * A leak test for chambers that do not count yet.
+   *
+   * @param each whether more than one space is to be tested
+   */
+  record ProveChambers(List<ProvenChamber> chambers, boolean each) implements Deed {
+    public ProveChambers {
+      chambers = List.copyOf(chambers);
+    }
+  }
+
+  /**
+   * @param bothSides whether the twin on the other side is meant as well
+   */
+  record ProvenChamber(String name, boolean bothSides) {}
+
+  /** A space that fills, shut for good and proven. */
+  record SealChamber(String chamber) implements Deed {}
+
+  /**
+   * A low edge raised to the rail.
+   *
+   * @param from height of the edge, m
+   * @param to height of the rail, m
+   * @param motor whether a motor may hang there
+   */
+  record RaiseEdge(String opening, double from, double to, boolean motor) implements Deed {}
+
+  /** A bung for a hole that nothing closes. */
+  record ShutHole(String opening) implements Deed {}
+
+  /**
+   * Closed-cell foam.
+   *
+   * @param volume m³
+   * @param where such as "under the stern bench"
+   * @param cut whether it is no more than somebody asked for, from the floor up
+   */
+  record AddFoam(double volume, String where, List<FoamBlock> blocks, boolean cut) implements Deed {
+    public AddFoam {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * Kit left ashore.
+   *
+   * @param drives whether it drives the boat
+   */
+  record LeaveKit(String kit, boolean drives) implements Deed {}
+
+  /**
+   * Kit moved to the floor on the middle line, near a place.
+   *
+   * @param x forward of the aft end, m
+   * @param vented whether it stands in a box that is vented
+   */
+  record MoveKit(String kit, Near near, String place, double x, boolean vented) implements Deed {}
+
+  /** Where kit is moved to, from a place to sit. */
+  enum Near {
+    ABREAST,
+    UNDER,
+    FORWARD,
+    AFT
+  }
+
+  /**
+   * Kit moved along the boat.
+   *
+   * @param x forward of the aft end, m
+   * @param height m
+   * @param vented whether it stands in a box that is vented
+   */
+  record MoveKitAlong(String kit, double x, double height, boolean vented) implements Deed {}
+
+  /**
+   * A seat made lower.
+   *
+   * @param step m
+   * @param height of the seat then, m
+   * @param cut chambers that are cut down with it
+   */
+  record LowerSeat(String place, double step, double height, List<String> cut) implements Deed {
+    public LowerSeat {
+      cut = List.copyOf(cut);
+    }
+  }
+
+  record SeatElsewhere(String person, String place) implements Deed {}
+
+  record ChangeSeats(String one, String other) implements Deed {}
+
+  record StayAshore(String person) implements Deed {}
+
+  record OthersAboard() implements Deed {}
+
+  /**
+   * Anchoring by the bow only.
+   *
+   * @param bow freeboard with the anchor out by the bow, m; none where it does not lie
+   * @param stern the same by the stern
+   * @param forbidden whether by the stern is among the things nobody does
+   */
+  record AnchorByTheBow(OptionalDouble bow, OptionalDouble stern, boolean forbidden)
+      implements Deed {}
+
+  /** As it was written in a record. */
+  record AsRecorded(String deed, String how, List<String> cautions) implements Deed {
+    public AsRecorded {
+      cautions = List.copyOf(cautions);
+    }
+  }
+}

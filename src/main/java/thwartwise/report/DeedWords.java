@@ -1,0 +1,231 @@
+package thwartwise.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import thwartwise.boat.CountedBuoyancy;
+import thwartwise.remedy.Deed;
+
+/**
+ * The words of a deed.
+ *
+ * @param deed what to do, in one line
+ * @param how it is done
+ * @param cautions what must be minded
+ */
+public record DeedWords(String deed, String how, List<String> cautions) {
+  private static final String FASTENING =
+      "Closed-cell foam only. Fasten it so that it cannot float off or be kicked out: glue it in"
+          + " and screw battens or straps across it";
+
+  public DeedWords {
+    cautions = List.copyOf(cautions);
+  }
+
+  private static DeedWords of(String deed, String how, String... cautions) {
+    return new DeedWords(deed, how, List.of(cautions));
+  }
+
+  public static DeedWords of(Deed deed) {
+    if (deed instanceof Deed.AsRecorded recorded) {
+      return new DeedWords(recorded.deed(), recorded.how(), recorded.cautions());
+    }
+    if (deed instanceof Deed.AnchorByTheBow anchoring) {
+      return anchoring(anchoring);
+    }
+    if (deed instanceof Deed.LeaveKit left) {
+      return left(left);
+    }
+    if (deed instanceof Deed.MoveKit moved) {
+      return moved(moved);
+    }
+    if (deed instanceof Deed.MoveKitAlong moved) {
+      return moved(moved);
+    }
+    return toTheBoat(deed);
+  }
+
+  private static DeedWords toTheBoat(Deed deed) {
+    if (deed instanceof Deed.ProveChambers proven) {
+      return proven(proven);
+    }
+    if (deed instanceof Deed.SealChamber closed) {
+      return sealed(closed);
+    }
+    if (deed instanceof Deed.RaiseEdge raised) {
+      return raised(raised);
+    }
+    if (deed instanceof Deed.ShutHole shut) {
+      return of(
+          "Give the " + shut.opening() + " a bung",
+          "On a lanyard, and in its hole before the boat goes in",
+          "It counts only while the bung is in");
+    }
+    if (deed instanceof Deed.AddFoam foam) {
+      return foam(foam);
+    }
+    if (deed instanceof Deed.LowerSeat lowered) {
+      return lowered(lowered);
+    }
+    return byThePeople(deed);
+  }
+
+  private static DeedWords proven(Deed.ProveChambers proven) {
+    String names =
+        proven.chambers().stream()
+            .map(c -> c.name() + (c.bothSides() ? " on both sides" : ""))
+            .collect(Collectors.joining(" and "));
+    return of(
+        (proven.chambers().size() > 1 ? "Prove all of these: " : "Prove the ")
+            + names
+            + " with a leak test"
+            + (proven.each() ? " each" : ""),
+        "Shut it as it is under way and fill it with water from a hose, or push it under: "
+            + CountedBuoyancy.wanted()
+            + ". Write down the date, how, the minutes, the litres and who did it",
+        "It buys this only if the chamber proves tight; if it leaks, find the leak first");
+  }
+
+  private static DeedWords sealed(Deed.SealChamber closed) {
+    return of(
+        "Seal the " + closed.chamber() + " and prove it with a leak test",
+        "Close every hole, seam and lid of it with a gasket or sealant; then test it: "
+            + CountedBuoyancy.wanted(),
+        "It buys this only if it proves tight",
+        "No battery and no charger ever goes into a sealed space");
+  }
+
+  private static DeedWords raised(Deed.RaiseEdge raised) {
+    String deed = "Raise the " + raised.opening() + " to the height of the rail with a board";
+    String how =
+        "From "
+            + Along.metres(raised.from())
+            + " to "
+            + Along.metres(raised.to())
+            + " above the lowest point of the bottom: a board, glued, screwed and sealed along its"
+            + " edges";
+    return raised.motor()
+        ? of(
+            deed + ", or with a well for the motor",
+            how,
+            "A motor that hangs there wants a longer shaft, or a well whose forward board is as"
+                + " high as the rail and whose floor drains outward")
+        : of(deed, how);
+  }
+
+  private static DeedWords foam(Deed.AddFoam foam) {
+    return of(
+        "Add "
+            + Along.litres(foam.volume())
+            + " of closed-cell foam "
+            + foam.where()
+            + (foam.cut() ? ", from the floor up" : ""),
+        FoamWords.of(foam.blocks()) + ". " + FASTENING,
+        "Nine tenths of it count, and its weight at 40 kg per cubic metre (judgement)");
+  }
+
+  private static DeedWords lowered(Deed.LowerSeat lowered) {
+    String deed =
+        String.format(
+            Locale.ROOT,
+            "Lower the %s by %.0f cm",
+            lowered.place(),
+            Math.rint(100 * lowered.step()));
+    String how = "To " + Along.metres(lowered.height()) + " above the lowest point of the bottom";
+    return lowered.cut().isEmpty()
+        ? of(deed, how)
+        : of(
+            deed,
+            how
+                + "; the "
+                + String.join(" and the ", lowered.cut())
+                + " is cut down with it and holds less air",
+            "A chamber that was cut counts only once it is tested again");
+  }
+
+  private static DeedWords left(Deed.LeaveKit left) {
+    String deed = "Leave the " + left.kit() + " ashore";
+    String how = "Take it out of the list of kit as well, and inspect again";
+    return left.drives()
+        ? of(deed, how, "What it drives stays still: have oars or paddles aboard")
+        : of(deed, how);
+  }
+
+  private static DeedWords moved(Deed.MoveKit moved) {
+    String deed =
+        "Move the "
+            + moved.kit()
+            + " to the floor on the middle line, "
+            + near(moved.near())
+            + moved.place();
+    String how = Along.boat(moved.x()) + ". " + fixing(moved.vented());
+    return moved.vented()
+        ? of(deed, how, "Its box stays vented high up, wherever it stands")
+        : of(deed, how);
+  }
+
+  private static String near(Deed.Near near) {
+    return switch (near) {
+      case ABREAST -> "abreast of the ";
+      case UNDER -> "under the ";
+      case FORWARD -> "just forward of the ";
+      case AFT -> "just aft of the ";
+    };
+  }
+
+  private static DeedWords moved(Deed.MoveKitAlong moved) {
+    return of(
+        "Move the "
+            + moved.kit()
+            + " to "
+            + Along.boat(moved.x())
+            + ", "
+            + Along.metres(moved.height())
+            + " up",
+        fixing(moved.vented()));
+  }
+
+  private static String fixing(boolean vented) {
+    return vented
+        ? "Fasten its box down, lead longer cables high and clear of feet, and vent the box high up"
+        : "Lash it down so that it cannot slide";
+  }
+
+  private static DeedWords byThePeople(Deed deed) {
+    return of(
+        people(deed),
+        "Alongside the bank, one at a time, keeping low; whoever steers must still reach what steers");
+  }
+
+  private static String people(Deed deed) {
+    if (deed instanceof Deed.SeatElsewhere seat) {
+      return "Seat " + seat.person() + " on the " + seat.place() + " instead";
+    }
+    if (deed instanceof Deed.ChangeSeats seats) {
+      return "Let " + seats.one() + " and " + seats.other() + " change seats";
+    }
+    if (deed instanceof Deed.StayAshore stays) {
+      return "Leave " + stays.person() + " ashore";
+    }
+    return "Others aboard";
+  }
+
+  private static DeedWords anchoring(Deed.AnchorByTheBow anchoring) {
+    String deed = "Anchor by the bow only, never by the stern";
+    String how =
+        "By the bow the lowest edge stays "
+            + height(anchoring.bow())
+            + " above the water, by the stern "
+            + height(anchoring.stern());
+    return anchoring.forbidden()
+        ? of(deed, how, "By the stern it is among the things nobody does")
+        : of(deed, how);
+  }
+
+  private static String height(OptionalDouble height) {
+    return height.isPresent()
+        ? Along.metres(Math.floor(100 * height.getAsDouble() + 1e-9) / 100)
+        : "does not";
+  }
+}
