@@ -1,8 +1,8 @@
 package thwartwise.checks;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
+import thwartwise.loadcase.Deed;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -33,15 +33,12 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
     double pull = Math.ceil(newtons);
     Trial pulling = line.pulling(trial, pull);
     return pulling.called(
-        String.format(
-            Locale.ROOT,
-            "%.0f N of level pull (from %.0f N as towed to %.0f N against a blunt end, snatch"
-                + " included) at the %s, %s, leading %.0f degrees down",
-            pull,
-            Math.floor(line.towed()),
-            Math.ceil(line.expected(trial)),
+        new Deed.LinePull(
             line.cleat().name(),
-            Lever.words(trial, line.cleat().at(), line.toward()),
+            pull,
+            line.towed(),
+            line.expected(trial),
+            Lever.of(trial, line.cleat().at(), line.toward()),
             rules.value("line-angle")),
         trial);
   }

@@ -8,6 +8,8 @@ import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.SwampedWater;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -42,7 +44,7 @@ public record Bailing(RuleSet rules) implements Check {
             Margin.atLeast(limit.value(), out, Unit.METRE),
             poses.assessed(),
             limit.cited(),
-            beside.condition(),
+            beside.loadCase(),
             Steady.words(poses));
     Reading minutes = minutes(beside, poses);
     if (!(out.orElse(-1) > 0)) {
@@ -55,14 +57,11 @@ public record Bailing(RuleSet rules) implements Check {
   /** Each of the crew in turn; with no crew aboard nobody bails from inside. */
   private static List<Trial> oneInIt(Trial trial) {
     if (trial.people().isEmpty()) {
-      return List.of(trial.empty("everyone in the water beside it"));
+      return List.of(trial.empty(Act.EVERYONE_IN_THE_WATER));
     }
     return trial.people().stream()
         .map(
-            b ->
-                trial.after(
-                    Disturbance.moved(
-                        b.name() + " back in it to bail, the others in the water", List.of(b))))
+            b -> trial.after(Disturbance.moved(Deed.of(Act.BACK_IN_TO_BAIL, b.name()), List.of(b))))
         .toList();
   }
 
@@ -82,7 +81,7 @@ public record Bailing(RuleSet rules) implements Check {
         Margin.atMost(60 * limit.value(), OptionalDouble.of(60 * litres / aMinute), Unit.MINUTE),
         true,
         limit.cited(),
-        beside.condition(),
+        beside.loadCase(),
         String.format(
             Locale.ROOT,
             "%.0f litres with a bailer of %.1f litres%s, %.0f strokes a minute each %.0f %% full",

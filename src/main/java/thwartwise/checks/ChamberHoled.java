@@ -13,6 +13,8 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -68,21 +70,22 @@ public record ChamberHoled(RuleSet rules) implements Check {
             holed -> {
               ways.add(holed);
               ways.addAll(
-                  Moves.everyone(
-                      holed, rules.value("offset-share"), "everyone three fifths of the way"));
+                  Moves.everyone(holed, rules.value("offset-share"), Act.EVERYONE_PART_OF_THE_WAY));
             });
     return ways;
   }
 
   static Trial halfFull(Trial trial, Space space) {
     Pool water = new Pool(List.of(new Lift(space.solid(), 1)), space.solid().volume() / 2);
-    return trial.after(Disturbance.holed(space.name() + " half full", trial.people(), water));
+    return trial.after(
+        Disturbance.holed(Deed.of(Act.HALF_FULL, space.name()), trial.people(), water));
   }
 
   /** Water that fills a chamber cannot run: it is a weight. */
   private static Trial full(Trial trial, Space space) {
     double mass = trial.craft().waterDensity() * space.solid().volume();
     Loading.Weight water = new Loading.Weight(mass, space.solid().centroid());
-    return trial.after(Disturbance.weighed(space.name() + " full", trial.people(), List.of(water)));
+    return trial.after(
+        Disturbance.weighed(Deed.of(Act.FULL, space.name()), trial.people(), List.of(water)));
   }
 }

@@ -10,6 +10,8 @@ import thwartwise.afloat.Inflow;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Opening;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -67,7 +69,7 @@ public record DrainOpen(RuleSet rules) implements Check {
         Margin.atLeast(60 * limit.value(), seconds, Unit.MINUTE),
         true,
         limit.cited(),
-        trial.condition() + "; open",
+        trial.loadCase().with(List.of(Deed.of(Act.OPEN))),
         note);
   }
 

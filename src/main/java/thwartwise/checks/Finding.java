@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import java.util.OptionalDouble;
+import thwartwise.loadcase.LoadCase;
 
 /**
  * The answer of one check for this boat.
@@ -9,7 +10,7 @@ import java.util.OptionalDouble;
  * @param margin what the boat has beside what it needs; where it has no value, {@code note} says
  *     why
  * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY
- * @param condition the loading and what was done to it
+ * @param loadCase the loading and what was done to it
  * @param note what the reader must know beside the number; may be blank
  */
 public record Finding(
@@ -18,7 +19,7 @@ public record Finding(
     Outcome outcome,
     Margin margin,
     String source,
-    String condition,
+    LoadCase loadCase,
     String note) {
 
   /** Of two answers to the same question the one that weighs more against the boat. */

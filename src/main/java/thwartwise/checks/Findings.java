@@ -31,7 +31,7 @@ public final class Findings {
         outcome(measured, cautious),
         measured.margin(),
         measured.source(),
-        measured.condition(),
+        measured.loadCase(),
         note(measured, cautious));
   }
 

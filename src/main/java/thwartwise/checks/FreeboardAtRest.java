@@ -26,7 +26,7 @@ public record FreeboardAtRest(RuleSet rules) implements Check {
             Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
             lowest.assessed(),
             limit.cited(),
-            trial.condition(),
+            trial.loadCase(),
             lowest.words()));
   }
 

@@ -3,6 +3,7 @@ package thwartwise.checks;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, can somebody get back in, and where: over the side, the stern or the bow? */
@@ -15,7 +16,7 @@ public record GettingBackIn(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     double adult = rules.value("design-person");
-    Trial beside = trial.empty("the others in the water");
+    Trial beside = trial.empty(Act.OTHERS_IN_THE_WATER);
     return Stream.of(
             reading(
                 CheckId.GETTING_BACK_IN_OVER_THE_SIDE, Moves.climbingInOverTheSide(beside, adult)),

@@ -64,7 +64,7 @@ public record GreatestPull(RuleSet rules) implements Check {
         Margin.atLeast(expected, value, Unit.NEWTON),
         assessed,
         rules.limit("drag-water").cited(),
-        trial.condition(),
+        trial.loadCase(),
         note);
   }
 }

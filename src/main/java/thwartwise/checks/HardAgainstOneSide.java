@@ -2,6 +2,7 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** May everyone, or any one person, sit hard against one side? */
@@ -20,11 +21,9 @@ public record HardAgainstOneSide(RuleSet rules) implements Check {
       readings.addAll(
           heeled.readings(
               CheckId.EVERYONE_HARD_TO_ONE_SIDE,
-              Moves.everyone(trial, 1, "everyone hard against the side")));
+              Moves.everyone(trial, 1, Act.EVERYONE_HARD_TO_THE_SIDE)));
     }
-    readings.addAll(
-        heeled.readings(
-            CheckId.ONE_PERSON_HARD_TO_ONE_SIDE, Moves.one(trial, "hard against the side")));
+    readings.addAll(heeled.readings(CheckId.ONE_PERSON_HARD_TO_ONE_SIDE, Moves.one(trial)));
     return readings;
   }
 }

@@ -6,6 +6,8 @@ import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Space;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** May a hatch be left open? What it shuts then fills when the boat is swamped. */
@@ -33,7 +35,7 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
       return List.of();
     }
     Trial open =
-        trial.after(Disturbance.moved("the " + hatch.name() + " left open", trial.people()));
+        trial.after(Disturbance.moved(Deed.of(Act.LEFT_OPEN, hatch.name()), trial.people()));
     Equilibria poses = Equilibria.of(fillings(filled).map(open::swampedRest).toList());
     return List.of(
         SwampedLift.toSpare(rules, open, asked(Measure.LIFT, hatch), filled, ""),

@@ -64,7 +64,7 @@ final class Heeled {
         Margin.atMost(limit(base, way.craft().form().length()), value, Unit.DEGREE),
         rest.assessed(),
         base.cited(),
-        way.condition(),
+        way.loadCase(),
         Steady.words(rest));
   }
 
@@ -80,7 +80,7 @@ final class Heeled {
         Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
         lowest.assessed(),
         limit.cited(),
-        way.condition(),
+        way.loadCase(),
         lowest.words());
   }
 }

@@ -7,6 +7,8 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, with everyone in the water and holding the rail on one side, does the boat stay up? */
@@ -37,9 +39,6 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
     double each = rules.value("hanging") / Gravity.STANDARD;
     List<Loading.Weight> hands = new ArrayList<>();
     trial.people().forEach(b -> hands.add(new Loading.Weight(each, form.railAt(b.x(), side > 0))));
-    return trial.toSide(
-        Disturbance.weighed(
-            "everyone in the water, holding the rail on one side", List.of(), hands),
-        side);
+    return trial.toSide(Disturbance.weighed(Deed.of(Act.HOLDING_ONE_SIDE), List.of(), hands), side);
   }
 }

@@ -2,6 +2,7 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** How much steadier is it with everyone kneeling on the floor? */
@@ -14,9 +15,9 @@ public record Kneeling(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     double share = rules.value("offset-share");
-    List<Trial> ways = Moves.kneeling(trial, share, "everyone kneeling, three fifths of the way");
+    List<Trial> ways = Moves.kneeling(trial, share);
     Heeled heeled = new Heeled(rules);
-    List<Trial> seated = Moves.everyone(trial, share, "");
+    List<Trial> seated = Moves.everyone(trial, share, Act.EVERYONE_PART_OF_THE_WAY);
     List<String> figures =
         heeled.readings(CheckId.KNEELING, seated).stream()
             .map(

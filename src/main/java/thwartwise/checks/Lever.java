@@ -1,30 +1,21 @@
 package thwartwise.checks;
 
-import java.util.Locale;
 import thwartwise.afloat.Pose;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
 
-/** How far a level force attacks above what of the hull under water answers it, for the reader. */
+/** How far a level force attacks above what of the hull under water answers it. */
 final class Lever {
   private Lever() {}
 
-  /** At rest before the force came; no pose has no lever. */
-  static String words(Trial trial, Vector3 at, Vector3 toward) {
-    return words(trial.atRest().worst().map(p -> above(trial, at, p, toward)).orElse(0.0));
+  /** At rest before the force came, m; no pose has no lever. */
+  static double of(Trial trial, Vector3 at, Vector3 toward) {
+    return trial.atRest().worst().map(p -> above(trial, at, p, toward)).orElse(0.0);
   }
 
   private static double above(Trial trial, Vector3 at, Pose pose, Vector3 toward) {
     Solid under = trial.craft().form().outside().under(pose.plane());
     return pose.above(at) - pose.above(Profile.of(under, toward).centre());
-  }
-
-  private static String words(double lever) {
-    return String.format(
-        Locale.ROOT,
-        "%.2f m %s the water's hold on the hull",
-        Math.abs(lever),
-        lever < 0 ? "under" : "above");
   }
 }

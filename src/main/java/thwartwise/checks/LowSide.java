@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** With everyone stiff and on the low side, how much work is left before water comes in? */
@@ -16,7 +17,7 @@ public record LowSide(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return Moves.everyone(trial.stiff(), 1, "everyone stiff on the low side,").stream()
+    return Moves.everyone(trial.stiff(), 1, Act.EVERYONE_STIFF_ON_THE_LOW_SIDE).stream()
         .map(this::reading)
         .min(Reading.WORST_FIRST)
         .stream()
@@ -56,7 +57,7 @@ public record LowSide(RuleSet rules) implements Check {
         Margin.atLeast(rules.value("low-side-work"), value, Unit.NEWTON_METRE),
         assessed,
         rules.limit("low-side-work").cited(),
-        low.condition(),
+        low.loadCase(),
         note);
   }
 }

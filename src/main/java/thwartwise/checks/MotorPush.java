@@ -2,13 +2,14 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import thwartwise.afloat.Force;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Deed;
 import thwartwise.rules.RuleSet;
 
 /** What does the motor do at full push, put hard over? A boat without a motor has no answer. */
@@ -27,20 +28,14 @@ public record MotorPush(RuleSet rules) implements Check {
 
   private List<Trial> bothSides(Trial trial, Propulsion.Outboard motor) {
     double push = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
-    double over = Math.toRadians(rules.value("motor-over"));
+    double angle = Math.toRadians(rules.value("motor-over"));
     Vector3 at = propeller(trial.craft().form());
-    String lever = Lever.words(trial, at, Vector3.of(0, 1, 0));
+    double lever = Lever.of(trial, at, Vector3.of(0, 1, 0));
     List<Trial> ways = new ArrayList<>();
     for (double side : List.of(1.0, -1.0)) {
-      Force force = new Force(at, push * Math.cos(over), side * push * Math.sin(over));
-      String how =
-          String.format(
-              Locale.ROOT,
-              "motor pushing %.0f N, hard over%s, %s",
-              push,
-              Moves.sideWord(side),
-              lever);
-      ways.add(trial.after(Disturbance.pulled(how, trial.people(), List.of(force))));
+      Force force = new Force(at, push * Math.cos(angle), side * push * Math.sin(angle));
+      Deed over = new Deed.MotorPush(push, lever, Optional.of(Moves.side(side)));
+      ways.add(trial.after(Disturbance.pulled(over, trial.people(), List.of(force))));
     }
     return ways;
   }

@@ -2,13 +2,16 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import thwartwise.boat.Body;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 
 /**
  * The ways people can move: each a trial of its own, to either side. Whatever is done to one side
@@ -22,23 +25,24 @@ final class Moves {
   /**
    * Everyone the same share of the way out, to each side; where both sides are alike one will do.
    */
-  static List<Trial> everyone(Trial trial, double share, String how) {
-    return everyone(trial, trial.people(), share, how);
+  static List<Trial> everyone(Trial trial, double share, Act act) {
+    return everyone(trial, trial.people(), share, Deed.of(act));
   }
 
   /** The same with everyone on the floor. */
-  static List<Trial> kneeling(Trial trial, double share, String how) {
-    return everyone(trial, trial.people().stream().map(Body::kneeling).toList(), share, how);
+  static List<Trial> kneeling(Trial trial, double share) {
+    Deed deed = Deed.of(Act.EVERYONE_KNEELING_PART_OF_THE_WAY);
+    return everyone(trial, trial.people().stream().map(Body::kneeling).toList(), share, deed);
   }
 
-  private static List<Trial> everyone(Trial trial, List<Body> people, double share, String how) {
+  private static List<Trial> everyone(Trial trial, List<Body> people, double share, Deed deed) {
     if (people.isEmpty()) {
       return List.of();
     }
     List<Trial> ways = new ArrayList<>();
     for (double side : trial.isSymmetric() ? List.of(1.0) : SIDES) {
       List<Body> moved = people.stream().map(b -> b.toSide(side, share)).toList();
-      ways.addAll(trial.toSide(Disturbance.moved(how + sideWord(side), moved), side));
+      ways.addAll(trial.toSide(Disturbance.moved(deed.to(side(side)), moved), side));
     }
     return ways;
   }
@@ -48,10 +52,12 @@ final class Moves {
    * who share a seat move over side by side, by as much as brings their centre of gravity to that
    * place: so nobody comes to sit inside somebody else, whose part under water lifts only once.
    */
-  static List<Trial> partly(Trial trial, double part, double share, String how) {
+  static List<Trial> partly(Trial trial, double part, double share) {
+    Deed deed = Deed.of(Act.HALF_THE_WEIGHT_PART_OF_THE_WAY);
     List<Trial> ways = new ArrayList<>();
     for (double side : sides(trial)) {
-      ways.addAll(shifted(trial, how, side, b -> part * meanShift(sharing(trial, b), side, share)));
+      ways.addAll(
+          shifted(trial, deed, side, b -> part * meanShift(sharing(trial, b), side, share)));
     }
     return ways;
   }
@@ -67,18 +73,18 @@ final class Moves {
   }
 
   /** Everyone so far to one side of where they sit, m, to each side. */
-  static List<Trial> offTheMiddle(Trial trial, double distance, String who) {
-    String how = String.format(Locale.ROOT, "%s %.2f m off the middle", who, distance);
+  static List<Trial> offTheMiddle(Trial trial, double distance, boolean stiff) {
+    Deed deed = new Deed.OffTheMiddle(distance, stiff, Optional.empty(), false);
     List<Trial> ways = new ArrayList<>();
-    sides(trial).forEach(side -> ways.addAll(shifted(trial, how, side, b -> side * distance)));
+    sides(trial).forEach(side -> ways.addAll(shifted(trial, deed, side, b -> side * distance)));
     return ways;
   }
 
   private static List<Trial> shifted(
-      Trial trial, String how, double side, ToDoubleFunction<Body> distance) {
+      Trial trial, Deed deed, double side, ToDoubleFunction<Body> distance) {
     List<Body> moved =
         trial.people().stream().map(b -> b.at(b.y() + distance.applyAsDouble(b))).toList();
-    return trial.toSide(Disturbance.moved(how + sideWord(side), moved), side);
+    return trial.toSide(Disturbance.moved(deed.to(side(side)), moved), side);
   }
 
   private static List<Double> sides(Trial trial) {
@@ -86,15 +92,15 @@ final class Moves {
   }
 
   /** Each person in turn all the way out to each side, the others as they sit. */
-  static List<Trial> one(Trial trial, String how) {
-    return eachToEachSide(trial, how, Body::hardToSide);
+  static List<Trial> one(Trial trial) {
+    return eachToEachSide(trial, Act.HARD_TO_THE_SIDE, Body::hardToSide);
   }
 
   /** Each person in turn standing where they sit, a little to either side. */
   static List<Trial> standing(Trial trial) {
     return eachToEachSide(
         trial,
-        "standing, a little",
+        Act.STANDING,
         (body, side) -> body.standing().at(body.y() + side * Body.STANDING_SWAY));
   }
 
@@ -102,7 +108,7 @@ final class Moves {
   static List<Trial> leaningOut(Trial trial) {
     HullForm form = trial.craft().form();
     return eachToEachSide(
-        trial, "leaning out", (body, side) -> body.leaningOut(form.railAt(body.x(), side > 0)));
+        trial, Act.LEANING_OUT, (body, side) -> body.leaningOut(form.railAt(body.x(), side > 0)));
   }
 
   /** Each of the crew in turn back from the water over either rail, or an adult where none is. */
@@ -111,32 +117,31 @@ final class Moves {
     List<Trial> ways = new ArrayList<>();
     for (double side : sides(trial)) {
       UnaryOperator<Vector3> rail = from -> form.railAt(from.x(), side > 0);
-      String how = "climbing in over the side" + sideWord(side);
-      climbingIn(trial, adult, rail, how).forEach(d -> ways.addAll(trial.toSide(d, side)));
+      climbingIn(trial, adult, rail, Act.CLIMBING_IN_OVER_THE_SIDE)
+          .forEach(d -> ways.addAll(trial.toSide(d.toward(side(side)), side)));
     }
     return ways;
   }
 
   static List<Trial> climbingInOverTheStern(Trial trial, double adult) {
     Vector3 stern = middle(trial.craft().form().aftRail());
-    return climbingInOverAnEnd(trial, adult, stern, "climbing in over the stern");
+    return climbingInOverAnEnd(trial, adult, stern, Act.CLIMBING_IN_OVER_THE_STERN);
   }
 
   static List<Trial> climbingInOverTheBow(Trial trial, double adult) {
     Vector3 bow = middle(trial.craft().form().foreRail());
-    return climbingInOverAnEnd(trial, adult, bow, "climbing in over the bow");
+    return climbingInOverAnEnd(trial, adult, bow, Act.CLIMBING_IN_OVER_THE_BOW);
   }
 
-  private static List<Trial> climbingInOverAnEnd(
-      Trial trial, double adult, Vector3 end, String how) {
-    return climbingIn(trial, adult, from -> end, how).stream().map(trial::after).toList();
+  private static List<Trial> climbingInOverAnEnd(Trial trial, double adult, Vector3 end, Act act) {
+    return climbingIn(trial, adult, from -> end, act).stream().map(trial::after).toList();
   }
 
   private static List<Disturbance> climbingIn(
-      Trial trial, double adult, UnaryOperator<Vector3> over, String how) {
+      Trial trial, double adult, UnaryOperator<Vector3> over, Act act) {
     if (trial.people().isEmpty()) {
       Vector3 from = Vector3.of(trial.craft().form().length() / 2, 0, 0);
-      return List.of(climbing(List.of(), adult, over.apply(from), "somebody " + how));
+      return List.of(climbing(List.of(), adult, over.apply(from), Deed.of(act)));
     }
     List<Disturbance> ways = new ArrayList<>();
     for (int i = 0; i < trial.people().size(); i++) {
@@ -144,13 +149,13 @@ final class Moves {
       List<Body> others = new ArrayList<>(trial.people());
       others.remove(i);
       Vector3 at = over.apply(Vector3.of(body.x(), 0, 0));
-      ways.add(climbing(others, body.mass(), at, body.name() + " " + how));
+      ways.add(climbing(others, body.mass(), at, Deed.of(act, body.name())));
     }
     return ways;
   }
 
-  private static Disturbance climbing(List<Body> others, double mass, Vector3 at, String how) {
-    return Disturbance.weighed(how, others, List.of(new Loading.Weight(mass, at)));
+  private static Disturbance climbing(List<Body> others, double mass, Vector3 at, Deed deed) {
+    return Disturbance.weighed(deed, others, List.of(new Loading.Weight(mass, at)));
   }
 
   static Vector3 middle(List<Vector3> bothSides) {
@@ -162,14 +167,14 @@ final class Moves {
     Body moved(Body body, double side);
   }
 
-  private static List<Trial> eachToEachSide(Trial trial, String how, ToSide move) {
+  private static List<Trial> eachToEachSide(Trial trial, Act act, ToSide move) {
     List<Trial> ways = new ArrayList<>();
     for (int i = 0; i < trial.people().size(); i++) {
       Body body = trial.people().get(i);
       for (double side : sides(trial)) {
         List<Body> people = replaced(trial.people(), i, move.moved(body, side));
-        String words = body.name() + " " + how + sideWord(side);
-        ways.addAll(trial.toSide(Disturbance.moved(words, people), side));
+        Deed deed = Deed.of(act, body.name()).to(side(side));
+        ways.addAll(trial.toSide(Disturbance.moved(deed, people), side));
       }
     }
     return ways;
@@ -181,7 +186,7 @@ final class Moves {
     return others;
   }
 
-  static String sideWord(double side) {
-    return side > 0 ? " to port" : " to starboard";
+  static Side side(double side) {
+    return side > 0 ? Side.PORT : Side.STARBOARD;
   }
 }

@@ -12,6 +12,7 @@ import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -24,7 +25,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    Trial moored = trial.empty("left at its mooring, nobody in it");
+    Trial moored = trial.empty(Act.LEFT_AT_THE_MOORING);
     LooseWater water = moored.looseWater();
     double trouble =
         WaterLimits.of(water, Bay.WHOLE, moored.edges())
@@ -39,7 +40,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
                 limit.value() / 1000, OptionalDouble.of(trouble / area), Unit.MILLIMETRE),
             true,
             limit.cited(),
-            moored.condition(),
+            moored.loadCase(),
             String.format(
                 Locale.ROOT,
                 "%.0f litres on %.1f square metres, until an edge is under or it no longer comes"

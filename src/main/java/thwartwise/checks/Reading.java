@@ -3,6 +3,7 @@ package thwartwise.checks;
 import java.util.Comparator;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import thwartwise.loadcase.LoadCase;
 
 /**
  * One number a check took from one trial, beside what it needs.
@@ -16,7 +17,7 @@ public record Reading(
     Margin margin,
     boolean assessed,
     String source,
-    String condition,
+    LoadCase loadCase,
     String note) {
 
   /** The one that is farthest inside its limit last. */
@@ -36,16 +37,16 @@ public record Reading(
 
   /** The same answer to another question. */
   Reading of(Question other) {
-    return new Reading(other, margin, assessed, source, condition, note);
+    return new Reading(other, margin, assessed, source, loadCase, note);
   }
 
   /** The same with another note made of this one. */
   Reading noted(UnaryOperator<String> change) {
-    return new Reading(question, margin, assessed, source, condition, change.apply(note));
+    return new Reading(question, margin, assessed, source, loadCase, change.apply(note));
   }
 
   /** The same question without an answer. */
   Reading without(String why) {
-    return new Reading(question, margin.without(), assessed, source, condition, why);
+    return new Reading(question, margin.without(), assessed, source, loadCase, why);
   }
 }

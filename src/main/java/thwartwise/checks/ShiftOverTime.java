@@ -2,7 +2,6 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Pose;
@@ -10,6 +9,7 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.TimedSwing;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
+import thwartwise.loadcase.Deed;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -44,7 +44,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       }
       if (trial.people().size() > 1) {
         List<Body> people = trial.people().stream().map(b -> b.hardToSide(to)).toList();
-        all.addAll(readings(ALL, trial, people, "everyone", side));
+        all.addAll(readings(ALL, trial, people, "", side));
       }
     }
     List<Reading> worst = new ArrayList<>();
@@ -55,14 +55,8 @@ public record ShiftOverTime(RuleSet rules) implements Check {
 
   private List<Reading> readings(
       Question question, Trial trial, List<Body> people, String who, Side side) {
-    String how =
-        String.format(
-            Locale.ROOT,
-            "%s hard against the side to %s within %.2f s",
-            who,
-            side.word(),
-            rules.value("shift-time"));
-    return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
+    Deed moved = new Deed.MovedInTime(who, rules.value("shift-time"), Optional.of(side), false);
+    return trial.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
         .filter(after -> !after.isOutdoneAfloat())
         .map(after -> reading(question, trial.stiff(), after.stiff(), side, heel(trial, side)))
         .toList();
@@ -102,7 +96,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
         Margin.atMost(limit, value, Unit.DEGREE),
         assessed,
         time.cited(),
-        after.condition(),
+        after.loadCase(),
         note);
   }
 }

@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** May the crew of a canoe sit on its seats, where kneeling is what its limits are for? */
@@ -15,8 +16,10 @@ public record SittingUp(RuleSet rules) implements Check {
     if (!UsualPosture.kneels(rules, trial)) {
       return List.of();
     }
-    String how = "everyone on the seats and three fifths of the way";
     return new Heeled(rules)
-        .readings(CheckId.SITTING_UP, Moves.everyone(trial, rules.value("offset-share"), how));
+        .readings(
+            CheckId.SITTING_UP,
+            Moves.everyone(
+                trial, rules.value("offset-share"), Act.EVERYONE_ON_THE_SEATS_PART_OF_THE_WAY));
   }
 }

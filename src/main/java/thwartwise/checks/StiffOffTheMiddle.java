@@ -22,8 +22,7 @@ public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Chec
     if (trial.people().isEmpty() || Canoe.is(trial.craft().form(), rules) != ofCanoes) {
       return List.of();
     }
-    List<Trial> ways =
-        Moves.offTheMiddle(trial.stiff(), rules.value("off-middle"), "everyone stiff and");
+    List<Trial> ways = Moves.offTheMiddle(trial.stiff(), rules.value("off-middle"), true);
     return new Heeled(rules).readings(CheckId.STIFF_OFF_THE_MIDDLE, ways);
   }
 }

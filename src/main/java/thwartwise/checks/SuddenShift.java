@@ -11,6 +11,8 @@ import thwartwise.afloat.Pose;
 import thwartwise.afloat.Swing;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -46,7 +48,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       }
       if (trial.people().size() > 1) {
         List<Body> people = trial.people().stream().map(b -> atSide(b, side)).toList();
-        all.addAll(readings(ALL, before, trial, people, "everyone", side));
+        all.addAll(readings(ALL, before, trial, people, "", side));
       }
     }
     return Stream.of(one, all).flatMap(r -> r.stream().min(Reading.WORST_FIRST).stream()).toList();
@@ -58,8 +60,8 @@ public record SuddenShift(RuleSet rules) implements Check {
 
   private static List<Reading> readings(
       Question question, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
-    String how = who + " suddenly hard against the side to " + side.word();
-    return trial.toSide(Disturbance.moved(how, people), -side.sign()).stream()
+    Deed moved = Deed.of(Act.SUDDENLY_HARD_TO_THE_SIDE, who).to(side);
+    return trial.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
         .filter(after -> !after.isOutdoneAfloat())
         .map(after -> reading(question, before, after.stiff(), side))
         .toList();
@@ -117,7 +119,7 @@ public record SuddenShift(RuleSet rules) implements Check {
         Margin.atMost(limit, value, Unit.DEGREE),
         assessed,
         SOURCE,
-        after.condition(),
+        after.loadCase(),
         note);
   }
 }

@@ -81,7 +81,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         Margin.atMost(Math.toRadians(most.value()), value, Unit.DEGREE),
         poses.assessed(),
         most.cited(),
-        trial.condition(),
+        trial.loadCase(),
         Steady.words(poses));
   }
 
@@ -116,7 +116,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         new Margin(value, limit.value(), atLeast, Unit.METRE),
         poses.assessed(),
         limit.cited(),
-        trial.condition(),
+        trial.loadCase(),
         clear && note.isEmpty() ? "minus means above the water" : note);
   }
 }

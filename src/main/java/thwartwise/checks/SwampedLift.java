@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.boat.Space;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -44,7 +45,7 @@ public record SwampedLift(RuleSet rules) implements Check {
     Limit each = rules.limit("swamped-lift-per-person");
     Trial crewed =
         SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
-            ? trial.empty("everyone in the water with hands on it")
+            ? trial.empty(Act.HANDS_ON_IT)
             : trial;
     return new Reading(
         question,
@@ -54,7 +55,7 @@ public record SwampedLift(RuleSet rules) implements Check {
             Unit.KILOGRAM),
         true,
         each.cited(),
-        crewed.condition(),
+        crewed.loadCase(),
         note);
   }
 }

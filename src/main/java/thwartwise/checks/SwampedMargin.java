@@ -43,11 +43,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
     }
     double off = rules.value("off-middle");
     List<Trial> half =
-        Moves.partly(
-            trial,
-            rules.value("swamped-side-share"),
-            rules.value("offset-share"),
-            "half of everyone's weight three fifths of the way");
+        Moves.partly(trial, rules.value("swamped-side-share"), rules.value("offset-share"));
     Reading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
     boolean answered =
         trial.isHurried()
@@ -58,9 +54,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
         answered
             ? side.of(OFF_THE_MIDDLE)
             : reading(
-                OFF_THE_MIDDLE,
-                "swamped-off-middle-heel",
-                Moves.offTheMiddle(trial, off, "everyone")));
+                OFF_THE_MIDDLE, "swamped-off-middle-heel", Moves.offTheMiddle(trial, off, false)));
   }
 
   /**
@@ -82,7 +76,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
         Margin.atMost(greatest, value, Unit.DEGREE),
         poses.assessed(),
         most.cited(),
-        ways.get(0).condition(),
+        ways.get(0).loadCase(),
         Steady.words(poses));
   }
 

@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.RuleSet;
 
 /** Does the boat stay up with everyone three fifths of the way to one side? */
@@ -16,7 +17,7 @@ public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
         Moves.everyone(
             UsualPosture.of(rules, trial),
             rules.value("offset-share"),
-            "everyone three fifths of the way");
+            Act.EVERYONE_PART_OF_THE_WAY);
     return new Heeled(rules).readings(CheckId.THREE_FIFTHS_TO_ONE_SIDE, ways);
   }
 }

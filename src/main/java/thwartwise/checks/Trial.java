@@ -26,6 +26,9 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCase;
 
 /**
  * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
@@ -40,6 +43,7 @@ public final class Trial {
   private static final double OVER = 0.5;
 
   private final Craft craft;
+  private final LoadCase base;
   private final Disturbance done;
   private final Allowance allowance;
   private final boolean hurried;
@@ -58,12 +62,14 @@ public final class Trial {
 
   private Trial(
       Craft craft,
+      LoadCase base,
       Disturbance done,
       Allowance allowance,
       boolean hurried,
       Optional<KnownBalances> known,
       boolean letGoUpright) {
     this.craft = craft;
+    this.base = base;
     this.done = done;
     this.allowance = allowance;
     this.hurried = hurried;
@@ -72,26 +78,22 @@ public final class Trial {
   }
 
   private Trial with(Disturbance otherwise) {
-    return new Trial(craft, otherwise, allowance, hurried, known, letGoUpright);
+    return new Trial(craft, base, otherwise, allowance, hurried, known, letGoUpright);
   }
 
-  /**
-   * As measured, without allowance.
-   *
-   * @param condition the loading in words
-   */
-  public static Trial of(Craft craft, List<Body> people, String condition) {
+  /** As measured, without allowance; of a loading that nobody reads of. */
+  public static Trial of(Craft craft, List<Body> people) {
+    return of(craft, people, LoadCase.UNNAMED);
+  }
+
+  /** As measured, without allowance. */
+  public static Trial of(Craft craft, List<Body> people, LoadCase loadCase) {
     return new Trial(
-        craft,
-        Disturbance.moved(condition, people),
-        Allowance.NONE,
-        false,
-        Optional.empty(),
-        false);
+        craft, loadCase, Disturbance.none(people), Allowance.NONE, false, Optional.empty(), false);
   }
 
   public Trial under(Allowance newAllowance) {
-    return new Trial(craft, done, newAllowance, hurried, known, letGoUpright);
+    return new Trial(craft, base, done, newAllowance, hurried, known, letGoUpright);
   }
 
   /**
@@ -100,7 +102,7 @@ public final class Trial {
    * then is not met at all; how far short it falls is not told.
    */
   public Trial hurried() {
-    return new Trial(craft, done, allowance, true, Optional.empty(), false);
+    return new Trial(craft, base, done, allowance, true, Optional.empty(), false);
   }
 
   /**
@@ -108,7 +110,7 @@ public final class Trial {
    * found kept there. To be asked by {@link #readings}.
    */
   public Trial hurried(KnownBalances known) {
-    return new Trial(craft, done, allowance, true, Optional.of(known), false);
+    return new Trial(craft, base, done, allowance, true, Optional.of(known), false);
   }
 
   /**
@@ -124,7 +126,7 @@ public final class Trial {
 
   private Trial fromUpright() {
     if (fromUpright == null) {
-      fromUpright = new Trial(craft, done, allowance, hurried, known, true);
+      fromUpright = new Trial(craft, base, done, allowance, hurried, known, true);
     }
     return fromUpright;
   }
@@ -153,8 +155,8 @@ public final class Trial {
     if (craft.looseKit().isEmpty()) {
       return List.of(after(next));
     }
-    String how = next.how() + ", loose kit slid to that side";
-    Trial slid = after(next.called(how).withKitAt(side));
+    List<Deed> deeds = next.deeds().stream().map(Deed::withKitSlid).toList();
+    Trial slid = after(next.called(deeds).withKitAt(side));
     if (isSymmetric()) {
       return List.of(slid);
     }
@@ -183,9 +185,8 @@ public final class Trial {
   }
 
   /** This trial, told as another one with something done to it. */
-  Trial called(String how, Trial base) {
-    String told = base.done.then(done.called(how)).how();
-    return with(done.called(told));
+  Trial called(Deed deed, Trial before) {
+    return with(done.called(before.done.then(done.called(List.of(deed))).deeds()));
   }
 
   /** The same boat once everything that is not fastened down or shut away has floated off. */
@@ -209,8 +210,8 @@ public final class Trial {
     return allowance;
   }
 
-  public String condition() {
-    return done.how();
+  public LoadCase loadCase() {
+    return base.with(done.deeds());
   }
 
   /**
@@ -365,7 +366,7 @@ public final class Trial {
   }
 
   /** The boat with nobody in it. */
-  Trial empty(String how) {
-    return after(Disturbance.moved(how, List.of()));
+  Trial empty(Act act) {
+    return after(Disturbance.moved(Deed.of(act), List.of()));
   }
 }

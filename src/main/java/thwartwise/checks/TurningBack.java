@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Capsized;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Body;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -21,7 +22,7 @@ public record TurningBack(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    Trial beside = trial.empty("everyone in the water beside it, nobody under it");
+    Trial beside = trial.empty(Act.NOBODY_UNDER_IT);
     Capsized capsized = Capsized.of(beside.swamped(List.of()));
     double lightest =
         trial.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
@@ -51,7 +52,7 @@ public record TurningBack(RuleSet rules) implements Check {
         Margin.atMost(lightest * Gravity.STANDARD * lever, capsized.effort(), Unit.NEWTON_METRE),
         capsized.assessed(),
         share.cited(),
-        beside.condition(),
+        beside.loadCase(),
         note(capsized, lightest, how));
   }
 

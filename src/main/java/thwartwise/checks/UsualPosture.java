@@ -1,6 +1,8 @@
 package thwartwise.checks;
 
 import thwartwise.boat.Body;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.Deed.Act;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
 
@@ -17,7 +19,8 @@ final class UsualPosture {
     }
     return trial.after(
         Disturbance.moved(
-            "everyone kneeling", trial.people().stream().map(UsualPosture::kneeling).toList()));
+            Deed.of(Act.EVERYONE_KNEELING),
+            trial.people().stream().map(UsualPosture::kneeling).toList()));
   }
 
   /** Whether they are otherwise than the boat file has them. */

@@ -60,7 +60,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
             limit.value() / 1000, OptionalDouble.of(litres.orElse(otherwise)), Unit.LITRE),
         true,
         limit.cited(),
-        trial.condition(),
+        trial.loadCase(),
         note);
   }
 }

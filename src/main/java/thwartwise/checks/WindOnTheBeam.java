@@ -2,10 +2,11 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import thwartwise.afloat.Force;
 import thwartwise.afloat.Pose;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Deed;
 import thwartwise.rules.RuleSet;
 
 /** How far does a steady wind from the side lay the boat over? */
@@ -30,16 +31,15 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
       Vector3 from = pose.plane().athwart().times(-toPort);
       double push = wind.push(trial, pose, from);
       Vector3 centre = wind.centre(trial, pose, from);
-      String how =
-          String.format(
-              Locale.ROOT,
-              "wind of %.1f m/s%s, %.0f N, %s",
+      Deed blown =
+          new Deed.WindPush(
               rules.value("wind"),
-              Moves.sideWord(toPort),
-              Math.ceil(push),
-              Lever.words(trial, centre, from));
+              push,
+              Lever.of(trial, centre, from),
+              Optional.of(Moves.side(toPort)),
+              false);
       List<Force> forces = List.of(new Force(centre, 0, toPort * push));
-      ways.addAll(trial.toSide(Disturbance.pulled(how, trial.people(), forces), toPort));
+      ways.addAll(trial.toSide(Disturbance.pulled(blown, trial.people(), forces), toPort));
     }
     return ways;
   }

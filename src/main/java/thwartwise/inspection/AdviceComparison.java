@@ -10,21 +10,20 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Question;
 import thwartwise.checks.Role;
+import thwartwise.loadcase.LoadCase.Kind;
 
 /** The findings of a boat beside those of the same boat after a change, question by question. */
 final class AdviceComparison {
-  private static final String AT_THE_LIMIT = "at the limit";
-
   private final Map<Asked, Finding> before;
   private final Map<Asked, Finding> after;
 
   /** What is for the reader to know is asked of one loading only, whichever it is. */
-  private record Asked(Question question, Role role, String loading) {
+  private record Asked(Question question, Role role, Kind loading) {
     static Asked of(Finding finding) {
       return new Asked(
           whicheverChamber(finding.question()),
           finding.role(),
-          finding.role() == Role.INFORMATION ? "" : loadingOf(finding));
+          finding.role() == Role.INFORMATION ? Kind.UNNAMED : finding.loadCase().kind());
     }
   }
 
@@ -41,10 +40,6 @@ final class AdviceComparison {
     Map<Asked, Finding> worst = new LinkedHashMap<>();
     findings.forEach(f -> worst.merge(Asked.of(f), f, Finding::worse));
     return worst;
-  }
-
-  private static String loadingOf(Finding finding) {
-    return finding.condition().split("[:;]", 2)[0].strip();
   }
 
   /** Which chamber is the worst to lose may change; the question stays the same. */
@@ -69,7 +64,7 @@ final class AdviceComparison {
             new AdviceWorse(
                 now.question(),
                 now.role(),
-                loadingOf(now),
+                now.loadCase().kind(),
                 then.map(Finding::outcome),
                 now.outcome()))
         : Optional.empty();
@@ -89,8 +84,8 @@ final class AdviceComparison {
   // aboard before, nothing was asked of a crew: neither is worse than it was.
   private boolean newAndNotMet(Asked question, Finding now) {
     boolean askedOfACrew =
-        !question.loading().equals(AT_THE_LIMIT)
-            || before.keySet().stream().anyMatch(q -> q.loading().equals(AT_THE_LIMIT));
+        question.loading() != Kind.AT_LIMIT
+            || before.keySet().stream().anyMatch(q -> q.loading() == Kind.AT_LIMIT);
     return now.role() != Role.INFORMATION && askedOfACrew && now.outcome() != Outcome.MEETS;
   }
 

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.boat.Packing;
 import thwartwise.checks.Question;
 import thwartwise.checks.Reading;
 
@@ -130,7 +131,7 @@ final class AdviceProbe {
   private AdviceReading reading(Crew crew, Reading before, OptionalDouble after) {
     return new AdviceReading(
         before.question(),
-        crew.seating().words(today.craft(), crew.each()),
+        crew.seating().crew(today.craft(), crew.each(), Packing.SPREAD),
         before.margin(),
         after);
   }

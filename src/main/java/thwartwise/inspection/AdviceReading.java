@@ -3,16 +3,17 @@ package thwartwise.inspection;
 import java.util.OptionalDouble;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Question;
+import thwartwise.loadcase.Crew;
 
 /**
  * The figure that stands in the way of more, before and after a change, with the allowance for tape
  * and scales taken off.
  *
- * @param crew for whom, in words
+ * @param crew for whom
  * @param before as it is today
  * @param changed what the same crew has in the changed boat, SI; empty when there is no such state
  */
-public record AdviceReading(Question question, String crew, Margin before, OptionalDouble changed) {
+public record AdviceReading(Question question, Crew crew, Margin before, OptionalDouble changed) {
 
   /** The same limit with what there is after the change. */
   public Margin after() {

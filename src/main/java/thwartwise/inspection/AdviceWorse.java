@@ -4,6 +4,7 @@ import java.util.Optional;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Question;
 import thwartwise.checks.Role;
+import thwartwise.loadcase.LoadCase.Kind;
 
 /**
  * A figure that comes out worse after a change.
@@ -12,4 +13,4 @@ import thwartwise.checks.Role;
  * @param before empty when it was not asked before
  */
 public record AdviceWorse(
-    Question question, Role role, String loading, Optional<Outcome> before, Outcome after) {}
+    Question question, Role role, Kind loading, Optional<Outcome> before, Outcome after) {}

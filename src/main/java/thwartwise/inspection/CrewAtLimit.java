@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.loadcase.Crew;
 
 /** The people of a report's loading at the limit, seated as it was worked out. */
 public final class CrewAtLimit {
@@ -20,17 +21,22 @@ public final class CrewAtLimit {
     }
     int people = Math.max(1, crew.people());
     double each = people(craft, report.atLimit().afloat().get()) / people;
+    if (!(report.atLimit().loadCase().crew() instanceof Crew.Alike alike)) {
+      return List.of();
+    }
     return Seating.of(people, craft.boat().places()).stream()
         .flatMap(
             s ->
                 s.packings(craft.boat().places()).stream()
-                    .filter(
-                        p ->
-                            Inspection.atLimit(craft, s, each, p)
-                                .equals(report.atLimit().loading()))
+                    .filter(p -> alike.packing() == p && sits(alike, s.places(craft)))
                     .map(p -> s.bodies(craft, Collections.nCopies(people, each), p)))
         .findFirst()
         .orElse(List.of());
+  }
+
+  /** Names in a row: an older record does not say where one of them ends. */
+  private static boolean sits(Crew.Alike alike, List<String> places) {
+    return String.join(", ", alike.places()).equals(String.join(", ", places));
   }
 
   private static double people(Craft craft, AfloatFigures afloat) {

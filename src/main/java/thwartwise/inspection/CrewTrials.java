@@ -60,7 +60,7 @@ final class CrewTrials {
         }
       }
     }
-    return ways.stream().map(bodies -> Trial.of(judge.craft(), bodies, "")).toList();
+    return ways.stream().map(bodies -> Trial.of(judge.craft(), bodies)).toList();
   }
 
   boolean meets(List<Member> members, Assignment assignment) {

@@ -54,8 +54,7 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
   }
 
   private static Optional<FirstLook> of(Craft craft, RuleSet rules) {
-    List<Reading> empty =
-        new FreeboardAtRest(rules).readings(Trial.of(craft, List.of(), "nobody aboard"));
+    List<Reading> empty = new FreeboardAtRest(rules).readings(Trial.of(craft, List.of()));
     return empty.get(0).value().stream()
         .boxed()
         .findFirst()
@@ -90,7 +89,7 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
     double design = rules.value("design-person");
     return people -> {
       Seating first = Seating.of(people, craft.boat().places()).get(0);
-      Trial trial = Trial.of(craft, first.bodies(craft, Collections.nCopies(people, design)), "");
+      Trial trial = Trial.of(craft, first.bodies(craft, Collections.nCopies(people, design)));
       return Stream.of(Allowance.of(rules, craft), Allowance.NONE)
           .map(trial::under)
           .flatMap(t -> checks.stream().flatMap(c -> c.readings(t).stream()))

@@ -12,8 +12,10 @@ import thwartwise.boat.Opening;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.loadcase.LoadCase;
 
 /**
  * What must be answered with yes before somebody goes afloat today, drawn from what the inspection
@@ -58,14 +60,14 @@ public record GoingToday(List<String> held, List<Point> points) {
   private static List<String> whateverTheLoading(Report report) {
     return report.findings().stream()
         .filter(Finding::holdsBack)
-        .filter(f -> !f.condition().startsWith(report.asLoaded().loading()))
+        .filter(f -> f.loadCase().kind() != LoadCase.Kind.AS_LOADED)
         .map(
             f ->
                 CheckWords.of(f.question())
                     + ": "
                     + f.outcome().word()
                     + " ("
-                    + f.condition()
+                    + LoadCaseWords.of(f.loadCase())
                     + ")")
         .toList();
   }
@@ -137,7 +139,7 @@ public record GoingToday(List<String> held, List<Point> points) {
   private static Point seats(Report report, Boat boat) {
     Set<String> not = SeatsToday.notLikeThis(report.recommendation());
     if (!report.nothingHoldsBack()) {
-      not.add(report.asLoaded().loading());
+      not.add(LoadCaseWords.of(report.asLoaded().loadCase()));
     }
     String places = String.join(", ", boat.places().stream().map(p -> p.name()).toList());
     return new Point(

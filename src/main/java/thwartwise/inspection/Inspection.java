@@ -30,6 +30,8 @@ import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.loadcase.Crew;
+import thwartwise.loadcase.LoadCase;
 import thwartwise.remedy.Change;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -243,13 +245,14 @@ public final class Inspection {
 
   private Trial asLoaded() {
     List<Body> people = craft.aboard();
-    String who =
-        people.isEmpty()
-            ? "nobody aboard"
-            : String.join(
-                ", ",
-                craft.boat().aboard().stream().map(p -> p.name() + " at " + p.place()).toList());
-    return Trial.of(craft, people, "as loaded: " + who);
+    return Trial.of(craft, people, LoadCase.of(LoadCase.Kind.AS_LOADED, aboard(craft.boat())));
+  }
+
+  private static Crew aboard(Boat boat) {
+    return boat.aboard().isEmpty()
+        ? new Crew.Nobody()
+        : new Crew.Named(
+            boat.aboard().stream().map(p -> new Crew.Seat(p.name(), p.place())).toList());
   }
 
   private Limits.Crew crewAtLimit() {
@@ -283,10 +286,8 @@ public final class Inspection {
                     atLimit(craft, seating, each, packing)));
   }
 
-  /** The loading at the limit, in words. */
-  static String atLimit(Craft craft, Seating seating, double each, Packing packing) {
-    String how = packing.words().isEmpty() ? "" : ", " + packing.words();
-    return "at the limit: " + seating.words(craft, each) + how;
+  private static LoadCase atLimit(Craft craft, Seating seating, double each, Packing packing) {
+    return LoadCase.of(LoadCase.Kind.AT_LIMIT, seating.crew(craft, each, packing));
   }
 
   private List<Finding> allFindings() {

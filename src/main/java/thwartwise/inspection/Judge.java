@@ -152,13 +152,13 @@ final class Judge {
   }
 
   Trial trial(Seating seating, List<Double> masses, Packing packing) {
-    return Trial.of(craft, seating.bodies(craft, masses, packing), "");
+    return Trial.of(craft, seating.bodies(craft, masses, packing));
   }
 
   List<Trial> trials(Seating seating, double heaviest) {
     return masses(seating, heaviest).stream()
         .flatMap(masses -> seating.ways(craft, masses).stream())
-        .map(bodies -> Trial.of(craft, bodies, ""))
+        .map(bodies -> Trial.of(craft, bodies))
         .toList();
   }
 
@@ -226,7 +226,7 @@ final class Judge {
 
   /** With whichever chamber lost costs most. */
   private double spareEmpty(Allowance taken) {
-    Trial empty = Trial.of(craft, List.of(), "").under(taken);
+    Trial empty = Trial.of(craft, List.of()).under(taken);
     return Stream.concat(Stream.of(List.<Space>of()), craft.spaces().stream().map(List::of))
         .mapToDouble(empty::spareBuoyancy)
         .min()

@@ -13,6 +13,7 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.loadcase.LoadCase;
 
 /**
  * Chambers whose poured litres differ from the drawn volume by over a fifth: one of them is wrong.
@@ -45,7 +46,7 @@ public final class MeasuredLitres {
                     Outcome.FALLS_SHORT,
                     new Margin(OptionalDouble.of(poured), drawn, poured < drawn, Unit.LITRE),
                     "they should agree within a fifth (judgement)",
-                    "as measured",
+                    LoadCase.AS_MEASURED,
                     "the smaller counts; measure the box and pour again"));
   }
 }

@@ -17,6 +17,7 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.loadcase.LoadCase;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.rules.CapacityFigure;
@@ -166,7 +167,7 @@ final class RulesApplied {
         Outcome.FALLS_SHORT,
         Margin.atMost(figure.value(), figure.has(), Unit.WATT),
         figure.formula() + ": " + figure.source(),
-        "",
+        LoadCase.UNNAMED,
         "before it is launched, fit a weaker motor or make sure that this one is held back");
   }
 }

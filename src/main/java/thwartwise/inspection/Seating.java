@@ -3,7 +3,6 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
@@ -11,6 +10,7 @@ import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Crew;
 
 /**
  * How many people sit at each place of a craft.
@@ -60,12 +60,11 @@ record Seating(List<Integer> counts) {
     return names;
   }
 
-  /** Who is meant, in words. */
-  String words(Craft craft, double each) {
+  /** These people, each of one mass. */
+  Crew crew(Craft craft, double each, Packing packing) {
     return people() == 0
-        ? "nobody aboard"
-        : String.format(
-            Locale.ROOT, "%d of %.0f kg at %s", people(), each, String.join(", ", places(craft)));
+        ? new Crew.Nobody()
+        : new Crew.Alike(people(), each, places(craft), packing);
   }
 
   /** Every way the people share the length of their places. */

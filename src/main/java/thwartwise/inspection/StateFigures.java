@@ -2,16 +2,17 @@ package thwartwise.inspection;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.loadcase.LoadCase;
 
 /**
  * One loading of the boat: afloat, heeled and swamped.
  *
- * @param loading in words: who is aboard and where
+ * @param loadCase who is aboard and where
  * @param afloat empty when no such pose exists; {@code note} says why
  * @param looseWater how it floats with more and more water loose in it
  */
 public record StateFigures(
-    String loading,
+    LoadCase loadCase,
     Optional<AfloatFigures> afloat,
     Optional<RightingFigures> righting,
     SwampedFigures swamped,

@@ -26,7 +26,7 @@ final class States {
     Equilibria rest = trial.atRest();
     Floating floating = trial.afloat();
     return new StateFigures(
-        trial.condition(),
+        trial.loadCase(),
         rest.worst().map(p -> afloat(trial.craft(), floating, p, rest.allStable())),
         RightingCurve.towardWorseSide(trial.stiff().afloat(), trial.craft().edges())
             .map(c -> righting(trial.craft(), c)),

@@ -118,7 +118,7 @@ final class TriedRules {
 
   private static boolean dry(Craft craft, List<Body> bodies, boolean port, double heel) {
     List<Body> out = bodies.stream().map(b -> b.hardToSide(port ? 1 : -1)).toList();
-    Equilibria rest = Trial.of(craft, out, "").atRest();
+    Equilibria rest = Trial.of(craft, out).atRest();
     return rest.allStable()
         && rest.reached().stream()
             .allMatch(
@@ -135,7 +135,7 @@ final class TriedRules {
       sides(craft).forEach(port -> over.add(craft.form().railAt(x, port)));
     }
     return over.stream()
-        .map(at -> Trial.of(craft, List.of(), "").with(new Loading.Weight(mass, at)))
+        .map(at -> Trial.of(craft, List.of()).with(new Loading.Weight(mass, at)))
         .allMatch(t -> t.swampedRest(List.of()).allUpright());
   }
 }

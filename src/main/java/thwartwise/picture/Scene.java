@@ -24,12 +24,12 @@ record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equi
 
   static Scene of(Craft craft, Report report) {
     List<Body> crew = CrewAtLimit.of(craft, report);
-    Trial trial = Trial.of(craft, crew, "");
+    Trial trial = Trial.of(craft, crew);
     Equilibria loaded = trial.atRest();
     return new Scene(
         craft,
         trial,
-        crew.isEmpty() ? loaded : Trial.of(craft, List.of(), "").atRest(),
+        crew.isEmpty() ? loaded : Trial.of(craft, List.of()).atRest(),
         loaded,
         Equilibrium.from(trial.swamped(List.of())));
   }
@@ -40,7 +40,7 @@ record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equi
 
   /** The same with the people elsewhere. */
   Trial with(List<Body> people) {
-    return Trial.of(craft, people, "");
+    return Trial.of(craft, people);
   }
 
   /** The pose that counts, if the boat lies in it as a boat should. */

@@ -42,8 +42,7 @@ record ChamberDoubts(Craft craft, PlausibleLimits limits) {
             test ->
                 new PlausibilityQuestion(
                         "chamber \"" + space.name() + "\", days from its leak test until today",
-                        Unit.DAY,
-                        PlausibilityQuestion.MEASURED)
+                        Unit.DAY)
                     .atLeast(
                         DAY * ChronoUnit.DAYS.between(test.date(), craft.today()),
                         0,
@@ -61,8 +60,7 @@ record ChamberDoubts(Craft craft, PlausibleLimits limits) {
     double room = craft.form().inside().volume();
     double least = limits.value("poured-over-drawn-least") * drawn;
     String check = "chamber \"" + space.name() + "\", litres poured into it";
-    PlausibilityQuestion asked =
-        new PlausibilityQuestion(check, Unit.LITRE, PlausibilityQuestion.MEASURED);
+    PlausibilityQuestion asked = new PlausibilityQuestion(check, Unit.LITRE);
     if (poured < least) {
       return asked.atLeast(
           poured,

@@ -32,8 +32,7 @@ record KitMassDoubts(Craft craft, PlausibleLimits limits) {
     Span usual = limits.kitMass(kit.name(), driven);
     String source = limits.kitMassSource(kit.name(), driven);
     PlausibilityQuestion asked =
-        new PlausibilityQuestion(
-            "kit \"" + kit.name() + "\", mass", Unit.KILOGRAM, PlausibilityQuestion.MEASURED);
+        new PlausibilityQuestion("kit \"" + kit.name() + "\", mass", Unit.KILOGRAM);
     String remedy = remedy(kit.mass(), usual);
     return kit.mass() < usual.from()
         ? asked.atLeast(kit.mass(), usual.from(), source, remedy)

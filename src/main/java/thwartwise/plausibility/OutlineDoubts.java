@@ -84,10 +84,7 @@ final class OutlineDoubts {
   private void add(Waist waist) {
     String station = StationDoubts.name(stations, waist.station());
     found.add(
-        new PlausibilityQuestion(
-                "station \"" + station + "\", waist of the outline",
-                Unit.METRE,
-                PlausibilityQuestion.MEASURED)
+        new PlausibilityQuestion("station \"" + station + "\", waist of the outline", Unit.METRE)
             .atLeast(
                 waist.read(),
                 waist.beside(),
@@ -111,8 +108,7 @@ final class OutlineDoubts {
             .min()
             .orElse(0);
     PlausibilityQuestion asked =
-        new PlausibilityQuestion(
-            "height of the lowest point of the bottom", Unit.METRE, PlausibilityQuestion.MEASURED);
+        new PlausibilityQuestion("height of the lowest point of the bottom", Unit.METRE);
     String remedy =
         "heights are measured up from the lowest point, so that one is zero: was a height given a"
             + " wrong sign, or left out?";

@@ -71,9 +71,7 @@ final class PlaceDoubts {
             end -> {
               PlausibilityQuestion asked =
                   new PlausibilityQuestion(
-                      subject(place) + ", how far forward, as a share of the length",
-                      Unit.PERCENT,
-                      PlausibilityQuestion.MEASURED);
+                      subject(place) + ", how far forward, as a share of the length", Unit.PERCENT);
               double share = (place.x() - hull.from()) / hull.length();
               String limit = end == NamedEnd.MIDDLE ? "middle-place-least" : "fore-place-least";
               double least = limits.value(limit);
@@ -136,8 +134,7 @@ final class PlaceDoubts {
   }
 
   private static PlausibilityQuestion metres(Place place, String what) {
-    return new PlausibilityQuestion(
-        subject(place) + ", " + what, Unit.METRE, PlausibilityQuestion.MEASURED);
+    return new PlausibilityQuestion(subject(place) + ", " + what, Unit.METRE);
   }
 
   private static String subject(Place place) {

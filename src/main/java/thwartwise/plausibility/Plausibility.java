@@ -14,6 +14,8 @@ import thwartwise.boat.PanelTwist;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCase;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -105,10 +107,10 @@ public final class Plausibility {
       add(
           Topic.BLOCK,
           shape(),
-          asked(
+          new PlausibilityQuestion(
                   "how much of its block the hull fills under water",
                   Unit.PERCENT,
-                  "as measured; level, at its weight as loaded")
+                  LoadCase.AS_MEASURED.with(List.of(Deed.of(Deed.Act.LEVEL_AS_LOADED))))
               .between(
                   block.getAsDouble(),
                   span,
@@ -228,11 +230,7 @@ public final class Plausibility {
   }
 
   private static PlausibilityQuestion asked(String check, Unit unit) {
-    return asked(check, unit, PlausibilityQuestion.MEASURED);
-  }
-
-  private static PlausibilityQuestion asked(String check, Unit unit, String condition) {
-    return new PlausibilityQuestion(check, unit, condition);
+    return new PlausibilityQuestion(check, unit);
   }
 
   /** What holds for every boat is told only where it does not. */

@@ -15,12 +15,15 @@ import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
+import thwartwise.loadcase.LoadCase;
 
 /** What is asked of a measurement, before it is answered. */
-record PlausibilityQuestion(String check, Unit unit, String condition) {
-  private static final MathContext THREE = new MathContext(3);
+record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
+  PlausibilityQuestion(String check, Unit unit) {
+    this(check, unit, LoadCase.AS_MEASURED);
+  }
 
-  static final String MEASURED = "as measured";
+  private static final MathContext THREE = new MathContext(3);
 
   /** The end of the span that is nearer, or overstepped, is the limit told. */
   Answer between(double value, Span span, String least, String most, String remedy) {
@@ -87,7 +90,7 @@ record PlausibilityQuestion(String check, Unit unit, String condition) {
               met ? Outcome.MEETS : Outcome.FALLS_SHORT,
               new Margin(OptionalDouble.of(value), limit, atLeast, asked.unit()),
               source,
-              asked.condition(),
+              asked.loadCase(),
               met ? note : kept.map(reason -> "kept: " + reason).orElse(note));
       boolean forAnother = kept.isEmpty() && !about.isEmpty();
       return new PlausibilityFinding(id, finding, kept, measured, forAnother);

@@ -143,7 +143,7 @@ final class SeatDoubts {
   }
 
   private static PlausibilityQuestion metres(String check) {
-    return new PlausibilityQuestion(check, Unit.METRE, PlausibilityQuestion.MEASURED);
+    return new PlausibilityQuestion(check, Unit.METRE);
   }
 
   /** One finding for each thing, the first. */

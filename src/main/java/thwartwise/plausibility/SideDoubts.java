@@ -28,9 +28,7 @@ record SideDoubts(Craft craft, PlausibleLimits limits) {
   private PlausibilityQuestion.Answer answer(Place place, NamedSide side) {
     String subject = "place \"" + place.name() + "\"";
     return new PlausibilityQuestion(
-            subject + ", how far out its middle lies to the side it is named for",
-            Unit.METRE,
-            PlausibilityQuestion.MEASURED)
+            subject + ", how far out its middle lies to the side it is named for", Unit.METRE)
         .atLeast(
             side.offset(place),
             limits.value("side-place-out"),

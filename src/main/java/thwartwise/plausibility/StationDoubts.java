@@ -40,9 +40,7 @@ final class StationDoubts {
     boolean low = out.value() < out.fair();
     PlausibilityQuestion asked =
         new PlausibilityQuestion(
-            "station \"" + name(stations, out.station()) + "\" against its neighbours",
-            Unit.METRE,
-            PlausibilityQuestion.MEASURED);
+            "station \"" + name(stations, out.station()) + "\" against its neighbours", Unit.METRE);
     return new PlausibilityQuestion.Answer(
         asked,
         out.value(),

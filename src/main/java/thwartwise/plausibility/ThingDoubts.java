@@ -147,7 +147,7 @@ final class ThingDoubts {
   }
 
   private static PlausibilityQuestion metres(String check) {
-    return new PlausibilityQuestion(check, Unit.METRE, PlausibilityQuestion.MEASURED);
+    return new PlausibilityQuestion(check, Unit.METRE);
   }
 
   private void add(DoubtId id, PlausibilityQuestion.Answer answer) {

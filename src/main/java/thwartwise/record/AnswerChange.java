@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.checks.Finding;
+import thwartwise.loadcase.LoadCase.Kind;
 
 /**
  * One question asked of the boat under one kind of loading, and its two answers. Without a before
@@ -11,7 +12,7 @@ import thwartwise.checks.Finding;
  *
  * @param loading as loaded, at the limit or as measured
  */
-public record AnswerChange(String loading, Optional<Finding> before, Optional<Finding> after) {
+public record AnswerChange(Kind loading, Optional<Finding> before, Optional<Finding> after) {
 
   /** The answer of now, or the last there was. */
   public Finding latest() {
@@ -48,15 +49,11 @@ public record AnswerChange(String loading, Optional<Finding> before, Optional<Fi
   }
 
   private static boolean sameQuestion(Finding a, Finding b) {
-    return a.question().equals(b.question())
-        && a.role() == b.role()
-        && loading(a).equals(loading(b));
+    return a.question().equals(b.question()) && a.role() == b.role() && loading(a) == loading(b);
   }
 
-  /**
-   * The crew named behind the colon may be another one; what is done to it is part of the check.
-   */
-  private static String loading(Finding finding) {
-    return finding.condition().split("[:;]", 2)[0].strip();
+  /** The crew may be another one; what is done to it is part of the check. */
+  private static Kind loading(Finding finding) {
+    return finding.loadCase().kind();
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import thwartwise.checks.CheckWords;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Question.Subject;
@@ -13,6 +14,7 @@ import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.inspection.Recommendation;
+import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 
@@ -83,7 +85,7 @@ final class AdviceWords {
 
   private static String moved(AdviceReading reading) {
     return "With "
-        + reading.crew()
+        + LoadCaseWords.crew(reading.crew())
         + ", "
         + CheckWords.of(reading.question())
         + " goes from "
@@ -112,7 +114,7 @@ final class AdviceWords {
           "With so many aboard nobody does what fewer could: "
               + Sentence.list(piece.thenNobody().stream().map(CheckWords::subject).toList()));
     }
-    Map<String, List<AdviceWorse>> byLoading = new LinkedHashMap<>();
+    Map<Kind, List<AdviceWorse>> byLoading = new LinkedHashMap<>();
     piece
         .worse()
         .forEach(w -> byLoading.computeIfAbsent(w.loading(), l -> new ArrayList<>()).add(w));
@@ -120,7 +122,7 @@ final class AdviceWords {
     return costs;
   }
 
-  private static String worse(String loading, List<AdviceWorse> worse) {
+  private static String worse(Kind loading, List<AdviceWorse> worse) {
     Map<Subject, Outcome> bySubject = new LinkedHashMap<>();
     worse.forEach(w -> bySubject.merge(w.question().subject(), w.after(), Outcome::worse));
     Map<Outcome, List<String>> byOutcome = new EnumMap<>(Outcome.class);
@@ -130,7 +132,7 @@ final class AdviceWords {
                 .computeIfAbsent(after, o -> new ArrayList<>())
                 .add(CheckWords.subject(subject)));
     return "With the same people aboard ("
-        + loading
+        + LoadCaseWords.kind(loading)
         + ") it makes worse: "
         + String.join("; ", byOutcome.entrySet().stream().map(AdviceWords::fallen).toList());
   }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.LoadCaseWords;
+import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.record.AnswerChange;
@@ -37,10 +39,10 @@ final class AnswersCompared {
   }
 
   private static void groups(Page page, List<AnswerChange> answers) {
-    Map<String, List<AnswerChange>> byLoading = new LinkedHashMap<>();
+    Map<Kind, List<AnswerChange>> byLoading = new LinkedHashMap<>();
     answers.forEach(a -> byLoading.computeIfAbsent(a.loading(), l -> new ArrayList<>()).add(a));
     boolean first = true;
-    for (Map.Entry<String, List<AnswerChange>> group : byLoading.entrySet()) {
+    for (Map.Entry<Kind, List<AnswerChange>> group : byLoading.entrySet()) {
       if (!first) {
         page.gap();
       }
@@ -51,10 +53,11 @@ final class AnswersCompared {
   }
 
   /** The crews may differ: what is compared is what each record says of its own. */
-  private static String loading(String words) {
-    return words.isBlank()
+  private static String loading(Kind kind) {
+    return kind == Kind.UNNAMED
         ? "Besides:"
-        : words + (words.equals("at the limit") ? ", each with the crew of its own record:" : ":");
+        : LoadCaseWords.kind(kind)
+            + (kind == Kind.AT_LIMIT ? ", each with the crew of its own record:" : ":");
   }
 
   private static boolean shows(AnswerChange answer) {

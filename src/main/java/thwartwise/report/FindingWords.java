@@ -3,6 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
@@ -17,7 +18,7 @@ final class FindingWords {
         List.of(
             CheckWords.of(finding.question()) + ": " + finding.outcome().word(),
             figures(finding) + citation,
-            FindingGroups.deed(finding),
+            LoadCaseWords.deeds(finding.loadCase()),
             finding.note()));
   }
 

@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import java.util.List;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Report;
@@ -24,7 +25,8 @@ final class FloatingSection {
   }
 
   private static void state(Page page, String when, StateFigures state) {
-    page.paragraph(state.loading().isBlank() ? when : state.loading());
+    String loading = LoadCaseWords.of(state.loadCase());
+    page.paragraph(loading.isBlank() ? when : loading);
     state
         .afloat()
         .ifPresentOrElse(

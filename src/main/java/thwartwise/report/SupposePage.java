@@ -5,11 +5,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.Member;
 import thwartwise.inspection.Recommendation;
+import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.AnswerChange;
@@ -108,7 +110,7 @@ public final class SupposePage {
         .map(
             a ->
                 CheckWords.of(a.latest().question())
-                    + (a.loading().isBlank() ? "" : ", " + a.loading()))
+                    + (a.loading() == Kind.UNNAMED ? "" : ", " + LoadCaseWords.kind(a.loading())))
         .distinct()
         .toList();
   }

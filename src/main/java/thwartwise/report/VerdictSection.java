@@ -4,6 +4,7 @@ import java.util.List;
 import thwartwise.checks.Finding;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
+import thwartwise.loadcase.LoadCase;
 import thwartwise.page.Page;
 
 /** May it be launched, and if not, why not. */
@@ -54,11 +55,10 @@ final class VerdictSection {
 
   /** Whether all that stands against it comes of how it is loaded today. */
   static boolean onlyAsLoaded(Report report) {
-    return report.findings().stream().filter(Finding::holdsBack).allMatch(f -> asLoaded(f, report));
+    return report.findings().stream().filter(Finding::holdsBack).allMatch(VerdictSection::asLoaded);
   }
 
-  private static boolean asLoaded(Finding finding, Report report) {
-    String loading = report.asLoaded().loading();
-    return !loading.isBlank() && finding.condition().startsWith(loading);
+  private static boolean asLoaded(Finding finding) {
+    return finding.loadCase().kind() == LoadCase.Kind.AS_LOADED;
   }
 }

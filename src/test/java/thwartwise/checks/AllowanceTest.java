@@ -15,6 +15,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Station;
+import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
 import thwartwise.sampleboats.BoatEdits;
 
@@ -104,7 +105,9 @@ class AllowanceTest {
   @Test
   void a_lift_that_meets_with_five_stations_is_borderline_with_four() {
     for (int stations : List.of(4, 5)) {
-      Trial trial = Trial.of(measuredAt(stations, OnPaper.tanks(700)), List.of(), "on paper");
+      Trial trial =
+          Trial.of(
+              measuredAt(stations, OnPaper.tanks(700)), List.of(), OldNames.loadCase("on paper"));
       assertThat(trial.spareBuoyancy(List.of())).isCloseTo(140, within(0.01));
       assertThat(trial.under(Allowance.of(RULES, trial.craft())).spareBuoyancy(List.of()))
           .isCloseTo((stations == 5 ? 756 : 672) - 735, within(0.01));

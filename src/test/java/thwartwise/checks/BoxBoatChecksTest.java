@@ -13,6 +13,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
+import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;
@@ -37,7 +38,8 @@ class BoxBoatChecksTest {
   }
 
   private static List<Finding> findings(Check check, Craft craft, Body... people) {
-    return Findings.of(check, Trial.of(craft, List.of(people), "on paper"), ALLOWANCE);
+    return Findings.of(
+        check, Trial.of(craft, List.of(people), OldNames.loadCase("on paper")), ALLOWANCE);
   }
 
   // Freeboard 0.5 - m/3600: needs 0.20 as measured, and 0.20 + 0.02 at 1.05 m: m <= 1080 and

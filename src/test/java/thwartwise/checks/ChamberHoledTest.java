@@ -44,7 +44,7 @@ class ChamberHoledTest {
     Reading heel = worst(boat, 0);
     assertThat(FindingText.check(heel)).isEqualTo("launching without a look into the side tank");
     assertThat(heel.value().getAsDouble()).isCloseTo(Math.atan(tangent), within(1e-5));
-    assertThat(heel.condition()).isEqualTo("on paper; side tank full");
+    assertThat(FindingText.condition(heel)).isEqualTo("on paper; side tank full");
     Reading freeboard = worst(boat, 1);
     assertThat(FindingText.check(freeboard))
         .isEqualTo("launching without a look into the side tank, freeboard left");

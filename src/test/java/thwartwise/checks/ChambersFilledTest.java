@@ -46,7 +46,8 @@ class ChambersFilledTest {
     assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     assertThat(value(found.get(0))).isCloseTo(420 - 300, within(0.01));
     assertThat(found.get(0).limit()).isEqualTo(20);
-    assertThat(found.get(0).condition()).isEqualTo("on paper; the locker hatch left open");
+    assertThat(FindingText.condition(found.get(0)))
+        .isEqualTo("on paper; the locker hatch left open");
     Finding lost = findings(new ChambersLost(RULES), trial).get(1);
     assertThat(FindingText.check(lost)).isEqualTo("swamped, bow tank lost, out of upright");
     assertThat(found.get(1).value()).isEqualTo(lost.value());

@@ -24,6 +24,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Deed;
 
 /** What holds for every check of the cautious set. */
 class EveryCheckTest {
@@ -51,7 +52,7 @@ class EveryCheckTest {
                   .isTrue();
               oneLine(FindingText.check(f), FindingText.check(f));
               oneLine(FindingText.check(f), f.source());
-              oneLine(FindingText.check(f), f.condition());
+              oneLine(FindingText.check(f), FindingText.condition(f));
               assertThat(FindingText.check(f)).isNotBlank();
               assertThat(f.source()).isNotBlank();
               assertThat(f.note())
@@ -220,22 +221,23 @@ class EveryCheckTest {
         trial
             .after(
                 Disturbance.weighed(
-                    "a bag",
+                    new Deed.Stated("a bag"),
                     trial.people(),
                     List.of(new thwartwise.boat.Loading.Weight(10, Vector3.of(1, 0, 0.1)))))
             .after(
                 Disturbance.weighed(
-                    "another",
+                    new Deed.Stated("another"),
                     List.of(),
                     List.of(new thwartwise.boat.Loading.Weight(5, Vector3.of(1, 0, 0.1)))));
-    assertThat(twice.condition()).isEqualTo("on paper; a bag; another");
+    assertThat(FindingText.condition(twice)).isEqualTo("on paper; a bag; another");
     assertThat(twice.loading().mass()).isCloseTo(315, within(1e-9));
     assertThat(twice.people()).isEmpty();
     assertThat(trial.loading().mass()).isCloseTo(395, within(1e-9));
-    Trial unnamed = Trial.of(trial.craft(), List.of(), "");
-    assertThat(unnamed.empty("nobody in it").condition()).isEqualTo("nobody in it");
-    assertThat(twice.called("told otherwise", trial).condition())
+    Trial unnamed = Trial.of(trial.craft(), List.of());
+    assertThat(FindingText.condition(unnamed.empty(Deed.Act.OPEN))).isEqualTo("open");
+    assertThat(FindingText.condition(twice.called(new Deed.Stated("told otherwise"), trial)))
         .isEqualTo("on paper; told otherwise");
-    assertThat(trial.called("told", unnamed).condition()).isEqualTo("told");
+    assertThat(FindingText.condition(trial.called(new Deed.Stated("told"), unnamed)))
+        .isEqualTo("told");
   }
 }

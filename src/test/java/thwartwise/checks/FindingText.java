@@ -11,4 +11,16 @@ public final class FindingText {
   public static String check(Reading reading) {
     return CheckWords.of(reading.question());
   }
+
+  public static String condition(Finding finding) {
+    return LoadCaseWords.of(finding.loadCase());
+  }
+
+  public static String condition(Reading reading) {
+    return LoadCaseWords.of(reading.loadCase());
+  }
+
+  static String condition(Trial trial) {
+    return LoadCaseWords.of(trial.loadCase());
+  }
 }

@@ -6,6 +6,7 @@ import static thwartwise.checks.OnPaper.RULES;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import thwartwise.loadcase.LoadCase;
 
 /** How the reading as measured and the one after the allowance make one finding. */
 class FindingsTest {
@@ -29,7 +30,7 @@ class FindingsTest {
       String check, OptionalDouble value, boolean assessed, String note) {
     Margin margin = Margin.atMost(0.2, value, Unit.DEGREE);
     Question question = Question.of(CheckId.NO_LONGER_ASKED, Measure.HEEL, check);
-    return new Reading(question, margin, assessed, "judgement", "", note);
+    return new Reading(question, margin, assessed, "judgement", LoadCase.UNNAMED, note);
   }
 
   private static List<Finding> findings(List<Reading> measured, List<Reading> cautious) {

@@ -55,7 +55,8 @@ class HeldOnToTest {
     assertThat(value(lift)).isCloseTo(540, within(0.01));
     assertThat(lift.limit()).isEqualTo(40);
     assertThat(lift.role()).isEqualTo(Role.LIMITS_CREW);
-    assertThat(lift.condition()).isEqualTo("on paper; everyone in the water with hands on it");
+    assertThat(FindingText.condition(lift))
+        .isEqualTo("on paper; everyone in the water with hands on it");
     assertThat(lift.note()).isEqualTo("everyone in the water with hands on it: nobody sits in it");
     assertThat(findings(new SwampedLift(RULES), heldOn(WhenSwamped.SIT_IN_IT)).get(0).note())
         .isEmpty();
@@ -108,7 +109,7 @@ class HeldOnToTest {
     Finding seats = findings(new SittingUp(RULES), trial).get(0);
     assertThat(value(knees)).isCloseTo(Math.atan(kneeling), within(1e-8));
     assertThat(value(seats)).isCloseTo(Math.atan(sitting), within(1e-8));
-    assertThat(knees.condition())
+    assertThat(FindingText.condition(knees))
         .isEqualTo("on paper; everyone kneeling; everyone three fifths of the way to port");
     assertThat(FindingText.check(seats)).isEqualTo("sitting on the seats and not kneeling");
     assertThat(seats.role()).isEqualTo(Role.FORBIDS_AN_ACT);

@@ -33,7 +33,7 @@ class LeaningAndClimbingTest {
     assertThat(found.get(0).limit()).isCloseTo(HEEL_LIMIT, within(1e-12));
     assertThat(value(found.get(1))).isCloseTo(freeboard(395, heel), within(1e-8));
     assertThat(found.get(1).limit()).isEqualTo(0.05);
-    assertThat(found.get(0).condition()).isEqualTo("on paper; crew leaning out to port");
+    assertThat(FindingText.condition(found.get(0))).isEqualTo("on paper; crew leaning out to port");
     assertThat(found).allMatch(f -> f.outcome() == Outcome.MEETS);
   }
 
@@ -79,7 +79,7 @@ class LeaningAndClimbingTest {
     assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     assertThat(value(found.get(0))).isCloseTo(heel, within(1e-8));
     assertThat(value(found.get(1))).isCloseTo(freeboard(395, heel), within(1e-8));
-    assertThat(found.get(0).condition())
+    assertThat(FindingText.condition(found.get(0)))
         .isEqualTo("on paper; crew climbing in over the side to port");
   }
 
@@ -116,7 +116,7 @@ class LeaningAndClimbingTest {
   void with_nobody_aboard_somebody_of_the_rule_sets_mass_climbs_in() {
     List<Finding> found = findings(new ClimbingIn(RULES), trial(OnPaper.boat(300)));
     assertThat(value(found.get(0))).isCloseTo(heel(300, 95, 0.6, 0.5), within(1e-8));
-    assertThat(found.get(0).condition())
+    assertThat(FindingText.condition(found.get(0)))
         .isEqualTo("on paper; somebody climbing in over the side to port");
   }
 
@@ -130,7 +130,7 @@ class LeaningAndClimbingTest {
         .isCloseTo(Math.atan(tangent), within(1e-8));
     assertThat(Moves.climbingInOverTheSide(two, 95)).hasSize(2);
     assertThat(Moves.climbingInOverTheStern(two, 95))
-        .extracting(Trial::condition)
+        .extracting(FindingText::condition)
         .containsOnly("on paper; crew climbing in over the stern");
   }
 

@@ -113,7 +113,7 @@ class LineOutTest {
     assertThat(found.get(1).note())
         .isEqualTo("lowest at the rail, near aft; at that end the stream stands 0.12 m higher");
     // At rest the rail is 0.5 - d above the water and the middle of what is wet d/2 below.
-    assertThat(found.get(1).condition())
+    assertThat(FindingText.condition(found.get(1)))
         .isEqualTo(
             "on paper; 392 N of level pull (from 30 N as towed to 392 N against a blunt end, snatch"
                 + " included) at the middle of the stern, 0.45 m above the water's hold on the hull,"
@@ -126,7 +126,7 @@ class LineOutTest {
         findings(new Anchoring(RULES, false), trial(OnPaper.boat(300), person(95, 0.4)));
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
     assertThat(FindingText.check(found.get(1))).isEqualTo("anchoring by the bow, freeboard left");
-    assertThat(found.get(1).condition()).contains("at the stem,");
+    assertThat(FindingText.condition(found.get(1))).contains("at the stem,");
     assertThat(found.get(1).note())
         .isEqualTo("lowest at the rail, near fore; at that end the stream stands 0.12 m higher");
     assertThat(value(found.get(1)))
@@ -167,7 +167,7 @@ class LineOutTest {
     Trial trial = trial(OnPaper.boat(300), person(95, 0.4));
     Finding left = findings(new Anchoring(slack, true), trial).get(1);
     assertThat(value(left)).isCloseTo(left(395, 300, 30), within(2e-5));
-    assertThat(left.condition()).startsWith("on paper; 30 N of level pull");
+    assertThat(FindingText.condition(left)).startsWith("on paper; 30 N of level pull");
   }
 
   private static RuleSet changed(Map<String, Limit> others) {
@@ -279,7 +279,8 @@ class LineOutTest {
     double down = 100 * STEEP / GRAVITY;
     assertThat(pulled.loading().mass()).isCloseTo(1000 + down, within(1e-9));
     assertThat(pulled.loading().centre().x()).isCloseTo(1.5 * 1000 / (1000 + down), within(1e-9));
-    assertThat(pulled.condition()).isEqualTo("on paper; a line out from the middle of the stern");
+    assertThat(FindingText.condition(pulled))
+        .isEqualTo("on paper; a line out from the middle of the stern");
   }
 
   // From the keel the pull acts below the middle of what is wet, so only its steep part trims it.

@@ -50,7 +50,8 @@ class LowSideTest {
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(found)).isCloseTo(work(0.3), within(0.2));
     assertThat(found.limit()).isEqualTo(20);
-    assertThat(found.condition()).isEqualTo("on paper; everyone stiff on the low side, to port");
+    assertThat(FindingText.condition(found))
+        .isEqualTo("on paper; everyone stiff on the low side, to port");
     Trial trial = trial(OnPaper.boat(900), person(200, 0.3));
     assertThat(new LowSide(RULES).readings(trial).get(0).note())
         .startsWith(

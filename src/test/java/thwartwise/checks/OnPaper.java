@@ -12,6 +12,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
+import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleSet;
 
@@ -50,11 +51,11 @@ final class OnPaper {
   }
 
   static Trial trial(BoxBoat boat, Body... people) {
-    return Trial.of(boat.craft(), List.of(people), "on paper");
+    return Trial.of(boat.craft(), List.of(people), OldNames.loadCase("on paper"));
   }
 
   static Trial trial(Boat boat, Body... people) {
-    return Trial.of(Craft.of(boat, BoxBoat.TODAY), List.of(people), "on paper");
+    return Trial.of(Craft.of(boat, BoxBoat.TODAY), List.of(people), OldNames.loadCase("on paper"));
   }
 
   static List<Finding> findings(Check check, Trial trial) {

@@ -67,7 +67,7 @@ class PostureTest {
     assertThat(value(found.get(0))).isCloseTo(OnPaper.heel(300, 95, 0.1, 0.55), within(1e-8));
     assertThat(found.get(0).limit())
         .isCloseTo(Math.toRadians(10 + Math.pow(21, 3) / 600), within(1e-12));
-    assertThat(found.get(0).condition())
+    assertThat(FindingText.condition(found.get(0)))
         .isEqualTo("on paper; everyone stiff and 0.10 m off the middle to port");
   }
 

@@ -43,7 +43,7 @@ class ShiftOverTimeTest {
     assertThat(value(found)).isCloseTo(factor * rest, within(0.02 * rest));
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
     assertThat(FindingText.check(found)).isEqualTo("one person to one side in a step");
-    assertThat(found.condition())
+    assertThat(FindingText.condition(found))
         .isEqualTo("on paper; crew hard against the side to port within 0.75 s");
   }
 

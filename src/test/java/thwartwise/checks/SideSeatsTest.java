@@ -12,7 +12,9 @@ import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.boat.SeatPositions;
+import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Span;
+import thwartwise.loadcase.Deed.Act;
 
 /** People on seats along the sides of a box, against the formula of the wall-sided. */
 class SideSeatsTest {
@@ -68,11 +70,15 @@ class SideSeatsTest {
     List<Body> three = new ArrayList<>(people(PORT, 20, 20));
     three.addAll(people(STARBOARD, 20));
     BoxBoat boat = OnPaper.boat(120).place(PORT).place(STARBOARD);
-    List<Trial> ways = Moves.everyone(Trial.of(boat.craft(), three, ""), 1, "all");
+    List<Trial> ways =
+        Moves.everyone(Trial.of(boat.craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE);
     assertThat(ways).hasSize(2);
     assertThat(ways.get(0).people()).extracting(Body::y).containsExactly(0.45, 0.45, -0.35);
     assertThat(ways.get(1).people()).extracting(Body::y).containsExactly(0.35, 0.35, -0.45);
-    assertThat(Moves.everyone(Trial.of(OnPaper.boat(120).craft(), three, ""), 1, "all")).hasSize(2);
+    assertThat(
+            Moves.everyone(
+                Trial.of(OnPaper.boat(120).craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE))
+        .hasSize(2);
   }
 
   // Stiff 0.30 sitting, 0.45 kneeling, 1.0 m standing above what is under them (IMO Res. A.749(18)
@@ -94,7 +100,10 @@ class SideSeatsTest {
 
   private static double heel(List<Body> people) {
     Trial trial =
-        Trial.of(OnPaper.boat(120).place(PORT).place(STARBOARD).craft(), people, "on paper");
+        Trial.of(
+            OnPaper.boat(120).place(PORT).place(STARBOARD).craft(),
+            people,
+            OldNames.loadCase("on paper"));
     return trial.atRest().worst().orElseThrow().heel();
   }
 

@@ -54,7 +54,7 @@ class SuddenShiftTest {
     assertThat(found.limit()).isCloseTo(FLOODS, within(1e-6));
     assertThat(found.outcome()).isEqualTo(Outcome.MEETS);
     assertThat(found.note()).isEqualTo("as far as it swings, against where water comes in");
-    assertThat(found.condition())
+    assertThat(FindingText.condition(found))
         .isEqualTo("on paper; crew suddenly hard against the side to port");
   }
 

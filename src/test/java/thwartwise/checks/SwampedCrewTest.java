@@ -48,7 +48,7 @@ class SwampedCrewTest {
     assertThat(value(holding)).isCloseTo(heel(300, 2 * 53 / GRAVITY), within(1e-6));
     assertThat(holding.limit()).isCloseTo(Math.toRadians(30), within(1e-12));
     assertThat(holding.outcome()).isEqualTo(Outcome.MEETS);
-    assertThat(holding.condition())
+    assertThat(FindingText.condition(holding))
         .isEqualTo("on paper; everyone in the water, holding the rail on one side");
   }
 
@@ -83,7 +83,7 @@ class SwampedCrewTest {
     double litres = 1920 * draft - legs * (draft - 0.02);
     assertThat(value(found.get(1))).isCloseTo(60 * litres / 24, within(1e-2));
     assertThat(found.get(1).limit()).isEqualTo(1200);
-    assertThat(found.get(1).condition())
+    assertThat(FindingText.condition(found.get(1)))
         .isEqualTo("on paper; crew back in it to bail, the others in the water");
     assertThat(found.get(1).note())
         .isEqualTo(
@@ -193,7 +193,7 @@ class SwampedCrewTest {
     // Over the ends it only trims.
     assertThat(value(found.get(1))).isBetween(0.0, Math.toRadians(10));
     assertThat(value(found.get(2))).isCloseTo(value(found.get(1)), within(1e-6));
-    assertThat(found.get(1).condition())
+    assertThat(FindingText.condition(found.get(1)))
         .isEqualTo("on paper; the others in the water; somebody climbing in over the stern");
   }
 
@@ -226,7 +226,7 @@ class SwampedCrewTest {
     assertThat(value(found)).isCloseTo(375 * GRAVITY * most, within(0.05));
     assertThat(found.limit()).isCloseTo(95 * GRAVITY * 0.6 * 0.5, within(1e-9));
     assertThat(found.source()).startsWith("of one person's weight at half the beam");
-    assertThat(found.condition())
+    assertThat(FindingText.condition(found))
         .isEqualTo("on paper; everyone in the water beside it, nobody under it");
     assertThat(found.note())
         .isEqualTo(

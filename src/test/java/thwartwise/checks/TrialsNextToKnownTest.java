@@ -12,6 +12,7 @@ import thwartwise.afloat.KnownBalances;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
+import thwartwise.loadcase.LoadCase;
 
 /** Trials that begin at balances already known refuse what trials let go upright refuse. */
 class TrialsNextToKnownTest {
@@ -77,7 +78,7 @@ class TrialsNextToKnownTest {
                     Margin.atLeast(0, OptionalDouble.of(met ? 1 : -1), Unit.METRE),
                     true,
                     "",
-                    "",
+                    LoadCase.UNNAMED,
                     ""));
           }
         });
@@ -86,7 +87,7 @@ class TrialsNextToKnownTest {
 
   private static Trial seated(double mass, double y) {
     Place thwart = new Place("thwart", 1.5, 0.25, 0.4, 1);
-    return Trial.of(CRAFT, List.of(Body.seated("crew", mass, thwart, y, 0.05)), "any");
+    return Trial.of(CRAFT, List.of(Body.seated("crew", mass, thwart, y, 0.05)));
   }
 
   private static boolean met(List<Reading> readings) {

@@ -58,7 +58,7 @@ class WaterAboardTest {
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION && f.limit() == 0.04);
     assertThat(value(found.get(0))).isCloseTo(0.19, within(FOUND));
     assertThat(found.get(0).note()).isEqualTo("at the notch");
-    assertThat(found.get(0).condition()).isEqualTo("on paper");
+    assertThat(FindingText.condition(found.get(0))).isEqualTo("on paper");
     assertThat(value(found.get(1))).isEqualTo(value(found.get(0)));
     assertThat(found.get(1).note()).isEqualTo("it comes back as long as no edge is under");
   }
@@ -129,7 +129,7 @@ class WaterAboardTest {
             "loose water in the bay forward of the thwart box, no longer comes back");
     assertThat(value(found.get(2))).isCloseTo(bayOnPaper(1000), within(FOUND));
     assertThat(found.get(2).note()).isEqualTo("at the rail, near aft");
-    assertThat(found.get(2).condition()).isEqualTo("on paper");
+    assertThat(FindingText.condition(found.get(2))).isEqualTo("on paper");
   }
 
   @Test
@@ -145,7 +145,8 @@ class WaterAboardTest {
     assertThat(open.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(open)).isCloseTo(0.15 / 3.6, within(1e-4));
     assertThat(open.limit()).isEqualTo(0.05);
-    assertThat(open.condition()).isEqualTo("on paper; left at its mooring, nobody in it");
+    assertThat(FindingText.condition(open))
+        .isEqualTo("on paper; left at its mooring, nobody in it");
     assertThat(open.note())
         .isEqualTo(
             "150 litres on 3.6 square metres, until an edge is under or it no longer comes back");
@@ -207,7 +208,7 @@ class WaterAboardTest {
     assertThat(found.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(found)).isCloseTo(seconds, within(0.01 * seconds));
     assertThat(found.limit()).isEqualTo(600);
-    assertThat(found.condition()).isEqualTo("on paper; open");
+    assertThat(FindingText.condition(found)).isEqualTo("on paper; open");
     // 60 x 0.6 a sqrt(2 g/3.6) = 31.9 litres a minute.
     assertThat(found.note())
         .matches("32 litres a minute at first; then 40 litres are in, and more comes");

@@ -97,7 +97,7 @@ class WindAndMotorTest {
         .isCloseTo(Math.toRadians(10 + Math.pow(21, 3) / 600) / 2, within(1e-12));
     assertThat(value(found.get(1))).isCloseTo(OnPaper.freeboard(395, heel(300)), within(1e-5));
     double push = onHull(395, LENGTH) + ON_A_PERSON;
-    assertThat(found.get(0).condition())
+    assertThat(FindingText.condition(found.get(0)))
         .contains("wind of 7.9 m/s to ")
         .contains(String.format(java.util.Locale.ROOT, ", %.0f N, ", Math.ceil(push)));
   }
@@ -141,7 +141,7 @@ class WindAndMotorTest {
         .containsExactly("motor hard over", "motor hard over, freeboard left");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
     assertThat(value(found.get(0))).isCloseTo(heel, within(0.01 * heel));
-    assertThat(found.get(0).condition())
+    assertThat(FindingText.condition(found.get(0)))
         .contains("motor pushing 181 N, hard over to ")
         .endsWith(", 0.20 m under the water's hold on the hull");
   }
@@ -167,8 +167,8 @@ class WindAndMotorTest {
     Finding weak = findings(new MotorPush(RULES), trial(motor(125))).get(0);
     Finding strong = findings(new MotorPush(RULES), trial(motor(1000))).get(0);
     assertThat(value(strong)).isCloseTo(4 * value(weak), within(0.02 * value(strong)));
-    assertThat(weak.condition()).contains("motor pushing 72 N");
-    assertThat(strong.condition()).contains("motor pushing 287 N");
+    assertThat(FindingText.condition(weak)).contains("motor pushing 72 N");
+    assertThat(FindingText.condition(strong)).contains("motor pushing 287 N");
   }
 
   private static BoxBoat motor(double watts) {

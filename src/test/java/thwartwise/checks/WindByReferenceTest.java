@@ -89,7 +89,7 @@ class WindByReferenceTest {
   }
 
   private static double push(Wind wind, Craft craft, List<Body> aboard) {
-    Trial trial = Trial.of(craft, aboard, "");
+    Trial trial = Trial.of(craft, aboard);
     Pose pose = trial.atRest().worst().orElseThrow();
     return wind.push(trial, pose, ABEAM);
   }

@@ -20,6 +20,7 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Finding;
+import thwartwise.checks.FindingText;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Question;
 import thwartwise.checks.Question.Subject;
@@ -126,7 +127,7 @@ class AdviceTest {
 
   private static Stream<Outcome> asLoaded(Report report, Question check) {
     return report.findings().stream()
-        .filter(f -> f.question().equals(check) && f.condition().startsWith("as loaded"))
+        .filter(f -> f.question().equals(check) && FindingText.condition(f).startsWith("as loaded"))
         .map(Finding::outcome);
   }
 
@@ -142,7 +143,7 @@ class AdviceTest {
 
   private static List<Question> worse(Report after) {
     return after.findings().stream()
-        .filter(f -> f.condition().startsWith("as loaded"))
+        .filter(f -> FindingText.condition(f).startsWith("as loaded"))
         .filter(f -> before(f).filter(o -> f.outcome().isWorseThan(o)).isPresent())
         .map(Finding::question)
         .distinct()

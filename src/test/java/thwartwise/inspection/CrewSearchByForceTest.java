@@ -18,6 +18,7 @@ import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleSet;
 
@@ -49,7 +50,7 @@ class CrewSearchByForceTest {
                 IntStream.range(0, people)
                     .mapToObj(i -> (bits >> i & 1) == 1 ? heaviest : 25.0)
                     .toList())
-        .map(masses -> Trial.of(craft, seating.bodies(craft, masses), ""))
+        .map(masses -> Trial.of(craft, seating.bodies(craft, masses)))
         .allMatch(trial -> met(trial).stream().allMatch(m -> m));
   }
 
@@ -125,7 +126,11 @@ class CrewSearchByForceTest {
             IntStream.range(0, seating.people())
                 .mapToObj(n -> 25 + 110 * random.nextDouble())
                 .toList();
-        trials.add(Trial.of(craft, seating.bodies(craft, masses), boat.name() + " " + masses));
+        trials.add(
+            Trial.of(
+                craft,
+                seating.bodies(craft, masses),
+                OldNames.loadCase(boat.name() + " " + masses)));
       }
     }
     return trials.stream();

@@ -133,7 +133,7 @@ class DemoBoatFindingsTest {
                   .as(FindingText.check(f))
                   .isTrue();
               assertThat(f.note()).as(FindingText.check(f)).doesNotContain("\n");
-              assertThat(f.condition()).as(FindingText.check(f)).doesNotContain("\n");
+              assertThat(FindingText.condition(f)).as(FindingText.check(f)).doesNotContain("\n");
             });
   }
 }

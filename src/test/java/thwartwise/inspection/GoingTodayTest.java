@@ -84,7 +84,7 @@ class GoingTodayTest {
             Outcome.FALLS_SHORT,
             meets.margin(),
             meets.source(),
-            good.asLoaded().loading(),
+            good.asLoaded().loadCase(),
             "");
     Report report = SampleRecords.report(SampleRecords.recommendation(), List.of(loaded));
     assertThat(GoingToday.of(report, BOAT).held()).isEmpty();

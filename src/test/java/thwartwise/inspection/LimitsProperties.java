@@ -15,11 +15,13 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
 import thwartwise.boat.Station;
 import thwartwise.boat.UnusableBoat;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -71,7 +73,10 @@ final class LimitsProperties {
         double most = limit.upTo(seating.places(craft)).orElse(0);
         for (double mass = most; mass >= RULES.value("lightest-person"); mass -= apart) {
           if (!judge.meetsAll(seating, mass)) {
-            wrong.add(told("people below the limit", seating.words(craft, mass)));
+            wrong.add(
+                told(
+                    "people below the limit",
+                    LoadCaseWords.crew(seating.crew(craft, mass, Packing.SPREAD))));
           }
         }
       }
@@ -111,7 +116,7 @@ final class LimitsProperties {
                     "%d kg at %.2f m besides %s",
                     weight,
                     at.x(),
-                    seating.words(judge.craft(), mass))));
+                    LoadCaseWords.crew(seating.crew(judge.craft(), mass, Packing.SPREAD)))));
       }
     }
   }

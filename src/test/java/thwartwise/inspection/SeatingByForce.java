@@ -62,7 +62,7 @@ final class SeatingByForce {
     double least = Double.POSITIVE_INFINITY;
     for (List<Integer> order : orders(members.size())) {
       for (List<Double> masses : masses(members)) {
-        Trial trial = Trial.of(craft, bodies(way, order, masses), "");
+        Trial trial = Trial.of(craft, bodies(way, order, masses));
         for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, craft))) {
           for (Check check : checks) {
             for (Reading r : check.readings(trial.under(allowance))) {

@@ -94,7 +94,7 @@ class SideSeatsRecommendedTest {
       double each = Math.floor(search.eachUpTo(people));
       for (Seating seating : search.allowed(people, each)) {
         for (int i = 0; i < 8; i++) {
-          Trial trial = Trial.of(craft, anywhere(craft, seating, each, random), "");
+          Trial trial = Trial.of(craft, anywhere(craft, seating, each, random));
           asked++;
           for (Check check : limiting) {
             for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, craft))) {

@@ -20,6 +20,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.HardAgainstOneSide;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Trial;
 import thwartwise.files.boat.BoatFile;
@@ -31,6 +32,7 @@ import thwartwise.inspection.CrewAtLimit;
 import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
+import thwartwise.loadcase.Crew;
 import thwartwise.record.SampleRecords;
 import thwartwise.report.PictureWords;
 
@@ -218,10 +220,15 @@ class PicturesTest {
 
   /** The places of the people at the limit, one for each. */
   private static List<Place> seats() {
-    String named = REPORT.atLimit().loading().replaceFirst(".* at ", "");
-    return Stream.of(named.split(", "))
-        .map(n -> TART.places().stream().filter(p -> p.name().equals(n)).findFirst().orElseThrow())
-        .toList();
+    return ((Crew.Alike) REPORT.atLimit().loadCase().crew())
+        .places().stream()
+            .map(
+                n ->
+                    TART.places().stream()
+                        .filter(p -> p.name().equals(n))
+                        .findFirst()
+                        .orElseThrow())
+            .toList();
   }
 
   @Test
@@ -342,7 +349,7 @@ class PicturesTest {
     // The picture leaves kit where it is listed; the check lets what is loose slide.
     Craft craft =
         Craft.of(TART.withKit(TART.kit().stream().map(PicturesTest::tied).toList()), TODAY);
-    Trial trial = Trial.of(craft, CrewAtLimit.of(craft, REPORT), "").stiff();
+    Trial trial = Trial.of(craft, CrewAtLimit.of(craft, REPORT)).stiff();
     double left =
         new HardAgainstOneSide(RuleSetFile.cautiousDefault())
             .readings(trial).stream()
@@ -412,7 +419,7 @@ class PicturesTest {
   // 95 x 9.80665 N times how far that is, upright.
   @Test
   void everyone_to_one_side_begins_at_their_mass_times_how_far_they_move() {
-    assertThat(REPORT.atLimit().loading())
+    assertThat(LoadCaseWords.of(REPORT.atLimit().loadCase()))
         .isEqualTo("at the limit: 2 of 95 kg at stern bench, bow seat");
     Drawing curve = drawn(CURVE);
     List<Element> words = curve.kinds("rung-word");

@@ -20,6 +20,7 @@ import thwartwise.checks.Unit;
 import thwartwise.files.report.OldNames;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
+import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.record.BoatChange.Turn;
 
 class ComparisonTest {
@@ -191,7 +192,7 @@ class ComparisonTest {
         Comparison.of(
             record(boat, findings(before, loaded)), record(boat, findings(loaded, after)));
     assertThat(comparison.answers())
-        .containsExactly(new AnswerChange("at the limit", Optional.of(before), Optional.of(after)));
+        .containsExactly(new AnswerChange(Kind.AT_LIMIT, Optional.of(before), Optional.of(after)));
   }
 
   @Test
@@ -202,8 +203,8 @@ class ComparisonTest {
         Comparison.of(record(boat, findings(gone)), record(boat, findings(come)));
     assertThat(comparison.answers())
         .containsExactly(
-            new AnswerChange("as measured", Optional.empty(), Optional.of(come)),
-            new AnswerChange("as loaded", Optional.of(gone), Optional.empty()));
+            new AnswerChange(Kind.AS_MEASURED, Optional.empty(), Optional.of(come)),
+            new AnswerChange(Kind.AS_LOADED, Optional.of(gone), Optional.empty()));
     assertThat(comparison.answers()).allMatch(AnswerChange::outcomeChanged);
   }
 

@@ -213,7 +213,7 @@ public final class SampleRecords {
 
   public static StateFigures state(String loading, boolean floats) {
     return new StateFigures(
-        loading,
+        OldNames.loadCase(loading),
         Optional.of(afloat()),
         Optional.of(righting()),
         new SwampedFigures(floats, Optional.of(swampedPose()), List.of(swampedPose()), 74.3),
@@ -225,7 +225,7 @@ public final class SampleRecords {
 
   public static StateFigures sunk(String loading) {
     return new StateFigures(
-        loading,
+        OldNames.loadCase(loading),
         Optional.empty(),
         Optional.empty(),
         new SwampedFigures(false, Optional.empty(), List.of(), -12.4),

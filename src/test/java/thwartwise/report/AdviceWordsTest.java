@@ -24,7 +24,7 @@ class AdviceWordsTest {
   private static final AdviceReading MOVED =
       new AdviceReading(
           OldNames.question("swamped, heel"),
-          "2 of 95 kg at bench",
+          OldNames.loadCase("2 of 95 kg at bench").crew(),
           Margin.atMost(Math.toRadians(10), OptionalDouble.of(Math.PI), Unit.DEGREE),
           OptionalDouble.of(Math.toRadians(3.21)));
 
@@ -44,7 +44,11 @@ class AdviceWordsTest {
 
   private static AdviceWorse worse(String check, Role role, String loading, Outcome after) {
     return new AdviceWorse(
-        OldNames.question(check), role, loading, Optional.of(Outcome.MEETS), after);
+        OldNames.question(check),
+        role,
+        OldNames.loadCase(loading).kind(),
+        Optional.of(Outcome.MEETS),
+        after);
   }
 
   @Test

@@ -40,4 +40,11 @@ class NamesWithPunctuationTest {
         .contains("leaving the locker, bow hatch open")
         .doesNotContain("leaving the locker.", "leaving the locker:", "leaving the locker;");
   }
+
+  @Test
+  void a_person_with_a_semicolon_in_the_name_is_named_whole() {
+    assertThat(PAGE)
+        .contains("As loaded: Ann; the helm at midships thwart")
+        .doesNotContain("As loaded: Ann:", "As loaded: Ann.");
+  }
 }

@@ -128,7 +128,7 @@ class ScreenTest {
                 f.outcome(),
                 new Margin(f.value(), f.limit(), false, unit),
                 f.source(),
-                f.condition(),
+                f.loadCase(),
                 f.note())
             : f;
 

@@ -143,11 +143,11 @@ class TextPageTest {
             true,
             Unit.METRE,
             "",
-            "as loaded",
+            "at the limit",
             "");
     assertThat(page(SampleRecords.report(SampleRecords.recommendation(), List.of(borderline))))
         .contains(
-            "Launch only after the things listed here are done.\n* Only the proven chamber counts.\n\nAs loaded:\n* Freeboard at rest: ")
+            "Launch only after the things listed here are done.\n* Only the proven chamber counts.\n\nAt the limit:\n* Freeboard at rest: ")
         .contains("borderline. It comes to 0.20 m; at least 0.20 m is needed,")
         .doesNotContain("Nothing found against it");
   }

@@ -56,7 +56,7 @@ final class AdviceFields {
   private static AdviceReading reading(Fields reading) {
     return new AdviceReading(
         OldQuestions.of(ReportFields.text(reading, "check")),
-        ReportFields.text(reading, "crew"),
+        OldLoadCases.crew(ReportFields.text(reading, "crew")),
         ReportFields.margin(reading, "before"),
         ReportFields.margin(reading, "after").value());
   }
@@ -65,7 +65,7 @@ final class AdviceFields {
     return new AdviceWorse(
         OldQuestions.of(ReportFields.text(worse, "check")),
         worse.oneOf("role", ReportFields.ROLES, ReportFields.REMEDY),
-        ReportFields.text(worse, "loading"),
+        OldLoadCases.of(ReportFields.text(worse, "loading")).kind(),
         worse.says("before")
             ? Optional.of(worse.oneOf("before", ReportFields.OUTCOMES, ReportFields.REMEDY))
             : Optional.empty(),

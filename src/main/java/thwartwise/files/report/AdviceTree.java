@@ -1,6 +1,7 @@
 package thwartwise.files.report;
 
 import thwartwise.checks.CheckWords;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
@@ -49,7 +50,7 @@ final class AdviceTree {
     ObjectNode node =
         JsonText.object()
             .put("check", CheckWords.of(reading.question()))
-            .put("crew", reading.crew());
+            .put("crew", LoadCaseWords.crew(reading.crew()));
     Figures.put(node, "before", unit.shown(before.value().orElse(Double.NaN)));
     Figures.put(node, "after", unit.shown(reading.changed().orElse(Double.NaN)));
     Figures.put(node, "limit", unit.shown(before.limit()));
@@ -61,7 +62,7 @@ final class AdviceTree {
         JsonText.object()
             .put("check", CheckWords.of(worse.question()))
             .put("role", worse.role().word())
-            .put("loading", worse.loading());
+            .put("loading", LoadCaseWords.kind(worse.loading()));
     worse.before().map(Outcome::word).ifPresent(word -> node.put("before", word));
     return node.put("after", worse.after().word());
   }

@@ -15,6 +15,8 @@ import thwartwise.json.Fields;
 import thwartwise.json.Format;
 import thwartwise.json.Spot;
 import thwartwise.json.Value;
+import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadCase.Kind;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -31,12 +33,14 @@ public final class ReportFields {
 
   public static Report read(JsonNode tree, Spot spot) {
     Fields fields = Fields.free(Format.REPORT.checked(tree, spot), spot);
+    OldLoadCases loadCases =
+        new OldLoadCases(loading(fields, "asLoaded"), loading(fields, "atLimit"));
     return new Report(
         text(fields, "boat"),
         StateFields.read(fields, "asLoaded"),
         StateFields.read(fields, "atLimit"),
         list(fields, "chambers", "chamber").stream().map(ReportFields::chamber).toList(),
-        list(fields, "findings", "finding").stream().map(ReportFields::finding).toList(),
+        list(fields, "findings", "finding").stream().map(f -> finding(f, loadCases)).toList(),
         RecommendationFields.read(fields),
         list(fields, "capacityFigures", "capacity figure").stream()
             .map(CapacityFields::read)
@@ -57,14 +61,19 @@ public final class ReportFields {
         text(chamber, "why"));
   }
 
-  private static Finding finding(Fields finding) {
+  private static String loading(Fields report, String state) {
+    return text(report.freeObject(state, REMEDY), "loading");
+  }
+
+  private static Finding finding(Fields finding, OldLoadCases loadCases) {
+    LoadCase loadCase = loadCases.read(text(finding, "condition"));
     return new Finding(
-        OldQuestions.of(text(finding, "check"), text(finding, "condition").equals("as measured")),
+        OldQuestions.of(text(finding, "check"), loadCase.kind() == Kind.AS_MEASURED),
         finding.oneOf("role", ROLES, REMEDY),
         finding.oneOf("outcome", OUTCOMES, REMEDY),
         margin(finding, "value"),
         text(finding, "source"),
-        text(finding, "condition"),
+        loadCase,
         text(finding, "note"));
   }
 

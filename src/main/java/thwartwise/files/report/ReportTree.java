@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.function.Function;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
@@ -56,7 +57,7 @@ public final class ReportTree {
     return node.put("atLeast", margin.atLeast())
         .put("unit", margin.unit().symbol())
         .put("source", finding.source())
-        .put("condition", finding.condition())
+        .put("condition", LoadCaseWords.of(finding.loadCase()))
         .put("note", finding.note());
   }
 

@@ -19,7 +19,7 @@ final class StateFields {
   static StateFigures read(Fields report, String key) {
     Fields state = report.freeObject(key, ReportFields.REMEDY);
     return new StateFigures(
-        ReportFields.text(state, "loading"),
+        OldLoadCases.of(ReportFields.text(state, "loading")),
         optional(state, "afloat").map(StateFields::afloat),
         optional(state, "righting").map(StateFields::righting),
         swamped(state.freeObject("swamped", ReportFields.REMEDY)),

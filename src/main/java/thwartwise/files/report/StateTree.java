@@ -1,6 +1,7 @@
 package thwartwise.files.report;
 
 import java.util.OptionalDouble;
+import thwartwise.checks.LoadCaseWords;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.RightingFigures;
@@ -17,7 +18,7 @@ final class StateTree {
   private StateTree() {}
 
   static ObjectNode of(StateFigures state) {
-    ObjectNode node = JsonText.object().put("loading", state.loading());
+    ObjectNode node = JsonText.object().put("loading", LoadCaseWords.of(state.loadCase()));
     node.putNull("afloat").putNull("righting");
     state.afloat().ifPresent(afloat -> node.set("afloat", afloat(afloat)));
     state.righting().ifPresent(righting -> node.set("righting", righting(righting)));

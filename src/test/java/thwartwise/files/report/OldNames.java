@@ -10,6 +10,8 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.QuestionMargin;
+import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadCase.Kind;
 
 /** Findings made up in the words of a report of version 1, as they are read from one. */
 public final class OldNames {
@@ -40,13 +42,18 @@ public final class OldNames {
       String source,
       String condition,
       String note) {
+    LoadCase loadCase = loadCase(condition);
     return new Finding(
-        OldQuestions.of(check, condition.equals("as measured")),
+        OldQuestions.of(check, loadCase.kind() == Kind.AS_MEASURED),
         role,
         outcome,
         new Margin(value, limit, atLeast, unit),
         source,
-        condition,
+        loadCase,
         note);
+  }
+
+  public static LoadCase loadCase(String words) {
+    return new OldLoadCases().read(words);
   }
 }

@@ -1,0 +1,181 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thwartwise.boat.Side;
+import thwartwise.loadcase.Crew;
+import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCase;
+
+/** A load case in words: the loading, then what is done to it behind semicolons. */
+public final class LoadCaseWords {
+  private static final String KIT_SLID = ", loose kit slid to that side";
+
+  private LoadCaseWords() {}
+
+  public static String of(LoadCase loadCase) {
+    List<String> words = new ArrayList<>();
+    words.add(loading(loadCase));
+    words.add(deeds(loadCase));
+    words.removeIf(String::isEmpty);
+    return String.join("; ", words);
+  }
+
+  /** Without what is done to it; blank where nothing is said of it. */
+  public static String loading(LoadCase loadCase) {
+    String kind = kind(loadCase.kind());
+    String crew = crew(loadCase.crew());
+    return kind.isEmpty() || crew.isEmpty() ? kind + crew : kind + ": " + crew;
+  }
+
+  /** What is done to the loading; blank when nothing is. */
+  public static String deeds(LoadCase loadCase) {
+    return loadCase.deeds().stream().map(LoadCaseWords::deed).collect(Collectors.joining("; "));
+  }
+
+  /** Blank for a loading that has no name. */
+  public static String kind(LoadCase.Kind kind) {
+    return switch (kind) {
+      case AS_LOADED -> "as loaded";
+      case AT_LIMIT -> "at the limit";
+      case AS_MEASURED -> "as measured";
+      case UNNAMED -> "";
+    };
+  }
+
+  /** Who is aboard, and where. */
+  public static String crew(Crew crew) {
+    if (crew instanceof Crew.Named named) {
+      return named.seats().stream()
+          .map(s -> s.person() + " at " + s.place())
+          .collect(Collectors.joining(", "));
+    }
+    if (crew instanceof Crew.Alike alike) {
+      String how = alike.packing().words();
+      return String.format(
+              Locale.ROOT,
+              "%d of %.0f kg at %s",
+              alike.people(),
+              alike.eachKg(),
+              String.join(", ", alike.places()))
+          + (how.isEmpty() ? "" : ", " + how);
+    }
+    if (crew instanceof Crew.Stated stated) {
+      return stated.words();
+    }
+    return crew instanceof Crew.Nobody ? "nobody aboard" : "";
+  }
+
+  private static String deed(Deed deed) {
+    if (deed instanceof Deed.Done done) {
+      return done(done) + toward(done.side(), done.kitSlid());
+    }
+    if (deed instanceof Deed.OffTheMiddle off) {
+      return String.format(
+              Locale.ROOT,
+              "everyone%s %.2f m off the middle",
+              off.stiff() ? " stiff and" : "",
+              off.distanceM())
+          + toward(off.side(), off.kitSlid());
+    }
+    if (deed instanceof Deed.MovedInTime moved) {
+      return everyone(moved.who())
+          + " hard against the side"
+          + side(moved.side())
+          + String.format(Locale.ROOT, " within %.2f s", moved.seconds())
+          + (moved.kitSlid() ? KIT_SLID : "");
+    }
+    if (deed instanceof Deed.LinePull pull) {
+      return String.format(
+          Locale.ROOT,
+          "%.0f N of level pull (from %.0f N as towed to %.0f N against a blunt end, snatch"
+              + " included) at the %s, %s, leading %.0f degrees down",
+          pull.pullN(),
+          Math.floor(pull.leastN()),
+          Math.ceil(pull.mostN()),
+          pull.cleat(),
+          lever(pull.leverM()),
+          pull.downDegrees());
+    }
+    if (deed instanceof Deed.WindPush wind) {
+      return String.format(
+              Locale.ROOT,
+              "wind of %.1f m/s%s, %.0f N, %s",
+              wind.speedMetresPerSecond(),
+              side(wind.side()),
+              Math.ceil(wind.pushN()),
+              lever(wind.leverM()))
+          + (wind.kitSlid() ? KIT_SLID : "");
+    }
+    if (deed instanceof Deed.MotorPush motor) {
+      return String.format(
+          Locale.ROOT,
+          "motor pushing %.0f N, hard over%s, %s",
+          motor.pushN(),
+          side(motor.side()),
+          lever(motor.leverM()));
+    }
+    return ((Deed.Stated) deed).words();
+  }
+
+  private static String toward(Optional<Side> side, boolean kitSlid) {
+    return side(side) + (kitSlid ? KIT_SLID : "");
+  }
+
+  private static String side(Optional<Side> side) {
+    return side.map(s -> " to " + s.word()).orElse("");
+  }
+
+  private static String lever(double metres) {
+    return String.format(
+        Locale.ROOT,
+        "%.2f m %s the water's hold on the hull",
+        Math.abs(metres),
+        metres < 0 ? "under" : "above");
+  }
+
+  private static String everyone(String who) {
+    return who.isEmpty() ? "everyone" : who;
+  }
+
+  private static String somebody(String who) {
+    return who.isEmpty() ? "somebody" : who;
+  }
+
+  private static String done(Deed.Done done) {
+    String who = done.who();
+    return switch (done.act()) {
+      case EVERYONE_PART_OF_THE_WAY -> "everyone three fifths of the way";
+      case EVERYONE_HARD_TO_THE_SIDE -> "everyone hard against the side";
+      case EVERYONE_ON_THE_SEATS_PART_OF_THE_WAY ->
+          "everyone on the seats and three fifths of the way";
+      case EVERYONE_KNEELING_PART_OF_THE_WAY -> "everyone kneeling, three fifths of the way";
+      case EVERYONE_STIFF_ON_THE_LOW_SIDE -> "everyone stiff on the low side,";
+      case EVERYONE_KNEELING -> "everyone kneeling";
+      case HALF_THE_WEIGHT_PART_OF_THE_WAY -> "half of everyone's weight three fifths of the way";
+      case HARD_TO_THE_SIDE -> who + " hard against the side";
+      case STANDING -> who + " standing, a little";
+      case LEANING_OUT -> who + " leaning out";
+      case CLIMBING_IN_OVER_THE_SIDE -> somebody(who) + " climbing in over the side";
+      case CLIMBING_IN_OVER_THE_STERN -> somebody(who) + " climbing in over the stern";
+      case CLIMBING_IN_OVER_THE_BOW -> somebody(who) + " climbing in over the bow";
+      case SUDDENLY_HARD_TO_THE_SIDE -> everyone(who) + " suddenly hard against the side";
+      case HALF_FULL -> who + " half full";
+      case FULL -> who + " full";
+      case LEFT_OPEN -> "the " + who + " left open";
+      case LINE_OUT -> "a line out from the " + who;
+      case LEFT_AT_THE_MOORING -> "left at its mooring, nobody in it";
+      case HANDS_ON_IT -> "everyone in the water with hands on it";
+      case HOLDING_ONE_SIDE -> "everyone in the water, holding the rail on one side";
+      case EVERYONE_IN_THE_WATER -> "everyone in the water beside it";
+      case OTHERS_IN_THE_WATER -> "the others in the water";
+      case NOBODY_UNDER_IT -> "everyone in the water beside it, nobody under it";
+      case BACK_IN_TO_BAIL -> who + " back in it to bail, the others in the water";
+      case OPEN -> "open";
+      case LEVEL_AS_LOADED -> "level, at its weight as loaded";
+    };
+  }
+}

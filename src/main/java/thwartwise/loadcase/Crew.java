@@ -1,0 +1,38 @@
+package thwartwise.loadcase;
+
+import java.util.List;
+import thwartwise.boat.Packing;
+
+/** Who is aboard, and where. */
+public sealed interface Crew {
+
+  /** Nothing is said of it. */
+  record NotStated() implements Crew {}
+
+  record Nobody() implements Crew {}
+
+  /** People by their names, each at a place. */
+  record Named(List<Seat> seats) implements Crew {
+    public Named {
+      seats = List.copyOf(seats);
+    }
+  }
+
+  /** Somebody at a place. */
+  record Seat(String person, String place) {}
+
+  /**
+   * So many people of one mass.
+   *
+   * @param places the place of each of them
+   * @param packing how they share the length of their places
+   */
+  record Alike(int people, double eachKg, List<String> places, Packing packing) implements Crew {
+    public Alike {
+      places = List.copyOf(places);
+    }
+  }
+
+  /** As an older record says it. */
+  record Stated(String words) implements Crew {}
+}

@@ -1,0 +1,47 @@
+package thwartwise.loadcase;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A loading together with what is done to it.
+ *
+ * @param kind which loading it is
+ * @param crew who is aboard, and where
+ * @param deeds what is done to it, in order; none while everybody stays as they are
+ */
+public record LoadCase(Kind kind, Crew crew, List<Deed> deeds) {
+
+  /** A loading of which only the boat matters. */
+  public static final LoadCase UNNAMED = of(Kind.UNNAMED, new Crew.NotStated());
+
+  /** No loading at all: what was measured. */
+  public static final LoadCase AS_MEASURED = of(Kind.AS_MEASURED, new Crew.NotStated());
+
+  /** Which loading it is. */
+  public enum Kind {
+    AS_LOADED,
+    AT_LIMIT,
+    AS_MEASURED,
+    UNNAMED
+  }
+
+  public LoadCase {
+    deeds = List.copyOf(deeds);
+  }
+
+  public static LoadCase of(Kind kind, Crew crew) {
+    return new LoadCase(kind, crew, List.of());
+  }
+
+  public LoadCase with(List<Deed> more) {
+    return more.isEmpty()
+        ? this
+        : new LoadCase(kind, crew, Stream.concat(deeds.stream(), more.stream()).toList());
+  }
+
+  /** The loading before anything was done to it. */
+  public LoadCase before() {
+    return of(kind, crew);
+  }
+}
