@@ -30,21 +30,16 @@ public final class Changes {
     return PeopleShifted.of(boat);
   }
 
-  /** What must never be done to this boat, in words. */
-  public static List<String> never(Boat boat) {
+  /** What must never be done to this boat. */
+  public static List<Prohibition> never(Boat boat) {
     return boat.chambers().stream()
         .flatMap(chamber -> chamber.parts().stream())
         .flatMap(
             chamber ->
                 CountedBuoyancy.ventedFor(chamber, boat.kit()).stream()
                     .limit(1)
-                    .map(
-                        kit ->
-                            "Never seal the "
-                                + chamber.name()
-                                + ": it holds the "
-                                + kit.name()
-                                + ", and gas and heat must get out. Vent it high up"))
+                    .<Prohibition>map(
+                        kit -> new Prohibition.SealVented(chamber.name(), kit.name())))
         .toList();
   }
 }

@@ -26,7 +26,7 @@ final class AdviceSection {
           "After any change measure again what it touched, and inspect again before it counts");
     }
     advice.pieces().forEach(piece -> page.point(AdviceWords.told(piece, report.recommendation())));
-    page.points(advice.never());
+    page.points(advice.never().stream().map(ProhibitionWords::of).toList());
   }
 
   /** The three things to do first: what puts today's loading right comes before any gain. */

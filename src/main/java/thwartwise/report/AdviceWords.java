@@ -32,7 +32,7 @@ final class AdviceWords {
     sentences.add(buys(piece, crew));
     piece.moved().map(AdviceWords::moved).ifPresent(sentences::add);
     sentences.add(words.how());
-    sentences.add("Effort: " + piece.effort().words());
+    sentences.add("Effort: " + EffortWords.of(piece.effort()));
     sentences.addAll(words.cautions());
     sentences.addAll(costs(piece));
     return sentences.toArray(String[]::new);

@@ -53,7 +53,7 @@ final class ScreenAdvice {
 
   /** A price that has no room is said to be on the page. */
   private static String costs(AdvicePiece piece, boolean whole) {
-    String effort = "; " + piece.effort().words();
+    String effort = "; " + EffortWords.of(piece.effort());
     List<String> worse =
         piece.worse().stream()
             .map(w -> w.question().subject())

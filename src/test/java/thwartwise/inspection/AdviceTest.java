@@ -31,7 +31,9 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;
 import thwartwise.remedy.Deed;
+import thwartwise.remedy.Prohibition;
 import thwartwise.report.DeedWords;
+import thwartwise.report.ProhibitionWords;
 import thwartwise.rules.RuleBook;
 
 /**
@@ -175,6 +177,7 @@ class AdviceTest {
         .extracting(c -> DeedWords.of(c.deed()).deed())
         .noneMatch(deed -> deed.matches("(Seal|Prove).*battery box.*"));
     assertThat(REPORT.advice().never())
+        .extracting(ProhibitionWords::of)
         .containsExactly(
             "Never seal the battery box: it holds the battery, and gas and heat must get out. Vent"
                 + " it high up");
@@ -214,6 +217,8 @@ class AdviceTest {
     assertThat(read)
         .usingRecursiveComparison()
         .withEqualsForType((a, b) -> DeedWords.of(a).equals(DeedWords.of(b)), Deed.class)
+        .withEqualsForType(
+            (a, b) -> ProhibitionWords.of(a).equals(ProhibitionWords.of(b)), Prohibition.class)
         .withEqualsForType(AdviceTest::nearly, OptionalDouble.class)
         .withEqualsForType((a, b) -> Math.abs(a - b) < 1e-9, Double.class)
         .isEqualTo(REPORT.advice());

@@ -10,10 +10,12 @@ import thwartwise.json.Fields;
 import thwartwise.json.Quantity;
 import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
+import thwartwise.remedy.Prohibition;
+import thwartwise.report.EffortWords;
 
 /** The advice, read back; a report made before there was any has none. */
 final class AdviceFields {
-  private static final Choice<Effort> EFFORTS = Choice.of(Effort::words, Effort.values());
+  private static final Choice<Effort> EFFORTS = Choice.of(EffortWords::of, Effort.values());
 
   private AdviceFields() {}
 
@@ -26,7 +28,9 @@ final class AdviceFields {
         ReportFields.list(advice, "pieces", "piece of advice").stream()
             .map(AdviceFields::piece)
             .toList(),
-        advice.value("never", ReportFields.REMEDY).texts());
+        advice.value("never", ReportFields.REMEDY).texts().stream()
+            .<Prohibition>map(Prohibition.AsRecorded::new)
+            .toList());
   }
 
   private static AdvicePiece piece(Fields piece) {

@@ -11,6 +11,8 @@ import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.json.JsonText;
 import thwartwise.report.DeedWords;
+import thwartwise.report.EffortWords;
+import thwartwise.report.ProhibitionWords;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The advice as a tree. */
@@ -20,7 +22,7 @@ final class AdviceTree {
   static ObjectNode of(Advice advice) {
     ObjectNode node = JsonText.object();
     node.set("pieces", ReportTree.list(advice.pieces(), AdviceTree::piece));
-    node.set("never", JsonText.texts(advice.never()));
+    node.set("never", JsonText.texts(advice.never().stream().map(ProhibitionWords::of).toList()));
     return node;
   }
 
@@ -30,7 +32,7 @@ final class AdviceTree {
         JsonText.object()
             .put("deed", words.deed())
             .put("how", words.how())
-            .put("effort", piece.effort().words());
+            .put("effort", EffortWords.of(piece.effort()));
     node.set("cautions", JsonText.texts(words.cautions()));
     node.put("people", piece.people());
     Figures.put(node, "crewKg", piece.crew());

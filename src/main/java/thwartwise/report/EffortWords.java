@@ -1,0 +1,17 @@
+package thwartwise.report;
+
+import thwartwise.remedy.Effort;
+
+/** What a change costs, in words. */
+public final class EffortWords {
+  private EffortWords() {}
+
+  public static String of(Effort effort) {
+    return switch (effort) {
+      case NONE -> "nothing to build";
+      case AN_HOUR -> "about an hour";
+      case AN_AFTERNOON -> "about an afternoon";
+      case A_WEEKEND -> "about a weekend";
+    };
+  }
+}
