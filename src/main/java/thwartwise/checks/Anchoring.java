@@ -2,7 +2,7 @@ package thwartwise.checks;
 
 import java.util.List;
 import java.util.stream.Stream;
-import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -33,7 +33,7 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
     double pull = Math.ceil(newtons);
     Trial pulling = line.pulling(trial, pull);
     return pulling.called(
-        new Deed.LinePull(
+        new LoadCaseStep.LinePull(
             line.cleat().name(),
             pull,
             line.towed(),

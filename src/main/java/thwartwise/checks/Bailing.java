@@ -8,8 +8,8 @@ import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.SwampedWater;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -40,7 +40,7 @@ public record Bailing(RuleSet rules) implements Check {
     Limit limit = rules.limit("bailing-freeboard");
     Reading rail =
         new Reading(
-            Question.of(CheckId.BAILING, Measure.FREEBOARD),
+            CheckQuestion.of(CheckId.BAILING, Measure.FREEBOARD),
             Margin.atLeast(limit.value(), out, Unit.METRE),
             poses.assessed(),
             limit.cited(),
@@ -61,7 +61,9 @@ public record Bailing(RuleSet rules) implements Check {
     }
     return trial.people().stream()
         .map(
-            b -> trial.after(Disturbance.moved(Deed.of(Act.BACK_IN_TO_BAIL, b.name()), List.of(b))))
+            b ->
+                trial.after(
+                    Disturbance.moved(LoadCaseStep.of(Act.BACK_IN_TO_BAIL, b.name()), List.of(b))))
         .toList();
   }
 
@@ -77,7 +79,7 @@ public record Bailing(RuleSet rules) implements Check {
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
     return new Reading(
-        Question.of(CheckId.BAILING, Measure.TIME),
+        CheckQuestion.of(CheckId.BAILING, Measure.TIME),
         Margin.atMost(60 * limit.value(), OptionalDouble.of(60 * litres / aMinute), Unit.MINUTE),
         true,
         limit.cited(),

@@ -13,8 +13,8 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -78,7 +78,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
   static Trial halfFull(Trial trial, Space space) {
     Pool water = new Pool(List.of(new Lift(space.solid(), 1)), space.solid().volume() / 2);
     return trial.after(
-        Disturbance.holed(Deed.of(Act.HALF_FULL, space.name()), trial.people(), water));
+        Disturbance.holed(LoadCaseStep.of(Act.HALF_FULL, space.name()), trial.people(), water));
   }
 
   /** Water that fills a chamber cannot run: it is a weight. */
@@ -86,6 +86,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
     double mass = trial.craft().waterDensity() * space.solid().volume();
     Loading.Weight water = new Loading.Weight(mass, space.solid().centroid());
     return trial.after(
-        Disturbance.weighed(Deed.of(Act.FULL, space.name()), trial.people(), List.of(water)));
+        Disturbance.weighed(
+            LoadCaseStep.of(Act.FULL, space.name()), trial.people(), List.of(water)));
   }
 }

@@ -25,7 +25,7 @@ public record ChambersLost(RuleSet rules) implements Check {
             readings.add(
                 lies(
                     trial,
-                    Question.of(CheckId.CHAMBER_LOST, Measure.OUT_OF_UPRIGHT, s.name()),
+                    CheckQuestion.of(CheckId.CHAMBER_LOST, Measure.OUT_OF_UPRIGHT, s.name()),
                     List.of(s))));
     if (counted.size() > 1) {
       List<Space> largest = twoLargest(counted);
@@ -34,13 +34,13 @@ public record ChambersLost(RuleSet rules) implements Check {
           SwampedLift.toSpare(
               rules,
               trial,
-              Question.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.LIFT),
+              CheckQuestion.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.LIFT),
               largest,
               names));
       readings.add(
           lies(
               trial,
-              Question.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.OUT_OF_UPRIGHT),
+              CheckQuestion.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.OUT_OF_UPRIGHT),
               largest));
     }
     return readings;
@@ -52,7 +52,7 @@ public record ChambersLost(RuleSet rules) implements Check {
     return counted.stream().sorted(byLift).limit(2).toList();
   }
 
-  private Reading lies(Trial trial, Question question, List<Space> lost) {
+  private Reading lies(Trial trial, CheckQuestion question, List<Space> lost) {
     return SwampedLevel.outOfUpright(
         rules, question, "swamped-heel", trial, trial.swampedRest(lost));
   }

@@ -1,13 +1,13 @@
 package thwartwise.checks;
 
-import thwartwise.checks.Question.Subject;
+import thwartwise.checks.CheckQuestion.Subject;
 
 /** What is asked of the boat, in words. */
 public final class CheckWords {
   private CheckWords() {}
 
   /** The subject, and behind a comma which of its figures it is. */
-  public static String of(Question question) {
+  public static String of(CheckQuestion question) {
     String measure = measure(question);
     String subject = subject(question.subject());
     return measure.isEmpty() ? subject : subject + ", " + measure;
@@ -67,7 +67,7 @@ public final class CheckWords {
   }
 
   /** Which figure of its subject it is; blank where it has only one, or where it is the first. */
-  public static String measure(Question question) {
+  public static String measure(CheckQuestion question) {
     return switch (question.check()) {
       case SWAMPED_LIFT -> "lift to spare";
       case ONE_CHAMBER_LOST -> question.things().get(0) + " lost";

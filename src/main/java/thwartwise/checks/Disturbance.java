@@ -7,7 +7,7 @@ import thwartwise.afloat.Pool;
 import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Side;
-import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCaseStep;
 
 /**
  * Something done to a loading, as data: the people as they are then, weights added (negative: taken
@@ -18,7 +18,7 @@ import thwartwise.loadcase.Deed;
  * @param kitSide the side on which loose kit lies: 1 port, −1 starboard, 0 where it is listed
  */
 record Disturbance(
-    List<Deed> deeds,
+    List<LoadCaseStep> deeds,
     List<Body> people,
     List<Loading.Weight> weights,
     List<Force> forces,
@@ -34,7 +34,7 @@ record Disturbance(
   }
 
   private Disturbance(
-      Deed deed, List<Body> people, List<Loading.Weight> weights, List<Force> forces) {
+      LoadCaseStep deed, List<Body> people, List<Loading.Weight> weights, List<Force> forces) {
     this(List.of(deed), people, weights, forces, List.of(), 0);
   }
 
@@ -44,22 +44,22 @@ record Disturbance(
   }
 
   /** People move. */
-  static Disturbance moved(Deed deed, List<Body> people) {
+  static Disturbance moved(LoadCaseStep deed, List<Body> people) {
     return new Disturbance(deed, people, List.of(), List.of());
   }
 
   /** Everybody stays; weights come aboard or go. */
-  static Disturbance weighed(Deed deed, List<Body> people, List<Loading.Weight> weights) {
+  static Disturbance weighed(LoadCaseStep deed, List<Body> people, List<Loading.Weight> weights) {
     return new Disturbance(deed, people, weights, List.of());
   }
 
   /** Everybody stays; something pulls. */
-  static Disturbance pulled(Deed deed, List<Body> people, List<Force> forces) {
+  static Disturbance pulled(LoadCaseStep deed, List<Body> people, List<Force> forces) {
     return new Disturbance(deed, people, List.of(), forces);
   }
 
   /** Everybody stays; water stands in a chamber. */
-  static Disturbance holed(Deed deed, List<Body> people, Pool water) {
+  static Disturbance holed(LoadCaseStep deed, List<Body> people, Pool water) {
     return new Disturbance(List.of(deed), people, List.of(), List.of(), List.of(water), 0);
   }
 
@@ -82,7 +82,7 @@ record Disturbance(
     return called(deeds.stream().map(d -> d.to(side)).toList());
   }
 
-  Disturbance called(List<Deed> otherwise) {
+  Disturbance called(List<LoadCaseStep> otherwise) {
     return new Disturbance(otherwise, people, weights, forces, pools, kitSide);
   }
 

@@ -10,8 +10,8 @@ import thwartwise.afloat.Inflow;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Opening;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -65,11 +65,12 @@ public record DrainOpen(RuleSet rules) implements Check {
   private Reading reading(Trial trial, Opening drain, OptionalDouble seconds, String note) {
     Limit limit = rules.limit("drain-minutes");
     return new Reading(
-        Question.of(CheckId.DRAIN_OPEN, Measure.TIME, drain.name(), drain.closedBy().orElseThrow()),
+        CheckQuestion.of(
+            CheckId.DRAIN_OPEN, Measure.TIME, drain.name(), drain.closedBy().orElseThrow()),
         Margin.atLeast(60 * limit.value(), seconds, Unit.MINUTE),
         true,
         limit.cited(),
-        trial.loadCase().with(List.of(Deed.of(Act.OPEN))),
+        trial.loadCase().with(List.of(LoadCaseStep.of(Act.OPEN))),
         note);
   }
 

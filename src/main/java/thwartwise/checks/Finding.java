@@ -14,7 +14,7 @@ import thwartwise.loadcase.LoadCase;
  * @param note what the reader must know beside the number; may be blank
  */
 public record Finding(
-    Question question,
+    CheckQuestion question,
     Role role,
     Outcome outcome,
     Margin margin,

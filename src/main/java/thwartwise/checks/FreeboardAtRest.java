@@ -8,8 +8,8 @@ import thwartwise.rules.RuleSet;
 
 /** With everyone seated, how far is the lowest rail or opening above the water? */
 public record FreeboardAtRest(RuleSet rules) implements Check {
-  private static final Question QUESTION =
-      Question.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD);
+  private static final CheckQuestion QUESTION =
+      CheckQuestion.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD);
 
   @Override
   public Role role() {

@@ -3,7 +3,7 @@ package thwartwise.checks;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, can somebody get back in, and where: over the side, the stern or the bow? */
@@ -31,6 +31,10 @@ public record GettingBackIn(RuleSet rules) implements Check {
   private Reading reading(CheckId check, List<Trial> ways) {
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return SwampedLevel.outOfUpright(
-        rules, Question.of(check, Measure.OUT_OF_UPRIGHT), "swamped-side-heel", ways.get(0), poses);
+        rules,
+        CheckQuestion.of(check, Measure.OUT_OF_UPRIGHT),
+        "swamped-side-heel",
+        ways.get(0),
+        poses);
   }
 }

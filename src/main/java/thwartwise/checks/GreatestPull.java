@@ -21,8 +21,8 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   private Stream<Reading> readings(Trial trial, LineOut line) {
-    Question ahead = asked(Measure.PULL, line);
-    Question aside = asked(Measure.PULL_ABEAM, line);
+    CheckQuestion ahead = asked(Measure.PULL, line);
+    CheckQuestion aside = asked(Measure.PULL_ABEAM, line);
     double expected = line.expected(trial);
     LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
     if (!(lowest.height().orElse(-1) >= 0)) {
@@ -35,8 +35,8 @@ public record GreatestPull(RuleSet rules) implements Check {
         reading(trial, aside, line.greatestAbeam(trial, expected), expected));
   }
 
-  private static Question asked(Measure measure, LineOut line) {
-    return Question.of(CheckId.GREATEST_PULL, measure, line.cleat().name());
+  private static CheckQuestion asked(Measure measure, LineOut line) {
+    return CheckQuestion.of(CheckId.GREATEST_PULL, measure, line.cleat().name());
   }
 
   private static String wet(LowestEdge lowest) {
@@ -44,7 +44,7 @@ public record GreatestPull(RuleSet rules) implements Check {
     return under + lowest.words();
   }
 
-  private Reading reading(Trial trial, Question question, double greatest, double expected) {
+  private Reading reading(Trial trial, CheckQuestion question, double greatest, double expected) {
     String note =
         "level pull before water comes in, against what current and wind may snatch end on";
     String further =
@@ -54,7 +54,7 @@ public record GreatestPull(RuleSet rules) implements Check {
 
   private Reading reading(
       Trial trial,
-      Question question,
+      CheckQuestion question,
       OptionalDouble value,
       double expected,
       boolean assessed,

@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Space;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /** May a hatch be left open? What it shuts then fills when the boat is swamped. */
@@ -35,7 +35,8 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
       return List.of();
     }
     Trial open =
-        trial.after(Disturbance.moved(Deed.of(Act.LEFT_OPEN, hatch.name()), trial.people()));
+        trial.after(
+            Disturbance.moved(LoadCaseStep.of(Act.LEFT_OPEN, hatch.name()), trial.people()));
     Equilibria poses = Equilibria.of(fillings(filled).map(open::swampedRest).toList());
     return List.of(
         SwampedLift.toSpare(rules, open, asked(Measure.LIFT, hatch), filled, ""),
@@ -44,8 +45,8 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
             .noted(how -> how.isBlank() ? "" : "swamped so, " + how));
   }
 
-  private static Question asked(Measure measure, Opening hatch) {
-    return Question.of(CheckId.HATCH_LEFT_OPEN, measure, hatch.name());
+  private static CheckQuestion asked(Measure measure, Opening hatch) {
+    return CheckQuestion.of(CheckId.HATCH_LEFT_OPEN, measure, hatch.name());
   }
 
   // Where a hatch is told of both of a pair, which of them it leads into is not known: either alone

@@ -47,8 +47,8 @@ final class Heeled {
         continue;
       }
       Equilibria rest = way.atRest();
-      heels.add(heel(Question.of(check, Measure.HEEL, things), way, rest));
-      freeboards.add(freeboard(Question.of(check, Measure.FREEBOARD, things), way, rest));
+      heels.add(heel(CheckQuestion.of(check, Measure.HEEL, things), way, rest));
+      freeboards.add(freeboard(CheckQuestion.of(check, Measure.FREEBOARD, things), way, rest));
     }
     List<Reading> worst = new ArrayList<>();
     heels.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
@@ -56,7 +56,7 @@ final class Heeled {
     return worst;
   }
 
-  private Reading heel(Question question, Trial way, Equilibria rest) {
+  private Reading heel(CheckQuestion question, Trial way, Equilibria rest) {
     Limit base = rules.limit("offset-heel-base");
     OptionalDouble value = Steady.greatest(rest, Steady::heel);
     return new Reading(
@@ -72,7 +72,7 @@ final class Heeled {
     return share * Math.toRadians(base.value() + Math.pow(24 - length, 3) / 600);
   }
 
-  private Reading freeboard(Question question, Trial way, Equilibria rest) {
+  private Reading freeboard(CheckQuestion question, Trial way, Equilibria rest) {
     Limit limit = rules.limit("freeboard-heeled");
     LowestEdge lowest = LowestEdge.of(rest, way, head);
     return new Reading(

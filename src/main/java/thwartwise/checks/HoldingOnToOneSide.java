@@ -7,8 +7,8 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, with everyone in the water and holding the rail on one side, does the boat stay up? */
@@ -28,7 +28,7 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
     return List.of(
         SwampedLevel.outOfUpright(
             rules,
-            Question.of(CheckId.HOLDING_ON_TO_ONE_SIDE, Measure.OUT_OF_UPRIGHT),
+            CheckQuestion.of(CheckId.HOLDING_ON_TO_ONE_SIDE, Measure.OUT_OF_UPRIGHT),
             "swamped-side-heel",
             ways.get(0),
             poses));
@@ -39,6 +39,7 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
     double each = rules.value("hanging") / Gravity.STANDARD;
     List<Loading.Weight> hands = new ArrayList<>();
     trial.people().forEach(b -> hands.add(new Loading.Weight(each, form.railAt(b.x(), side > 0))));
-    return trial.toSide(Disturbance.weighed(Deed.of(Act.HOLDING_ONE_SIDE), List.of(), hands), side);
+    return trial.toSide(
+        Disturbance.weighed(LoadCaseStep.of(Act.HOLDING_ONE_SIDE), List.of(), hands), side);
   }
 }

@@ -2,7 +2,7 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /** How much steadier is it with everyone kneeling on the floor? */

@@ -11,8 +11,8 @@ import thwartwise.boat.Loading;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -82,7 +82,8 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   private Trial pulling(Trial trial, double newtons, Force force) {
     double down = newtons * Math.tan(Math.toRadians(rules.value("line-angle")));
     return trial.after(
-        Disturbance.pulled(Deed.of(Act.LINE_OUT, cleat.name()), trial.people(), List.of(force))
+        Disturbance.pulled(
+                LoadCaseStep.of(Act.LINE_OUT, cleat.name()), trial.people(), List.of(force))
             .and(new Loading.Weight(down / Gravity.STANDARD, cleat.at())));
   }
 

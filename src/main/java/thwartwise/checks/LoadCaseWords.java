@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.boat.Side;
 import thwartwise.loadcase.Crew;
-import thwartwise.loadcase.Deed;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadCaseStep;
 
 /** A load case in words: the loading, then what is done to it behind semicolons. */
 public final class LoadCaseWords {
@@ -69,11 +69,11 @@ public final class LoadCaseWords {
     return crew instanceof Crew.Nobody ? "nobody aboard" : "";
   }
 
-  private static String deed(Deed deed) {
-    if (deed instanceof Deed.Done done) {
+  private static String deed(LoadCaseStep deed) {
+    if (deed instanceof LoadCaseStep.Done done) {
       return done(done) + toward(done.side(), done.kitSlid());
     }
-    if (deed instanceof Deed.OffTheMiddle off) {
+    if (deed instanceof LoadCaseStep.OffTheMiddle off) {
       return String.format(
               Locale.ROOT,
               "everyone%s %.2f m off the middle",
@@ -81,14 +81,14 @@ public final class LoadCaseWords {
               off.distanceM())
           + toward(off.side(), off.kitSlid());
     }
-    if (deed instanceof Deed.MovedInTime moved) {
+    if (deed instanceof LoadCaseStep.MovedInTime moved) {
       return everyone(moved.who())
           + " hard against the side"
           + side(moved.side())
           + String.format(Locale.ROOT, " within %.2f s", moved.seconds())
           + (moved.kitSlid() ? KIT_SLID : "");
     }
-    if (deed instanceof Deed.LinePull pull) {
+    if (deed instanceof LoadCaseStep.LinePull pull) {
       return String.format(
           Locale.ROOT,
           "%.0f N of level pull (from %.0f N as towed to %.0f N against a blunt end, snatch"
@@ -100,7 +100,7 @@ public final class LoadCaseWords {
           lever(pull.leverM()),
           pull.downDegrees());
     }
-    if (deed instanceof Deed.WindPush wind) {
+    if (deed instanceof LoadCaseStep.WindPush wind) {
       return String.format(
               Locale.ROOT,
               "wind of %.1f m/s%s, %.0f N, %s",
@@ -110,7 +110,7 @@ public final class LoadCaseWords {
               lever(wind.leverM()))
           + (wind.kitSlid() ? KIT_SLID : "");
     }
-    if (deed instanceof Deed.MotorPush motor) {
+    if (deed instanceof LoadCaseStep.MotorPush motor) {
       return String.format(
           Locale.ROOT,
           "motor pushing %.0f N, hard over%s, %s",
@@ -118,7 +118,7 @@ public final class LoadCaseWords {
           side(motor.side()),
           lever(motor.leverM()));
     }
-    return ((Deed.Stated) deed).words();
+    return ((LoadCaseStep.Stated) deed).words();
   }
 
   private static String toward(Optional<Side> side, boolean kitSlid) {
@@ -145,7 +145,7 @@ public final class LoadCaseWords {
     return who.isEmpty() ? "somebody" : who;
   }
 
-  private static String done(Deed.Done done) {
+  private static String done(LoadCaseStep.Done done) {
     String who = done.who();
     return switch (done.act()) {
       case EVERYONE_PART_OF_THE_WAY -> "everyone three fifths of the way";

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /** With everyone stiff and on the low side, how much work is left before water comes in? */
@@ -53,7 +53,7 @@ public record LowSide(RuleSet rules) implements Check {
 
   private Reading reading(Trial low, OptionalDouble value, boolean assessed, String note) {
     return new Reading(
-        Question.of(CheckId.LOW_SIDE, Measure.WORK),
+        CheckQuestion.of(CheckId.LOW_SIDE, Measure.WORK),
         Margin.atLeast(rules.value("low-side-work"), value, Unit.NEWTON_METRE),
         assessed,
         rules.limit("low-side-work").cited(),

@@ -9,7 +9,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.rules.RuleSet;
 
 /** What does the motor do at full push, put hard over? A boat without a motor has no answer. */
@@ -34,7 +34,7 @@ public record MotorPush(RuleSet rules) implements Check {
     List<Trial> ways = new ArrayList<>();
     for (double side : List.of(1.0, -1.0)) {
       Force force = new Force(at, push * Math.cos(angle), side * push * Math.sin(angle));
-      Deed over = new Deed.MotorPush(push, lever, Optional.of(Moves.side(side)));
+      LoadCaseStep over = new LoadCaseStep.MotorPush(push, lever, Optional.of(Moves.side(side)));
       ways.add(trial.after(Disturbance.pulled(over, trial.people(), List.of(force))));
     }
     return ways;

@@ -10,8 +10,8 @@ import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 
 /**
  * The ways people can move: each a trial of its own, to either side. Whatever is done to one side
@@ -26,16 +26,17 @@ final class Moves {
    * Everyone the same share of the way out, to each side; where both sides are alike one will do.
    */
   static List<Trial> everyone(Trial trial, double share, Act act) {
-    return everyone(trial, trial.people(), share, Deed.of(act));
+    return everyone(trial, trial.people(), share, LoadCaseStep.of(act));
   }
 
   /** The same with everyone on the floor. */
   static List<Trial> kneeling(Trial trial, double share) {
-    Deed deed = Deed.of(Act.EVERYONE_KNEELING_PART_OF_THE_WAY);
+    LoadCaseStep deed = LoadCaseStep.of(Act.EVERYONE_KNEELING_PART_OF_THE_WAY);
     return everyone(trial, trial.people().stream().map(Body::kneeling).toList(), share, deed);
   }
 
-  private static List<Trial> everyone(Trial trial, List<Body> people, double share, Deed deed) {
+  private static List<Trial> everyone(
+      Trial trial, List<Body> people, double share, LoadCaseStep deed) {
     if (people.isEmpty()) {
       return List.of();
     }
@@ -53,7 +54,7 @@ final class Moves {
    * place: so nobody comes to sit inside somebody else, whose part under water lifts only once.
    */
   static List<Trial> partly(Trial trial, double part, double share) {
-    Deed deed = Deed.of(Act.HALF_THE_WEIGHT_PART_OF_THE_WAY);
+    LoadCaseStep deed = LoadCaseStep.of(Act.HALF_THE_WEIGHT_PART_OF_THE_WAY);
     List<Trial> ways = new ArrayList<>();
     for (double side : sides(trial)) {
       ways.addAll(
@@ -74,14 +75,14 @@ final class Moves {
 
   /** Everyone so far to one side of where they sit, m, to each side. */
   static List<Trial> offTheMiddle(Trial trial, double distance, boolean stiff) {
-    Deed deed = new Deed.OffTheMiddle(distance, stiff, Optional.empty(), false);
+    LoadCaseStep deed = new LoadCaseStep.OffTheMiddle(distance, stiff, Optional.empty(), false);
     List<Trial> ways = new ArrayList<>();
     sides(trial).forEach(side -> ways.addAll(shifted(trial, deed, side, b -> side * distance)));
     return ways;
   }
 
   private static List<Trial> shifted(
-      Trial trial, Deed deed, double side, ToDoubleFunction<Body> distance) {
+      Trial trial, LoadCaseStep deed, double side, ToDoubleFunction<Body> distance) {
     List<Body> moved =
         trial.people().stream().map(b -> b.at(b.y() + distance.applyAsDouble(b))).toList();
     return trial.toSide(Disturbance.moved(deed.to(side(side)), moved), side);
@@ -141,7 +142,7 @@ final class Moves {
       Trial trial, double adult, UnaryOperator<Vector3> over, Act act) {
     if (trial.people().isEmpty()) {
       Vector3 from = Vector3.of(trial.craft().form().length() / 2, 0, 0);
-      return List.of(climbing(List.of(), adult, over.apply(from), Deed.of(act)));
+      return List.of(climbing(List.of(), adult, over.apply(from), LoadCaseStep.of(act)));
     }
     List<Disturbance> ways = new ArrayList<>();
     for (int i = 0; i < trial.people().size(); i++) {
@@ -149,12 +150,13 @@ final class Moves {
       List<Body> others = new ArrayList<>(trial.people());
       others.remove(i);
       Vector3 at = over.apply(Vector3.of(body.x(), 0, 0));
-      ways.add(climbing(others, body.mass(), at, Deed.of(act, body.name())));
+      ways.add(climbing(others, body.mass(), at, LoadCaseStep.of(act, body.name())));
     }
     return ways;
   }
 
-  private static Disturbance climbing(List<Body> others, double mass, Vector3 at, Deed deed) {
+  private static Disturbance climbing(
+      List<Body> others, double mass, Vector3 at, LoadCaseStep deed) {
     return Disturbance.weighed(deed, others, List.of(new Loading.Weight(mass, at)));
   }
 
@@ -173,7 +175,7 @@ final class Moves {
       Body body = trial.people().get(i);
       for (double side : sides(trial)) {
         List<Body> people = replaced(trial.people(), i, move.moved(body, side));
-        Deed deed = Deed.of(act, body.name()).to(side(side));
+        LoadCaseStep deed = LoadCaseStep.of(act, body.name()).to(side(side));
         ways.addAll(trial.toSide(Disturbance.moved(deed, people), side));
       }
     }

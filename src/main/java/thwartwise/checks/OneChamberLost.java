@@ -32,7 +32,7 @@ public record OneChamberLost(RuleSet rules) implements Check {
     return SwampedLift.toSpare(
         rules,
         trial,
-        Question.of(CheckId.ONE_CHAMBER_LOST, Measure.LIFT, lost.name()),
+        CheckQuestion.of(CheckId.ONE_CHAMBER_LOST, Measure.LIFT, lost.name()),
         List.of(lost),
         "the chamber whose loss costs most");
   }

@@ -12,7 +12,7 @@ import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -35,7 +35,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
     Limit limit = rules.limit("rain");
     return List.of(
         new Reading(
-            Question.of(CheckId.RAIN_AT_THE_MOORING, Measure.RAIN),
+            CheckQuestion.of(CheckId.RAIN_AT_THE_MOORING, Measure.RAIN),
             Margin.atLeast(
                 limit.value() / 1000, OptionalDouble.of(trouble / area), Unit.MILLIMETRE),
             true,

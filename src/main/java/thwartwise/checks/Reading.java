@@ -13,7 +13,7 @@ import thwartwise.loadcase.LoadCase;
  * @param note why there is no value, or what the reader must know beside it; may be blank
  */
 public record Reading(
-    Question question,
+    CheckQuestion question,
     Margin margin,
     boolean assessed,
     String source,
@@ -36,7 +36,7 @@ public record Reading(
   }
 
   /** The same answer to another question. */
-  Reading of(Question other) {
+  Reading of(CheckQuestion other) {
     return new Reading(other, margin, assessed, source, loadCase, note);
   }
 

@@ -9,7 +9,7 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.TimedSwing;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
-import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -18,10 +18,10 @@ import thwartwise.rules.RuleSet;
  * that a step takes? Next to {@link SuddenShift}, whose move takes no time at all.
  */
 public record ShiftOverTime(RuleSet rules) implements Check {
-  private static final Question ONE =
-      Question.of(CheckId.ONE_PERSON_TO_ONE_SIDE_IN_A_STEP, Measure.SWING);
-  private static final Question ALL =
-      Question.of(CheckId.EVERYONE_TO_ONE_SIDE_IN_A_STEP, Measure.SWING);
+  private static final CheckQuestion ONE =
+      CheckQuestion.of(CheckId.ONE_PERSON_TO_ONE_SIDE_IN_A_STEP, Measure.SWING);
+  private static final CheckQuestion ALL =
+      CheckQuestion.of(CheckId.EVERYONE_TO_ONE_SIDE_IN_A_STEP, Measure.SWING);
 
   @Override
   public Role role() {
@@ -54,8 +54,9 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   private List<Reading> readings(
-      Question question, Trial trial, List<Body> people, String who, Side side) {
-    Deed moved = new Deed.MovedInTime(who, rules.value("shift-time"), Optional.of(side), false);
+      CheckQuestion question, Trial trial, List<Body> people, String who, Side side) {
+    LoadCaseStep moved =
+        new LoadCaseStep.MovedInTime(who, rules.value("shift-time"), Optional.of(side), false);
     return trial.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
         .filter(after -> !after.isOutdoneAfloat())
         .map(after -> reading(question, trial.stiff(), after.stiff(), side, heel(trial, side)))
@@ -66,7 +67,8 @@ public record ShiftOverTime(RuleSet rules) implements Check {
     return side.sign() * trial.atRest().worst().map(Pose::heel).orElse(0.0);
   }
 
-  private Reading reading(Question question, Trial before, Trial after, Side side, double from) {
+  private Reading reading(
+      CheckQuestion question, Trial before, Trial after, Side side, double from) {
     Optional<RightingCurve> old = RightingCurve.toward(side, before.afloat(), before.edges());
     Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
     if (old.isEmpty() || now.isEmpty()) {
@@ -84,7 +86,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      Question question,
+      CheckQuestion question,
       Trial after,
       OptionalDouble value,
       double limit,

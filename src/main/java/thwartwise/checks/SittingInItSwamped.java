@@ -21,7 +21,7 @@ public record SittingInItSwamped(RuleSet rules) implements Check {
     }
     return Stream.of(new SwampedLevel(rules).seated(trial), new SwampedMargin(rules).seated(trial))
         .flatMap(List::stream)
-        .map(r -> r.of(Question.of(CheckId.SITTING_IN_IT_SWAMPED, r.question().measure())))
+        .map(r -> r.of(CheckQuestion.of(CheckId.SITTING_IN_IT_SWAMPED, r.question().measure())))
         .toList();
   }
 }

@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /** May the crew of a canoe sit on its seats, where kneeling is what its limits are for? */

@@ -11,8 +11,8 @@ import thwartwise.afloat.Pose;
 import thwartwise.afloat.Swing;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -21,10 +21,10 @@ import thwartwise.rules.RuleSet;
  * at which it would rest may be half of that at which it floods.
  */
 public record SuddenShift(RuleSet rules) implements Check {
-  private static final Question ONE =
-      Question.of(CheckId.ONE_PERSON_SUDDENLY_TO_ONE_SIDE, Measure.SWING);
-  private static final Question ALL =
-      Question.of(CheckId.EVERYONE_SUDDENLY_TO_ONE_SIDE, Measure.SWING);
+  private static final CheckQuestion ONE =
+      CheckQuestion.of(CheckId.ONE_PERSON_SUDDENLY_TO_ONE_SIDE, Measure.SWING);
+  private static final CheckQuestion ALL =
+      CheckQuestion.of(CheckId.EVERYONE_SUDDENLY_TO_ONE_SIDE, Measure.SWING);
   private static final String SOURCE =
       "work of the moved weight against work of righting, dynamical stability of the textbooks"
           + " (FROM MEMORY)";
@@ -59,15 +59,21 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static List<Reading> readings(
-      Question question, Equilibria before, Trial trial, List<Body> people, String who, Side side) {
-    Deed moved = Deed.of(Act.SUDDENLY_HARD_TO_THE_SIDE, who).to(side);
+      CheckQuestion question,
+      Equilibria before,
+      Trial trial,
+      List<Body> people,
+      String who,
+      Side side) {
+    LoadCaseStep moved = LoadCaseStep.of(Act.SUDDENLY_HARD_TO_THE_SIDE, who).to(side);
     return trial.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
         .filter(after -> !after.isOutdoneAfloat())
         .map(after -> reading(question, before, after.stiff(), side))
         .toList();
   }
 
-  private static Reading reading(Question question, Equilibria before, Trial after, Side side) {
+  private static Reading reading(
+      CheckQuestion question, Equilibria before, Trial after, Side side) {
     if (!before.allUpright()) {
       OptionalDouble none = OptionalDouble.empty();
       return reading(question, after, none, UNLIMITED, before.assessed(), Steady.words(before));
@@ -96,7 +102,7 @@ public record SuddenShift(RuleSet rules) implements Check {
         Math.ceil(-swing.spare().orElse(0)));
   }
 
-  private static Reading atRest(Question question, Trial after, double flooding) {
+  private static Reading atRest(CheckQuestion question, Trial after, double flooding) {
     Equilibria rest = after.atRest();
     return reading(
         question,
@@ -108,7 +114,7 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static Reading reading(
-      Question question,
+      CheckQuestion question,
       Trial after,
       OptionalDouble value,
       double limit,

@@ -52,8 +52,8 @@ public record SwampedLevel(RuleSet rules) implements Check {
             poses));
   }
 
-  private static Question asked(Measure measure) {
-    return Question.of(CheckId.SWAMPED_LEVEL, measure);
+  private static CheckQuestion asked(Measure measure) {
+    return CheckQuestion.of(CheckId.SWAMPED_LEVEL, measure);
   }
 
   private static Reading heel(
@@ -64,13 +64,13 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   /** How far from upright it lies at the worst of its poses, heel and trim together. */
   static Reading outOfUpright(
-      RuleSet rules, Question question, String limit, Trial trial, Equilibria poses) {
+      RuleSet rules, CheckQuestion question, String limit, Trial trial, Equilibria poses) {
     return angle(rules, question, limit, Steady.greatest(poses, Pose::tilt), trial, poses);
   }
 
   private static Reading angle(
       RuleSet rules,
-      Question question,
+      CheckQuestion question,
       String limit,
       OptionalDouble value,
       Trial trial,

@@ -4,13 +4,14 @@ import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.boat.Space;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, is there lift to spare for each person to hold on to? */
 public record SwampedLift(RuleSet rules) implements Check {
-  private static final Question QUESTION = Question.of(CheckId.SWAMPED_LIFT, Measure.LIFT);
+  private static final CheckQuestion QUESTION =
+      CheckQuestion.of(CheckId.SWAMPED_LIFT, Measure.LIFT);
 
   @Override
   public Role role() {
@@ -41,7 +42,7 @@ public record SwampedLift(RuleSet rules) implements Check {
    * seated in it, or in the water with hands on it, in whatever pose.
    */
   static Reading toSpare(
-      RuleSet rules, Trial trial, Question question, Collection<Space> lost, String note) {
+      RuleSet rules, Trial trial, CheckQuestion question, Collection<Space> lost, String note) {
     Limit each = rules.limit("swamped-lift-per-person");
     Trial crewed =
         SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()

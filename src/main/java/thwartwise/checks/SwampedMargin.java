@@ -15,10 +15,10 @@ import thwartwise.rules.RuleSet;
  * of 33 CFR 183.230; and everyone a little to one side, upright.
  */
 public record SwampedMargin(RuleSet rules) implements Check {
-  private static final Question HALF_TO_ONE_SIDE =
-      Question.of(CheckId.SWAMPED_MARGIN, Measure.HALF_TO_ONE_SIDE);
-  private static final Question OFF_THE_MIDDLE =
-      Question.of(CheckId.SWAMPED_MARGIN, Measure.OFF_THE_MIDDLE);
+  private static final CheckQuestion HALF_TO_ONE_SIDE =
+      CheckQuestion.of(CheckId.SWAMPED_MARGIN, Measure.HALF_TO_ONE_SIDE);
+  private static final CheckQuestion OFF_THE_MIDDLE =
+      CheckQuestion.of(CheckId.SWAMPED_MARGIN, Measure.OFF_THE_MIDDLE);
 
   @Override
   public Role role() {
@@ -66,7 +66,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
         .allMatch(i -> Math.abs(after.people().get(i).y() - before.people().get(i).y()) >= off);
   }
 
-  private Reading reading(Question question, String limit, List<Trial> ways) {
+  private Reading reading(CheckQuestion question, String limit, List<Trial> ways) {
     Limit most = rules.limit(limit);
     double greatest = Math.toRadians(most.value());
     Equilibria poses = rest(ways, greatest);

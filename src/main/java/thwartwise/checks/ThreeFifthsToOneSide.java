@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /** Does the boat stay up with everyone three fifths of the way to one side? */

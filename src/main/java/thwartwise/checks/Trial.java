@@ -26,9 +26,9 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 
 /**
  * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
@@ -155,7 +155,7 @@ public final class Trial {
     if (craft.looseKit().isEmpty()) {
       return List.of(after(next));
     }
-    List<Deed> deeds = next.deeds().stream().map(Deed::withKitSlid).toList();
+    List<LoadCaseStep> deeds = next.deeds().stream().map(LoadCaseStep::withKitSlid).toList();
     Trial slid = after(next.called(deeds).withKitAt(side));
     if (isSymmetric()) {
       return List.of(slid);
@@ -185,7 +185,7 @@ public final class Trial {
   }
 
   /** This trial, told as another one with something done to it. */
-  Trial called(Deed deed, Trial before) {
+  Trial called(LoadCaseStep deed, Trial before) {
     return with(done.called(before.done.then(done.called(List.of(deed))).deeds()));
   }
 
@@ -367,6 +367,6 @@ public final class Trial {
 
   /** The boat with nobody in it. */
   Trial empty(Act act) {
-    return after(Disturbance.moved(Deed.of(act), List.of()));
+    return after(Disturbance.moved(LoadCaseStep.of(act), List.of()));
   }
 }

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Capsized;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Body;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -48,7 +48,7 @@ public record TurningBack(RuleSet rules) implements Check {
     Limit share = rules.limit(limit);
     double lever = share.value() * beside.craft().form().beam() / 2;
     return new Reading(
-        Question.of(CheckId.TURNING_BACK, measure),
+        CheckQuestion.of(CheckId.TURNING_BACK, measure),
         Margin.atMost(lightest * Gravity.STANDARD * lever, capsized.effort(), Unit.NEWTON_METRE),
         capsized.assessed(),
         share.cited(),

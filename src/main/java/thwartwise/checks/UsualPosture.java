@@ -1,8 +1,8 @@
 package thwartwise.checks;
 
 import thwartwise.boat.Body;
-import thwartwise.loadcase.Deed;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
 
@@ -19,7 +19,7 @@ final class UsualPosture {
     }
     return trial.after(
         Disturbance.moved(
-            Deed.of(Act.EVERYONE_KNEELING),
+            LoadCaseStep.of(Act.EVERYONE_KNEELING),
             trial.people().stream().map(UsualPosture::kneeling).toList()));
   }
 

@@ -54,7 +54,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
       Trial trial, Bay bay, Measure measure, OptionalDouble litres, double otherwise, String note) {
     Limit limit = rules.limit("loose-water");
     return new Reading(
-        new Question(
+        new CheckQuestion(
             CheckId.LOOSE_WATER, measure, bay == Bay.WHOLE ? List.of() : List.of(bay.name())),
         Margin.atLeast(
             limit.value() / 1000, OptionalDouble.of(litres.orElse(otherwise)), Unit.LITRE),

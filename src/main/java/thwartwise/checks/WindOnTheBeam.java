@@ -6,7 +6,7 @@ import java.util.Optional;
 import thwartwise.afloat.Force;
 import thwartwise.afloat.Pose;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.rules.RuleSet;
 
 /** How far does a steady wind from the side lay the boat over? */
@@ -31,8 +31,8 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
       Vector3 from = pose.plane().athwart().times(-toPort);
       double push = wind.push(trial, pose, from);
       Vector3 centre = wind.centre(trial, pose, from);
-      Deed blown =
-          new Deed.WindPush(
+      LoadCaseStep blown =
+          new LoadCaseStep.WindPush(
               rules.value("wind"),
               push,
               Lever.of(trial, centre, from),

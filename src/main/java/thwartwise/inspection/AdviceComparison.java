@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.loadcase.LoadCase.Kind;
 
@@ -18,7 +18,7 @@ final class AdviceComparison {
   private final Map<Asked, Finding> after;
 
   /** What is for the reader to know is asked of one loading only, whichever it is. */
-  private record Asked(Question question, Role role, Kind loading) {
+  private record Asked(CheckQuestion question, Role role, Kind loading) {
     static Asked of(Finding finding) {
       return new Asked(
           whicheverChamber(finding.question()),
@@ -43,9 +43,9 @@ final class AdviceComparison {
   }
 
   /** Which chamber is the worst to lose may change; the question stays the same. */
-  static Question whicheverChamber(Question question) {
+  static CheckQuestion whicheverChamber(CheckQuestion question) {
     return question.check() == CheckId.ONE_CHAMBER_LOST
-        ? Question.of(question.check(), question.measure())
+        ? CheckQuestion.of(question.check(), question.measure())
         : question;
   }
 
@@ -90,7 +90,7 @@ final class AdviceComparison {
   }
 
   /** What held back before and is asked and met now, whatever the loading is called. */
-  List<Question> putRight() {
+  List<CheckQuestion> putRight() {
     return before.entrySet().stream()
         .filter(e -> e.getValue().holdsBack())
         .filter(e -> met(e.getKey()))

@@ -2,8 +2,8 @@ package thwartwise.inspection;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.checks.Question;
-import thwartwise.checks.Question.Subject;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Role;
 import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
@@ -29,7 +29,7 @@ public record AdvicePiece(
     double crew,
     double load,
     Optional<AdviceReading> moved,
-    List<Question> putsRight,
+    List<CheckQuestion> putsRight,
     List<AdviceWorse> worse,
     List<Subject> thenNobody) {
 

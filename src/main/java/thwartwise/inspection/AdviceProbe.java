@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.Packing;
-import thwartwise.checks.Question;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Reading;
 
 /**
@@ -124,7 +124,7 @@ final class AdviceProbe {
         .orElse(OptionalDouble.empty());
   }
 
-  private static Question question(Reading reading) {
+  private static CheckQuestion question(Reading reading) {
     return AdviceComparison.whicheverChamber(reading.question());
   }
 

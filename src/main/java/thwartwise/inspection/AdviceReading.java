@@ -1,8 +1,8 @@
 package thwartwise.inspection;
 
 import java.util.OptionalDouble;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Margin;
-import thwartwise.checks.Question;
 import thwartwise.loadcase.Crew;
 
 /**
@@ -13,7 +13,8 @@ import thwartwise.loadcase.Crew;
  * @param before as it is today
  * @param changed what the same crew has in the changed boat, SI; empty when there is no such state
  */
-public record AdviceReading(Question question, Crew crew, Margin before, OptionalDouble changed) {
+public record AdviceReading(
+    CheckQuestion question, Crew crew, Margin before, OptionalDouble changed) {
 
   /** The same limit with what there is after the change. */
   public Margin after() {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thwartwise.boat.UnusableBoat;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
-import thwartwise.checks.Question;
 import thwartwise.inspection.Progress.Stage;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;
@@ -174,7 +174,7 @@ final class AdviceSearch {
     }
   }
 
-  private List<Question> putRight(Inspection after) {
+  private List<CheckQuestion> putRight(Inspection after) {
     return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
   }
 

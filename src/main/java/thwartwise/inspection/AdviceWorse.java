@@ -1,8 +1,8 @@
 package thwartwise.inspection;
 
 import java.util.Optional;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.loadcase.LoadCase.Kind;
 
@@ -13,4 +13,4 @@ import thwartwise.loadcase.LoadCase.Kind;
  * @param before empty when it was not asked before
  */
 public record AdviceWorse(
-    Question question, Role role, Kind loading, Optional<Outcome> before, Outcome after) {}
+    CheckQuestion question, Role role, Kind loading, Optional<Outcome> before, Outcome after) {}

@@ -2,7 +2,7 @@ package thwartwise.inspection;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.checks.Question;
+import thwartwise.checks.CheckQuestion;
 
 /**
  * What a crew breaks: the readings that are not met in the seating that breaks least.
@@ -26,7 +26,7 @@ record Breaks(List<Breach> breaches) {
     return least.map(s -> new Breaks(judge.notMet(s, mass)));
   }
 
-  Question first() {
+  CheckQuestion first() {
     return breaches.get(0).reading().question();
   }
 

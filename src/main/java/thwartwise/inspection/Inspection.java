@@ -22,11 +22,11 @@ import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
-import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
@@ -55,7 +55,7 @@ public final class Inspection {
   private final boolean hurried;
 
   /** Whether an act is forbidden already of the crews it is compared with. */
-  private final Predicate<Question> noWorse;
+  private final Predicate<CheckQuestion> noWorse;
 
   private Inspection(Craft craft, RuleBook book, LocalDate date) {
     this.craft = craft;
@@ -231,7 +231,7 @@ public final class Inspection {
     return List.copyOf(then);
   }
 
-  private boolean forbidsAtLimit(Question act) {
+  private boolean forbidsAtLimit(CheckQuestion act) {
     return atLimit.get().stream()
         .anyMatch(f -> f.question().equals(act) && AdviceComparison.isAsBadAsCanBe(f));
   }
@@ -326,7 +326,7 @@ public final class Inspection {
   // The last crew is the largest, of which everything is asked. Where all of it was as bad before,
   // or comes out as bad as can be, no other crew is asked.
   private Stream<Finding> worst(Check check, List<Trial> crews) {
-    Map<Question, Finding> worst = new LinkedHashMap<>();
+    Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     if (crews.isEmpty()) {
       return Stream.empty();
     }
@@ -341,7 +341,7 @@ public final class Inspection {
     return worst.values().stream();
   }
 
-  private static boolean isSettled(Map<Question, Finding> worst, int asked) {
+  private static boolean isSettled(Map<CheckQuestion, Finding> worst, int asked) {
     return worst.size() == asked && worst.values().stream().allMatch(Finding::isWorst);
   }
 

@@ -21,7 +21,7 @@ import thwartwise.boat.Space;
 import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
-import thwartwise.checks.Question;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
@@ -301,7 +301,7 @@ final class Judge {
   }
 
   int breached(List<Trial> trials, int enough) {
-    Set<Question> names = ConcurrentHashMap.newKeySet();
+    Set<CheckQuestion> names = ConcurrentHashMap.newKeySet();
     trials.parallelStream()
         .map(this::hurried)
         .flatMap(t -> Stream.of(t, t.under(allowance)))
@@ -309,7 +309,7 @@ final class Judge {
     return names.size();
   }
 
-  private int addNotMet(Trial trial, Set<Question> names) {
+  private int addNotMet(Trial trial, Set<CheckQuestion> names) {
     for (Check check : limiting) {
       trial.readings(check).stream()
           .filter(r -> !r.met())
@@ -337,7 +337,7 @@ final class Judge {
   }
 
   private List<Breach> notMet(List<Trial> measured, List<Check> checks) {
-    Map<Question, Breach> worst = new LinkedHashMap<>();
+    Map<CheckQuestion, Breach> worst = new LinkedHashMap<>();
     List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
     for (Check check : checks) {
       measured.forEach(t -> note(check.readings(t), false, worst));
@@ -347,7 +347,7 @@ final class Judge {
   }
 
   private static void note(
-      List<Reading> readings, boolean afterAllowance, Map<Question, Breach> worst) {
+      List<Reading> readings, boolean afterAllowance, Map<CheckQuestion, Breach> worst) {
     readings.stream()
         .filter(r -> !r.met())
         .forEach(r -> worst.merge(r.question(), new Breach(r, afterAllowance), Breach::worse));

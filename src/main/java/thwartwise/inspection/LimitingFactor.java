@@ -1,12 +1,12 @@
 package thwartwise.inspection;
 
-import thwartwise.checks.Question;
+import thwartwise.checks.CheckQuestion;
 
 /** What stops one more person. */
 public sealed interface LimitingFactor {
 
   /** A check that is not met. */
-  record ByCheck(Question question) implements LimitingFactor {}
+  record ByCheck(CheckQuestion question) implements LimitingFactor {}
 
   /** A published formula; the rule set is blank where the formula names it. */
   record ByFormula(String ruleSet, String formula) implements LimitingFactor {}

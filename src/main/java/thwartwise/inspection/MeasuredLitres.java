@@ -6,11 +6,11 @@ import java.util.OptionalDouble;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Space;
 import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.loadcase.LoadCase;
@@ -41,7 +41,7 @@ public final class MeasuredLitres {
         .map(
             poured ->
                 new Finding(
-                    Question.of(CheckId.LITRES_POURED, Measure.VOLUME, space.name()),
+                    CheckQuestion.of(CheckId.LITRES_POURED, Measure.VOLUME, space.name()),
                     Role.INFORMATION,
                     Outcome.FALLS_SHORT,
                     new Margin(OptionalDouble.of(poured), drawn, poured < drawn, Unit.LITRE),

@@ -10,11 +10,11 @@ import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.loadcase.LoadCase;
@@ -162,7 +162,7 @@ final class RulesApplied {
 
   private static Finding tooStrong(CapacityFigure figure) {
     return new Finding(
-        Question.of(CheckId.FULL_POWER, Measure.POWER),
+        CheckQuestion.of(CheckId.FULL_POWER, Measure.POWER),
         Role.FORBIDS_AN_ACT,
         Outcome.FALLS_SHORT,
         Margin.atMost(figure.value(), figure.has(), Unit.WATT),

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  * @param crew who is aboard, and where
  * @param deeds what is done to it, in order; none while everybody stays as they are
  */
-public record LoadCase(Kind kind, Crew crew, List<Deed> deeds) {
+public record LoadCase(Kind kind, Crew crew, List<LoadCaseStep> deeds) {
 
   /** A loading of which only the boat matters. */
   public static final LoadCase UNNAMED = of(Kind.UNNAMED, new Crew.NotStated());
@@ -34,7 +34,7 @@ public record LoadCase(Kind kind, Crew crew, List<Deed> deeds) {
     return new LoadCase(kind, crew, List.of());
   }
 
-  public LoadCase with(List<Deed> more) {
+  public LoadCase with(List<LoadCaseStep> more) {
     return more.isEmpty()
         ? this
         : new LoadCase(kind, crew, Stream.concat(deeds.stream(), more.stream()).toList());

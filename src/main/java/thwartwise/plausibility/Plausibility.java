@@ -14,8 +14,8 @@ import thwartwise.boat.PanelTwist;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.Deed;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -110,7 +110,8 @@ public final class Plausibility {
           new PlausibilityQuestion(
                   "how much of its block the hull fills under water",
                   Unit.PERCENT,
-                  LoadCase.AS_MEASURED.with(List.of(Deed.of(Deed.Act.LEVEL_AS_LOADED))))
+                  LoadCase.AS_MEASURED.with(
+                      List.of(LoadCaseStep.of(LoadCaseStep.Act.LEVEL_AS_LOADED))))
               .between(
                   block.getAsDouble(),
                   span,

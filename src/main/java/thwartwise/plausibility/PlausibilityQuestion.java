@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.Kept;
 import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
@@ -85,7 +85,7 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
           about.stream().filter(k -> k.standsFor(measured)).map(Kept::reason).findFirst();
       Finding finding =
           new Finding(
-              Question.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, asked.check()),
+              CheckQuestion.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, asked.check()),
               met || kept.isPresent() ? Role.INFORMATION : Role.LIMITS_CREW,
               met ? Outcome.MEETS : Outcome.FALLS_SHORT,
               new Margin(OptionalDouble.of(value), limit, atLeast, asked.unit()),

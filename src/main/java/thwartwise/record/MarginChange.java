@@ -3,12 +3,13 @@ package thwartwise.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Margin;
-import thwartwise.checks.Question;
 import thwartwise.inspection.QuestionMargin;
 
 /** How far inside its limit the recommended crew stays in one figure, before and after. */
-public record MarginChange(Question question, Optional<Margin> before, Optional<Margin> after) {
+public record MarginChange(
+    CheckQuestion question, Optional<Margin> before, Optional<Margin> after) {
 
   /** Every margin that is not the same, in the order of the later record. */
   static List<MarginChange> between(List<QuestionMargin> before, List<QuestionMargin> after) {

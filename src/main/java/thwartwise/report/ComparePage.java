@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Margin;
-import thwartwise.checks.Question;
 import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.LimitingFactorWords;
 import thwartwise.inspection.Recommendation;
@@ -182,7 +182,7 @@ public final class ComparePage {
   }
 
   private static void margins(Page page, List<MarginChange> margins) {
-    Map<Question, String> shown =
+    Map<CheckQuestion, String> shown =
         margins.stream()
             .filter(change -> !figure(change.before()).equals(figure(change.after())))
             .collect(

@@ -2,9 +2,9 @@ package thwartwise.report;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Measure;
-import thwartwise.checks.Question;
 import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.QuestionMargin;
 import thwartwise.inspection.Recommendation;
@@ -64,8 +64,8 @@ final class FallWords {
   }
 
   /** What stops the next person, or, where only places are lacking, what is nearest its limit. */
-  private static Optional<Question> governs(Recommendation after) {
-    Stream<Question> next =
+  private static Optional<CheckQuestion> governs(Recommendation after) {
+    Stream<CheckQuestion> next =
         after.governedBy().stream()
             .flatMap(
                 f ->
@@ -78,7 +78,7 @@ final class FallWords {
   }
 
   /** Whichever chamber is lost, it is lift that lacks. */
-  static String physics(Question question) {
+  static String physics(CheckQuestion question) {
     return switch (question.check()) {
       case FREEBOARD_AT_REST -> DEEPER;
       case THREE_FIFTHS_TO_ONE_SIDE -> HEEL;

@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
-import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Role;
 import thwartwise.inspection.Report;
 import thwartwise.page.Page;
@@ -108,7 +108,7 @@ final class ForbiddenSection {
 
   private static String[] words(Subject act, List<Finding> against) {
     // The same act was tried with several loadings; the worst of them is told.
-    Map<Question, Finding> worst = new LinkedHashMap<>();
+    Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     against.forEach(a -> worst.merge(a.question(), a, Finding::worse));
     Stream<String> answers =
         worst.values().stream().flatMap(a -> Stream.of(a.note(), why(a))).distinct();

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.LimitingFactorWords;
@@ -29,7 +29,7 @@ final class MishapWords {
         : LimitingFactorWords.of(factor);
   }
 
-  private static String of(Question question) {
+  private static String of(CheckQuestion question) {
     String when = when(question);
     if (!when.isEmpty()) {
       return question.measure() == Measure.FREEBOARD
@@ -50,12 +50,12 @@ final class MishapWords {
     };
   }
 
-  private static boolean isSwamped(Question question) {
+  private static boolean isSwamped(CheckQuestion question) {
     return question.subject().check() == CheckId.SWAMPED_LEVEL;
   }
 
   /** When people move or sit so; blank where they do not. */
-  private static String when(Question question) {
+  private static String when(CheckQuestion question) {
     return switch (question.check()) {
       case THREE_FIFTHS_TO_ONE_SIDE -> "when everyone moves to one side";
       case STIFF_OFF_THE_MIDDLE -> "when people sit stiff a hand's breadth off the middle";
@@ -68,7 +68,7 @@ final class MishapWords {
   }
 
   static List<String> of(List<Finding> findings) {
-    Map<Question, Finding> worst = new LinkedHashMap<>();
+    Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     findings.stream()
         .filter(Finding::holdsBack)
         .forEach(f -> worst.merge(f.question(), f, Finding::worse));
@@ -113,7 +113,7 @@ final class MishapWords {
   }
 
   private static String words(Finding finding) {
-    Question question = finding.question();
+    CheckQuestion question = finding.question();
     if (finding.margin().unit() == Unit.KILOGRAM && isSwamped(question)) {
       return lift(finding);
     }

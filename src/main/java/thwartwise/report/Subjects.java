@@ -5,18 +5,18 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.CheckWords;
-import thwartwise.checks.Question;
-import thwartwise.checks.Question.Subject;
 import thwartwise.page.Sentence;
 
 /** Questions in a list: what several of them are about stands once, before a colon. */
 final class Subjects {
   private Subjects() {}
 
-  static String listed(List<Question> questions) {
+  static String listed(List<CheckQuestion> questions) {
     Map<Subject, Set<String>> measures = new LinkedHashMap<>();
-    for (Question question : questions) {
+    for (CheckQuestion question : questions) {
       Set<String> named = measures.computeIfAbsent(question.subject(), s -> new LinkedHashSet<>());
       String measure = CheckWords.measure(question);
       if (!measure.isEmpty()) {

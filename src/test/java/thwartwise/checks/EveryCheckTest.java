@@ -24,7 +24,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.Deed;
+import thwartwise.loadcase.LoadCaseStep;
 
 /** What holds for every check of the cautious set. */
 class EveryCheckTest {
@@ -221,12 +221,12 @@ class EveryCheckTest {
         trial
             .after(
                 Disturbance.weighed(
-                    new Deed.Stated("a bag"),
+                    new LoadCaseStep.Stated("a bag"),
                     trial.people(),
                     List.of(new thwartwise.boat.Loading.Weight(10, Vector3.of(1, 0, 0.1)))))
             .after(
                 Disturbance.weighed(
-                    new Deed.Stated("another"),
+                    new LoadCaseStep.Stated("another"),
                     List.of(),
                     List.of(new thwartwise.boat.Loading.Weight(5, Vector3.of(1, 0, 0.1)))));
     assertThat(FindingText.condition(twice)).isEqualTo("on paper; a bag; another");
@@ -234,10 +234,11 @@ class EveryCheckTest {
     assertThat(twice.people()).isEmpty();
     assertThat(trial.loading().mass()).isCloseTo(395, within(1e-9));
     Trial unnamed = Trial.of(trial.craft(), List.of());
-    assertThat(FindingText.condition(unnamed.empty(Deed.Act.OPEN))).isEqualTo("open");
-    assertThat(FindingText.condition(twice.called(new Deed.Stated("told otherwise"), trial)))
+    assertThat(FindingText.condition(unnamed.empty(LoadCaseStep.Act.OPEN))).isEqualTo("open");
+    assertThat(
+            FindingText.condition(twice.called(new LoadCaseStep.Stated("told otherwise"), trial)))
         .isEqualTo("on paper; told otherwise");
-    assertThat(FindingText.condition(trial.called(new Deed.Stated("told"), unnamed)))
+    assertThat(FindingText.condition(trial.called(new LoadCaseStep.Stated("told"), unnamed)))
         .isEqualTo("told");
   }
 }

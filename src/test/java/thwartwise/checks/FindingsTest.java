@@ -29,7 +29,7 @@ class FindingsTest {
   private static Reading reading(
       String check, OptionalDouble value, boolean assessed, String note) {
     Margin margin = Margin.atMost(0.2, value, Unit.DEGREE);
-    Question question = Question.of(CheckId.NO_LONGER_ASKED, Measure.HEEL, check);
+    CheckQuestion question = CheckQuestion.of(CheckId.NO_LONGER_ASKED, Measure.HEEL, check);
     return new Reading(question, margin, assessed, "judgement", LoadCase.UNNAMED, note);
   }
 

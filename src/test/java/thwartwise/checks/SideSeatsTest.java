@@ -14,7 +14,7 @@ import thwartwise.boat.Posture;
 import thwartwise.boat.SeatPositions;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Span;
-import thwartwise.loadcase.Deed.Act;
+import thwartwise.loadcase.LoadCaseStep.Act;
 
 /** People on seats along the sides of a box, against the formula of the wall-sided. */
 class SideSeatsTest {

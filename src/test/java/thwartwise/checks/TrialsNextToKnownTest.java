@@ -74,7 +74,7 @@ class TrialsNextToKnownTest {
             asked.add(given);
             return List.of(
                 new Reading(
-                    Question.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
+                    CheckQuestion.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
                     Margin.atLeast(0, OptionalDouble.of(met ? 1 : -1), Unit.METRE),
                     true,
                     "",

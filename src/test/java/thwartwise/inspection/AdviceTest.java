@@ -19,11 +19,11 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
-import thwartwise.checks.Question.Subject;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.report.ReportJson;
@@ -120,14 +120,14 @@ class AdviceTest {
     assertThat(PIECES.stream().flatMap(p -> p.putsRight().stream())).isNotEmpty();
     AFTER.forEach(
         (piece, report) -> {
-          for (Question check : piece.putsRight()) {
+          for (CheckQuestion check : piece.putsRight()) {
             assertThat(asLoaded(REPORT, check)).anyMatch(o -> o != Outcome.MEETS);
             assertThat(asLoaded(report, check)).as("%s", piece.deed()).containsOnly(Outcome.MEETS);
           }
         });
   }
 
-  private static Stream<Outcome> asLoaded(Report report, Question check) {
+  private static Stream<Outcome> asLoaded(Report report, CheckQuestion check) {
     return report.findings().stream()
         .filter(f -> f.question().equals(check) && FindingText.condition(f).startsWith("as loaded"))
         .map(Finding::outcome);
@@ -143,7 +143,7 @@ class AdviceTest {
                 .containsAll(worse(report)));
   }
 
-  private static List<Question> worse(Report after) {
+  private static List<CheckQuestion> worse(Report after) {
     return after.findings().stream()
         .filter(f -> FindingText.condition(f).startsWith("as loaded"))
         .filter(f -> before(f).filter(o -> f.outcome().isWorseThan(o)).isPresent())

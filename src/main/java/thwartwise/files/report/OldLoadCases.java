@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import thwartwise.boat.Packing;
 import thwartwise.loadcase.Crew;
-import thwartwise.loadcase.Deed;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.loadcase.LoadCaseStep;
 
 /**
  * Load cases by the words they have in reports of version 1: the loading, and what is done to it
@@ -41,7 +41,7 @@ final class OldLoadCases {
         loadings.stream().filter(l -> words.equals(l) || words.startsWith(l + DONE)).findFirst();
     String loading = own.orElseGet(() -> words.split(DONE, 2)[0]);
     String deeds = words.equals(loading) ? "" : words.substring(loading.length() + DONE.length());
-    return of(loading).with(deeds.isEmpty() ? List.of() : List.of(new Deed.Stated(deeds)));
+    return of(loading).with(deeds.isEmpty() ? List.of() : List.of(new LoadCaseStep.Stated(deeds)));
   }
 
   /** A loading to which nothing is done. */

@@ -9,9 +9,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Measure;
-import thwartwise.checks.Question;
-import thwartwise.checks.Question.Subject;
 import thwartwise.inspection.LimitingFactor;
 
 /**
@@ -21,7 +21,7 @@ import thwartwise.inspection.LimitingFactor;
 final class OldQuestions {
   private static final String LEFT = ", freeboard left";
 
-  private static final Map<String, Question> PLAIN =
+  private static final Map<String, CheckQuestion> PLAIN =
       Map.ofEntries(
           named("freeboard at rest", CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
           named("swamped, lift to spare", CheckId.SWAMPED_LIFT, Measure.LIFT),
@@ -172,8 +172,9 @@ final class OldQuestions {
 
   private OldQuestions() {}
 
-  private static Map.Entry<String, Question> named(String name, CheckId check, Measure measure) {
-    return entry(name, Question.of(check, measure));
+  private static Map.Entry<String, CheckQuestion> named(
+      String name, CheckId check, Measure measure) {
+    return entry(name, CheckQuestion.of(check, measure));
   }
 
   /** A name with those of things in it. */
@@ -182,10 +183,10 @@ final class OldQuestions {
       this(Pattern.compile(name, Pattern.DOTALL), check, measure);
     }
 
-    Optional<Question> of(String told) {
+    Optional<CheckQuestion> of(String told) {
       Matcher fits = name.matcher(told);
       return fits.matches()
-          ? Optional.of(new Question(check, measure, things(fits)))
+          ? Optional.of(new CheckQuestion(check, measure, things(fits)))
           : Optional.empty();
     }
 
@@ -198,30 +199,30 @@ final class OldQuestions {
   }
 
   /** What a finding answers; one about the measurements names what was measured. */
-  static Question of(String name, boolean aboutMeasurements) {
+  static CheckQuestion of(String name, boolean aboutMeasurements) {
     return aboutMeasurements
         ? LITRES
             .of(name)
-            .orElseGet(() -> Question.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, name))
+            .orElseGet(() -> CheckQuestion.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, name))
         : of(name);
   }
 
-  static Question of(String name) {
+  static CheckQuestion of(String name) {
     return known(name)
-        .orElseGet(() -> Question.of(CheckId.NO_LONGER_ASKED, Measure.AS_MEASURED, name));
+        .orElseGet(() -> CheckQuestion.of(CheckId.NO_LONGER_ASKED, Measure.AS_MEASURED, name));
   }
 
-  private static Optional<Question> known(String name) {
+  private static Optional<CheckQuestion> known(String name) {
     return Optional.ofNullable(PLAIN.get(name))
         .or(() -> heeled(name))
         .or(() -> OF_A_THING.stream().flatMap(n -> n.of(name).stream()).findFirst());
   }
 
-  private static Optional<Question> heeled(String name) {
+  private static Optional<CheckQuestion> heeled(String name) {
     boolean left = name.endsWith(LEFT);
     String heel = left ? name.substring(0, name.length() - LEFT.length()) : name;
     return Optional.ofNullable(HEELED.get(heel))
-        .map(check -> Question.of(check, left ? Measure.FREEBOARD : Measure.HEEL));
+        .map(check -> CheckQuestion.of(check, left ? Measure.FREEBOARD : Measure.HEEL));
   }
 
   /** What several figures are about; of some every figure has an ending to the name. */
@@ -229,7 +230,7 @@ final class OldQuestions {
     return known(name + ", lift to spare when swamped")
         .or(() -> known(name))
         .or(() -> known(name + ", heel"))
-        .map(Question::subject)
+        .map(CheckQuestion::subject)
         .orElseGet(() -> new Subject(CheckId.NO_LONGER_ASKED, List.of(name)));
   }
 

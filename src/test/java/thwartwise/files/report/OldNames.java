@@ -2,10 +2,10 @@ package thwartwise.files.report;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Question;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.LimitingFactor;
@@ -17,7 +17,7 @@ import thwartwise.loadcase.LoadCase.Kind;
 public final class OldNames {
   private OldNames() {}
 
-  public static Question question(String name) {
+  public static CheckQuestion question(String name) {
     return OldQuestions.of(name);
   }
 

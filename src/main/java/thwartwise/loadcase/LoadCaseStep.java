@@ -4,7 +4,7 @@ import java.util.Optional;
 import thwartwise.boat.Side;
 
 /** One thing done to a boat and the people in it. Lengths in m, forces in N, angles in degrees. */
-public sealed interface Deed {
+public sealed interface LoadCaseStep {
 
   /**
    * Something that has no figure of its own.
@@ -13,42 +13,42 @@ public sealed interface Deed {
    * @param side to which it is done
    * @param kitSlid whether loose kit has slid to that side
    */
-  record Done(Act act, String who, Optional<Side> side, boolean kitSlid) implements Deed {
+  record Done(Act act, String who, Optional<Side> side, boolean kitSlid) implements LoadCaseStep {
     @Override
-    public Deed withKitSlid() {
+    public LoadCaseStep withKitSlid() {
       return new Done(act, who, side, true);
     }
 
     @Override
-    public Deed to(Side other) {
+    public LoadCaseStep to(Side other) {
       return new Done(act, who, Optional.of(other), kitSlid);
     }
   }
 
   /** Everyone moves so far off the middle. */
   record OffTheMiddle(double distanceM, boolean stiff, Optional<Side> side, boolean kitSlid)
-      implements Deed {
+      implements LoadCaseStep {
     @Override
-    public Deed withKitSlid() {
+    public LoadCaseStep withKitSlid() {
       return new OffTheMiddle(distanceM, stiff, side, true);
     }
 
     @Override
-    public Deed to(Side other) {
+    public LoadCaseStep to(Side other) {
       return new OffTheMiddle(distanceM, stiff, Optional.of(other), kitSlid);
     }
   }
 
   /** Somebody moves hard against a side in so many seconds; a blank name is everyone. */
   record MovedInTime(String who, double seconds, Optional<Side> side, boolean kitSlid)
-      implements Deed {
+      implements LoadCaseStep {
     @Override
-    public Deed withKitSlid() {
+    public LoadCaseStep withKitSlid() {
       return new MovedInTime(who, seconds, side, true);
     }
 
     @Override
-    public Deed to(Side other) {
+    public LoadCaseStep to(Side other) {
       return new MovedInTime(who, seconds, Optional.of(other), kitSlid);
     }
   }
@@ -63,7 +63,7 @@ public sealed interface Deed {
    */
   record LinePull(
       String cleat, double pullN, double leastN, double mostN, double leverM, double downDegrees)
-      implements Deed {}
+      implements LoadCaseStep {}
 
   /** A steady wind pushes from the side. */
   record WindPush(
@@ -72,34 +72,34 @@ public sealed interface Deed {
       double leverM,
       Optional<Side> side,
       boolean kitSlid)
-      implements Deed {
+      implements LoadCaseStep {
     @Override
-    public Deed withKitSlid() {
+    public LoadCaseStep withKitSlid() {
       return new WindPush(speedMetresPerSecond, pushN, leverM, side, true);
     }
   }
 
   /** The motor pushes, hard over. */
-  record MotorPush(double pushN, double leverM, Optional<Side> side) implements Deed {}
+  record MotorPush(double pushN, double leverM, Optional<Side> side) implements LoadCaseStep {}
 
   /** As an older record says it. */
-  record Stated(String words) implements Deed {}
+  record Stated(String words) implements LoadCaseStep {}
 
   /** The same with loose kit slid to its side; of what has none the same. */
-  default Deed withKitSlid() {
+  default LoadCaseStep withKitSlid() {
     return this;
   }
 
   /** The same to a side; of what has none the same. */
-  default Deed to(Side side) {
+  default LoadCaseStep to(Side side) {
     return this;
   }
 
-  static Deed of(Act act) {
+  static LoadCaseStep of(Act act) {
     return of(act, "");
   }
 
-  static Deed of(Act act, String who) {
+  static LoadCaseStep of(Act act, String who) {
     return new Done(act, who, Optional.empty(), false);
   }
 

@@ -9,19 +9,19 @@ import java.util.List;
  * @param things the names of what it is about, as somebody typed them: a chamber, a hatch, a cleat;
  *     empty where it is about the boat
  */
-public record Question(CheckId check, Measure measure, List<String> things)
-    implements Comparable<Question> {
-  private static final Comparator<Question> ORDER =
-      Comparator.comparing(Question::check)
-          .thenComparing(q -> q.things, Question::compare)
-          .thenComparing(Question::measure);
+public record CheckQuestion(CheckId check, Measure measure, List<String> things)
+    implements Comparable<CheckQuestion> {
+  private static final Comparator<CheckQuestion> ORDER =
+      Comparator.comparing(CheckQuestion::check)
+          .thenComparing(q -> q.things, CheckQuestion::compare)
+          .thenComparing(CheckQuestion::measure);
 
-  public Question {
+  public CheckQuestion {
     things = List.copyOf(things);
   }
 
-  public static Question of(CheckId check, Measure measure, String... things) {
-    return new Question(check, measure, List.of(things));
+  public static CheckQuestion of(CheckId check, Measure measure, String... things) {
+    return new CheckQuestion(check, measure, List.of(things));
   }
 
   /** What it is about, whichever of its figures it is. */
@@ -36,7 +36,7 @@ public record Question(CheckId check, Measure measure, List<String> things)
   }
 
   @Override
-  public int compareTo(Question other) {
+  public int compareTo(CheckQuestion other) {
     return ORDER.compare(this, other);
   }
 
