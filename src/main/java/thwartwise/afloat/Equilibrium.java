@@ -117,18 +117,25 @@ public final class Equilibrium {
     Optional<Pose> rest = nextTo(known, floating, over, boat);
     return rest.isPresent()
         ? new Equilibria(List.of(rest.get()), Equilibria.Ending.RESTS)
-        : keeping(floating, over, boat, known);
+        : keeping(floating, over, false, boat, known);
   }
 
-  /** From upright, with what is found kept for others to begin at. */
+  /** From upright, every pose or until one decides, with what is found kept to begin at. */
   static Equilibria keeping(
-      Floating floating, Predicate<WaterPlane> over, Object boat, KnownBalances known) {
+      Floating floating,
+      Predicate<WaterPlane> over,
+      boolean whole,
+      Object boat,
+      KnownBalances known) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    Equilibrium search = new Equilibrium(floating, (before, after) -> {}, over, true);
-    Equilibria found = search.untilOver();
-    if (search.wentDownOneBowl(found)) {
+    Equilibrium search =
+        whole
+            ? new Equilibrium(floating, (before, after) -> {})
+            : new Equilibrium(floating, (before, after) -> {}, over, true);
+    Equilibria found = whole ? search.search(UPRIGHT, NUDGES, pose -> false) : search.untilOver();
+    if (search.wentDownOneBowl(found, over)) {
       known.keep(boat, floating, found.reached().get(0).part());
     }
     return found;
@@ -148,10 +155,10 @@ public final class Equilibrium {
   }
 
   /** Whether what was found is one rest and the way there from upright lay in one bowl. */
-  private boolean wentDownOneBowl(Equilibria found) {
+  private boolean wentDownOneBowl(Equilibria found, Predicate<WaterPlane> hasGoneOver) {
     return found.reached().size() == 1
         && softest > SOFT
-        && !over.test(found.reached().get(0).plane());
+        && !hasGoneOver.test(found.reached().get(0).plane());
   }
 
   /** From the nearest of some balances. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -30,6 +31,7 @@ public final class KnownBalances {
   private static final double UP = 0.08;
 
   private final Map<Afloat, Equilibria> fromUpright = new ConcurrentHashMap<>();
+  private final Map<Afloat, Equilibria> wholeFromUpright = new ConcurrentHashMap<>();
   private final Map<Afloat, Equilibria> fromNear = new ConcurrentHashMap<>();
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
@@ -53,40 +55,55 @@ public final class KnownBalances {
   }
 
   /**
-   * Where a boat comes to rest, asked no further than {@link Equilibrium#until}, and begun at a
-   * balance of nearly the same load where there is one. What was found before of the same load, or
-   * of its mirror image, is not looked for again.
+   * Where a boat comes to rest, begun at a balance of nearly the same load where there is one. What
+   * was found before of the same load, or of its mirror image, is not looked for again.
    *
    * @param afloat equal only for what floats alike and is over alike
    * @param floating the same to be worked with, made where it is needed
+   * @param over how a boat lies that has gone over for good
+   * @param whole whether every pose is told, or no more than {@link Equilibrium#until} tells
+   * @param beganNear set where it was found from such a balance
    */
-  public Equilibria rest(Afloat afloat, Supplier<Floating> floating, Predicate<WaterPlane> over) {
-    Optional<Equilibria> before =
-        remembered(fromUpright, afloat).or(() -> remembered(fromNear, afloat));
+  public Equilibria rest(
+      Afloat afloat,
+      Supplier<Floating> floating,
+      Predicate<WaterPlane> over,
+      boolean whole,
+      AtomicBoolean beganNear) {
+    Optional<Equilibria> before = remembered(fromUpright(whole), afloat);
     if (before.isPresent()) {
       return before.get();
     }
-    Floating now = floating.get();
-    Optional<Pose> near = Equilibrium.nextTo(this, now, over, afloat.boat());
-    return near.isPresent()
-        ? kept(fromNear, afloat, new Equilibria(List.of(near.get()), Equilibria.Ending.RESTS))
-        : fromUpright(afloat, () -> now, over);
+    Optional<Equilibria> near =
+        remembered(fromNear, afloat).or(() -> near(afloat, floating.get(), over));
+    if (near.isPresent()) {
+      beganNear.set(true);
+      return near.get();
+    }
+    return letGoUpright(afloat, floating, over, whole);
+  }
+
+  private Optional<Equilibria> near(Afloat afloat, Floating now, Predicate<WaterPlane> over) {
+    return Equilibrium.nextTo(this, now, over, afloat.boat())
+        .map(pose -> new Equilibria(List.of(pose), Equilibria.Ending.RESTS))
+        .map(found -> kept(fromNear, afloat, found));
   }
 
   /** The same of the boat let go upright. */
-  public Equilibria fromUpright(
-      Afloat afloat, Supplier<Floating> floating, Predicate<WaterPlane> over) {
-    return remembered(fromUpright, afloat)
+  public Equilibria letGoUpright(
+      Afloat afloat, Supplier<Floating> floating, Predicate<WaterPlane> over, boolean whole) {
+    Map<Afloat, Equilibria> rests = fromUpright(whole);
+    return remembered(rests, afloat)
         .orElseGet(
             () ->
                 kept(
-                    fromUpright,
+                    rests,
                     afloat,
-                    Equilibrium.keeping(floating.get(), over, afloat.boat(), this)));
+                    Equilibrium.keeping(floating.get(), over, whole, afloat.boat(), this)));
   }
 
-  private static boolean isPlain(Floating floating) {
-    return floating.pools().isEmpty() && floating.couples().isEmpty();
+  private Map<Afloat, Equilibria> fromUpright(boolean whole) {
+    return whole ? wholeFromUpright : fromUpright;
   }
 
   private static Optional<Equilibria> remembered(Map<Afloat, Equilibria> rests, Afloat afloat) {
@@ -101,6 +118,10 @@ public final class KnownBalances {
       rests.put(afloat, found);
     }
     return found;
+  }
+
+  private static boolean isPlain(Floating floating) {
+    return floating.pools().isEmpty() && floating.couples().isEmpty();
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import thwartwise.afloat.Afloat;
@@ -49,6 +50,10 @@ public final class Trial {
   private final boolean hurried;
   private final Optional<KnownBalances> known;
   private final boolean letGoUpright;
+
+  /** Whether some rest of this, or of what was done to it, was found from a balance known. */
+  private final AtomicBoolean beganNear;
+
   private Trial fromUpright;
   private Swamping swamping;
 
@@ -67,7 +72,8 @@ public final class Trial {
       Allowance allowance,
       boolean hurried,
       Optional<KnownBalances> known,
-      boolean letGoUpright) {
+      boolean letGoUpright,
+      AtomicBoolean beganNear) {
     this.craft = craft;
     this.base = base;
     this.done = done;
@@ -75,10 +81,22 @@ public final class Trial {
     this.hurried = hurried;
     this.known = known;
     this.letGoUpright = letGoUpright;
+    this.beganNear = beganNear;
+  }
+
+  private Trial(
+      Craft craft,
+      LoadCase base,
+      Disturbance done,
+      Allowance allowance,
+      boolean hurried,
+      Optional<KnownBalances> known,
+      boolean letGoUpright) {
+    this(craft, base, done, allowance, hurried, known, letGoUpright, new AtomicBoolean());
   }
 
   private Trial with(Disturbance otherwise) {
-    return new Trial(craft, base, otherwise, allowance, hurried, known, letGoUpright);
+    return new Trial(craft, base, otherwise, allowance, hurried, known, letGoUpright, beganNear);
   }
 
   /** As measured, without allowance; of a loading that nobody reads of. */
@@ -113,13 +131,18 @@ public final class Trial {
     return new Trial(craft, base, done, allowance, true, Optional.of(known), false);
   }
 
+  /** The same trial, not hurried, with rests remembered and found as in a hurried one. */
+  public Trial remembering(KnownBalances known) {
+    return new Trial(craft, base, done, allowance, hurried, Optional.of(known), false);
+  }
+
   /**
    * What a check reads. What is not met in a rest found from a balance already known is asked once
    * more of the boat let go upright: none but that answer refuses anything.
    */
   public List<Reading> readings(Check check) {
     List<Reading> readings = check.readings(this);
-    return known.isEmpty() || letGoUpright || readings.stream().allMatch(Reading::met)
+    return !beganNear.get() || readings.stream().allMatch(Reading::met)
         ? readings
         : check.readings(fromUpright());
   }
@@ -303,8 +326,8 @@ public final class Trial {
       Supplier<Floating> floating,
       Predicate<WaterPlane> over) {
     return letGoUpright
-        ? balances.fromUpright(afloat, floating, over)
-        : balances.rest(afloat, floating, over);
+        ? balances.letGoUpright(afloat, floating, over, !hurried)
+        : balances.rest(afloat, floating, over, !hurried, beganNear);
   }
 
   private boolean hasFlooded(WaterPlane plane) {

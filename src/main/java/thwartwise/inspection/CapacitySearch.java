@@ -3,6 +3,7 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
@@ -100,20 +101,26 @@ final class CapacitySearch {
         .anyMatch(n -> mayLoadExceed(mass, n, adults));
   }
 
-  // Besides more people there is never room for more than besides fewer of them.
   private boolean mayLoadExceed(double mass, int people, int adults) {
-    OptionalDouble each =
-        people <= adults ? OptionalDouble.of(design) : mostEach(people, mass, adults);
-    return each.isPresent()
-        && mayLeave(Math.min(people, adults), design, more(mass, people * each.getAsDouble()))
-        && (people <= adults || mayLeave(people, mass));
+    if (people <= adults) {
+      int besides = more(mass, people * design);
+      return mayLeave(people, besides, s -> mayLeave(s, design, besides));
+    }
+    OptionalDouble each = mostEach(people, mass, adults);
+    return each.isPresent() && mayLoadExceed(mass, people, adults, each.getAsDouble());
   }
 
-  /** The same of more people than adults, once it is known how heavy they may be. */
-  private boolean mayLeave(int people, double mass) {
+  // Besides more people there is never room for more than besides fewer of them: adults are asked
+  // first, everybody heavy alone.
+  private boolean mayLoadExceed(double mass, int people, int adults, double most) {
+    int besides = more(mass, people * most);
+    if (!mayLeave(adults, besides, s -> allHeavyLeave(s, design, besides))) {
+      return false;
+    }
     double each = Math.min(search.eachUpTo(people), caps.room() / people);
     double heavy = Math.min(Math.floor(each), design);
-    return mayLeave(people, heavy, more(mass, people * Math.min(each, design)));
+    int then = more(mass, people * Math.min(each, design));
+    return mayLeave(people, then, s -> mayLeave(s, heavy, then));
   }
 
   /** The least besides people of so much that comes to more, whole kg. */
@@ -140,22 +147,22 @@ final class CapacitySearch {
     return OptionalDouble.of(high);
   }
 
-  private boolean mayLeave(int people, double heavy, int mass) {
-    return mass <= LoadSearch.MOST
-        && Seating.of(people, places).stream().anyMatch(s -> mayLeave(s, heavy, mass));
+  private boolean mayLeave(int people, int mass, Predicate<Seating> mayLeave) {
+    return mass <= LoadSearch.MOST && Seating.of(people, places).stream().anyMatch(mayLeave);
   }
 
-  /**
-   * One spot that does not carry so much proves that a seating leaves less. Everybody heavy is
-   * tried at all of them first: mostly they decide.
-   */
+  /** One spot that does not carry so much proves that a seating leaves less. */
   boolean mayLeave(Seating seating, double heavy, int mass) {
-    List<Trial> trials = judge.trials(seating, heavy);
-    return mayLeave(trials.subList(0, 1), mass) && mayLeave(trials, mass);
+    return allHeavyLeave(seating, heavy, mass) && mayLeave(judge.trials(seating, heavy), mass);
+  }
+
+  /** The same of everybody heavy: mostly they decide. */
+  private boolean allHeavyLeave(Seating seating, double heavy, int mass) {
+    return mayLeave(judge.trials(seating, heavy).subList(0, 1), mass);
   }
 
   private boolean mayLeave(List<Trial> trials, int mass) {
-    return Surfaces.of(judge.craft()).stream()
+    return LoadSearch.spots(judge.craft()).stream()
         .map(at -> new Loading.Weight(mass, at))
         .allMatch(weight -> trials.stream().allMatch(t -> judge.meets(t.with(weight))));
   }

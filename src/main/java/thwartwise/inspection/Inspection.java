@@ -207,8 +207,9 @@ public final class Inspection {
 
   /** What limits crew, of people seated so, with the allowance taken off. */
   List<Reading> limitingReadings(Seating seating, List<Double> masses) {
-    Trial cautious = judge.trial(seating, masses).under(Allowance.of(rules, craft));
-    return checks(Role.LIMITS_CREW).stream().flatMap(c -> c.readings(cautious).stream()).toList();
+    Trial cautious =
+        judge.remembering(judge.trial(seating, masses)).under(Allowance.of(rules, craft));
+    return checks(Role.LIMITS_CREW).stream().flatMap(c -> cautious.readings(c).stream()).toList();
   }
 
   /**
@@ -362,7 +363,7 @@ public final class Inspection {
   }
 
   private Trial asked(Trial trial) {
-    return hurried ? judge.hurried(trial) : trial;
+    return hurried ? judge.hurried(trial) : judge.remembering(trial);
   }
 
   private List<Check> checks(Role role) {

@@ -288,6 +288,11 @@ final class Judge {
     return edgesStayOut ? trial.hurried(balances) : trial;
   }
 
+  /** The trial in full, sharing what rests are known of this boat. */
+  Trial remembering(Trial trial) {
+    return trial.remembering(balances);
+  }
+
   private static boolean allMet(List<Reading> readings) {
     return readings.stream().allMatch(Reading::met);
   }

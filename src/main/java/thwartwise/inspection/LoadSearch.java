@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import java.util.List;
 import java.util.function.BiPredicate;
+import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.checks.Check;
 import thwartwise.geometry.Vector3;
@@ -40,7 +41,7 @@ final class LoadSearch {
 
   /** The same, not more than so much. */
   int extra(int most) {
-    List<Vector3> spots = spots();
+    List<Vector3> spots = spots(judge.craft());
     int least = most;
     for (Check check : judge.soonest()) {
       for (Start start : starts(check)) {
@@ -72,8 +73,8 @@ final class LoadSearch {
    * side and no lower, with such a one at the other end too. What a boat carries at both ends it
    * carries between them, where it trims less.
    */
-  private List<Vector3> spots() {
-    List<Vector3> all = Surfaces.of(judge.craft());
+  static List<Vector3> spots(Craft craft) {
+    List<Vector3> all = Surfaces.of(craft);
     return all.stream()
         .filter(
             at ->

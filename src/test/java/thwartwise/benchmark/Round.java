@@ -27,8 +27,17 @@ final class Round {
 
   /** Seconds by the clock for eight people and eight places, the median. */
   double seated(String who) {
+    return clock("SeatsBenchmark." + who);
+  }
+
+  /** Seconds by the clock for one inspection of the demo boat, the median. */
+  double inspected(String how) {
+    return clock("InspectionBenchmark." + how);
+  }
+
+  private double clock(String benchmark) {
     return results.stream()
-        .filter(r -> r.getParams().getBenchmark().endsWith("SeatsBenchmark." + who))
+        .filter(r -> r.getParams().getBenchmark().endsWith(benchmark))
         .mapToDouble(r -> r.getPrimaryResult().getStatistics().getPercentile(50))
         .findFirst()
         .orElseThrow();

@@ -19,7 +19,7 @@ import thwartwise.geometry.WaterPlane;
 
 /** The boat that comes with the program, its crew aboard and a bag on one side: it heels. */
 final class SampleBoat {
-  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+  static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
   private SampleBoat() {}
 
@@ -69,7 +69,7 @@ final class SampleBoat {
         boat.assumptions());
   }
 
-  private static Boat boat() {
+  static Boat boat() {
     try (InputStream in = SampleBoat.class.getResourceAsStream("/thwartwise/demo-boat.json")) {
       String json = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       return BoatFile.parse(json, "the demo boat");

@@ -46,15 +46,17 @@ class TrialsNextToKnownTest {
 
   @Test
   void what_is_not_met_next_to_a_known_balance_is_asked_once_more_from_upright() {
-    assertThat(asked(seated(70, 0).hurried(new KnownBalances()), false))
-        .hasSize(2)
-        .doesNotHaveDuplicates();
+    KnownBalances known = new KnownBalances();
+    assertThat(seated(70, 0).hurried(known).atRest().allUpright()).isTrue();
+    assertThat(asked(seated(70.5, 0).hurried(known), false)).hasSize(2).doesNotHaveDuplicates();
   }
 
   @Test
   void what_is_met_and_what_is_asked_from_upright_is_asked_once() {
+    KnownBalances known = new KnownBalances();
     Trial trial = seated(70, 0);
-    assertThat(asked(trial.hurried(new KnownBalances()), true)).hasSize(1);
+    assertThat(asked(trial.hurried(known), false)).hasSize(1);
+    assertThat(asked(seated(70.5, 0).hurried(known), true)).hasSize(1);
     assertThat(asked(trial.hurried(), false)).hasSize(1);
     assertThat(asked(trial, false)).hasSize(1);
   }
@@ -72,6 +74,7 @@ class TrialsNextToKnownTest {
           @Override
           public List<Reading> readings(Trial given) {
             asked.add(given);
+            given.atRest();
             return List.of(
                 new Reading(
                     CheckQuestion.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
