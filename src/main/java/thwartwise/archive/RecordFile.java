@@ -110,7 +110,10 @@ public final class RecordFile {
     return write(inspection, ChainLink.FIRST);
   }
 
-  /** The same text again for a record that was read, of whatever version since there are chains. */
+  /**
+   * The same text again for a record of today that was read. One with an older report would be
+   * another text: what was kept is its bytes.
+   */
   public static String write(InspectionRecord inspection, ChainLink link) {
     int version = link.papers().isPresent() ? VOUCHING : CHAINED;
     ObjectNode node = JsonText.object().put("format", Format.RECORD.text(version));

@@ -14,7 +14,7 @@ import tools.jackson.databind.JsonNode;
 public enum Format {
   BOAT("boat"),
   RULES("rules"),
-  REPORT("report"),
+  REPORT("report", 2),
   RECORD("record", 3),
   DRAFT("draft"),
   CHECKLIST("checklist");

@@ -61,7 +61,7 @@ class RecordFileTest {
             "\"format\": \"thwartwise/record/3\"",
             "\"date\": \"2026-06-14T09:05:07+02:00\"",
             "\"format\": \"thwartwise/boat/1\"",
-            "\"format\": \"thwartwise/report/1\"");
+            "\"format\": \"thwartwise/report/2\"");
   }
 
   @Test
@@ -130,15 +130,12 @@ class RecordFileTest {
   }
 
   @Test
-  void a_record_from_before_pages_were_vouched_for_still_reads_and_is_written_as_it_was()
-      throws IOException {
+  void a_record_from_before_pages_were_vouched_for_still_reads() throws IOException {
     RecordFile.Content old = RecordFile.content(OldRecord.beforePapers(), Spot.whole("old.json"));
     assertThat(old.link().orElseThrow().papers()).isEmpty();
     assertThat(old.inspection()).isEqualTo(RecordFile.parse(json, "record.json"));
     assertThat(SealedText.of(bytes(OldRecord.beforePapers())).stated())
         .contains(SealedText.of(bytes(OldRecord.beforePapers())).hash());
-    assertThat(RecordFile.write(old.inspection(), old.link().orElseThrow()))
-        .isEqualTo(OldRecord.beforePapers());
   }
 
   @Test

@@ -23,12 +23,12 @@ final class AdviceFields {
     if (!report.says("advice")) {
       return Advice.NONE;
     }
-    Fields advice = report.freeObject("advice", ReportFields.REMEDY);
+    Fields advice = report.freeObject("advice", ReportValues.REMEDY);
     return new Advice(
-        ReportFields.list(advice, "pieces", "piece of advice").stream()
+        ReportValues.list(advice, "pieces", "piece of advice").stream()
             .map(AdviceFields::piece)
             .toList(),
-        advice.value("never", ReportFields.REMEDY).texts().stream()
+        advice.value("never", ReportValues.REMEDY).texts().stream()
             .<Prohibition>map(Prohibition.AsRecorded::new)
             .toList());
   }
@@ -36,43 +36,43 @@ final class AdviceFields {
   private static AdvicePiece piece(Fields piece) {
     return new AdvicePiece(
         new Deed.AsRecorded(
-            ReportFields.text(piece, "deed"),
-            ReportFields.text(piece, "how"),
-            piece.value("cautions", ReportFields.REMEDY).texts()),
-        piece.oneOf("effort", EFFORTS, ReportFields.REMEDY),
-        piece.whole("people", Quantity.COUNT, ReportFields.REMEDY),
+            ReportValues.text(piece, "deed"),
+            ReportValues.text(piece, "how"),
+            piece.value("cautions", ReportValues.REMEDY).texts()),
+        piece.oneOf("effort", EFFORTS, ReportValues.REMEDY),
+        piece.whole("people", Quantity.COUNT, ReportValues.REMEDY),
         Figures.read(piece, "crewKg"),
         Figures.read(piece, "loadKg"),
         piece.says("moves")
-            ? Optional.of(reading(piece.freeObject("moves", ReportFields.REMEDY)))
+            ? Optional.of(reading(piece.freeObject("moves", ReportValues.REMEDY)))
             : Optional.empty(),
-        piece.value("putsRight", ReportFields.REMEDY).texts().stream()
-            .map(OldQuestions::of)
-            .toList(),
-        ReportFields.list(piece, "worsens", "worsened check").stream()
+        QuestionCodec.readAll(piece, "putsRight"),
+        ReportValues.list(piece, "worsens", "worsened check").stream()
             .map(AdviceFields::worse)
             .toList(),
-        piece.value("thenNobody", ReportFields.REMEDY).texts().stream()
-            .map(OldQuestions::subject)
-            .toList());
+        QuestionCodec.readSubjects(piece, "thenNobody"));
   }
 
   private static AdviceReading reading(Fields reading) {
     return new AdviceReading(
-        OldQuestions.of(ReportFields.text(reading, "check")),
-        OldLoadCases.crew(ReportFields.text(reading, "crew")),
-        ReportFields.margin(reading, "before"),
-        ReportFields.margin(reading, "after").value());
+        QuestionCodec.read(reading),
+        reading.has("crewAboard")
+            ? LoadCaseCodec.readCrew(reading.freeObject("crewAboard", ReportValues.REMEDY))
+            : OldLoadCases.crew(ReportValues.text(reading, "crew")),
+        ReportValues.margin(reading, "before"),
+        ReportValues.margin(reading, "after").value());
   }
 
   private static AdviceWorse worse(Fields worse) {
     return new AdviceWorse(
-        OldQuestions.of(ReportFields.text(worse, "check")),
-        worse.oneOf("role", ReportFields.ROLES, ReportFields.REMEDY),
-        OldLoadCases.of(ReportFields.text(worse, "loading")).kind(),
+        QuestionCodec.read(worse),
+        worse.oneOf("role", ReportValues.ROLES, ReportValues.REMEDY),
+        worse.has("loadCaseKind")
+            ? LoadCaseCodec.readKind(worse, "loadCaseKind")
+            : OldLoadCases.of(ReportValues.text(worse, "loading")).kind(),
         worse.says("before")
-            ? Optional.of(worse.oneOf("before", ReportFields.OUTCOMES, ReportFields.REMEDY))
+            ? Optional.of(worse.oneOf("before", ReportValues.OUTCOMES, ReportValues.REMEDY))
             : Optional.empty(),
-        worse.oneOf("after", ReportFields.OUTCOMES, ReportFields.REMEDY));
+        worse.oneOf("after", ReportValues.OUTCOMES, ReportValues.REMEDY));
   }
 }

@@ -1,6 +1,5 @@
 package thwartwise.files.report;
 
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
@@ -38,11 +37,9 @@ final class AdviceTree {
     Figures.put(node, "crewKg", piece.crew());
     Figures.put(node, "loadKg", piece.load());
     piece.moved().ifPresent(reading -> node.set("moves", reading(reading)));
-    node.set("putsRight", JsonText.texts(piece.putsRight().stream().map(CheckWords::of).toList()));
+    node.set("putsRight", ReportTree.list(piece.putsRight(), QuestionCodec::write));
     node.set("worsens", ReportTree.list(piece.worse(), AdviceTree::worse));
-    node.set(
-        "thenNobody",
-        JsonText.texts(piece.thenNobody().stream().map(CheckWords::subject).toList()));
+    node.set("thenNobody", ReportTree.list(piece.thenNobody(), QuestionCodec::write));
     return node;
   }
 
@@ -50,9 +47,8 @@ final class AdviceTree {
     Margin before = reading.before();
     Unit unit = before.unit();
     ObjectNode node =
-        JsonText.object()
-            .put("check", CheckWords.of(reading.question()))
-            .put("crew", LoadCaseWords.crew(reading.crew()));
+        QuestionCodec.write(reading.question()).put("crew", LoadCaseWords.crew(reading.crew()));
+    node.set("crewAboard", LoadCaseCodec.write(reading.crew()));
     Figures.put(node, "before", unit.shown(before.value().orElse(Double.NaN)));
     Figures.put(node, "after", unit.shown(reading.changed().orElse(Double.NaN)));
     Figures.put(node, "limit", unit.shown(before.limit()));
@@ -61,10 +57,10 @@ final class AdviceTree {
 
   private static ObjectNode worse(AdviceWorse worse) {
     ObjectNode node =
-        JsonText.object()
-            .put("check", CheckWords.of(worse.question()))
+        QuestionCodec.write(worse.question())
             .put("role", worse.role().word())
-            .put("loading", LoadCaseWords.kind(worse.loading()));
+            .put("loading", LoadCaseWords.kind(worse.loading()))
+            .put("loadCaseKind", worse.loading().name());
     worse.before().map(Outcome::word).ifPresent(word -> node.put("before", word));
     return node.put("after", worse.after().word());
   }

@@ -22,24 +22,24 @@ final class CapacityFields {
   static CapacityFigure read(Fields figure) {
     boolean older = !figure.has("standing");
     return new CapacityFigure(
-        figure.has("ruleSet") ? ReportFields.text(figure, "ruleSet") : "",
-        ReportFields.text(figure, "formula"),
-        older ? olderStanding(figure) : figure.oneOf("standing", STANDINGS, ReportFields.REMEDY),
-        older ? olderCaps(figure) : figure.oneOf("caps", CAPS, ReportFields.REMEDY),
+        figure.has("ruleSet") ? ReportValues.text(figure, "ruleSet") : "",
+        ReportValues.text(figure, "formula"),
+        older ? olderStanding(figure) : figure.oneOf("standing", STANDINGS, ReportValues.REMEDY),
+        older ? olderCaps(figure) : figure.oneOf("caps", CAPS, ReportValues.REMEDY),
         Figures.read(figure, older ? "massKg" : "value"),
         figure.says("persons")
-            ? OptionalInt.of(figure.whole("persons", Quantity.COUNT, ReportFields.REMEDY))
+            ? OptionalInt.of(figure.whole("persons", Quantity.COUNT, ReportValues.REMEDY))
             : OptionalInt.empty(),
         figure.has("has") ? Figures.optional(figure, "has") : OptionalDouble.empty(),
-        ReportFields.text(figure, "source"),
-        ReportFields.text(figure, "note"));
+        ReportValues.text(figure, "source"),
+        ReportValues.text(figure, "note"));
   }
 
   private static Standing olderStanding(Fields figure) {
-    return ReportFields.flag(figure, "applies") ? Standing.TAKES_PART : Standing.DOES_NOT_APPLY;
+    return ReportValues.flag(figure, "applies") ? Standing.TAKES_PART : Standing.DOES_NOT_APPLY;
   }
 
   private static Caps olderCaps(Fields figure) {
-    return ReportFields.flag(figure, "capsPeople") ? Caps.PEOPLE : Caps.LOAD;
+    return ReportValues.flag(figure, "capsPeople") ? Caps.PEOPLE : Caps.LOAD;
   }
 }

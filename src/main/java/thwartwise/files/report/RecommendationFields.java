@@ -12,7 +12,7 @@ final class RecommendationFields {
   private RecommendationFields() {}
 
   static Recommendation read(Fields report) {
-    Fields fields = report.freeObject("recommendation", ReportFields.REMEDY);
+    Fields fields = report.freeObject("recommendation", ReportValues.REMEDY);
     return new Recommendation(
         count(fields, "people"),
         Figures.read(fields, "crewKg"),
@@ -22,30 +22,29 @@ final class RecommendationFields {
         count(fields, "staysUpWith"),
         count(fields, "holdsUpWhenSwamped"),
         count(fields, "ifClaimedChambersProve"),
-        OldQuestions.factor(ReportFields.text(fields, "governedBy")),
-        fields.value("nextPersonBreaks", ReportFields.REMEDY).texts(),
+        QuestionCodec.readFactor(fields, "governedBy"),
+        fields.value("nextPersonBreaks", ReportValues.REMEDY).texts(),
         seatings(fields),
-        ReportFields.list(fields, "crewLimits", "crew limit").stream()
+        ReportValues.list(fields, "crewLimits", "crew limit").stream()
             .map(RecommendationFields::crewLimit)
             .toList(),
-        ReportFields.flag(fields, "withheld"),
-        fields.value("reasons", ReportFields.REMEDY).texts(),
+        ReportValues.flag(fields, "withheld"),
+        fields.value("reasons", ReportValues.REMEDY).texts(),
         margins(fields),
-        fields.has("heldOnTo") && ReportFields.flag(fields, "heldOnTo"));
+        fields.has("heldOnTo") && ReportValues.flag(fields, "heldOnTo"));
   }
 
   /** Records older than the margins have none. */
   private static List<QuestionMargin> margins(Fields fields) {
     return fields.says("margins")
-        ? ReportFields.list(fields, "margins", "margin").stream()
+        ? ReportValues.list(fields, "margins", "margin").stream()
             .map(RecommendationFields::margin)
             .toList()
         : List.of();
   }
 
   private static QuestionMargin margin(Fields margin) {
-    return new QuestionMargin(
-        OldQuestions.of(ReportFields.text(margin, "check")), ReportFields.margin(margin, "value"));
+    return new QuestionMargin(QuestionCodec.read(margin), ReportValues.margin(margin, "value"));
   }
 
   private static Recommendation.CrewLimit crewLimit(Fields crew) {
@@ -54,11 +53,11 @@ final class RecommendationFields {
         Figures.read(crew, "eachUpToKg"),
         crew.has("extraKg") ? Figures.read(crew, "extraKg") : Double.NaN,
         crew.has("besidesLike")
-            ? crew.value("besidesLike", ReportFields.REMEDY).texts()
+            ? crew.value("besidesLike", ReportValues.REMEDY).texts()
             : List.of(),
         seatings(crew),
         crew.has("lighter")
-            ? ReportFields.list(crew, "lighter", "seating").stream()
+            ? ReportValues.list(crew, "lighter", "seating").stream()
                 .map(RecommendationFields::lighter)
                 .toList()
             : List.of());
@@ -66,16 +65,16 @@ final class RecommendationFields {
 
   private static Recommendation.Lighter lighter(Fields seating) {
     return new Recommendation.Lighter(
-        seating.value("places", ReportFields.REMEDY).texts(), Figures.read(seating, "eachUpToKg"));
+        seating.value("places", ReportValues.REMEDY).texts(), Figures.read(seating, "eachUpToKg"));
   }
 
   private static List<List<String>> seatings(Fields fields) {
-    return fields.value("excludedSeatings", ReportFields.REMEDY).list().stream()
+    return fields.value("excludedSeatings", ReportValues.REMEDY).list().stream()
         .map(Value::texts)
         .toList();
   }
 
   private static int count(Fields fields, String key) {
-    return fields.whole(key, Quantity.COUNT, ReportFields.REMEDY);
+    return fields.whole(key, Quantity.COUNT, ReportValues.REMEDY);
   }
 }

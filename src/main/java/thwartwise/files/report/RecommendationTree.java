@@ -1,8 +1,6 @@
 package thwartwise.files.report;
 
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Margin;
-import thwartwise.inspection.LimitingFactorWords;
 import thwartwise.inspection.QuestionMargin;
 import thwartwise.inspection.Recommendation;
 import thwartwise.json.JsonText;
@@ -24,8 +22,8 @@ final class RecommendationTree {
     Figures.put(node, "adultKg", recommendation.adult());
     node.put("staysUpWith", recommendation.staysUpWith())
         .put("holdsUpWhenSwamped", recommendation.holdsUpWhenSwamped())
-        .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve())
-        .put("governedBy", recommendation.governedBy().map(LimitingFactorWords::of).orElse(""));
+        .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve());
+    QuestionCodec.write(node, "governedBy", recommendation.governedBy());
     node.set("nextPersonBreaks", JsonText.texts(recommendation.nextPersonBreaks()));
     node.set(
         "excludedSeatings", ReportTree.list(recommendation.excludedSeatings(), JsonText::texts));
@@ -42,7 +40,7 @@ final class RecommendationTree {
 
   private static ObjectNode margin(QuestionMargin left) {
     Margin margin = left.margin();
-    ObjectNode node = JsonText.object().put("check", CheckWords.of(left.question()));
+    ObjectNode node = QuestionCodec.write(left.question());
     Figures.put(node, "value", margin.unit().shown(margin.value().orElse(Double.NaN)));
     Figures.put(node, "limit", margin.unit().shown(margin.limit()));
     node.put("atLeast", margin.atLeast()).put("unit", margin.unit().symbol());

@@ -6,8 +6,9 @@ import thwartwise.json.Layout;
 import thwartwise.json.Spot;
 
 /**
- * The report, {@code thwartwise/report/1}. Kilograms, metres, litres and degrees; a figure that
- * does not exist is null, never zero.
+ * The report, {@code thwartwise/report/2}: what was asked and of which load case as data, with its
+ * words next to it. Version 1, which has the words alone, is read for ever. Kilograms, metres,
+ * litres and degrees; a figure that does not exist is null, never zero.
  */
 public final class ReportJson {
   private ReportJson() {}

@@ -2,7 +2,6 @@ package thwartwise.files.report;
 
 import java.util.Collection;
 import java.util.function.Function;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
@@ -47,18 +46,18 @@ public final class ReportTree {
 
   private static ObjectNode finding(Finding finding) {
     ObjectNode node =
-        JsonText.object()
-            .put("check", CheckWords.of(finding.question()))
+        QuestionCodec.write(finding.question())
             .put("role", finding.role().word())
             .put("outcome", finding.outcome().word());
     Margin margin = finding.margin();
     Figures.put(node, "value", margin.unit().shown(margin.value().orElse(Double.NaN)));
     Figures.put(node, "limit", margin.unit().shown(margin.limit()));
-    return node.put("atLeast", margin.atLeast())
+    node.put("atLeast", margin.atLeast())
         .put("unit", margin.unit().symbol())
         .put("source", finding.source())
         .put("condition", LoadCaseWords.of(finding.loadCase()))
-        .put("note", finding.note());
+        .set("loadCase", LoadCaseCodec.write(finding.loadCase()));
+    return node.put("note", finding.note());
   }
 
   static <T> ArrayNode list(Collection<T> items, Function<T, ? extends JsonNode> write) {

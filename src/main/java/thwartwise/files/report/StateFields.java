@@ -17,54 +17,56 @@ final class StateFields {
   private StateFields() {}
 
   static StateFigures read(Fields report, String key) {
-    Fields state = report.freeObject(key, ReportFields.REMEDY);
+    Fields state = report.freeObject(key, ReportValues.REMEDY);
     return new StateFigures(
-        OldLoadCases.of(ReportFields.text(state, "loading")),
+        state.has("loadCase")
+            ? LoadCaseCodec.read(state.freeObject("loadCase", ReportValues.REMEDY))
+            : OldLoadCases.of(ReportValues.text(state, "loading")),
         optional(state, "afloat").map(StateFields::afloat),
         optional(state, "righting").map(StateFields::righting),
-        swamped(state.freeObject("swamped", ReportFields.REMEDY)),
+        swamped(state.freeObject("swamped", ReportValues.REMEDY)),
         added(state, "looseWater", "filling").map(StateFields::water).toList(),
-        ReportFields.text(state, "note"));
+        ReportValues.text(state, "note"));
   }
 
   private static Optional<Fields> optional(Fields fields, String key) {
     return fields.says(key)
-        ? Optional.of(fields.freeObject(key, ReportFields.REMEDY))
+        ? Optional.of(fields.freeObject(key, ReportValues.REMEDY))
         : Optional.empty();
   }
 
   private static AfloatFigures afloat(Fields afloat) {
     return new AfloatFigures(
         Figures.read(afloat, "displacementKg"),
-        ReportFields.point(afloat, "centreOfGravity"),
-        pose(afloat.freeObject("pose", ReportFields.REMEDY)),
+        ReportValues.point(afloat, "centreOfGravity"),
+        pose(afloat.freeObject("pose", ReportValues.REMEDY)),
         Figures.read(afloat, "immersedVolumeM3"),
-        ReportFields.point(afloat, "centreOfBuoyancy"),
+        ReportValues.point(afloat, "centreOfBuoyancy"),
         Figures.read(afloat, "waterplaneAreaM2"),
         Figures.read(afloat, "gmM"),
         Figures.read(afloat, "leastFreeboardM"),
-        ReportFields.text(afloat, "leastFreeboardAt"),
-        ReportFields.flag(afloat, "stable"));
+        ReportValues.text(afloat, "leastFreeboardAt"),
+        ReportValues.flag(afloat, "stable"));
   }
 
   private static RightingFigures righting(Fields righting) {
     List<RightingFigures.Point> curve =
-        ReportFields.list(righting, "curve", "point").stream().map(StateFields::point).toList();
+        ReportValues.list(righting, "curve", "point").stream().map(StateFields::point).toList();
     return new RightingFigures(
-        ReportFields.text(righting, "toward"),
+        ReportValues.text(righting, "toward"),
         curve,
         radians(righting, "floodingHeelDeg"),
-        ReportFields.text(righting, "floodingAt"),
+        ReportValues.text(righting, "floodingAt"),
         Figures.read(righting, "greatestMomentNm"),
         Math.toRadians(Figures.read(righting, "greatestMomentHeelDeg")),
         righting.has("workToFloodingNm") ? Figures.read(righting, "workToFloodingNm") : Double.NaN,
-        righting.has("endsBecause") ? ReportFields.text(righting, "endsBecause") : "",
+        righting.has("endsBecause") ? ReportValues.text(righting, "endsBecause") : "",
         added(righting, "openings", "opening").map(StateFields::reached).toList());
   }
 
   /** A list that reports of the first program versions did not have. */
   private static Stream<Fields> added(Fields fields, String key, String item) {
-    return fields.has(key) ? ReportFields.list(fields, key, item).stream() : Stream.empty();
+    return fields.has(key) ? ReportValues.list(fields, key, item).stream() : Stream.empty();
   }
 
   private static OptionalDouble radians(Fields fields, String key) {
@@ -74,9 +76,9 @@ final class StateFields {
 
   private static RightingFigures.Reached reached(Fields opening) {
     return new RightingFigures.Reached(
-        ReportFields.text(opening, "name"),
+        ReportValues.text(opening, "name"),
         radians(opening, "heelDeg"),
-        ReportFields.text(opening, "into"));
+        ReportValues.text(opening, "into"));
   }
 
   private static WaterFigures water(Fields water) {
@@ -85,7 +87,7 @@ final class StateFields {
         Figures.read(water, "leastFreeboardM"),
         Figures.read(water, "gmM"),
         Math.toRadians(Figures.read(water, "heelDeg")),
-        ReportFields.flag(water, "comesBack"));
+        ReportValues.flag(water, "comesBack"));
   }
 
   private static RightingFigures.Point point(Fields point) {
@@ -97,18 +99,18 @@ final class StateFields {
 
   private static SwampedFigures swamped(Fields swamped) {
     return new SwampedFigures(
-        ReportFields.flag(swamped, "floats"),
+        ReportValues.flag(swamped, "floats"),
         optional(swamped, "pose").map(StateFields::pose),
-        ReportFields.list(swamped, "posesReached", "pose").stream().map(StateFields::pose).toList(),
+        ReportValues.list(swamped, "posesReached", "pose").stream().map(StateFields::pose).toList(),
         Figures.read(swamped, "spareBuoyancyKg"));
   }
 
   private static PoseFigures pose(Fields pose) {
     return new PoseFigures(
-        ReportFields.text(pose, "word"),
+        ReportValues.text(pose, "word"),
         Figures.optional(pose, "waterAtOriginM"),
         Math.toRadians(Figures.read(pose, "heelDeg")),
         Math.toRadians(Figures.read(pose, "trimDeg")),
-        ReportFields.flag(pose, "stable"));
+        ReportValues.flag(pose, "stable"));
   }
 }

@@ -19,6 +19,7 @@ final class StateTree {
 
   static ObjectNode of(StateFigures state) {
     ObjectNode node = JsonText.object().put("loading", LoadCaseWords.of(state.loadCase()));
+    node.set("loadCase", LoadCaseCodec.write(state.loadCase()));
     node.putNull("afloat").putNull("righting");
     state.afloat().ifPresent(afloat -> node.set("afloat", afloat(afloat)));
     state.righting().ifPresent(righting -> node.set("righting", righting(righting)));

@@ -74,7 +74,9 @@ class ReportJsonTest {
   void the_margins_are_in_shown_units_and_a_share_of_the_limit() {
     assertThat(json.at("/recommendation/margins/0").toString())
         .isEqualTo(
-            "{\"check\":\"swamped, fore locker lost\",\"value\":23.5,\"limit\":20.0,"
+            "{\"check\":\"swamped, fore locker lost\","
+                + "\"asks\":{\"check\":\"ONE_CHAMBER_LOST\",\"measure\":\"LIFT\","
+                + "\"things\":[\"fore locker\"]},\"value\":23.5,\"limit\":20.0,"
                 + "\"atLeast\":true,\"unit\":\"kg\",\"shareOfLimit\":0.175}");
   }
 

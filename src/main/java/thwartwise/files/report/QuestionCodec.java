@@ -1,0 +1,141 @@
+package thwartwise.files.report;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckQuestion.Subject;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Measure;
+import thwartwise.inspection.LimitingFactor;
+import thwartwise.inspection.LimitingFactorWords;
+import thwartwise.json.Choice;
+import thwartwise.json.Fields;
+import thwartwise.json.JsonText;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * What was asked, written and read back: its identity, and next to it its words for whoever reads
+ * the file. Reports of version 1 have the words alone.
+ */
+final class QuestionCodec {
+  private static final String ASKS = "asks";
+  private static final Choice<CheckId> CHECKS = Choice.of(CheckId::name, CheckId.values());
+  private static final Choice<Measure> MEASURES = Choice.of(Measure::name, Measure.values());
+
+  private QuestionCodec() {}
+
+  /** Into an object that has other keys besides. */
+  static ObjectNode write(ObjectNode node, CheckQuestion question) {
+    node.put("check", CheckWords.of(question));
+    ObjectNode asks =
+        JsonText.object()
+            .put("check", question.check().name())
+            .put("measure", question.measure().name());
+    asks.set("things", JsonText.texts(question.things()));
+    node.set(ASKS, asks);
+    return node;
+  }
+
+  static ObjectNode write(CheckQuestion question) {
+    return write(JsonText.object(), question);
+  }
+
+  static CheckQuestion read(Fields holder) {
+    return holder.has(ASKS)
+        ? asked(holder.freeObject(ASKS, ReportValues.REMEDY))
+        : OldQuestions.of(words(holder));
+  }
+
+  /** The same of a finding, which may be about the measurements. */
+  static CheckQuestion read(Fields holder, boolean aboutMeasurements) {
+    return holder.has(ASKS) ? read(holder) : OldQuestions.of(words(holder), aboutMeasurements);
+  }
+
+  private static String words(Fields holder) {
+    return ReportValues.text(holder, "check");
+  }
+
+  private static CheckQuestion asked(Fields asks) {
+    return new CheckQuestion(
+        asks.oneOf("check", CHECKS, ReportValues.REMEDY),
+        asks.oneOf("measure", MEASURES, ReportValues.REMEDY),
+        asks.value("things", ReportValues.REMEDY).texts());
+  }
+
+  static List<CheckQuestion> readAll(Fields parent, String key) {
+    return isOfObjects(parent, key)
+        ? ReportValues.list(parent, key, "question").stream().map(QuestionCodec::read).toList()
+        : parent.value(key, ReportValues.REMEDY).texts().stream().map(OldQuestions::of).toList();
+  }
+
+  /** What several figures are about, as a list of acts has it. */
+  static ObjectNode write(Subject subject) {
+    ObjectNode node =
+        JsonText.object()
+            .put("words", CheckWords.subject(subject))
+            .put("check", subject.check().name());
+    node.set("things", JsonText.texts(subject.things()));
+    return node;
+  }
+
+  static List<Subject> readSubjects(Fields parent, String key) {
+    return isOfObjects(parent, key)
+        ? ReportValues.list(parent, key, "act").stream().map(QuestionCodec::subject).toList()
+        : parent.value(key, ReportValues.REMEDY).texts().stream()
+            .map(OldQuestions::subject)
+            .toList();
+  }
+
+  private static Subject subject(Fields subject) {
+    return new Subject(
+        subject.oneOf("check", CHECKS, ReportValues.REMEDY),
+        subject.value("things", ReportValues.REMEDY).texts());
+  }
+
+  private static boolean isOfObjects(Fields parent, String key) {
+    return parent.value(key, ReportValues.REMEDY).list().stream()
+        .anyMatch(value -> value.node().isObject());
+  }
+
+  /** What stops one more; null where it is not known. */
+  static void write(ObjectNode node, String key, Optional<LimitingFactor> factor) {
+    node.putNull(key);
+    factor.ifPresent(f -> node.set(key, factor(f)));
+  }
+
+  private static ObjectNode factor(LimitingFactor factor) {
+    ObjectNode node = JsonText.object();
+    if (factor instanceof LimitingFactor.ByCheck check) {
+      return write(node, check.question());
+    }
+    if (factor instanceof LimitingFactor.ByFormula formula) {
+      return node.put("ruleSet", formula.ruleSet()).put("formula", formula.formula());
+    }
+    return factor instanceof LimitingFactor.Stated stated
+        ? node.put("words", stated.words())
+        : node.put("noPlaceLeft", true).put("note", LimitingFactorWords.of(factor));
+  }
+
+  static Optional<LimitingFactor> readFactor(Fields parent, String key) {
+    if (!parent.says(key)) {
+      return Optional.empty();
+    }
+    return parent.value(key, ReportValues.REMEDY).node().isObject()
+        ? Optional.of(factor(parent.freeObject(key, ReportValues.REMEDY)))
+        : OldQuestions.factor(ReportValues.text(parent, key));
+  }
+
+  private static LimitingFactor factor(Fields factor) {
+    if (factor.has(ASKS)) {
+      return new LimitingFactor.ByCheck(read(factor));
+    }
+    if (factor.has("formula")) {
+      return new LimitingFactor.ByFormula(
+          ReportValues.text(factor, "ruleSet"), ReportValues.text(factor, "formula"));
+    }
+    return factor.has("noPlaceLeft")
+        ? new LimitingFactor.NoPlaceLeft()
+        : new LimitingFactor.Stated(ReportValues.text(factor, "words"));
+  }
+}
