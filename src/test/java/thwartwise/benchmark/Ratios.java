@@ -22,9 +22,13 @@ public final class Ratios {
 
   private Ratios() {}
 
+  /**
+   * @param args how many rounds; three where it is left out
+   */
   public static void main(String[] args) throws RunnerException {
     List<Round> rounds = new ArrayList<>();
-    for (int i = 0; i < ROUNDS; i++) {
+    int count = args.length > 0 ? Integer.parseInt(args[0]) : ROUNDS;
+    for (int i = 0; i < count; i++) {
       rounds.add(round());
     }
     System.out.println("Ratios within one run: middle of the rounds (least to greatest), goal");

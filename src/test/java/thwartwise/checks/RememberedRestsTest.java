@@ -1,0 +1,136 @@
+package thwartwise.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.Pose;
+import thwartwise.boat.Body;
+import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/** A rest that is remembered is that of the very load, or of its mirror image; of no other. */
+class RememberedRestsTest {
+  private static final Craft CRAFT = boat(0);
+  private static final List<Body> CREW = List.of(at(1.5, 0.25, 80, 0.25), at(1.5, -0.05, 80, 0.25));
+
+  private static Craft boat(double batteryToPort) {
+    return BoxBoat.of(3, 1.3, 0.5)
+        .hull(90, 0.2)
+        .weightlessShell()
+        .proven("stern tank", new Span(0, 0.6))
+        .proven("bow tank", new Span(2.2, 3))
+        .kit(
+            new Kit(
+                "battery",
+                20,
+                Vector3.of(1.2, batteryToPort, 0.1),
+                Optional.of(0.01),
+                true,
+                Optional.empty()))
+        .craft();
+  }
+
+  private static Body at(double x, double y, double mass, double seat) {
+    return Body.seated("crew", mass, new Place("thwart", x, seat, 0.45, 2), y, 0.02);
+  }
+
+  private static Trial trial(Craft craft, List<Body> people) {
+    return Trial.of(craft, people);
+  }
+
+  private static Pose only(Equilibria rest) {
+    assertThat(rest.reached()).hasSize(1);
+    return rest.reached().get(0);
+  }
+
+  private static void assertAlike(Equilibria found, Equilibria anew) {
+    Pose pose = only(found);
+    Pose expected = only(anew);
+    assertThat(pose.heel()).isCloseTo(expected.heel(), within(1e-8));
+    assertThat(pose.trim()).isCloseTo(expected.trim(), within(1e-8));
+    assertThat(pose.plane().height()).isCloseTo(expected.plane().height(), within(1e-8));
+    assertThat(pose.restoring().heel()).isCloseTo(expected.restoring().heel(), within(1e-6));
+    assertThat(pose.restoring().product()).isCloseTo(expected.restoring().product(), within(1e-6));
+  }
+
+  // The last: two bodies with the same centre of gravity, elsewhere.
+  @ParameterizedTest
+  @CsvSource({
+    "1.5, 0.25, 80.0001, 0.25, -0.05",
+    "1.5001, 0.25, 80, 0.25, -0.05",
+    "1.5, 0.2501, 80, 0.25, -0.05",
+    "1.5, 0.25, 80, 0.2501, -0.05",
+    "1.5, 0.40, 80, 0.25, -0.20"
+  })
+  void another_load_is_not_taken_for_one_remembered(
+      double x, double y, double mass, double seat, double otherY) {
+    KnownBalances known = new KnownBalances();
+    Trial before = trial(CRAFT, CREW).hurried(known);
+    before.atRest();
+    before.swampedRest(List.of());
+    List<Body> others = List.of(at(x, y, mass, seat), at(1.5, otherY, 80, 0.25));
+    Trial now = trial(CRAFT, others).hurried(known);
+    Trial anew = trial(CRAFT, others).hurried();
+    assertAlike(now.atRest(), anew.atRest());
+    assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
+  }
+
+  @Test
+  void more_weight_at_the_very_centre_of_gravity_is_another_load() {
+    KnownBalances known = new KnownBalances();
+    Trial before = trial(CRAFT, CREW);
+    Loading.Weight more = new Loading.Weight(0.5, before.loading().centre());
+    before.hurried(known).atRest();
+    before.hurried(known).swampedRest(List.of());
+    Trial now = before.with(more).hurried(known);
+    Trial anew = before.with(more).hurried();
+    assertAlike(now.atRest(), anew.atRest());
+    assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
+  }
+
+  private static List<Body> mirrored() {
+    return CREW.stream().map(b -> b.at(-b.y())).toList();
+  }
+
+  @Test
+  void a_mirror_image_lies_to_the_other_side() {
+    KnownBalances known = new KnownBalances();
+    Trial before = trial(CRAFT, CREW).hurried(known);
+    assertThat(only(before.atRest()).heel()).isNotZero();
+    assertThat(only(before.swampedRest(List.of())).heel()).isNotZero();
+    Trial now = trial(CRAFT, mirrored()).hurried(known);
+    Trial anew = trial(CRAFT, mirrored()).hurried();
+    assertThat(only(now.atRest()).heel()).isEqualTo(-only(before.atRest()).heel());
+    assertThat(only(now.swampedRest(List.of())).heel())
+        .isEqualTo(-only(before.swampedRest(List.of())).heel());
+    assertAlike(now.atRest(), anew.atRest());
+    assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
+  }
+
+  // What lifts of the battery lies to port: swamped, the mirror image is another boat.
+  @Test
+  void a_boat_that_is_not_alike_on_both_sides_has_no_mirror_image() {
+    Craft lopsided = boat(0.3);
+    assertThat(lopsided.isAlikeAfloat()).isTrue();
+    assertThat(lopsided.isAlikeSwamped()).isFalse();
+    KnownBalances known = new KnownBalances();
+    trial(lopsided, CREW).hurried(known).swampedRest(List.of());
+    trial(lopsided, CREW).hurried(known).atRest();
+    Trial now = trial(lopsided, mirrored()).hurried(known);
+    Trial anew = trial(lopsided, mirrored()).hurried();
+    assertAlike(now.atRest(), anew.atRest());
+    assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
+  }
+}
