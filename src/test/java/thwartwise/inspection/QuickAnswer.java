@@ -13,8 +13,12 @@ import thwartwise.rules.RuleSet;
 public record QuickAnswer(int people, double crew, double load) {
 
   public static QuickAnswer of(Boat boat, RuleSet rules, LocalDate today) {
+    return of(boat, RuleBook.of(rules), today);
+  }
+
+  public static QuickAnswer of(Boat boat, RuleBook book, LocalDate today) {
     Craft craft = Craft.of(boat, today);
-    RulesApplied applied = new RulesApplied(craft, RuleBook.of(rules));
+    RulesApplied applied = new RulesApplied(craft, book);
     Amounts amounts = applied.amounts(limits(applied, craft));
     return new QuickAnswer(amounts.people(), amounts.crew(), amounts.load());
   }

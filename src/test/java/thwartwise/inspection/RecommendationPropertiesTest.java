@@ -241,8 +241,8 @@ class RecommendationPropertiesTest {
         new Kit("sack", 30, Vector3.of(1.2, 0.35, 0.1), Optional.empty(), true, Optional.empty());
     Boat lopsided =
         with(skiff, skiff.hull().stations(), skiff.chambers(), List.of(), List.of(sack));
-    Recommendation one = of(lopsided);
-    Recommendation other = of(mirrored(lopsided));
+    Recommendation one = QuickAnswer.recommended(lopsided, BOOK, PlainHulls.TODAY);
+    Recommendation other = QuickAnswer.recommended(mirrored(lopsided), BOOK, PlainHulls.TODAY);
     assertThat(one.withheld()).isFalse();
     assertThat(other.people()).isEqualTo(one.people());
     assertThat(other.crew()).isEqualTo(one.crew());

@@ -101,7 +101,8 @@ class RulesAppliedTest {
     assertThat(with.crew()).isLessThanOrEqualTo(before(boat).crew());
     assertThat(with.load()).isLessThanOrEqualTo(before(boat).load());
     noRowIsRaised(with, before(boat));
-    Recommendation and = recommended(boat, RuleSetFile.shippedBook().and(List.of(set)));
+    RuleBook all = RuleSetFile.shippedBook().and(List.of(set));
+    QuickAnswer and = QuickAnswer.of(boat, all, PlainHulls.TODAY);
     assertThat(and.crew()).isLessThanOrEqualTo(with.crew());
     assertThat(and.load()).isLessThanOrEqualTo(with.load());
     exceedsNothing(with, book.figures(Craft.of(boat, PlainHulls.TODAY)));
