@@ -95,12 +95,18 @@ class ArchitectureTest {
               "picture",
               Set.of("page", "inspection", "checks", "afloat", "boat", "geometry", "measure")),
           Map.entry("record", below("record")),
-          Map.entry("json", Set.of("measure")),
-          Map.entry("files.boat", Set.of("json", "plausibility", "boat", "geometry", "measure")),
-          Map.entry("files.rules", Set.of("json", "rules", "checklist", "geometry", "measure")),
+          Map.entry("measured", Set.of("boat", "measure")),
+          Map.entry("json", Set.of("measured", "measure")),
+          Map.entry(
+              "files.boat",
+              Set.of("measured", "json", "plausibility", "boat", "geometry", "measure")),
+          Map.entry(
+              "files.rules",
+              Set.of("measured", "json", "rules", "checklist", "geometry", "measure")),
           Map.entry(
               "files.report",
               Set.of(
+                  "measured",
                   "report",
                   "files.boat",
                   "json",
@@ -117,6 +123,7 @@ class ArchitectureTest {
           Map.entry(
               "walk",
               Set.of(
+                  "measured",
                   "walk.borrowed",
                   "walk.questions",
                   "walk.engine",
@@ -131,6 +138,7 @@ class ArchitectureTest {
           Map.entry(
               "walk.borrowed",
               Set.of(
+                  "measured",
                   "walk.questions",
                   "walk.engine",
                   "inspection",
@@ -144,6 +152,7 @@ class ArchitectureTest {
           Map.entry(
               "walk.questions",
               Set.of(
+                  "measured",
                   "walk.engine",
                   "inspection",
                   "plausibility",
@@ -153,7 +162,7 @@ class ArchitectureTest {
                   "boat",
                   "geometry",
                   "measure")),
-          Map.entry("walk.engine", Set.of("boat", "measure")),
+          Map.entry("walk.engine", Set.of("measured", "boat", "measure")),
           Map.entry(
               "supposition",
               Set.of("walk", "inspection", "remedy", "rules", "boat", "measure", "geometry")),
@@ -170,7 +179,7 @@ class ArchitectureTest {
 
   /** Names still to be changed; to be made shorter, never longer. */
   private static final Set<String> STILL_TWICE =
-      Set.of("Assumptions", "Heeled", "Point", "Quantity", "Reading");
+      Set.of("Assumptions", "Heeled", "Point", "Reading");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.record.ChainList;
 import thwartwise.record.ChainList.Line;
 
@@ -63,7 +63,7 @@ record ChainText(boolean there, byte[] bytes, String where) {
   private void refuseNewer(String title) {
     Matcher newer = NEWER.matcher(title);
     if (newer.matches() && Integer.parseInt(newer.group(1)) > VERSION) {
-      throw Spot.whole(where)
+      throw Location.whole(where)
           .fault(
               "this is a list of records of version %s and this program reads version %d."
                   + " A newer program is needed.",

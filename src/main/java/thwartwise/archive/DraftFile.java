@@ -2,12 +2,12 @@ package thwartwise.archive;
 
 import java.nio.file.Path;
 import java.util.List;
-import thwartwise.json.Fields;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
 import thwartwise.json.UnusableInput;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -26,10 +26,10 @@ record DraftFile(String name, List<DraftAnswer> answers) {
   }
 
   static DraftFile read(Path file) {
-    Spot spot = Spot.whole(file.toString());
+    Location spot = Location.whole(file.toString());
     String json = InputFile.text(file, Format.DRAFT.noun(), InputFile.BOAT_BYTES);
-    Fields fields =
-        Fields.of(
+    ObjectReader fields =
+        ObjectReader.of(
             Format.DRAFT.checked(JsonText.parse(json, spot), spot),
             spot,
             "format",
@@ -46,14 +46,14 @@ record DraftFile(String name, List<DraftAnswer> answers) {
   static boolean isOfNewerProgram(Path file) {
     try {
       String json = InputFile.text(file, Format.DRAFT.noun(), InputFile.BOAT_BYTES);
-      String format = JsonText.parse(json, Spot.whole("")).path("format").asString("");
+      String format = JsonText.parse(json, Location.whole("")).path("format").asString("");
       return Format.DRAFT.names(format) && !format.equals(Format.DRAFT.text());
     } catch (UnusableInput damaged) {
       return false;
     }
   }
 
-  private static DraftAnswer answer(Fields answer) {
+  private static DraftAnswer answer(ObjectReader answer) {
     return new DraftAnswer(
         answer.value("question", REMEDY).anyText(), answer.value("typed", REMEDY).anyText());
   }

@@ -15,7 +15,7 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.FleetRow;
@@ -46,7 +46,7 @@ public final class FleetFolder {
    */
   public static List<FleetRow> rows(Path folder, LocalDate today) {
     if (!Files.isDirectory(folder)) {
-      throw Spot.whole(folder.toString())
+      throw Location.whole(folder.toString())
           .fault("there is no such folder. Name the folder that holds the boats.");
     }
     FleetFolder fleet = new FleetFolder(today);
@@ -61,7 +61,7 @@ public final class FleetFolder {
     tried(
         file,
         () -> {
-          Spot spot = Spot.whole(file.toString());
+          Location spot = Location.whole(file.toString());
           String json = InputFile.text(file, "a boat file or a record", InputFile.RECORD_BYTES);
           String format = JsonText.parse(json, spot).path("format").asString("");
           if (Format.RECORD.names(format)) {
@@ -129,7 +129,7 @@ public final class FleetFolder {
     all.sort(Comparator.comparing(row -> row.name().toLowerCase(Locale.ROOT)));
     all.addAll(rows);
     if (all.isEmpty()) {
-      throw Spot.whole(folder.toString())
+      throw Location.whole(folder.toString())
           .fault("there are no boats and no records here. Name the folder that holds them.");
     }
     return all;

@@ -3,10 +3,10 @@ package thwartwise.archive;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
 import thwartwise.measure.Printable;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.record.ChainLink;
 import thwartwise.record.Correction;
 import thwartwise.record.PaperHash;
@@ -31,9 +31,9 @@ final class LinkFields {
   /**
    * @param vouches whether records of this version hold the hashes of their pages
    */
-  static ChainLink read(Fields record, boolean vouches) {
+  static ChainLink read(ObjectReader record, boolean vouches) {
     hash(record, "hash");
-    int number = record.whole("number", Quantity.COUNT, REMEDY);
+    int number = record.whole("number", BoatQuantity.COUNT, REMEDY);
     if (number < 1) {
       throw record.spot().fault("\"number\" is %d, wanted 1 or more. %s", number, REMEDY);
     }
@@ -47,13 +47,13 @@ final class LinkFields {
         vouches ? Optional.of(papers(record)) : Optional.empty());
   }
 
-  private static List<PaperHash> papers(Fields record) {
+  private static List<PaperHash> papers(ObjectReader record) {
     return record.items(PAPERS, "page", REMEDY, "ending", "hash").stream()
         .map(page -> new PaperHash(ending(page), hash(page, "hash")))
         .toList();
   }
 
-  private static String ending(Fields page) {
+  private static String ending(ObjectReader page) {
     String ending = page.text("ending", REMEDY);
     if (!ENDING.matcher(ending).matches()) {
       throw page.spot()
@@ -63,15 +63,15 @@ final class LinkFields {
     return ending;
   }
 
-  private static Correction correction(Fields corrects) {
+  private static Correction correction(ObjectReader corrects) {
     return new Correction(
-        corrects.whole("number", Quantity.COUNT, REMEDY),
+        corrects.whole("number", BoatQuantity.COUNT, REMEDY),
         corrects.text("record", REMEDY),
         hash(corrects, "hash"),
         corrects.value("because", REMEDY).anyText());
   }
 
-  private static String hash(Fields fields, String key) {
+  private static String hash(ObjectReader fields, String key) {
     String text = fields.text(key, REMEDY);
     if (!HASH.matcher(text).matches()) {
       throw fields.spot().fault("\"%s\" is not a SHA-256 in hexadecimal digits. %s", key, REMEDY);

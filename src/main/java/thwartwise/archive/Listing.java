@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import thwartwise.json.Location;
 import thwartwise.json.Reason;
-import thwartwise.json.Spot;
 
 /** What lies in a folder, by name; nothing where there is no folder. */
 final class Listing {
@@ -27,7 +27,7 @@ final class Listing {
     try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, names)) {
       all.forEach(found::add);
     } catch (IOException e) {
-      throw Spot.whole(folder.toString())
+      throw Location.whole(folder.toString())
           .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
     }
     Collections.sort(found);

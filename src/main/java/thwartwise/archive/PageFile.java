@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Arrays;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 
 /** A page kept where somebody wants it. It may take the place of an older page of ours only. */
 public final class PageFile {
@@ -19,7 +19,7 @@ public final class PageFile {
    */
   public static void write(Path target, String page) {
     Path whole = target.toAbsolutePath();
-    Spot spot = Spot.whole(target.toString());
+    Location spot = Location.whole(target.toString());
     if (isAmongRecords(whole)) {
       throw spot.fault("records are kept in this folder. Name a file in another one.");
     }

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.Printable;
 import thwartwise.record.BoatRecords;
@@ -154,6 +154,6 @@ public record RecordArchive(Path folder) {
   }
 
   private UnusableInput fault(String format, Object... parts) {
-    return Spot.whole(folder.toString()).fault(format, parts);
+    return Location.whole(folder.toString()).fault(format, parts);
   }
 }

@@ -12,13 +12,13 @@ import thwartwise.files.boat.BoatFields;
 import thwartwise.files.boat.BoatTree;
 import thwartwise.files.report.ReportFields;
 import thwartwise.files.report.ReportTree;
-import thwartwise.json.Fields;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
 import thwartwise.json.PlainNumbers;
-import thwartwise.json.Spot;
 import thwartwise.measure.Printable;
 import thwartwise.record.ChainLink;
 import thwartwise.record.InspectionRecord;
@@ -62,13 +62,13 @@ public final class RecordFile {
   }
 
   public static InspectionRecord parse(String json, String where) {
-    return content(json, Spot.whole(where)).inspection();
+    return content(json, Location.whole(where)).inspection();
   }
 
-  static Content content(String json, Spot spot) {
+  static Content content(String json, Location spot) {
     JsonNode tree = Format.RECORD.checked(JsonText.parse(json, spot), spot);
     int version = Format.RECORD.version(tree);
-    Fields fields = Fields.free(tree, spot).allow(keys(version));
+    ObjectReader fields = ObjectReader.free(tree, spot).allow(keys(version));
     InspectionRecord inspection =
         new InspectionRecord(
             date(fields),
@@ -94,7 +94,7 @@ public final class RecordFile {
     return keys;
   }
 
-  private static OffsetDateTime date(Fields fields) {
+  private static OffsetDateTime date(ObjectReader fields) {
     String typed = fields.text("date", DATE);
     try {
       return OffsetDateTime.parse(typed);

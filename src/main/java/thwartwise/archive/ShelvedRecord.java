@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.ChainLink;
 import thwartwise.record.InspectionRecord;
@@ -27,10 +27,10 @@ record ShelvedRecord(LyingRecord lying, Optional<InspectionRecord> inspection) {
 
   private static ShelvedRecord read(Path file, String name) {
     byte[] bytes = InputFile.bytes(file, Format.RECORD.noun(), InputFile.RECORD_BYTES);
-    return of(name, bytes, Spot.whole(file.toString()));
+    return of(name, bytes, Location.whole(file.toString()));
   }
 
-  static ShelvedRecord of(String name, byte[] bytes, Spot spot) {
+  static ShelvedRecord of(String name, byte[] bytes, Location spot) {
     SealedText sealed = SealedText.of(bytes);
     try {
       String json = InputFile.text(bytes, Format.RECORD.noun(), spot);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.json.InputFile;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 
 /** What a {@link FileTransaction} does, a step a line: its kind, the staged file, the target. */
 final class TransactionPlan {
@@ -56,7 +56,7 @@ final class TransactionPlan {
     for (String line : InputFile.text(file, "a plan of files", InputFile.BOAT_BYTES).split("\n")) {
       Matcher step = STEP.matcher(line);
       if (!step.matches() || !isBelow(root, step.group(3)) || !isKind(step.group(1))) {
-        throw Spot.whole(file.toString())
+        throw Location.whole(file.toString())
             .fault("this is damaged. Move the folder it lies in somewhere else.");
       }
       steps.add(new Step(Kind.valueOf(step.group(1)), step.group(2), step.group(3)));

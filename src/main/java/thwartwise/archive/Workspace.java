@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.json.Location;
 import thwartwise.json.Reason;
-import thwartwise.json.Spot;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
@@ -134,7 +134,7 @@ public record Workspace(Path folder) {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      throw Spot.whole(file.toString())
+      throw Location.whole(file.toString())
           .fault(e, "cannot be deleted: %s. Delete it by hand.", Reason.of(e));
     }
   }
@@ -167,7 +167,7 @@ public record Workspace(Path folder) {
       all.forEach(files::add);
       return files;
     } catch (IOException e) {
-      throw Spot.whole(within.toString())
+      throw Location.whole(within.toString())
           .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
     }
   }

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import thwartwise.json.Location;
 import thwartwise.json.Reason;
-import thwartwise.json.Spot;
 import thwartwise.json.UnusableInput;
 
 /** One line on a file that the system would not write. */
@@ -16,7 +16,7 @@ final class WriteFault {
   private WriteFault() {}
 
   static UnusableInput of(Path file, IOException e) {
-    return Spot.whole(file.toString()).fault(e, "cannot be written: %s", reason(file, e));
+    return Location.whole(file.toString()).fault(e, "cannot be written: %s", reason(file, e));
   }
 
   /** Why not, and what to do. */

@@ -60,11 +60,11 @@ public enum Format {
   }
 
   /** The same tree, when it is an object of this kind and a version this program reads. */
-  public JsonNode checked(JsonNode tree, Spot spot) {
+  public JsonNode checked(JsonNode tree, Location spot) {
     if (!tree.isObject()) {
       throw spot.fault(
           "the file holds "
-              + (tree.isMissingNode() ? "nothing" : Kind.of(tree))
+              + (tree.isMissingNode() ? "nothing" : JsonKind.of(tree))
               + ", wanted "
               + noun()
               + ": an object in braces that begins with "
@@ -100,7 +100,7 @@ public enum Format {
       return String.format(
           Locale.ROOT, "this is a %s file, wanted %s. Name another file.", ours.group(1), noun());
     }
-    String found = format.isString() ? Printable.quoted(format.stringValue()) : Kind.of(format);
+    String found = format.isString() ? Printable.quoted(format.stringValue()) : JsonKind.of(format);
     return String.format(
         Locale.ROOT,
         "\"format\" is %s, wanted \"%s\". Check that this is %s.",

@@ -21,18 +21,18 @@ public final class InputFile {
   private InputFile() {}
 
   public static String text(Path file, String wanted, int mostBytes) {
-    return text(bytes(file, wanted, mostBytes), wanted, Spot.whole(file.toString()));
+    return text(bytes(file, wanted, mostBytes), wanted, Location.whole(file.toString()));
   }
 
   /** Every byte, for whoever must know whether one was changed. */
   public static byte[] bytes(Path file, String wanted, int mostBytes) {
-    Spot spot = Spot.whole(file.toString());
+    Location spot = Location.whole(file.toString());
     checkKind(file, wanted, spot);
     return bytes(file, wanted, mostBytes, spot);
   }
 
   /** The text of bytes that were read from a file. */
-  public static String text(byte[] bytes, String wanted, Spot spot) {
+  public static String text(byte[] bytes, String wanted, Location spot) {
     String text = decoded(bytes, wanted, spot);
     if (text.isBlank()) {
       throw spot.fault("the file is empty, wanted " + wanted + ". Check the name of the file.");
@@ -40,7 +40,7 @@ public final class InputFile {
     return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
   }
 
-  private static void checkKind(Path file, String wanted, Spot spot) {
+  private static void checkKind(Path file, String wanted, Location spot) {
     if (Files.isDirectory(file)) {
       throw spot.fault("this is a folder, wanted " + wanted + ". Name a file inside it.");
     }
@@ -53,7 +53,7 @@ public final class InputFile {
     }
   }
 
-  private static byte[] bytes(Path file, String wanted, int mostBytes, Spot spot) {
+  private static byte[] bytes(Path file, String wanted, int mostBytes, Location spot) {
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(mostBytes + 1);
       if (bytes.length > mostBytes) {
@@ -67,7 +67,7 @@ public final class InputFile {
     }
   }
 
-  private static String decoded(byte[] bytes, String wanted, Spot spot) {
+  private static String decoded(byte[] bytes, String wanted, Location spot) {
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {

@@ -32,7 +32,7 @@ public final class JsonText {
 
   private JsonText() {}
 
-  public static JsonNode parse(String json, Spot spot) {
+  public static JsonNode parse(String json, Location spot) {
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
       return parsed(parser, spot);
     } catch (UnexpectedEndOfInputException e) {
@@ -47,7 +47,7 @@ public final class JsonText {
     }
   }
 
-  private static JsonNode parsed(JsonParser parser, Spot spot) {
+  private static JsonNode parsed(JsonParser parser, Location spot) {
     if (parser.nextToken() == null) {
       return MissingNode.getInstance();
     }

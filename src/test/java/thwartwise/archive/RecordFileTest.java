@@ -14,7 +14,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.WhenSwamped;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.boat.WrongBoats;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.ChainLink;
 import thwartwise.record.Correction;
@@ -85,7 +85,7 @@ class RecordFileTest {
     ChainLink link =
         new ChainLink(3, Optional.of("a".repeat(64)), Optional.of(CORRECTION), Optional.of(PAPERS));
     String third = RecordFile.write(inspection, link);
-    assertThat(RecordFile.content(third, Spot.whole("r.json")).link()).contains(link);
+    assertThat(RecordFile.content(third, Location.whole("r.json")).link()).contains(link);
     assertThat(third.lines().limit(16))
         .containsExactly(
             "{",
@@ -124,14 +124,15 @@ class RecordFileTest {
 
   @Test
   void a_record_from_before_there_were_chains_still_reads() throws IOException {
-    RecordFile.Content old = RecordFile.content(OldRecord.json(), Spot.whole("old.json"));
+    RecordFile.Content old = RecordFile.content(OldRecord.json(), Location.whole("old.json"));
     assertThat(old.link()).isEmpty();
     assertThat(old.inspection()).isEqualTo(RecordFile.parse(json, "record.json"));
   }
 
   @Test
   void a_record_from_before_pages_were_vouched_for_still_reads() throws IOException {
-    RecordFile.Content old = RecordFile.content(OldRecord.beforePapers(), Spot.whole("old.json"));
+    RecordFile.Content old =
+        RecordFile.content(OldRecord.beforePapers(), Location.whole("old.json"));
     assertThat(old.link().orElseThrow().papers()).isEmpty();
     assertThat(old.inspection()).isEqualTo(RecordFile.parse(json, "record.json"));
     assertThat(SealedText.of(bytes(OldRecord.beforePapers())).stated())

@@ -25,7 +25,7 @@ class JsonTreeTest {
         " "
       })
   void text_becomes_the_tree_the_mapper_reads(String json) {
-    assertThat(JsonText.parse(json, Spot.whole("here"))).isEqualTo(MAPPER.readTree(json));
+    assertThat(JsonText.parse(json, Location.whole("here"))).isEqualTo(MAPPER.readTree(json));
   }
 
   @Test
@@ -45,7 +45,7 @@ class JsonTreeTest {
       if (Double.isFinite(figure)) {
         String text = JsonText.scalar(JsonNodeFactory.instance.numberNode(figure));
         assertThat(text).isEqualTo(MAPPER.writeValueAsString(figure));
-        assertThat(JsonText.parse(text, Spot.whole("here")).asDouble()).isEqualTo(figure);
+        assertThat(JsonText.parse(text, Location.whole("here")).asDouble()).isEqualTo(figure);
       }
     }
   }

@@ -10,13 +10,13 @@ import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
 import thwartwise.boat.WhenSwamped;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.Format;
-import thwartwise.json.Quantity;
-import thwartwise.json.Spot;
-import thwartwise.json.Typed;
-import thwartwise.json.Value;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measure.PlainNumber;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.JsonNode;
 
 /** The whole boat, read key by key. */
@@ -41,9 +41,9 @@ public final class BoatFields {
     "assumed",
     "kept"
   };
-  private static final Choice<Water> WATERS = Choice.of(Water::word, Water.values());
-  private static final Choice<WhenSwamped> WHEN_SWAMPED =
-      Choice.of(WhenSwamped::word, WhenSwamped.values());
+  private static final WordChoice<Water> WATERS = WordChoice.of(Water::word, Water.values());
+  private static final WordChoice<WhenSwamped> WHEN_SWAMPED =
+      WordChoice.of(WhenSwamped::word, WhenSwamped.values());
   private static final String SWAMPED =
       "Write what the crew does when the boat is full of water, or leave it out.";
   private static final String NAME = "Write the name of the boat.";
@@ -56,15 +56,15 @@ public final class BoatFields {
 
   private BoatFields() {}
 
-  public static Boat read(JsonNode tree, Spot spot) {
+  public static Boat read(JsonNode tree, Location spot) {
     return Heights.read(Format.BOAT.checked(tree, spot), spot, BoatFields::readUp);
   }
 
-  private static Boat readUp(JsonNode tree, Spot spot) {
-    Fields fields = Fields.of(tree, spot, KEYS);
+  private static Boat readUp(JsonNode tree, Location spot) {
+    ObjectReader fields = ObjectReader.of(tree, spot, KEYS);
     String name = fields.text("name", NAME);
     Water water = fields.oneOf("water", WATERS, WATER);
-    Fields hullFields = fields.object("hull", HULL, HullFields.KEYS);
+    ObjectReader hullFields = fields.object("hull", HULL, HullFields.KEYS);
     HullMeasurements hull = HullFields.read(hullFields);
     List<Station> stations = hull.stations();
     List<Place> places =
@@ -97,8 +97,8 @@ public final class BoatFields {
                 .map(CleatFields::read)
                 .toList(),
             fields
-                .optionalNumber("bailer", Quantity.BAILER_LITRES, BAILER)
-                .map(litres -> Typed.scaled(litres, -3)),
+                .optionalNumber("bailer", BoatQuantity.BAILER_LITRES, BAILER)
+                .map(litres -> PlainNumber.scaled(litres, -3)),
             fields
                 .optionalObject("waters", WatersFields.KEYS)
                 .map(WatersFields::read)
@@ -117,10 +117,11 @@ public final class BoatFields {
   }
 
   /** What was left out of the file, then what it says itself that nobody measured. */
-  private static List<String> assumed(Fields fields, Fields hullFields, HullMeasurements hull) {
+  private static List<String> assumed(
+      ObjectReader fields, ObjectReader hullFields, HullMeasurements hull) {
     List<String> texts =
         Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull);
-    fields.optional("assumed").map(Value::texts).ifPresent(texts::addAll);
+    fields.optional("assumed").map(ValueReader::texts).ifPresent(texts::addAll);
     return texts;
   }
 }

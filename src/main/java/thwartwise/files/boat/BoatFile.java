@@ -6,7 +6,7 @@ import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 
 /**
  * The boat file, {@code thwartwise/boat/1}: JSON in metres, kilograms and litres. Read strictly,
@@ -32,7 +32,7 @@ public final class BoatFile {
    * @throws UnusableInput as for a file
    */
   public static Boat parse(String json, String where) {
-    Spot spot = Spot.whole(where);
+    Location spot = Location.whole(where);
     return BoatFields.read(JsonText.parse(json, spot), spot);
   }
 

@@ -6,10 +6,10 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Typed;
+import thwartwise.json.ObjectReader;
+import thwartwise.measure.PlainNumber;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A chamber: the part of the inside between the limits of a box, and what fills it. */
@@ -41,7 +41,7 @@ final class ChamberFields {
 
   private ChamberFields() {}
 
-  static Chamber read(Fields fields) {
+  static Chamber read(ObjectReader fields) {
     Filling filling = FillingFields.read(fields);
     boolean mirrored = fields.flag("mirrored", false);
     if (!mirrored) {
@@ -60,16 +60,16 @@ final class ChamberFields {
             .orElse(Twin.LIKE_THE_DRAWN));
   }
 
-  private static Optional<Double> litres(Fields fields) {
+  private static Optional<Double> litres(ObjectReader fields) {
     return fields
-        .optionalNumber("litres", Quantity.CHAMBER_LITRES, LITRES)
-        .map(litres -> Typed.scaled(litres, -3));
+        .optionalNumber("litres", BoatQuantity.CHAMBER_LITRES, LITRES)
+        .map(litres -> PlainNumber.scaled(litres, -3));
   }
 
-  private static Box box(Fields box) {
-    Optional<Span> x = Spans.read(box, "x", Quantity.ALONG);
-    Optional<Span> y = Spans.read(box, "y", Quantity.ATHWART);
-    Optional<Span> z = Spans.read(box, "z", Quantity.HEIGHT);
+  private static Box box(ObjectReader box) {
+    Optional<Span> x = Spans.read(box, "x", BoatQuantity.ALONG);
+    Optional<Span> y = Spans.read(box, "y", BoatQuantity.ATHWART);
+    Optional<Span> z = Spans.read(box, "z", BoatQuantity.HEIGHT);
     if (x.isEmpty() && y.isEmpty() && z.isEmpty()) {
       throw box.spot().fault("a box without limits would be the whole boat. " + BOX);
     }
@@ -83,7 +83,7 @@ final class ChamberFields {
     Spans.write(box, "y", chamber.box().y());
     Spans.write(box, "z", chamber.box().z());
     writeFilling(node, chamber.filling());
-    chamber.measuredVolume().ifPresent(v -> node.put("litres", Typed.scaled(v, 3)));
+    chamber.measuredVolume().ifPresent(v -> node.put("litres", PlainNumber.scaled(v, 3)));
     if (chamber.mirrored()) {
       node.put("mirrored", true);
     }
@@ -93,7 +93,7 @@ final class ChamberFields {
     if (!chamber.twin().equals(Twin.LIKE_THE_DRAWN)) {
       ObjectNode twin = node.putObject("twin");
       chamber.twin().filling().ifPresent(filling -> writeFilling(twin, filling));
-      chamber.twin().measuredVolume().ifPresent(v -> twin.put("litres", Typed.scaled(v, 3)));
+      chamber.twin().measuredVolume().ifPresent(v -> twin.put("litres", PlainNumber.scaled(v, 3)));
     }
     return node;
   }

@@ -1,8 +1,8 @@
 package thwartwise.files.boat;
 
 import thwartwise.boat.Cleat;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
+import thwartwise.json.ObjectReader;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Where a line can be made fast. */
@@ -12,7 +12,7 @@ final class CleatFields {
 
   private CleatFields() {}
 
-  static Cleat read(Fields cleat) {
+  static Cleat read(ObjectReader cleat) {
     return new Cleat(cleat.text("name", NAME), Points.read(cleat));
   }
 

@@ -2,7 +2,7 @@ package thwartwise.files.boat;
 
 import thwartwise.boat.Boat;
 import thwartwise.boat.Place;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 
 /** How many places and people a small boat can have; with more no search comes to an end. */
 final class CountRules {
@@ -14,7 +14,7 @@ final class CountRules {
 
   private CountRules() {}
 
-  static void check(Spot file, Boat boat) {
+  static void check(Location file, Boat boat) {
     int places = boat.places().size();
     if (places > MOST_PLACES) {
       throw file.fault(

@@ -5,16 +5,16 @@ import java.util.stream.Stream;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What fills a chamber: air behind a seal, with its leak test if there was one, or foam. */
 final class FillingFields {
-  private static final Choice<String> FILLINGS = Choice.of(word -> word, "air", "foam");
-  private static final Choice<Seal> SEALS = Choice.of(Seal::word, Seal.values());
-  private static final Choice<Boolean> KINDS =
-      Choice.of(closed -> closed ? "closed-cell" : "open-cell", true, false);
+  private static final WordChoice<String> FILLINGS = WordChoice.of(word -> word, "air", "foam");
+  private static final WordChoice<Seal> SEALS = WordChoice.of(Seal::word, Seal.values());
+  private static final WordChoice<Boolean> KINDS =
+      WordChoice.of(closed -> closed ? "closed-cell" : "open-cell", true, false);
   private static final String FILLING = "Write what fills the chamber.";
   private static final String SEAL =
       "Write proven only when a leak test was made, claimed when somebody says so, else open.";
@@ -27,7 +27,7 @@ final class FillingFields {
 
   private FillingFields() {}
 
-  static Filling read(Fields chamber) {
+  static Filling read(ObjectReader chamber) {
     return chamber.oneOf("filling", FILLINGS, FILLING).equals("air") ? air(chamber) : foam(chamber);
   }
 
@@ -35,7 +35,7 @@ final class FillingFields {
    * What fills the twin of a chamber; empty when nothing is said of it, and then all that is known
    * of the chamber stands for both.
    */
-  static Optional<Filling> readTwin(Fields twin, Filling drawn) {
+  static Optional<Filling> readTwin(ObjectReader twin, Filling drawn) {
     if (twin.has("filling")) {
       return Optional.of(read(twin));
     }
@@ -45,7 +45,7 @@ final class FillingFields {
     return Optional.of(drawn instanceof Filling.Foam ? foam(twin) : air(twin));
   }
 
-  private static Filling air(Fields chamber) {
+  private static Filling air(ObjectReader chamber) {
     chamber.refuse("kind", NOT_FOR_AIR);
     chamber.refuse("fastened", NOT_FOR_AIR);
     Seal seal = chamber.oneOf("seal", SEALS, SEAL);
@@ -54,7 +54,7 @@ final class FillingFields {
     return new Filling.Air(seal, test);
   }
 
-  private static Filling foam(Fields chamber) {
+  private static Filling foam(ObjectReader chamber) {
     chamber.refuse("seal", NOT_FOR_FOAM);
     chamber.refuse("test", NOT_FOR_FOAM);
     return new Filling.Foam(chamber.oneOf("kind", KINDS, KIND), chamber.flag("fastened", false));

@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
-import thwartwise.json.Choice;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Spot;
-import thwartwise.json.Typed;
+import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
-import thwartwise.json.Value;
+import thwartwise.json.ValueReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measure.PlainNumber;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -28,8 +28,8 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class Heights {
   static final String KEY = "heights";
-  private static final Choice<Boolean> WAYS =
-      Choice.of(down -> down ? "down from a line" : "up from the bottom", false, true);
+  private static final WordChoice<Boolean> WAYS =
+      WordChoice.of(down -> down ? "down from a line" : "up from the bottom", false, true);
   private static final String WAY =
       "Write how heights were measured, or leave \"heights\" out when it was up.";
   private static final String DOWN = "Measure z down from the line, in metres.";
@@ -59,8 +59,8 @@ final class Heights {
    *
    * @param reader reads a tree whose heights are up from the bottom
    */
-  static <T> T read(JsonNode tree, Spot spot, BiFunction<JsonNode, Spot, T> reader) {
-    boolean down = tree.has(KEY) && new Value(KEY, tree.get(KEY), spot).oneOf(WAYS, WAY);
+  static <T> T read(JsonNode tree, Location spot, BiFunction<JsonNode, Location, T> reader) {
+    boolean down = tree.has(KEY) && new ValueReader(KEY, tree.get(KEY), spot).oneOf(WAYS, WAY);
     OptionalDouble line = down ? lowestOfBottom(tree) : OptionalDouble.empty();
     // Without one height at the stations the reader says best what is missing.
     if (line.isEmpty()) {
@@ -80,17 +80,17 @@ final class Heights {
     return tree.path("hull").path("stations").findValues("z").stream()
         .filter(JsonNode::isNumber)
         .mapToDouble(JsonNode::doubleValue)
-        .filter(Quantity.DEPTH::believes)
+        .filter(BoatQuantity.DEPTH::believes)
         .max();
   }
 
-  private ObjectNode turned(ObjectNode node, Spot spot) {
+  private ObjectNode turned(ObjectNode node, Location spot) {
     ObjectNode turned = JsonText.object();
     node.forEachEntry((key, value) -> turned.set(key, turned(key, value, spot)));
     return turned;
   }
 
-  private JsonNode turned(String key, JsonNode value, Spot spot) {
+  private JsonNode turned(String key, JsonNode value, Location spot) {
     if (key.equals("z") || key.equals("floor")) {
       return value.isArray() ? ends(key, (ArrayNode) value, spot) : height(key, value, spot);
     }
@@ -100,17 +100,17 @@ final class Heights {
     return value.isArray() ? items(key, (ArrayNode) value, spot) : value;
   }
 
-  private JsonNode items(String key, ArrayNode list, Spot spot) {
+  private JsonNode items(String key, ArrayNode list, Location spot) {
     ArrayNode items = JsonText.list();
     for (JsonNode item : list) {
-      Spot at = spot.item(NOUNS.getOrDefault(key, key), items.size() + 1, nameOf(item));
+      Location at = spot.item(NOUNS.getOrDefault(key, key), items.size() + 1, nameOf(item));
       items.add(item.isObject() ? turned((ObjectNode) item, at) : item);
     }
     return items;
   }
 
   /** The nearer end of a stretch down is the upper one. */
-  private ArrayNode ends(String key, ArrayNode ends, Spot spot) {
+  private ArrayNode ends(String key, ArrayNode ends, Location spot) {
     ArrayNode turned = JsonText.list();
     for (int i = ends.size() - 1; i >= 0; i--) {
       turned.add(height(key, ends.get(i), spot));
@@ -119,11 +119,11 @@ final class Heights {
   }
 
   /** In the digits that were typed, so that 1.10 less 0.63 is 0.47 and nothing else. */
-  private JsonNode height(String key, JsonNode typed, Spot spot) {
+  private JsonNode height(String key, JsonNode typed, Location spot) {
     if (!typed.isNumber() || !Double.isFinite(typed.doubleValue())) {
       return typed;
     }
-    double down = new Value(key, typed, spot).number(Quantity.DEPTH, DOWN);
+    double down = new ValueReader(key, typed, spot).number(BoatQuantity.DEPTH, DOWN);
     return JsonText.list().add(less(down)).get(0);
   }
 
@@ -140,7 +140,7 @@ final class Heights {
             said
                 + " (Heights here are up from the lowest point of the bottom; the file measures"
                 + " down from a line, so take each from "
-                + Typed.number(line)
+                + PlainNumber.number(line)
                 + " m to find it.)",
             e)
         : e;

@@ -6,10 +6,10 @@ import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Material;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Span;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -18,7 +18,8 @@ final class HullFields {
   static final String[] KEYS = {
     "mass", "centre", "material", "density", "thickness", "floor", "stations", "decked", "skeg"
   };
-  private static final Choice<Material> MATERIALS = Choice.of(Material::word, Material.values());
+  private static final WordChoice<Material> MATERIALS =
+      WordChoice.of(Material::word, Material.values());
   private static final String MASS =
       "Weigh the bare hull on bathroom scales, one end after the other, and write the sum in kg.";
   private static final String CENTRE =
@@ -37,17 +38,17 @@ final class HullFields {
 
   private HullFields() {}
 
-  static HullMeasurements read(Fields hull) {
+  static HullMeasurements read(ObjectReader hull) {
     Optional<Material> material =
         hull.optional("material").map(value -> value.oneOf(MATERIALS, MATERIAL));
     double thickness = thickness(hull, material);
     return new HullMeasurements(
-        hull.number("mass", Quantity.HULL_MASS, MASS),
+        hull.number("mass", BoatQuantity.HULL_MASS, MASS),
         hull.has("centre") ? Optional.of(Points.read(hull, "centre", CENTRE)) : Optional.empty(),
         material,
         density(hull, material),
         thickness,
-        hull.optionalNumber("floor", Quantity.HEIGHT, FLOOR).orElse(thickness),
+        hull.optionalNumber("floor", BoatQuantity.HEIGHT, FLOOR).orElse(thickness),
         stations(hull),
         hull.optionalItems("decked", "decked length", "x").stream()
             .map(HullFields::decked)
@@ -55,21 +56,21 @@ final class HullFields {
         hull.optionalObject("skeg", SkegFields.KEYS).map(SkegFields::read));
   }
 
-  private static double density(Fields hull, Optional<Material> material) {
+  private static double density(ObjectReader hull, Optional<Material> material) {
     if (material.isEmpty() && !hull.has("density")) {
       throw hull.spot().fault("the key \"material\" is missing. " + MATERIAL);
     }
-    return hull.optionalNumber("density", Quantity.DENSITY, DENSITY)
+    return hull.optionalNumber("density", BoatQuantity.DENSITY, DENSITY)
         .orElseGet(() -> material.orElseThrow().swampedDensity());
   }
 
-  private static double thickness(Fields hull, Optional<Material> material) {
-    return hull.optionalNumber("thickness", Quantity.THICKNESS, THICKNESS)
+  private static double thickness(ObjectReader hull, Optional<Material> material) {
+    return hull.optionalNumber("thickness", BoatQuantity.THICKNESS, THICKNESS)
         .or(() -> material.map(Material::usualThickness))
-        .orElseGet(() -> hull.number("thickness", Quantity.THICKNESS, THICKNESS));
+        .orElseGet(() -> hull.number("thickness", BoatQuantity.THICKNESS, THICKNESS));
   }
 
-  private static List<Station> stations(Fields hull) {
+  private static List<Station> stations(ObjectReader hull) {
     List<Station> stations =
         hull.items("stations", "station", STATIONS, StationFields.KEYS).stream()
             .map(StationFields::read)
@@ -78,8 +79,8 @@ final class HullFields {
     return stations;
   }
 
-  private static Span decked(Fields fields) {
-    return Spans.read(fields, "x", Quantity.ALONG)
+  private static Span decked(ObjectReader fields) {
+    return Spans.read(fields, "x", BoatQuantity.ALONG)
         .orElseThrow(() -> fields.spot().fault("the key \"x\" is missing. " + DECKED));
   }
 

@@ -5,8 +5,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Spot;
-import thwartwise.json.Typed;
+import thwartwise.json.Location;
+import thwartwise.measure.PlainNumber;
 
 /**
  * Length, breadth and depth that a small boat can have. A distance typed in the wrong unit often
@@ -19,7 +19,7 @@ final class HullSizeRules {
 
   private HullSizeRules() {}
 
-  static void check(Spot hull, List<Station> stations) {
+  static void check(Location hull, List<Station> stations) {
     double length = extent(stations, Vector3::x);
     double beam = extent(stations, Vector3::y);
     double depth = extent(stations, Vector3::z);
@@ -29,14 +29,14 @@ final class HullSizeRules {
   }
 
   private static void check(
-      Spot hull, String what, double size, double least, double most, String remedy) {
+      Location hull, String what, double size, double least, double most, String remedy) {
     if (!(size >= least && size <= most)) {
       throw hull.fault(
           "the stations make a hull of %s m %s, outside the believable %s to %s m. %s",
-          Typed.number(size),
+          PlainNumber.number(size),
           what,
-          Typed.number(least),
-          Typed.number(most),
+          PlainNumber.number(least),
+          PlainNumber.number(most),
           size * FOOT >= least && size > most ? FEET : remedy);
     }
   }

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.boat.Kept;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
+import thwartwise.json.ObjectReader;
 import thwartwise.measure.Printable;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Topic;
@@ -22,7 +22,7 @@ final class KeptFields {
 
   private KeptFields() {}
 
-  static Kept read(Fields kept) {
+  static Kept read(ObjectReader kept) {
     String about = kept.text("about", ABOUT);
     if (DoubtId.parse(about).isEmpty()) {
       throw kept.spot()

@@ -1,10 +1,10 @@
 package thwartwise.files.boat;
 
 import thwartwise.boat.Kit;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Typed;
+import thwartwise.json.ObjectReader;
+import thwartwise.measure.PlainNumber;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A thing carried: its mass and middle, and its own litres when it may give lift. */
@@ -20,13 +20,13 @@ final class KitFields {
 
   private KitFields() {}
 
-  static Kit read(Fields kit) {
+  static Kit read(ObjectReader kit) {
     return new Kit(
         kit.text("name", NAME),
-        kit.number("mass", Quantity.KIT_MASS, MASS),
+        kit.number("mass", BoatQuantity.KIT_MASS, MASS),
         Points.read(kit, "at", AT),
-        kit.optionalNumber("litres", Quantity.KIT_LITRES, LITRES)
-            .map(litres -> Typed.scaled(litres, -3)),
+        kit.optionalNumber("litres", BoatQuantity.KIT_LITRES, LITRES)
+            .map(litres -> PlainNumber.scaled(litres, -3)),
         kit.flag("fastened", false),
         kit.optional("in").map(value -> value.words(IN)));
   }
@@ -34,7 +34,7 @@ final class KitFields {
   static ObjectNode write(Kit kit) {
     ObjectNode node = JsonText.object().put("name", kit.name()).put("mass", kit.mass());
     node.set("at", Points.write(kit.at()));
-    kit.volume().ifPresent(v -> node.put("litres", Typed.scaled(v, 3)));
+    kit.volume().ifPresent(v -> node.put("litres", PlainNumber.scaled(v, 3)));
     node.put("fastened", kit.fastened());
     kit.in().ifPresent(in -> node.put("in", in));
     return node;

@@ -13,7 +13,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.measure.Nearest;
 import thwartwise.measure.Printable;
 
@@ -21,7 +21,7 @@ import thwartwise.measure.Printable;
 final class NameRules {
   private NameRules() {}
 
-  static void check(Spot file, Boat boat) {
+  static void check(Location file, Boat boat) {
     List<String> chambers = boat.chambers().stream().flatMap(NameRules::names).distinct().toList();
     List<String> places = boat.places().stream().map(Place::name).toList();
     checkOnce(file, "chamber", boat.chambers().stream().map(Chamber::name).toList());
@@ -31,7 +31,7 @@ final class NameRules {
     checkOnce(file, "cleat", boat.cleats().stream().map(Cleat::name).toList());
     for (int i = 0; i < boat.openings().size(); i++) {
       Opening opening = boat.openings().get(i);
-      Spot spot = file.item("opening", i + 1, opening.name());
+      Location spot = file.item("opening", i + 1, opening.name());
       opening.into().ifPresent(in -> checkExists(spot, "into", in, chambers, "chambers"));
     }
     for (int i = 0; i < boat.aboard().size(); i++) {
@@ -41,12 +41,12 @@ final class NameRules {
     }
     for (int i = 0; i < boat.kit().size(); i++) {
       Kit kit = boat.kit().get(i);
-      Spot spot = file.item("kit", i + 1, kit.name());
+      Location spot = file.item("kit", i + 1, kit.name());
       kit.in().ifPresent(in -> checkExists(spot, "in", in, chambers, "chambers"));
     }
   }
 
-  private static void checkOnce(Spot file, String noun, List<String> names) {
+  private static void checkOnce(Location file, String noun, List<String> names) {
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
@@ -63,7 +63,7 @@ final class NameRules {
         Stream.of(chamber.name()), chamber.parts().stream().map(ChamberPart::name));
   }
 
-  private static void checkSidesOnce(Spot file, List<Chamber> chambers) {
+  private static void checkSidesOnce(Location file, List<Chamber> chambers) {
     for (int i = 0; i < chambers.size(); i++) {
       Chamber one = chambers.get(i);
       for (Chamber twins : chambers) {
@@ -78,7 +78,7 @@ final class NameRules {
   }
 
   private static void checkExists(
-      Spot spot, String key, String name, List<String> known, String list) {
+      Location spot, String key, String name, List<String> known, String list) {
     if (known.contains(name)) {
       return;
     }

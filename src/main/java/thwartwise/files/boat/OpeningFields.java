@@ -6,15 +6,15 @@ import java.util.stream.Stream;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Spot;
-import thwartwise.json.Value;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.json.WordChoice;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.Printable;
 import thwartwise.measure.YesOrNo;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -25,8 +25,8 @@ final class OpeningFields {
   static final String[] KEYS = {
     "name", "x", "y", "z", "width", "along", "diameter", "closedBy", "into"
   };
-  private static final Choice<Boolean> RUNS =
-      Choice.of(athwart -> athwart ? "athwart" : "fore-and-aft", true, false);
+  private static final WordChoice<Boolean> RUNS =
+      WordChoice.of(athwart -> athwart ? "athwart" : "fore-and-aft", true, false);
   private static final double END_SHARE = 0.05;
   private static final double NEAR_MIDDLE = 0.1;
   private static final String NAME = "Name the opening, as in transom cut-out or drain.";
@@ -40,9 +40,9 @@ final class OpeningFields {
 
   private OpeningFields() {}
 
-  static Opening read(Fields fields, List<Station> stations) {
+  static Opening read(ObjectReader fields, List<Station> stations) {
     Vector3 middle = Points.read(fields);
-    Optional<Double> diameter = fields.optionalNumber("diameter", Quantity.DIAMETER, DIAMETER);
+    Optional<Double> diameter = fields.optionalNumber("diameter", BoatQuantity.DIAMETER, DIAMETER);
     return new Opening(
         fields.text("name", NAME),
         middle,
@@ -57,14 +57,14 @@ final class OpeningFields {
   }
 
   /** A round hole is as wide as its diameter, whether or not somebody says so. */
-  private static double width(Fields fields, Optional<Double> diameter) {
+  private static double width(ObjectReader fields, Optional<Double> diameter) {
     return diameter.isPresent() && !fields.has("width")
         ? diameter.get()
-        : fields.number("width", Quantity.OPENING_WIDTH, WIDTH);
+        : fields.number("width", BoatQuantity.OPENING_WIDTH, WIDTH);
   }
 
   /** What is taken for shut is left out of the floods: only a thing shuts an opening, no "none". */
-  private static String closedBy(Value value, Spot spot) {
+  private static String closedBy(ValueReader value, Location spot) {
     String words = value.words(CLOSED_BY);
     if (NegativeAnswer.by(words) || YesOrNo.read(words).refusal().isEmpty()) {
       throw spot.fault(

@@ -3,9 +3,9 @@ package thwartwise.files.boat;
 import java.util.List;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Somebody aboard and where they sit. */
@@ -23,9 +23,9 @@ final class PersonFields {
   private PersonFields() {}
 
   /** Somebody who does not say where across sits where their place makes it usual. */
-  static Person read(Fields person, List<Place> places) {
+  static Person read(ObjectReader person, List<Place> places) {
     String name = person.text("name", NAME);
-    double mass = person.number("mass", Quantity.PERSON_MASS, MASS);
+    double mass = person.number("mass", BoatQuantity.PERSON_MASS, MASS);
     String at = person.text("place", PLACE);
     double usual =
         places.stream()
@@ -37,8 +37,8 @@ final class PersonFields {
         name,
         mass,
         at,
-        person.optionalNumber("y", Quantity.ATHWART, ATHWART).orElse(usual),
-        person.optionalNumber("x", Quantity.ALONG, ALONG));
+        person.optionalNumber("y", BoatQuantity.ATHWART, ATHWART).orElse(usual),
+        person.optionalNumber("x", BoatQuantity.ALONG, ALONG));
   }
 
   static ObjectNode write(Person person) {

@@ -4,17 +4,18 @@ import java.util.Optional;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.geometry.Span;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Value;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Where people sit, kneel or stand. */
 final class PlaceFields {
   static final String[] KEYS = {"name", "x", "y", "z", "halfWidth", "people", "posture"};
-  private static final Choice<Posture> POSTURES = Choice.of(Posture::word, Posture.values());
+  private static final WordChoice<Posture> POSTURES =
+      WordChoice.of(Posture::word, Posture.values());
   private static final String NAME = "Name the place, as in stern seat.";
   private static final String ALONG =
       "Write from where to where the middle of a person can be, forward of the aft end, in metres,"
@@ -29,38 +30,39 @@ final class PlaceFields {
 
   private PlaceFields() {}
 
-  static Place read(Fields place) {
+  static Place read(ObjectReader place) {
     return new Place(
         place.text("name", NAME),
         along(place),
         across(place),
         Points.z(place),
-        place.whole("people", Quantity.PEOPLE, PEOPLE),
+        place.whole("people", BoatQuantity.PEOPLE, PEOPLE),
         place
             .optional("posture")
             .map(value -> value.oneOf(POSTURES, POSTURE))
             .orElse(Posture.SITTING));
   }
 
-  private static Span along(Fields place) {
-    return stretch(place, "x", Quantity.ALONG, ALONG).orElseGet(() -> point(Points.x(place)));
+  private static Span along(ObjectReader place) {
+    return stretch(place, "x", BoatQuantity.ALONG, ALONG).orElseGet(() -> point(Points.x(place)));
   }
 
-  private static Span across(Fields place) {
+  private static Span across(ObjectReader place) {
     if (!place.has("y")) {
-      double out = place.number("halfWidth", Quantity.HALF_WIDTH, HALF_WIDTH);
+      double out = place.number("halfWidth", BoatQuantity.HALF_WIDTH, HALF_WIDTH);
       return new Span(0.0 - out, out);
     }
     place.refuse(
         "halfWidth", "\"y\" says already from where to where people sit. Take one of the two out.");
-    return stretch(place, "y", Quantity.ATHWART, ACROSS).orElseGet(() -> point(Points.y(place)));
+    return stretch(place, "y", BoatQuantity.ATHWART, ACROSS)
+        .orElseGet(() -> point(Points.y(place)));
   }
 
   private static Optional<Span> stretch(
-      Fields place, String axis, Quantity quantity, String remedy) {
+      ObjectReader place, String axis, BoatQuantity quantity, String remedy) {
     return place
         .optional(axis)
-        .filter(Value::isList)
+        .filter(ValueReader::isList)
         .map(value -> value.ends(quantity, remedy))
         .map(ends -> new Span(ends[0], ends[1]));
   }

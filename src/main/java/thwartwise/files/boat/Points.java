@@ -1,9 +1,9 @@
 package thwartwise.files.boat;
 
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A place in the boat: x from the aft end, y to port, z up, metres. */
@@ -16,28 +16,28 @@ public final class Points {
   private Points() {}
 
   /** The three distances among the keys of an object. */
-  static Vector3 read(Fields fields) {
+  static Vector3 read(ObjectReader fields) {
     return Vector3.of(x(fields), y(fields), z(fields));
   }
 
-  static Vector3 read(Fields parent, String key, String remedy) {
+  static Vector3 read(ObjectReader parent, String key, String remedy) {
     return read(parent.object(key, remedy, "x", "y", "z"));
   }
 
-  static double x(Fields fields) {
-    return fields.number("x", Quantity.ALONG, ALONG);
+  static double x(ObjectReader fields) {
+    return fields.number("x", BoatQuantity.ALONG, ALONG);
   }
 
-  static double y(Fields fields) {
-    return fields.number("y", Quantity.ATHWART, ATHWART);
+  static double y(ObjectReader fields) {
+    return fields.number("y", BoatQuantity.ATHWART, ATHWART);
   }
 
-  static double optionalY(Fields fields) {
-    return fields.optionalNumber("y", Quantity.ATHWART, ATHWART).orElse(0.0);
+  static double optionalY(ObjectReader fields) {
+    return fields.optionalNumber("y", BoatQuantity.ATHWART, ATHWART).orElse(0.0);
   }
 
-  static double z(Fields fields) {
-    return fields.number("z", Quantity.HEIGHT, UP);
+  static double z(ObjectReader fields) {
+    return fields.number("z", BoatQuantity.HEIGHT, UP);
   }
 
   static ObjectNode write(Vector3 point) {

@@ -2,29 +2,29 @@ package thwartwise.files.boat;
 
 import java.util.Optional;
 import thwartwise.boat.Propulsion;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Typed;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measure.PlainNumber;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** How the boat is driven. */
 final class PropulsionFields {
   static final String[] KEYS = {"kind", "kilowatts"};
-  private static final Choice<String> KINDS =
-      Choice.of(word -> word, "manual", "outboard", "sail", "tow");
+  private static final WordChoice<String> KINDS =
+      WordChoice.of(word -> word, "manual", "outboard", "sail", "tow");
   private static final String KIND =
       "Write manual for oars or paddles, outboard for a motor, sail or tow for those.";
   private static final String KILOWATTS = "Read the power on the motor and write kilowatts.";
 
   private PropulsionFields() {}
 
-  static Propulsion read(Fields propulsion) {
+  static Propulsion read(ObjectReader propulsion) {
     String kind = propulsion.oneOf("kind", KINDS, KIND);
     if (kind.equals("outboard")) {
-      double kilowatts = propulsion.number("kilowatts", Quantity.KILOWATTS, KILOWATTS);
-      return new Propulsion.Outboard(Typed.scaled(kilowatts, 3));
+      double kilowatts = propulsion.number("kilowatts", BoatQuantity.KILOWATTS, KILOWATTS);
+      return new Propulsion.Outboard(PlainNumber.scaled(kilowatts, 3));
     }
     propulsion.refuse(
         "kilowatts",
@@ -46,7 +46,7 @@ final class PropulsionFields {
       return Optional.of(
           JsonText.object()
               .put("kind", "outboard")
-              .put("kilowatts", Typed.scaled(outboard.power(), -3)));
+              .put("kilowatts", PlainNumber.scaled(outboard.power(), -3)));
     }
     return word(propulsion).map(kind -> JsonText.object().put("kind", kind));
   }

@@ -3,10 +3,10 @@ package thwartwise.files.boat;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import thwartwise.boat.SealTest;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
 import thwartwise.measure.Printable;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -23,16 +23,16 @@ final class SealTestFields {
 
   private SealTestFields() {}
 
-  static SealTest read(Fields test) {
+  static SealTest read(ObjectReader test) {
     return new SealTest(
         date(test),
         test.text("how", HOW),
-        test.number("minutes", Quantity.MINUTES, MINUTES),
-        test.number("litresIn", Quantity.LEAKED_LITRES, LITRES),
+        test.number("minutes", BoatQuantity.MINUTES, MINUTES),
+        test.number("litresIn", BoatQuantity.LEAKED_LITRES, LITRES),
         test.text("by", BY));
   }
 
-  private static LocalDate date(Fields test) {
+  private static LocalDate date(ObjectReader test) {
     String typed = test.text("date", DATE);
     try {
       return LocalDate.parse(typed);

@@ -3,11 +3,11 @@ package thwartwise.files.boat;
 import java.util.List;
 import thwartwise.boat.Skeg;
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Spot;
-import thwartwise.json.Typed;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
+import thwartwise.measure.PlainNumber;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -28,18 +28,18 @@ final class SkegFields {
 
   private SkegFields() {}
 
-  static Skeg read(Fields skeg) {
+  static Skeg read(ObjectReader skeg) {
     List<Vector3> edge =
         skeg.items("edge", "edge point", EDGE, "x", "z").stream().map(SkegFields::point).toList();
     check(skeg.spot(), edge);
-    return new Skeg(edge, skeg.number("thickness", Quantity.SKEG_THICKNESS, THICKNESS));
+    return new Skeg(edge, skeg.number("thickness", BoatQuantity.SKEG_THICKNESS, THICKNESS));
   }
 
-  private static Vector3 point(Fields point) {
-    return Vector3.of(Points.x(point), 0, point.number("z", Quantity.HEIGHT, UP));
+  private static Vector3 point(ObjectReader point) {
+    return Vector3.of(Points.x(point), 0, point.number("z", BoatQuantity.HEIGHT, UP));
   }
 
-  private static void check(Spot spot, List<Vector3> edge) {
+  private static void check(Location spot, List<Vector3> edge) {
     if (edge.size() < FEWEST_POINTS) {
       throw spot.fault(
           "its edge needs at least two points and there %s. %s",
@@ -50,7 +50,7 @@ final class SkegFields {
         throw spot.fault(
             "edge point %d is at x %s m, not forward of x %s m in edge point %d."
                 + " List them from aft to forward.",
-            i + 1, Typed.number(edge.get(i).x()), Typed.number(edge.get(i - 1).x()), i);
+            i + 1, PlainNumber.number(edge.get(i).x()), PlainNumber.number(edge.get(i - 1).x()), i);
       }
     }
   }

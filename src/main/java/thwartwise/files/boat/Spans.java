@@ -2,9 +2,9 @@ package thwartwise.files.boat;
 
 import java.util.Optional;
 import thwartwise.geometry.Span;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -14,7 +14,7 @@ final class Spans {
 
   private Spans() {}
 
-  static Optional<Span> read(Fields fields, String axis, Quantity quantity) {
+  static Optional<Span> read(ObjectReader fields, String axis, BoatQuantity quantity) {
     return fields
         .optional(axis)
         .map(value -> value.ends(quantity, REMEDY))

@@ -3,8 +3,8 @@ package thwartwise.files.boat;
 import java.util.List;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
+import thwartwise.json.ObjectReader;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -17,7 +17,7 @@ final class StationFields {
 
   private StationFields() {}
 
-  static Station read(Fields fields) {
+  static Station read(ObjectReader fields) {
     String name = fields.text("name", NAME);
     List<Vector3> port = points(fields, "points", "point");
     if (!fields.has("starboard")) {
@@ -31,7 +31,7 @@ final class StationFields {
     return new Station(name, port, out.stream().map(Vector3::mirrored).toList());
   }
 
-  private static List<Vector3> points(Fields fields, String key, String noun) {
+  private static List<Vector3> points(ObjectReader fields, String key, String noun) {
     return fields.items(key, noun, POINTS, "x", "y", "z").stream()
         .map(Points::read)
         .map(p -> Vector3.of(p.x(), Points.unsigned(p.y()), p.z()))

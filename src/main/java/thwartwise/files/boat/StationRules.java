@@ -6,8 +6,8 @@ import thwartwise.boat.Crossing;
 import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Spot;
-import thwartwise.json.Typed;
+import thwartwise.json.Location;
+import thwartwise.measure.PlainNumber;
 import thwartwise.measure.Printable;
 
 /**
@@ -22,7 +22,7 @@ final class StationRules {
   private StationRules() {}
 
   /** Points of the starboard side: signs all one way, whichever way that is. */
-  static void checkOneSide(Spot station, List<Vector3> starboard) {
+  static void checkOneSide(Location station, List<Vector3> starboard) {
     boolean port = starboard.stream().anyMatch(p -> p.y() > 0);
     boolean other = starboard.stream().anyMatch(p -> p.y() < 0);
     if (port && other) {
@@ -32,7 +32,7 @@ final class StationRules {
     }
   }
 
-  static void check(Spot hull, List<Station> stations) {
+  static void check(Location hull, List<Station> stations) {
     if (stations.size() < FEWEST_STATIONS) {
       throw hull.fault(
           "a hull needs at least %d stations and there %s %d."
@@ -49,7 +49,7 @@ final class StationRules {
     HullSizeRules.check(hull, stations);
   }
 
-  private static void checkOne(Spot spot, Station station) {
+  private static void checkOne(Location spot, Station station) {
     if (station.port().size() < FEWEST_POINTS) {
       throw spot.fault(
           "a station needs at least two points, keel and rail, and there "
@@ -65,7 +65,7 @@ final class StationRules {
     checkCrossing(spot, "to starboard ", station.starboard());
   }
 
-  private static void checkSides(Spot spot, Station station) {
+  private static void checkSides(Location spot, Station station) {
     int port = station.port().size();
     int starboard = station.starboard().size();
     if (port != starboard) {
@@ -80,27 +80,27 @@ final class StationRules {
     }
   }
 
-  private static void checkKeel(Spot spot, Vector3 keel) {
+  private static void checkKeel(Location spot, Vector3 keel) {
     if (keel.y() != 0) {
       throw spot.fault(
           "the first point lies %s m off the middle line, which leaves the hull open along the"
               + " bottom. Begin every station at the keel, with y 0.",
-          Typed.number(Math.abs(keel.y())));
+          PlainNumber.number(Math.abs(keel.y())));
     }
   }
 
-  private static void checkPort(Spot spot, List<Vector3> port) {
+  private static void checkPort(Location spot, List<Vector3> port) {
     for (Vector3 point : port) {
       if (point.y() < 0) {
         throw spot.fault(
             "a point lies at y %s m, to starboard. Write the points of the port side, y from 0"
                 + " up; a side measured by itself goes into \"starboard\".",
-            Typed.number(point.y()));
+            PlainNumber.number(point.y()));
       }
     }
   }
 
-  private static void checkRail(Spot spot, String side, List<Vector3> points) {
+  private static void checkRail(Location spot, String side, List<Vector3> points) {
     int last = points.size() - 1;
     double rail = points.get(last).z();
     for (int i = 0; i < last; i++) {
@@ -109,14 +109,14 @@ final class StationRules {
             "%sthe rail (%s m) is lower than the %s (%s m)."
                 + " Measure both up from the lowest point of the bottom, or swap them.",
             side,
-            Typed.number(rail),
+            PlainNumber.number(rail),
             LineName.of(i, points.size()),
-            Typed.number(points.get(i).z()));
+            PlainNumber.number(points.get(i).z()));
       }
     }
   }
 
-  private static void checkCrossing(Spot spot, String side, List<Vector3> points) {
+  private static void checkCrossing(Location spot, String side, List<Vector3> points) {
     Optional<Crossing> crossing = Crossing.of(points);
     if (crossing.isPresent()) {
       throw spot.fault(
@@ -128,7 +128,7 @@ final class StationRules {
     }
   }
 
-  private static void checkCount(Spot hull, List<Station> stations, int i) {
+  private static void checkCount(Location hull, List<Station> stations, int i) {
     int count = stations.get(i).port().size();
     int before = stations.get(i - 1).port().size();
     if (count != before) {
@@ -140,7 +140,7 @@ final class StationRules {
     }
   }
 
-  private static void checkOrder(Spot hull, List<Station> stations, int i) {
+  private static void checkOrder(Location hull, List<Station> stations, int i) {
     checkOrder(hull, stations, i, "", stations.get(i - 1).port(), stations.get(i).port());
     checkOrder(
         hull,
@@ -152,7 +152,7 @@ final class StationRules {
   }
 
   private static void checkOrder(
-      Spot hull,
+      Location hull,
       List<Station> stations,
       int i,
       String side,
@@ -166,14 +166,14 @@ final class StationRules {
                     + " List the stations from aft to forward and measure x from the aft end.",
                 side,
                 LineName.of(p, aft.size()),
-                Typed.number(forward.get(p).x()),
-                Typed.number(aft.get(p).x()),
+                PlainNumber.number(forward.get(p).x()),
+                PlainNumber.number(aft.get(p).x()),
                 shown(stations, i - 1));
       }
     }
   }
 
-  private static Spot spot(Spot hull, List<Station> stations, int i) {
+  private static Location spot(Location hull, List<Station> stations, int i) {
     return hull.item("station", i + 1, stations.get(i).name());
   }
 

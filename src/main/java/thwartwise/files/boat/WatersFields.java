@@ -3,10 +3,10 @@ package thwartwise.files.boat;
 import java.util.Optional;
 import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Value;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -32,32 +32,32 @@ final class WatersFields {
 
   private WatersFields() {}
 
-  static Waters read(Fields waters) {
+  static Waters read(ObjectReader waters) {
     return new Waters(
-        waters.optionalNumber("waves", Quantity.WAVES, WAVES),
+        waters.optionalNumber("waves", BoatQuantity.WAVES, WAVES),
         flag(waters, "breaking"),
         wind(waters),
-        waters.optionalNumber("current", Quantity.CURRENT, CURRENT),
+        waters.optionalNumber("current", BoatQuantity.CURRENT, CURRENT),
         flag(waters, "weir"),
         flag(waters, "wash"),
-        waters.optionalNumber("celsius", Quantity.CELSIUS, CELSIUS),
-        waters.optionalNumber("offshore", Quantity.OFFSHORE, OFFSHORE));
+        waters.optionalNumber("celsius", BoatQuantity.CELSIUS, CELSIUS),
+        waters.optionalNumber("offshore", BoatQuantity.OFFSHORE, OFFSHORE));
   }
 
-  private static Optional<Double> wind(Fields waters) {
+  private static Optional<Double> wind(ObjectReader waters) {
     if (waters.has("wind")) {
       waters.refuse("force", TWICE);
     }
-    Optional<Double> wind = waters.optionalNumber("wind", Quantity.WIND, WIND);
+    Optional<Double> wind = waters.optionalNumber("wind", BoatQuantity.WIND, WIND);
     return wind.isPresent() ? wind : waters.optional("force").map(WatersFields::force);
   }
 
-  private static double force(Value value) {
-    return Beaufort.values()[value.whole(Quantity.FORCE, FORCE)].most();
+  private static double force(ValueReader value) {
+    return Beaufort.values()[value.whole(BoatQuantity.FORCE, FORCE)].most();
   }
 
-  private static Optional<Boolean> flag(Fields waters, String key) {
-    return waters.optional(key).map(Value::truth);
+  private static Optional<Boolean> flag(ObjectReader waters, String key) {
+    return waters.optional(key).map(ValueReader::truth);
   }
 
   static ObjectNode write(Waters waters) {

@@ -5,9 +5,9 @@ import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 import thwartwise.remedy.Prohibition;
@@ -15,15 +15,15 @@ import thwartwise.report.EffortWords;
 
 /** The advice, read back; a report made before there was any has none. */
 final class AdviceFields {
-  private static final Choice<Effort> EFFORTS = Choice.of(EffortWords::of, Effort.values());
+  private static final WordChoice<Effort> EFFORTS = WordChoice.of(EffortWords::of, Effort.values());
 
   private AdviceFields() {}
 
-  static Advice read(Fields report) {
+  static Advice read(ObjectReader report) {
     if (!report.says("advice")) {
       return Advice.NONE;
     }
-    Fields advice = report.freeObject("advice", ReportValues.REMEDY);
+    ObjectReader advice = report.freeObject("advice", ReportValues.REMEDY);
     return new Advice(
         ReportValues.list(advice, "pieces", "piece of advice").stream()
             .map(AdviceFields::piece)
@@ -33,14 +33,14 @@ final class AdviceFields {
             .toList());
   }
 
-  private static AdvicePiece piece(Fields piece) {
+  private static AdvicePiece piece(ObjectReader piece) {
     return new AdvicePiece(
         new Deed.AsRecorded(
             ReportValues.text(piece, "deed"),
             ReportValues.text(piece, "how"),
             piece.value("cautions", ReportValues.REMEDY).texts()),
         piece.oneOf("effort", EFFORTS, ReportValues.REMEDY),
-        piece.whole("people", Quantity.COUNT, ReportValues.REMEDY),
+        piece.whole("people", BoatQuantity.COUNT, ReportValues.REMEDY),
         Figures.read(piece, "crewKg"),
         Figures.read(piece, "loadKg"),
         piece.says("moves")
@@ -53,7 +53,7 @@ final class AdviceFields {
         QuestionCodec.readSubjects(piece, "thenNobody"));
   }
 
-  private static AdviceReading reading(Fields reading) {
+  private static AdviceReading reading(ObjectReader reading) {
     return new AdviceReading(
         QuestionCodec.read(reading),
         reading.has("crewAboard")
@@ -63,7 +63,7 @@ final class AdviceFields {
         ReportValues.margin(reading, "after").value());
   }
 
-  private static AdviceWorse worse(Fields worse) {
+  private static AdviceWorse worse(ObjectReader worse) {
     return new AdviceWorse(
         QuestionCodec.read(worse),
         worse.oneOf("role", ReportValues.ROLES, ReportValues.REMEDY),

@@ -2,9 +2,9 @@ package thwartwise.files.report;
 
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
 import thwartwise.rules.Standing;
@@ -14,12 +14,13 @@ import thwartwise.rules.Standing;
  * kilograms of people or load that took part or did not apply.
  */
 final class CapacityFields {
-  private static final Choice<Standing> STANDINGS = Choice.of(Standing::word, Standing.values());
-  private static final Choice<Caps> CAPS = Choice.of(Caps::word, Caps.values());
+  private static final WordChoice<Standing> STANDINGS =
+      WordChoice.of(Standing::word, Standing.values());
+  private static final WordChoice<Caps> CAPS = WordChoice.of(Caps::word, Caps.values());
 
   private CapacityFields() {}
 
-  static CapacityFigure read(Fields figure) {
+  static CapacityFigure read(ObjectReader figure) {
     boolean older = !figure.has("standing");
     return new CapacityFigure(
         figure.has("ruleSet") ? ReportValues.text(figure, "ruleSet") : "",
@@ -28,18 +29,18 @@ final class CapacityFields {
         older ? olderCaps(figure) : figure.oneOf("caps", CAPS, ReportValues.REMEDY),
         Figures.read(figure, older ? "massKg" : "value"),
         figure.says("persons")
-            ? OptionalInt.of(figure.whole("persons", Quantity.COUNT, ReportValues.REMEDY))
+            ? OptionalInt.of(figure.whole("persons", BoatQuantity.COUNT, ReportValues.REMEDY))
             : OptionalInt.empty(),
         figure.has("has") ? Figures.optional(figure, "has") : OptionalDouble.empty(),
         ReportValues.text(figure, "source"),
         ReportValues.text(figure, "note"));
   }
 
-  private static Standing olderStanding(Fields figure) {
+  private static Standing olderStanding(ObjectReader figure) {
     return ReportValues.flag(figure, "applies") ? Standing.TAKES_PART : Standing.DOES_NOT_APPLY;
   }
 
-  private static Caps olderCaps(Fields figure) {
+  private static Caps olderCaps(ObjectReader figure) {
     return ReportValues.flag(figure, "capsPeople") ? Caps.PEOPLE : Caps.LOAD;
   }
 }

@@ -5,10 +5,10 @@ import java.math.MathContext;
 import java.util.OptionalDouble;
 import thwartwise.files.boat.Points;
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Value;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -44,14 +44,14 @@ final class Figures {
   }
 
   /** NaN where the report says null. */
-  static double read(Fields fields, String key) {
+  static double read(ObjectReader fields, String key) {
     return optional(fields, key).orElse(Double.NaN);
   }
 
-  static OptionalDouble optional(Fields fields, String key) {
-    Value value = fields.value(key, REMEDY);
+  static OptionalDouble optional(ObjectReader fields, String key) {
+    ValueReader value = fields.value(key, REMEDY);
     return fields.says(key)
-        ? OptionalDouble.of(value.number(Quantity.ANY, REMEDY))
+        ? OptionalDouble.of(value.number(BoatQuantity.ANY, REMEDY))
         : OptionalDouble.empty();
   }
 }

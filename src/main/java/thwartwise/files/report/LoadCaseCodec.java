@@ -3,24 +3,25 @@ package thwartwise.files.report;
 import java.util.Optional;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Side;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A load case without its words, written and read back; units stand in the keys. */
 final class LoadCaseCodec {
-  private static final Choice<Kind> KINDS = Choice.of(Kind::name, Kind.values());
-  private static final Choice<Packing> PACKINGS = Choice.of(Packing::name, Packing.values());
-  private static final Choice<Side> SIDES = Choice.of(Side::name, Side.values());
-  private static final Choice<Act> ACTS = Choice.of(Act::name, Act.values());
+  private static final WordChoice<Kind> KINDS = WordChoice.of(Kind::name, Kind.values());
+  private static final WordChoice<Packing> PACKINGS =
+      WordChoice.of(Packing::name, Packing.values());
+  private static final WordChoice<Side> SIDES = WordChoice.of(Side::name, Side.values());
+  private static final WordChoice<Act> ACTS = WordChoice.of(Act::name, Act.values());
 
   private LoadCaseCodec() {}
 
@@ -33,7 +34,7 @@ final class LoadCaseCodec {
     return node;
   }
 
-  static LoadCase read(Fields loadCase) {
+  static LoadCase read(ObjectReader loadCase) {
     return new LoadCase(
         loadCase.oneOf("kind", KINDS, ReportValues.REMEDY),
         readCrew(loadCase.freeObject("crew", ReportValues.REMEDY)),
@@ -42,7 +43,7 @@ final class LoadCaseCodec {
             .toList());
   }
 
-  static Kind readKind(Fields holder, String key) {
+  static Kind readKind(ObjectReader holder, String key) {
     return holder.oneOf(key, KINDS, ReportValues.REMEDY);
   }
 
@@ -68,7 +69,7 @@ final class LoadCaseCodec {
     return node;
   }
 
-  static Crew readCrew(Fields crew) {
+  static Crew readCrew(ObjectReader crew) {
     if (crew.has("named")) {
       return new Crew.Named(
           ReportValues.list(crew, "named", "person").stream()
@@ -78,7 +79,7 @@ final class LoadCaseCodec {
     }
     if (crew.has("places")) {
       return new Crew.Alike(
-          crew.whole("people", Quantity.COUNT, ReportValues.REMEDY),
+          crew.whole("people", BoatQuantity.COUNT, ReportValues.REMEDY),
           Figures.read(crew, "eachKg"),
           crew.value("places", ReportValues.REMEDY).texts(),
           crew.oneOf("packing", PACKINGS, ReportValues.REMEDY));
@@ -131,7 +132,7 @@ final class LoadCaseCodec {
     return kitSlid ? node.put("kitSlid", true) : node;
   }
 
-  private static LoadCaseStep readStep(Fields step) {
+  private static LoadCaseStep readStep(ObjectReader step) {
     Optional<Side> side =
         step.has("side")
             ? Optional.of(step.oneOf("side", SIDES, ReportValues.REMEDY))
@@ -172,7 +173,7 @@ final class LoadCaseCodec {
         : new LoadCaseStep.Stated(text(step, "stated"));
   }
 
-  private static String text(Fields fields, String key) {
+  private static String text(ObjectReader fields, String key) {
     return ReportValues.text(fields, key);
   }
 }

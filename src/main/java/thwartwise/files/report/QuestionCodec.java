@@ -9,9 +9,9 @@ import thwartwise.checks.CheckWords;
 import thwartwise.checks.Measure;
 import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.LimitingFactorWords;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.JsonText;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -20,8 +20,9 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class QuestionCodec {
   private static final String ASKS = "asks";
-  private static final Choice<CheckId> CHECKS = Choice.of(CheckId::name, CheckId.values());
-  private static final Choice<Measure> MEASURES = Choice.of(Measure::name, Measure.values());
+  private static final WordChoice<CheckId> CHECKS = WordChoice.of(CheckId::name, CheckId.values());
+  private static final WordChoice<Measure> MEASURES =
+      WordChoice.of(Measure::name, Measure.values());
 
   private QuestionCodec() {}
 
@@ -41,29 +42,29 @@ final class QuestionCodec {
     return write(JsonText.object(), question);
   }
 
-  static CheckQuestion read(Fields holder) {
+  static CheckQuestion read(ObjectReader holder) {
     return holder.has(ASKS)
         ? asked(holder.freeObject(ASKS, ReportValues.REMEDY))
         : OldQuestions.of(words(holder));
   }
 
   /** The same of a finding, which may be about the measurements. */
-  static CheckQuestion read(Fields holder, boolean aboutMeasurements) {
+  static CheckQuestion read(ObjectReader holder, boolean aboutMeasurements) {
     return holder.has(ASKS) ? read(holder) : OldQuestions.of(words(holder), aboutMeasurements);
   }
 
-  private static String words(Fields holder) {
+  private static String words(ObjectReader holder) {
     return ReportValues.text(holder, "check");
   }
 
-  private static CheckQuestion asked(Fields asks) {
+  private static CheckQuestion asked(ObjectReader asks) {
     return new CheckQuestion(
         asks.oneOf("check", CHECKS, ReportValues.REMEDY),
         asks.oneOf("measure", MEASURES, ReportValues.REMEDY),
         asks.value("things", ReportValues.REMEDY).texts());
   }
 
-  static List<CheckQuestion> readAll(Fields parent, String key) {
+  static List<CheckQuestion> readAll(ObjectReader parent, String key) {
     return isOfObjects(parent, key)
         ? ReportValues.list(parent, key, "question").stream().map(QuestionCodec::read).toList()
         : parent.value(key, ReportValues.REMEDY).texts().stream().map(OldQuestions::of).toList();
@@ -79,7 +80,7 @@ final class QuestionCodec {
     return node;
   }
 
-  static List<Subject> readSubjects(Fields parent, String key) {
+  static List<Subject> readSubjects(ObjectReader parent, String key) {
     return isOfObjects(parent, key)
         ? ReportValues.list(parent, key, "act").stream().map(QuestionCodec::subject).toList()
         : parent.value(key, ReportValues.REMEDY).texts().stream()
@@ -87,13 +88,13 @@ final class QuestionCodec {
             .toList();
   }
 
-  private static Subject subject(Fields subject) {
+  private static Subject subject(ObjectReader subject) {
     return new Subject(
         subject.oneOf("check", CHECKS, ReportValues.REMEDY),
         subject.value("things", ReportValues.REMEDY).texts());
   }
 
-  private static boolean isOfObjects(Fields parent, String key) {
+  private static boolean isOfObjects(ObjectReader parent, String key) {
     return parent.value(key, ReportValues.REMEDY).list().stream()
         .anyMatch(value -> value.node().isObject());
   }
@@ -117,7 +118,7 @@ final class QuestionCodec {
         : node.put("noPlaceLeft", true).put("note", LimitingFactorWords.of(factor));
   }
 
-  static Optional<LimitingFactor> readFactor(Fields parent, String key) {
+  static Optional<LimitingFactor> readFactor(ObjectReader parent, String key) {
     if (!parent.says(key)) {
       return Optional.empty();
     }
@@ -126,7 +127,7 @@ final class QuestionCodec {
         : OldQuestions.factor(ReportValues.text(parent, key));
   }
 
-  private static LimitingFactor factor(Fields factor) {
+  private static LimitingFactor factor(ObjectReader factor) {
     if (factor.has(ASKS)) {
       return new LimitingFactor.ByCheck(read(factor));
     }

@@ -3,16 +3,16 @@ package thwartwise.files.report;
 import java.util.List;
 import thwartwise.inspection.QuestionMargin;
 import thwartwise.inspection.Recommendation;
-import thwartwise.json.Fields;
-import thwartwise.json.Quantity;
-import thwartwise.json.Value;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.measured.BoatQuantity;
 
 /** The recommendation, read back. */
 final class RecommendationFields {
   private RecommendationFields() {}
 
-  static Recommendation read(Fields report) {
-    Fields fields = report.freeObject("recommendation", ReportValues.REMEDY);
+  static Recommendation read(ObjectReader report) {
+    ObjectReader fields = report.freeObject("recommendation", ReportValues.REMEDY);
     return new Recommendation(
         count(fields, "people"),
         Figures.read(fields, "crewKg"),
@@ -35,7 +35,7 @@ final class RecommendationFields {
   }
 
   /** Records older than the margins have none. */
-  private static List<QuestionMargin> margins(Fields fields) {
+  private static List<QuestionMargin> margins(ObjectReader fields) {
     return fields.says("margins")
         ? ReportValues.list(fields, "margins", "margin").stream()
             .map(RecommendationFields::margin)
@@ -43,11 +43,11 @@ final class RecommendationFields {
         : List.of();
   }
 
-  private static QuestionMargin margin(Fields margin) {
+  private static QuestionMargin margin(ObjectReader margin) {
     return new QuestionMargin(QuestionCodec.read(margin), ReportValues.margin(margin, "value"));
   }
 
-  private static Recommendation.CrewLimit crewLimit(Fields crew) {
+  private static Recommendation.CrewLimit crewLimit(ObjectReader crew) {
     return new Recommendation.CrewLimit(
         count(crew, "people"),
         Figures.read(crew, "eachUpToKg"),
@@ -63,18 +63,18 @@ final class RecommendationFields {
             : List.of());
   }
 
-  private static Recommendation.Lighter lighter(Fields seating) {
+  private static Recommendation.Lighter lighter(ObjectReader seating) {
     return new Recommendation.Lighter(
         seating.value("places", ReportValues.REMEDY).texts(), Figures.read(seating, "eachUpToKg"));
   }
 
-  private static List<List<String>> seatings(Fields fields) {
+  private static List<List<String>> seatings(ObjectReader fields) {
     return fields.value("excludedSeatings", ReportValues.REMEDY).list().stream()
-        .map(Value::texts)
+        .map(ValueReader::texts)
         .toList();
   }
 
-  private static int count(Fields fields, String key) {
-    return fields.whole(key, Quantity.COUNT, ReportValues.REMEDY);
+  private static int count(ObjectReader fields, String key) {
+    return fields.whole(key, BoatQuantity.COUNT, ReportValues.REMEDY);
   }
 }

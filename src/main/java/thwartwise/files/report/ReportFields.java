@@ -4,10 +4,10 @@ import java.util.List;
 import thwartwise.checks.Finding;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
-import thwartwise.json.Fields;
 import thwartwise.json.Format;
-import thwartwise.json.Spot;
-import thwartwise.json.Value;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
 import tools.jackson.databind.JsonNode;
@@ -19,8 +19,8 @@ import tools.jackson.databind.JsonNode;
 public final class ReportFields {
   private ReportFields() {}
 
-  public static Report read(JsonNode tree, Spot spot) {
-    Fields fields = Fields.free(Format.REPORT.checked(tree, spot), spot);
+  public static Report read(JsonNode tree, Location spot) {
+    ObjectReader fields = ObjectReader.free(Format.REPORT.checked(tree, spot), spot);
     OldLoadCases loadCases =
         new OldLoadCases(loading(fields, "asLoaded"), loading(fields, "atLimit"));
     return new Report(
@@ -39,11 +39,11 @@ public final class ReportFields {
             .toList(),
         fields.value("assumptions", ReportValues.REMEDY).texts(),
         ReportValues.text(fields, "ruleSet"),
-        fields.optional("waters").map(Value::texts).orElse(List.of()),
+        fields.optional("waters").map(ValueReader::texts).orElse(List.of()),
         AdviceFields.read(fields));
   }
 
-  private static ChamberFigures chamber(Fields chamber) {
+  private static ChamberFigures chamber(ObjectReader chamber) {
     return new ChamberFigures(
         ReportValues.text(chamber, "name"),
         Figures.read(chamber, "litres") / 1000,
@@ -53,11 +53,11 @@ public final class ReportFields {
         ReportValues.text(chamber, "why"));
   }
 
-  private static String loading(Fields report, String state) {
+  private static String loading(ObjectReader report, String state) {
     return ReportValues.text(report.freeObject(state, ReportValues.REMEDY), "loading");
   }
 
-  private static Finding finding(Fields finding, OldLoadCases loadCases) {
+  private static Finding finding(ObjectReader finding, OldLoadCases loadCases) {
     LoadCase loadCase =
         finding.has("loadCase")
             ? LoadCaseCodec.read(finding.freeObject("loadCase", ReportValues.REMEDY))

@@ -3,7 +3,7 @@ package thwartwise.files.report;
 import thwartwise.inspection.Report;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 
 /**
  * The report, {@code thwartwise/report/2}: what was asked and of which load case as data, with its
@@ -23,7 +23,7 @@ public final class ReportJson {
    * @param where what messages call the text
    */
   public static Report parse(String json, String where) {
-    Spot spot = Spot.whole(where);
+    Location spot = Location.whole(where);
     return ReportFields.read(JsonText.parse(json, spot), spot);
   }
 }

@@ -7,20 +7,20 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
 
 /** Kinds of values that stand in many parts of a report, read back. */
 final class ReportValues {
   static final String REMEDY = "Take the file as it was written.";
-  static final Choice<Role> ROLES = Choice.of(Role::word, Role.values());
-  static final Choice<Outcome> OUTCOMES = Choice.of(Outcome::word, Outcome.values());
-  static final Choice<Unit> UNITS = Choice.of(Unit::symbol, Unit.values());
+  static final WordChoice<Role> ROLES = WordChoice.of(Role::word, Role.values());
+  static final WordChoice<Outcome> OUTCOMES = WordChoice.of(Outcome::word, Outcome.values());
+  static final WordChoice<Unit> UNITS = WordChoice.of(Unit::symbol, Unit.values());
 
   private ReportValues() {}
 
   /** With the value that stands under a key. */
-  static Margin margin(Fields fields, String value) {
+  static Margin margin(ObjectReader fields, String value) {
     Unit unit = fields.oneOf("unit", UNITS, REMEDY);
     OptionalDouble shown = Figures.optional(fields, value);
     return new Margin(
@@ -32,20 +32,20 @@ final class ReportValues {
         unit);
   }
 
-  static String text(Fields fields, String key) {
+  static String text(ObjectReader fields, String key) {
     return fields.value(key, REMEDY).anyText();
   }
 
-  static boolean flag(Fields fields, String key) {
+  static boolean flag(ObjectReader fields, String key) {
     return fields.value(key, REMEDY).truth();
   }
 
-  static List<Fields> list(Fields fields, String key, String noun) {
+  static List<ObjectReader> list(ObjectReader fields, String key, String noun) {
     return fields.freeItems(key, noun, REMEDY);
   }
 
-  static Vector3 point(Fields parent, String key) {
-    Fields point = parent.freeObject(key, REMEDY);
+  static Vector3 point(ObjectReader parent, String key) {
+    ObjectReader point = parent.freeObject(key, REMEDY);
     return Vector3.of(Figures.read(point, "x"), Figures.read(point, "y"), Figures.read(point, "z"));
   }
 }

@@ -10,14 +10,14 @@ import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
 import thwartwise.inspection.WaterFigures;
-import thwartwise.json.Fields;
+import thwartwise.json.ObjectReader;
 
 /** One loading of the boat, read back. */
 final class StateFields {
   private StateFields() {}
 
-  static StateFigures read(Fields report, String key) {
-    Fields state = report.freeObject(key, ReportValues.REMEDY);
+  static StateFigures read(ObjectReader report, String key) {
+    ObjectReader state = report.freeObject(key, ReportValues.REMEDY);
     return new StateFigures(
         state.has("loadCase")
             ? LoadCaseCodec.read(state.freeObject("loadCase", ReportValues.REMEDY))
@@ -29,13 +29,13 @@ final class StateFields {
         ReportValues.text(state, "note"));
   }
 
-  private static Optional<Fields> optional(Fields fields, String key) {
+  private static Optional<ObjectReader> optional(ObjectReader fields, String key) {
     return fields.says(key)
         ? Optional.of(fields.freeObject(key, ReportValues.REMEDY))
         : Optional.empty();
   }
 
-  private static AfloatFigures afloat(Fields afloat) {
+  private static AfloatFigures afloat(ObjectReader afloat) {
     return new AfloatFigures(
         Figures.read(afloat, "displacementKg"),
         ReportValues.point(afloat, "centreOfGravity"),
@@ -49,7 +49,7 @@ final class StateFields {
         ReportValues.flag(afloat, "stable"));
   }
 
-  private static RightingFigures righting(Fields righting) {
+  private static RightingFigures righting(ObjectReader righting) {
     List<RightingFigures.Point> curve =
         ReportValues.list(righting, "curve", "point").stream().map(StateFields::point).toList();
     return new RightingFigures(
@@ -65,23 +65,23 @@ final class StateFields {
   }
 
   /** A list that reports of the first program versions did not have. */
-  private static Stream<Fields> added(Fields fields, String key, String item) {
+  private static Stream<ObjectReader> added(ObjectReader fields, String key, String item) {
     return fields.has(key) ? ReportValues.list(fields, key, item).stream() : Stream.empty();
   }
 
-  private static OptionalDouble radians(Fields fields, String key) {
+  private static OptionalDouble radians(ObjectReader fields, String key) {
     OptionalDouble degrees = Figures.optional(fields, key);
     return degrees.isPresent() ? OptionalDouble.of(Math.toRadians(degrees.getAsDouble())) : degrees;
   }
 
-  private static RightingFigures.Reached reached(Fields opening) {
+  private static RightingFigures.Reached reached(ObjectReader opening) {
     return new RightingFigures.Reached(
         ReportValues.text(opening, "name"),
         radians(opening, "heelDeg"),
         ReportValues.text(opening, "into"));
   }
 
-  private static WaterFigures water(Fields water) {
+  private static WaterFigures water(ObjectReader water) {
     return new WaterFigures(
         Figures.read(water, "litres") / 1000,
         Figures.read(water, "leastFreeboardM"),
@@ -90,14 +90,14 @@ final class StateFields {
         ReportValues.flag(water, "comesBack"));
   }
 
-  private static RightingFigures.Point point(Fields point) {
+  private static RightingFigures.Point point(ObjectReader point) {
     return new RightingFigures.Point(
         Math.toRadians(Figures.read(point, "heelDeg")),
         Figures.read(point, "armM"),
         Figures.read(point, "momentNm"));
   }
 
-  private static SwampedFigures swamped(Fields swamped) {
+  private static SwampedFigures swamped(ObjectReader swamped) {
     return new SwampedFigures(
         ReportValues.flag(swamped, "floats"),
         optional(swamped, "pose").map(StateFields::pose),
@@ -105,7 +105,7 @@ final class StateFields {
         Figures.read(swamped, "spareBuoyancyKg"));
   }
 
-  private static PoseFigures pose(Fields pose) {
+  private static PoseFigures pose(ObjectReader pose) {
     return new PoseFigures(
         ReportValues.text(pose, "word"),
         Figures.optional(pose, "waterAtOriginM"),

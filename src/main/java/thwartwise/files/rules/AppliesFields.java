@@ -4,18 +4,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import thwartwise.geometry.Span;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
-import thwartwise.json.Quantity;
-import thwartwise.json.Value;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Applies;
 import thwartwise.rules.Drive;
 import thwartwise.rules.HullKind;
 
 /** To which boats a rule set applies, as far as the program can tell; all of it may be left out. */
 final class AppliesFields {
-  private static final Choice<HullKind> HULLS = Choice.of(HullKind::word, HullKind.values());
-  private static final Choice<Drive> DRIVES = Choice.of(Drive::word, Drive.values());
+  private static final WordChoice<HullKind> HULLS =
+      WordChoice.of(HullKind::word, HullKind.values());
+  private static final WordChoice<Drive> DRIVES = WordChoice.of(Drive::word, Drive.values());
   private static final String LENGTH = "Write two lengths in metres, as in [0, 6.096].";
   private static final String BEAM = "Write two breadths in metres, as in [1.1, 3].";
   private static final String POWER = "Write two powers in watts, as in [0, 3000].";
@@ -24,22 +25,22 @@ final class AppliesFields {
 
   private AppliesFields() {}
 
-  static Applies read(Fields set) {
+  static Applies read(ObjectReader set) {
     return set.optionalObject("applies", "length", "beam", "hull", "propulsion", "power")
         .map(AppliesFields::conditions)
         .orElse(Applies.TO_ALL);
   }
 
-  private static Applies conditions(Fields applies) {
+  private static Applies conditions(ObjectReader applies) {
     return new Applies(
-        span(applies, "length", Quantity.RULE_METRES, LENGTH),
-        span(applies, "beam", Quantity.RULE_METRES, BEAM),
+        span(applies, "length", BoatQuantity.RULE_METRES, LENGTH),
+        span(applies, "beam", BoatQuantity.RULE_METRES, BEAM),
         kinds(applies.optional("hull"), HULLS, KIND),
         kinds(applies.optional("propulsion"), DRIVES, DRIVE),
-        span(applies, "power", Quantity.RULE_WATTS, POWER));
+        span(applies, "power", BoatQuantity.RULE_WATTS, POWER));
   }
 
-  private static Span span(Fields applies, String key, Quantity quantity, String remedy) {
+  private static Span span(ObjectReader applies, String key, BoatQuantity quantity, String remedy) {
     return applies
         .optional(key)
         .map(value -> value.ends(quantity, remedy))
@@ -47,7 +48,8 @@ final class AppliesFields {
         .orElse(Span.ALL);
   }
 
-  private static <T> Set<T> kinds(Optional<Value> value, Choice<T> choice, String remedy) {
+  private static <T> Set<T> kinds(
+      Optional<ValueReader> value, WordChoice<T> choice, String remedy) {
     return value
         .map(v -> v.list().stream().map(k -> k.oneOf(choice, remedy)).collect(Collectors.toSet()))
         .orElse(Set.of());

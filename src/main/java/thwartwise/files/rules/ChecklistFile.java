@@ -4,17 +4,18 @@ import java.util.List;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.Concern;
 import thwartwise.checklist.Point;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
 
 /** Reads checklists. */
 public final class ChecklistFile {
   static final List<String> SHIPPED =
       List.of("before-each-launch", "trial-in-shallow-water", "hull-and-fastenings");
-  private static final Choice<Concern> CONCERNS = Choice.of(Concern::word, Concern.values());
+  private static final WordChoice<Concern> CONCERNS =
+      WordChoice.of(Concern::word, Concern.values());
   private static final String NAME = "Write what the list is called.";
   private static final String WHEN = "Write on what occasion it is gone through.";
   private static final String SOURCE = "Write title and section, or common practice, no source.";
@@ -44,9 +45,9 @@ public final class ChecklistFile {
    * @throws UnusableInput one line: where in it, what is wrong, what to do
    */
   public static Checklist parse(String json, String where) {
-    Spot spot = Spot.whole(where);
-    Fields fields =
-        Fields.of(
+    Location spot = Location.whole(where);
+    ObjectReader fields =
+        ObjectReader.of(
             Format.CHECKLIST.checked(JsonText.parse(json, spot), spot),
             spot,
             "format",
@@ -66,12 +67,12 @@ public final class ChecklistFile {
         fields.text("name", NAME), fields.text("when", WHEN), source(fields), points);
   }
 
-  private static String source(Fields list) {
+  private static String source(ObjectReader list) {
     String basis = list.oneOf("basis", RuleSetFile.BASES, RuleSetFile.BASIS).word();
     return list.text("source", SOURCE) + " (" + basis + ")";
   }
 
-  private static Point point(Fields point) {
+  private static Point point(ObjectReader point) {
     return new Point(
         point.text("look", LOOK),
         point.text("why", WHY),

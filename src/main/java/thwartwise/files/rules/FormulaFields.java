@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import thwartwise.json.Fields;
-import thwartwise.json.Quantity;
-import thwartwise.json.Typed;
-import thwartwise.json.Value;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
 import thwartwise.measure.Nearest;
+import thwartwise.measure.PlainNumber;
 import thwartwise.measure.Printable;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Formula;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameter;
@@ -31,7 +31,7 @@ final class FormulaFields {
   /**
    * @param setTakesPart whether the set as a whole limits the recommendation
    */
-  static List<SetFormula> read(Fields set, boolean setTakesPart) {
+  static List<SetFormula> read(ObjectReader set, boolean setTakesPart) {
     return set.has("formulas")
         ? set.freeItems("formulas", "formula", FORMULAS).stream()
             .map(fields -> formula(fields, setTakesPart))
@@ -39,7 +39,7 @@ final class FormulaFields {
         : List.of();
   }
 
-  private static SetFormula formula(Fields fields, boolean setTakesPart) {
+  private static SetFormula formula(ObjectReader fields, boolean setTakesPart) {
     Formula formula = named(fields);
     List<String> known = new ArrayList<>(KEYS);
     formula.parameters().forEach(p -> known.add(p.name()));
@@ -63,7 +63,7 @@ final class FormulaFields {
     return stated;
   }
 
-  private static Formula named(Fields fields) {
+  private static Formula named(ObjectReader fields) {
     String name = fields.text("formula", NAME);
     return Formulas.named(name)
         .orElseThrow(
@@ -76,7 +76,7 @@ final class FormulaFields {
                         Printable.quoted(name), Nearest.to(name, Formulas.names()).orElseThrow()));
   }
 
-  private static Parameters parameters(Fields fields, Formula formula) {
+  private static Parameters parameters(ObjectReader fields, Formula formula) {
     Map<String, Double> numbers = new LinkedHashMap<>();
     Map<String, List<TableStep>> steps = new LinkedHashMap<>();
     for (Parameter parameter : formula.parameters()) {
@@ -89,19 +89,19 @@ final class FormulaFields {
     return new Parameters(numbers, steps);
   }
 
-  private static double number(Fields fields, Parameter parameter) {
+  private static double number(ObjectReader fields, Parameter parameter) {
     if (!fields.has(parameter.name()) && parameter.otherwise().isPresent()) {
       return parameter.otherwise().getAsDouble();
     }
-    Value value = fields.value(parameter.name(), remedy(parameter));
+    ValueReader value = fields.value(parameter.name(), remedy(parameter));
     return switch (parameter.kind()) {
       case FLAG -> value.truth() ? 1 : 0;
-      case WHOLE -> believed(value.whole(Quantity.COUNT, remedy(parameter)), fields, parameter);
-      default -> believed(value.number(Quantity.ANY, remedy(parameter)), fields, parameter);
+      case WHOLE -> believed(value.whole(BoatQuantity.COUNT, remedy(parameter)), fields, parameter);
+      default -> believed(value.number(BoatQuantity.ANY, remedy(parameter)), fields, parameter);
     };
   }
 
-  private static double believed(double number, Fields fields, Parameter parameter) {
+  private static double believed(double number, ObjectReader fields, Parameter parameter) {
     if (number >= parameter.least() && number <= parameter.most()) {
       return number;
     }
@@ -110,16 +110,16 @@ final class FormulaFields {
         .fault(
             "\"%s\" is %s, outside the believable %s to %s. %s",
             parameter.name(),
-            Typed.number(number),
-            Typed.number(parameter.least()),
-            Typed.number(parameter.most()),
+            PlainNumber.number(number),
+            PlainNumber.number(parameter.least()),
+            PlainNumber.number(parameter.most()),
             remedy(parameter));
   }
 
-  private static List<TableStep> steps(Fields fields, Parameter parameter) {
+  private static List<TableStep> steps(ObjectReader fields, Parameter parameter) {
     List<TableStep> steps = new ArrayList<>();
-    for (Value row : fields.value(parameter.name(), remedy(parameter)).list()) {
-      List<Value> pair = row.list();
+    for (ValueReader row : fields.value(parameter.name(), remedy(parameter)).list()) {
+      List<ValueReader> pair = row.list();
       if (pair.size() != 2) {
         throw fields
             .spot()
@@ -128,14 +128,14 @@ final class FormulaFields {
                 parameter.name(), pair.size(), remedy(parameter));
       }
       double upTo =
-          believed(pair.get(0).number(Quantity.ANY, remedy(parameter)), fields, parameter);
-      double count = pair.get(1).whole(Quantity.COUNT, remedy(parameter));
+          believed(pair.get(0).number(BoatQuantity.ANY, remedy(parameter)), fields, parameter);
+      double count = pair.get(1).whole(BoatQuantity.COUNT, remedy(parameter));
       if (!steps.isEmpty() && !(upTo > steps.get(steps.size() - 1).upTo())) {
         throw fields
             .spot()
             .fault(
                 "\"%s\" does not rise at %s. Write the rows from the least to the greatest.",
-                parameter.name(), Typed.number(upTo));
+                parameter.name(), PlainNumber.number(upTo));
       }
       steps.add(new TableStep(upTo, count));
     }

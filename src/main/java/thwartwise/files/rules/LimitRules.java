@@ -1,6 +1,6 @@
 package thwartwise.files.rules;
 
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.measure.Nearest;
 import thwartwise.measure.Printable;
 import thwartwise.rules.Limit;
@@ -14,13 +14,13 @@ import thwartwise.rules.StrictDirection;
 final class LimitRules {
   private LimitRules() {}
 
-  static RuleSet checked(RuleSet set, RuleSet own, Spot spot) {
+  static RuleSet checked(RuleSet set, RuleSet own, Location spot) {
     set.limits().keySet().stream().sorted().forEach(name -> check(name, set, own, spot));
     return set;
   }
 
-  private static void check(String name, RuleSet set, RuleSet own, Spot whole) {
-    Spot spot = whole.in("limits");
+  private static void check(String name, RuleSet set, RuleSet own, Location whole) {
+    Location spot = whole.in("limits");
     if (!own.limits().containsKey(name)) {
       throw spot.fault(
           "there is no limit %s; the nearest is \"%s\". Correct the name or take the limit out.",
@@ -29,7 +29,7 @@ final class LimitRules {
     check(set.limit(name), own.limit(name), spot.in(name));
   }
 
-  private static void check(Limit limit, Limit ours, Spot spot) {
+  private static void check(Limit limit, Limit ours, Location spot) {
     if (ours.stricter() == StrictDirection.NEITHER) {
       throw spot.fault(
           "this figure has no stricter side, so no other set may state it. Take it out.");

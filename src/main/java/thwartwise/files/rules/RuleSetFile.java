@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import thwartwise.json.Choice;
-import thwartwise.json.Fields;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
-import thwartwise.json.Quantity;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Basis;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleBook;
@@ -42,9 +42,9 @@ public final class RuleSetFile {
     "limits",
     "formulas"
   };
-  static final Choice<Basis> BASES = Choice.of(Basis::word, Basis.values());
-  private static final Choice<StrictDirection> STRICTER =
-      Choice.of(StrictDirection::word, StrictDirection.values());
+  static final WordChoice<Basis> BASES = WordChoice.of(Basis::word, Basis.values());
+  private static final WordChoice<StrictDirection> STRICTER =
+      WordChoice.of(StrictDirection::word, StrictDirection.values());
   private static final String WAY =
       "Write which way the limit gets stricter, or leave the key out.";
   private static final String NAME = "Write what the set is called.";
@@ -74,7 +74,7 @@ public final class RuleSetFile {
     RuleSet own = cautiousDefault();
     return BESIDE.stream()
         .map(name -> "/thwartwise/rules/" + name + ".json")
-        .map(resource -> LimitRules.checked(shipped(resource), own, Spot.whole(resource)))
+        .map(resource -> LimitRules.checked(shipped(resource), own, Location.whole(resource)))
         .toList();
   }
 
@@ -95,7 +95,7 @@ public final class RuleSetFile {
 
   /** The same from text. */
   public static RuleSet beside(String json, String where, RuleSet own) {
-    return LimitRules.checked(parse(json, where), own, Spot.whole(where));
+    return LimitRules.checked(parse(json, where), own, Location.whole(where));
   }
 
   /**
@@ -104,8 +104,9 @@ public final class RuleSetFile {
    * @param where what messages call the text
    */
   public static RuleSet parse(String json, String where) {
-    Spot spot = Spot.whole(where);
-    Fields fields = Fields.of(Format.RULES.checked(JsonText.parse(json, spot), spot), spot, KEYS);
+    Location spot = Location.whole(where);
+    ObjectReader fields =
+        ObjectReader.of(Format.RULES.checked(JsonText.parse(json, spot), spot), spot, KEYS);
     boolean takesPart = fields.flag("takesPart", true);
     RuleSet set =
         new RuleSet(
@@ -123,13 +124,13 @@ public final class RuleSetFile {
     return set;
   }
 
-  private static String source(Fields set) {
+  private static String source(ObjectReader set) {
     String source = set.has("source") ? set.text("source", SET_SOURCE) : "";
     String basis = set.has("basis") ? " (" + set.oneOf("basis", BASES, BASIS).word() + ")" : "";
     return source.isEmpty() ? "" : source + basis;
   }
 
-  private static Map<String, Limit> limits(Fields limits) {
+  private static Map<String, Limit> limits(ObjectReader limits) {
     Map<String, Limit> byName = new LinkedHashMap<>();
     for (String name : limits.keys()) {
       byName.put(
@@ -138,9 +139,9 @@ public final class RuleSetFile {
     return byName;
   }
 
-  private static Limit limit(Fields limit) {
+  private static Limit limit(ObjectReader limit) {
     return new Limit(
-        limit.number("value", Quantity.ANY, VALUE),
+        limit.number("value", BoatQuantity.ANY, VALUE),
         limit.text("unit", UNIT),
         limit.oneOf("basis", BASES, BASIS),
         limit.text("source", SOURCE),

@@ -16,7 +16,7 @@ import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.QuestionMargin;
 import thwartwise.inspection.Report;
 import thwartwise.json.JsonText;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase.Kind;
 import tools.jackson.databind.JsonNode;
@@ -24,13 +24,13 @@ import tools.jackson.databind.JsonNode;
 /** A report that an earlier program wrote, with names of checks and load cases in words alone. */
 class OldReportsTest {
   private static final JsonNode KEPT = kept();
-  private static final Report READ = ReportFields.read(KEPT, Spot.whole("record.json"));
+  private static final Report READ = ReportFields.read(KEPT, Location.whole("record.json"));
 
   private static JsonNode kept() {
     try (var in =
         OldReportsTest.class.getResourceAsStream("/thwartwise/files/record-with-report-1.json")) {
       String json = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return JsonText.parse(json, Spot.whole("record.json")).path("report");
+      return JsonText.parse(json, Location.whole("record.json")).path("report");
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }

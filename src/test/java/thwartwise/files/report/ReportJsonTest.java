@@ -14,7 +14,7 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.Report;
 import thwartwise.json.JsonText;
-import thwartwise.json.Spot;
+import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.SampleRecords;
 import thwartwise.rules.CapacityFigure;
@@ -25,7 +25,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 class ReportJsonTest {
   private final Report report = SampleRecords.report();
-  private final JsonNode json = JsonText.parse(ReportJson.write(report), Spot.whole(""));
+  private final JsonNode json = JsonText.parse(ReportJson.write(report), Location.whole(""));
 
   @Test
   void the_state_afloat_has_the_promised_keys_in_the_promised_units() {
@@ -171,7 +171,7 @@ class ReportJsonTest {
 
   @Test
   void a_state_that_does_not_exist_is_null_with_a_note() {
-    JsonNode state = JsonText.parse(ReportJson.write(sunk()), Spot.whole("")).at("/asLoaded");
+    JsonNode state = JsonText.parse(ReportJson.write(sunk()), Location.whole("")).at("/asLoaded");
     assertThat(state.at("/afloat").isNull()).isTrue();
     assertThat(state.at("/righting").isNull()).isTrue();
     assertThat(state.at("/swamped/pose").isNull()).isTrue();
@@ -217,7 +217,8 @@ class ReportJsonTest {
   void a_boat_that_is_held_on_to_reads_back_as_one() {
     Report held = SampleRecords.heldOnTo();
     assertSame(held);
-    JsonNode told = JsonText.parse(ReportJson.write(held), Spot.whole("")).at("/recommendation");
+    JsonNode told =
+        JsonText.parse(ReportJson.write(held), Location.whole("")).at("/recommendation");
     assertThat(told.at("/heldOnTo").booleanValue()).isTrue();
     assertThat(json.at("/recommendation").has("heldOnTo")).isFalse();
     assertThat(ReportJson.parse(json.toString(), "older").recommendation().heldOnTo()).isFalse();

@@ -1,13 +1,13 @@
-package thwartwise.json;
+package thwartwise.measure;
 
 import java.math.BigDecimal;
 
 /** Numbers as a person types them, for messages. Never in the style of the local language. */
-public final class Typed {
+public final class PlainNumber {
   private static final double LONGEST_PLAIN = 1e9;
   private static final double SHORTEST_PLAIN = 1e-6;
 
-  private Typed() {}
+  private PlainNumber() {}
 
   public static String number(double value) {
     double size = Math.abs(value);

@@ -1,18 +1,19 @@
 package thwartwise.json;
 
+import thwartwise.measure.PlainNumber;
 import thwartwise.measure.Printable;
 import tools.jackson.databind.JsonNode;
 
 /** What stands in a file, in words. */
-final class Kind {
-  private Kind() {}
+final class JsonKind {
+  private JsonKind() {}
 
   static String of(JsonNode node) {
     if (node.isString()) {
       return "the text " + Printable.quoted(node.stringValue());
     }
     if (node.isNumber()) {
-      return "the number " + Typed.number(node.doubleValue());
+      return "the number " + PlainNumber.number(node.doubleValue());
     }
     if (node.isArray()) {
       return "a list";

@@ -3,7 +3,9 @@ package thwartwise.json;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import thwartwise.measure.PlainNumber;
 import thwartwise.measure.Printable;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -11,12 +13,12 @@ import tools.jackson.databind.JsonNode;
  *
  * @param spot the object the key stands in
  */
-public record Value(String key, JsonNode node, Spot spot) {
-  public double number(Quantity quantity, String remedy) {
+public record ValueReader(String key, JsonNode node, Location spot) {
+  public double number(BoatQuantity quantity, String remedy) {
     if (!node.isNumber()) {
       throw fault(
           "is %s, wanted a number (%s). Write digits without quotes.",
-          Kind.of(node), quantity.unit());
+          JsonKind.of(node), quantity.unit());
     }
     double number = node.doubleValue();
     if (!Double.isFinite(number)) {
@@ -28,17 +30,17 @@ public record Value(String key, JsonNode node, Spot spot) {
     return number;
   }
 
-  public int whole(Quantity quantity, String remedy) {
+  public int whole(BoatQuantity quantity, String remedy) {
     double number = number(quantity, remedy);
     if (number != Math.rint(number)) {
-      throw fault("is %s, wanted a whole number. %s", Typed.number(number), remedy);
+      throw fault("is %s, wanted a whole number. %s", PlainNumber.number(number), remedy);
     }
     return (int) number;
   }
 
   public String words(String remedy) {
     if (!node.isString()) {
-      throw fault("is %s, wanted words in quotes. %s", Kind.of(node), remedy);
+      throw fault("is %s, wanted words in quotes. %s", JsonKind.of(node), remedy);
     }
     String words = node.stringValue();
     if (words.isBlank()) {
@@ -59,30 +61,30 @@ public record Value(String key, JsonNode node, Spot spot) {
 
   public boolean truth() {
     if (!node.isBoolean()) {
-      throw fault("is %s, wanted true or false without quotes.", Kind.of(node));
+      throw fault("is %s, wanted true or false without quotes.", JsonKind.of(node));
     }
     return node.booleanValue();
   }
 
   /** The words of a list, as they were kept. */
   public List<String> texts() {
-    return list().stream().map(Value::anyText).toList();
+    return list().stream().map(ValueReader::anyText).toList();
   }
 
   public boolean isList() {
     return node.isArray();
   }
 
-  public List<Value> list() {
+  public List<ValueReader> list() {
     if (!node.isArray()) {
-      throw fault("is %s, wanted a list in square brackets.", Kind.of(node));
+      throw fault("is %s, wanted a list in square brackets.", JsonKind.of(node));
     }
-    return node.valueStream().map(item -> new Value(key, item, spot)).toList();
+    return node.valueStream().map(item -> new ValueReader(key, item, spot)).toList();
   }
 
   /** Exactly two numbers, the lesser first. */
-  public double[] ends(Quantity quantity, String remedy) {
-    List<Value> list = list();
+  public double[] ends(BoatQuantity quantity, String remedy) {
+    List<ValueReader> list = list();
     if (list.size() != 2) {
       throw fault("is a list of %d, wanted two numbers: from and to. %s", list.size(), remedy);
     }
@@ -90,12 +92,12 @@ public record Value(String key, JsonNode node, Spot spot) {
     if (!(ends[0] < ends[1])) {
       throw fault(
           "runs from %s to %s. Write two different numbers, the lesser first.",
-          Typed.number(ends[0]), Typed.number(ends[1]));
+          PlainNumber.number(ends[0]), PlainNumber.number(ends[1]));
     }
     return ends;
   }
 
-  public <T> T oneOf(Choice<T> choice, String remedy) {
+  public <T> T oneOf(WordChoice<T> choice, String remedy) {
     String typed = words(remedy);
     return choice
         .named(typed)

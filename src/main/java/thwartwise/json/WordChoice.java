@@ -8,14 +8,14 @@ import java.util.function.Function;
 import thwartwise.measure.Nearest;
 
 /** A closed choice as words in a file. Capitals do not matter when reading. */
-public record Choice<T>(Map<String, T> byWord) {
+public record WordChoice<T>(Map<String, T> byWord) {
   @SafeVarargs
-  public static <T> Choice<T> of(Function<T, String> word, T... values) {
+  public static <T> WordChoice<T> of(Function<T, String> word, T... values) {
     Map<String, T> byWord = new LinkedHashMap<>();
     for (T value : values) {
       byWord.put(word.apply(value), value);
     }
-    return new Choice<>(byWord);
+    return new WordChoice<>(byWord);
   }
 
   Optional<T> named(String typed) {

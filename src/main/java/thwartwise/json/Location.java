@@ -9,18 +9,18 @@ import thwartwise.measure.Printable;
  * @param file name of the file, or whatever stands for it
  * @param words where in it; blank for the whole file
  */
-public record Spot(String file, String words) {
-  public static Spot whole(String file) {
-    return new Spot(file, "");
+public record Location(String file, String words) {
+  public static Location whole(String file) {
+    return new Location(file, "");
   }
 
   /** A spot inside this one. */
-  public Spot in(String part) {
-    return new Spot(file, words.isEmpty() ? part : words + ", " + part);
+  public Location in(String part) {
+    return new Location(file, words.isEmpty() ? part : words + ", " + part);
   }
 
   /** The same element of a list, with its number from 1 and its name when it has one. */
-  public Spot item(String noun, int number, String name) {
+  public Location item(String noun, int number, String name) {
     String shown = noun + " " + number;
     return in(name.isBlank() ? shown : shown + " " + Printable.quoted(name));
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.measure.Nearest;
 import thwartwise.measure.Printable;
+import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -13,30 +14,30 @@ import tools.jackson.databind.JsonNode;
  *
  * <p>A key nobody listed is refused first: what looks missing is most often misspelt.
  */
-public final class Fields {
+public final class ObjectReader {
   private final JsonNode node;
-  private final Spot spot;
+  private final Location spot;
 
-  private Fields(JsonNode node, Spot spot) {
+  private ObjectReader(JsonNode node, Location spot) {
     this.node = node;
     this.spot = spot;
   }
 
   /** The node as an object with no other keys than these. */
-  public static Fields of(JsonNode node, Spot spot, String... known) {
+  public static ObjectReader of(JsonNode node, Location spot, String... known) {
     return free(node, spot).allow(List.of(known));
   }
 
   /** The node as an object whose keys are names of the writer's choice. */
-  public static Fields free(JsonNode node, Spot spot) {
+  public static ObjectReader free(JsonNode node, Location spot) {
     if (!node.isObject()) {
-      throw spot.fault("this is " + Kind.of(node) + ", wanted an object in braces.");
+      throw spot.fault("this is " + JsonKind.of(node) + ", wanted an object in braces.");
     }
-    return new Fields(node, spot);
+    return new ObjectReader(node, spot);
   }
 
   /** The same object, refused when it has any other key. */
-  public Fields allow(List<String> known) {
+  public ObjectReader allow(List<String> known) {
     for (String key : node.propertyNames()) {
       if (!known.contains(key)) {
         throw spot.fault(
@@ -48,7 +49,7 @@ public final class Fields {
     return this;
   }
 
-  public Spot spot() {
+  public Location spot() {
     return spot;
   }
 
@@ -72,24 +73,24 @@ public final class Fields {
     }
   }
 
-  public Value value(String key, String remedy) {
+  public ValueReader value(String key, String remedy) {
     return optional(key)
         .orElseThrow(() -> spot.fault("the key \"" + key + "\" is missing. " + remedy));
   }
 
-  public Optional<Value> optional(String key) {
-    return has(key) ? Optional.of(new Value(key, node.get(key), spot)) : Optional.empty();
+  public Optional<ValueReader> optional(String key) {
+    return has(key) ? Optional.of(new ValueReader(key, node.get(key), spot)) : Optional.empty();
   }
 
-  public double number(String key, Quantity quantity, String remedy) {
+  public double number(String key, BoatQuantity quantity, String remedy) {
     return value(key, remedy).number(quantity, remedy);
   }
 
-  public Optional<Double> optionalNumber(String key, Quantity quantity, String remedy) {
+  public Optional<Double> optionalNumber(String key, BoatQuantity quantity, String remedy) {
     return optional(key).map(value -> value.number(quantity, remedy));
   }
 
-  public int whole(String key, Quantity quantity, String remedy) {
+  public int whole(String key, BoatQuantity quantity, String remedy) {
     return value(key, remedy).whole(quantity, remedy);
   }
 
@@ -98,46 +99,46 @@ public final class Fields {
   }
 
   public boolean flag(String key, boolean whenLeftOut) {
-    return optional(key).map(Value::truth).orElse(whenLeftOut);
+    return optional(key).map(ValueReader::truth).orElse(whenLeftOut);
   }
 
-  public <T> T oneOf(String key, Choice<T> choice, String remedy) {
+  public <T> T oneOf(String key, WordChoice<T> choice, String remedy) {
     return value(key, remedy).oneOf(choice, remedy);
   }
 
-  public Fields object(String key, String remedy, String... known) {
+  public ObjectReader object(String key, String remedy, String... known) {
     return of(value(key, remedy).node(), spot.in(key), known);
   }
 
-  public Optional<Fields> optionalObject(String key, String... known) {
+  public Optional<ObjectReader> optionalObject(String key, String... known) {
     return optional(key).map(value -> of(value.node(), spot.in(key), known));
   }
 
-  public Fields freeObject(String key, String remedy) {
+  public ObjectReader freeObject(String key, String remedy) {
     return free(value(key, remedy).node(), spot.in(key));
   }
 
   /** The objects of a list whose keys are not looked at beforehand. */
-  public List<Fields> freeItems(String key, String noun, String remedy) {
-    List<Fields> items = new ArrayList<>();
-    for (Value item : value(key, remedy).list()) {
+  public List<ObjectReader> freeItems(String key, String noun, String remedy) {
+    List<ObjectReader> items = new ArrayList<>();
+    for (ValueReader item : value(key, remedy).list()) {
       items.add(free(item.node(), spot.item(noun, items.size() + 1, nameOf(item.node()))));
     }
     return items;
   }
 
-  public List<Fields> items(String key, String noun, String remedy, String... known) {
+  public List<ObjectReader> items(String key, String noun, String remedy, String... known) {
     return items(value(key, remedy), noun, known);
   }
 
   /** The objects of a list; none when it is left out. */
-  public List<Fields> optionalItems(String key, String noun, String... known) {
+  public List<ObjectReader> optionalItems(String key, String noun, String... known) {
     return optional(key).map(value -> items(value, noun, known)).orElse(List.of());
   }
 
-  private List<Fields> items(Value list, String noun, String... known) {
-    List<Fields> items = new ArrayList<>();
-    for (Value item : list.list()) {
+  private List<ObjectReader> items(ValueReader list, String noun, String... known) {
+    List<ObjectReader> items = new ArrayList<>();
+    for (ValueReader item : list.list()) {
       items.add(of(item.node(), spot.item(noun, items.size() + 1, nameOf(item.node())), known));
     }
     return items;
