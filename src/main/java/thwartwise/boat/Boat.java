@@ -205,15 +205,20 @@ public record Boat(
 
   /** The same, with these measurements kept although they look wrong. */
   public Boat keeping(List<Kept> doubted) {
-    return with(doubted, whenSwamped);
+    return with(doubted, whenSwamped, bailer);
   }
 
   /** The same, with what its crew does when it is swamped. */
   public Boat whenSwamped(WhenSwamped what) {
-    return with(kept, Optional.of(what));
+    return with(kept, Optional.of(what), bailer);
   }
 
-  private Boat with(List<Kept> doubted, Optional<WhenSwamped> what) {
+  /** The same, with a bailer of so many m³ aboard. */
+  public Boat withBailer(double volume) {
+    return with(kept, whenSwamped, Optional.of(volume));
+  }
+
+  private Boat with(List<Kept> doubted, Optional<WhenSwamped> what, Optional<Double> newBailer) {
     return new Boat(
         name,
         water,
@@ -225,7 +230,7 @@ public record Boat(
         aboard,
         propulsion,
         cleats,
-        bailer,
+        newBailer,
         waters,
         measuredBy,
         assumptions,

@@ -2,6 +2,7 @@ package thwartwise.json;
 
 import java.io.StringWriter;
 import java.util.Collection;
+import thwartwise.measured.Property;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
@@ -72,6 +73,20 @@ public final class JsonText {
     ArrayNode list = list();
     texts.forEach(list::add);
     return list;
+  }
+
+  /** Puts a single value of an owner where it is known. */
+  public static <O> void put(ObjectNode node, Property<O, ?> property, O owner) {
+    property.inFile(owner).ifPresent(value -> node.set(property.key(), scalar(value)));
+  }
+
+  private static JsonNode scalar(Object value) {
+    if (value instanceof Double number) {
+      return JsonNodeFactory.instance.numberNode(number);
+    }
+    return value instanceof Boolean truth
+        ? JsonNodeFactory.instance.booleanNode(truth)
+        : JsonNodeFactory.instance.stringNode(value.toString());
   }
 
   /** A word as JSON writes it. */

@@ -6,6 +6,8 @@ import java.util.Optional;
 import thwartwise.measure.Nearest;
 import thwartwise.measure.Printable;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.Property;
+import thwartwise.measured.Property.Settable;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -88,6 +90,30 @@ public final class ObjectReader {
 
   public Optional<Double> optionalNumber(String key, BoatQuantity quantity, String remedy) {
     return optional(key).map(value -> value.number(quantity, remedy));
+  }
+
+  /** A property that must be there. */
+  public <V> V required(Property<?, V> property) {
+    return property
+        .type()
+        .reader()
+        .apply(value(property.key(), property.remedy()), property.remedy());
+  }
+
+  /** A property that may be left out. */
+  public <V> Optional<V> optional(Property<?, V> property) {
+    return optional(property.key())
+        .map(value -> property.type().reader().apply(value, property.remedy()));
+  }
+
+  /** The owner with whatever of these properties is said here. */
+  public <O> O into(O owner, List<Settable<O, ?>> properties) {
+    O whole = owner;
+    for (Settable<O, ?> each : properties) {
+      Optional<ValueReader> said = optional(each.property().key());
+      whole = said.isPresent() ? each.read(whole, said.get()) : whole;
+    }
+    return whole;
   }
 
   public int whole(String key, BoatQuantity quantity, String remedy) {

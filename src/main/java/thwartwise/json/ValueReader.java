@@ -2,10 +2,12 @@ package thwartwise.json;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalInt;
 import thwartwise.measure.PlainNumber;
 import thwartwise.measure.Printable;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.ScalarSource;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -13,7 +15,8 @@ import tools.jackson.databind.JsonNode;
  *
  * @param spot the object the key stands in
  */
-public record ValueReader(String key, JsonNode node, Location spot) {
+public record ValueReader(String key, JsonNode node, Location spot) implements ScalarSource {
+  @Override
   public double number(BoatQuantity quantity, String remedy) {
     if (!node.isNumber()) {
       throw fault(
@@ -38,6 +41,7 @@ public record ValueReader(String key, JsonNode node, Location spot) {
     return (int) number;
   }
 
+  @Override
   public String words(String remedy) {
     if (!node.isString()) {
       throw fault("is %s, wanted words in quotes. %s", JsonKind.of(node), remedy);
@@ -59,6 +63,7 @@ public record ValueReader(String key, JsonNode node, Location spot) {
     return node.isString() ? node.stringValue() : words("");
   }
 
+  @Override
   public boolean truth() {
     if (!node.isBoolean()) {
       throw fault("is %s, wanted true or false without quotes.", JsonKind.of(node));
@@ -95,6 +100,11 @@ public record ValueReader(String key, JsonNode node, Location spot) {
           PlainNumber.number(ends[0]), PlainNumber.number(ends[1]));
     }
     return ends;
+  }
+
+  @Override
+  public <T> T oneOf(Map<String, T> byWord, String remedy) {
+    return oneOf(new WordChoice<>(byWord), remedy);
   }
 
   public <T> T oneOf(WordChoice<T> choice, String remedy) {

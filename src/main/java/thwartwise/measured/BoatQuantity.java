@@ -2,60 +2,261 @@ package thwartwise.measured;
 
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.measure.Dimension;
 import thwartwise.measure.PlainNumber;
 
 /**
- * What a number in a file measures, its unit, and the range outside which somebody slipped with the
- * unit or the tape. The ranges are judgement and wide: they catch slips, not unusual boats.
+ * What a single number about a boat measures: its unit in the boat file, the range outside which no
+ * file is read, and the usual range, outside which the walk asks whether it is right. The outer
+ * range is wide and catches slips of unit and tape; a value between the two can be kept by whoever
+ * insists. All bounds are judgement.
  */
 public enum BoatQuantity {
-  HULL_MASS("a bare hull", "kg", 1, 2000, UnitSlip.GRAMS),
-  KIT_MASS("a thing carried", "kg", 0.01, 500, UnitSlip.GRAMS),
-  PERSON_MASS("a person", "kg", 2, 250, UnitSlip.GRAMS),
-  ALONG("a place along a small boat", "m", -2, 13, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
+  HULL_MASS(
+      "a bare hull",
+      "kg",
+      1,
+      2000,
+      Usual.of(8, 800, Dimension.MASS, "mass of any hull this is for"),
+      UnitSlip.GRAMS),
+  KIT_MASS(
+      "a thing carried",
+      "kg",
+      0.01,
+      500,
+      Usual.of(0.01, 300, Dimension.MASS, "mass of a piece of kit"),
+      UnitSlip.GRAMS),
+  PERSON_MASS(
+      "a person",
+      "kg",
+      2,
+      250,
+      Usual.of(8, 200, Dimension.MASS, "mass of one person"),
+      UnitSlip.GRAMS),
+  ALONG(
+      "a place along a small boat",
+      "m",
+      -2,
+      13,
+      Usual.NONE,
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
   ATHWART(
-      "a distance from the middle line", "m", -3, 3, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
-  HEIGHT("a height in a small boat", "m", -1, 3, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
-  DEPTH("a distance down from a line", "m", -1, 3, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
+      "a distance from the middle line",
+      "m",
+      -3,
+      3,
+      Usual.NONE,
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
+  HEIGHT(
+      "a height in a small boat",
+      "m",
+      -1,
+      3,
+      Usual.NONE,
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
+  DEPTH(
+      "a distance down from a line",
+      "m",
+      -1,
+      3,
+      Usual.NONE,
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
   THICKNESS(
-      "the thickness of a shell", "m", 0.0003, 0.1, UnitSlip.MILLIMETRES, UnitSlip.CENTIMETRES),
+      "the thickness of a shell",
+      "m",
+      0.0003,
+      0.1,
+      Usual.of(0.0005, 0.060, Dimension.LENGTH, "thickness of such shells"),
+      UnitSlip.MILLIMETRES,
+      UnitSlip.CENTIMETRES),
   SKEG_THICKNESS(
-      "the thickness of a skeg", "m", 0.002, 0.3, UnitSlip.MILLIMETRES, UnitSlip.CENTIMETRES),
-  OPENING_WIDTH("the width of an opening", "m", 0, 5, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
+      "the thickness of a skeg",
+      "m",
+      0.002,
+      0.3,
+      Usual.NONE,
+      UnitSlip.MILLIMETRES,
+      UnitSlip.CENTIMETRES),
+  OPENING_WIDTH(
+      "the width of an opening", "m", 0, 5, Usual.NONE, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
   // Millimetres first: that is how holes are sold.
-  DIAMETER("a round hole", "m", 0.005, 0.6, UnitSlip.MILLIMETRES, UnitSlip.CENTIMETRES),
-  HALF_WIDTH("how far out somebody sits", "m", 0, 2, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
-  DENSITY("what a hull is made of", "kg/m3", 50, 9000, UnitSlip.GRAMS_PER_CUBIC_CENTIMETRE),
-  CHAMBER_LITRES("a chamber", "litres", 0.1, 5000, UnitSlip.MILLILITRES, UnitSlip.CUBIC_METRES),
-  KIT_LITRES("a thing carried", "litres", 0.001, 1000, UnitSlip.MILLILITRES),
-  BAILER_LITRES("a bailer", "litres", 0.2, 30, UnitSlip.MILLILITRES, UnitSlip.CUBIC_METRES),
-  LEAKED_LITRES("water that got in", "litres", 0, 5000, UnitSlip.MILLILITRES),
-  MINUTES("a leak test", "minutes", 0.1, 50000),
-  KILOWATTS("a motor on a small boat", "kW", 0.01, 60, UnitSlip.WATTS),
-  RULE_METRES("the boats of a rule", "m", 0, 30, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
-  RULE_WATTS("the motors of a rule", "W", 0, 100000),
-  WAVES("waves", "m", 0, 10, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
-  WIND("a wind", "m/s", 0, 80),
-  FORCE("a Beaufort force", "by force", 0, 12),
-  CURRENT("a current", "m/s", 0, 10, UnitSlip.CENTIMETRES),
-  CELSIUS("water", "degrees Celsius", -2, 40),
-  OFFSHORE("a distance from the shore", "m", 0, 100000),
-  PEOPLE("one place", "people", 1, 20),
-  COUNT("a count", "in number", -1e6, 1e6),
-  ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE);
+  DIAMETER("a round hole", "m", 0.005, 0.6, Usual.NONE, UnitSlip.MILLIMETRES, UnitSlip.CENTIMETRES),
+  HALF_WIDTH(
+      "how far out somebody sits",
+      "m",
+      0,
+      2,
+      Usual.NONE,
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
+  DENSITY(
+      "what a hull is made of", "kg/m3", 50, 9000, Usual.NONE, UnitSlip.GRAMS_PER_CUBIC_CENTIMETRE),
+  CHAMBER_LITRES(
+      "a chamber",
+      "litres",
+      0.1,
+      5000,
+      Usual.of(0.1, 2000, Dimension.VOLUME, "volume of chambers in such boats"),
+      UnitSlip.MILLILITRES,
+      UnitSlip.CUBIC_METRES),
+  KIT_LITRES(
+      "a thing carried",
+      "litres",
+      0.001,
+      1000,
+      Usual.of(0.01, 500, Dimension.VOLUME, "volume of a piece of kit"),
+      UnitSlip.MILLILITRES),
+  BAILER_LITRES(
+      "a bailer",
+      "litres",
+      0.2,
+      30,
+      Usual.of(0.2, 30, Dimension.VOLUME, "volume of bailers one person can swing"),
+      UnitSlip.MILLILITRES,
+      UnitSlip.CUBIC_METRES),
+  LEAKED_LITRES(
+      "water that got in",
+      "litres",
+      0,
+      5000,
+      Usual.of(0, 2000, Dimension.VOLUME, "volume of chambers in such boats"),
+      UnitSlip.MILLILITRES),
+  MINUTES(
+      "a leak test",
+      "minutes",
+      0.1,
+      50000,
+      Usual.of(0.1, 16_666, Dimension.TIME, "time a test can last")),
+  KILOWATTS(
+      "a motor on a small boat",
+      "kW",
+      0.01,
+      60,
+      Usual.of(0.05, 30, Dimension.POWER, "power of motors on such boats"),
+      UnitSlip.WATTS),
+  RULE_METRES(
+      "the boats of a rule", "m", 0, 30, Usual.NONE, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
+  RULE_WATTS("the motors of a rule", "W", 0, 100000, Usual.NONE),
+  WAVES(
+      "waves",
+      "m",
+      0,
+      10,
+      Usual.of(0, 10, Dimension.LENGTH, "height of waves"),
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
+  WIND("a wind", "m/s", 0, 80, Usual.NONE),
+  FORCE("a Beaufort force", "by force", 0, 12, Usual.NONE),
+  CURRENT("a current", "m/s", 0, 10, Usual.NONE, UnitSlip.CENTIMETRES),
+  CELSIUS("water", "degrees Celsius", -2, 40, Usual.NONE),
+  OFFSHORE(
+      "a distance from the shore",
+      "m",
+      0,
+      100000,
+      Usual.of(0, 100_000, Dimension.LENGTH, "distance from a shore")),
+  PEOPLE("one place", "people", 1, 20, Usual.NONE),
+  COUNT("a count", "in number", -1e6, 1e6, Usual.NONE),
+  ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE, Usual.NONE);
 
   private final String noun;
   private final String unit;
   private final double least;
   private final double most;
+  private final Optional<Usual> usual;
   private final UnitSlip[] slips;
 
-  BoatQuantity(String noun, String unit, double least, double most, UnitSlip... slips) {
+  BoatQuantity(
+      String noun,
+      String unit,
+      double least,
+      double most,
+      Optional<Usual> usual,
+      UnitSlip... slips) {
     this.noun = noun;
     this.unit = unit;
     this.least = least;
     this.most = most;
+    this.usual = usual;
     this.slips = slips;
+  }
+
+  /**
+   * The usual range, as the walk asks for it.
+   *
+   * @param ofWhat completes "outside … to …, the"
+   */
+  private record Usual(double least, double most, Dimension dimension, String ofWhat) {
+    static final Optional<Usual> NONE = Optional.empty();
+
+    static Optional<Usual> of(double least, double most, Dimension dimension, String ofWhat) {
+      return Optional.of(new Usual(least, most, dimension, ofWhat));
+    }
+  }
+
+  private Usual usual() {
+    return usual.orElseThrow(() -> new IllegalStateException(name() + " has no usual range"));
+  }
+
+  /** Whether the walk asks for it, and so knows a usual range. */
+  public boolean isAsked() {
+    return usual.isPresent();
+  }
+
+  /** What a walk calls the usual range. */
+  public String ofWhat() {
+    return usual().ofWhat();
+  }
+
+  public Dimension dimension() {
+    return usual().dimension();
+  }
+
+  /** The least usual value, SI. */
+  public double usualLeast() {
+    return si(usual().least());
+  }
+
+  /** The greatest usual value, SI. */
+  public double usualMost() {
+    return si(usual().most());
+  }
+
+  /** The least value a boat file may hold, SI. */
+  public double least() {
+    return si(least);
+  }
+
+  /** The greatest value a boat file may hold, SI. */
+  public double most() {
+    return si(most);
+  }
+
+  /** A value of the file in SI; digits stay as they were typed. */
+  public double si(double inFile) {
+    return unit.equals("minutes") ? inFile * 60 : PlainNumber.scaled(inFile, tens());
+  }
+
+  /** A value in SI as the file has it. */
+  public double inFile(double si) {
+    return unit.equals("minutes") ? si / 60 : PlainNumber.scaled(si, -tens());
+  }
+
+  private int tens() {
+    return switch (unit) {
+      case "litres" -> -3;
+      case "kW" -> 3;
+      default -> 0;
+    };
+  }
+
+  /** The range in words, as in "1 to 2000 kg". */
+  public String range() {
+    return PlainNumber.number(least) + " to " + PlainNumber.number(most) + " " + unit;
   }
 
   public String unit() {

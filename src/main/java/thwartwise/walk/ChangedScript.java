@@ -12,6 +12,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
@@ -212,7 +213,7 @@ final class ChangedScript {
                     .mass(at.key() + ".mass", "Mass of the bare hull, weighed again")
                     .how("Emptied of all that is not built in: a bathroom scale under each end.")
                     .why("Paint, mending and soaked wood weigh more than they look.")
-                    .within(at.tape().hullMass())
+                    .within(at.tape().usual(BoatQuantity.HULL_MASS))
                     .within(SkinWarnings.of(at.tape(), at.limits(), boat.hull())::of));
     return boat.withHullMass(mass);
   }

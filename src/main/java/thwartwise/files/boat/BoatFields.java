@@ -1,7 +1,9 @@
 package thwartwise.files.boat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Place;
@@ -9,14 +11,12 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
-import thwartwise.boat.WhenSwamped;
 import thwartwise.json.Format;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.json.WordChoice;
-import thwartwise.measure.PlainNumber;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.BoatProperties;
 import tools.jackson.databind.JsonNode;
 
 /** The whole boat, read key by key. */
@@ -32,8 +32,6 @@ public final class BoatFields {
     "places",
     "kit",
     "cleats",
-    "bailer",
-    "whenSwamped",
     "aboard",
     "propulsion",
     Heights.KEY,
@@ -42,16 +40,10 @@ public final class BoatFields {
     "kept"
   };
   private static final WordChoice<Water> WATERS = WordChoice.of(Water::word, Water.values());
-  private static final WordChoice<WhenSwamped> WHEN_SWAMPED =
-      WordChoice.of(WhenSwamped::word, WhenSwamped.values());
-  private static final String SWAMPED =
-      "Write what the crew does when the boat is full of water, or leave it out.";
   private static final String NAME = "Write the name of the boat.";
   private static final String WATER = "Write which water the boat floats in.";
   private static final String HULL =
       "Measure the hull with tape and scales: mass, material and at least three stations.";
-  private static final String BAILER =
-      "Fill the bailer with a jug, count the litres, or leave it out.";
   private static final String MEASURED_BY = "Write who held the tape, or leave it out.";
 
   private BoatFields() {}
@@ -60,8 +52,14 @@ public final class BoatFields {
     return Heights.read(Format.BOAT.checked(tree, spot), spot, BoatFields::readUp);
   }
 
+  private static List<String> known() {
+    return Stream.concat(
+            Arrays.stream(KEYS), BoatProperties.OF_BOAT.stream().map(p -> p.property().key()))
+        .toList();
+  }
+
   private static Boat readUp(JsonNode tree, Location spot) {
-    ObjectReader fields = ObjectReader.of(tree, spot, KEYS);
+    ObjectReader fields = ObjectReader.free(tree, spot).allow(known());
     String name = fields.text("name", NAME);
     Water water = fields.oneOf("water", WATERS, WATER);
     ObjectReader hullFields = fields.object("hull", HULL, HullFields.KEYS);
@@ -71,7 +69,7 @@ public final class BoatFields {
         fields.optionalItems("places", "place", PlaceFields.KEYS).stream()
             .map(PlaceFields::read)
             .toList();
-    Boat boat =
+    Boat measured =
         new Boat(
             name,
             water,
@@ -96,9 +94,7 @@ public final class BoatFields {
             fields.optionalItems("cleats", "cleat", CleatFields.KEYS).stream()
                 .map(CleatFields::read)
                 .toList(),
-            fields
-                .optionalNumber("bailer", BoatQuantity.BAILER_LITRES, BAILER)
-                .map(litres -> PlainNumber.scaled(litres, -3)),
+            Optional.empty(),
             fields
                 .optionalObject("waters", WatersFields.KEYS)
                 .map(WatersFields::read)
@@ -108,9 +104,8 @@ public final class BoatFields {
             fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
                 .map(KeptFields::read)
                 .toList(),
-            fields.has("whenSwamped")
-                ? Optional.of(fields.oneOf("whenSwamped", WHEN_SWAMPED, SWAMPED))
-                : Optional.empty());
+            Optional.empty());
+    Boat boat = fields.into(measured, BoatProperties.OF_BOAT);
     CountRules.check(spot, boat);
     NameRules.check(spot, boat);
     return boat;

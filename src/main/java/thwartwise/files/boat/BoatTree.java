@@ -5,7 +5,7 @@ import java.util.function.Function;
 import thwartwise.boat.Boat;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measured.BoatProperties;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -31,8 +31,7 @@ public final class BoatTree {
     if (!boat.cleats().isEmpty()) {
       list(node, "cleats", boat.cleats(), CleatFields::write);
     }
-    boat.bailer().ifPresent(v -> node.put("bailer", PlainNumber.scaled(v, 3)));
-    boat.whenSwamped().ifPresent(what -> node.put("whenSwamped", what.word()));
+    BoatProperties.OF_BOAT.forEach(p -> JsonText.put(node, p.property(), boat));
     list(node, "aboard", boat.aboard(), PersonFields::write);
     PropulsionFields.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
     List<String> assumed = Assumptions.notLeftOut(boat.assumptions(), boat.hull());

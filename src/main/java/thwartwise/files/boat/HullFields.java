@@ -8,7 +8,7 @@ import thwartwise.boat.Station;
 import thwartwise.geometry.Span;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -18,19 +18,8 @@ final class HullFields {
   static final String[] KEYS = {
     "mass", "centre", "material", "density", "thickness", "floor", "stations", "decked", "skeg"
   };
-  private static final WordChoice<Material> MATERIALS =
-      WordChoice.of(Material::word, Material.values());
-  private static final String MASS =
-      "Weigh the bare hull on bathroom scales, one end after the other, and write the sum in kg.";
   private static final String CENTRE =
       "Find where the bare hull balances, or leave \"centre\" out and it is estimated.";
-  private static final String MATERIAL =
-      "Write what the hull is made of, or its swamped density in kg/m3 as \"density\".";
-  private static final String DENSITY = "Weigh a soaked offcut of known size and write kg/m3.";
-  private static final String THICKNESS =
-      "Measure the shell with callipers at an edge or a drain hole and write metres.";
-  private static final String FLOOR =
-      "Measure with a tape from the lowest point of the bottom up to what people stand on.";
   private static final String STATIONS =
       "Measure across the boat with a tape at each end and at least once between.";
   private static final String DECKED =
@@ -39,16 +28,15 @@ final class HullFields {
   private HullFields() {}
 
   static HullMeasurements read(ObjectReader hull) {
-    Optional<Material> material =
-        hull.optional("material").map(value -> value.oneOf(MATERIALS, MATERIAL));
+    Optional<Material> material = hull.optional(BoatProperties.MATERIAL);
     double thickness = thickness(hull, material);
     return new HullMeasurements(
-        hull.number("mass", BoatQuantity.HULL_MASS, MASS),
+        hull.required(BoatProperties.HULL_MASS),
         hull.has("centre") ? Optional.of(Points.read(hull, "centre", CENTRE)) : Optional.empty(),
         material,
         density(hull, material),
         thickness,
-        hull.optionalNumber("floor", BoatQuantity.HEIGHT, FLOOR).orElse(thickness),
+        hull.optional(BoatProperties.FLOOR).orElse(thickness),
         stations(hull),
         hull.optionalItems("decked", "decked length", "x").stream()
             .map(HullFields::decked)
@@ -58,16 +46,17 @@ final class HullFields {
 
   private static double density(ObjectReader hull, Optional<Material> material) {
     if (material.isEmpty() && !hull.has("density")) {
-      throw hull.spot().fault("the key \"material\" is missing. " + MATERIAL);
+      throw hull.spot()
+          .fault("the key \"material\" is missing. " + BoatProperties.MATERIAL.remedy());
     }
-    return hull.optionalNumber("density", BoatQuantity.DENSITY, DENSITY)
+    return hull.optional(BoatProperties.DENSITY)
         .orElseGet(() -> material.orElseThrow().swampedDensity());
   }
 
   private static double thickness(ObjectReader hull, Optional<Material> material) {
-    return hull.optionalNumber("thickness", BoatQuantity.THICKNESS, THICKNESS)
+    return hull.optional(BoatProperties.THICKNESS)
         .or(() -> material.map(Material::usualThickness))
-        .orElseGet(() -> hull.number("thickness", BoatQuantity.THICKNESS, THICKNESS));
+        .orElseGet(() -> hull.required(BoatProperties.THICKNESS));
   }
 
   private static List<Station> stations(ObjectReader hull) {
@@ -85,17 +74,18 @@ final class HullFields {
   }
 
   static ObjectNode write(HullMeasurements hull, List<String> assumptions) {
-    ObjectNode node = JsonText.object().put("mass", hull.mass());
+    ObjectNode node = JsonText.object();
+    JsonText.put(node, BoatProperties.HULL_MASS, hull);
     hull.centre().ifPresent(centre -> node.set("centre", Points.write(centre)));
-    hull.material().ifPresent(material -> node.put("material", material.word()));
+    JsonText.put(node, BoatProperties.MATERIAL, hull);
     if (hull.material().map(m -> m.swampedDensity() != hull.density()).orElse(true)) {
-      node.put("density", hull.density());
+      JsonText.put(node, BoatProperties.DENSITY, hull);
     }
     if (!Assumptions.coverThickness(assumptions, hull)) {
-      node.put("thickness", hull.thickness());
+      JsonText.put(node, BoatProperties.THICKNESS, hull);
     }
     if (!Assumptions.coverFloor(assumptions, hull)) {
-      node.put("floor", hull.floor());
+      JsonText.put(node, BoatProperties.FLOOR, hull);
     }
     ArrayNode stations = node.putArray("stations");
     hull.stations().forEach(station -> stations.add(StationFields.write(station)));

@@ -5,6 +5,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
+import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -12,8 +13,6 @@ import tools.jackson.databind.node.ObjectNode;
 final class PersonFields {
   static final String[] KEYS = {"name", "mass", "place", "x", "y"};
   private static final String NAME = "Write a name or a part, as in helm.";
-  private static final String MASS =
-      "Weigh the person dressed and with the life jacket on, and write kg.";
   private static final String PLACE = "Write which of the places the person sits at.";
   private static final String ALONG =
       "Measure from the aft end to the middle of the person, in metres, or leave it out.";
@@ -25,7 +24,7 @@ final class PersonFields {
   /** Somebody who does not say where across sits where their place makes it usual. */
   static Person read(ObjectReader person, List<Place> places) {
     String name = person.text("name", NAME);
-    double mass = person.number("mass", BoatQuantity.PERSON_MASS, MASS);
+    double mass = person.required(BoatProperties.PERSON_MASS);
     String at = person.text("place", PLACE);
     double usual =
         places.stream()

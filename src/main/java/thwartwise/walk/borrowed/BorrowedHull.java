@@ -5,6 +5,7 @@ import java.util.Optional;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
@@ -118,7 +119,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                     "A bathroom scale under each end in turn, the other end on a block of the same",
                     "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
                 .why("Every kilogram of boat is one less of people.")
-                .within(tape.hullMass())
+                .within(tape.usual(BoatQuantity.HULL_MASS))
                 .optional(Tape.kilograms(heavy) + ", a heavy guess"));
     if (weighed.isEmpty()) {
       assumed.add(

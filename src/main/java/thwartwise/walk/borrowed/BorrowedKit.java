@@ -6,6 +6,7 @@ import java.util.Optional;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.MotorWeights;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -22,7 +23,7 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
             tape.power("short.motor", "Motor on the stern, its power")
                 .how("As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none.")
                 .why("A motor weighs on the stern, and rules ask for its power.")
-                .within(tape.power(50, 60_000, "power of motors on such boats"))
+                .within(tape.usual(BoatQuantity.KILOWATTS))
                 .orNone("none")
                 .toBeSaid());
     return power.<Propulsion>map(Propulsion.Outboard::new).orElseGet(Propulsion.Manual::new);

@@ -8,12 +8,15 @@ import java.util.function.Function;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
+import thwartwise.measured.BoatQuantity;
 
 /**
  * Between what bounds an answer can be true, in SI, both included. An answer outside is most often
  * the right figure in another unit, so the message offers the one that would fit.
  *
  * @param ofWhat completes "outside … to …, the"
+ * @param keptFrom the least that is taken when the person insists
+ * @param keptTo the greatest that is taken when the person insists
  */
 public record PlausibleRange(
     Dimension dimension,
@@ -21,7 +24,8 @@ public record PlausibleRange(
     double least,
     double most,
     String ofWhat,
-    boolean mayBeInsistedOn)
+    double keptFrom,
+    double keptTo)
     implements Function<Double, Optional<Warning>> {
 
   /** However firmly somebody insists: not this many times more or less. */
@@ -34,9 +38,21 @@ public record PlausibleRange(
   /** Under a hand's breadth people think in millimetres first, m. */
   private static final double THIN = 0.1;
 
+  /** The usual range of a quantity; what a boat file can hold is taken when the person insists. */
+  static PlausibleRange of(BoatQuantity quantity, UnitSystem system) {
+    return new PlausibleRange(
+        quantity.dimension(),
+        system,
+        quantity.usualLeast(),
+        quantity.usualMost(),
+        quantity.ofWhat(),
+        quantity.least(),
+        quantity.most());
+  }
+
   /** The same, but a value a little outside is taken when the person insists. */
   public PlausibleRange unlessInsisted() {
-    return new PlausibleRange(dimension, system, least, most, ofWhat, true);
+    return new PlausibleRange(dimension, system, least, most, ofWhat, BELOW * least, BEYOND * most);
   }
 
   @Override
@@ -49,7 +65,7 @@ public record PlausibleRange(
   }
 
   private boolean mayBeInsistedOn(double si) {
-    return mayBeInsistedOn && si >= BELOW * least && si <= BEYOND * most;
+    return si >= keptFrom && si <= keptTo;
   }
 
   /** As it could be typed, to more places than anybody measures. */

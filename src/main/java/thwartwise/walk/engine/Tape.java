@@ -7,6 +7,7 @@ import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
 import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
+import thwartwise.measured.BoatQuantity;
 
 /** Questions whose answer is measured, in the units in force; values come out in SI. */
 public record Tape(UnitSystem system) {
@@ -110,27 +111,15 @@ public record Tape(UnitSystem system) {
 
   /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */
   public PlausibleRange length(double least, double most, String ofWhat) {
-    return new PlausibleRange(Dimension.LENGTH, system, least, most, ofWhat, false);
+    return new PlausibleRange(Dimension.LENGTH, system, least, most, ofWhat, least, most);
   }
 
   public PlausibleRange mass(double least, double most, String ofWhat) {
-    return new PlausibleRange(Dimension.MASS, system, least, most, ofWhat, false);
+    return new PlausibleRange(Dimension.MASS, system, least, most, ofWhat, least, most);
   }
 
-  /** What a bare hull can weigh. */
-  public PlausibleRange hullMass() {
-    return mass(8, 800, "mass of any hull this is for").unlessInsisted();
-  }
-
-  public PlausibleRange volume(double least, double most, String ofWhat) {
-    return new PlausibleRange(Dimension.VOLUME, system, least, most, ofWhat, false);
-  }
-
-  public PlausibleRange power(double least, double most, String ofWhat) {
-    return new PlausibleRange(Dimension.POWER, system, least, most, ofWhat, false);
-  }
-
-  public PlausibleRange time(double least, double most, String ofWhat) {
-    return new PlausibleRange(Dimension.TIME, system, least, most, ofWhat, false);
+  /** Asks about a value outside the usual range of the table. */
+  public PlausibleRange usual(BoatQuantity quantity) {
+    return PlausibleRange.of(quantity, system);
   }
 }

@@ -7,6 +7,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
@@ -88,7 +89,7 @@ public final class BasicQuestions {
                 "Read it off the motor's plate. If the plate gives pounds of thrust only:",
                 "a 12 V motor draws about one ampere a pound, so take 12 W for each pound.")
             .why("Published formulas ask for it. The motor's mass is asked later, as kit.")
-            .within(tape.power(50, 30_000, "power of motors on such boats")));
+            .within(tape.usual(BoatQuantity.KILOWATTS)));
   }
 
   /** A last stop, so that the final answer can still be taken back. */

@@ -11,6 +11,7 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -120,7 +121,7 @@ public final class ChamberQuestions {
                 "Count litre jugs of water, or bags of packing beads, until it is full; of",
                 "twins each by itself.")
             .why("The smaller of drawn and measured litres counts. Left out: drawn only.")
-            .within(tape.volume(0.0001, 2.0, "volume of chambers in such boats"))
+            .within(tape.usual(BoatQuantity.CHAMBER_LITRES))
             .remark(beside)
             .optional("not measured"));
   }

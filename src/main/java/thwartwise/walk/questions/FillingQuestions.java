@@ -6,6 +6,7 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -134,7 +135,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
             tape.time(key + ".minutes", subject + ", test lasted")
                 .how("From filling or puffing to reading off.")
                 .why("A seal tried for a moment says little.")
-                .within(tape.time(1, 1_000_000, "time a test can last")));
+                .within(tape.usual(BoatQuantity.MINUTES)));
     return seconds / 60;
   }
 
@@ -144,7 +145,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
             tape.leaked(key + ".litresIn", subject + ", water that got through")
                 .how("What leaked in or out in that time, measured with the jug; none is 0.")
                 .why("A chamber that leaks is not proven by having been tried.")
-                .within(tape.volume(0, 2.0, "volume of chambers in such boats")));
+                .within(tape.usual(BoatQuantity.LEAKED_LITRES)));
     return cubicMetres * 1000;
   }
 

@@ -11,6 +11,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
@@ -125,7 +126,7 @@ public final class HullQuestions {
     return tape.length("hull.thickness", "Thickness of the shell")
         .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
         .why("The inside lies this much further in; every chamber is smaller by it.")
-        .within(tape.length(0.0005, 0.060, "thickness of such shells").unlessInsisted());
+        .within(tape.usual(BoatQuantity.THICKNESS));
   }
 
   private double thickness(Material material, List<String> assumed) {

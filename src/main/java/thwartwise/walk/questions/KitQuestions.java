@@ -9,6 +9,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.UsualKit;
 import thwartwise.walk.engine.Entry;
@@ -76,7 +77,7 @@ public final class KitQuestions {
         tape.litres("bailer", "Bailer or bucket aboard, it holds")
             .how("Fill it from the litre jug and count; no when there is none aboard.")
             .why("How long it takes to bail the boat out depends on it.")
-            .within(tape.volume(0.0002, 0.03, "volume of bailers one person can swing"))
+            .within(tape.usual(BoatQuantity.BAILER_LITRES))
             .orNone("none aboard"));
   }
 
@@ -104,7 +105,7 @@ public final class KitQuestions {
         tape.mass(key + ".mass", subject + ", mass")
             .how("Bathroom scales: you with it in your arms, less you without it.")
             .why("Every kilogram of kit is one less of people.")
-            .within(tape.mass(0.01, 300, "mass of a piece of kit").unlessInsisted())
+            .within(tape.usual(BoatQuantity.KIT_MASS))
             .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
         usual.map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)))).orElse(weighed));
@@ -205,7 +206,7 @@ public final class KitQuestions {
         tape.litres(key + ".litres", subject + ", its own volume")
             .how("Length by breadth by height in decimetres, or the water it pushes out.")
             .why("Under water it lifts by its volume, up to its own weight. Left out: no lift.")
-            .within(tape.volume(0.00001, 0.5, "volume of a piece of kit"))
+            .within(tape.usual(BoatQuantity.KIT_LITRES))
             .optional("gives no lift"));
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -58,7 +59,7 @@ public final class PeopleQuestions {
         tape.mass(key + ".mass", subject + ", mass dressed, in a life jacket")
             .how("Bathroom scales, in the clothes, boots and life jacket worn afloat.")
             .why("People guess themselves light; wet clothes weigh more still.")
-            .within(tape.mass(8, 200, "mass of one person").unlessInsisted()));
+            .within(tape.usual(BoatQuantity.PERSON_MASS)));
   }
 
   private Place place(String key, String subject, List<Person> before) {

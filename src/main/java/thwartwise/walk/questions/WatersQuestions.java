@@ -8,6 +8,7 @@ import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.UnitSystem;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -53,7 +54,7 @@ public final class WatersQuestions {
         tape.length("waters.waves", "Highest waves")
             .how("From trough to crest; watch them pass a post or a standing person's leg.")
             .why("A crest as high as the lowest edge of the boat comes aboard.")
-            .within(tape.length(0, 10, "height of waves"))
+            .within(tape.usual(BoatQuantity.WAVES))
             .orWord(SHELTERED, AS_SHELTERED));
   }
 
@@ -123,7 +124,7 @@ public final class WatersQuestions {
             .length("waters.offshore", "Farthest from the shore")
             .how("From the nearest place where somebody can stand or climb out.")
             .why("A swamped boat waits there for help.")
-            .within(METRIC.length(0, 100_000, "distance from a shore"))
+            .within(METRIC.usual(BoatQuantity.OFFSHORE))
             .orWord(SHELTERED, AS_SHELTERED));
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
 import thwartwise.walk.engine.RepeatedQuestion;
@@ -55,7 +56,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
                 "Empty it of all that is not built in. One bathroom scale under each end on a",
                 "narrow block, at the same time, level: add the two readings.")
             .why("Everything the boat can carry comes after this. A guess is worth nothing.")
-            .within(tape.hullMass())
+            .within(tape.usual(BoatQuantity.HULL_MASS))
             .within(skin::of));
   }
 

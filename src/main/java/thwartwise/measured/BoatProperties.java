@@ -1,0 +1,223 @@
+package thwartwise.measured;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thwartwise.boat.Boat;
+import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Material;
+import thwartwise.boat.Person;
+import thwartwise.boat.Waters;
+import thwartwise.boat.WhenSwamped;
+import thwartwise.measured.Property.Settable;
+
+/**
+ * The table of what can be known of a boat as single values. A line here is what a new property
+ * costs, besides its record component and its test.
+ */
+public final class BoatProperties {
+  private BoatProperties() {}
+
+  public static final Property<Boat, Double> BAILER =
+      Property.of(
+              "bailer",
+              ValueType.number(BoatQuantity.BAILER_LITRES),
+              Boat::bailer,
+              "Fill the bailer with a jug, count the litres, or leave it out.")
+          .asked(
+              "Bailer or bucket aboard, it holds",
+              List.of("Fill it from the litre jug and count; no when there is none aboard."),
+              List.of("How long it takes to bail the boat out depends on it."))
+          .leftOut("none aboard")
+          .changed("the bailer")
+          .shown("For bailing: a bailer of ");
+
+  public static final Property<Boat, WhenSwamped> WHEN_SWAMPED =
+      Property.<Boat, WhenSwamped>of(
+              "whenSwamped",
+              ValueType.oneOf(WhenSwamped::word, WhenSwamped.values()),
+              Boat::whenSwamped,
+              "Write what the crew does when the boat is full of water, or leave it out.")
+          .leftOut("its form tells: a canoe is held on to, any other boat is sat in")
+          .changed("what the crew does when it is swamped")
+          .shown("When swamped: ");
+
+  /** Single values of the boat that may be left out, in the order of the file. */
+  public static final List<Settable<Boat, ?>> OF_BOAT =
+      List.of(BAILER.with(Boat::withBailer), WHEN_SWAMPED.with(Boat::whenSwamped));
+
+  /** Those the walk asks for in a row, once the kit is known. */
+  public static final List<Settable<Boat, Double>> EQUIPMENT =
+      List.of(BAILER.with(Boat::withBailer));
+
+  public static final Property<HullMeasurements, Double> HULL_MASS =
+      Property.known(
+          "mass",
+          ValueType.number(BoatQuantity.HULL_MASS),
+          HullMeasurements::mass,
+          "Weigh the bare hull on bathroom scales, one end after the other, and write the sum in"
+              + " kg.");
+
+  public static final Property<HullMeasurements, Material> MATERIAL =
+      Property.of(
+              "material",
+              ValueType.oneOf(Material::word, Material.values()),
+              HullMeasurements::material,
+              "Write what the hull is made of, or its swamped density in kg/m3 as \"density\".")
+          .leftOut("density must be given")
+          .changed("what the hull is made of");
+
+  public static final Property<HullMeasurements, Double> DENSITY =
+      Property.known(
+              "density",
+              ValueType.number(BoatQuantity.DENSITY),
+              HullMeasurements::density,
+              "Weigh a soaked offcut of known size and write kg/m3.")
+          .leftOut("that of the material, soaked")
+          .changed("the swamped density of the hull");
+
+  public static final Property<HullMeasurements, Double> THICKNESS =
+      Property.known(
+              "thickness",
+              ValueType.number(BoatQuantity.THICKNESS),
+              HullMeasurements::thickness,
+              "Measure the shell with callipers at an edge or a drain hole and write metres.")
+          .asked(
+              "Thickness of the shell",
+              List.of(
+                  "With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch."),
+              List.of("The inside lies this much further in; every chamber is smaller by it."))
+          .leftOut("usual for the material")
+          .changed("the thickness of the shell");
+
+  public static final Property<HullMeasurements, Double> FLOOR =
+      Property.known(
+              "floor",
+              ValueType.number(BoatQuantity.HEIGHT),
+              HullMeasurements::floor,
+              "Measure with a tape from the lowest point of the bottom up to what people stand on.")
+          .leftOut("on the shell")
+          .changed("the height of the floor");
+
+  public static final List<Property<HullMeasurements, ?>> OF_HULL =
+      List.of(HULL_MASS, MATERIAL, DENSITY, THICKNESS, FLOOR);
+
+  private static final String SHELTERED = "taken as sheltered";
+
+  public static final Property<Waters, Double> WAVES =
+      Property.of(
+              "waves",
+              ValueType.number(BoatQuantity.WAVES),
+              Waters::waves,
+              "Estimate the highest from trough to crest in metres, or leave it out.")
+          .asked(
+              "Highest waves",
+              List.of("From trough to crest; watch them pass a post or a standing person's leg."),
+              List.of("A crest as high as the lowest edge of the boat comes aboard."))
+          .leftOut(SHELTERED);
+
+  public static final Property<Waters, Boolean> BREAKING =
+      flag("breaking", Waters::breaking, "Do crests tumble over?")
+          .asked(
+              "Do crests tumble over?",
+              List.of("Look from the bank on a lively day, or ask who knows the water."),
+              List.of("Breaking waves fill open boats."));
+
+  public static final Property<Waters, Double> WIND =
+      Property.of(
+              "wind",
+              ValueType.number(BoatQuantity.WIND),
+              Waters::wind,
+              "Write metres a second, or \"force\" instead, or leave it out.")
+          .leftOut(SHELTERED);
+
+  public static final Property<Waters, Double> CURRENT =
+      Property.of(
+              "current",
+              ValueType.number(BoatQuantity.CURRENT),
+              Waters::current,
+              "See how many metres a stick drifts in a second, or leave it out.")
+          .leftOut(SHELTERED);
+
+  public static final Property<Waters, Boolean> WEIR =
+      flag("weir", Waters::weir, "A weir, sluice or fall within reach?")
+          .asked(
+              "A weir, sluice or fall within reach?",
+              List.of("Look from the bank on a lively day, or ask who knows the water."),
+              List.of("Whoever is carried there is not held up by any boat."));
+
+  public static final Property<Waters, Boolean> WASH =
+      flag("wash", Waters::wash, "Do passing boats throw up wash?")
+          .asked(
+              "Do passing boats throw up wash?",
+              List.of("Look from the bank on a lively day, or ask who knows the water."),
+              List.of("Wash counts as waves that come without warning."));
+
+  public static final Property<Waters, Double> CELSIUS =
+      Property.of(
+              "celsius",
+              ValueType.number(BoatQuantity.CELSIUS),
+              Waters::temperature,
+              "Hang a thermometer in the water, or leave it out.")
+          .leftOut(SHELTERED);
+
+  public static final Property<Waters, Double> OFFSHORE =
+      Property.of(
+              "offshore",
+              ValueType.number(BoatQuantity.OFFSHORE),
+              Waters::offshore,
+              "Write the farthest from the shore in metres, or leave it out.")
+          .asked(
+              "Farthest from the shore",
+              List.of("From the nearest place where somebody can stand or climb out."),
+              List.of("A swamped boat waits there for help."))
+          .leftOut(SHELTERED);
+
+  public static final List<Property<Waters, ?>> OF_WATERS =
+      List.of(WAVES, BREAKING, WIND, CURRENT, WEIR, WASH, CELSIUS, OFFSHORE);
+
+  private static Property<Waters, Boolean> flag(
+      String key, Function<Waters, Optional<Boolean>> value, String asks) {
+    return Property.of(key, ValueType.flag(), value, asks).leftOut(SHELTERED);
+  }
+
+  public static final Property<Kit, Double> KIT_MASS =
+      Property.<Kit, Double>known(
+              "mass",
+              ValueType.number(BoatQuantity.KIT_MASS),
+              Kit::mass,
+              "Weigh it on bathroom or kitchen scales and write kg.")
+          .asked(
+              "mass",
+              List.of("Bathroom scales: you with it in your arms, less you without it."),
+              List.of("Every kilogram of kit is one less of people."));
+
+  public static final Property<Kit, Double> KIT_LITRES =
+      Property.of(
+              "litres",
+              ValueType.number(BoatQuantity.KIT_LITRES),
+              Kit::volume,
+              "Work out the space it takes up, in litres, or leave it out.")
+          .asked(
+              "its own volume",
+              List.of("Length by breadth by height in decimetres, or the water it pushes out."),
+              List.of(
+                  "Under water it lifts by its volume, up to its own weight. Left out: no lift."))
+          .leftOut("gives no lift");
+
+  public static final List<Property<Kit, ?>> OF_KIT = List.of(KIT_MASS, KIT_LITRES);
+
+  public static final Property<Person, Double> PERSON_MASS =
+      Property.<Person, Double>known(
+              "mass",
+              ValueType.number(BoatQuantity.PERSON_MASS),
+              Person::mass,
+              "Weigh the person dressed and with the life jacket on, and write kg.")
+          .asked(
+              "mass dressed, in a life jacket",
+              List.of("Bathroom scales, in the clothes, boots and life jacket worn afloat."),
+              List.of("People guess themselves light; wet clothes weigh more still."));
+
+  public static final List<Property<Person, ?>> OF_PERSON = List.of(PERSON_MASS);
+}

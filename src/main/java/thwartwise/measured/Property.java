@@ -1,0 +1,78 @@
+package thwartwise.measured;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/**
+ * A row of the table: one single value that can be known of an owner (a boat, its hull, its waters,
+ * a piece of kit). Immutable: each method of wording returns a changed copy.
+ *
+ * @param key in the file, and of the walk's question
+ * @param value of an owner; empty where it is not known
+ * @param subject what the walk asks for, in a few words
+ * @param how to measure it, a line or two
+ * @param why it matters, a line or two
+ * @param remedy what a file with a wrong value is to be mended by
+ * @param leftOut what is taken when nobody says it
+ * @param changed what the difference between two boats calls it
+ * @param shown what stands before the value on the page; blank where the page does not show it so
+ */
+public record Property<O, V>(
+    String key,
+    ValueType<V> type,
+    Function<O, Optional<V>> value,
+    String subject,
+    List<String> how,
+    List<String> why,
+    String remedy,
+    String leftOut,
+    String changed,
+    String shown) {
+
+  static <O, V> Property<O, V> of(
+      String key, ValueType<V> type, Function<O, Optional<V>> value, String remedy) {
+    return new Property<>(key, type, value, "", List.of(), List.of(), remedy, "", "", "");
+  }
+
+  /** A property that is always known. */
+  static <O, V> Property<O, V> known(
+      String key, ValueType<V> type, Function<O, V> value, String remedy) {
+    return of(key, type, owner -> Optional.of(value.apply(owner)), remedy);
+  }
+
+  Property<O, V> asked(String newSubject, List<String> newHow, List<String> newWhy) {
+    return new Property<>(
+        key, type, value, newSubject, newHow, newWhy, remedy, leftOut, changed, shown);
+  }
+
+  Property<O, V> leftOut(String taken) {
+    return new Property<>(key, type, value, subject, how, why, remedy, taken, changed, shown);
+  }
+
+  Property<O, V> changed(String words) {
+    return new Property<>(key, type, value, subject, how, why, remedy, leftOut, words, shown);
+  }
+
+  Property<O, V> shown(String before) {
+    return new Property<>(key, type, value, subject, how, why, remedy, leftOut, changed, before);
+  }
+
+  Settable<O, V> with(BiFunction<O, V, O> setter) {
+    return new Settable<>(this, setter);
+  }
+
+  /** The value as a file has it: a number, a truth or words. */
+  public Optional<Object> inFile(O owner) {
+    return value.apply(owner).map(type.inFile());
+  }
+
+  /** A property that can be left out, and put into an owner that lacks it. */
+  public record Settable<O, V>(Property<O, V> property, BiFunction<O, V, O> setter) {
+    /** The owner with the value of a file. */
+    public O read(O owner, ScalarSource source) {
+      return setter.apply(owner, property.type().reader().apply(source, property.remedy()));
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package thwartwise.measured;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/**
+ * What kind of value a property has, and how the boat file holds it.
+ *
+ * @param reader from a value of the file and the remedy to the value, SI
+ * @param inFile a number, a truth or words
+ * @param described for the printed table
+ * @param quantity of a number
+ * @param words of a closed choice
+ */
+public record ValueType<V>(
+    BiFunction<ScalarSource, String, V> reader,
+    Function<V, Object> inFile,
+    String described,
+    Optional<BoatQuantity> quantity,
+    List<String> words) {
+
+  public ValueType {
+    words = List.copyOf(words);
+  }
+
+  static ValueType<Double> number(BoatQuantity quantity) {
+    return new ValueType<>(
+        (source, remedy) -> quantity.si(source.number(quantity, remedy)),
+        quantity::inFile,
+        "number, " + quantity.range(),
+        Optional.of(quantity),
+        List.of());
+  }
+
+  static ValueType<Boolean> flag() {
+    return new ValueType<>(
+        (source, remedy) -> source.truth(),
+        value -> value,
+        "true or false",
+        Optional.empty(),
+        List.of());
+  }
+
+  static ValueType<String> text() {
+    return new ValueType<>(
+        ScalarSource::words, value -> value, "words", Optional.empty(), List.of());
+  }
+
+  static <T> ValueType<T> oneOf(Function<T, String> word, T[] values) {
+    Map<String, T> byWord = new LinkedHashMap<>();
+    for (T value : values) {
+      byWord.put(word.apply(value), value);
+    }
+    return new ValueType<>(
+        (source, remedy) -> source.oneOf(byWord, remedy),
+        word::apply,
+        "one of: " + String.join(", ", byWord.keySet()),
+        Optional.empty(),
+        List.copyOf(byWord.keySet()));
+  }
+}
