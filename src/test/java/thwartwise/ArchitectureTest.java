@@ -115,6 +115,7 @@ class ArchitectureTest {
                   "checks",
                   "loadcase",
                   "rules",
+                  "afloat",
                   "boat",
                   "geometry",
                   "measure")),

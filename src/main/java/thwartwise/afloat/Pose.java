@@ -14,8 +14,6 @@ import thwartwise.geometry.WaterPlane;
  */
 public record Pose(WaterPlane plane, ImmersedPart part, Restoring restoring, double neededVolume) {
 
-  private static final String UPRIGHT = "upright";
-
   /** Below this the boat's own z axis lies too flat for a height along it to mean anything. */
   private static final double FLAT = 0.2;
 
@@ -60,19 +58,23 @@ public record Pose(WaterPlane plane, ImmersedPart part, Restoring restoring, dou
   }
 
   public boolean isUpright() {
-    return word().equals(UPRIGHT);
+    return orientation() == PoseOrientation.UPRIGHT;
   }
 
-  /** How the boat lies, in one word: by the axis of the boat that points most nearly up or down. */
+  /** How the boat lies, in one word. */
   public String word() {
+    return orientation().word();
+  }
+
+  public PoseOrientation orientation() {
     Vector3 up = plane.up();
     double most = Math.max(Math.abs(up.x()), Math.max(Math.abs(up.y()), Math.abs(up.z())));
     if (Math.abs(up.z()) == most) {
-      return up.z() > 0 ? UPRIGHT : "upside down";
+      return up.z() > 0 ? PoseOrientation.UPRIGHT : PoseOrientation.UPSIDE_DOWN;
     }
     if (Math.abs(up.y()) == most) {
-      return "on its side";
+      return PoseOrientation.ON_ITS_SIDE;
     }
-    return up.x() > 0 ? "bow up" : "stern up";
+    return up.x() > 0 ? PoseOrientation.BOW_UP : PoseOrientation.STERN_UP;
   }
 }

@@ -35,12 +35,12 @@ final class Steady {
     if (!rest.allStable()) {
       return "it does not come to a steady rest";
     }
-    return switch (rest.worst().orElseThrow().word()) {
-      case "upside down" -> "it rolls over and ends upside down";
-      case "on its side" -> "it rolls over and lies on its side";
-      case "stern up" -> "it stands on its bow";
-      case "bow up" -> "it stands on its stern";
-      default -> "";
+    return switch (rest.worst().orElseThrow().orientation()) {
+      case UPSIDE_DOWN -> "it rolls over and ends upside down";
+      case ON_ITS_SIDE -> "it rolls over and lies on its side";
+      case STERN_UP -> "it stands on its bow";
+      case BOW_UP -> "it stands on its stern";
+      case UPRIGHT -> "";
     };
   }
 }

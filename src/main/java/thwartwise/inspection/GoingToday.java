@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +16,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.checks.UntriedAct;
 import thwartwise.loadcase.LoadCase;
 
 /**
@@ -158,7 +160,7 @@ public record GoingToday(List<String> held, List<Point> points) {
         .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
         .map(GoingToday::act)
         .forEach(acts::add);
-    acts.addAll(List.of("jumping in", "changing places under way"));
+    Arrays.stream(UntriedAct.values()).map(UntriedAct::words).forEach(acts::add);
     return new Point(
         "Was everyone told what nobody does in this boat: " + String.join("; ", acts) + "?",
         "read it aloud before anybody steps in");

@@ -117,6 +117,6 @@ final class States {
 
   private static PoseFigures figures(Pose pose) {
     return new PoseFigures(
-        pose.word(), pose.waterAtOrigin(), pose.heel(), pose.trim(), pose.stable());
+        pose.orientation(), pose.waterAtOrigin(), pose.heel(), pose.trim(), pose.stable());
   }
 }

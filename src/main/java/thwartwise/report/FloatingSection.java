@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import java.util.List;
+import thwartwise.afloat.PoseOrientation;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.PoseFigures;
@@ -154,11 +155,11 @@ final class FloatingSection {
   }
 
   private static String plainly(SwampedFigures swamped) {
-    return switch (swamped.pose().map(PoseFigures::word).orElse("upright")) {
-      case "upside down", "on its side" -> "It rolls over when swamped";
-      case "stern up" -> "It stands on its bow when swamped";
-      case "bow up" -> "It stands on its stern when swamped";
-      default -> "";
+    return switch (swamped.pose().map(PoseFigures::orientation).orElse(PoseOrientation.UPRIGHT)) {
+      case UPSIDE_DOWN, ON_ITS_SIDE -> "It rolls over when swamped";
+      case STERN_UP -> "It stands on its bow when swamped";
+      case BOW_UP -> "It stands on its stern when swamped";
+      case UPRIGHT -> "";
     };
   }
 
@@ -172,7 +173,8 @@ final class FloatingSection {
   }
 
   private static String otherPoses(SwampedFigures swamped) {
-    List<String> words = swamped.poses().stream().map(PoseFigures::word).distinct().toList();
+    List<String> words =
+        swamped.poses().stream().map(p -> p.orientation().word()).distinct().toList();
     return words.size() > 1 ? "It can come to lie in these ways: " + Sentence.list(words) : "";
   }
 }

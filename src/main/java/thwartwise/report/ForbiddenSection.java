@@ -1,9 +1,11 @@
 package thwartwise.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
@@ -11,6 +13,7 @@ import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.checks.UntriedAct;
 import thwartwise.inspection.Report;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
@@ -25,11 +28,12 @@ final class ForbiddenSection {
   private static final String NONE_LOOKED_AT =
       "No act was looked at: sit down, sit still, sit in the middle";
 
-  private static final String UNTRIED =
-      "Not worked out: jumping in, changing places under way, hauling something heavy in over the"
-          + " side";
+  private static final String ACTS =
+      Arrays.stream(UntriedAct.values()).map(UntriedAct::words).collect(Collectors.joining(", "));
 
-  private static final String NOT_TRIED = UNTRIED.replace(":", ", so nobody does it:");
+  private static final String UNTRIED = "Not worked out: " + ACTS;
+
+  private static final String NOT_TRIED = "Not worked out, so nobody does it: " + ACTS;
 
   static void write(Page page, Report report) {
     page.heading("What nobody does");

@@ -11,7 +11,7 @@ final class PoseWords {
 
   static String of(PoseFigures pose) {
     String lies =
-        pose.word()
+        pose.orientation().word()
             + ", "
             + angle(
                 pose.heel(),

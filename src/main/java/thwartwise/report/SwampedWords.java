@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-import thwartwise.inspection.PoseFigures;
+import thwartwise.afloat.PoseOrientation;
 import thwartwise.inspection.SwampedFigures;
 
 /** What to do when the boat is full of water, after how it was worked out to lie then. */
@@ -24,12 +24,12 @@ final class SwampedWords {
     if (!swamped.floats()) {
       return "Full of water it sinks and holds nobody up: hold on to whatever floats";
     }
-    return switch (swamped.pose().map(PoseFigures::word).orElse("")) {
-      case "upright" ->
-          "Full of water it was worked out to float upright: sit down low in it, in the middle,"
-              + " keep still and bail";
-      case "" -> "How it lies full of water was not found: hold on to it from outside";
-      default -> "Full of water it rolls over or stands on end: get clear and hold on from outside";
-    };
+    if (swamped.pose().isEmpty()) {
+      return "How it lies full of water was not found: hold on to it from outside";
+    }
+    return swamped.pose().get().orientation() == PoseOrientation.UPRIGHT
+        ? "Full of water it was worked out to float upright: sit down low in it, in the middle,"
+            + " keep still and bail"
+        : "Full of water it rolls over or stands on end: get clear and hold on from outside";
   }
 }

@@ -48,7 +48,8 @@ class GoingTodayTest {
     assertThat(questions(BOAT).get(3))
         .isEqualTo(
             "Was everyone told what nobody does in this boat: changing places under way; hard"
-                + " against one side; jumping in; standing?");
+                + " against one side; hauling something heavy in over the side; jumping in;"
+                + " standing?");
   }
 
   @Test

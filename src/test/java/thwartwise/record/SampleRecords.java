@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import thwartwise.afloat.PoseOrientation;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
@@ -237,7 +238,8 @@ public final class SampleRecords {
     return new AfloatFigures(
         169,
         Vector3.of(1.1, 0, 0.3),
-        new PoseFigures("upright", OptionalDouble.of(0.1399), 0, Math.toRadians(-1.24), true),
+        new PoseFigures(
+            PoseOrientation.UPRIGHT, OptionalDouble.of(0.1399), 0, Math.toRadians(-1.24), true),
         0.169,
         Vector3.of(1.1, 0, 0.1),
         3.1,
@@ -267,7 +269,11 @@ public final class SampleRecords {
 
   private static PoseFigures swampedPose() {
     return new PoseFigures(
-        "upright", OptionalDouble.of(0.33), Math.toRadians(0.4), Math.toRadians(-2), true);
+        PoseOrientation.UPRIGHT,
+        OptionalDouble.of(0.33),
+        Math.toRadians(0.4),
+        Math.toRadians(-2),
+        true);
   }
 
   private static List<ChamberFigures> chambers() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.afloat.PoseOrientation;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.page.FigureText;
 
@@ -25,7 +26,7 @@ class PoseWordsTest {
       double heelDeg, double trimDeg, boolean stable, String words) {
     PoseFigures pose =
         new PoseFigures(
-            "upright",
+            PoseOrientation.UPRIGHT,
             OptionalDouble.empty(),
             Math.toRadians(heelDeg),
             Math.toRadians(trimDeg),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import thwartwise.afloat.PoseOrientation;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.RightingFigures;
@@ -11,9 +12,13 @@ import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
 import thwartwise.inspection.WaterFigures;
 import thwartwise.json.ObjectReader;
+import thwartwise.json.WordChoice;
 
 /** One loading of the boat, read back. */
 final class StateFields {
+  private static final WordChoice<PoseOrientation> ORIENTATIONS =
+      WordChoice.of(PoseOrientation::word, PoseOrientation.values());
+
   private StateFields() {}
 
   static StateFigures read(ObjectReader report, String key) {
@@ -107,7 +112,7 @@ final class StateFields {
 
   private static PoseFigures pose(ObjectReader pose) {
     return new PoseFigures(
-        ReportValues.text(pose, "word"),
+        pose.oneOf("word", ORIENTATIONS, ReportValues.REMEDY),
         Figures.optional(pose, "waterAtOriginM"),
         Math.toRadians(Figures.read(pose, "heelDeg")),
         Math.toRadians(Figures.read(pose, "trimDeg")),

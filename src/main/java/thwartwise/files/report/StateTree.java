@@ -88,7 +88,7 @@ final class StateTree {
   }
 
   private static ObjectNode pose(PoseFigures pose) {
-    ObjectNode node = JsonText.object().put("word", pose.word());
+    ObjectNode node = JsonText.object().put("word", pose.orientation().word());
     Figures.put(node, "waterAtOriginM", pose.waterAtOrigin());
     Figures.put(node, "heelDeg", Math.toDegrees(pose.heel()));
     Figures.put(node, "trimDeg", Math.toDegrees(pose.trim()));

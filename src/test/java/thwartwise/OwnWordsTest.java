@@ -1,0 +1,105 @@
+package thwartwise;
+
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Nothing from the checks to the page takes apart, searches or compares a sentence that the program
+ * wrote itself: a reworded sentence or a comma in a name would change what is concluded.
+ */
+class OwnWordsTest {
+  private static final List<String> ROOMS =
+      List.of("checks", "loadcase", "inspection", "record", "remedy", "report");
+
+  /** What somebody typed, quoting, grammar and layout; each with what its text is. */
+  private static final Set<String> TYPED =
+      Set.of(
+          "thwartwise.record.BoatRecords", // the name of a file
+          "thwartwise.report.OpeningWords", // an article for what somebody called an opening
+          "thwartwise.report.FleetCsv", // quoting of a cell
+          "thwartwise.report.HtmlPage", // the number of a record in an address
+          "thwartwise.report.MarginWords", // whether a figure is shown as one
+          "thwartwise.inspection.FormulaCaps"); // titles of formulas in rule files
+
+  /** Still to be given a type: which waters the figures hold for is kept as sentences alone. */
+  private static final Set<String> STILL_ASKED = Set.of("thwartwise.inspection.WatersToday");
+
+  private static final DescribedPredicate<JavaCall<?>> SEARCHES_TEXT =
+      target(owner(DescribedPredicate.describe("String", c -> c.isEquivalentTo(String.class))))
+          .and(
+              target(
+                  nameMatching(
+                      "split|startsWith|endsWith|contains|indexOf|lastIndexOf|matches|replaceFirst"
+                          + "|replaceAll|regionMatches|equalsIgnoreCase|hashCode")))
+          .as("search a text, or switch on one");
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("thwartwise");
+
+  private static ArchRule rule(Set<String> besides) {
+    String[] packages = ROOMS.stream().map(r -> "thwartwise." + r + "..").toArray(String[]::new);
+    DescribedPredicate<JavaClass> asked =
+        DescribedPredicate.describe(
+            "not excepted", c -> !besides.contains(c.getName().replaceFirst("\\$.*", "")));
+    return noClasses()
+        .that(resideInAnyPackage(packages).and(asked))
+        .should()
+        .callMethodWhere(SEARCHES_TEXT);
+  }
+
+  @Test
+  void no_text_is_searched_or_switched_on() {
+    Set<String> besides = new TreeSet<>(TYPED);
+    besides.addAll(STILL_ASKED);
+    rule(besides).check(CLASSES);
+  }
+
+  /** The rule sees what it forbids. */
+  @Test
+  void the_exceptions_are_needed() {
+    assertThatThrownBy(() -> rule(TYPED).check(CLASSES)).hasMessageContaining("WatersToday");
+  }
+
+  private static final Pattern LITERAL = Pattern.compile("\\.equals\\(\"[^\"]|\"\\.equals\\(");
+
+  @Test
+  void no_text_is_compared_with_a_literal() throws IOException {
+    Set<String> found = new TreeSet<>();
+    for (String room : ROOMS) {
+      try (Stream<Path> files = Files.walk(Path.of("src/main/java/thwartwise", room))) {
+        for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+          Matcher compared = LITERAL.matcher(Files.readString(file));
+          if (compared.find()) {
+            found.add(file.getFileName().toString());
+          }
+        }
+      }
+    }
+    assertThat(found).containsOnly("MarginWords.java");
+  }
+}
