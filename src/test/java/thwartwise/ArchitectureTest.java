@@ -57,6 +57,7 @@ class ArchitectureTest {
           "rules",
           "checklist",
           "afloat",
+          "measured",
           "boat",
           "page",
           "measure",

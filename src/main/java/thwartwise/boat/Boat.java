@@ -205,20 +205,29 @@ public record Boat(
 
   /** The same, with these measurements kept although they look wrong. */
   public Boat keeping(List<Kept> doubted) {
-    return with(doubted, whenSwamped, bailer);
+    return with(doubted, whenSwamped, bailer, measuredBy);
   }
 
   /** The same, with what its crew does when it is swamped. */
   public Boat whenSwamped(WhenSwamped what) {
-    return with(kept, Optional.of(what), bailer);
+    return with(kept, Optional.of(what), bailer, measuredBy);
+  }
+
+  /** The same, with who held the tape. */
+  public Boat withMeasuredBy(Optional<String> by) {
+    return with(kept, whenSwamped, bailer, by);
   }
 
   /** The same, with a bailer of so many m³ aboard. */
   public Boat withBailer(double volume) {
-    return with(kept, whenSwamped, Optional.of(volume));
+    return with(kept, whenSwamped, Optional.of(volume), measuredBy);
   }
 
-  private Boat with(List<Kept> doubted, Optional<WhenSwamped> what, Optional<Double> newBailer) {
+  private Boat with(
+      List<Kept> doubted,
+      Optional<WhenSwamped> what,
+      Optional<Double> newBailer,
+      Optional<String> by) {
     return new Boat(
         name,
         water,
@@ -232,7 +241,7 @@ public record Boat(
         cleats,
         newBailer,
         waters,
-        measuredBy,
+        by,
         assumptions,
         doubted,
         what);

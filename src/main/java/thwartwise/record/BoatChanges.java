@@ -17,6 +17,9 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
+import thwartwise.measured.BoatProperties;
+import thwartwise.measured.Property;
+import thwartwise.measured.Property.Settable;
 import thwartwise.record.BoatChange.Turn;
 import thwartwise.rules.CapacityFigure;
 
@@ -106,10 +109,7 @@ final class BoatChanges {
     }
     differs(before.stations(), after.stations(), "the measured stations");
     differs(before.centre(), after.centre(), "the centre of gravity of the bare hull");
-    differs(before.material(), after.material(), "what the hull is made of");
-    differs(before.density(), after.density(), "the swamped density of the hull");
-    differs(before.thickness(), after.thickness(), "the thickness of the shell");
-    differs(before.floor(), after.floor(), "the height of the floor");
+    properties(BoatProperties.OF_HULL, before, after);
     differs(before.decked(), after.decked(), "the lengths that are decked over");
     differs(before.skeg(), after.skeg(), "the skeg");
   }
@@ -118,10 +118,17 @@ final class BoatChanges {
     differs(before.water(), after.water(), "fresh or salt water");
     differs(before.waters(), after.waters(), "the waters it is used on");
     differs(before.propulsion(), after.propulsion(), "how it is driven");
-    differs(before.bailer(), after.bailer(), "the bailer");
-    differs(before.whenSwamped(), after.whenSwamped(), "what the crew does when it is swamped");
+    properties(BoatProperties.OF_BOAT.stream().map(Settable::property).toList(), before, after);
     differs(reasons(before), reasons(after), "what looks wrong and was kept with a reason");
     differs(before.assumptions(), after.assumptions(), "what was taken for granted of the hull");
+  }
+
+  /** Every single value of the table that has words for its change. */
+  private <O> void properties(List<? extends Property<O, ?>> rows, O before, O after) {
+    rows.stream()
+        .filter(row -> !row.changed().isBlank())
+        .forEach(
+            row -> differs(row.value().apply(before), row.value().apply(after), row.changed()));
   }
 
   /** What a reason was given for is a change of that itself. */

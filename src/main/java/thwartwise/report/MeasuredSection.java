@@ -11,6 +11,9 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Span;
+import thwartwise.measured.BoatProperties;
+import thwartwise.measured.Property;
+import thwartwise.measured.Property.Settable;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
@@ -29,8 +32,9 @@ final class MeasuredSection {
     if (!boat.cleats().isEmpty()) {
       page.point(cleats(boat));
     }
-    boat.bailer().ifPresent(volume -> page.point(bailer(volume)));
-    boat.whenSwamped().ifPresent(what -> page.point("When swamped: " + what.word()));
+    for (Settable<Boat, ?> row : BoatProperties.OF_BOAT) {
+      row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
+    }
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     page.point(driven(boat.propulsion()));
   }
@@ -130,9 +134,13 @@ final class MeasuredSection {
         + String.join("; ", boat.cleats().stream().map(CleatWords::of).toList());
   }
 
-  private static String bailer(double volume) {
-    return "For bailing: a bailer of "
-        + FigureText.with(FigureText.down(volume * 1000, 1), "litres");
+  /** What the boat has is rounded down. */
+  private static String line(Property<Boat, ?> row, Object inFile) {
+    return row.shown()
+        + row.type()
+            .quantity()
+            .map(q -> FigureText.with(FigureText.down((Double) inFile, 1), q.unit()))
+            .orElse(inFile.toString());
   }
 
   private static String aboard(Boat boat) {

@@ -77,25 +77,16 @@ final class BoatScript {
             .places(some -> known.with(b -> b.withPlaces(some)));
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
     List<Kit> kit = carried.kit(some -> known.with(b -> b.withKit(some)));
-    Optional<Double> bailer = carried.bailer();
+    known.with(carried::equipped);
     List<Person> aboard = new PeopleQuestions(replay, tape, places, kit).aboard();
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =
-        new Boat(
-            name,
-            water,
-            hull,
-            openings,
-            chambers,
-            places,
-            kit,
-            aboard,
-            propulsion,
-            List.of(),
-            bailer,
-            waters,
-            measuredBy,
-            measured.assumed());
+        known.with(
+            b ->
+                b.withAboard(aboard)
+                    .on(waters)
+                    .withMeasuredBy(measuredBy)
+                    .assuming(measured.assumed()));
     Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
     known.with(before -> swamped);
     Boat settled = kept.kept(replay, swamped);

@@ -18,8 +18,9 @@ public final class BoatInProgress {
     replay.known(hull, units);
   }
 
-  public void with(UnaryOperator<Boat> more) {
+  public Boat with(UnaryOperator<Boat> more) {
     boat = more.apply(boat);
     replay.known(boat, units);
+    return boat;
   }
 }

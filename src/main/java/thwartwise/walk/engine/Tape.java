@@ -8,6 +8,7 @@ import thwartwise.measure.Reading;
 import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.Property;
 
 /** Questions whose answer is measured, in the units in force; values come out in SI. */
 public record Tape(UnitSystem system) {
@@ -36,6 +37,25 @@ public record Tape(UnitSystem system) {
   /** Metres. */
   public Entry<Double> length(String key, String subject) {
     return quantity(key, subject, Dimension.LENGTH, system.isMetric() ? "m" : "inches");
+  }
+
+  /** A number of the table, asked in its own words, with its usual range. */
+  public Entry<Double> asked(Property<?, Double> property, String key, String subject) {
+    BoatQuantity of = property.type().quantity().orElseThrow();
+    return quantity(of.dimension(), key, subject)
+        .how(property.how().toArray(String[]::new))
+        .why(property.why().toArray(String[]::new))
+        .within(usual(of));
+  }
+
+  private Entry<Double> quantity(Dimension dimension, String key, String subject) {
+    return switch (dimension) {
+      case LENGTH -> length(key, subject);
+      case MASS -> mass(key, subject);
+      case VOLUME -> litres(key, subject);
+      case POWER -> power(key, subject);
+      case TIME -> time(key, subject);
+    };
   }
 
   /** Kilograms. */

@@ -11,7 +11,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.BoatProperties;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
@@ -123,10 +123,8 @@ public final class HullQuestions {
   }
 
   private Entry<Double> thickness() {
-    return tape.length("hull.thickness", "Thickness of the shell")
-        .how("With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch.")
-        .why("The inside lies this much further in; every chamber is smaller by it.")
-        .within(tape.usual(BoatQuantity.THICKNESS));
+    return tape.asked(
+        BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject());
   }
 
   private double thickness(Material material, List<String> assumed) {

@@ -3,13 +3,16 @@ package thwartwise.walk.questions;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.BoatProperties;
+import thwartwise.measured.Property;
+import thwartwise.measured.Property.Settable;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.UsualKit;
 import thwartwise.walk.engine.Entry;
@@ -71,14 +74,17 @@ public final class KitQuestions {
             known);
   }
 
-  /** Cubic metres. */
-  public Optional<Double> bailer() {
-    return replay.ask(
-        tape.litres("bailer", "Bailer or bucket aboard, it holds")
-            .how("Fill it from the litre jug and count; no when there is none aboard.")
-            .why("How long it takes to bail the boat out depends on it.")
-            .within(tape.usual(BoatQuantity.BAILER_LITRES))
-            .orNone("none aboard"));
+  /** The boat with what the table asks for besides kit, each of which there may be none of. */
+  public Boat equipped(Boat boat) {
+    Boat equipped = boat;
+    for (Settable<Boat, Double> row : BoatProperties.EQUIPMENT) {
+      Property<Boat, Double> property = row.property();
+      Optional<Double> said =
+          replay.ask(
+              tape.asked(property, property.key(), property.subject()).orNone(property.leftOut()));
+      equipped = said.isPresent() ? row.setter().apply(equipped, said.get()) : equipped;
+    }
+    return equipped;
   }
 
   public Kit item(String key, List<Kit> before) {
@@ -102,10 +108,7 @@ public final class KitQuestions {
   private double mass(String key, String subject, String name) {
     Optional<UsualKit> usual = UsualKit.named(name);
     Entry<Double> weighed =
-        tape.mass(key + ".mass", subject + ", mass")
-            .how("Bathroom scales: you with it in your arms, less you without it.")
-            .why("Every kilogram of kit is one less of people.")
-            .within(tape.usual(BoatQuantity.KIT_MASS))
+        tape.asked(BoatProperties.KIT_MASS, key + ".mass", subject + ", mass")
             .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
         usual.map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)))).orElse(weighed));
@@ -203,11 +206,8 @@ public final class KitQuestions {
 
   private Optional<Double> litres(String key, String subject) {
     return replay.ask(
-        tape.litres(key + ".litres", subject + ", its own volume")
-            .how("Length by breadth by height in decimetres, or the water it pushes out.")
-            .why("Under water it lifts by its volume, up to its own weight. Left out: no lift.")
-            .within(tape.usual(BoatQuantity.KIT_LITRES))
-            .optional("gives no lift"));
+        tape.asked(BoatProperties.KIT_LITRES, key + ".litres", subject + ", its own volume")
+            .optional(BoatProperties.KIT_LITRES.leftOut()));
   }
 
   private boolean fastened(String key, String subject) {

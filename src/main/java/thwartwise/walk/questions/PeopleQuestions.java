@@ -5,7 +5,7 @@ import java.util.Optional;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.BoatProperties;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -56,10 +56,10 @@ public final class PeopleQuestions {
 
   private double mass(String key, String subject) {
     return replay.ask(
-        tape.mass(key + ".mass", subject + ", mass dressed, in a life jacket")
-            .how("Bathroom scales, in the clothes, boots and life jacket worn afloat.")
-            .why("People guess themselves light; wet clothes weigh more still.")
-            .within(tape.usual(BoatQuantity.PERSON_MASS)));
+        tape.asked(
+            BoatProperties.PERSON_MASS,
+            key + ".mass",
+            subject + ", mass dressed, in a life jacket"));
   }
 
   private Place place(String key, String subject, List<Person> before) {

@@ -8,7 +8,8 @@ import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.UnitSystem;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.BoatProperties;
+import thwartwise.measured.Property;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -51,15 +52,12 @@ public final class WatersQuestions {
 
   private Optional<Double> waves() {
     return replay.ask(
-        tape.length("waters.waves", "Highest waves")
-            .how("From trough to crest; watch them pass a post or a standing person's leg.")
-            .why("A crest as high as the lowest edge of the boat comes aboard.")
-            .within(tape.usual(BoatQuantity.WAVES))
+        tape.asked(BoatProperties.WAVES, "waters.waves", BoatProperties.WAVES.subject())
             .orWord(SHELTERED, AS_SHELTERED));
   }
 
   private Optional<Boolean> breaking() {
-    return yesNo("waters.breaking", "Do crests tumble over?", "Breaking waves fill open boats.");
+    return yesNo(BoatProperties.BREAKING);
   }
 
   private Optional<Double> wind() {
@@ -96,17 +94,11 @@ public final class WatersQuestions {
   }
 
   private Optional<Boolean> weir() {
-    return yesNo(
-        "waters.weir",
-        "A weir, sluice or fall within reach?",
-        "Whoever is carried there is not held up by any boat.");
+    return yesNo(BoatProperties.WEIR);
   }
 
   private Optional<Boolean> wash() {
-    return yesNo(
-        "waters.wash",
-        "Do passing boats throw up wash?",
-        "Wash counts as waves that come without warning.");
+    return yesNo(BoatProperties.WASH);
   }
 
   private Optional<Double> temperature() {
@@ -121,18 +113,15 @@ public final class WatersQuestions {
   private Optional<Double> offshore() {
     return replay.ask(
         METRIC
-            .length("waters.offshore", "Farthest from the shore")
-            .how("From the nearest place where somebody can stand or climb out.")
-            .why("A swamped boat waits there for help.")
-            .within(METRIC.usual(BoatQuantity.OFFSHORE))
+            .asked(BoatProperties.OFFSHORE, "waters.offshore", BoatProperties.OFFSHORE.subject())
             .orWord(SHELTERED, AS_SHELTERED));
   }
 
-  private Optional<Boolean> yesNo(String key, String subject, String why) {
+  private Optional<Boolean> yesNo(Property<Waters, Boolean> property) {
     return replay.ask(
-        WordQuestions.yesNo(key, subject)
-            .how("Look from the bank on a lively day, or ask who knows the water.")
-            .why(why)
+        WordQuestions.yesNo("waters." + property.key(), property.subject())
+            .how(property.how().toArray(String[]::new))
+            .why(property.why().toArray(String[]::new))
             .orWord(SHELTERED, AS_SHELTERED));
   }
 
