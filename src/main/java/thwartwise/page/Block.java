@@ -22,11 +22,15 @@ public sealed interface Block {
     }
   }
 
-  /** A heading with which a sheet of paper begins. */
-  record Sheet(String words) implements Block {
+  /**
+   * The heading of a part of the page that can be asked for by itself.
+   *
+   * @param fresh whether it begins a sheet of paper
+   */
+  record Part(String words, boolean fresh) implements Block {
     @Override
     public void in(Form form) {
-      form.sheet(words);
+      form.part(words, fresh);
     }
   }
 
@@ -38,15 +42,19 @@ public sealed interface Block {
     }
   }
 
-  /** Details that can be folded away under a line that says what they are. */
-  record Folded(String summary, List<Block> blocks) implements Block {
+  /**
+   * Details that can be folded away under a line that says what they are.
+   *
+   * @param printed whether they stand on paper, too
+   */
+  record Folded(String summary, boolean printed, List<Block> blocks) implements Block {
     public Folded {
       blocks = List.copyOf(blocks);
     }
 
     @Override
     public void in(Form form) {
-      form.folded(summary, blocks);
+      form.folded(summary, printed, blocks);
     }
   }
 
@@ -61,6 +69,14 @@ public sealed interface Block {
     @Override
     public void in(Form form) {
       form.point(telling);
+    }
+  }
+
+  /** A short note, which may stand next to another one. */
+  record Note(String words) implements Block {
+    @Override
+    public void in(Form form) {
+      form.note(words);
     }
   }
 

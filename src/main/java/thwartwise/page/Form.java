@@ -8,15 +8,17 @@ public interface Form {
 
   void heading(String words);
 
-  void sheet(String words);
+  void part(String words, boolean fresh);
 
   void contents();
 
-  void folded(String summary, List<Block> blocks);
+  void folded(String summary, boolean printed, List<Block> blocks);
 
   void paragraph(Sentences telling);
 
   void point(Sentences telling);
+
+  void note(String words);
 
   void numbered(int number, Sentences telling);
 

@@ -29,7 +29,7 @@ public final class HtmlForm implements Form {
     if (block instanceof Block.Heading heading) {
       return Stream.of(heading.words());
     }
-    return block instanceof Block.Sheet sheet ? Stream.of(sheet.words()) : Stream.empty();
+    return block instanceof Block.Part part ? Stream.of(part.words()) : Stream.empty();
   }
 
   static String of(Page page) {
@@ -51,8 +51,8 @@ public final class HtmlForm implements Form {
   }
 
   @Override
-  public void sheet(String words) {
-    heading("<h2 class=\"sheet\"", words);
+  public void part(String words, boolean fresh) {
+    heading("<h2 class=\"part" + (fresh ? " fresh" : "") + "\"", words);
   }
 
   private void heading(String opening, String words) {
@@ -76,8 +76,13 @@ public final class HtmlForm implements Form {
   }
 
   @Override
-  public void folded(String summary, List<Block> blocks) {
-    alone("<details><summary>" + Markup.of(summary) + "</summary>");
+  public void folded(String summary, boolean printed, List<Block> blocks) {
+    alone(
+        "<details"
+            + (printed ? "" : " class=\"screen\"")
+            + "><summary>"
+            + Markup.of(summary)
+            + "</summary>");
     blocks.forEach(block -> block.in(this));
     alone("</details>");
   }
@@ -92,6 +97,12 @@ public final class HtmlForm implements Form {
   public void point(Sentences telling) {
     within("ul");
     line("<li>" + sentences(telling) + "</li>");
+  }
+
+  @Override
+  public void note(String words) {
+    within("ul class=\"notes\"");
+    line("<li>" + Markup.of(words) + "</li>");
   }
 
   @Override

@@ -32,13 +32,15 @@ public final class HtmlTable {
   private static String row(Table table, List<Table.Cell> row) {
     StringBuilder markup = new StringBuilder("<tr>");
     for (int i = 0; i < row.size(); i++) {
-      markup.append(i == 0 ? name(row.get(i)) : cell(table, row, i));
+      markup.append(i == 0 ? name(table, row) : cell(table, row, i));
     }
     return markup.append("</tr>\n").toString();
   }
 
-  private static String name(Table.Cell cell) {
-    return "<th scope=\"row\">" + content(cell) + "</th>";
+  private static String name(Table table, List<Table.Cell> row) {
+    int span = table.span(row, 0);
+    String over = span > 1 ? " colspan=\"" + span + "\"" : "";
+    return "<th scope=\"row\"" + over + ">" + content(row.get(0)) + "</th>";
   }
 
   private static String cell(Table table, List<Table.Cell> row, int cell) {

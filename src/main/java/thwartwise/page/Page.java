@@ -15,9 +15,14 @@ public final class Page {
     return with(new Block.Heading(words));
   }
 
-  /** A heading with which a sheet of paper begins. */
+  /** The heading of a part that can be asked for by itself. */
+  public Page part(String words) {
+    return with(new Block.Part(words, false));
+  }
+
+  /** The same on a fresh sheet of paper, to be printed by itself. */
   public Page sheet(String words) {
-    return with(new Block.Sheet(words));
+    return with(new Block.Part(words, true));
   }
 
   /** The headings of the page, where the form can jump to one. */
@@ -27,7 +32,12 @@ public final class Page {
 
   /** Details that can be folded away; what they are stands in the summary. */
   public Page folded(String summary, Page details) {
-    return with(new Block.Folded(summary, details.blocks()));
+    return with(new Block.Folded(summary, true, details.blocks()));
+  }
+
+  /** Details for whoever reads on a screen; paper does without them. */
+  public Page unprinted(String summary, Page details) {
+    return with(new Block.Folded(summary, false, details.blocks()));
   }
 
   /** Sentences run together into one paragraph; nothing when all of them are blank. */
@@ -43,6 +53,11 @@ public final class Page {
   public Page points(List<String> texts) {
     texts.forEach(this::point);
     return this;
+  }
+
+  /** A short note, which may stand next to another one. */
+  public Page note(String words) {
+    return with(new Block.Note(words));
   }
 
   /** Numbered, for what is done one after the other. */

@@ -36,7 +36,7 @@ public final class TextForm implements Form {
   }
 
   @Override
-  public void sheet(String words) {
+  public void part(String words, boolean fresh) {
     heading(words);
   }
 
@@ -45,7 +45,7 @@ public final class TextForm implements Form {
   public void contents() {}
 
   @Override
-  public void folded(String summary, List<Block> blocks) {
+  public void folded(String summary, boolean printed, List<Block> blocks) {
     gap();
     wrapped(summary + ":", "", "");
     blocks.forEach(block -> block.in(this));
@@ -59,6 +59,11 @@ public final class TextForm implements Form {
   @Override
   public void point(Sentences telling) {
     wrapped(telling.joined(), "* ", "  ");
+  }
+
+  @Override
+  public void note(String words) {
+    wrapped(words, "", "  ");
   }
 
   @Override

@@ -1,11 +1,14 @@
 package thwartwise.report;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 
 /** What could be done about the boat, best first, each tried on the boat as it was measured. */
@@ -14,18 +17,27 @@ final class AdviceSection {
 
   private AdviceSection() {}
 
-  static void write(Page page, Report report) {
+  static void write(Page page, Report report, UnitFormat units) {
     Advice advice = report.advice();
     if (advice.pieces().isEmpty() && advice.never().isEmpty()) {
       return;
     }
-    page.heading("What could be changed, and what it would buy");
+    page.heading("What could be changed");
     if (!advice.pieces().isEmpty()) {
       page.paragraph(
           "Each was tried on the boat as it was measured, by itself; two together were not tried",
           "After any change measure again what it touched, and inspect again before it counts");
     }
-    advice.pieces().forEach(piece -> page.point(AdviceWords.told(piece, report.recommendation())));
+    List<AdvicePiece> first = first(advice);
+    Set<String> said = new HashSet<>();
+    first.forEach(piece -> page.point(AdviceWords.told(piece, false, said, units)));
+    Page others = new Page();
+    advice.pieces().stream()
+        .filter(piece -> !first.contains(piece))
+        .forEach(piece -> others.point(AdviceWords.told(piece, true, said, units)));
+    if (!others.blocks().isEmpty()) {
+      page.folded("What else was tried and would help", others);
+    }
     page.points(advice.never().stream().map(ProhibitionWords::of).toList());
   }
 

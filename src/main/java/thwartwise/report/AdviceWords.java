@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.LoadCaseWords;
@@ -15,6 +17,8 @@ import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.inspection.Recommendation;
 import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 
@@ -23,85 +27,89 @@ final class AdviceWords {
   private AdviceWords() {}
 
   /**
-   * @param crew what is recommended without it
+   * How it is done and what it costs.
+   *
+   * @param gains whether to say what it buys, which the first pieces have done already
+   * @param said how to do others and what to mind, which need not be said again
    */
-  static String[] told(AdvicePiece piece, Recommendation crew) {
+  static String[] told(AdvicePiece piece, boolean gains, Set<String> said, UnitFormat units) {
     List<String> sentences = new ArrayList<>();
     DeedWords words = DeedWords.of(piece.deed());
     sentences.add(words.deed());
-    sentences.add(buys(piece, crew));
-    piece.moved().map(AdviceWords::moved).ifPresent(sentences::add);
-    sentences.add(words.how());
+    sentences.add(gains ? Sentence.capital(buys(piece, units)) : "");
+    piece.moved().map(moved -> moved(moved, units)).ifPresent(sentences::add);
     sentences.add("Effort: " + EffortWords.of(piece.effort()));
-    sentences.addAll(words.cautions());
+    List<String> how =
+        Stream.concat(Stream.of(words.how()), words.cautions().stream()).filter(said::add).toList();
+    sentences.addAll(how);
+    sentences.add(how.size() <= words.cautions().size() ? "The rest as above" : "");
     sentences.addAll(costs(piece));
     return sentences.toArray(String[]::new);
   }
 
   /** The deed and what it buys, for the list of what to do first. */
-  static String[] first(AdvicePiece piece, Recommendation crew) {
-    List<String> sentences =
-        new ArrayList<>(List.of(DeedWords.of(piece.deed()).deed(), buys(piece, crew)));
-    if (!costs(piece).isEmpty()) {
-      sentences.add("It has its price: see what could be changed, below");
-    }
-    return sentences.toArray(String[]::new);
+  static String[] first(AdvicePiece piece, Recommendation crew, UnitFormat units) {
+    String bare = DeedWords.of(piece.deed()).deed().strip().replaceFirst("\\.$", "");
+    return new String[] {
+      bare + ": " + buys(piece, units) + nearly(piece, crew, units),
+      costs(piece).isEmpty() ? "" : "What it makes worse stands on the sheet about changes"
+    };
   }
 
-  private static String buys(AdvicePiece piece, Recommendation crew) {
+  private static String buys(AdvicePiece piece, UnitFormat units) {
     List<String> gains = new ArrayList<>();
     if (piece.people() > 0) {
-      gains.add(FigureText.adults(piece.people()) + " more" + nearly(crew));
+      gains.add(FigureText.adults(piece.people()) + " more");
     }
     if (piece.crew() > 0) {
-      gains.add(FigureText.with(FigureText.down(piece.crew(), 0), "kg") + " more of people");
+      gains.add(units.mass(piece.crew(), Side.DOWN) + " more of people");
     }
     if (piece.load() > 0) {
-      gains.add(FigureText.with(FigureText.down(piece.load(), 0), "kg") + " more in all");
+      gains.add(units.mass(piece.load(), Side.DOWN) + " more in all");
     }
-    String buys = gains.isEmpty() ? "" : "It buys " + Sentence.list(gains);
-    String less =
-        piece.load() < 0
-            ? "; the load in all is "
-                + FigureText.with(FigureText.up(-piece.load(), 0), "kg")
-                + " less than now, because weight besides people is reckoned where it stands worst"
-            : "";
-    String right =
-        piece.putsRight().isEmpty()
-            ? ""
-            : (buys.isEmpty() ? "It" : ", and it")
-                + " puts right what holds it back as loaded today ("
-                + Subjects.listed(piece.putsRight())
-                + ")";
-    return buys + less + right;
+    List<String> all = new ArrayList<>();
+    if (!gains.isEmpty()) {
+      all.add(Sentence.list(gains));
+    }
+    if (piece.load() < 0) {
+      all.add(
+          units.mass(-piece.load(), Side.UP)
+              + " less in all, because weight besides people is counted where it stands worst");
+    }
+    if (!piece.putsRight().isEmpty()) {
+      all.add(
+          "puts right what holds it back as loaded today ("
+              + Subjects.listed(piece.putsRight())
+              + ")");
+    }
+    return String.join("; ", all);
   }
 
   /** The step from a little less than an adult to an adult is next to none in kilograms. */
-  private static String nearly(Recommendation crew) {
+  private static String nearly(AdvicePiece piece, Recommendation crew, UnitFormat units) {
     return crew.nearlyOneMore()
-        .map(limit -> " (where now " + CrewSection.heads(limit) + " may go)")
+        .filter(limit -> piece.people() > 0)
+        .map(limit -> "; now " + CrewWords.heads(limit, units) + " may go")
         .orElse("");
   }
 
-  private static String moved(AdviceReading reading) {
+  private static String moved(AdviceReading reading, UnitFormat units) {
     return "With "
         + LoadCaseWords.crew(reading.crew())
         + ", "
         + CheckWords.of(reading.question())
-        + " goes from "
-        + figure(reading.before())
+        + ": from "
+        + figure(reading.before(), units)
         + " to "
-        + figure(reading.after())
-        + "; at "
-        + (reading.before().atLeast() ? "least " : "most ")
-        + MarginWords.limit(reading.before())
-        + (reading.before().atLeast() ? " is needed" : " is allowed");
+        + figure(reading.after(), units)
+        + ", limit "
+        + MarginWords.limit(reading.before(), units);
   }
 
-  private static String figure(Margin margin) {
+  private static String figure(Margin margin, UnitFormat units) {
     return margin.value().isEmpty() || margin.turnsOver()
-        ? "turning over"
-        : MarginWords.value(margin);
+        ? "rolling over"
+        : MarginWords.value(margin, units);
   }
 
   /**
@@ -111,7 +119,7 @@ final class AdviceWords {
     List<String> costs = new ArrayList<>();
     if (!piece.thenNobody().isEmpty()) {
       costs.add(
-          "With so many aboard nobody does what fewer could: "
+          "With the larger crew nobody does: "
               + Sentence.list(piece.thenNobody().stream().map(CheckWords::subject).toList()));
     }
     Map<Kind, List<AdviceWorse>> byLoading = new LinkedHashMap<>();

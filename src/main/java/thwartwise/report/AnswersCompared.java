@@ -9,7 +9,7 @@ import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.loadcase.LoadCase.Kind;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 import thwartwise.record.AnswerChange;
 
@@ -20,25 +20,25 @@ import thwartwise.record.AnswerChange;
 final class AnswersCompared {
   private AnswersCompared() {}
 
-  static void outcomes(Page page, List<AnswerChange> answers) {
+  static void outcomes(Page page, List<AnswerChange> answers, UnitFormat units) {
     List<AnswerChange> outcomes = answers.stream().filter(AnswerChange::outcomeChanged).toList();
     page.heading("Answers that came out differently");
     if (outcomes.isEmpty()) {
       page.paragraph("None");
     }
-    groups(page, outcomes);
+    groups(page, outcomes, units);
   }
 
-  static void figures(Page page, List<AnswerChange> answers) {
+  static void figures(Page page, List<AnswerChange> answers, UnitFormat units) {
     List<AnswerChange> figures =
-        answers.stream().filter(a -> !a.outcomeChanged()).filter(AnswersCompared::shows).toList();
+        answers.stream().filter(a -> !a.outcomeChanged()).filter(a -> shows(a, units)).toList();
     if (!figures.isEmpty()) {
       page.heading("Answers that came out alike, with another figure");
-      groups(page, figures);
+      groups(page, figures, units);
     }
   }
 
-  private static void groups(Page page, List<AnswerChange> answers) {
+  private static void groups(Page page, List<AnswerChange> answers, UnitFormat units) {
     Map<Kind, List<AnswerChange>> byLoading = new LinkedHashMap<>();
     answers.forEach(a -> byLoading.computeIfAbsent(a.loading(), l -> new ArrayList<>()).add(a));
     boolean first = true;
@@ -47,7 +47,7 @@ final class AnswersCompared {
         page.gap();
       }
       page.paragraph(loading(group.getKey()));
-      group.getValue().forEach(answer -> page.point(told(answer)));
+      group.getValue().forEach(answer -> page.point(told(answer, units)));
       first = false;
     }
   }
@@ -60,30 +60,30 @@ final class AnswersCompared {
             + (kind == Kind.AT_LIMIT ? ", each with the crew of its own record:" : ":");
   }
 
-  private static boolean shows(AnswerChange answer) {
+  private static boolean shows(AnswerChange answer, UnitFormat units) {
     return !answer
             .before()
-            .map(AnswersCompared::figure)
-            .equals(answer.after().map(AnswersCompared::figure))
-        || !limits(answer.before()).equals(limits(answer.after()));
+            .map(f -> figure(f, units))
+            .equals(answer.after().map(f -> figure(f, units)))
+        || !limits(answer.before(), units).equals(limits(answer.after(), units));
   }
 
-  private static String told(AnswerChange answer) {
+  private static String told(AnswerChange answer, UnitFormat units) {
     return CheckWords.of(answer.latest().question())
         + ": "
         + (answer.outcomeChanged() ? outcomes(answer) : answer.latest().outcome().word())
         + "; "
-        + figures(answer)
+        + figures(answer, units)
         + "; "
-        + limit(answer);
+        + limit(answer, units);
   }
 
-  private static String figures(AnswerChange answer) {
+  private static String figures(AnswerChange answer, UnitFormat units) {
     if (answer.before().isEmpty() || answer.after().isEmpty()) {
-      return figure(answer.latest()) + (answer.after().isEmpty() ? " before" : " after");
+      return figure(answer.latest(), units) + (answer.after().isEmpty() ? " before" : " after");
     }
-    String before = figure(answer.before().get());
-    String after = figure(answer.after().get());
+    String before = figure(answer.before().get(), units);
+    String after = figure(answer.after().get(), units);
     return before.equals(after) ? after : "from " + before + " to " + after;
   }
 
@@ -95,22 +95,20 @@ final class AnswersCompared {
     return finding.map(f -> f.outcome().word()).orElse("not asked");
   }
 
-  private static String figure(Finding finding) {
+  private static String figure(Finding finding, UnitFormat units) {
     if (finding.margin().turnsOver()) {
-      return "over 90" + FigureText.TIED + "degrees";
+      return "over 90\u00b0";
     }
-    return finding.value().isEmpty() ? "no figure" : FindingWords.value(finding);
+    return finding.value().isEmpty() ? "no figure" : FindingWords.value(finding, units);
   }
 
-  private static String limit(AnswerChange answer) {
-    String now = limits(Optional.of(answer.latest()));
-    boolean same = answer.before().isEmpty() || limits(answer.before()).equals(now);
-    return same ? now : now + " instead of " + limits(answer.before());
+  private static String limit(AnswerChange answer, UnitFormat units) {
+    String now = limits(Optional.of(answer.latest()), units);
+    boolean same = answer.before().isEmpty() || limits(answer.before(), units).equals(now);
+    return same ? now : now + " instead of " + limits(answer.before(), units);
   }
 
-  private static String limits(Optional<Finding> finding) {
-    return finding
-        .map(f -> (f.margin().atLeast() ? "at least " : "at most ") + FindingWords.limit(f))
-        .orElse("");
+  private static String limits(Optional<Finding> finding, UnitFormat units) {
+    return finding.map(f -> MarginWords.asked(f.margin(), units)).orElse("");
   }
 }

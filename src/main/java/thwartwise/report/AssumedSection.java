@@ -20,15 +20,19 @@ final class AssumedSection {
   private AssumedSection() {}
 
   static void write(Page page, InspectionRecord inspection) {
-    Set<String> assumed = new LinkedHashSet<>(inspection.boat().assumptions());
-    assumed.addAll(inspection.report().assumptions());
+    Set<String> general = new LinkedHashSet<>(inspection.report().assumptions());
+    inspection.boat().assumptions().forEach(general::remove);
     page.heading("What was taken for granted");
-    page.paragraph(
-        assumed.isEmpty()
-            ? "Nothing was noted as taken for granted"
-            : "The figures rest on these, which nobody measured:");
-    page.points(List.copyOf(assumed));
+    if (inspection.boat().assumptions().isEmpty() && general.isEmpty()) {
+      page.paragraph("Nothing was noted as taken for granted");
+    }
+    page.points(inspection.boat().assumptions());
+    if (!general.isEmpty()) {
+      page.folded(
+          "The figures rest on these, which nobody measured",
+          new Page().points(List.copyOf(general)));
+    }
     page.heading("What was not looked at");
-    page.points(NOT_LOOKED_AT);
+    NOT_LOOKED_AT.forEach(page::note);
   }
 }

@@ -23,7 +23,7 @@ final class Card {
     Page page = new Page().title(inspection.boat().name());
     verdict(page, report);
     page.points(KeptWords.of(inspection.boat()));
-    GlanceSection.loadedSo(page, inspection);
+    GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
       report.recommendation().reasons().stream().limit(REASONS).forEach(page::point);
       page.point("Put right what the page of this record names, and inspect again");

@@ -4,6 +4,8 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.inspection.Recommendation;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.record.BoatChange;
 import thwartwise.record.Comparison;
@@ -15,11 +17,14 @@ import thwartwise.record.Comparison;
 final class CauseWords {
   private CauseWords() {}
 
-  static String of(Comparison comparison) {
-    return comparison.cause().map(cause -> told(subject(cause), comparison)).orElse("");
+  static String of(Comparison comparison, UnitFormat units) {
+    return comparison
+        .cause()
+        .map(cause -> told(subject(cause, units), comparison, units))
+        .orElse("");
   }
 
-  private static String told(String subject, Comparison comparison) {
+  private static String told(String subject, Comparison comparison, UnitFormat units) {
     Recommendation before = comparison.before().report().recommendation();
     Recommendation after = comparison.after().report().recommendation();
     if (before.withheld() || after.withheld()) {
@@ -32,10 +37,10 @@ final class CauseWords {
       return subject + verb(people) + FigureText.people(Math.abs(people));
     }
     if (crew != 0) {
-      return subject + verb(crew) + kg(crew) + " of crew";
+      return subject + verb(crew) + kg(crew, units) + " of crew";
     }
     return load != 0
-        ? subject + verb(load) + kg(load) + " of load"
+        ? subject + verb(load) + kg(load, units) + " of load"
         : subject + " changed neither how many nor how much";
   }
 
@@ -48,11 +53,11 @@ final class CauseWords {
     return Double.parseDouble(FigureText.down(kilograms, 0));
   }
 
-  private static String kg(double difference) {
-    return FigureText.with(FigureText.plain(Math.abs(difference)), "kg");
+  private static String kg(double difference, UnitFormat units) {
+    return units.mass(Math.abs(difference), Side.UP);
   }
 
-  private static String subject(BoatChange cause) {
+  private static String subject(BoatChange cause, UnitFormat units) {
     if (cause instanceof BoatChange.Carried kit) {
       return carried(kit);
     }
@@ -61,7 +66,7 @@ final class CauseWords {
     }
     BoatChange.HullMass mass = (BoatChange.HullMass) cause;
     double more = mass.after() - mass.before();
-    return "the " + kg(more) + " that the hull became " + (more > 0 ? "heavier" : "lighter");
+    return "the " + kg(more, units) + " that the hull became " + (more > 0 ? "heavier" : "lighter");
   }
 
   private static String carried(BoatChange.Carried kit) {

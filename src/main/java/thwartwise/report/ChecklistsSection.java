@@ -11,14 +11,15 @@ final class ChecklistsSection {
   private ChecklistsSection() {}
 
   static void write(Page page, Boat boat) {
-    page.heading("To look at by hand and eye");
+    page.sheet("To look at by hand and eye");
     page.paragraph("Nothing here was looked at for this inspection", "An empty box is a no");
     for (Checklist list : ChecklistFile.shipped()) {
-      page.gap().paragraph(list.name() + " (" + list.when() + "):");
+      Page points = new Page();
       for (Point point : list.askedOf(boat)) {
-        page.ticked(point.of(boat), point.why());
+        points.ticked(point.of(boat), point.why());
       }
-      page.paragraph("Source: " + list.source());
+      page.folded(
+          list.name() + " (" + list.when() + ")", points.paragraph("Source: " + list.source()));
     }
   }
 }

@@ -12,6 +12,8 @@ import thwartwise.checks.Margin;
 import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.LimitingFactorWords;
 import thwartwise.inspection.Recommendation;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.HtmlDocument;
 import thwartwise.page.Page;
@@ -37,14 +39,15 @@ public final class ComparePage {
 
   private static Page page(KeptRecord before, KeptRecord after) {
     Comparison comparison = Comparison.of(before.inspection(), after.inspection());
+    UnitFormat units = ReaderUnits.of(after.inspection().boat());
     Page page = new Page().title(after.inspection().boat().name() + ": before and after");
     page.paragraph("Before: " + head(before)).paragraph("After: " + head(after));
     cautions(page, before, after, comparison);
     changes(page, comparison);
-    outcome(page, comparison);
-    AnswersCompared.outcomes(page, comparison.answers());
-    margins(page, comparison.margins());
-    AnswersCompared.figures(page, comparison.answers());
+    outcome(page, comparison, units);
+    AnswersCompared.outcomes(page, comparison.answers(), units);
+    margins(page, comparison.margins(), units);
+    AnswersCompared.figures(page, comparison.answers(), units);
     return page.gap()
         .paragraph(
             "Each record's own page says for which waters and on what conditions its figures hold",
@@ -93,17 +96,20 @@ public final class ComparePage {
     comparison.changes().forEach(change -> page.point(ChangeWords.told(change)));
   }
 
-  private static void outcome(Page page, Comparison comparison) {
+  private static void outcome(Page page, Comparison comparison, UnitFormat units) {
     Recommendation before = comparison.before().report().recommendation();
     Recommendation after = comparison.after().report().recommendation();
     page.heading("What came of it");
     page.paragraph(verdict(comparison));
     page.paragraph(
-        people(before, after), Sentence.joined(steps(before, after)), CauseWords.of(comparison));
+        people(before, after, units),
+        Sentence.joined(steps(before, after, units)),
+        CauseWords.of(comparison, units));
     page.paragraph(FallWords.of(comparison));
-    page.point(amount("People", before.crew(), after.crew()));
-    page.point(amount("People and everything not built in", before.load(), after.load()));
-    page.point(amount("Of that besides people and the kit listed", before.extra(), after.extra()));
+    page.point(amount("People", before.crew(), after.crew(), units));
+    page.point(amount("People and everything not built in", before.load(), after.load(), units));
+    page.point(
+        amount("Of that besides people and the kit listed", before.extra(), after.extra(), units));
     page.point(count("It stays up with", before.staysUpWith(), after.staysUpWith()));
     page.point(
         count("When swamped it holds up", before.holdsUpWhenSwamped(), after.holdsUpWhenSwamped()),
@@ -119,41 +125,43 @@ public final class ComparePage {
         : "Before: " + before + ". After: " + after;
   }
 
-  static String people(Recommendation before, Recommendation after) {
+  static String people(Recommendation before, Recommendation after, UnitFormat units) {
     if (before.withheld() || after.withheld()) {
-      return "How many: " + adults(after) + ", before " + adults(before);
+      return "How many: " + adults(after, units) + ", before " + adults(before, units);
     }
     int more = after.people() - before.people();
     if (more == 0) {
-      return "As many people as before: " + adults(after);
+      return "As many people as before: " + adults(after, units);
     }
     return FigureText.people(Math.abs(more))
         + (more < 0 ? " fewer: " : " more: ")
-        + adults(after)
+        + adults(after, units)
         + " instead of "
         + FigureText.adults(before.people());
   }
 
   /** A step in the number of adults may be next to none in kilograms. */
-  private static List<String> steps(Recommendation before, Recommendation after) {
+  private static List<String> steps(Recommendation before, Recommendation after, UnitFormat units) {
     return before.people() == after.people()
         ? List.of()
         : Stream.of(
-                before.nearlyOneMore().map(n -> "Before it " + CrewSection.heads(n) + " could go"),
-                after.nearlyOneMore().map(n -> CrewSection.heads(n) + " still may go"))
+                before
+                    .nearlyOneMore()
+                    .map(n -> "Before it " + CrewWords.heads(n, units) + " could go"),
+                after.nearlyOneMore().map(n -> CrewWords.heads(n, units) + " still may go"))
             .flatMap(Optional::stream)
             .toList();
   }
 
-  private static String adults(Recommendation crew) {
+  private static String adults(Recommendation crew, UnitFormat units) {
     return crew.withheld()
         ? "nothing recommended"
-        : FigureText.adults(crew.people()) + " of " + kg(FigureText.up(crew.adult(), 0));
+        : FigureText.adults(crew.people()) + " of " + units.mass(crew.adult(), Side.UP);
   }
 
-  static String amount(String what, double before, double after) {
-    String was = amount(before);
-    String now = amount(after);
+  static String amount(String what, double before, double after, UnitFormat units) {
+    String was = amount(before, units);
+    String now = amount(after, units);
     return what
         + ": "
         + (after > 0 ? "up to " : "")
@@ -161,8 +169,8 @@ public final class ComparePage {
         + (now.equals(was) ? ", as before" : " instead of " + was);
   }
 
-  private static String amount(double kilograms) {
-    return kilograms > 0 ? kg(FigureText.down(kilograms, 0)) : "nothing";
+  private static String amount(double kilograms, UnitFormat units) {
+    return kilograms > 0 ? units.mass(kilograms, Side.DOWN) : "nothing";
   }
 
   static String count(String what, int before, int after) {
@@ -181,13 +189,16 @@ public final class ComparePage {
     return factor.map(LimitingFactorWords::of).orElse("not said");
   }
 
-  private static void margins(Page page, List<MarginChange> margins) {
+  private static void margins(Page page, List<MarginChange> margins, UnitFormat units) {
     Map<CheckQuestion, String> shown =
         margins.stream()
-            .filter(change -> !figure(change.before()).equals(figure(change.after())))
+            .filter(change -> !figure(change.before(), units).equals(figure(change.after(), units)))
             .collect(
                 Collectors.toMap(
-                    MarginChange::question, ComparePage::margin, (a, b) -> a, LinkedHashMap::new));
+                    MarginChange::question,
+                    change -> margin(change, units),
+                    (a, b) -> a,
+                    LinkedHashMap::new));
     if (!shown.isEmpty()) {
       page.heading("How near the recommended crew comes to its limits");
       page.paragraph(
@@ -197,24 +208,23 @@ public final class ComparePage {
     }
   }
 
-  private static String margin(MarginChange change) {
+  private static String margin(MarginChange change, UnitFormat units) {
     Margin latest = change.after().or(change::before).orElseThrow();
     boolean both = change.before().isPresent() && change.after().isPresent();
     return CheckWords.of(change.question())
         + ": "
         + (both
-            ? "from " + figure(change.before()) + " to " + figure(change.after())
-            : figure(change.before()) + " before, " + figure(change.after()) + " after")
+            ? "from " + figure(change.before(), units) + " to " + figure(change.after(), units)
+            : figure(change.before(), units)
+                + " before, "
+                + figure(change.after(), units)
+                + " after")
         + "; "
         + (latest.atLeast() ? "at least " : "at most ")
-        + MarginWords.limit(latest);
+        + MarginWords.limit(latest, units);
   }
 
-  private static String figure(Optional<Margin> margin) {
-    return margin.map(MarginWords::value).orElse("not asked");
-  }
-
-  private static String kg(String figure) {
-    return FigureText.with(figure, "kg");
+  private static String figure(Optional<Margin> margin, UnitFormat units) {
+    return margin.map(m -> MarginWords.value(m, units)).orElse("not asked");
   }
 }

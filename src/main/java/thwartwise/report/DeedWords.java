@@ -121,7 +121,8 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + " of closed-cell foam "
             + foam.where()
             + (foam.cut() ? ", from the floor up" : ""),
-        FoamWords.of(foam.blocks()) + ". " + FASTENING,
+        FoamWords.of(foam.blocks()),
+        FASTENING,
         "Nine tenths of it count, and its weight at 40 kg per cubic metre (judgement)");
   }
 

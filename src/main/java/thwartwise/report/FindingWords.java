@@ -3,49 +3,55 @@ package thwartwise.report;
 import java.util.List;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
-import thwartwise.checks.LoadCaseWords;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
-import thwartwise.page.FigureText;
+import thwartwise.checks.Unit;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Sentence;
 
-/** One finding told in sentences: what was asked, how it came out, by how much, under what. */
+/** One finding in sentences: the figure with its limit, and what happens. */
 final class FindingWords {
   private FindingWords() {}
 
-  /** The finding without its loading, which stands above it. */
-  static String told(Finding finding, String citation) {
+  /** The finding by itself, with what was asked. */
+  static String told(Finding finding, UnitFormat units) {
     return Sentence.joined(
         List.of(
-            CheckWords.of(finding.question()) + ": " + finding.outcome().word(),
-            figures(finding) + citation,
-            LoadCaseWords.deeds(finding.loadCase()),
-            finding.note()));
+            CheckWords.of(finding.question()) + ": " + figures(finding, units), finding.note()));
   }
 
-  static String figures(Finding finding) {
-    String asked =
-        finding.margin().atLeast()
-            ? "at least " + limit(finding) + " is needed"
-            : "at most " + limit(finding) + " is allowed";
+  /** "Heel 12°, limit 10°". */
+  static String figures(Finding finding, UnitFormat units) {
+    String limit = "limit " + MarginWords.limit(finding.margin(), units);
     if (finding.margin().turnsOver()) {
-      return "It comes to over 90" + FigureText.TIED + "degrees; " + asked;
+      return "rolls over, " + limit;
     }
-    return finding.value().isEmpty()
-        ? (finding.note().isBlank() ? "There is no figure; " : "") + asked
-        : "It comes to " + value(finding) + "; " + asked + closeness(finding.outcome());
+    if (finding.value().isEmpty()) {
+      return finding.note().isBlank() ? "no figure, " + limit : limit;
+    }
+    return named(finding)
+        + MarginWords.value(finding.margin(), units)
+        + ", "
+        + limit
+        + closeness(finding.outcome());
+  }
+
+  private static String named(Finding finding) {
+    if (finding.margin().unit() == Unit.DEGREE) {
+      return finding.question().measure() == Measure.SWING ? "swings to " : "heel ";
+    }
+    return finding.question().measure() == Measure.FREEBOARD ? "freeboard " : "";
   }
 
   private static String closeness(Outcome outcome) {
-    return outcome == Outcome.BORDERLINE
-        ? ", and the tape and the scales are not fine enough to tell"
-        : "";
+    return outcome == Outcome.BORDERLINE ? ", and tape and scales are not fine enough to tell" : "";
   }
 
-  static String value(Finding finding) {
-    return MarginWords.value(finding.margin());
+  static String value(Finding finding, UnitFormat units) {
+    return MarginWords.value(finding.margin(), units);
   }
 
-  static String limit(Finding finding) {
-    return MarginWords.limit(finding.margin());
+  static String limit(Finding finding, UnitFormat units) {
+    return MarginWords.limit(finding.margin(), units);
   }
 }

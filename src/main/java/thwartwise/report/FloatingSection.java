@@ -1,8 +1,11 @@
 package thwartwise.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import thwartwise.afloat.PoseOrientation;
-import thwartwise.checks.LoadCaseWords;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import thwartwise.inspection.AfloatFigures;
 import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Report;
@@ -10,171 +13,182 @@ import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
 import thwartwise.inspection.WaterFigures;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
+import thwartwise.page.Table;
 
-/** How the boat floats, heels and lies swamped, in words with the figures in them. */
+/** How the boat floats, heels and lies swamped: as it is loaded today next to the limit. */
 final class FloatingSection {
-  private FloatingSection() {}
+  private static final String NOTHING = "-";
+  private static final List<Table.Column> STATES =
+      List.of(
+          new Table.Column("", 24),
+          new Table.Column("As loaded today", 27),
+          new Table.Column("At the limit", 27));
+  private static final List<Table.Column> WATER =
+      List.of(
+          new Table.Column("Loose water", 14),
+          new Table.Column("Lowest edge", 14),
+          new Table.Column("Metacentric height", 18),
+          new Table.Column("Heel", 30));
 
-  static void write(Page page, Report report) {
-    page.heading("How it floats");
-    state(page, "As loaded today", report.asLoaded());
-    page.gap();
-    state(page, "At the limit", report.atLimit());
+  private final Report report;
+  private final UnitFormat units;
+  private final List<List<String>> rows = new ArrayList<>();
+
+  private FloatingSection(Report report, UnitFormat units) {
+    this.report = report;
+    this.units = units;
   }
 
-  private static void state(Page page, String when, StateFigures state) {
-    String loading = LoadCaseWords.of(state.loadCase());
-    page.paragraph(loading.isBlank() ? when : loading);
-    state
-        .afloat()
-        .ifPresentOrElse(
-            afloat -> page.point(afloat(afloat)), () -> page.point("It finds no way to float"));
-    state.righting().ifPresent(righting -> page.point(righting(righting)));
-    state.righting().stream()
-        .flatMap(r -> r.openings().stream())
-        .forEach(opening -> page.point(opening(opening)));
-    page.point(swamped(state.swamped()));
-    state.looseWater().forEach(water -> page.point(water(water)));
-    if (!state.note().isBlank()) {
-      page.point(state.note());
+  static void write(Page page, Report report, UnitFormat units) {
+    Page floats = new Page().table(new FloatingSection(report, units).table());
+    page.folded(
+        "How it floats", floats.paragraph(report.asLoaded().note(), report.atLimit().note()));
+    List<WaterFigures> loose = report.atLimit().looseWater();
+    if (!loose.isEmpty()) {
+      page.unprinted("With water loose in it, at the limit", new Page().table(water(loose, units)));
     }
   }
 
-  private static String[] afloat(AfloatFigures afloat) {
-    return new String[] {
-      "All in all it weighs "
-          + FigureText.up(afloat.displacement(), 0)
-          + FigureText.TIED
-          + "kg and floats "
-          + PoseWords.of(afloat.pose()),
-      freeboard(afloat),
-      "Its metacentric height is " + FigureText.down(afloat.gm(), 2) + FigureText.TIED + "m",
-      afloat.stable() ? "" : "It does not come back when it is nudged"
-    };
+  private Table table() {
+    row("All in all", afloat(a -> units.mass(a.displacement(), Side.UP)));
+    row("Lies", afloat(a -> PoseWords.of(a.pose()) + returns(a)));
+    row(
+        "Lowest edge over the water",
+        afloat(a -> units.height(a.leastFreeboard(), Side.DOWN) + ", " + a.leastFreeboardAt()));
+    row("Metacentric height", afloat(a -> units.height(a.gm(), Side.DOWN)));
+    row("Heeled, water comes in", righting(FloatingSection::flooding));
+    row("Brings itself back with", righting(this::moment));
+    row("Work to heel it so far", righting(this::work));
+    openings().forEach(name -> row(name + ", left open", righting(r -> opening(r, name))));
+    row("Full of water", state -> swamped(state.swamped()));
+    row("Lift to spare then", state -> lift(state.swamped().spareBuoyancy()));
+    return Table.close(STATES, rows);
   }
 
-  private static String freeboard(AfloatFigures afloat) {
-    double least = afloat.leastFreeboard();
-    String where = ": " + afloat.leastFreeboardAt();
-    return least < 0
-        ? "The water stands "
-            + FigureText.up(-least, 2)
-            + FigureText.TIED
-            + "m over the place where it comes in"
-            + where
-        : "The lowest place where water could come in is "
-            + FigureText.down(least, 2)
-            + FigureText.TIED
-            + "m above the water"
-            + where;
+  private void row(String what, Function<StateFigures, String> figure) {
+    rows.add(List.of(what, figure.apply(report.asLoaded()), figure.apply(report.atLimit())));
   }
 
-  private static String[] righting(RightingFigures righting) {
-    String side = "Heeled to " + righting.toward() + ", its worse side, everyone leaning with it, ";
-    String flooding =
-        righting.floodingHeel().isPresent()
-            ? "water comes in at "
-                + FigureText.down(Math.toDegrees(righting.floodingHeel().getAsDouble()), 0)
-                + " degrees: "
-                + righting.floodingAt()
-            : "no water comes in up to a right angle";
-    return new String[] {side + flooding, moment(righting), work(righting)};
+  private static Function<StateFigures, String> afloat(Function<AfloatFigures, String> figure) {
+    return state -> state.afloat().map(figure).orElse("it finds no way to float");
   }
 
-  private static String work(RightingFigures righting) {
+  private static Function<StateFigures, String> righting(Function<RightingFigures, String> figure) {
+    return state -> state.righting().map(figure).orElse(NOTHING);
+  }
+
+  private static String returns(AfloatFigures afloat) {
+    return afloat.stable() ? "" : "; it does not come back when it is nudged";
+  }
+
+  private static String flooding(RightingFigures righting) {
+    return righting.floodingHeel().isPresent()
+        ? "at "
+            + degrees(righting.floodingHeel().getAsDouble(), Side.DOWN)
+            + " to "
+            + righting.toward()
+            + ": "
+            + righting.floodingAt()
+        : "not up to a right angle";
+  }
+
+  private String moment(RightingFigures righting) {
+    return righting.greatestMoment() > 0
+        ? "at most "
+            + units.moment(righting.greatestMoment(), Side.DOWN)
+            + ", at "
+            + degrees(righting.greatestMomentHeel(), Side.DOWN)
+        : "nothing";
+  }
+
+  private String work(RightingFigures righting) {
     if (!Double.isFinite(righting.work())) {
-      return "";
+      return NOTHING;
     }
     String ends =
         righting.floodingHeel().isPresent()
             ? ""
-            : "; the curve ends there because " + righting.endsBecause();
-    return "It takes "
-        + FigureText.down(righting.work(), 0)
-        + FigureText.TIED
-        + "Nm of work to heel it so far"
-        + ends;
+            : "; it ends there because " + righting.endsBecause();
+    return units.moment(righting.work(), Side.DOWN) + ends;
+  }
+
+  private Set<String> openings() {
+    Set<String> names = new LinkedHashSet<>();
+    Stream.of(report.asLoaded(), report.atLimit())
+        .flatMap(state -> state.righting().stream())
+        .flatMap(righting -> righting.openings().stream())
+        .forEach(opening -> names.add(opening.name()));
+    return names;
+  }
+
+  private static String opening(RightingFigures righting, String name) {
+    return righting.openings().stream()
+        .filter(opening -> opening.name().equals(name))
+        .map(FloatingSection::opening)
+        .findFirst()
+        .orElse(NOTHING);
   }
 
   private static String opening(RightingFigures.Reached opening) {
-    String leftOpen = opening.name() + ", if left open, ";
-    String fills = " and fills the " + (opening.into().isBlank() ? "boat" : opening.into());
+    String fills = ", fills the " + (opening.into().isBlank() ? "boat" : opening.into());
     if (opening.heel().isEmpty()) {
-      return leftOpen + "stays clear of the water as far as that";
+      return "stays clear of the water as far as that";
     }
     double degrees = Math.floor(Math.toDegrees(opening.heel().getAsDouble()));
     return degrees > 0
-        ? leftOpen + "reaches the water at " + FigureText.down(degrees, 0) + " degrees" + fills
-        : leftOpen + "lies under water" + fills;
+        ? "reaches the water at " + FigureText.down(degrees, 0) + "\u00b0" + fills
+        : "lies under water" + fills;
   }
 
-  private static String water(WaterFigures water) {
-    return "With "
-        + FigureText.up(1000 * water.volume(), 0)
-        + " litres of water loose in it: lowest edge "
-        + FigureText.down(water.leastFreeboard(), 2)
-        + FigureText.TIED
-        + "m up, metacentric height "
-        + FigureText.down(water.gm(), 2)
-        + FigureText.TIED
-        + "m"
-        + ", heeled "
-        + FigureText.up(Math.abs(Math.toDegrees(water.heel())), 1)
-        + FigureText.TIED
-        + "degrees"
-        + (water.returns() ? "" : "; it does not come back to how it lay dry");
-  }
-
-  private static String moment(RightingFigures righting) {
-    return righting.greatestMoment() > 0
-        ? "On the way it brings itself back with at most "
-            + FigureText.down(righting.greatestMoment(), 0)
-            + FigureText.TIED
-            + "Nm, at "
-            + FigureText.down(Math.toDegrees(righting.greatestMomentHeel()), 0)
-            + FigureText.TIED
-            + "degrees"
-        : "Nothing on the way brings it back";
-  }
-
-  private static String[] swamped(SwampedFigures swamped) {
+  private static String swamped(SwampedFigures swamped) {
     if (!swamped.floats()) {
-      return new String[] {"Swamped it sinks", lift(swamped.spareBuoyancy())};
+      return "sinks";
     }
-    String lies =
-        swamped.pose().map(PoseWords::of).orElse("but no way in which it comes to rest was found");
-    return new String[] {
-      "Swamped it floats " + lies,
-      plainly(swamped),
-      lift(swamped.spareBuoyancy()),
-      otherPoses(swamped)
-    };
-  }
-
-  private static String plainly(SwampedFigures swamped) {
-    return switch (swamped.pose().map(PoseFigures::orientation).orElse(PoseOrientation.UPRIGHT)) {
-      case UPSIDE_DOWN, ON_ITS_SIDE -> "It rolls over when swamped";
-      case STERN_UP -> "It stands on its bow when swamped";
-      case BOW_UP -> "It stands on its stern when swamped";
-      case UPRIGHT -> "";
-    };
-  }
-
-  private static String lift(double spare) {
-    return spare >= 0
-        ? "Its lift to spare, with all that counts under water, is "
-            + FigureText.down(spare, 0)
-            + FigureText.TIED
-            + "kg"
-        : "It lacks " + FigureText.up(-spare, 0) + FigureText.TIED + "kg of lift";
-  }
-
-  private static String otherPoses(SwampedFigures swamped) {
-    List<String> words =
+    List<String> poses =
         swamped.poses().stream().map(p -> p.orientation().word()).distinct().toList();
-    return words.size() > 1 ? "It can come to lie in these ways: " + Sentence.list(words) : "";
+    String others = poses.size() > 1 ? "; it can also lie " + Sentence.list(poses) : "";
+    return swamped.pose().map(FloatingSection::lies).orElse("no way it comes to rest was found")
+        + others;
+  }
+
+  private static String lies(PoseFigures pose) {
+    String plainly =
+        switch (pose.orientation()) {
+          case UPSIDE_DOWN, ON_ITS_SIDE -> "rolls over: ";
+          case STERN_UP -> "stands on its bow: ";
+          case BOW_UP -> "stands on its stern: ";
+          case UPRIGHT -> "";
+        };
+    return plainly + PoseWords.of(pose);
+  }
+
+  private String lift(double spare) {
+    return spare >= 0 ? units.mass(spare, Side.DOWN) : units.mass(-spare, Side.UP) + " too little";
+  }
+
+  private static Table water(List<WaterFigures> waters, UnitFormat units) {
+    return Table.close(
+        WATER,
+        waters.stream()
+            .map(
+                w ->
+                    List.of(
+                        units.volume(w.volume(), Side.UP),
+                        units.height(w.leastFreeboard(), Side.DOWN),
+                        units.height(w.gm(), Side.DOWN),
+                        FigureText.up(Math.abs(Math.toDegrees(w.heel())), 1)
+                            + "\u00b0"
+                            + (w.returns() ? "" : ", and does not come back")))
+            .toList());
+  }
+
+  private static String degrees(double radians, Side side) {
+    double degrees = Math.toDegrees(radians);
+    return (side == Side.DOWN ? FigureText.down(degrees, 0) : FigureText.up(degrees, 0)) + "\u00b0";
   }
 }

@@ -18,7 +18,6 @@ final class FootSection {
   static void write(Page page, InspectionRecord inspection) {
     page.heading("This page");
     page.paragraph(
-        Deferral.NO_PLATE,
         "Limits: " + inspection.report().ruleSet(),
         "Beside a source, READ means that the figure was seen there, FROM MEMORY that it was"
             + " recalled, judgement that it is our own",

@@ -15,8 +15,10 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.UntriedAct;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
+import thwartwise.page.Table;
 
 /**
  * What nobody does in this boat, whoever is aboard. An act that was not assessed is not allowed
@@ -33,16 +35,36 @@ final class ForbiddenSection {
 
   private static final String UNTRIED = "Not worked out: " + ACTS;
 
+  private static final List<Table.Column> COLUMNS =
+      List.of(new Table.Column("Act", 27), new Table.Column("What happens", 52));
+
   private static final String NOT_TRIED = "Not worked out, so nobody does it: " + ACTS;
 
-  static void write(Page page, Report report) {
-    page.heading("What nobody does");
+  static void write(Page page, Report report, UnitFormat units) {
+    page.heading("What nobody does, and why");
     if (Verdict.of(report) == Verdict.HELD) {
       page.paragraph("Nobody goes aboard: the launch is held");
       return;
     }
-    write(page, report.findings());
-    page.paragraph(NOT_TRIED);
+    Map<Subject, List<Finding>> acts = byAct(report.findings());
+    Map<Subject, List<Finding>> forbidden = forbidden(acts);
+    if (acts.isEmpty()) {
+      page.paragraph(NONE_LOOKED_AT);
+    } else if (forbidden.isEmpty()) {
+      page.paragraph(
+          "Worked out in calm water, and within the limits: " + Sentence.list(words(acts)),
+          "That is no permission to do it; sit still all the same");
+    } else {
+      page.table(Table.close(COLUMNS, rows(forbidden, units)));
+    }
+  }
+
+  private static List<List<String>> rows(Map<Subject, List<Finding>> forbidden, UnitFormat units) {
+    List<List<String>> rows = new ArrayList<>();
+    forbidden.forEach(
+        (act, against) ->
+            rows.add(List.of(Sentence.capital(CheckWords.subject(act)), happens(against, units))));
+    return rows;
   }
 
   /** The acts alone, for whoever has read why. */
@@ -85,19 +107,6 @@ final class ForbiddenSection {
     return forbidden;
   }
 
-  private static void write(Page page, List<Finding> findings) {
-    Map<Subject, List<Finding>> acts = byAct(findings);
-    Map<Subject, List<Finding>> forbidden = forbidden(acts);
-    forbidden.forEach((act, against) -> page.point(words(act, against)));
-    if (acts.isEmpty()) {
-      page.paragraph(NONE_LOOKED_AT);
-    } else if (forbidden.isEmpty()) {
-      page.paragraph(
-          "Worked out in calm water, and within the limits: " + Sentence.list(words(acts)),
-          "That is no leave to do it; sit still all the same");
-    }
-  }
-
   /** An act has more than one answer. */
   private static Map<Subject, List<Finding>> byAct(List<Finding> findings) {
     Map<Subject, List<Finding>> acts = new LinkedHashMap<>();
@@ -110,19 +119,20 @@ final class ForbiddenSection {
     return acts;
   }
 
-  private static String[] words(Subject act, List<Finding> against) {
-    // The same act was tried with several loadings; the worst of them is told.
+  // The same act was tried with several loadings; the worst of them is shown.
+  private static String happens(List<Finding> against, UnitFormat units) {
     Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     against.forEach(a -> worst.merge(a.question(), a, Finding::worse));
-    Stream<String> answers =
-        worst.values().stream().flatMap(a -> Stream.of(a.note(), why(a))).distinct();
-    return Stream.concat(Stream.of("Not in this boat: " + CheckWords.subject(act)), answers)
-        .toArray(String[]::new);
+    return Sentence.joined(
+        worst.values().stream()
+            .flatMap(a -> Stream.of(why(a, units), a.margin().turnsOver() ? "" : a.note()))
+            .distinct()
+            .toList());
   }
 
-  private static String why(Finding against) {
+  private static String why(Finding against, UnitFormat units) {
     return against.outcome() == Outcome.NOT_ASSESSED
         ? "It could not be assessed, so nobody does it"
-        : FindingWords.figures(against);
+        : FindingWords.figures(against, units);
   }
 }

@@ -1,78 +1,59 @@
 package thwartwise.report;
 
+import java.util.List;
 import java.util.OptionalInt;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.Caps;
 import thwartwise.rules.Standing;
 
-/** One rule's number in sentences, kilograms first. */
+/** One rule's number as a row: what it is called, what it gives, what the boat has. */
 final class FormulaWords {
   private FormulaWords() {}
 
   /**
-   * @param set what becomes of the set as a whole, told above
+   * @param set what becomes of the set as a whole, which stands above
    */
-  static String[] of(CapacityFigure figure, Standing set) {
+  static List<String> row(CapacityFigure figure, Standing set, Sources sources, UnitFormat units) {
     boolean apart = set == Standing.TAKES_PART && figure.standing() == Standing.BESIDE;
-    return new String[] {
-      title(figure) + (figure.caps() == Caps.NOTHING ? "" : ": " + number(figure)),
-      apart ? "This one stands beside the answer" : "",
-      figure.caps() == Caps.LIMIT ? "" : figure.note(),
-      figure.source().isBlank() ? "" : "From " + figure.source()
-    };
+    return List.of(
+        title(figure) + (apart ? " (second opinion)" : "") + sources.cite(figure.source()),
+        number(figure, units),
+        figure.has().isPresent() ? has(figure, units) : "");
   }
 
   /** A limit goes by the key it has in the files. */
-  private static String title(CapacityFigure figure) {
+  static String title(CapacityFigure figure) {
     return figure.caps() == Caps.LIMIT ? figure.formula().replace('-', ' ') : figure.formula();
   }
 
-  private static String number(CapacityFigure figure) {
+  private static String number(CapacityFigure figure, UnitFormat units) {
+    double value = figure.value();
     return switch (figure.caps()) {
-      case PEOPLE -> kilograms(figure) + persons(figure.persons()) + " for the people aboard";
-      case LOAD -> kilograms(figure) + persons(figure.persons()) + " for the whole load";
-      case HEADS -> FigureText.people((int) figure.value());
-      case PERSON -> kilograms(figure);
-      case POWER ->
-          beside(figure, "at most ", watts(figure.value()), FigureText.up(has(figure), 0), "W");
-      case FLOTATION -> litres(figure);
-      case FREEBOARD ->
-          beside(figure, "at least ", metres(figure.value()), FigureText.down(has(figure), 2), "m");
+      case PEOPLE -> units.mass(value, Side.DOWN) + persons(figure.persons()) + " of people";
+      case LOAD -> units.mass(value, Side.DOWN) + persons(figure.persons()) + " in all";
+      case HEADS -> FigureText.people((int) value);
+      case PERSON -> units.mass(value, Side.DOWN);
+      case POWER -> "at most " + units.power(value, Side.DOWN);
+      case FLOTATION -> "at least " + units.volume(value, Side.UP);
+      case FREEBOARD -> "at least " + units.height(value, Side.UP);
       case LIMIT -> figure.note();
-      case NOTHING -> "";
+      case NOTHING -> "no number: " + figure.note();
     };
   }
 
-  private static String litres(CapacityFigure figure) {
-    String needed = FigureText.with(FigureText.up(figure.value() * 1000, 0), "litres");
-    return beside(figure, "at least ", needed, FigureText.down(has(figure) * 1000, 0), "litres");
-  }
-
-  /** What the rule wants, and what the boat has where that is known. */
-  private static String beside(
-      CapacityFigure figure, String wants, String rule, String boat, String unit) {
-    if (figure.has().isEmpty()) {
-      return wants + rule;
-    }
-    String verdict = figure.fallsShort() ? ": falls short" : "";
-    return wants + rule + ", the boat has " + FigureText.with(boat, unit) + verdict;
-  }
-
-  private static double has(CapacityFigure figure) {
-    return figure.has().orElse(Double.NaN);
-  }
-
-  private static String kilograms(CapacityFigure figure) {
-    return FigureText.with(FigureText.down(figure.value(), 0), "kg");
-  }
-
-  private static String watts(double power) {
-    return FigureText.with(FigureText.down(power, 0), "W");
-  }
-
-  private static String metres(double height) {
-    return FigureText.with(FigureText.up(height, 2), "m");
+  private static String has(CapacityFigure figure, UnitFormat units) {
+    double has = figure.has().orElseThrow();
+    String shown =
+        switch (figure.caps()) {
+          case POWER -> units.power(has, Side.UP);
+          case FLOTATION -> units.volume(has, Side.DOWN);
+          case FREEBOARD -> units.height(has, Side.DOWN);
+          default -> units.mass(has, Side.DOWN);
+        };
+    return shown + (figure.fallsShort() ? ": falls short" : "");
   }
 
   private static String persons(OptionalInt persons) {

@@ -4,40 +4,57 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
+import thwartwise.page.Sentence;
+import thwartwise.page.Table;
 import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
 import thwartwise.rules.Standing;
 
 /** What other rules give for this boat, set by set, and what becomes of it in the answer. */
 final class FormulasSection {
+  private static final List<Table.Column> COLUMNS =
+      List.of(
+          new Table.Column("Rule", 38),
+          new Table.Column("Gives", 26),
+          new Table.Column("This boat has", 14));
+
   private FormulasSection() {}
 
-  static void write(Page page, List<CapacityFigure> figures) {
+  static void write(Page page, List<CapacityFigure> figures, Sources sources, UnitFormat units) {
     if (figures.isEmpty()) {
       return;
     }
-    page.heading("Published formulas beside it");
     Map<String, List<CapacityFigure>> bySet = new LinkedHashMap<>();
     figures.forEach(f -> bySet.computeIfAbsent(f.ruleSet(), s -> new ArrayList<>()).add(f));
     List<List<CapacityFigure>> sets =
         bySet.values().stream().sorted((a, b) -> standing(a).compareTo(standing(b))).toList();
-    for (int i = 0; i < sets.size(); i++) {
-      (i > 0 ? page.gap() : page).paragraph(head(sets.get(i)));
-      points(page, sets.get(i));
+    List<List<String>> rows = new ArrayList<>();
+    for (List<CapacityFigure> set : sets) {
+      rows.add(List.of(head(set)));
+      numbers(set).map(f -> FormulaWords.row(f, standing(set), sources, units)).forEach(rows::add);
     }
+    page.folded("Published rules next to it", new Page().table(Table.close(COLUMNS, rows)));
+    Page notes = new Page();
+    sets.stream()
+        .flatMap(FormulasSection::numbers)
+        .filter(f -> f.caps() != Caps.LIMIT && !f.note().isBlank())
+        .forEach(f -> notes.point(FormulaWords.title(f) + ": " + f.note()));
+    if (!notes.blocks().isEmpty()) {
+      page.unprinted("What these rules rest on", notes);
+    }
+  }
+
+  private static Stream<CapacityFigure> numbers(List<CapacityFigure> set) {
+    return set.stream().filter(figure -> !figure.formula().isBlank());
   }
 
   private static String head(List<CapacityFigure> set) {
     String name = set.get(0).ruleSet();
     String told = told(standing(set), set);
-    return name.isBlank() ? told : name + ": " + told;
-  }
-
-  private static void points(Page page, List<CapacityFigure> set) {
-    Standing standing = standing(set);
-    set.stream()
-        .filter(figure -> !figure.formula().isBlank())
-        .forEach(figure -> page.point(FormulaWords.of(figure, standing)));
+    return name.isBlank() ? Sentence.capital(told) : name + ": " + told;
   }
 
   /** A set is as good as the best of its figures. */
@@ -48,7 +65,7 @@ final class FormulasSection {
   private static String told(Standing standing, List<CapacityFigure> set) {
     return switch (standing) {
       case TAKES_PART -> "takes part in the answer, and the lowest rules";
-      case BESIDE -> "beside the answer, changes nothing";
+      case BESIDE -> "a second opinion, changes nothing";
       case DOES_NOT_APPLY ->
           set.get(0).formula().isBlank() ? set.get(0).note() : "gives no number for this boat";
     };

@@ -6,6 +6,7 @@ import thwartwise.page.Page;
 import thwartwise.page.Pdf;
 import thwartwise.page.PdfPage;
 import thwartwise.page.Typeface;
+import thwartwise.picture.Pictures;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 
@@ -39,9 +40,11 @@ public final class HtmlPage {
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
     Page page = new Page();
     HeadSection.write(page, inspection);
-    GlanceSection.write(page, inspection);
-    PicturesSection.write(page, inspection);
-    Story.write(page, inspection);
+    page.contents();
+    PageSheets.write(
+        page,
+        inspection,
+        Pictures.of(inspection.boat(), inspection.report(), inspection.date().toLocalDate()));
     RecordsPage.correction(page, corrects);
     FootSection.write(page, inspection, number);
     return page;

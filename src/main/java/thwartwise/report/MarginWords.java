@@ -2,29 +2,49 @@ package thwartwise.report;
 
 import thwartwise.checks.Margin;
 import thwartwise.checks.Unit;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 
-/** A figure and its limit with their unit, both rounded to the cautious side. */
+/** A figure and its limit in the reader's units, both rounded to the cautious side. */
 final class MarginWords {
   private MarginWords() {}
 
-  static String value(Margin margin) {
-    double shown = margin.unit().shown(margin.value().orElse(Double.NaN));
-    int decimals = margin.unit().decimals();
+  static String value(Margin margin, UnitFormat units) {
     return words(
-        margin.atLeast() ? FigureText.down(shown, decimals) : FigureText.up(shown, decimals),
-        margin.unit());
+        margin.value().orElse(Double.NaN), margin, margin.atLeast() ? Side.DOWN : Side.UP, units);
   }
 
-  static String limit(Margin margin) {
-    double shown = margin.unit().shown(margin.limit());
-    int decimals = margin.unit().decimals();
-    return words(
-        margin.atLeast() ? FigureText.up(shown, decimals) : FigureText.down(shown, decimals),
-        margin.unit());
+  static String limit(Margin margin, UnitFormat units) {
+    return words(margin.limit(), margin, margin.atLeast() ? Side.UP : Side.DOWN, units);
   }
 
-  private static String words(String figure, Unit unit) {
+  /** The limit with the way it is meant. */
+  static String asked(Margin margin, UnitFormat units) {
+    return (margin.atLeast() ? "at least " : "at most ") + limit(margin, units);
+  }
+
+  private static String words(double si, Margin margin, Side side, UnitFormat units) {
+    return switch (margin.unit()) {
+      case METRE -> units.height(si, side);
+      case KILOGRAM -> units.mass(si, side);
+      case LITRE -> units.volume(si, side);
+      case NEWTON -> units.force(si, side);
+      case WATT -> units.power(si, side);
+      case NEWTON_METRE -> units.moment(si, side);
+      default -> plain(margin.unit(), si, side);
+    };
+  }
+
+  private static String plain(Unit unit, double si, Side side) {
+    double shown = unit.shown(si);
+    String figure =
+        side == Side.DOWN
+            ? FigureText.down(shown, unit.decimals())
+            : FigureText.up(shown, unit.decimals());
+    if (unit == Unit.DEGREE) {
+      return figure + "\u00b0";
+    }
     return FigureText.with(figure, figure.equals("1") ? unit.oneWord() : unit.word());
   }
 }

@@ -22,8 +22,8 @@ import thwartwise.page.Sentence;
 final class MeasuredSection {
   private MeasuredSection() {}
 
-  static void write(Page page, Boat boat) {
-    page.heading("What was measured");
+  static Page of(Boat boat) {
+    Page page = new Page();
     page.point(hull(boat.hull()), "It floats in " + boat.water().word() + " water");
     page.point(size(boat.hull().stations()));
     page.point(boat.openings().isEmpty() ? "Openings below the rail: none given" : openings(boat));
@@ -36,7 +36,7 @@ final class MeasuredSection {
       row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
     }
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
-    page.point(driven(boat.propulsion()));
+    return page.point(driven(boat.propulsion()));
   }
 
   private static String hull(HullMeasurements hull) {

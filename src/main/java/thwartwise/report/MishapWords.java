@@ -13,7 +13,8 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
 import thwartwise.inspection.LimitingFactor;
 import thwartwise.inspection.LimitingFactorWords;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * What happens to the people where a check that limits the crew falls short, each mishap once: a
@@ -67,7 +68,7 @@ final class MishapWords {
     };
   }
 
-  static List<String> of(List<Finding> findings) {
+  static List<String> of(List<Finding> findings, UnitFormat units) {
     Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     findings.stream()
         .filter(Finding::holdsBack)
@@ -77,7 +78,7 @@ final class MishapWords {
     return all.stream()
         .filter(f -> !(sinks && isSwamped(f.question()) && !isLift(f)))
         .filter(f -> !followsFrom(f, all))
-        .map(MishapWords::told)
+        .map(f -> told(f, units))
         .distinct()
         .toList();
   }
@@ -102,60 +103,58 @@ final class MishapWords {
         && (finding.value().isEmpty() || finding.margin().turnsOver());
   }
 
-  private static String told(Finding finding) {
+  private static String told(Finding finding, UnitFormat units) {
     if (finding.outcome() == Outcome.NOT_ASSESSED) {
       return CheckWords.of(finding.question()) + ": not worked out, so it counts against the boat";
     }
-    String words = words(finding);
+    String words = words(finding, units);
     return finding.outcome() == Outcome.BORDERLINE
         ? words + ", and tape and scales are not fine enough to tell"
         : words;
   }
 
-  private static String words(Finding finding) {
+  private static String words(Finding finding, UnitFormat units) {
     CheckQuestion question = finding.question();
     if (finding.margin().unit() == Unit.KILOGRAM && isSwamped(question)) {
-      return lift(finding);
+      return lift(finding, units);
     }
     if (finding.margin().unit() == Unit.DEGREE) {
-      return heel(finding);
+      return heel(finding, units);
     }
     if (question.check() == CheckId.FREEBOARD_AT_REST) {
-      return edge(finding, "Its lowest edge", "");
+      return edge(finding, "Its lowest edge", "", units);
     }
     return switch (question.measure()) {
-      case HIGHER_END -> edge(finding, "Full of water its higher end", "");
+      case HIGHER_END -> edge(finding, "Full of water its higher end", "", units);
       case LOWER_END ->
           finding.value().isEmpty()
               ? "Full of water it does not lie level"
               : "Full of water one end goes "
-                  + FindingWords.value(finding)
+                  + FindingWords.value(finding, units)
                   + " under; limit "
-                  + FindingWords.limit(finding);
-      case FREEBOARD -> edge(finding, "Its side", " " + when(question));
-      default -> FindingWords.told(finding, "");
+                  + FindingWords.limit(finding, units);
+      case FREEBOARD -> edge(finding, "Its side", " " + when(question), units);
+      default -> FindingWords.told(finding, units);
     };
   }
 
-  private static String lift(Finding finding) {
+  private static String lift(Finding finding, UnitFormat units) {
     String lost =
         finding.question().check() == CheckId.ONE_CHAMBER_LOST ? " with one chamber leaking" : "";
     OptionalDouble has = finding.value();
     return has.orElse(-1) < 0
         ? "It sinks when full of water"
             + lost
-            + (has.isEmpty()
-                ? ""
-                : ": " + FigureText.with(FigureText.up(-has.getAsDouble(), 0), "kg") + " too heavy")
+            + (has.isEmpty() ? "" : ": " + units.mass(-has.getAsDouble(), Side.UP) + " too heavy")
         : "Full of water"
             + lost
             + " it lifts "
-            + FindingWords.value(finding)
+            + FindingWords.value(finding, units)
             + " more than its load; it needs "
-            + FindingWords.limit(finding);
+            + FindingWords.limit(finding, units);
   }
 
-  private static String heel(Finding finding) {
+  private static String heel(Finding finding, UnitFormat units) {
     String when = when(finding.question());
     String start = isSwamped(finding.question()) ? "Full of water it " : "It ";
     String end = when.isEmpty() ? "" : " " + when;
@@ -163,22 +162,22 @@ final class MishapWords {
         ? start + "rolls over" + end
         : start
             + "leans "
-            + FindingWords.value(finding)
+            + FindingWords.value(finding, units)
             + end
             + "; limit "
-            + FindingWords.limit(finding);
+            + FindingWords.limit(finding, units);
   }
 
-  private static String edge(Finding finding, String what, String when) {
+  private static String edge(Finding finding, String what, String when, UnitFormat units) {
     double has = finding.value().orElse(-1);
     return has < 0
         ? what + " goes under the water" + when
         : what
             + " is "
-            + FindingWords.value(finding)
+            + FindingWords.value(finding, units)
             + " above the water"
             + when
             + "; it needs "
-            + FindingWords.limit(finding);
+            + FindingWords.limit(finding, units);
   }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 import thwartwise.page.TextForm;
@@ -41,12 +43,14 @@ public final class Screen {
   private final InspectionRecord inspection;
   private final Report report;
   private final ScreenDetail detail;
+  private final UnitFormat units;
   private final ScreenLines lines = new ScreenLines();
 
   private Screen(InspectionRecord inspection, ScreenDetail detail) {
     this.inspection = inspection;
     this.report = inspection.report();
     this.detail = detail;
+    this.units = ReaderUnits.of(inspection.boat());
   }
 
   /**
@@ -71,12 +75,12 @@ public final class Screen {
     Recommendation crew = report.recommendation();
     if (verdict != Verdict.HELD) {
       lines.add("Load:", Sentence.joined(load(crew)));
-      ScreenSeats.write(lines, inspection.boat().places(), crew, detail);
+      ScreenSeats.write(lines, inspection.boat().places(), crew, detail, units);
     }
     lines.add("Dry:", dry(crew));
     lines.add("Filled:", filled(crew));
     lines.add("Wrong:", Sentence.joined(wrong()));
-    ScreenAdvice.write(lines, report, detail);
+    ScreenAdvice.write(lines, report, detail, units);
     lines.add("Nobody:", nobody(verdict));
     lines.add("Mind:", Sentence.joined(mind()));
     return lines.all();
@@ -101,22 +105,22 @@ public final class Screen {
   }
 
   private List<String> load(Recommendation crew) {
-    String adult = FigureText.with(FigureText.up(crew.adult(), 0), "kg");
-    int most = CrewSection.most(crew);
+    String adult = units.mass(crew.adult(), Side.UP);
+    int most = CrewWords.most(crew);
     return List.of(
         "At most "
-            + FigureText.with(FigureText.down(crew.load(), 0), "kg")
+            + units.mass(crew.load(), Side.DOWN)
             + " in all; with the kit listed ("
-            + FigureText.with(FigureText.up(inspection.boat().kitMass(), 1), "kg")
+            + units.mass(inspection.boat().kitMass(), Side.UP)
             + ") people come to at most "
-            + FigureText.with(FigureText.down(crew.crew(), 0), "kg")
+            + units.mass(crew.crew(), Side.DOWN)
             + ": "
             + FigureText.adults(crew.people())
             + " of "
             + adult
             + ", and never more than "
             + FigureText.people(most),
-        CrewSection.nearly(crew).orElse(""));
+        CrewWords.nearly(crew, units).orElse(""));
   }
 
   private static String dry(Recommendation crew) {
@@ -142,7 +146,8 @@ public final class Screen {
   /** Every mishap once; the reasons of the search only where no finding shows them. */
   private List<String> wrong() {
     Recommendation crew = report.recommendation();
-    List<String> mishaps = crew.wasSearched() ? MishapWords.of(report.findings()) : List.of();
+    List<String> mishaps =
+        crew.wasSearched() ? MishapWords.of(report.findings(), units) : List.of();
     List<String> all = new ArrayList<>(mishaps.isEmpty() ? crew.reasons() : mishaps);
     if (Verdict.of(report) == Verdict.HELD) {
       all.addAll(stops("Even the first person: ", crew));

@@ -5,6 +5,8 @@ import java.util.List;
 import thwartwise.checks.CheckWords;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 
@@ -14,7 +16,7 @@ final class ScreenAdvice {
 
   private ScreenAdvice() {}
 
-  static void write(ScreenLines lines, Report report, ScreenDetail detail) {
+  static void write(ScreenLines lines, Report report, ScreenDetail detail, UnitFormat units) {
     List<AdvicePiece> pieces =
         AdviceSection.first(report.advice()).stream().limit(detail.pieces()).toList();
     for (int i = 0; i < pieces.size(); i++) {
@@ -22,21 +24,21 @@ final class ScreenAdvice {
       String words =
           Sentence.of(DeedWords.of(piece.deed()).deed())
               + " "
-              + Sentence.of(buys(piece, detail.gains()) + costs(piece, detail.prices()));
+              + Sentence.of(buys(piece, detail.gains(), units) + costs(piece, detail.prices()));
       lines.add(i == 0 ? LABEL : "", (i + 1) + ". ", words);
     }
   }
 
-  private static String buys(AdvicePiece piece, boolean all) {
+  private static String buys(AdvicePiece piece, boolean all, UnitFormat units) {
     List<String> gains = new ArrayList<>();
     if (piece.people() > 0) {
       gains.add(FigureText.adults(piece.people()) + " more");
     }
     if (piece.crew() > 0) {
-      gains.add(kg(FigureText.down(piece.crew(), 0)) + " of people");
+      gains.add(units.mass(piece.crew(), Side.DOWN) + " of people");
     }
     if (piece.load() > 0) {
-      gains.add(kg(FigureText.down(piece.load(), 0)) + " in all");
+      gains.add(units.mass(piece.load(), Side.DOWN) + " in all");
     }
     List<String> words = new ArrayList<>();
     if (!gains.isEmpty()) {
@@ -46,7 +48,7 @@ final class ScreenAdvice {
       words.add("puts right what holds it back today");
     }
     if (piece.load() < 0) {
-      words.add("costs " + kg(FigureText.up(-piece.load(), 0)) + " of the load in all");
+      words.add("costs " + units.mass(-piece.load(), Side.UP) + " of the load in all");
     }
     return String.join("; ", words);
   }
@@ -72,9 +74,5 @@ final class ScreenAdvice {
             ? ""
             : "; then nobody does: "
                 + Sentence.list(piece.thenNobody().stream().map(CheckWords::subject).toList()));
-  }
-
-  private static String kg(String figure) {
-    return FigureText.with(figure, "kg");
   }
 }

@@ -2,11 +2,11 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import thwartwise.boat.Place;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.LineWrap;
 
 /** For each number of people how heavy each may be and where they sit then, one row each. */
@@ -16,21 +16,25 @@ final class ScreenSeats {
   private ScreenSeats() {}
 
   static void write(
-      ScreenLines lines, List<Place> places, Recommendation crew, ScreenDetail detail) {
+      ScreenLines lines,
+      List<Place> places,
+      Recommendation crew,
+      ScreenDetail detail,
+      UnitFormat units) {
     if (places.isEmpty()) {
       lines.add("Seats:", "No place to sit was measured, so no seating could be looked at.");
       return;
     }
     List<CrewLimit> shown = shown(crew, detail.seatRows());
     for (CrewLimit limit : shown) {
-      String start = row(limit);
+      String start = row(limit, units);
       lines.add(
           limit.equals(shown.get(0)) ? "Seats:" : "",
           "",
           start + seats(limit, start, places, detail));
     }
     String others = shown.size() < crew.crewLimits().size() ? "Other numbers: page." : "";
-    lines.add("", (others + " " + besidesLight(crew)).strip());
+    lines.add("", (others + " " + besidesLight(crew, units)).strip());
   }
 
   /** Those around the number recommended, which is always among them. */
@@ -41,19 +45,18 @@ final class ScreenSeats {
   }
 
   /** Cargo was looked for with nobody heavier than an adult. */
-  private static String besidesLight(Recommendation crew) {
+  private static String besidesLight(Recommendation crew, UnitFormat units) {
     boolean heavier =
         crew.crewLimits().stream().anyMatch(l -> l.eachUpTo() > crew.adult() && l.extra() > 0);
-    return heavier ? "Besides only low down, while nobody is over " + kg(crew.adult()) + "." : "";
+    return heavier
+        ? "Besides only low down, while nobody is over " + units.mass(crew.adult(), Side.DOWN) + "."
+        : "";
   }
 
-  private static String row(CrewLimit limit) {
-    String besides = Double.isNaN(limit.extra()) ? "" : ", " + kg(limit.extra()) + " besides";
-    return limit.people() + " " + SeatingWords.upTo(limit) + besides + ": ";
-  }
-
-  private static String kg(double mass) {
-    return FigureText.with(FigureText.down(mass, 0), "kg");
+  private static String row(CrewLimit limit, UnitFormat units) {
+    String besides =
+        Double.isNaN(limit.extra()) ? "" : ", " + units.mass(limit.extra(), Side.DOWN) + " besides";
+    return limit.people() + " " + SeatingWords.upTo(limit, units) + besides + ": ";
   }
 
   private static String seats(
@@ -76,7 +79,7 @@ final class ScreenSeats {
   private static String fitting(List<List<String>> ways, int width) {
     List<String> told = new ArrayList<>();
     for (List<String> way : ways) {
-      told.add(one(way));
+      told.add(SeatTable.one(way));
       if (LineWrap.columns(words(told, ways.size())) > width) {
         told.remove(told.size() - 1);
         break;
@@ -88,11 +91,5 @@ final class ScreenSeats {
   private static String words(List<String> told, int ways) {
     int more = ways - told.size();
     return String.join("; or ", told) + (more > 0 ? "; " + more + " more (page)" : "");
-  }
-
-  private static String one(List<String> seating) {
-    return Seatings.byPlace(seating).entrySet().stream()
-        .map(e -> e.getKey() + (e.getValue() > 1 ? " (" + e.getValue() + ")" : ""))
-        .collect(Collectors.joining(", "));
   }
 }

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import thwartwise.boat.Boat;
 import thwartwise.checks.CheckWords;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.Member;
 import thwartwise.inspection.QuestionMargin;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 
@@ -17,18 +19,19 @@ import thwartwise.page.Sentence;
 public final class SeatsPage {
   private SeatsPage() {}
 
-  public static String of(String boat, CrewAnswer answer) {
+  public static String of(Boat boat, CrewAnswer answer) {
+    UnitFormat units = ReaderUnits.of(boat);
     Page page = new Page();
-    page.title(boat).paragraph(verdict(answer));
+    page.title(boat.name()).paragraph(verdict(answer));
     if (!answer.seats().isEmpty()) {
-      seats(page, answer);
+      seats(page, answer, units);
     }
     if (!answer.ashore().isEmpty()) {
       ashore(page, answer);
     }
     if (!answer.seats().isEmpty()) {
       fewer(page, answer);
-      margins(page, answer);
+      margins(page, answer, units);
     }
     cautions(page);
     return page.toString();
@@ -43,19 +46,15 @@ public final class SeatsPage {
         : new String[] {"Not all of them: somebody stays ashore, or the boat goes twice"};
   }
 
-  private static void seats(Page page, CrewAnswer answer) {
+  private static void seats(Page page, CrewAnswer answer, UnitFormat units) {
     page.heading("Who sits where");
     answer.seats().forEach(s -> page.point(s.place() + ": " + who(s.member())));
     double all = answer.seats().stream().mapToDouble(s -> s.member().heaviest()).sum();
-    page.gap().paragraph("That comes to " + kilograms(all) + " at the most, dressed");
+    page.gap().paragraph("That comes to " + units.mass(all, Side.UP) + " at the most, dressed");
   }
 
   private static String who(Member member) {
     return member.name() + " (" + member.how() + ")";
-  }
-
-  private static String kilograms(double mass) {
-    return FigureText.with(FigureText.up(mass, 0), "kg");
   }
 
   private static void ashore(Page page, CrewAnswer answer) {
@@ -103,22 +102,22 @@ public final class SeatsPage {
     return "Alone in the boat, not at " + place + ": " + Sentence.list(names);
   }
 
-  private static void margins(Page page, CrewAnswer answer) {
+  private static void margins(Page page, CrewAnswer answer, UnitFormat units) {
     page.heading("What is left of each limit, seated so");
     answer
         .governing()
         .ifPresent(m -> page.paragraph("Nearest to its limit: " + CheckWords.of(m.question())));
-    answer.margins().forEach(m -> page.point(words(m)));
+    answer.margins().forEach(m -> page.point(words(m, units)));
     page.gap()
         .paragraph("After the allowance for tape and scales, the worst of what they may weigh");
   }
 
-  private static String words(QuestionMargin left) {
+  private static String words(QuestionMargin left, UnitFormat units) {
     return CheckWords.of(left.question())
         + ": "
-        + MarginWords.value(left.margin())
-        + (left.margin().atLeast() ? ", at least " : ", at most ")
-        + MarginWords.limit(left.margin());
+        + MarginWords.value(left.margin(), units)
+        + ", "
+        + MarginWords.asked(left.margin(), units);
   }
 
   private static void cautions(Page page) {

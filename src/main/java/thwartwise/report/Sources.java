@@ -23,9 +23,10 @@ final class Sources {
     if (all.isEmpty()) {
       return;
     }
-    page.gap().paragraph("Where the limits come from:");
+    Page list = new Page();
     for (int i = 0; i < all.size(); i++) {
-      page.point("[" + (i + 1) + "] " + all.get(i));
+      list.note("[" + (i + 1) + "] " + all.get(i));
     }
+    page.folded("Where the limits come from", list);
   }
 }

@@ -12,6 +12,7 @@ import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.Member;
 import thwartwise.inspection.Recommendation;
 import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.AnswerChange;
@@ -31,6 +32,7 @@ public final class SupposePage {
    * @param crew what came of seating the people that were named
    */
   public static String of(Comparison tried, List<String> deeds, Optional<CrewAnswer> crew) {
+    UnitFormat units = ReaderUnits.of(tried.after().boat());
     Recommendation before = tried.before().report().recommendation();
     Recommendation after = tried.after().report().recommendation();
     Page page = new Page().title(tried.after().boat().name() + ", supposed");
@@ -41,9 +43,9 @@ public final class SupposePage {
     page.gap();
     page.paragraph(
         ComparePage.verdict(tried),
-        ComparePage.people(before, after),
-        ComparePage.amount("People", before.crew(), after.crew()),
-        ComparePage.amount("In all", before.load(), after.load()));
+        ComparePage.people(before, after, units),
+        ComparePage.amount("People", before.crew(), after.crew(), units),
+        ComparePage.amount("In all", before.load(), after.load(), units));
     page.paragraph(
         ComparePage.count("Dry it stays up with", before.staysUpWith(), after.staysUpWith()),
         ComparePage.count(

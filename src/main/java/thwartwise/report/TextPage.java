@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.page.Block;
 import thwartwise.page.Page;
+import thwartwise.picture.Pictures;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.KeptRecord;
@@ -15,54 +16,44 @@ import thwartwise.record.KeptRecord;
  * all rests on.
  */
 public final class TextPage {
+  private static final Pictures NO_PICTURES = new Pictures(List.of(), List.of());
+
   private TextPage() {}
 
   /** The page of an inspection that is not kept. */
   public static String of(InspectionRecord inspection) {
     Page page = new Page();
     HeadSection.write(page, inspection);
-    Story.write(page, inspection);
+    PageSheets.write(page, inspection, NO_PICTURES);
     FootSection.write(page, inspection);
-    return page.toString();
+    return folded(page);
   }
 
-  /** What the sections of the page are called, in their order. */
+  /** What the sheets of the page are called, in their order. */
   public static List<String> headings(KeptRecord record) {
-    return sections(record).stream().map(Section::heading).toList();
+    return sheets(page(record)).stream().map(Sheet::heading).toList();
   }
 
   /**
-   * One section of the page by itself, under the name of the boat.
+   * One sheet of the page by itself, under the name of the boat, with all its details.
    *
    * @param number from one
    */
-  public static String section(KeptRecord record, int number) {
-    Page page = new Page().title(record.inspection().boat().name());
-    sections(record).get(number - 1).blocks().forEach(page::with);
+  public static String sheet(KeptRecord record, int number) {
+    Page page = new Page();
+    if (number > 1) {
+      page.title(record.inspection().boat().name());
+    }
+    sheets(page(record)).get(number - 1).blocks().forEach(page::with);
     return page.gap().paragraph(Deferral.NO_PLATE, Deferral.LAST_WORD).toString();
   }
 
   /** The page of a record that is kept. */
   public static String of(KeptRecord record) {
-    return page(record.inspection(), record.name(), record.corrects()).toString();
+    return folded(page(record));
   }
 
-  private record Section(String heading, List<Block> blocks) {}
-
-  private static List<Section> sections(KeptRecord record) {
-    List<Section> sections = new ArrayList<>();
-    for (Block block : page(record.inspection(), record.name(), record.corrects()).blocks()) {
-      if (block instanceof Block.Heading heading) {
-        sections.add(new Section(heading.words(), new ArrayList<>()));
-      }
-      if (!sections.isEmpty()) {
-        sections.get(sections.size() - 1).blocks().add(block);
-      }
-    }
-    return sections;
-  }
-
-  /** The page that lies beside the record of that number. */
+  /** The page that lies next to the record of that number. */
   public static String of(InspectionRecord inspection, String number) {
     return of(inspection, number, Optional.empty());
   }
@@ -70,16 +61,51 @@ public final class TextPage {
   /** The same of a record that corrects an older one. */
   public static String of(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
-    return page(inspection, number, corrects).toString();
+    return folded(page(inspection, number, corrects));
+  }
+
+  private static Page page(KeptRecord record) {
+    return page(record.inspection(), record.name(), record.corrects());
   }
 
   private static Page page(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
     Page page = new Page();
     HeadSection.write(page, inspection);
-    Story.write(page, inspection);
+    PageSheets.write(page, inspection, NO_PICTURES);
     RecordsPage.correction(page, corrects);
     FootSection.write(page, inspection, number);
     return page;
+  }
+
+  private record Sheet(String heading, List<Block> blocks) {}
+
+  /** The first sheet begins with the title. */
+  private static List<Sheet> sheets(Page page) {
+    List<Sheet> sheets = new ArrayList<>();
+    sheets.add(new Sheet("May it be launched?", new ArrayList<>()));
+    for (Block block : page.blocks()) {
+      if (block instanceof Block.Part part) {
+        sheets.add(new Sheet(part.words(), new ArrayList<>()));
+      }
+      sheets.get(sheets.size() - 1).blocks().add(block);
+    }
+    return sheets;
+  }
+
+  /** Details are left out, with where they stand. */
+  private static String folded(Page page) {
+    Page folded = new Page();
+    List<Sheet> sheets = sheets(page);
+    for (int i = 0; i < sheets.size(); i++) {
+      for (Block block : sheets.get(i).blocks()) {
+        if (block instanceof Block.Folded details) {
+          folded.point(details.summary() + ": page " + (i + 1));
+        } else {
+          folded.with(block);
+        }
+      }
+    }
+    return folded.toString();
   }
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import thwartwise.inspection.GoingToday;
 import thwartwise.inspection.GoingToday.Point;
 import thwartwise.inspection.Recommendation;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.LineWrap;
 import thwartwise.page.Page;
@@ -25,20 +27,22 @@ public final class TodayPage {
   public static String opening(InspectionRecord inspection) {
     Page page = new Page();
     Recommendation crew = inspection.report().recommendation();
+    UnitFormat units = ReaderUnits.of(inspection.boat());
     page.title("Going today? " + inspection.boat().name());
     page.paragraph(
         Verdict.of(inspection.report()).words(), "Worked out on " + Moment.of(inspection.date()));
     if (!crew.withheld()) {
       page.paragraph(
           "People up to "
-              + FigureText.with(FigureText.down(crew.crew(), 0), "kg in all")
+              + units.mass(crew.crew(), Side.DOWN)
+              + " in all"
               + ", load up to "
-              + FigureText.with(FigureText.down(crew.load(), 0), "kg")
+              + units.mass(crew.load(), Side.DOWN)
               + ": "
               + FigureText.adults(crew.people())
               + " of "
-              + FigureText.with(FigureText.up(crew.adult(), 0), "kg"),
-          CrewSection.nearly(crew).orElse(""));
+              + units.mass(crew.adult(), Side.UP),
+          CrewWords.nearly(crew, units).orElse(""));
     }
     return page.toString();
   }

@@ -1,56 +1,60 @@
 package thwartwise.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import thwartwise.checks.Finding;
-import thwartwise.inspection.AdvicePiece;
+import thwartwise.inspection.LimitingFactorWords;
+import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
-import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 
-/** May it be launched, and if not, why not. */
+/** Why it may not be launched as it is, and what stops one person more. */
 final class VerdictSection {
   private static final String LOADING =
-      "Not as it is loaded today. Load and sit as told below, or put right what is named here, and"
+      "Not as it is loaded today. Load and sit as said here, or put right what is named here, and"
           + " inspect again";
-  private static final String FIRST = "To do first, of all that was tried:";
-  private static final String MORE = "What would let it carry more, of all that was tried:";
-  private static final String NO_ADULT =
-      "No adult of the usual mass may go; the limits below are for somebody lighter";
 
   private VerdictSection() {}
 
-  static void write(Page page, Report report) {
+  static void against(Page page, Report report, UnitFormat units) {
     Verdict verdict = Verdict.of(report);
-    List<Finding> against = report.findings().stream().filter(Finding::holdsBack).toList();
-    List<String> reasons = report.recommendation().reasons();
-    boolean held = verdict == Verdict.HELD && !reasons.isEmpty();
-    page.heading("May it be launched?").paragraph(verdict.words(), held ? reasons.get(0) : "");
     if (verdict == Verdict.AFTER_WORK && onlyAsLoaded(report)) {
       page.paragraph(LOADING);
     }
-    if (verdict != Verdict.HELD && report.recommendation().people() == 0) {
-      page.paragraph(NO_ADULT);
+    Recommendation crew = report.recommendation();
+    if (verdict != Verdict.HELD && crew.people() == 0) {
+      page.paragraph(
+          "No adult of "
+              + units.mass(crew.adult(), Side.UP)
+              + " may go; the limits are for somebody lighter");
     }
-    page.points(held ? reasons.subList(1, reasons.size()) : reasons);
-    FindingGroups.write(page, against, finding -> FindingWords.told(finding, ""));
+    List<String> all = new ArrayList<>(crew.reasons());
+    all.addAll(MishapWords.of(report.findings(), units));
     // A launch is never held without a word.
-    if (verdict == Verdict.HELD
-        && against.isEmpty()
-        && report.recommendation().reasons().isEmpty()) {
-      page.point("No crew meets every check that limits the crew");
+    if (verdict == Verdict.HELD && all.isEmpty()) {
+      all.add("No crew meets every check that limits the crew");
     }
-    first(page, verdict, report);
+    page.points(all);
   }
 
-  private static void first(Page page, Verdict verdict, Report report) {
-    List<AdvicePiece> pieces = AdviceSection.first(report.advice());
-    if (pieces.isEmpty()) {
-      return;
-    }
-    page.gap().paragraph(verdict == Verdict.NOTHING_AGAINST ? MORE : FIRST);
-    for (int i = 0; i < pieces.size(); i++) {
-      page.numbered(i + 1, AdviceWords.first(pieces.get(i), report.recommendation()));
-    }
+  /** What one person more would break, and which check decides; blank where nobody knows. */
+  static String[] nextPerson(Recommendation crew) {
+    String stops =
+        crew.governedBy()
+            .map(f -> "What stops the next person: " + LimitingFactorWords.of(f))
+            .orElse("");
+    return new String[] {
+      stops,
+      crew.nextPersonBreaks().isEmpty()
+          ? ""
+          : (crew.people() == 0 ? "An adult" : "One adult more")
+              + " would break: "
+              + crew.nextPersonBreaks().stream().collect(Collectors.joining("; "))
+    };
   }
 
   /** Whether all that stands against it comes of how it is loaded today. */
@@ -59,6 +63,6 @@ final class VerdictSection {
   }
 
   private static boolean asLoaded(Finding finding) {
-    return finding.loadCase().kind() == LoadCase.Kind.AS_LOADED;
+    return finding.loadCase().kind() == Kind.AS_LOADED;
   }
 }

@@ -9,7 +9,7 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.record.KeptRecord;
 import thwartwise.report.TextPage;
 
-/** Prints the whole page of a record, or one section of it. */
+/** Prints the whole page of a record, or one sheet of it. */
 final class PageCommand implements ShellCommand {
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,3}");
 
@@ -26,12 +26,12 @@ final class PageCommand implements ShellCommand {
 
   @Override
   public String getDescription() {
-    return "print the whole page of a record, or one section of it";
+    return "print the whole page of a record, or one sheet of it";
   }
 
   @Override
   public Optional<String> argument() {
-    return Optional.of("RECORD SECTION");
+    return Optional.of("RECORD SHEET");
   }
 
   @Override
@@ -48,7 +48,7 @@ final class PageCommand implements ShellCommand {
   public String details() {
     return """
         Without a word it is the page of the newest record of all; a number alone is
-        a section of it. A record is named by its file or as "records" prints it.
+        one sheet of it, with all its details. A record is named by its file or as "records" prints it.
 
           page
           page 3
@@ -58,7 +58,7 @@ final class PageCommand implements ShellCommand {
 
         At a terminal it goes through the pager that PAGER names, or less or more;
         into a pipe or a file it is printed as it is.
-        Exits with 0 when it ran, with 2 when there is no such record or section.
+        Exits with 0 when it ran, with 2 when there is no such record or sheet.
         """;
   }
 
@@ -71,25 +71,24 @@ final class PageCommand implements ShellCommand {
     List<String> named = numbered ? typed.subList(0, typed.size() - 1) : typed;
     if (named.size() > 1) {
       throw UsageError.refused(
-          this, "the section is a number, behind the record: page custard-tart/2 3.");
+          this, "the sheet is a number, behind the record: page custard-tart/2 3.");
     }
     KeptRecord record = RecordChoice.of(named, given);
     String text =
         numbered
-            ? section(record, Integer.parseInt(typed.get(typed.size() - 1)))
+            ? sheet(record, Integer.parseInt(typed.get(typed.size() - 1)))
             : TextPage.of(record);
     pager.show(text.stripTrailing(), context.outputWriter());
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
-  private String section(KeptRecord record, int number) {
+  private String sheet(KeptRecord record, int number) {
     List<String> headings = TextPage.headings(record);
     if (number < 1 || number > headings.size()) {
       throw UsageError.refused(
-          this,
-          "the page has sections 1 to %d: %s.".formatted(headings.size(), numbered(headings)));
+          this, "the page has sheets 1 to %d: %s.".formatted(headings.size(), numbered(headings)));
     }
-    return TextPage.section(record, number);
+    return TextPage.sheet(record, number);
   }
 
   private static String numbered(List<String> headings) {

@@ -71,7 +71,7 @@ final class SeatsCommand implements ShellCommand {
     List<Member> members = members(given.text(PEOPLE).orElseThrow());
     CrewAnswer answer = answer(file, boat, RuleBooks.of(given), members);
     PrintWriter out = context.outputWriter();
-    out.println(SeatsPage.of(boat.name(), answer).stripTrailing());
+    out.println(SeatsPage.of(boat, answer).stripTrailing());
     return (answer.allMayGo() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 

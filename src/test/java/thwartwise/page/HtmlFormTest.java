@@ -174,7 +174,7 @@ class HtmlFormTest {
     Page page = new Page().contents().heading("One").paragraph("a").sheet("Two");
     assertThat(HtmlForm.of(page))
         .contains("<li><a href=\"#part-1\">One</a></li>", "<li><a href=\"#part-2\">Two</a></li>")
-        .contains("<h2 id=\"part-1\">One</h2>", "<h2 class=\"sheet\" id=\"part-2\">Two</h2>");
+        .contains("<h2 id=\"part-1\">One</h2>", "<h2 class=\"part fresh\" id=\"part-2\">Two</h2>");
     assertThat(page.toString()).startsWith("\nOne\n---\n");
   }
 }

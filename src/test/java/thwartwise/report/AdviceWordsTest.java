@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,12 +16,15 @@ import thwartwise.inspection.Advice;
 import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitSystem;
 import thwartwise.page.Sentence;
 import thwartwise.record.SampleRecords;
 import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 
 class AdviceWordsTest {
+  private static final UnitFormat METRIC = new UnitFormat(UnitSystem.METRIC);
   private static final AdviceReading MOVED =
       new AdviceReading(
           OldNames.question("swamped, heel"),
@@ -70,45 +74,47 @@ class AdviceWordsTest {
                     "as loaded",
                     Outcome.FALLS_SHORT)),
             List.of("climbing in over the stern"));
-    assertThat(
-            Sentence.joined(List.of(AdviceWords.told(piece, SampleRecords.recommendation())))
-                .replace('\u00a0', ' '))
+    assertThat(joined(AdviceWords.told(piece, true, new HashSet<>(), METRIC)))
         .isEqualTo(
-            "Glue in foam. It buys one adult more and 40 kg more of people; the load in all is 3 kg"
-                + " less than now, because weight besides people is reckoned where it stands worst,"
-                + " and it puts right what holds it back as loaded today (swamped: heel and lift to"
-                + " spare). With 2 of 95 kg at bench, swamped, heel goes from"
-                + " turning over to 3.3 degrees; at most 10.0 degrees is allowed. Along the sides."
-                + " Effort: about an hour. Mind the glue. With so many aboard nobody does what"
-                + " fewer could: climbing in over the stern. With the same people aboard (as"
-                + " loaded) it makes worse: leaning out over the side (then: falls"
-                + " short).");
+            "Glue in foam. One adult more and 40 kg more of people; 3 kg less in all, because"
+                + " weight besides people is counted where it stands worst; puts right what holds"
+                + " it back as loaded today (swamped: heel and lift to spare). With 2 of 95 kg at"
+                + " bench, swamped, heel: from rolling over to 3.3°, limit 10.0°. Effort: about an"
+                + " hour. Along the sides. Mind the glue. With the larger crew nobody does:"
+                + " climbing in over the stern. With the same people aboard (as loaded) it makes"
+                + " worse: leaning out over the side (then: falls short).");
+    assertThat(joined(AdviceWords.told(piece, false, new HashSet<>(), METRIC)))
+        .startsWith("Glue in foam. With 2 of 95 kg at bench");
+  }
+
+  private static String joined(String[] sentences) {
+    return Sentence.joined(List.of(sentences)).replace('\u00a0', ' ');
   }
 
   @Test
   void what_to_do_first_says_that_there_is_a_price() {
-    assertThat(first(piece(1, 0, List.of(), List.of(), List.of()))).hasSize(2);
+    assertThat(first(piece(1, 0, List.of(), List.of(), List.of())))
+        .isEqualTo("Glue in foam: one adult more and 40 kg more of people.");
     assertThat(first(piece(1, 0, List.of(), List.of(), List.of("standing"))))
-        .contains("It has its price: see what could be changed, below");
+        .endsWith("What it makes worse stands on the sheet about changes.");
   }
 
-  private static String[] first(AdvicePiece piece) {
-    return AdviceWords.first(piece, SampleRecords.recommendation());
+  private static String first(AdvicePiece piece) {
+    return joined(AdviceWords.first(piece, SampleRecords.recommendation(), METRIC));
   }
 
   // Two of 92 kg go already: the second adult is a step of three kilograms, and no gain of 95.
   @Test
   void an_adult_more_who_goes_almost_now_is_told_as_such() {
     assertThat(
-            Sentence.joined(
-                    List.of(
-                        AdviceWords.first(
-                            piece(1, 0, List.of(), List.of(), List.of()),
-                            SampleRecords.nearlyTwo())))
-                .replace('\u00a0', ' '))
+            joined(
+                AdviceWords.first(
+                    piece(1, 0, List.of(), List.of(), List.of()),
+                    SampleRecords.nearlyTwo(),
+                    METRIC)))
         .isEqualTo(
-            "Glue in foam. It buys one adult more (where now two people of up to 92 kg each may go)"
-                + " and 40 kg more of people.");
+            "Glue in foam: one adult more and 40 kg more of people; now two people of up to 92 kg"
+                + " each may go.");
   }
 
   @Test

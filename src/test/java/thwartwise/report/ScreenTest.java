@@ -109,7 +109,7 @@ class ScreenTest {
             + " | Its lowest edge is 0.12 m above the water; it needs 0.20 m.",
         "freeboard at rest | METRE | -0.01 | 0.2 | Its lowest edge goes under the water.",
         "three fifths to one side | DEGREE | 0.5 | 0.4"
-            + " | It leans 28.7 degrees when everyone moves to one side; limit 22.9 degrees.",
+            + " | It leans 28.7° when everyone moves to one side; limit 22.9°.",
         "three fifths to one side | DEGREE | | 0.4"
             + " | It rolls over when everyone moves to one side.",
         "swamped, heel | DEGREE | 2 | 0.2 | Full of water it rolls over.",

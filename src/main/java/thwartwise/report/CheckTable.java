@@ -1,0 +1,158 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Finding;
+import thwartwise.checks.LoadCaseWords;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.measure.UnitFormat;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
+import thwartwise.page.Table;
+
+/**
+ * Every check of the boat, one row each: its figures, their limits and what is left, for the
+ * loading that comes nearest to the limit.
+ */
+final class CheckTable {
+  private static final List<Table.Column> COLUMNS =
+      List.of(
+          new Table.Column("CheckQuestion", 34),
+          new Table.Column("Figure", 14),
+          new Table.Column("Limit", 22),
+          new Table.Column("Left", 7));
+
+  private final Sources sources;
+  private final UnitFormat units;
+
+  private CheckTable(Sources sources, UnitFormat units) {
+    this.sources = sources;
+    this.units = units;
+  }
+
+  static void write(Page page, List<Finding> findings, Sources sources, UnitFormat units) {
+    if (findings.isEmpty()) {
+      page.paragraph("Nothing was asked of the boat");
+      return;
+    }
+    page.paragraph(
+        "Each for the loading that comes nearest to its limit",
+        "The bar is what is left of the limit",
+        "A number in brackets leads to the source, on the last sheet");
+    CheckTable table = new CheckTable(sources, units);
+    table
+        .of(findings, Role.LIMITS_CREW, "These limit how many may be aboard")
+        .ifPresent(page::table);
+    table
+        .of(findings, Role.FORBIDS_AN_ACT, "These say what nobody does")
+        .ifPresent(t -> page.folded("What says what nobody does", new Page().table(t)));
+    table
+        .of(findings, Role.INFORMATION, "For you to know")
+        .ifPresent(t -> page.folded("For you to know; these limit nothing", new Page().table(t)));
+    Page details = details(findings);
+    if (!details.blocks().isEmpty()) {
+      page.unprinted("Where, and what was done to the boat", details);
+    }
+  }
+
+  private Optional<Table> of(List<Finding> findings, Role role, String head) {
+    List<Finding> ofRole = findings.stream().filter(f -> f.role() == role).toList();
+    if (ofRole.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Table.Column> columns = new ArrayList<>(COLUMNS);
+    columns.set(0, new Table.Column(head, COLUMNS.get(0).width()));
+    return Optional.of(new Table(columns, rows(ofRole).stream().map(this::row).toList(), true));
+  }
+
+  /** Heel and the freeboard left at that heel are one row. */
+  private static List<List<Finding>> rows(List<Finding> findings) {
+    Map<Object, List<Finding>> rows = new LinkedHashMap<>();
+    for (Finding finding : worst(findings)) {
+      CheckQuestion question = finding.question();
+      Object row = isPair(question) ? List.of(question.check(), question.things()) : question;
+      rows.computeIfAbsent(row, r -> new ArrayList<>()).add(finding);
+    }
+    return List.copyOf(rows.values());
+  }
+
+  private static boolean isPair(CheckQuestion question) {
+    return (question.measure() == Measure.HEEL || question.measure() == Measure.FREEBOARD)
+        && !CheckWords.measure(CheckQuestion.of(question.check(), Measure.FREEBOARD)).isEmpty()
+        && CheckWords.measure(CheckQuestion.of(question.check(), Measure.HEEL)).isEmpty();
+  }
+
+  /** The answer that comes nearest to its limit, of each question. */
+  private static List<Finding> worst(List<Finding> findings) {
+    Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
+    findings.forEach(f -> worst.merge(f.question(), f, Finding::worse));
+    return List.copyOf(worst.values());
+  }
+
+  private List<Table.Cell> row(List<Finding> figures) {
+    CheckQuestion first = figures.get(0).question();
+    String name = figures.size() > 1 ? CheckWords.subject(first.subject()) : CheckWords.of(first);
+    return List.of(
+        new Table.Words(Sentence.capital(name)),
+        new Table.Words(joined(figures.stream().map(f -> figure(f.margin())).toList())),
+        new Table.Words(joined(figures.stream().map(this::limit).toList())),
+        left(figures));
+  }
+
+  private static String joined(List<String> words) {
+    return words.stream().collect(Collectors.joining(", "));
+  }
+
+  private String limit(Finding finding) {
+    return (finding.margin().atLeast() ? "min " : "max ")
+        + MarginWords.limit(finding.margin(), units)
+        + sources.cite(finding.source());
+  }
+
+  private String figure(Margin margin) {
+    if (margin.turnsOver()) {
+      return "rolls over";
+    }
+    return margin.value().isEmpty() ? "none" : MarginWords.value(margin, units);
+  }
+
+  private static Table.Cell left(List<Finding> figures) {
+    Outcome outcome = figures.stream().map(Finding::outcome).reduce(Outcome::worse).orElseThrow();
+    return switch (outcome) {
+      case MEETS ->
+          new Table.Bar(
+              figures.stream().map(f -> f.margin().share()).min(Comparator.naturalOrder()).get());
+      case BORDERLINE -> new Table.Words("close");
+      case FALLS_SHORT -> new Table.Words("SHORT");
+      case NOT_ASSESSED -> new Table.Words("unknown");
+    };
+  }
+
+  private static Page details(List<Finding> findings) {
+    Page page = new Page();
+    for (List<Finding> row : rows(findings)) {
+      List<String> words = new ArrayList<>();
+      words.add(CheckWords.of(row.get(0).question()));
+      row.forEach(
+          f -> {
+            words.add(LoadCaseWords.deeds(f.loadCase()));
+            words.add(f.note());
+          });
+      List<String> told = words.stream().distinct().filter(w -> !w.isBlank()).toList();
+      if (told.size() > 1) {
+        page.point(told.toArray(String[]::new));
+      }
+    }
+    return page;
+  }
+}

@@ -1,0 +1,166 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.inspection.AdvicePiece;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
+import thwartwise.page.LoadBar;
+import thwartwise.page.Page;
+import thwartwise.picture.Pictures;
+import thwartwise.record.InspectionRecord;
+
+/**
+ * What must be read off at arm's length: may it be launched, how much, how many, where they sit,
+ * what nobody does, what to do first. A launch that is held has no figures.
+ */
+final class GlanceSheet {
+  private static final String HELD = "Nobody and nothing goes aboard, as the boat stands";
+  private static final String FIRST = "To do first, of all that was tried:";
+  private static final String MORE = "What would let it carry more, of all that was tried:";
+
+  private final InspectionRecord inspection;
+  private final Report report;
+  private final Recommendation crew;
+  private final UnitFormat units;
+
+  private GlanceSheet(InspectionRecord inspection) {
+    this.inspection = inspection;
+    this.report = inspection.report();
+    this.crew = report.recommendation();
+    this.units = ReaderUnits.of(inspection.boat());
+  }
+
+  static void write(Page page, InspectionRecord inspection, Pictures pictures) {
+    new GlanceSheet(inspection).write(page, pictures);
+  }
+
+  /** How it may go, when it may, for the card: a held launch says so and nothing else. */
+  static void loadedSo(Page page, InspectionRecord inspection) {
+    new GlanceSheet(inspection).loadedSo(page);
+  }
+
+  private void write(Page page, Pictures pictures) {
+    page.heading("May it be launched?").banner(Verdict.of(report).words());
+    VerdictSection.against(page, report, units);
+    carries(page);
+    if (Verdict.of(report) != Verdict.HELD) {
+      load(page, inspection.boat());
+    }
+    PicturesSheet.fromAbove(page, pictures);
+    nobodyDoes(page);
+    page.paragraph(dryAndFilled());
+    page.paragraph(VerdictSection.nextPerson(crew));
+    first(page);
+    report.waters().forEach(page::paragraph);
+    page.paragraph(Deferral.NO_PLATE, Deferral.LAST_WORD);
+  }
+
+  private void loadedSo(Page page) {
+    carries(page);
+    nobodyDoes(page);
+  }
+
+  private void nobodyDoes(Page page) {
+    if (Verdict.of(report) != Verdict.HELD) {
+      page.gap();
+      ForbiddenSection.shortly(page, report.findings());
+    }
+  }
+
+  private void carries(Page page) {
+    if (Verdict.of(report) == Verdict.HELD) {
+      page.paragraph(HELD);
+      return;
+    }
+    figures(page);
+    HeldOnWords.of(report).forEach(page::paragraph);
+    page.gap();
+    SeatTable.write(page, inspection.boat().places(), crew, units);
+  }
+
+  private void figures(Page page) {
+    page.figure(
+        units.mass(crew.crew(), Side.DOWN),
+        "people in all, dressed, with "
+            + FigureText.people(CrewWords.aboard(crew))
+            + " aboard"
+            + CrewWords.heaviest(crew, units));
+    heads(page);
+    page.figure(
+        units.mass(crew.load(), Side.DOWN),
+        "load in all: people, kit and everything that is not built in");
+  }
+
+  private void heads(Page page) {
+    String adult = units.mass(crew.adult(), Side.UP);
+    if (crew.people() > 0) {
+      page.figure(
+          counted(crew.people(), "adult", "adults"),
+          "of " + adult + CrewWords.nearly(crew, units).map(n -> ". " + n).orElse(""));
+      return;
+    }
+    CrewLimit lighter = crew.crewLimits().get(0);
+    page.figure(
+        counted(lighter.people(), "person", "people"),
+        SeatingWords.upTo(lighter, units) + "; no adult of " + adult);
+  }
+
+  private static String counted(int heads, String one, String several) {
+    return FigureText.with(String.valueOf(heads), heads == 1 ? one : several);
+  }
+
+  // What is left is left for people: of other things only so much was tried besides them.
+  private void load(Page page, Boat boat) {
+    double kit = boat.kitMass();
+    double people = boat.aboard().stream().mapToDouble(p -> p.mass()).sum();
+    double over = kit + people - crew.load();
+    page.gap().load(new LoadBar(crew.load(), kit, people));
+    page.paragraph(
+        "Today: kit "
+            + units.mass(kit, Side.UP)
+            + " and people "
+            + units.mass(people, Side.UP)
+            + " make "
+            + units.mass(kit + people, Side.UP),
+        over > 0
+            ? "That is " + units.mass(over, Side.UP) + " too much"
+            : "That leaves "
+                + units.mass(-over, Side.DOWN)
+                + " for people; of other things no more than "
+                + units.mass(Math.min(-over, crew.extra()), Side.DOWN));
+  }
+
+  private String[] dryAndFilled() {
+    if (!crew.wasSearched()) {
+      return new String[] {};
+    }
+    boolean claimed = crew.ifClaimedChambersProve() != crew.people();
+    return new String[] {
+      "Dry: it stays up with " + FigureText.adults(crew.staysUpWith()),
+      "Full of water: it holds up "
+          + FigureText.adults(crew.holdsUpWhenSwamped())
+          + (crew.heldOnTo() ? ", in the water with their hands on it" : ""),
+      claimed
+          ? "With a leak test of every chamber that is only claimed to be tight: "
+              + FigureText.adults(crew.ifClaimedChambersProve())
+          : ""
+    };
+  }
+
+  /** What each buys; how it is done stands on the sheet about changes. */
+  private void first(Page page) {
+    List<AdvicePiece> pieces = AdviceSection.first(report.advice());
+    if (pieces.isEmpty()) {
+      return;
+    }
+    page.gap().paragraph(Verdict.of(report) == Verdict.NOTHING_AGAINST ? MORE : FIRST);
+    for (int i = 0; i < pieces.size(); i++) {
+      page.numbered(i + 1, AdviceWords.first(pieces.get(i), crew, units));
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.page.Drawn;
+import thwartwise.page.Page;
+import thwartwise.picture.Picture;
+import thwartwise.picture.Pictures;
+
+/** The boat in pictures, for whoever would rather look than read. */
+final class PicturesSheet {
+  private PicturesSheet() {}
+
+  /** The first of them, which belongs to what is read at a glance. */
+  static void fromAbove(Page page, Pictures pictures) {
+    pictures.drawn().stream().limit(1).forEach(picture -> page.drawn(drawn(picture)));
+  }
+
+  static void write(Page page, Pictures pictures) {
+    page.part("In pictures");
+    List<Picture> others = pictures.drawn().stream().skip(1).toList();
+    if (others.isEmpty() && pictures.leftOut().isEmpty()) {
+      page.paragraph("They stand in the HTML page and the PDF; show draws them in letters");
+      return;
+    }
+    page.paragraph(
+        "Drawn to scale as it was measured, in still water, without the allowance for tape and"
+            + " scales by which it is judged");
+    others.forEach(picture -> page.drawn(drawn(picture)));
+    pictures.leftOut().forEach(missing -> page.paragraph(PictureWords.of(missing)));
+  }
+
+  private static Drawn drawn(Picture picture) {
+    PictureWords words = PictureWords.of(picture.facts());
+    return new Drawn(words.title(), words.alternative(), words.caption(), picture.svg());
+  }
+}

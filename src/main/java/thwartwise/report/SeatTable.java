@@ -1,0 +1,175 @@
+package thwartwise.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thwartwise.boat.Place;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Table;
+
+/** For each number of people how heavy each may be, what else may be aboard, and how they sit. */
+final class SeatTable {
+  /** More seatings than this are not named one by one. */
+  private static final int MOST_NAMED = 6;
+
+  private static final List<Table.Column> COLUMNS =
+      List.of(
+          new Table.Column("People", 6),
+          new Table.Column("Each up to", 10),
+          new Table.Column("Besides", 8),
+          new Table.Column("Sitting like this", 53));
+
+  private final List<Place> places;
+  private final Recommendation crew;
+  private final UnitFormat units;
+
+  private SeatTable(List<Place> places, Recommendation crew, UnitFormat units) {
+    this.places = places;
+    this.crew = crew;
+    this.units = units;
+  }
+
+  static void write(Page page, List<Place> places, Recommendation crew, UnitFormat units) {
+    if (places.isEmpty()) {
+      page.paragraph("No place to sit was measured, so no seating could be looked at");
+      return;
+    }
+    SeatTable table = new SeatTable(places, crew, units);
+    page.table(Table.close(COLUMNS, crew.crewLimits().stream().map(table::row).toList()));
+    page.paragraph(table.never(), table.besides());
+  }
+
+  private List<String> row(CrewLimit limit) {
+    return List.of(
+        String.valueOf(limit.people()),
+        units.mass(limit.eachUpTo(), Side.DOWN),
+        besides(limit),
+        seats(limit));
+  }
+
+  /** Blank in a record kept before it was said for each number of people. */
+  private String besides(CrewLimit limit) {
+    if (Double.isNaN(limit.extra())) {
+      return "";
+    }
+    return limit.extra() < 1 ? "nothing" : units.mass(limit.extra(), Side.DOWN);
+  }
+
+  private String seats(CrewLimit limit) {
+    List<List<String>> not =
+        limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
+    List<List<String>> all = Seatings.of(limit.people(), places);
+    List<List<String>> left = Seatings.without(all, not);
+    if (left.isEmpty()) {
+      return "no seating will do";
+    }
+    if (left.size() == all.size() && all.size() > 1) {
+      return "any of the places" + only(limit, left);
+    }
+    List<List<String>> named = left.subList(0, Math.min(MOST_NAMED, left.size()));
+    int more = left.size() - named.size();
+    return named.stream().map(SeatTable::one).collect(Collectors.joining("; or "))
+        + (more > 0 ? "; or " + more + " more ways" : "")
+        + only(limit, left);
+  }
+
+  private static String only(CrewLimit limit, List<List<String>> left) {
+    return limit.besidesLike().isEmpty() || left.equals(List.of(limit.besidesLike()))
+        ? ""
+        : "; with that besides only " + one(limit.besidesLike());
+  }
+
+  static String one(List<String> seating) {
+    if (seating.isEmpty()) {
+      return "nobody aboard";
+    }
+    return Seatings.byPlace(seating).entrySet().stream()
+        .map(e -> e.getKey() + (e.getValue() > 1 ? " (" + e.getValue() + ")" : ""))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Kilograms alone would let a crowd of children aboard. */
+  private String never() {
+    return "Never more than "
+        + FigureText.people(CrewWords.most(crew))
+        + ", however light they are";
+  }
+
+  /** Cargo was looked for with nobody heavier than an adult. */
+  private String besides() {
+    boolean heavier =
+        crew.crewLimits().stream().anyMatch(l -> l.extra() >= 1 && l.eachUpTo() > crew.adult());
+    return "Besides: low down on the middle line"
+        + (heavier ? ", and only while nobody is over " + units.mass(crew.adult(), Side.DOWN) : "");
+  }
+
+  /** How else lighter people may sit, and how nobody may. */
+  static Page others(List<Place> places, Recommendation crew, UnitFormat units) {
+    return new SeatTable(places, crew, units).others();
+  }
+
+  private Page others() {
+    Page page = new Page();
+    for (CrewLimit limit : crew.crewLimits()) {
+      if (!limit.lighter().isEmpty()) {
+        page.point(
+            FigureText.people(limit.people())
+                + (limit.besidesLike().isEmpty() ? ", with nothing besides: " : ": ")
+                + lighter(limit));
+      }
+    }
+    if (!excluded().isEmpty()) {
+      page.point(
+          "Never like this: "
+              + excluded().stream()
+                  .map(seating -> one(seating) + emptySide(seating))
+                  .collect(Collectors.joining("; ")));
+    }
+    return page;
+  }
+
+  private String lighter(CrewLimit limit) {
+    return limit.lighter().stream()
+        .map(l -> one(l.places()) + " up to " + units.mass(l.eachUpTo(), Side.DOWN))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** Seatings that nobody may have, however light. */
+  private List<List<String>> excluded() {
+    List<Integer> told = crew.crewLimits().stream().map(CrewLimit::people).toList();
+    return Stream.concat(
+            crew.crewLimits().stream()
+                .flatMap(
+                    limit ->
+                        limit.excludedSeatings().stream().filter(s -> limit.upTo(s).isEmpty())),
+            crew.excludedSeatings().stream().filter(s -> !told.contains(s.size())))
+        .distinct()
+        .toList();
+  }
+
+  /** Where nobody sits opposite people on one side, that is said. */
+  private String emptySide(List<String> seating) {
+    List<String> empty =
+        places.stream()
+            .filter(place -> !seating.contains(place.name()))
+            .filter(place -> isOppositeSomebody(place, seating))
+            .map(Place::name)
+            .toList();
+    return empty.isEmpty() ? "" : " with nobody on " + String.join(" or ", empty);
+  }
+
+  private boolean isOppositeSomebody(Place empty, List<String> seating) {
+    return places.stream()
+        .filter(place -> seating.contains(place.name()))
+        .anyMatch(
+            taken ->
+                empty.isToOneSide()
+                    && taken.isToOneSide()
+                    && empty.across().middle() * taken.across().middle() < 0);
+  }
+}
