@@ -56,7 +56,11 @@ record WaysToSit(int room, int tried, double tooMany) {
 
   private static String words(double ways, int people) {
     String many = String.format(Locale.ROOT, "%.0f", ways);
-    return "too many ways to sit (" + many + " for " + GoingToday.people(people) + ")" + FEWER;
+    return "too many ways to sit (" + many + " for " + people(people) + ")" + FEWER;
+  }
+
+  private static String people(int count) {
+    return count == 1 ? "one person" : count + " people";
   }
 
   private interface Alike {

@@ -1,8 +1,6 @@
 package thwartwise.report;
 
 import java.util.List;
-import thwartwise.inspection.GoingToday;
-import thwartwise.inspection.GoingToday.Point;
 import thwartwise.inspection.Recommendation;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -12,6 +10,8 @@ import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
+import thwartwise.today.GoingToday;
+import thwartwise.today.GoingToday.Point;
 
 /** What is said before, between and after the questions of today, at most 80 columns. */
 public final class TodayPage {

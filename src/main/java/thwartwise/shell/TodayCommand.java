@@ -14,14 +14,14 @@ import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.boat.BoatFile;
-import thwartwise.inspection.GoingToday;
-import thwartwise.inspection.GoingToday.Point;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.Printable;
 import thwartwise.measure.Quoted;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.TodayPage;
 import thwartwise.report.TodayPage.Answered;
+import thwartwise.today.GoingToday;
+import thwartwise.today.GoingToday.Point;
 
 /** Asks the last questions before somebody goes afloat today. */
 final class TodayCommand implements ShellCommand {

@@ -13,7 +13,6 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.CrewSeating;
-import thwartwise.inspection.GoingToday;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Member;
 import thwartwise.inspection.Recommendation;
@@ -22,6 +21,7 @@ import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
 import thwartwise.sampleboats.OrdinaryBoats;
+import thwartwise.today.GoingToday;
 
 /**
  * Page, card, screen, {@code today} and {@code seats} asked of one boat, to the kilogram. As a

@@ -1,9 +1,10 @@
-package thwartwise.inspection;
+package thwartwise.today;
 
 import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Waters;
-import thwartwise.inspection.GoingToday.Point;
+import thwartwise.inspection.Report;
+import thwartwise.today.GoingToday.Point;
 
 /** What concerns the waters as they are today, beside those the figures hold for. */
 final class WatersToday {

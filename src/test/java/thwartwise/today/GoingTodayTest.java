@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.today;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.SomeWaters;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
+import thwartwise.inspection.Report;
 import thwartwise.record.SampleRecords;
 
 /** The questions carry the figures of the report and of the waters. */

@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.today;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,6 +17,8 @@ import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.UntriedAct;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadCase;
 
 /**

@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.today;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
 
 /** Seatings that are left out, short enough to be read aloud. */

@@ -1,7 +1,7 @@
-package thwartwise.inspection;
+package thwartwise.today;
 
 import java.util.List;
-import thwartwise.inspection.GoingToday.Point;
+import thwartwise.today.GoingToday.Point;
 
 /**
  * What concerns the people whatever the boat. Classes of life jackets after EN ISO 12402-4 and -5
