@@ -49,9 +49,8 @@ final class AdviceWords {
 
   /** The deed and what it buys, for the list of what to do first. */
   static String[] first(AdvicePiece piece, Recommendation crew, UnitFormat units) {
-    String bare = DeedWords.of(piece.deed()).deed().strip().replaceFirst("\\.$", "");
     return new String[] {
-      bare + ": " + buys(piece, units) + nearly(piece, crew, units),
+      DeedWords.of(piece.deed()).deed() + ": " + buys(piece, units) + nearly(piece, crew, units),
       costs(piece).isEmpty() ? "" : "What it makes worse stands on the sheet about changes"
     };
   }

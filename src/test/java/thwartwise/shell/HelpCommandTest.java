@@ -27,7 +27,7 @@ class HelpCommandTest {
               seats         say who of some people may go, and who sits where
               suppose       try a change on a boat without keeping anything
               today         ask what must be so before anybody goes out today
-              page          print the whole page of a record, or one section of it
+              page          print the whole page of a record, or one sheet of it
               show          draw a record's boat in letters: from above, the side and across
               records       list the records kept, or check that none was changed
               compare       tell what changed between two records, and what came of it

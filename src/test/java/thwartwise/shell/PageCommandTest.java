@@ -66,14 +66,18 @@ class PageCommandTest {
   }
 
   @Test
-  void a_number_is_a_section_with_the_name_of_the_boat_and_what_it_is_not() {
-    assertThat(page("1")).isZero();
+  void a_number_is_a_sheet_with_the_name_of_the_boat_and_what_it_is_not() {
+    assertThat(page("2")).isZero();
 
     assertThat(shell.out())
-        .startsWith("Egg Whisk\n=========\n\nMay it be launched?\n-------------------\n")
-        .doesNotContain("What nobody does")
-        .endsWith(
+        .isEqualTo(
             """
+            Egg Whisk
+            =========
+
+            In pictures
+            -----------
+            They stand in the HTML page and the PDF; show draws them in letters.
 
             A recommendation, not a capacity plate and not a builder's plate. Local rules
             come first, and whoever is in charge of the water has the last word.
@@ -81,26 +85,26 @@ class PageCommandTest {
   }
 
   @Test
-  void the_sections_together_are_the_page() {
+  void a_sheet_has_the_details_that_the_page_only_names() {
     KeptRecord record = record("egg-whisk");
-    int sections = TextPage.headings(record).size();
     String page = TextPage.of(record);
 
-    for (int number = 1; number <= sections; number++) {
-      String section = TextPage.section(record, number);
-      String inside =
-          section.substring(section.indexOf("\n\n"), section.lastIndexOf("\n\nA recommendation"));
-      assertThat(page).contains(inside.stripTrailing());
+    assertThat(TextPage.headings(record)).hasSize(6).startsWith("May it be launched?");
+    for (int number = 1; number <= 6; number++) {
+      assertThat(page).contains(TextPage.headings(record).get(number - 1));
     }
-    assertThat(TextPage.section(record, sections)).contains("This page");
+    assertThat(page).contains("Before each launch (on the bank, with this page in hand): page 5");
+    assertThat(TextPage.sheet(record, 5))
+        .contains("[ ] Every air chamber was opened or shaken and is dry");
+    assertThat(TextPage.sheet(record, 6)).contains("This page");
   }
 
   @Test
-  void a_section_that_is_not_there_is_refused_with_those_that_are() {
+  void a_sheet_that_is_not_there_is_refused_with_those_that_are() {
     assertThat(page("99")).isEqualTo(2);
 
     assertThat(shell.err())
-        .startsWith("page: the page has sections 1 to ")
+        .startsWith("page: the page has sheets 1 to ")
         .contains(": 1 May it be launched?; 2 ")
         .hasLineCount(1);
   }
@@ -114,7 +118,7 @@ class PageCommandTest {
         .isEqualTo(
             folder.resolve("records")
                 + ": there is no record \"three\" here. \"records\" lists what is.\n"
-                + "page: the section is a number, behind the record: page custard-tart/2 3.\n");
+                + "page: the sheet is a number, behind the record: page custard-tart/2 3.\n");
   }
 
   @Test
