@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullMeasurements;
+import thwartwise.boat.Kept;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
@@ -100,12 +101,12 @@ public final class BoatFields {
                 .map(WatersFields::read)
                 .orElse(Waters.NOT_STATED),
             fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
-            assumed(fields, hullFields, hull),
-            fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
-                .map(KeptFields::read)
-                .toList(),
-            Optional.empty());
-    Boat boat = fields.into(measured, BoatProperties.OF_BOAT);
+            assumed(fields, hullFields, hull));
+    List<Kept> kept =
+        fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
+            .map(KeptFields::read)
+            .toList();
+    Boat boat = fields.into(measured.keeping(kept), BoatProperties.OF_BOAT);
     CountRules.check(spot, boat);
     NameRules.check(spot, boat);
     return boat;
