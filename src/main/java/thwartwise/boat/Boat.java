@@ -14,6 +14,7 @@ import java.util.stream.Stream;
  * @param assumptions what was taken for granted because nobody measured it, in words
  * @param kept measurements that look wrong and were kept with a reason
  * @param whenSwamped what the crew does then; left out, its form tells
+ * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
  */
 public record Boat(
     String name,
@@ -31,7 +32,8 @@ public record Boat(
     Optional<String> measuredBy,
     List<String> assumptions,
     List<Kept> kept,
-    Optional<WhenSwamped> whenSwamped) {
+    Optional<WhenSwamped> whenSwamped,
+    Optional<Double> trailer) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -76,6 +78,7 @@ public record Boat(
         measuredBy,
         assumptions,
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -200,34 +203,41 @@ public record Boat(
         measuredBy,
         newAssumptions,
         kept,
-        whenSwamped);
+        whenSwamped,
+        trailer);
   }
 
   /** The same, with these measurements kept although they look wrong. */
   public Boat keeping(List<Kept> doubted) {
-    return with(doubted, whenSwamped, bailer, measuredBy);
+    return with(doubted, whenSwamped, bailer, measuredBy, trailer);
   }
 
   /** The same, with what its crew does when it is swamped. */
   public Boat whenSwamped(WhenSwamped what) {
-    return with(kept, Optional.of(what), bailer, measuredBy);
+    return with(kept, Optional.of(what), bailer, measuredBy, trailer);
+  }
+
+  /** The same, with a trailer or roof rack that may carry so many kg. */
+  public Boat withTrailer(double kilograms) {
+    return with(kept, whenSwamped, bailer, measuredBy, Optional.of(kilograms));
   }
 
   /** The same, with who held the tape. */
   public Boat withMeasuredBy(Optional<String> by) {
-    return with(kept, whenSwamped, bailer, by);
+    return with(kept, whenSwamped, bailer, by, trailer);
   }
 
   /** The same, with a bailer of so many m³ aboard. */
   public Boat withBailer(double volume) {
-    return with(kept, whenSwamped, Optional.of(volume), measuredBy);
+    return with(kept, whenSwamped, Optional.of(volume), measuredBy, trailer);
   }
 
   private Boat with(
       List<Kept> doubted,
       Optional<WhenSwamped> what,
       Optional<Double> newBailer,
-      Optional<String> by) {
+      Optional<String> by,
+      Optional<Double> newTrailer) {
     return new Boat(
         name,
         water,
@@ -244,7 +254,8 @@ public record Boat(
         by,
         assumptions,
         doubted,
-        what);
+        what,
+        newTrailer);
   }
 
   public double kitMass() {

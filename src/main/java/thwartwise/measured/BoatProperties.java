@@ -43,13 +43,30 @@ public final class BoatProperties {
           .changed("what the crew does when it is swamped")
           .shown("When swamped: ");
 
+  public static final Property<Boat, Double> TRAILER =
+      Property.of(
+              "trailer",
+              ValueType.number(BoatQuantity.TRAILER_MASS),
+              Boat::trailer,
+              "Read what it may carry on the plate of the trailer or rack, in kg, or leave it out.")
+          .asked(
+              "Trailer or roof rack, it may carry",
+              List.of("Read it on its plate or in its papers; no when there is none."),
+              List.of("Hull and kit together must not weigh more on the road."))
+          .leftOut("none")
+          .changed("the trailer or rack")
+          .shown("On the road: a trailer or rack that may carry ");
+
   /** Single values of the boat that may be left out, in the order of the file. */
   public static final List<Settable<Boat, ?>> OF_BOAT =
-      List.of(BAILER.with(Boat::withBailer), WHEN_SWAMPED.with(Boat::whenSwamped));
+      List.of(
+          BAILER.with(Boat::withBailer),
+          WHEN_SWAMPED.with(Boat::whenSwamped),
+          TRAILER.with(Boat::withTrailer));
 
   /** Those the walk asks for in a row, once the kit is known. */
   public static final List<Settable<Boat, Double>> EQUIPMENT =
-      List.of(BAILER.with(Boat::withBailer));
+      List.of(BAILER.with(Boat::withBailer), TRAILER.with(Boat::withTrailer));
 
   public static final Property<HullMeasurements, Double> HULL_MASS =
       Property.known(

@@ -118,6 +118,13 @@ public enum BoatQuantity {
       Usual.of(0.2, 30, Dimension.VOLUME, "volume of bailers one person can swing"),
       UnitSlip.MILLILITRES,
       UnitSlip.CUBIC_METRES),
+  TRAILER_MASS(
+      "a trailer or rack",
+      "kg",
+      10,
+      3500,
+      Usual.of(30, 1500, Dimension.MASS, "mass such a trailer or rack may carry"),
+      UnitSlip.GRAMS),
   LEAKED_LITRES(
       "water that got in",
       "litres",

@@ -57,6 +57,7 @@ class EnterFlattersLeastTest {
           Map.entry("kit\\.\\d+\\.litres", "no lift: tried below"),
           Map.entry("whenSwamped", "they sit in it, which asks more of it: tried below"),
           Map.entry("bailer", "none aboard: tried below"),
+          Map.entry("trailer", "none: it moves no figure of the boat afloat"),
           Map.entry("person\\.\\d+\\.y", "only as loaded; the recommendation asks nobody"),
           Map.entry("hull\\.doubt\\..*", "goes on, and its reason is asked for at the end"),
           Map.entry("kept\\..*", "not kept, so nothing is recommended"),
