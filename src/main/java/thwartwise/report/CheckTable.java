@@ -55,7 +55,7 @@ final class CheckTable {
         .ifPresent(page::table);
     table
         .of(findings, Role.FORBIDS_AN_ACT, "These say what nobody does")
-        .ifPresent(t -> page.folded("What says what nobody does", new Page().table(t)));
+        .ifPresent(t -> page.folded("The acts, each with its figures", new Page().table(t)));
     table
         .of(findings, Role.INFORMATION, "For you to know")
         .ifPresent(t -> page.folded("For you to know; these limit nothing", new Page().table(t)));

@@ -16,7 +16,7 @@ final class PicturesSheet {
   }
 
   static void write(Page page, Pictures pictures) {
-    page.part("In pictures");
+    page.sheet("In pictures");
     List<Picture> others = pictures.drawn().stream().skip(1).toList();
     if (others.isEmpty() && pictures.leftOut().isEmpty()) {
       page.paragraph("They stand in the HTML page and the PDF; show draws them in letters");
