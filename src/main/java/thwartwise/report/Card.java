@@ -25,6 +25,7 @@ final class Card {
     page.points(KeptWords.of(inspection.boat()));
     GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
+      page.paragraph(KneeDeepTrial.dryOnly(report));
       report.recommendation().reasons().stream().limit(REASONS).forEach(page::point);
       page.point("Put right what the page of this record names, and inspect again");
     } else {

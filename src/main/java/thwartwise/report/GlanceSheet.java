@@ -21,6 +21,7 @@ import thwartwise.record.InspectionRecord;
 final class GlanceSheet {
   private static final String HELD = "Nobody and nothing goes aboard, as the boat stands";
   private static final String FIRST = "To do first, of all that was tried:";
+  private static final String AFTER = "After that, of all that was tried:";
   private static final String MORE = "What would let it carry more, of all that was tried:";
 
   private final InspectionRecord inspection;
@@ -141,10 +142,10 @@ final class GlanceSheet {
     }
     boolean claimed = crew.ifClaimedChambersProve() != crew.people();
     return new String[] {
-      "Dry: it stays up with " + FigureText.adults(crew.staysUpWith()),
-      "Full of water: it holds up "
-          + FigureText.adults(crew.holdsUpWhenSwamped())
-          + (crew.heldOnTo() ? ", in the water with their hands on it" : ""),
+      KneeDeepTrial.isAskedOf(report)
+          ? KneeDeepTrial.dryOnly(report)
+          : "Dry: it stays up with " + FigureText.adults(crew.staysUpWith()),
+      KneeDeepTrial.isAskedOf(report) ? "" : full(),
       claimed
           ? "With a leak test of every chamber that is only claimed to be tight: "
               + FigureText.adults(crew.ifClaimedChambersProve())
@@ -152,13 +153,27 @@ final class GlanceSheet {
     };
   }
 
+  private String full() {
+    return "Full of water: it holds up "
+        + FigureText.adults(crew.holdsUpWhenSwamped())
+        + (crew.heldOnTo() ? ", in the water with their hands on it" : "");
+  }
+
+  private String heading(boolean afterTrial) {
+    return afterTrial ? AFTER : Verdict.of(report) == Verdict.NOTHING_AGAINST ? MORE : FIRST;
+  }
+
   /** What each buys; how it is done stands on the sheet about changes. */
   private void first(Page page) {
     List<AdvicePiece> pieces = AdviceSection.first(report.advice());
+    boolean trial = KneeDeepTrial.isAskedOf(report);
+    if (trial) {
+      page.gap().paragraph("To do first: " + KneeDeepTrial.named());
+    }
     if (pieces.isEmpty()) {
       return;
     }
-    page.gap().paragraph(Verdict.of(report) == Verdict.NOTHING_AGAINST ? MORE : FIRST);
+    page.gap().paragraph(heading(trial));
     for (int i = 0; i < pieces.size(); i++) {
       page.numbered(i + 1, AdviceWords.first(pieces.get(i), crew, units));
     }

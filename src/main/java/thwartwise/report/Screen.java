@@ -77,7 +77,7 @@ public final class Screen {
       lines.add("Load:", Sentence.joined(load(crew)));
       ScreenSeats.write(lines, inspection.boat().places(), crew, detail, units);
     }
-    lines.add("Dry:", dry(crew));
+    lines.add("Dry:", dry());
     lines.add("Filled:", filled(crew));
     lines.add("Wrong:", Sentence.joined(wrong()));
     ScreenAdvice.write(lines, report, detail, units);
@@ -123,9 +123,14 @@ public final class Screen {
         CrewWords.nearly(crew, units).orElse(""));
   }
 
-  private static String dry(Recommendation crew) {
+  private String dry() {
+    Recommendation crew = report.recommendation();
     if (!crew.wasSearched()) {
       return "Not worked out.";
+    }
+    if (KneeDeepTrial.isAskedOf(report)) {
+      return Sentence.capital(FigureText.adults(crew.staysUpWith()))
+          + " while it stays dry. That is no leave to go.";
     }
     return crew.staysUpWith() == 0
         ? "Not even one adult aboard stays within its limits."

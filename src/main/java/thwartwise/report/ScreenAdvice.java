@@ -19,14 +19,20 @@ final class ScreenAdvice {
   static void write(ScreenLines lines, Report report, ScreenDetail detail, UnitFormat units) {
     List<AdvicePiece> pieces =
         AdviceSection.first(report.advice()).stream().limit(detail.pieces()).toList();
-    for (int i = 0; i < pieces.size(); i++) {
-      AdvicePiece piece = pieces.get(i);
-      String words =
-          Sentence.of(DeedWords.of(piece.deed()).deed())
-              + " "
-              + Sentence.of(buys(piece, detail.gains(), units) + costs(piece, detail.prices()));
-      lines.add(i == 0 ? LABEL : "", (i + 1) + ". ", words);
+    List<String> all = new ArrayList<>();
+    if (KneeDeepTrial.isAskedOf(report)) {
+      all.add(Sentence.of(KneeDeepTrial.named()));
     }
+    pieces.forEach(piece -> all.add(words(piece, detail, units)));
+    for (int i = 0; i < all.size(); i++) {
+      lines.add(i == 0 ? LABEL : "", (i + 1) + ". ", all.get(i));
+    }
+  }
+
+  private static String words(AdvicePiece piece, ScreenDetail detail, UnitFormat units) {
+    return Sentence.of(DeedWords.of(piece.deed()).deed())
+        + " "
+        + Sentence.of(buys(piece, detail.gains(), units) + costs(piece, detail.prices()));
   }
 
   private static String buys(AdvicePiece piece, boolean all, UnitFormat units) {

@@ -1,0 +1,92 @@
+package thwartwise.report;
+
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Recommendation;
+import thwartwise.inspection.Report;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+
+/**
+ * A boat that full of water holds up nobody only because nothing of it was proven: what it carries
+ * while it stays dry, never as leave to go, and the trial in knee-deep water that would show more.
+ */
+final class KneeDeepTrial {
+  private static final String HEADING = "First: the ten-minute trial in knee-deep water";
+
+  private static final String NAMED =
+      "Try it ten minutes in knee-deep water, filled to the brim, those who go sitting in it: the"
+          + " page says how";
+
+  private KneeDeepTrial() {}
+
+  /** Whether a trial is the main thing to do. */
+  static boolean isAskedOf(Report report) {
+    Recommendation crew = report.recommendation();
+    return crew.wasSearched()
+        && crew.staysUpWith() > 0
+        && crew.holdsUpWhenSwamped() == 0
+        && report.chambers().stream().noneMatch(ChamberFigures::counted);
+  }
+
+  /** In one sentence, for a list of what to do first. */
+  static String named() {
+    return NAMED;
+  }
+
+  /** What it carries dry, said as that and no more; blank of other boats. */
+  static String dryOnly(Report report) {
+    return isAskedOf(report)
+        ? "It carries "
+            + FigureText.adults(report.recommendation().staysUpWith())
+            + " while it stays dry, and nobody that was shown once it fills: that is no leave to go"
+        : "";
+  }
+
+  static void write(Page page, Report report) {
+    if (!isAskedOf(report)) {
+      return;
+    }
+    page.heading(HEADING);
+    page.paragraph(
+        "No chamber of this boat was shown to be tight, so nobody counts as held up when it is"
+            + " full of water",
+        "A trial can show it, for the day it is made and for the people who sat in it");
+    String[][] steps = steps(FigureText.adults(report.recommendation().staysUpWith()));
+    for (int i = 0; i < steps.length; i++) {
+      page.numbered(i + 1, steps[i]);
+    }
+  }
+
+  // What must be seen is common practice, no source; ten minutes as in a leak test of a chamber.
+  private static String[][] steps(String dry) {
+    return new String[][] {
+      {
+        "Go where the water is calm and warm and reaches an adult's knee, over a firm bottom",
+        "Life jackets on; an adult who does not get in stands by all the time"
+      },
+      {
+        "Weigh those who are to go, dressed, and seat them as they will sit, the kit where it was"
+            + " listed, hatches and lids shut: no more than "
+            + dry
+            + ", which is what it carries"
+            + " dry"
+      },
+      {
+        "Lean together, slowly, to one side and then to the other",
+        "To be seen: it comes back by itself, and no water comes over the edge"
+      },
+      {"Sit still while it is filled from outside, with buckets, to the brim"},
+      {
+        "Sit in it for ten minutes by the clock",
+        "To be seen: it floats, and a stick goes through under it from end to end; it lies level,"
+            + " no end and no side going down; every head stays clear of the water, nobody held"
+      },
+      {"Bail it out and open every chamber", "To be seen: no chamber has taken water"},
+      {
+        "Was any of it not seen, or did it sink, lie over or touch the bottom: nobody goes",
+        "Was all of it seen: it was seen of that day, those people and no more weight, the boat as"
+            + " it was then"
+      }
+    };
+  }
+}
