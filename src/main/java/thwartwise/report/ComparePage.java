@@ -43,6 +43,8 @@ public final class ComparePage {
     Page page = new Page().title(after.inspection().boat().name() + ": before and after");
     page.paragraph("Before: " + head(before)).paragraph("After: " + head(after));
     cautions(page, before, after, comparison);
+    page.gap();
+    ComparisonSummary.write(page, comparison);
     changes(page, comparison);
     outcome(page, comparison, units);
     AnswersCompared.outcomes(page, comparison.answers(), units);

@@ -13,7 +13,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.record.KeptRecord;
-import thwartwise.report.ComparePage;
+import thwartwise.report.ComparisonSummary;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.walk.KnownBoats;
@@ -184,7 +184,7 @@ final class WalkCommand implements ShellCommand {
     int last = kept.size() - 1;
     return last < 1
         ? Optional.empty()
-        : Optional.of(ComparePage.of(kept.get(last - 1), kept.get(last)));
+        : Optional.of(ComparisonSummary.of(kept.get(last - 1), kept.get(last)));
   }
 
   private static Exit left(CommandContext context) {

@@ -38,6 +38,10 @@ class ComparePageTest {
             Before: soup-ladle/1, inspected on 14 June 2026, 09:05 (UTC+02:00) by M. Quill.
             After: soup-ladle/2, inspected on 15 June 2026, 10:00 (UTC) by Somebody Else.
 
+            In short: it cost one adult, 80 kg of people and 50 kg in all.
+            Dry it stays up with two adults, as before. Full of water it holds up one adult,
+            before two adults.
+
             What changed
             ------------
             * Kit added: second battery 22 kg.
@@ -189,7 +193,8 @@ class ComparePageTest {
     assertThat(page(boat, before, other, after))
         .contains("* Kit added: second battery 22 kg.\n* Kit added: stove 4 kg.\n")
         .contains("One person fewer: one adult of 95 kg instead of two adults.\n")
-        .doesNotContain("cost");
+        .contains("In short: it cost one adult, 80 kg of people and 50 kg in all.\n")
+        .doesNotContain("battery cost", "stove cost");
   }
 
   @ParameterizedTest

@@ -389,7 +389,7 @@ class PackagedJarIT {
       for (String[] turn : turns) {
         typist.sees(turn[0]).types(turn[1]);
       }
-      typist.sees("Kit added: second battery 22").sees("What came of it").sees("Record: ");
+      typist.sees("In short: ").sees("Every figure: compare ").sees("Record: ");
       assertThat(typist.exitCode()).isEqualTo(1);
     }
     assertThat(records()).hasSize(2);
