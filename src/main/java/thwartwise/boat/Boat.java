@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.measure.UnitSystem;
 
 /**
  * The whole boat file as it was measured.
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
  * @param kept measurements that look wrong and were kept with a reason
  * @param whenSwamped what the crew does then; left out, its form tells
  * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
+ * @param units those it was measured in, and in which its papers speak
  */
 public record Boat(
     String name,
@@ -33,7 +35,8 @@ public record Boat(
     List<String> assumptions,
     List<Kept> kept,
     Optional<WhenSwamped> whenSwamped,
-    Optional<Double> trailer) {
+    Optional<Double> trailer,
+    UnitSystem units) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -79,7 +82,8 @@ public record Boat(
         assumptions,
         List.of(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        UnitSystem.METRIC);
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
@@ -204,32 +208,38 @@ public record Boat(
         newAssumptions,
         kept,
         whenSwamped,
-        trailer);
+        trailer,
+        units);
   }
 
   /** The same, with these measurements kept although they look wrong. */
   public Boat keeping(List<Kept> doubted) {
-    return with(doubted, whenSwamped, bailer, measuredBy, trailer);
+    return with(doubted, whenSwamped, bailer, measuredBy, trailer, units);
   }
 
   /** The same, with what its crew does when it is swamped. */
   public Boat whenSwamped(WhenSwamped what) {
-    return with(kept, Optional.of(what), bailer, measuredBy, trailer);
+    return with(kept, Optional.of(what), bailer, measuredBy, trailer, units);
   }
 
   /** The same, with a trailer or roof rack that may carry so many kg. */
   public Boat withTrailer(double kilograms) {
-    return with(kept, whenSwamped, bailer, measuredBy, Optional.of(kilograms));
+    return with(kept, whenSwamped, bailer, measuredBy, Optional.of(kilograms), units);
   }
 
   /** The same, with who held the tape. */
   public Boat withMeasuredBy(Optional<String> by) {
-    return with(kept, whenSwamped, bailer, by, trailer);
+    return with(kept, whenSwamped, bailer, by, trailer, units);
   }
 
   /** The same, with a bailer of so many m³ aboard. */
   public Boat withBailer(double volume) {
-    return with(kept, whenSwamped, Optional.of(volume), measuredBy, trailer);
+    return with(kept, whenSwamped, Optional.of(volume), measuredBy, trailer, units);
+  }
+
+  /** The same, told in these units. */
+  public Boat in(UnitSystem others) {
+    return with(kept, whenSwamped, bailer, measuredBy, trailer, others);
   }
 
   private Boat with(
@@ -237,7 +247,8 @@ public record Boat(
       Optional<WhenSwamped> what,
       Optional<Double> newBailer,
       Optional<String> by,
-      Optional<Double> newTrailer) {
+      Optional<Double> newTrailer,
+      UnitSystem newUnits) {
     return new Boat(
         name,
         water,
@@ -255,7 +266,8 @@ public record Boat(
         assumptions,
         doubted,
         what,
-        newTrailer);
+        newTrailer,
+        newUnits);
   }
 
   public double kitMass() {

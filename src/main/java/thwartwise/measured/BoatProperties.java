@@ -10,6 +10,7 @@ import thwartwise.boat.Material;
 import thwartwise.boat.Person;
 import thwartwise.boat.Waters;
 import thwartwise.boat.WhenSwamped;
+import thwartwise.measure.UnitSystem;
 import thwartwise.measured.Property.Settable;
 
 /**
@@ -57,9 +58,18 @@ public final class BoatProperties {
           .changed("the trailer or rack")
           .shown("On the road: a trailer or rack that may carry ");
 
+  public static final Property<Boat, UnitSystem> UNITS =
+      Property.<Boat, UnitSystem>of(
+              "units",
+              ValueType.oneOf(UnitSystem::word, UnitSystem.values()),
+              boat -> Optional.of(boat.units()).filter(units -> !units.isMetric()),
+              "Write the units in which its papers speak, or leave it out.")
+          .leftOut("metric");
+
   /** Single values of the boat that may be left out, in the order of the file. */
   public static final List<Settable<Boat, ?>> OF_BOAT =
       List.of(
+          UNITS.with(Boat::in),
           BAILER.with(Boat::withBailer),
           WHEN_SWAMPED.with(Boat::whenSwamped),
           TRAILER.with(Boat::withTrailer));

@@ -33,7 +33,9 @@ final class MeasuredSection {
       page.point(cleats(boat));
     }
     for (Settable<Boat, ?> row : BoatProperties.OF_BOAT) {
-      row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
+      if (!row.property().shown().isBlank()) {
+        row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
+      }
     }
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     return page.point(driven(boat.propulsion()));

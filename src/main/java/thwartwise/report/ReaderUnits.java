@@ -2,13 +2,12 @@ package thwartwise.report;
 
 import thwartwise.boat.Boat;
 import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitSystem;
 
 /** The units in which a boat's papers speak. */
 final class ReaderUnits {
   private ReaderUnits() {}
 
   static UnitFormat of(Boat boat) {
-    return new UnitFormat(UnitSystem.METRIC);
+    return new UnitFormat(boat.units());
   }
 }

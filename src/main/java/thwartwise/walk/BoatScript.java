@@ -59,7 +59,8 @@ final class BoatScript {
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
     BoatInProgress known =
-        new BoatInProgress(replay, tape.system(), Boat.bare(name, water, hull, propulsion));
+        new BoatInProgress(
+            replay, tape.system(), Boat.bare(name, water, hull, propulsion).in(tape.system()));
     List<Opening> openings =
         new OpeningQuestions(replay, tape, outline, limits)
             .openings(some -> known.with(b -> b.withOpenings(some)));

@@ -54,6 +54,7 @@ final class ChangedScript {
     Boat boat = kept.bound(known.named(which(replay)));
     UnitSystem units = new BasicQuestions(replay).units();
     Tape tape = new Tape(units);
+    boat = boat.in(units);
     for (int number = 1; number <= MOST; number++) {
       replay.known(boat, units);
       String key = "changed." + number;

@@ -63,7 +63,8 @@ public final class BorrowedScript {
             replay,
             tape.system(),
             Boat.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
-                .withOpenings(openings));
+                .withOpenings(openings)
+                .in(tape.system()));
     List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
     known.with(b -> b.withPlaces(places));
     BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
@@ -75,20 +76,21 @@ public final class BorrowedScript {
     known.with(b -> b.withChambers(chambers));
     Boat boat =
         new Boat(
-            name,
-            Water.FRESH,
-            measured,
-            openings,
-            chambers,
-            places,
-            kit,
-            List.of(),
-            propulsion,
-            List.of(),
-            Optional.empty(),
-            Waters.NOT_STATED,
-            measuredBy,
-            assumed);
+                name,
+                Water.FRESH,
+                measured,
+                openings,
+                chambers,
+                places,
+                kit,
+                List.of(),
+                propulsion,
+                List.of(),
+                Optional.empty(),
+                Waters.NOT_STATED,
+                measuredBy,
+                assumed)
+            .in(tape.system());
     Boat settled = kept.kept(replay, boat);
     BasicQuestions.finish(replay);
     return settled;

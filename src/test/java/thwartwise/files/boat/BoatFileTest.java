@@ -29,6 +29,7 @@ import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitSystem;
 
 class BoatFileTest {
   private final Boat boat = parse(WrongBoats.goodFile());
@@ -203,6 +204,20 @@ class BoatFileTest {
     assertThat(parse(BoatFile.write(held)).whenSwamped()).isEqualTo(held.whenSwamped());
     assertThat(held.withKit(held.kit()).whenSwamped()).isEqualTo(held.whenSwamped());
     assertThat(parse(changed("\"litres\": 86 | \"litres\": 86")).whenSwamped()).isEmpty();
+  }
+
+  @Test
+  void the_units_it_was_measured_in_arrive_and_stay() {
+    Boat feet = parse(changed("\"aboard\": | \"units\": \"feet, inches and pounds\", \"aboard\":"));
+    assertThat(feet.units()).isEqualTo(UnitSystem.FEET_INCHES_POUNDS);
+    assertThat(BoatFile.write(feet)).contains("\"units\": \"feet, inches and pounds\"");
+    assertThat(parse(BoatFile.write(feet))).isEqualTo(feet);
+    assertThat(feet.withKit(List.of()).withBailer(0.004).withHullMass(90).units())
+        .isEqualTo(feet.units());
+    Boat older = parse(changed("\"litres\": 86 | \"litres\": 86"));
+    assertThat(older.units()).isEqualTo(UnitSystem.METRIC);
+    assertThat(feet.in(UnitSystem.METRIC)).isEqualTo(older);
+    assertThat(BoatFile.write(older)).doesNotContain("\"units\"");
   }
 
   @Test
