@@ -58,8 +58,8 @@ public final class Equilibrium {
 
   static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
 
-  private final Floating floating;
-  private final BiConsumer<Settling, Settling> stepped;
+  private final FloatingBody floating;
+  private final BiConsumer<HydrostaticState, HydrostaticState> stepped;
   private final Predicate<WaterPlane> over;
   private final boolean hurried;
   private final Immersion immersion = new Immersion();
@@ -67,13 +67,14 @@ public final class Equilibrium {
   /** The least stiffness met so far, m of metacentric height. */
   private double softest = Double.POSITIVE_INFINITY;
 
-  private Equilibrium(Floating floating, BiConsumer<Settling, Settling> stepped) {
+  private Equilibrium(
+      FloatingBody floating, BiConsumer<HydrostaticState, HydrostaticState> stepped) {
     this(floating, stepped, plane -> false, false);
   }
 
   private Equilibrium(
-      Floating floating,
-      BiConsumer<Settling, Settling> stepped,
+      FloatingBody floating,
+      BiConsumer<HydrostaticState, HydrostaticState> stepped,
       Predicate<WaterPlane> over,
       boolean hurried) {
     this.floating = floating;
@@ -83,12 +84,12 @@ public final class Equilibrium {
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
-  public static Equilibria from(Floating floating) {
+  public static Equilibria from(FloatingBody floating) {
     return from(floating, UPRIGHT);
   }
 
   /** Every pose reached from another way up and from a nudge to each side of where that leads. */
-  public static Equilibria from(Floating floating, Vector3 up) {
+  public static Equilibria from(FloatingBody floating, Vector3 up) {
     return from(floating, up, (before, after) -> {});
   }
 
@@ -99,7 +100,7 @@ public final class Equilibrium {
    *
    * @param over how a boat lies that has gone over for good
    */
-  public static Equilibria until(Floating floating, Predicate<WaterPlane> over) {
+  public static Equilibria until(FloatingBody floating, Predicate<WaterPlane> over) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
@@ -113,7 +114,7 @@ public final class Equilibrium {
    * @param boat which boat it is: equal only where all that lifts it is the same but for its people
    */
   static Equilibria until(
-      Floating floating, Predicate<WaterPlane> over, Object boat, KnownBalances known) {
+      FloatingBody floating, Predicate<WaterPlane> over, Object boat, KnownBalances known) {
     Optional<Pose> rest = nextTo(known, floating, over, boat);
     return rest.isPresent()
         ? new Equilibria(List.of(rest.get()), Equilibria.Ending.RESTS)
@@ -122,7 +123,7 @@ public final class Equilibrium {
 
   /** From upright, every pose or until one decides, with what is found kept to begin at. */
   static Equilibria keeping(
-      Floating floating,
+      FloatingBody floating,
       Predicate<WaterPlane> over,
       boolean whole,
       Object boat,
@@ -143,7 +144,7 @@ public final class Equilibrium {
 
   /** The rest that a balance already known leads to, where that is as good as one from upright. */
   static Optional<Pose> nextTo(
-      KnownBalances known, Floating floating, Predicate<WaterPlane> over, Object boat) {
+      KnownBalances known, FloatingBody floating, Predicate<WaterPlane> over, Object boat) {
     return floating.liftVolume() > floating.neededVolume()
         ? new Equilibrium(floating, (before, after) -> {}, over, true)
             .nearest(known.near(boat, floating))
@@ -164,13 +165,15 @@ public final class Equilibrium {
   /** From the nearest of some balances. */
   private Optional<Pose> nearest(Stream<KnownBalances.Balance> known) {
     return known
-        .map(balance -> Settling.nextTo(balance, floating, immersion))
+        .map(balance -> HydrostaticState.nextTo(balance, floating, immersion))
         .filter(this::isFirm)
-        .min(Comparator.comparingDouble(start -> Turn.downhill(start, LONGEST_TURN).size()))
+        .min(
+            Comparator.comparingDouble(
+                start -> TrustRegionStep.downhill(start, LONGEST_TURN).size()))
         .flatMap(this::near);
   }
 
-  private boolean isFirm(Settling here) {
+  private boolean isFirm(HydrostaticState here) {
     return here.part.area() > 0 && here.restoring.softest() > SOFT * floating.neededVolume();
   }
 
@@ -181,16 +184,16 @@ public final class Equilibrium {
    *
    * @param start the boat at the balance known of another load
    */
-  private Optional<Pose> near(Settling start) {
-    Settling here = start;
+  private Optional<Pose> near(HydrostaticState start) {
+    HydrostaticState here = start;
     for (int turn = 0; turn < FEW_TURNS; turn++) {
-      Turn step = Turn.downhill(here, LONGEST_TURN);
+      TrustRegionStep step = TrustRegionStep.downhill(here, LONGEST_TURN);
       Vector3 up = here.plane.turned(step.heel(), step.trim());
       double rise = here.heightAfter(step.heel(), step.trim()) - start.plane.height();
       if (!(up.minus(start.plane.up()).norm() < LONGEST_TURN) || !(Math.abs(rise) < DEEPER)) {
         return Optional.empty();
       }
-      Optional<Settling> next =
+      Optional<HydrostaticState> next =
           here.turned(up, step.heel(), step.trim(), immersion).filter(this::isFirm);
       if (next.isEmpty()) {
         return Optional.empty();
@@ -210,7 +213,8 @@ public final class Equilibrium {
    *
    * @param stepped told of every step taken, from where and to where
    */
-  static Equilibria from(Floating floating, Vector3 up, BiConsumer<Settling, Settling> stepped) {
+  static Equilibria from(
+      FloatingBody floating, Vector3 up, BiConsumer<HydrostaticState, HydrostaticState> stepped) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
@@ -218,24 +222,26 @@ public final class Equilibrium {
   }
 
   /** Where the boat comes to rest when it is let go at a direction. */
-  static Optional<Pose> letGo(Floating floating, Vector3 up, double height) {
-    return new Equilibrium(floating, (before, after) -> {}).settle(up, height).map(Settling::pose);
+  static Optional<Pose> letGo(FloatingBody floating, Vector3 up, double height) {
+    return new Equilibrium(floating, (before, after) -> {})
+        .settle(up, height)
+        .map(HydrostaticState::pose);
   }
 
   /** Whether every nudge leads back; one onto the way from upright does. */
-  private boolean returnsAlways(Settling here) {
+  private boolean returnsAlways(HydrostaticState here) {
     return Stream.of(SOONEST)
         .filter(nudge -> !isTowardUpright(here, nudge[0]))
         .allMatch(nudge -> afterNudge(here, nudge[0], nudge[1]).filter(e -> e == here).isPresent());
   }
 
   /** Where a nudge in heel leads back onto the way that the boat came down from upright. */
-  private static boolean isTowardUpright(Settling balance, double heel) {
+  private static boolean isTowardUpright(HydrostaticState balance, double heel) {
     return heel * balance.plane.heel() < 0 && Math.abs(balance.plane.heel()) > NUDGE;
   }
 
   private Equilibria search(Vector3 up, double[][] nudges, Predicate<Pose> decides) {
-    Optional<Settling> first = settle(up, Double.NaN);
+    Optional<HydrostaticState> first = settle(up, Double.NaN);
     if (first.isEmpty()) {
       return Equilibria.none(Equilibria.Ending.NOT_FOUND);
     }
@@ -245,7 +251,7 @@ public final class Equilibrium {
       if (oneBowl && isTowardUpright(first.get(), nudge[0])) {
         continue;
       }
-      Optional<Settling> end = afterNudge(first.get(), nudge[0], nudge[1]);
+      Optional<HydrostaticState> end = afterNudge(first.get(), nudge[0], nudge[1]);
       if (end.isEmpty()) {
         return Equilibria.none(Equilibria.Ending.NOT_FOUND);
       }
@@ -259,7 +265,8 @@ public final class Equilibrium {
   }
 
   /** Lets the boat go a little to one side of a balance. */
-  private Optional<Settling> afterNudge(Settling balance, double heel, double trim) {
+  private Optional<HydrostaticState> afterNudge(
+      HydrostaticState balance, double heel, double trim) {
     if (heel == 0 && isStiffInTrim(balance)) {
       return Optional.of(balance);
     }
@@ -270,18 +277,18 @@ public final class Equilibrium {
 
   // To be overcome by one degree, metres of metacentric height would have to vanish at both ends
   // within the first few millimetres of the way. A boat is never so stiff in heel.
-  private static boolean isStiffInTrim(Settling balance) {
+  private static boolean isStiffInTrim(HydrostaticState balance) {
     return balance.pose().stable()
         && balance.restoring.trimHeelFree() > STIFF * balance.neededVolume();
   }
 
   // Where the energy is a bowl at both places and Newton's turn leads nearly from one to the other,
   // every further step would only refine the balance already known.
-  private static boolean comesBack(Settling balance, Settling here) {
+  private static boolean comesBack(HydrostaticState balance, HydrostaticState here) {
     if (!(balance.restoring.softest() > 0) || !(here.restoring.softest() > 0)) {
       return false;
     }
-    Turn back = Turn.downhill(here, LONGEST_TURN);
+    TrustRegionStep back = TrustRegionStep.downhill(here, LONGEST_TURN);
     Vector3 landing = here.plane.turned(back.heel(), back.trim());
     return landing.minus(balance.plane.up()).norm() < NEAR;
   }
@@ -295,8 +302,8 @@ public final class Equilibrium {
   }
 
   /** Follows the energy downhill from a direction to where nothing turns the boat any more. */
-  private Optional<Settling> settle(Vector3 up, double height) {
-    return Settling.nearly(floating, up, height, immersion)
+  private Optional<HydrostaticState> settle(Vector3 up, double height) {
+    return HydrostaticState.nearly(floating, up, height, immersion)
         .flatMap(start -> settle(start, Optional.empty()));
   }
 
@@ -305,8 +312,9 @@ public final class Equilibrium {
    *
    * @param known the balance
    */
-  private Optional<Settling> settle(Settling start, Optional<Settling> known) {
-    Settling here = start;
+  private Optional<HydrostaticState> settle(
+      HydrostaticState start, Optional<HydrostaticState> known) {
+    HydrostaticState here = start;
     double radius = LONGEST_TURN;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
       if (!(here.part.area() > 0)) {
@@ -325,8 +333,8 @@ public final class Equilibrium {
       if (hurried && isNearlyThere(here)) {
         return Optional.of(here);
       }
-      Turn step = Turn.downhill(here, radius);
-      Optional<Settling> next =
+      TrustRegionStep step = TrustRegionStep.downhill(here, radius);
+      Optional<HydrostaticState> next =
           arrived ? Optional.empty() : here.turned(step.heel(), step.trim(), immersion);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
         stepped.accept(here, next.get());
@@ -345,20 +353,21 @@ public final class Equilibrium {
   }
 
   /** Whether one last turn, too short to be worth looking where it leads, ends in a balance. */
-  private static boolean isNearlyThere(Settling here) {
+  private static boolean isNearlyThere(HydrostaticState here) {
     return here.isSettled(LAST_TURN)
         && here.pose().stable()
-        && Turn.downhill(here, LONGEST_TURN).size() <= LAST_TURN;
+        && TrustRegionStep.downhill(here, LONGEST_TURN).size() <= LAST_TURN;
   }
 
-  private Pose pose(Settling end) {
+  private Pose pose(HydrostaticState end) {
     return hurried && isNearlyThere(end)
-        ? end.poseAfter(Turn.downhill(end, LONGEST_TURN))
+        ? end.poseAfter(TrustRegionStep.downhill(end, LONGEST_TURN))
         : end.pose();
   }
 
   // Near the bottom the energy no longer tells two poses apart; the moment still does.
-  private static boolean goesDown(Settling here, Settling next, Turn step) {
+  private static boolean goesDown(
+      HydrostaticState here, HydrostaticState next, TrustRegionStep step) {
     double noise = 1e-14 * Math.max(1e-3, Math.abs(here.energy));
     if (step.expectedDrop() < 100 * noise) {
       return next.moment() < here.moment();
@@ -368,7 +377,7 @@ public final class Equilibrium {
 
   // A corner of the energy (an edge just leaving the water) can stop the turns while a moment is
   // left that no scale could weigh; anything more is not a balance.
-  private Optional<Settling> rest(Settling here) {
+  private Optional<HydrostaticState> rest(HydrostaticState here) {
     return here.moment() <= 1e-7 * floating.neededVolume() ? Optional.of(here) : Optional.empty();
   }
 }

@@ -16,11 +16,11 @@ final class HeelWalk {
   private static final double HEEL_TOLERANCE = 1e-7;
 
   private final Side side;
-  private final Floating floating;
+  private final FloatingBody floating;
   private final List<FloodPoint> edges;
   private final Immersion immersion = new Immersion();
 
-  HeelWalk(Side side, Floating floating, List<FloodPoint> edges) {
+  HeelWalk(Side side, FloatingBody floating, List<FloodPoint> edges) {
     this.side = side;
     this.floating = floating;
     this.edges = edges;
@@ -28,13 +28,13 @@ final class HeelWalk {
 
   Optional<RightingCurve> curve() {
     List<RightingCurve.Point> points = new ArrayList<>();
-    Optional<Settling> before = start(0);
+    Optional<HydrostaticState> before = start(0);
     if (before.isEmpty()) {
       return Optional.empty();
     }
     for (int degree = 0; degree <= LAST_DEGREE; degree++) {
       double heel = Math.toRadians(degree);
-      Optional<Settling> here = balanced(heel, before.get());
+      Optional<HydrostaticState> here = balanced(heel, before.get());
       if (here.isEmpty()) {
         return Optional.of(curve(points, Optional.empty(), "", true));
       }
@@ -48,41 +48,41 @@ final class HeelWalk {
   }
 
   /** At rest in trim at a heel, found from level. */
-  Optional<Settling> start(double heel) {
+  Optional<HydrostaticState> start(double heel) {
     return TrimBalance.at(floating, side.sign() * heel, 0, Double.NaN, immersion);
   }
 
   /** At rest in trim at another heel, found from how it lay before. */
-  Optional<Settling> balanced(double heel, Settling before) {
+  Optional<HydrostaticState> balanced(double heel, HydrostaticState before) {
     return TrimBalance.near(before, side.sign() * heel, immersion);
   }
 
-  RightingCurve.Point point(double heel, Settling here) {
+  RightingCurve.Point point(double heel, HydrostaticState here) {
     double arm = side.sign() * here.heelMoment / floating.neededVolume();
     return new RightingCurve.Point(heel, arm, here.energy / floating.neededVolume(), here.plane);
   }
 
-  boolean wet(Settling at) {
+  boolean wet(HydrostaticState at) {
     return freeboard(at) < 0;
   }
 
-  private double freeboard(Settling at) {
+  private double freeboard(HydrostaticState at) {
     return Freeboard.least(edges, at.plane).height();
   }
 
   /** The lowest edge. */
-  String lowest(Settling at) {
+  String lowest(HydrostaticState at) {
     return Freeboard.least(edges, at.plane).at();
   }
 
   /** Between a heel that is dry and one that is not, where the first edge reaches the water. */
-  Flood between(double dryHeel, Settling dryAt, double wetHeel, Settling wetAt) {
+  Flood between(double dryHeel, HydrostaticState dryAt, double wetHeel, HydrostaticState wetAt) {
     Bracket bracket = new Bracket(dryHeel, freeboard(dryAt), wetHeel, freeboard(wetAt));
-    Settling from = dryAt;
-    Settling at = wetAt;
+    HydrostaticState from = dryAt;
+    HydrostaticState at = wetAt;
     while (bracket.width() > HEEL_TOLERANCE) {
       double middle = bracket.next(HEEL_TOLERANCE);
-      Optional<Settling> there = balanced(middle, from);
+      Optional<HydrostaticState> there = balanced(middle, from);
       if (bracket.cut(middle, there.map(this::freeboard).orElse(Double.NaN))) {
         from = there.orElse(from);
       } else {
@@ -93,10 +93,13 @@ final class HeelWalk {
   }
 
   /** The first water over an edge. */
-  record Flood(double heel, Settling at) {}
+  record Flood(double heel, HydrostaticState at) {}
 
   private RightingCurve flooded(
-      List<RightingCurve.Point> points, Settling before, double heel, Settling wet) {
+      List<RightingCurve.Point> points,
+      HydrostaticState before,
+      double heel,
+      HydrostaticState wet) {
     if (points.isEmpty()) {
       RightingCurve.Point at = point(heel, wet);
       return curve(List.of(at), Optional.of(at), lowest(wet), false);

@@ -30,9 +30,9 @@ public final class KnownBalances {
   private static final double ACROSS = 0.02;
   private static final double UP = 0.08;
 
-  private final Map<Afloat, Equilibria> fromUpright = new ConcurrentHashMap<>();
-  private final Map<Afloat, Equilibria> wholeFromUpright = new ConcurrentHashMap<>();
-  private final Map<Afloat, Equilibria> fromNear = new ConcurrentHashMap<>();
+  private final Map<FloatingCase, Equilibria> fromUpright = new ConcurrentHashMap<>();
+  private final Map<FloatingCase, Equilibria> wholeFromUpright = new ConcurrentHashMap<>();
+  private final Map<FloatingCase, Equilibria> fromNear = new ConcurrentHashMap<>();
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
 
@@ -41,10 +41,10 @@ public final class KnownBalances {
    *
    * @param part what was under water
    */
-  record Balance(Floating floating, ImmersedPart part) {}
+  record Balance(FloatingBody floating, ImmersedPart part) {}
 
   private record Load(Object boat, long mass, long along, long across, long up) {
-    static Load of(Object boat, Floating floating) {
+    static Load of(Object boat, FloatingBody floating) {
       return new Load(
           boat,
           Math.round(floating.mass() / MASS),
@@ -65,8 +65,8 @@ public final class KnownBalances {
    * @param beganNear set where it was found from such a balance
    */
   public Equilibria rest(
-      Afloat afloat,
-      Supplier<Floating> floating,
+      FloatingCase afloat,
+      Supplier<FloatingBody> floating,
       Predicate<WaterPlane> over,
       boolean whole,
       AtomicBoolean beganNear) {
@@ -83,7 +83,8 @@ public final class KnownBalances {
     return letGoUpright(afloat, floating, over, whole);
   }
 
-  private Optional<Equilibria> near(Afloat afloat, Floating now, Predicate<WaterPlane> over) {
+  private Optional<Equilibria> near(
+      FloatingCase afloat, FloatingBody now, Predicate<WaterPlane> over) {
     return Equilibrium.nextTo(this, now, over, afloat.boat())
         .map(pose -> new Equilibria(List.of(pose), Equilibria.Ending.RESTS))
         .map(found -> kept(fromNear, afloat, found));
@@ -91,8 +92,11 @@ public final class KnownBalances {
 
   /** The same of the boat let go upright. */
   public Equilibria letGoUpright(
-      Afloat afloat, Supplier<Floating> floating, Predicate<WaterPlane> over, boolean whole) {
-    Map<Afloat, Equilibria> rests = fromUpright(whole);
+      FloatingCase afloat,
+      Supplier<FloatingBody> floating,
+      Predicate<WaterPlane> over,
+      boolean whole) {
+    Map<FloatingCase, Equilibria> rests = fromUpright(whole);
     return remembered(rests, afloat)
         .orElseGet(
             () ->
@@ -102,25 +106,27 @@ public final class KnownBalances {
                     Equilibrium.keeping(floating.get(), over, whole, afloat.boat(), this)));
   }
 
-  private Map<Afloat, Equilibria> fromUpright(boolean whole) {
+  private Map<FloatingCase, Equilibria> fromUpright(boolean whole) {
     return whole ? wholeFromUpright : fromUpright;
   }
 
-  private static Optional<Equilibria> remembered(Map<Afloat, Equilibria> rests, Afloat afloat) {
+  private static Optional<Equilibria> remembered(
+      Map<FloatingCase, Equilibria> rests, FloatingCase afloat) {
     Equilibria before = rests.get(afloat);
     return before != null
         ? Optional.of(before)
         : afloat.mirrored().map(rests::get).map(Equilibria::mirrored);
   }
 
-  private static Equilibria kept(Map<Afloat, Equilibria> rests, Afloat afloat, Equilibria found) {
+  private static Equilibria kept(
+      Map<FloatingCase, Equilibria> rests, FloatingCase afloat, Equilibria found) {
     if (rests.size() < MOST) {
       rests.put(afloat, found);
     }
     return found;
   }
 
-  private static boolean isPlain(Floating floating) {
+  private static boolean isPlain(FloatingBody floating) {
     return floating.pools().isEmpty() && floating.couples().isEmpty();
   }
 
@@ -129,7 +135,7 @@ public final class KnownBalances {
    *
    * @param boat which boat it is: equal only where all that lifts it is the same but for its people
    */
-  Stream<Balance> near(Object boat, Floating floating) {
+  Stream<Balance> near(Object boat, FloatingBody floating) {
     if (!isPlain(floating)) {
       return Stream.empty();
     }
@@ -137,7 +143,7 @@ public final class KnownBalances {
         .filter(Objects::nonNull);
   }
 
-  void keep(Object boat, Floating floating, ImmersedPart part) {
+  void keep(Object boat, FloatingBody floating, ImmersedPart part) {
     if (!isPlain(floating)) {
       return;
     }

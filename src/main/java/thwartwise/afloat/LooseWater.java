@@ -54,8 +54,8 @@ public final class LooseWater {
   }
 
   /** The boat with so much water, m³, in one part of it. */
-  public Floating in(Bay bay, double volume) {
-    Floating dry = Floating.dry(loading);
+  public FloatingBody in(Bay bay, double volume) {
+    FloatingBody dry = FloatingBody.dry(loading);
     return volume > 0 ? dry.with(new Pool(hold(bay), volume)) : dry;
   }
 

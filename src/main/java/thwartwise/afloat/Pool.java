@@ -32,7 +32,7 @@ public record Pool(List<Lift> hold, double volume) {
 
   /** The water as it lies when this way is up; none when it does not fit under the lid. */
   Optional<ImmersedPart> lies(Vector3 up, Immersion immersion) {
-    return lies(up, Double.NaN, immersion, Level.EXACT).map(Surface::part);
+    return lies(up, Double.NaN, immersion, LevelSurface.EXACT).map(Surface::part);
   }
 
   /**
@@ -47,7 +47,7 @@ public record Pool(List<Lift> hold, double volume) {
     if (volume == 0) {
       return Optional.of(new Surface(nothing(up, immersion), 0));
     }
-    return Level.surface(hold, volume, up, guess, immersion, rise);
+    return LevelSurface.surface(hold, volume, up, guess, immersion, rise);
   }
 
   // A film of no depth on a flat floor would still have that floor's whole second moment.

@@ -41,7 +41,8 @@ public record RightingCurve(
   public record Point(double heel, double arm, double energy, WaterPlane plane) {}
 
   /** The curve toward the side that takes less energy to flood; starboard when both are alike. */
-  public static Optional<RightingCurve> towardWorseSide(Floating floating, List<FloodPoint> edges) {
+  public static Optional<RightingCurve> towardWorseSide(
+      FloatingBody floating, List<FloodPoint> edges) {
     Optional<RightingCurve> starboard = toward(Side.STARBOARD, floating, edges);
     Optional<RightingCurve> port = toward(Side.PORT, floating, edges);
     if (starboard.isEmpty() || port.isEmpty()) {
@@ -53,7 +54,7 @@ public record RightingCurve(
 
   /** The curve toward one side; empty when the boat does not float or finds no trim upright. */
   public static Optional<RightingCurve> toward(
-      Side side, Floating floating, List<FloodPoint> edges) {
+      Side side, FloatingBody floating, List<FloodPoint> edges) {
     return new HeelWalk(side, floating, edges).curve();
   }
 

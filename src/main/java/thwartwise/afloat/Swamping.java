@@ -61,7 +61,7 @@ public final class Swamping {
   }
 
   /** The swamped boat as a floating body, without the chambers that have filled as well. */
-  public Floating floating(Collection<Space> lost) {
+  public FloatingBody floating(Collection<Space> lost) {
     Predicate<Space> counts = s -> s.counting().share() > 0 && !lost.contains(s);
     List<Lift> lifts = new ArrayList<>(bodies);
     double shell = craft.form().shellFactor();
@@ -73,7 +73,7 @@ public final class Swamping {
       }
     }
     kit.forEach(piece -> lift(piece.box(), piece.share(), counts, lifts));
-    return new Floating(loading.mass(), loading.centre(), lifts, density);
+    return new FloatingBody(loading.mass(), loading.centre(), lifts, density);
   }
 
   private void placeKit() {

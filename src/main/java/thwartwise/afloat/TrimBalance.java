@@ -17,14 +17,15 @@ final class TrimBalance {
 
   private TrimBalance() {}
 
-  static Optional<Settling> at(
-      Floating floating, double heel, double trim, double height, Immersion immersion) {
-    return Settling.nearly(floating, WaterPlane.upward(heel, trim), height, immersion)
+  static Optional<HydrostaticState> at(
+      FloatingBody floating, double heel, double trim, double height, Immersion immersion) {
+    return HydrostaticState.nearly(floating, WaterPlane.upward(heel, trim), height, immersion)
         .flatMap(start -> from(start, heel, trim, immersion));
   }
 
   /** At another heel, started from where trim and water would be after so small a turn. */
-  static Optional<Settling> near(Settling before, double heel, Immersion immersion) {
+  static Optional<HydrostaticState> near(
+      HydrostaticState before, double heel, Immersion immersion) {
     double trim = before.plane.trim();
     double by = Math.IEEEremainder(heel - before.plane.heel(), 2 * Math.PI) * Math.cos(trim);
     double stiffness = before.restoring.trim();
@@ -35,10 +36,10 @@ final class TrimBalance {
         .flatMap(start -> from(start, heel, trim + trimBy, immersion));
   }
 
-  private static Optional<Settling> from(
-      Settling start, double heel, double trim, Immersion immersion) {
+  private static Optional<HydrostaticState> from(
+      HydrostaticState start, double heel, double trim, Immersion immersion) {
     double needed = start.neededVolume();
-    Settling here = start;
+    HydrostaticState here = start;
     double angle = trim;
     double longest = LONGEST_TURN;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
@@ -51,7 +52,7 @@ final class TrimBalance {
         return moment <= AT_A_CORNER * needed ? Optional.of(here) : Optional.empty();
       }
       double step = step(here, longest);
-      Optional<Settling> next =
+      Optional<HydrostaticState> next =
           arrived
               ? Optional.empty()
               : here.turned(WaterPlane.upward(heel, angle + step), 0, step, immersion);
@@ -68,11 +69,11 @@ final class TrimBalance {
     return Optional.empty();
   }
 
-  private static boolean better(Settling here, Settling next) {
+  private static boolean better(HydrostaticState here, HydrostaticState next) {
     return next.energy < here.energy || Math.abs(next.trimMoment) < Math.abs(here.trimMoment) / 2;
   }
 
-  private static double step(Settling here, double longest) {
+  private static double step(HydrostaticState here, double longest) {
     double stiffness = here.restoring.trim();
     double newton = stiffness > 0 ? -here.trimMoment / stiffness : Double.POSITIVE_INFINITY;
     double downhill = -Math.signum(here.trimMoment) * longest;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Pose;
 import thwartwise.afloat.RightingCurve;
-import thwartwise.afloat.TimedSwing;
+import thwartwise.afloat.TimedDynamicHeel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
 import thwartwise.loadcase.LoadCaseStep;
@@ -76,7 +76,8 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       return reading(question, after, OptionalDouble.empty(), Math.PI / 2, false, none);
     }
     double radius = rules.value("roll-radius") * after.craft().form().beam();
-    TimedSwing swing = TimedSwing.of(old.get(), now.get(), from, rules.value("shift-time"), radius);
+    TimedDynamicHeel swing =
+        TimedDynamicHeel.of(old.get(), now.get(), from, rules.value("shift-time"), radius);
     String note =
         swing.heel().isPresent()
             ? "as far as it swings, against where water comes in; suddenly it swings further"

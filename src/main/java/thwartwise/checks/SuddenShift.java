@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import thwartwise.afloat.DynamicHeel;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
-import thwartwise.afloat.Swing;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
 import thwartwise.loadcase.LoadCaseStep;
@@ -79,7 +79,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       return reading(question, after, none, UNLIMITED, before.assessed(), Steady.words(before));
     }
     double from = side.sign() * before.worst().map(Pose::heel).orElse(0.0);
-    Optional<Swing> swing = Swing.of(after.afloat(), from, side, after.edges());
+    Optional<DynamicHeel> swing = DynamicHeel.of(after.afloat(), from, side, after.edges());
     double flooding = swing.map(s -> s.flooding().orElse(UNLIMITED)).orElse(UNLIMITED);
     if (swing.map(s -> s.heel().isPresent()).orElse(false)) {
       String note = "as far as it swings, against where water comes in";
@@ -92,7 +92,7 @@ public record SuddenShift(RuleSet rules) implements Check {
     return atRest(question, after, flooding);
   }
 
-  private static String floods(Swing swing) {
+  private static String floods(DynamicHeel swing) {
     return String.format(
         Locale.ROOT,
         "before it swings back water comes in at the %s, at %.0f degrees; %.0f Nm of righting are"

@@ -9,15 +9,15 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import thwartwise.afloat.Afloat;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.EquilibriumUnderForces;
+import thwartwise.afloat.FloatingBody;
+import thwartwise.afloat.FloatingCase;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pool;
-import thwartwise.afloat.Pulled;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
@@ -199,7 +199,7 @@ public final class Trial {
     if (slidTo == 0 || !hurried || !craft.isAlikeAfloat() || !done.forces().isEmpty()) {
       return false;
     }
-    Floating floating = afloat();
+    FloatingBody floating = afloat();
     double moment = slidTo * floating.mass() * floating.centre().y();
     for (Pool pool : floating.pools()) {
       moment -= floating.density() * pool.volume() * pool.farthest(-slidTo);
@@ -280,9 +280,9 @@ public final class Trial {
   }
 
   /** The boat dry inside but for water in its chambers, nothing pulling. */
-  public Floating afloat() {
-    Floating dry = Floating.dry(loading());
-    return new Floating(
+  public FloatingBody afloat() {
+    FloatingBody dry = FloatingBody.dry(loading());
+    return new FloatingBody(
         dry.mass(), dry.centre(), dry.lifts(), dry.density(), done.pools(), dry.couples());
   }
 
@@ -291,7 +291,7 @@ public final class Trial {
       rest =
           done.forces().isEmpty()
               ? dryRest()
-              : Pulled.of(afloat(), done.forces(), craft.form().outside()).rest();
+              : EquilibriumUnderForces.of(afloat(), done.forces(), craft.form().outside()).rest();
     }
     return rest;
   }
@@ -301,7 +301,7 @@ public final class Trial {
     if (known.isEmpty() || !done.pools().isEmpty()) {
       return found(afloat(), over);
     }
-    Afloat afloat = Afloat.dry(craft, loading());
+    FloatingCase afloat = FloatingCase.dry(craft, loading());
     return found(known.get(), afloat, this::afloat, over);
   }
 
@@ -312,18 +312,18 @@ public final class Trial {
     }
     Object boat = List.of(craft, lost, allowance.volumeFactor(), withLooseKit);
     boolean alike = craft.isAlikeSwamped() && lost.isEmpty();
-    Afloat afloat = Afloat.swamped(boat, alike, loading());
+    FloatingCase afloat = FloatingCase.swamped(boat, alike, loading());
     return found(known.get(), afloat, () -> swamped(lost), Trial::isOver);
   }
 
-  private Equilibria found(Floating floating, Predicate<WaterPlane> over) {
+  private Equilibria found(FloatingBody floating, Predicate<WaterPlane> over) {
     return hurried ? Equilibrium.until(floating, over) : Equilibrium.from(floating);
   }
 
   private Equilibria found(
       KnownBalances balances,
-      Afloat afloat,
-      Supplier<Floating> floating,
+      FloatingCase afloat,
+      Supplier<FloatingBody> floating,
       Predicate<WaterPlane> over) {
     return letGoUpright
         ? balances.letGoUpright(afloat, floating, over, !hurried)
@@ -352,7 +352,7 @@ public final class Trial {
   }
 
   /** The boat open to the sea, everyone seated, with chambers that have filled as well. */
-  public Floating swamped(Collection<Space> lost) {
+  public FloatingBody swamped(Collection<Space> lost) {
     if (swamping == null) {
       swamping = Swamping.of(loading(), allowance.volumeFactor());
     }
@@ -379,7 +379,7 @@ public final class Trial {
 
   /** Water density times all that lifts fully under, less all mass aboard, kg. */
   public double spareBuoyancy(Collection<Space> lost) {
-    Floating floating = swamped(lost);
+    FloatingBody floating = swamped(lost);
     return floating.density() * floating.liftVolume() - floating.mass();
   }
 

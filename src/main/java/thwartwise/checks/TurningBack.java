@@ -3,7 +3,7 @@ package thwartwise.checks;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import thwartwise.afloat.Capsized;
+import thwartwise.afloat.CapsizedBoat;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Body;
 import thwartwise.loadcase.LoadCaseStep.Act;
@@ -23,7 +23,7 @@ public record TurningBack(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     Trial beside = trial.empty(Act.NOBODY_UNDER_IT);
-    Capsized capsized = Capsized.of(beside.swamped(List.of()));
+    CapsizedBoat capsized = CapsizedBoat.of(beside.swamped(List.of()));
     double lightest =
         trial.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
     return List.of(
@@ -44,7 +44,12 @@ public record TurningBack(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      Measure measure, String limit, String how, Trial beside, Capsized capsized, double lightest) {
+      Measure measure,
+      String limit,
+      String how,
+      Trial beside,
+      CapsizedBoat capsized,
+      double lightest) {
     Limit share = rules.limit(limit);
     double lever = share.value() * beside.craft().form().beam() / 2;
     return new Reading(
@@ -56,7 +61,7 @@ public record TurningBack(RuleSet rules) implements Check {
         note(capsized, lightest, how));
   }
 
-  private static String note(Capsized capsized, double lightest, String how) {
+  private static String note(CapsizedBoat capsized, double lightest, String how) {
     if (!capsized.assessed()) {
       return "no way back could be followed";
     }

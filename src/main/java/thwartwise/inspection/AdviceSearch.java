@@ -114,7 +114,7 @@ final class AdviceSearch {
   }
 
   private record Bought(AdvicePiece piece, Inspection after) {
-    Amounts amounts() {
+    Capacity amounts() {
       return after.amounts();
     }
   }
@@ -179,7 +179,7 @@ final class AdviceSearch {
   }
 
   private Optional<Bought> bought(Tried tried) {
-    Amounts now = tried.after().amounts();
+    Capacity now = tried.after().amounts();
     Recommendation then = today.recommendation();
     int people = now.people() - then.people();
     double crew = now.crew() - then.crew();

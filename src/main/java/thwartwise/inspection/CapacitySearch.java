@@ -18,7 +18,7 @@ import thwartwise.rules.RuleSet;
 final class CapacitySearch {
   private static final double NUMERIC = 1e-6;
 
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final CrewSearch search;
   private final FormulaCaps caps;
   private final RuleSet rules;
@@ -26,7 +26,7 @@ final class CapacitySearch {
   private final double heaviest;
   private final List<Place> places;
 
-  CapacitySearch(Judge judge, CrewSearch search, FormulaCaps caps, RuleSet rules) {
+  CapacitySearch(CrewAssessment judge, CrewSearch search, FormulaCaps caps, RuleSet rules) {
     this.judge = judge;
     this.search = search;
     this.caps = caps;

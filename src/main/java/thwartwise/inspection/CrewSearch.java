@@ -21,17 +21,17 @@ final class CrewSearch {
   /** Masses are told apart to this, so that many people's are good to a kilogram, kg. */
   static final double FINE = 0.1;
 
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final double design;
   private final double lightest;
   private final double heaviest;
   private final List<Place> places;
   private final WaysToSit ways;
   private final Map<Seating, SeatingWalk> walks = new ConcurrentHashMap<>();
-  private final Supplier<Integer> adults = Once.of(this::countAdults);
+  private final Supplier<Integer> adults = Lazy.of(this::countAdults);
   private final Map<Integer, Double> each = new ConcurrentHashMap<>();
 
-  CrewSearch(Judge judge, RuleSet rules) {
+  CrewSearch(CrewAssessment judge, RuleSet rules) {
     this.judge = judge;
     this.design = rules.value("design-person");
     this.lightest = rules.value("lightest-person");

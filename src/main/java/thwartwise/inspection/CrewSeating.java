@@ -27,12 +27,12 @@ public final class CrewSeating {
   static final String OWN_LIMIT = "the load limit";
 
   private final CrewTrials trials;
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final List<Place> places;
   private final FormulaCaps caps;
   private final Map<List<Member.Range>, Boolean> known = new ConcurrentHashMap<>();
 
-  private CrewSeating(Judge judge, FormulaCaps caps) {
+  private CrewSeating(CrewAssessment judge, FormulaCaps caps) {
     this.judge = judge;
     this.caps = caps;
     this.trials = new CrewTrials(judge);
@@ -66,7 +66,7 @@ public final class CrewSeating {
       return CrewAnswer.nobody(members, List.of(tooMany));
     }
     RuleSet rules = applied.inForce();
-    Judge judge = new Judge(craft, rules);
+    CrewAssessment judge = new CrewAssessment(craft, rules);
     Limits limits = new Limits(judge, rules, applied.caps());
     List<String> nobody = limits.nobodyBecause();
     if (!nobody.isEmpty()) {
@@ -201,7 +201,7 @@ public final class CrewSeating {
   }
 
   private List<String> stops(List<Member> crew, String who) {
-    return trials.breaks(crew).map(Breaks::words).orElse(List.of()).stream()
+    return trials.breaks(crew).map(BrokenChecks::words).orElse(List.of()).stream()
         .map(words -> who + words)
         .toList();
   }

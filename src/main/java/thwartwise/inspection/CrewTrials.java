@@ -26,12 +26,12 @@ final class CrewTrials {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
   private static final int HANDFUL = 4;
 
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final List<Place> places;
   private final List<Boolean> orders;
   private final Map<List<Member.Range>, Optional<Assignment>> found = new ConcurrentHashMap<>();
 
-  CrewTrials(Judge judge) {
+  CrewTrials(CrewAssessment judge) {
     this.judge = judge;
     this.places = judge.craft().boat().places();
     boolean one = judge.craft().isSymmetric() && places.stream().noneMatch(Place::hasLength);
@@ -175,11 +175,11 @@ final class CrewTrials {
   }
 
   /** What stops them in the seating that breaks least; where it is the lift, in any. */
-  Optional<Breaks> breaks(List<Member> members) {
+  Optional<BrokenChecks> breaks(List<Member> members) {
     if (!mayBeLifted(members)) {
       return Assignment.of(members, places).stream()
           .findFirst()
-          .map(a -> new Breaks(judge.notLifted(trials(members, a))));
+          .map(a -> new BrokenChecks(judge.notLifted(trials(members, a))));
     }
     int fewest = Integer.MAX_VALUE;
     Optional<Assignment> least = Optional.empty();
@@ -193,6 +193,6 @@ final class CrewTrials {
         break;
       }
     }
-    return least.map(a -> new Breaks(judge.notMet(trials(members, a))));
+    return least.map(a -> new BrokenChecks(judge.notMet(trials(members, a))));
   }
 }

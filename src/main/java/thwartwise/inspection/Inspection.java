@@ -44,13 +44,13 @@ public final class Inspection {
   private final RuleBook book;
   private final RulesApplied applied;
   private final RuleSet rules;
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final Limits limits;
   private final Supplier<Recommendation> recommendation;
-  private final Supplier<Amounts> amounts;
+  private final Supplier<Capacity> amounts;
   private final Supplier<Trial> limit;
   private final Supplier<List<Finding>> atLimit;
-  private final Supplier<List<Finding>> findings = Once.of(this::allFindings);
+  private final Supplier<List<Finding>> findings = Lazy.of(this::allFindings);
   private final Supplier<List<Finding>> limiting;
   private final boolean hurried;
 
@@ -63,13 +63,13 @@ public final class Inspection {
     this.book = book;
     this.applied = new RulesApplied(craft, book);
     this.rules = applied.inForce();
-    this.judge = new Judge(craft, rules);
+    this.judge = new CrewAssessment(craft, rules);
     this.limits = new Limits(judge, rules, applied.caps());
-    this.recommendation = Once.of(() -> applied.recommendation(limits));
-    this.amounts = Once.of(() -> applied.amounts(limits));
-    this.limit = Once.of(() -> atLimit(crewAtLimit()));
-    this.atLimit = Once.of(this::atLimitFindings);
-    this.limiting = Once.of(this::askWhatLimits);
+    this.recommendation = Lazy.of(() -> applied.recommendation(limits));
+    this.amounts = Lazy.of(() -> applied.amounts(limits));
+    this.limit = Lazy.of(() -> atLimit(crewAtLimit()));
+    this.atLimit = Lazy.of(this::atLimitFindings);
+    this.limiting = Lazy.of(this::askWhatLimits);
     this.hurried = false;
     this.noWorse = act -> false;
   }
@@ -87,7 +87,7 @@ public final class Inspection {
     this.amounts = other.amounts;
     this.limit = other.limit;
     this.atLimit = other.atLimit;
-    this.limiting = Once.of(this::askWhatLimits);
+    this.limiting = Lazy.of(this::askWhatLimits);
     this.hurried = false;
     this.noWorse = act -> false;
   }
@@ -106,8 +106,8 @@ public final class Inspection {
     this.limiting = same.limiting;
     this.hurried = true;
     this.noWorse = act -> crewed.forbidsAtLimit(act);
-    this.limit = Once.of(() -> atLimit(crewAtLimit()));
-    this.atLimit = Once.of(this::atLimitFindings);
+    this.limit = Lazy.of(() -> atLimit(crewAtLimit()));
+    this.atLimit = Lazy.of(this::atLimitFindings);
   }
 
   /** The same under our own limits alone, with no other rule set beside them and no advice. */
@@ -140,8 +140,8 @@ public final class Inspection {
   private Report report() {
     return new Report(
         craft.boat().name(),
-        States.of(asLoaded()),
-        States.of(limit.get()),
+        LoadCaseFigures.of(asLoaded()),
+        LoadCaseFigures.of(limit.get()),
         craft.spaces().stream().map(Inspection::chamber).toList(),
         findings(),
         recommendation(),
@@ -183,12 +183,12 @@ public final class Inspection {
   }
 
   /** The figures of the recommendation, without what it takes to tell why. */
-  Amounts amounts() {
+  Capacity amounts() {
     return amounts.get();
   }
 
   /** False proves that there are fewer adults than told, or as many and a lighter crew. */
-  boolean mayReach(Amounts told) {
+  boolean mayReach(Capacity told) {
     return applied.mayReach(limits, told);
   }
 

@@ -24,12 +24,12 @@ final class Limits {
   private final FormulaCaps caps;
   private final CrewSearch search;
   private final CapacitySearch capacity;
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final double design;
-  private final Supplier<List<Row>> rows = Once.of(this::allRows);
-  private final Supplier<List<Besides>> besides = Once.of(this::allBesides);
+  private final Supplier<List<Row>> rows = Lazy.of(this::allRows);
+  private final Supplier<List<Besides>> besides = Lazy.of(this::allBesides);
 
-  Limits(Judge judge, RuleSet rules, List<CapacityFigure> figures) {
+  Limits(CrewAssessment judge, RuleSet rules, List<CapacityFigure> figures) {
     this.judge = judge;
     this.craft = judge.craft();
     this.rules = rules;
@@ -75,7 +75,7 @@ final class Limits {
     int people = people();
     Crew crew = crew(people);
     boolean withheld = !outside.isEmpty() || crew.people() == 0;
-    Amounts told = amounts(people, !withheld);
+    Capacity told = amounts(people, !withheld);
     return new Recommendation(
         told.people(),
         told.crew(),
@@ -96,7 +96,7 @@ final class Limits {
   }
 
   /** The figures of the recommendation alone, which cost a part of the work. */
-  Amounts amounts() {
+  Capacity amounts() {
     int people = people();
     if (people > 0) {
       double crew = capacity.greatestMass(people);
@@ -108,7 +108,7 @@ final class Limits {
   }
 
   /** False proves that there are fewer adults, or as many and a lighter crew. */
-  boolean mayReach(Amounts told) {
+  boolean mayReach(Capacity told) {
     return told.crew() == 0
         || mayReachAtOnce(told)
             && (people() > told.people()
@@ -116,7 +116,7 @@ final class Limits {
   }
 
   /** The same by a quick look. */
-  private boolean mayReachAtOnce(Amounts told) {
+  private boolean mayReachAtOnce(Capacity told) {
     return search.mayCarry(told.people() + 1, design)
         || IntStream.rangeClosed(1, search.room())
             .anyMatch(n -> search.mayCarry(n, told.crew() / n));
@@ -126,13 +126,13 @@ final class Limits {
     return rows.get().stream().mapToDouble(Row::mass).max().orElseThrow();
   }
 
-  private Amounts amounts(int people, boolean anybody) {
-    return anybody ? amounts(people, greatestMass(), load()) : Amounts.NOTHING;
+  private Capacity amounts(int people, boolean anybody) {
+    return anybody ? amounts(people, greatestMass(), load()) : Capacity.NOTHING;
   }
 
-  private Amounts amounts(int people, double crew, double load) {
+  private Capacity amounts(int people, double crew, double load) {
     double room = Math.max(0, load - craft.boat().kitMass());
-    return new Amounts(people, Math.floor(Math.min(crew, room)), load, room);
+    return new Capacity(people, Math.floor(Math.min(crew, room)), load, room);
   }
 
   /** People, kit and everything else, published caps included, rounded down to whole kg. */
@@ -178,7 +178,7 @@ final class Limits {
     if (!anyClaimed) {
       return people();
     }
-    return new Limits(new Judge(craft.withClaimsProven(), rules), rules, figures).people();
+    return new Limits(new CrewAssessment(craft.withClaimsProven(), rules), rules, figures).people();
   }
 
   /**
@@ -291,8 +291,8 @@ final class Limits {
   }
 
   /** What one more breaks; where so many could sit, what fewer of that mass do. */
-  private Optional<Breaks> next(int people, double mass) {
-    return Breaks.of(judge, people + 1, mass).or(() -> Breaks.of(judge, people, mass));
+  private Optional<BrokenChecks> next(int people, double mass) {
+    return BrokenChecks.of(judge, people + 1, mass).or(() -> BrokenChecks.of(judge, people, mass));
   }
 
   private List<String> nextPersonBreaks(int people) {
@@ -302,13 +302,13 @@ final class Limits {
     if (people == search.room()) {
       return List.of(LimitingFactorWords.of(full()));
     }
-    return next(people, design).map(Breaks::words).orElse(List.of());
+    return next(people, design).map(BrokenChecks::words).orElse(List.of());
   }
 
   private List<String> reasons(int people, Crew crew, List<String> outside) {
     List<String> reasons = new ArrayList<>(outside);
     if (!search.emptyBoatMeets()) {
-      Breaks.of(judge, 0, 0)
+      BrokenChecks.of(judge, 0, 0)
           .ifPresent(
               b -> b.words().forEach(w -> reasons.add("the empty boat already falls short; " + w)));
     } else if (people == 0 && crew.people() == 1) {

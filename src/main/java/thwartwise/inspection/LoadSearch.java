@@ -20,19 +20,19 @@ import thwartwise.geometry.Vector3;
 final class LoadSearch {
   static final int MOST = 300;
 
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final List<Seating> seatings;
   private final double each;
 
   /** For these seatings, nobody heavier than {@code each}. */
-  LoadSearch(Judge judge, List<Seating> seatings, double each) {
+  LoadSearch(CrewAssessment judge, List<Seating> seatings, double each) {
     this.judge = judge;
     this.seatings = seatings;
     this.each = each;
   }
 
   /** A check of one loading, and how far that is from its limits with nothing more aboard. */
-  private record Start(Judge.Asked asked, Headroom headroom) {}
+  private record Start(CrewAssessment.Asked asked, Headroom headroom) {}
 
   /** Whole kg. */
   int extra() {
@@ -74,7 +74,7 @@ final class LoadSearch {
    * carries between them, where it trims less.
    */
   static List<Vector3> spots(Craft craft) {
-    List<Vector3> all = Surfaces.of(craft);
+    List<Vector3> all = LoadingSurfaces.of(craft);
     return all.stream()
         .filter(
             at ->

@@ -23,7 +23,7 @@ public record Member(String name, double lightest, double heaviest, String how) 
   }
 
   /** An adult nobody weighed: anything from the lightest person up to the one planned with. */
-  public static Member adult(String name, Planned planned) {
+  public static Member adult(String name, PlannedMasses planned) {
     return new Member(name, planned.lightest(), planned.adult(), said("an adult", planned.adult()));
   }
 

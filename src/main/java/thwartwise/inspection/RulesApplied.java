@@ -35,7 +35,7 @@ final class RulesApplied {
   private final RuleSet inForce;
   private final List<CapacityFigure> caps;
   private final List<PlausibilityFinding> plausibility;
-  private final Supplier<List<Limits>> laxerLimits = Once.of(this::allLaxerLimits);
+  private final Supplier<List<Limits>> laxerLimits = Lazy.of(this::allLaxerLimits);
 
   RulesApplied(Craft craft, RuleBook book) {
     this.craft = craft;
@@ -110,11 +110,11 @@ final class RulesApplied {
   }
 
   /** The figures of the recommendation alone; nothing where nothing is recommended. */
-  Amounts amounts(Limits limits) {
+  Capacity amounts(Limits limits) {
     if (!nothingBecause().isEmpty()) {
-      return Amounts.NOTHING;
+      return Capacity.NOTHING;
     }
-    Amounts answer = limits.amounts();
+    Capacity answer = limits.amounts();
     for (Limits other : laxerLimits.get()) {
       answer = answer.notAbove(other.amounts());
     }
@@ -122,14 +122,16 @@ final class RulesApplied {
   }
 
   /** False proves that there are fewer adults than told, or as many and a lighter crew. */
-  boolean mayReach(Limits limits, Amounts told) {
+  boolean mayReach(Limits limits, Capacity told) {
     return nothingBecause().isEmpty()
         && limits.mayReach(told)
         && laxerLimits.get().stream().allMatch(other -> other.mayReach(told));
   }
 
   private List<Limits> allLaxerLimits() {
-    return laxer().stream().map(set -> new Limits(new Judge(craft, set), set, caps)).toList();
+    return laxer().stream()
+        .map(set -> new Limits(new CrewAssessment(craft, set), set, caps))
+        .toList();
   }
 
   private Set<RuleSet> laxer() {

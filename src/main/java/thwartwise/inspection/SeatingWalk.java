@@ -18,7 +18,7 @@ import thwartwise.checks.Check;
  * people included. Each mixture is walked up by itself, and none farther than the others let it.
  */
 final class SeatingWalk {
-  private final Judge judge;
+  private final CrewAssessment judge;
   private final Seating seating;
   private final double lightest;
   private final double heaviest;
@@ -36,7 +36,8 @@ final class SeatingWalk {
   private final Map<Double, Boolean> lookedMixed = new ConcurrentHashMap<>();
   private final Map<Double, Double> answers = new ConcurrentHashMap<>();
 
-  SeatingWalk(Judge judge, Seating seating, double lightest, double heaviest, double landmark) {
+  SeatingWalk(
+      CrewAssessment judge, Seating seating, double lightest, double heaviest, double landmark) {
     this.judge = judge;
     this.seating = seating;
     this.lightest = lightest;
@@ -67,7 +68,7 @@ final class SeatingWalk {
   private void add(Packing packing, Allowance taken, List<Check> checks) {
     List<List<Double>> mixtures = judge.growing(seating);
     Supplier<Headroom> atLightest =
-        Once.of(() -> headroom(mixtures.get(0), lightest, packing, taken, checks));
+        Lazy.of(() -> headroom(mixtures.get(0), lightest, packing, taken, checks));
     for (List<Double> mixture : mixtures) {
       MassWalk walk =
           new MassWalk(

@@ -3,7 +3,7 @@ package thwartwise.rules;
 import java.util.List;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Freeboard;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
@@ -58,7 +58,7 @@ final class EdgeWeight {
     List<Loading.Weight> weights =
         edge.stream().map(at -> new Loading.Weight(mass / edge.size(), at)).toList();
     Loading loading = new Loading(craft, List.of(), weights, 1);
-    Equilibria rest = Equilibrium.from(Floating.dry(loading));
+    Equilibria rest = Equilibrium.from(FloatingBody.dry(loading));
     return rest.allStable()
         && rest.reached().stream()
             .allMatch(p -> Freeboard.least(craft.edges(), p.plane()).height() >= 0);

@@ -3,7 +3,7 @@ package thwartwise.rules;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.afloat.Equilibrium;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.Loading;
@@ -19,7 +19,7 @@ final class FreeboardWithCrew {
     FormulaResult line =
         FormulaResult.of("freeboard at rest", Caps.FREEBOARD, told.number(LEAST.name()));
     Optional<Pose> rest =
-        Equilibrium.from(Floating.dry(new Loading(boat.craft(), boat.crew(), List.of(), 1)))
+        Equilibrium.from(FloatingBody.dry(new Loading(boat.craft(), boat.crew(), List.of(), 1)))
             .worst();
     String aboard = boat.crew().isEmpty() ? "with nobody aboard" : "with the crew recommended";
     return List.of(

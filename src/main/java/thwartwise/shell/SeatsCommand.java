@@ -13,7 +13,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.CrewSeating;
 import thwartwise.inspection.Member;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.Reading;
 import thwartwise.report.SeatsPage;
@@ -76,7 +76,7 @@ final class SeatsCommand implements ShellCommand {
   }
 
   private List<Member> members(String typed) {
-    Planned planned = Planned.of(RuleSetFile.cautiousDefault());
+    PlannedMasses planned = PlannedMasses.of(RuleSetFile.cautiousDefault());
     Reading<List<Member>> read = new PeopleText(planned).read(typed);
     if (read instanceof Reading.Understood<List<Member>> understood) {
       return understood.value();

@@ -18,7 +18,7 @@ import thwartwise.boat.UnusableBoat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.inspection.Report;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.Printable;
@@ -138,7 +138,7 @@ final class SupposeCommand implements ShellCommand {
   }
 
   private static Reading<List<Supposition>> read(Boat boat, String typed) {
-    return new SuppositionText(boat, Planned.of(RuleSetFile.cautiousDefault())).read(typed);
+    return new SuppositionText(boat, PlannedMasses.of(RuleSetFile.cautiousDefault())).read(typed);
   }
 
   private <T> T understood(Reading<T> reading) {

@@ -10,7 +10,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.inspection.Member;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Quantity;
 import thwartwise.measure.QuantityReader;
@@ -48,7 +48,7 @@ public final class SuppositionText {
   private final NameAmong places;
   private final List<Place> seats;
 
-  public SuppositionText(Boat boat, Planned planned) {
+  public SuppositionText(Boat boat, PlannedMasses planned) {
     this.people = new PeopleText(planned);
     this.seats = boat.places();
     this.kit = new NameAmong("kit", boat.kit().stream().map(Kit::name).toList());

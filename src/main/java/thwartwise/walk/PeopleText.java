@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.inspection.Member;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.inspection.Sex;
 import thwartwise.inspection.WeightForAge;
 import thwartwise.measure.Dimension;
@@ -38,9 +38,9 @@ public final class PeopleText {
   private static final Pattern WEIGHED =
       Pattern.compile("(?<name>\\D*?\\D)\\s+(?<mass>\\d.*?)(?<dressed>\\s+dressed)?");
 
-  private final Planned planned;
+  private final PlannedMasses planned;
 
-  public PeopleText(Planned planned) {
+  public PeopleText(PlannedMasses planned) {
     this.planned = planned;
   }
 

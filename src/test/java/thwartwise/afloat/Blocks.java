@@ -58,7 +58,7 @@ final class Blocks {
   }
 
   /** A block floating in water of density 1 kg/m³ at a draft, with G at a height. */
-  static Floating floating(Solid solid, double volume, double heightOfG) {
-    return new Floating(volume, Vector3.of(0, 0, heightOfG), List.of(new Lift(solid, 1)), 1);
+  static FloatingBody floating(Solid solid, double volume, double heightOfG) {
+    return new FloatingBody(volume, Vector3.of(0, 0, heightOfG), List.of(new Lift(solid, 1)), 1);
   }
 }

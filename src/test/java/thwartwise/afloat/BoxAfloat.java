@@ -21,8 +21,8 @@ final class BoxAfloat {
     return Blocks.block(r.in("L"), r.in("B"), r.in("D"));
   }
 
-  static Floating of(Reference r) {
-    return new Floating(
+  static FloatingBody of(Reference r) {
+    return new FloatingBody(
         r.in("m"),
         Vector3.of(r.in("xG", 0), r.in("yG", 0), r.in("zG")),
         List.of(new Lift(hull(r), 1)),
@@ -32,13 +32,13 @@ final class BoxAfloat {
   }
 
   /** The same with the water frozen as it lies on an even keel. */
-  static Floating frozen(Reference r) {
-    Floating loose = of(r);
+  static FloatingBody frozen(Reference r) {
+    FloatingBody loose = of(r);
     double mass = loose.totalMass();
     double height = r.in("hz") + r.in("w") / (r.in("hl") * r.in("hb")) / 2;
     double water = r.in("rho", 1000) * r.in("w");
     double heightOfG = (r.in("m") * r.in("zG") + water * height) / mass;
-    return new Floating(mass, Vector3.of(0, 0, heightOfG), loose.lifts(), loose.density());
+    return new FloatingBody(mass, Vector3.of(0, 0, heightOfG), loose.lifts(), loose.density());
   }
 
   private static List<Pool> pools(Reference r) {

@@ -17,14 +17,14 @@ import thwartwise.geometry.Vector3;
 
 /** Turning a swamped boat back from upside down. */
 class CapsizedByScanTest {
-  private static Floating on(Solid solid, double mass, double y, double z) {
-    return new Floating(mass, Vector3.of(0, y, z), List.of(new Lift(solid, 1)), 1000);
+  private static FloatingBody on(Solid solid, double mass, double y, double z) {
+    return new FloatingBody(mass, Vector3.of(0, y, z), List.of(new Lift(solid, 1)), 1000);
   }
 
   @Test
   void what_sinks_is_not_turned_back() {
-    Capsized capsized = Capsized.of(on(Blocks.block(1, 1, 1), 1000, 0, 0.2));
-    assertThat(capsized).isEqualTo(new Capsized(OptionalDouble.empty(), false, true));
+    CapsizedBoat capsized = CapsizedBoat.of(on(Blocks.block(1, 1, 1), 1000, 0, 0.2));
+    assertThat(capsized).isEqualTo(new CapsizedBoat(OptionalDouble.empty(), false, true));
   }
 
   // A block of air along the middle under the rail: upside down G hangs 0.7 m over the water's
@@ -37,7 +37,7 @@ class CapsizedByScanTest {
             .weightlessShell()
             .proven("high", new Span(0, 4), new Span(-0.15, 0.15), new Span(0.5, 0.8));
     Loading alone = new Loading(boat.craft(), List.of(), List.of(), 1);
-    Capsized capsized = Capsized.of(Swamping.of(alone, 1).floating(List.of()));
+    CapsizedBoat capsized = CapsizedBoat.of(Swamping.of(alone, 1).floating(List.of()));
     assertThat(capsized.effort().orElseThrow()).isCloseTo(0, within(1e-6));
     assertThat(capsized.staysUp()).isTrue();
     assertThat(capsized.assessed()).isTrue();
@@ -48,8 +48,8 @@ class CapsizedByScanTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.04, -0.04})
   void a_boat_stable_upside_down_takes_the_greatest_moment_of_the_easier_way(double y) {
-    Floating boat = on(Blocks.block(4, 0.3, 0.3), 180, y, 0.6);
-    Capsized capsized = Capsized.of(boat);
+    FloatingBody boat = on(Blocks.block(4, 0.3, 0.3), 180, y, 0.6);
+    CapsizedBoat capsized = CapsizedBoat.of(boat);
     double least = Math.min(most(boat, 1), most(boat, -1));
     assertThat(least).isGreaterThan(500);
     assertThat(capsized.effort().orElseThrow()).isCloseTo(least, within(1e-3 * least));
@@ -60,15 +60,15 @@ class CapsizedByScanTest {
   @Test
   void a_boat_and_its_mirror_image_take_the_same() {
     Solid bar = Blocks.block(4, 0.3, 0.3);
-    double port = Capsized.of(on(bar, 180, 0.04, 0.6)).effort().orElseThrow();
-    double starboard = Capsized.of(on(bar, 180, -0.04, 0.6)).effort().orElseThrow();
+    double port = CapsizedBoat.of(on(bar, 180, 0.04, 0.6)).effort().orElseThrow();
+    double starboard = CapsizedBoat.of(on(bar, 180, -0.04, 0.6)).effort().orElseThrow();
     assertThat(port).isCloseTo(starboard, within(1e-6 * port));
   }
 
-  private static double most(Floating boat, int side) {
+  private static double most(FloatingBody boat, int side) {
     double most = 0;
     for (int degree = 180; degree >= 0; degree--) {
-      Settling held =
+      HydrostaticState held =
           TrimBalance.at(boat, side * Math.toRadians(degree), 0, 0, new Immersion()).orElseThrow();
       most = Math.max(most, -side * held.heelMoment);
     }

@@ -16,8 +16,8 @@ import thwartwise.geometry.Vector3;
 /** The way down to rest, step by step. */
 class DescentTest {
 
-  private static int steps(Floating floating) {
-    List<Settling> taken = new ArrayList<>();
+  private static int steps(FloatingBody floating) {
+    List<HydrostaticState> taken = new ArrayList<>();
     Equilibrium.from(floating, Equilibrium.UPRIGHT, (before, after) -> taken.add(after));
     return taken.size();
   }
@@ -28,8 +28,8 @@ class DescentTest {
   @Test
   void a_stiff_boat_comes_straight_back_and_a_tender_one_step_by_step() {
     double breadth = Math.sqrt(72);
-    Floating stiff = Blocks.floating(Blocks.block(40, breadth, 8), 120 * breadth, 1.5 + 2 - 1);
-    Floating tender = Blocks.floating(Blocks.block(40, breadth, 8), 120 * breadth, 3.5 - 1e-5);
+    FloatingBody stiff = Blocks.floating(Blocks.block(40, breadth, 8), 120 * breadth, 1.5 + 2 - 1);
+    FloatingBody tender = Blocks.floating(Blocks.block(40, breadth, 8), 120 * breadth, 3.5 - 1e-5);
     assertThat(steps(stiff)).isZero();
     assertThat(steps(tender)).isPositive();
   }
@@ -43,8 +43,8 @@ class DescentTest {
               2 * random.nextDouble() - 1, random.nextDouble() - 0.5, 1.2 * random.nextDouble());
       Lift block = new Lift(Blocks.block(4, 1.3, 0.6), 1);
       Lift post = new Lift(Blocks.upright(0.3, 1.5, 7), 1);
-      Floating floating =
-          new Floating(0.1 + 2.5 * random.nextDouble(), centre, List.of(block, post), 1);
+      FloatingBody floating =
+          new FloatingBody(0.1 + 2.5 * random.nextDouble(), centre, List.of(block, post), 1);
       Equilibria found =
           Equilibrium.from(
               floating,
@@ -61,11 +61,11 @@ class DescentTest {
 
   @Test
   void let_go_beside_its_rest_a_boat_returns_and_let_go_too_heavy_it_does_not() {
-    Floating box = Blocks.floating(Blocks.block(4, 2, 1), 2, 0.3);
+    FloatingBody box = Blocks.floating(Blocks.block(4, 2, 1), 2, 0.3);
     Pose rest = Equilibrium.letGo(box, Vector3.of(0.1, 0.1, 1).unit(), 0.3).orElseThrow();
     assertThat(rest.tilt()).isLessThan(1e-6);
     assertThat(rest.plane().height()).isCloseTo(0.25, within(1e-9));
-    Floating heavy = Blocks.floating(Blocks.block(4, 2, 1), 9, 0.3);
+    FloatingBody heavy = Blocks.floating(Blocks.block(4, 2, 1), 9, 0.3);
     assertThat(Equilibrium.letGo(heavy, Vector3.of(0, 0, 1), 0.3)).isEmpty();
   }
 
@@ -73,8 +73,8 @@ class DescentTest {
   @Test
   void a_curve_alike_both_ways_goes_to_starboard() {
     Craft craft = BoxBoat.of(3, 1.2, 0.5).hull(540, 0.2).craft();
-    Floating floating =
-        new Floating(
+    FloatingBody floating =
+        new FloatingBody(
             540, Vector3.of(1.5, 1e-8, 0.2), List.of(new Lift(craft.form().outside(), 1)), 1000);
     Optional<RightingCurve> curve = RightingCurve.towardWorseSide(floating, craft.edges());
     assertThat(curve.orElseThrow().side().word()).isEqualTo("starboard");

@@ -72,8 +72,8 @@ class EquilibriumBySolverTest {
       double x, double y, double z) {
     PostedBox paper = new PostedBox(4, 1.3, 0.2, Vector3.of(x, y, z));
     double[] rest = paper.rest();
-    Floating box =
-        new Floating(
+    FloatingBody box =
+        new FloatingBody(
             4 * 1.3 * 0.2, paper.centre(), List.of(new Lift(Blocks.block(4, 1.3, 0.6), 1)), 1);
     Equilibria found = Equilibrium.from(box);
     assertThat(found.reached()).hasSize(1);
@@ -97,7 +97,8 @@ class EquilibriumBySolverTest {
     double[][] outline = {{0, 0}, {0.6, 0.5}, {-0.6, 0.5}};
     SectionEnergy paper = new SectionEnergy(outline, area, y, z);
     Solid prism = Blocks.prism(6, List.of(outline));
-    Floating floating = new Floating(6 * area, Vector3.of(0, y, z), List.of(new Lift(prism, 1)), 1);
+    FloatingBody floating =
+        new FloatingBody(6 * area, Vector3.of(0, y, z), List.of(new Lift(prism, 1)), 1);
     Equilibria found = Equilibrium.from(floating);
     assertThat(found.exist()).isTrue();
     for (Pose pose : found.reached()) {

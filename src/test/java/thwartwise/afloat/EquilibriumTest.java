@@ -13,7 +13,7 @@ class EquilibriumTest {
   // box 65 x 12 m, draft 4, KG 4: KB 2, BM 3, KM 5, GM 1 m.
   @Test
   void a_box_floats_upright_with_the_published_metacentric_height() {
-    Floating box = Blocks.floating(Blocks.block(65, 12, 8), 65 * 12 * 4, 4);
+    FloatingBody box = Blocks.floating(Blocks.block(65, 12, 8), 65 * 12 * 4, 4);
     Equilibria found = Equilibrium.from(box);
     assertThat(found.reached()).hasSize(1);
     Pose pose = found.reached().get(0);
@@ -32,7 +32,8 @@ class EquilibriumTest {
     double draft = 3;
     double breadth = Math.sqrt(12 * draft * bm);
     double heightOfG = draft / 2 + bm - gm;
-    Floating box = Blocks.floating(Blocks.block(40, breadth, 8), 40 * breadth * draft, heightOfG);
+    FloatingBody box =
+        Blocks.floating(Blocks.block(40, breadth, 8), 40 * breadth * draft, heightOfG);
     Equilibria found = Equilibrium.from(box);
     assertThat(found.reached()).hasSize(2).allMatch(Pose::stable);
     assertThat(found.reached())
@@ -47,7 +48,7 @@ class EquilibriumTest {
   @ParameterizedTest
   @CsvSource({"0.2110, true", "0.2117, false", "0.5, false", "0.7883, false", "0.7890, true"})
   void a_square_log_floats_flat_only_outside_the_band(double gravity, boolean flat) {
-    Floating log = Blocks.floating(Blocks.block(4, 1, 1), 4 * gravity, 0.5);
+    FloatingBody log = Blocks.floating(Blocks.block(4, 1, 1), 4 * gravity, 0.5);
     Equilibria found = Equilibrium.from(log);
     assertThat(found.exist()).isTrue();
     double tilt = Math.toDegrees(found.worst().orElseThrow().tilt());

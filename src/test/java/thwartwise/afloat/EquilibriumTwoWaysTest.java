@@ -80,7 +80,7 @@ class EquilibriumTwoWaysTest {
       KnownBalances known = new KnownBalances();
       for (double side = 0.06; side > 0; side -= 0.0005) {
         double mass = 1000 * 4 * 1.2 * (0.4 - side);
-        Floating afloat = new Floating(mass, Vector3.of(2, out, 0.42), List.of(raft), 1000);
+        FloatingBody afloat = new FloatingBody(mass, Vector3.of(2, out, 0.42), List.of(raft), 1000);
         Equilibria slow = SlowEquilibrium.until(afloat, OVER);
         near += Equilibrium.nextTo(known, afloat, OVER, "raft").isPresent() ? 1 : 0;
         cutShortAlike(
@@ -95,17 +95,17 @@ class EquilibriumTwoWaysTest {
   }
 
   /** The same hull with its weight a little more or less, and a little elsewhere. */
-  private static Floating loadedOtherwise(RandomAfloat boat, Random random) {
-    Floating floating = boat.floating();
+  private static FloatingBody loadedOtherwise(RandomAfloat boat, Random random) {
+    FloatingBody floating = boat.floating();
     Vector3 by = Vector3.of(little(random), little(random) / 4, little(random));
-    return new Floating(
+    return new FloatingBody(
         floating.mass() * (1 + little(random)),
         floating.centre().plus(by),
         floating.lifts(),
         floating.density());
   }
 
-  private static Floating seatedOtherwise(Loading loading, Random random) {
+  private static FloatingBody seatedOtherwise(Loading loading, Random random) {
     List<Body> people =
         loading.people().stream()
             .map(b -> b.withMass(b.mass() * (1 + 2 * little(random))))
@@ -120,7 +120,7 @@ class EquilibriumTwoWaysTest {
   }
 
   private static <T> void nextToKnown(
-      Arbitrary<T> boats, BiFunction<T, Random, Floating> otherwise, double mostly) {
+      Arbitrary<T> boats, BiFunction<T, Random, FloatingBody> otherwise, double mostly) {
     RandomGenerator<T> generator = boats.generator(1000);
     Random random = new Random(SEED);
     int bowls = 0;
@@ -131,7 +131,7 @@ class EquilibriumTwoWaysTest {
       Random loads = new Random(i);
       Equilibrium.until(otherwise.apply(boat, loads), OVER, boat, known);
       for (int load = 0; load < LOADS; load++) {
-        Floating floating = otherwise.apply(boat, loads);
+        FloatingBody floating = otherwise.apply(boat, loads);
         String which = "boat " + i + ", load " + load + ": " + boat;
         if (known.near(boat, floating).findAny().isPresent()) {
           bowls++;
@@ -147,16 +147,16 @@ class EquilibriumTwoWaysTest {
     assertThat((double) near).isGreaterThan(mostly * bowls);
   }
 
-  private static Floating swamped(Loading loading) {
+  private static FloatingBody swamped(Loading loading) {
     return Swamping.of(loading, 1).floating(List.of());
   }
 
-  private static <T> void each(Arbitrary<T> boats, Function<T, Floating> afloat) {
+  private static <T> void each(Arbitrary<T> boats, Function<T, FloatingBody> afloat) {
     RandomGenerator<T> generator = boats.generator(1000);
     Random random = new Random(SEED);
     for (int i = 0; i < BOATS; i++) {
       T boat = generator.next(random).value();
-      Floating floating = afloat.apply(boat);
+      FloatingBody floating = afloat.apply(boat);
       String which = "boat " + i + ": " + boat;
       alike(Equilibrium.from(floating), SlowEquilibrium.from(floating), which);
       cutShortAlike(

@@ -42,16 +42,17 @@ class FixedPosePropertiesTest {
     return RandomHull.between(-5, 5).tuple3().map(t -> Vector3.of(t.get1(), t.get2(), t.get3()));
   }
 
-  private Settling settled(RandomAfloat boat, Floating floating) {
-    return Settling.at(floating, boat.up(), 0, immersion).orElseThrow();
+  private HydrostaticState settled(RandomAfloat boat, FloatingBody floating) {
+    return HydrostaticState.at(floating, boat.up(), 0, immersion).orElseThrow();
   }
 
   @TenThousandBoats
   void added_weight_immerses_just_its_own_volume_and_raises_no_freeboard(
       @ForAll("boats") RandomAfloat boat, @ForAll("shares") double share) {
     double added = share * (boat.outside().volume() * RandomAfloat.DENSITY - boat.mass());
-    Settling before = settled(boat, boat.floating());
-    Settling after = settled(boat, boat.floating(boat.mass() + added, new Lift(boat.outside(), 1)));
+    HydrostaticState before = settled(boat, boat.floating());
+    HydrostaticState after =
+        settled(boat, boat.floating(boat.mass() + added, new Lift(boat.outside(), 1)));
     assertThat(after.part.volume() - before.part.volume())
         .isCloseTo(added / RandomAfloat.DENSITY, within(VOLUME));
     noneRises(boat.rail(), before, after);
@@ -62,8 +63,8 @@ class FixedPosePropertiesTest {
       @ForAll("boats") RandomAfloat boat, @ForAll("shares") double share) {
     double left = boat.outside().volume() - share * boat.bay().volume();
     Assume.that(left * RandomAfloat.DENSITY > boat.mass() * 1.001);
-    Settling before = settled(boat, boat.floating());
-    Settling after =
+    HydrostaticState before = settled(boat, boat.floating());
+    HydrostaticState after =
         settled(
             boat,
             boat.floating(boat.mass(), new Lift(boat.outside(), 1), new Lift(boat.bay(), -share)));
@@ -71,7 +72,8 @@ class FixedPosePropertiesTest {
     noneRises(boat.rail(), before, after);
   }
 
-  private static void noneRises(List<FloodPoint> rail, Settling before, Settling after) {
+  private static void noneRises(
+      List<FloodPoint> rail, HydrostaticState before, HydrostaticState after) {
     for (FloodPoint point : rail) {
       assertThat(after.plane.above(point.at()))
           .as(point.name())
@@ -83,8 +85,8 @@ class FixedPosePropertiesTest {
   void a_mirrored_boat_floats_mirrored(@ForAll("boats") RandomAfloat boat) {
     RandomAfloat mirrored = boat.mirrored();
     assertThat(mirrored.outside().volume()).isCloseTo(boat.outside().volume(), within(1e-12));
-    Settling one = settled(boat, boat.floating());
-    Settling other = settled(mirrored, mirrored.floating());
+    HydrostaticState one = settled(boat, boat.floating());
+    HydrostaticState other = settled(mirrored, mirrored.floating());
     assertThat(other.plane.height()).isCloseTo(one.plane.height(), within(HEIGHT));
     assertThat(other.energy).isCloseTo(one.energy, within(VOLUME));
     assertThat(other.heelMoment).isCloseTo(-one.heelMoment, within(1e-9));
@@ -97,8 +99,8 @@ class FixedPosePropertiesTest {
   void moving_the_origin_changes_nothing(
       @ForAll("boats") RandomAfloat boat, @ForAll("origins") Vector3 by) {
     RandomAfloat moved = boat.moved(by);
-    Settling here = settled(boat, boat.floating());
-    Settling there = settled(moved, moved.floating());
+    HydrostaticState here = settled(boat, boat.floating());
+    HydrostaticState there = settled(moved, moved.floating());
     assertThat(there.energy).isCloseTo(here.energy, within(1e-9));
     assertThat(there.heelMoment).isCloseTo(here.heelMoment, within(1e-8));
     assertThat(there.trimMoment).isCloseTo(here.trimMoment, within(1e-8));
@@ -112,22 +114,22 @@ class FixedPosePropertiesTest {
 
   @TenThousandBoats
   void more_water_comes_over_it_by_the_area_of_its_waterplane(@ForAll("boats") RandomAfloat boat) {
-    Settling here = settled(boat, boat.floating());
+    HydrostaticState here = settled(boat, boat.floating());
     double h = 1e-6;
     double up = volume(boat, here, h) - here.part.volume();
     double down = here.part.volume() - volume(boat, here, -h);
     assertSlope(here.part.area(), up / h, down / h, 1e-5);
   }
 
-  private double volume(RandomAfloat boat, Settling here, double by) {
+  private double volume(RandomAfloat boat, HydrostaticState here, double by) {
     WaterPlane moved = here.plane.withHeight(here.plane.height() + by);
     return Lift.immersed(boat.floating().lifts(), moved, immersion).volume();
   }
 
   @TenThousandBoats
   void the_moments_are_the_slopes_of_the_energy(@ForAll("boats") RandomAfloat boat) {
-    Floating floating = boat.floating();
-    Settling here = settled(boat, floating);
+    FloatingBody floating = boat.floating();
+    HydrostaticState here = settled(boat, floating);
     double h = 1e-5;
     double heel = turned(floating, here, h, 0).energy - turned(floating, here, -h, 0).energy;
     double trim = turned(floating, here, 0, h).energy - turned(floating, here, 0, -h).energy;
@@ -141,8 +143,8 @@ class FixedPosePropertiesTest {
   @TenThousandBoats
   void the_stiffness_is_the_slope_of_the_moments(
       @ForAll("boats") RandomAfloat boat, @ForAll("shares") double round) {
-    Floating floating = boat.floating();
-    Settling here = settled(boat, floating);
+    FloatingBody floating = boat.floating();
+    HydrostaticState here = settled(boat, floating);
     double a = Math.cos(2 * Math.PI * round);
     double b = Math.sin(2 * Math.PI * round);
     double h = 1e-6;
@@ -154,14 +156,16 @@ class FixedPosePropertiesTest {
     assertSlope(ours, (ahead - at) / h, (at - behind) / h, 1e-4 * (1 + greatest(k)));
   }
 
-  private Settling turned(Floating floating, Settling from, double heel, double trim) {
-    return Settling.at(
+  private HydrostaticState turned(
+      FloatingBody floating, HydrostaticState from, double heel, double trim) {
+    return HydrostaticState.at(
             floating, from.plane.turned(heel, trim), from.heightAfter(heel, trim), immersion)
         .orElseThrow();
   }
 
   /** The slope of the energy on going on in a direction, after a turn that way. */
-  private static double along(Settling there, Settling from, double a, double b, double turn) {
+  private static double along(
+      HydrostaticState there, HydrostaticState from, double a, double b, double turn) {
     Vector3 slope =
         there
             .plane

@@ -29,7 +29,7 @@ class FreeSurfaceTest {
     meets(r, "i", loss * loose.neededVolume());
   }
 
-  private static Pose onlyPose(Floating floating) {
+  private static Pose onlyPose(FloatingBody floating) {
     Equilibria found = Equilibrium.from(floating);
     assertThat(found.reached()).hasSize(1);
     return found.reached().get(0);

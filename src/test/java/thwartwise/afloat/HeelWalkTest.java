@@ -18,11 +18,11 @@ class HeelWalkTest {
   private static final Solid HULL = Blocks.block(4, 1.4, 0.7);
   private static final double DRAUGHT = 1300 / 1000.0 / 5.6;
 
-  private static Floating boat(double mass, Vector3 centre) {
-    return new Floating(mass, centre, List.of(new Lift(HULL, 1)), 1000);
+  private static FloatingBody boat(double mass, Vector3 centre) {
+    return new FloatingBody(mass, centre, List.of(new Lift(HULL, 1)), 1000);
   }
 
-  private static final Floating EVEN = boat(1300, Vector3.of(0, 0, 0.35));
+  private static final FloatingBody EVEN = boat(1300, Vector3.of(0, 0, 0.35));
 
   private static RightingCurve curve(Side side, FloodPoint... edges) {
     return RightingCurve.toward(side, EVEN, List.of(edges)).orElseThrow();
@@ -44,7 +44,7 @@ class HeelWalkTest {
   @Test
   void on_its_side_the_arm_is_what_symmetry_says() {
     assertThat(curve(Side.PORT).last().arm()).isCloseTo(0, within(1e-9));
-    Floating low = boat(1300, Vector3.of(0, 0, 0.25));
+    FloatingBody low = boat(1300, Vector3.of(0, 0, 0.25));
     RightingCurve curve = RightingCurve.toward(Side.PORT, low, List.of()).orElseThrow();
     assertThat(curve.last().arm()).isCloseTo(0.1, within(1e-9));
     assertThat(curve.moment(curve.last())).isCloseTo(0.1 * 1300 * Gravity.STANDARD, within(1e-5));
@@ -83,7 +83,7 @@ class HeelWalkTest {
 
   @Test
   void a_boat_that_sinks_has_no_curve() {
-    Floating heavy = boat(4000, Vector3.of(0, 0, 0.35));
+    FloatingBody heavy = boat(4000, Vector3.of(0, 0, 0.35));
     assertThat(RightingCurve.toward(Side.PORT, heavy, List.of())).isEmpty();
     assertThat(RightingCurve.towardWorseSide(heavy, List.of())).isEmpty();
   }
@@ -114,11 +114,11 @@ class HeelWalkTest {
   // With an end weight the box lies trimmed all along; heeling leaves the trim free.
   @Test
   void trim_stays_balanced_all_the_way() {
-    Floating aft = boat(1300, Vector3.of(-0.2, 0, 0.35));
+    FloatingBody aft = boat(1300, Vector3.of(-0.2, 0, 0.35));
     RightingCurve curve = RightingCurve.toward(Side.PORT, aft, List.of()).orElseThrow();
     for (RightingCurve.Point point : curve.points().subList(0, 60)) {
-      Settling held =
-          Settling.at(aft, point.plane().up(), point.plane().height(), new Immersion())
+      HydrostaticState held =
+          HydrostaticState.at(aft, point.plane().up(), point.plane().height(), new Immersion())
               .orElseThrow();
       assertThat(held.trimMoment).isCloseTo(0, within(1e-9));
     }

@@ -31,15 +31,15 @@ class LoadedShipTest {
     Vector3 centre = loading.centre();
     meets(r, "KG", centre.z());
     meets(r, "aside", Math.abs(centre.y()));
-    Floating level = ship(r, loading.mass(), Vector3.of(0, 0, centre.z()));
+    FloatingBody level = ship(r, loading.mass(), Vector3.of(0, 0, centre.z()));
     meets(r, "GM", upright(level));
-    Floating listed = ship(r, loading.mass(), Vector3.of(0, centre.y(), centre.z()));
+    FloatingBody listed = ship(r, loading.mass(), Vector3.of(0, centre.y(), centre.z()));
     RightingCurve curve = RightingCurve.toward(Side.STARBOARD, listed, List.of()).orElseThrow();
     meets(r, "moment", -curve.moment(curve.points().get(0)) / Gravity.STANDARD);
     meets(r, "list", Math.toDegrees(Equilibrium.from(listed).worst().orElseThrow().heel()));
   }
 
-  private static double upright(Floating floating) {
+  private static double upright(FloatingBody floating) {
     return Equilibrium.from(floating).worst().orElseThrow().metacentricHeight();
   }
 
@@ -54,12 +54,12 @@ class LoadedShipTest {
   }
 
   /** A deep narrow box whose metacentre stands at the published KM. */
-  private static Floating ship(Reference r, double mass, Vector3 centre) {
+  private static FloatingBody ship(Reference r, double mass, Vector3 centre) {
     double draught = 2 * (r.in("KM") - RADIUS);
     double breadth = Math.sqrt(12 * draught * RADIUS);
     double length = 20 * breadth;
     Solid block = Blocks.block(length, breadth, 2 * draught);
     double volume = length * breadth * draught;
-    return new Floating(mass, centre, List.of(new Lift(block, 1)), mass / volume);
+    return new FloatingBody(mass, centre, List.of(new Lift(block, 1)), mass / volume);
   }
 }

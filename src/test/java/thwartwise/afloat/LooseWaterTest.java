@@ -103,7 +103,7 @@ class LooseWaterTest {
 
   @Test
   void the_boat_with_water_in_it_weighs_that_much_more() {
-    Floating wet = water(boat()).in(Bay.WHOLE, 0.056);
+    FloatingBody wet = water(boat()).in(Bay.WHOLE, 0.056);
     assertThat(wet.mass()).isEqualTo(500);
     assertThat(wet.totalMass()).isCloseTo(556, within(1e-9));
     assertThat(wet.pools()).hasSize(1);

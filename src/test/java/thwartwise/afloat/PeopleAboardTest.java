@@ -64,7 +64,7 @@ class PeopleAboardTest {
     Loading.Weight swimmer = new Loading.Weight(r.in("mass"), rail);
     Loading loading = new Loading(boat.craft(), List.of(), List.of(swimmer), 1);
     RightingCurve curve =
-        RightingCurve.toward(Side.PORT, Floating.dry(loading), List.of()).orElseThrow();
+        RightingCurve.toward(Side.PORT, FloatingBody.dry(loading), List.of()).orElseThrow();
     meets(r, "moment", -curve.moment(curve.points().get(0)));
   }
 

@@ -54,13 +54,13 @@ class PoolTest {
 
   @Test
   void a_boat_whose_loose_water_does_not_fit_comes_to_rest_nowhere() {
-    Floating boat = boat().with(new Pool(List.of(TRAY), 0.61));
+    FloatingBody boat = boat().with(new Pool(List.of(TRAY), 0.61));
     assertThat(Equilibrium.from(boat).exist()).isFalse();
     assertThat(Equilibrium.from(boat).ending()).isEqualTo(Equilibria.Ending.NOT_FOUND);
     assertThat(RightingCurve.toward(Side.PORT, boat, List.of())).isEmpty();
   }
 
-  private static Floating boat() {
+  private static FloatingBody boat() {
     return Blocks.floating(Blocks.block(4, 1.4, 0.6), 0.9, 0.3);
   }
 
@@ -85,7 +85,7 @@ class PoolTest {
 
   @Test
   void the_weight_of_the_water_comes_on_top() {
-    Floating boat = boat().with(new Pool(List.of(TRAY), 0.1));
+    FloatingBody boat = boat().with(new Pool(List.of(TRAY), 0.1));
     assertThat(boat.neededVolume()).isCloseTo(1, within(1e-12));
     assertThat(boat.totalMass()).isCloseTo(1, within(1e-12));
     assertThat(boat.pools()).hasSize(1);

@@ -103,8 +103,8 @@ class PoseTest {
   void what_hangs_without_a_waterplane_is_not_assessed() {
     Solid lower = Blocks.block(4, 1, 1);
     Solid upper = Blocks.prism(4, square(2));
-    Floating decks =
-        new Floating(
+    FloatingBody decks =
+        new FloatingBody(
             lower.volume(),
             Vector3.of(0, 0, 0.3),
             List.of(new Lift(lower, 1), new Lift(upper, 1)),
@@ -136,7 +136,7 @@ class PoseTest {
   @Test
   void the_boat_is_let_go_from_a_nudge_to_each_of_the_four_sides() {
     List<Vector3> starts = new ArrayList<>();
-    Floating log = Blocks.floating(Blocks.block(1, 1, 3), 1.5, 1.5);
+    FloatingBody log = Blocks.floating(Blocks.block(1, 1, 3), 1.5, 1.5);
     Equilibrium.from(log, Equilibrium.UPRIGHT, (before, after) -> starts.add(before.plane.up()));
     double nudge = Math.toRadians(1);
     for (double[] way : new double[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
@@ -149,7 +149,7 @@ class PoseTest {
   void a_dry_boat_weighs_what_is_aboard_and_is_lifted_by_its_outside() {
     Loading loading =
         new Loading(BoxBoat.of(3, 1, 0.5).hull(90, 0.2).craft(), List.of(), List.of(), 1.1);
-    Floating dry = Floating.dry(loading);
+    FloatingBody dry = FloatingBody.dry(loading);
     assertThat(dry.mass()).isCloseTo(99, within(1e-9));
     assertThat(dry.liftVolume()).isCloseTo(1.5, within(1e-9));
     assertThat(dry.centre().minus(Vector3.of(1.5, 0, 0.2)).norm()).isLessThan(1e-12);
@@ -158,8 +158,9 @@ class PoseTest {
   @Test
   void what_lifts_nothing_takes_no_room() {
     Solid high = Blocks.prism(1, square(2));
-    Floating floating =
-        new Floating(0.1, Vector3.ZERO, List.of(new Lift(Solid.EMPTY, 1), new Lift(high, 1)), 1);
+    FloatingBody floating =
+        new FloatingBody(
+            0.1, Vector3.ZERO, List.of(new Lift(Solid.EMPTY, 1), new Lift(high, 1)), 1);
     assertThat(floating.extent(Vector3.of(0, 0, 1)).from()).isEqualTo(2);
   }
 

@@ -48,7 +48,7 @@ class PublishedBoxesTest {
   @ParameterizedTest
   @MethodSource("arms")
   void a_wall_sided_box_rights_itself_with_the_published_arm(Reference r) {
-    Floating box = wallSided(r);
+    FloatingBody box = wallSided(r);
     RightingCurve curve = RightingCurve.toward(Side.STARBOARD, box, List.of()).orElseThrow();
     RightingCurve.Point point = curve.points().get((int) r.in("heel"));
     assertThat(Math.toDegrees(point.heel())).isCloseTo(r.in("heel"), within(1e-9));
@@ -62,11 +62,11 @@ class PublishedBoxesTest {
   }
 
   /** Ten beams long, so that trim is stiff; the arm does not depend on the length. */
-  private static Floating wallSided(Reference r) {
+  private static FloatingBody wallSided(Reference r) {
     double length = 10 * r.in("B");
     Solid block = Blocks.block(length, r.in("B"), r.in("D"));
     double volume = length * r.in("B") * r.in("d");
-    return new Floating(
+    return new FloatingBody(
         r.in("W"),
         Blocks.floating(block, volume, r.in("KG")).centre(),
         List.of(new Lift(block, 1)),
@@ -107,7 +107,8 @@ class PublishedBoxesTest {
     double draft = 3;
     double breadth = Math.sqrt(12 * draft * r.in("BM"));
     double heightOfG = draft / 2 + r.in("BM") - r.in("GM");
-    Floating box = Blocks.floating(Blocks.block(40, breadth, 8), 40 * breadth * draft, heightOfG);
+    FloatingBody box =
+        Blocks.floating(Blocks.block(40, breadth, 8), 40 * breadth * draft, heightOfG);
     Equilibria found = Equilibrium.from(box);
     assertThat(found.reached()).hasSize(2).allMatch(Pose::stable);
     for (Pose pose : found.reached()) {

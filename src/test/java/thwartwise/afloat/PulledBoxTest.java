@@ -44,7 +44,8 @@ class PulledBoxTest {
   @MethodSource("pulled")
   void a_pull_is_answered_at_the_middle_of_what_is_seen_under_water(Reference r) {
     Force force = new Force(at(r), r.in("ahead", 0), r.in("toPort", 0));
-    Pulled pulled = Pulled.of(BoxAfloat.of(r), List.of(force), BoxAfloat.hull(r));
+    EquilibriumUnderForces pulled =
+        EquilibriumUnderForces.of(BoxAfloat.of(r), List.of(force), BoxAfloat.hull(r));
     assertThat(pulled.rest().reached()).hasSize(1);
     Pose pose = pulled.rest().reached().get(0);
     meets(r, "heel", Math.toDegrees(pose.heel()));
@@ -66,9 +67,10 @@ class PulledBoxTest {
   @ParameterizedTest
   @MethodSource("swung")
   void a_box_swings_to_where_the_closed_form_energy_is_back(Reference r) {
-    Floating after = BoxAfloat.of(r);
+    FloatingBody after = BoxAfloat.of(r);
     double start = Math.toRadians(r.in("start"));
-    Swing swing = Swing.of(after, start, BoxAfloat.side(r), BoxAfloat.rail(r)).orElseThrow();
+    DynamicHeel swing =
+        DynamicHeel.of(after, start, BoxAfloat.side(r), BoxAfloat.rail(r)).orElseThrow();
     if (r.wants("flooding")) {
       assertThat(swing.heel()).isEmpty();
       assertThat(swing.floodingAt()).isEqualTo("rail");

@@ -101,12 +101,12 @@ record RandomAfloat(
     return WaterPlane.upward(heel, trim);
   }
 
-  Floating floating() {
+  FloatingBody floating() {
     return floating(mass(), new Lift(outside, 1));
   }
 
-  Floating floating(double mass, Lift... lifts) {
-    return new Floating(mass, centre, List.of(lifts), DENSITY);
+  FloatingBody floating(double mass, Lift... lifts) {
+    return new FloatingBody(mass, centre, List.of(lifts), DENSITY);
   }
 
   List<FloodPoint> rail() {

@@ -103,7 +103,7 @@ class RestingPosePropertiesTest {
   @ThreeThousandBoats
   void a_pose_called_stable_returns_when_nudged(
       @ForAll("boats") RandomAfloat boat, @ForAll("turns") double direction) {
-    Floating floating = boat.floating();
+    FloatingBody floating = boat.floating();
     for (Pose pose : Equilibrium.from(floating).reached()) {
       if (pose.stable()) {
         returns(floating, pose, Math.toRadians(1), direction);
@@ -112,10 +112,11 @@ class RestingPosePropertiesTest {
     }
   }
 
-  private static void returns(Floating floating, Pose pose, double nudge, double direction) {
+  private static void returns(FloatingBody floating, Pose pose, double nudge, double direction) {
     Vector3 up = pose.plane().turned(nudge * Math.cos(direction), nudge * Math.sin(direction));
     double height = pose.plane().height();
-    Settling nudged = Settling.at(floating, up, height, new Immersion()).orElseThrow();
+    HydrostaticState nudged =
+        HydrostaticState.at(floating, up, height, new Immersion()).orElseThrow();
     if (nudged.restoring.softest() > 0) {
       Pose end = Equilibrium.letGo(floating, up, height).orElseThrow();
       assertThat(end.plane().up().minus(pose.plane().up()).norm())
@@ -132,14 +133,15 @@ class RestingPosePropertiesTest {
   void weight_added_forward_raises_the_stern_once_the_boat_is_free_to_trim() {
     Lift block = new Lift(Blocks.block(4, 1, 1), 1);
     Vector3 stern = Vector3.of(-2, 0, 1);
-    double before = height(new Floating(1200, Vector3.of(0, 0, 0.3), List.of(block), 1000), stern);
+    double before =
+        height(new FloatingBody(1200, Vector3.of(0, 0, 0.3), List.of(block), 1000), stern);
     Vector3 shifted = Vector3.of(60 * 2.0 / 1260, 0, (1200 * 0.3 + 60 * 0.3) / 1260);
-    double after = height(new Floating(1260, shifted, List.of(block), 1000), stern);
+    double after = height(new FloatingBody(1260, shifted, List.of(block), 1000), stern);
     assertThat(before).isCloseTo(0.7, within(1e-9));
     assertThat(after - before).isCloseTo(0.045 - 0.015, within(0.002));
   }
 
-  private static double height(Floating floating, Vector3 point) {
+  private static double height(FloatingBody floating, Vector3 point) {
     return Equilibrium.from(floating).worst().orElseThrow().above(point);
   }
 }

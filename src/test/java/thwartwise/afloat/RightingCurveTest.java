@@ -20,8 +20,8 @@ class RightingCurveTest {
     return BoxBoat.of(3, 1.2, 0.5).hull(3 * 1.2 * DRAFT * 1000, 0.2);
   }
 
-  private static Floating afloat(Craft craft, Vector3 centre) {
-    return new Floating(
+  private static FloatingBody afloat(Craft craft, Vector3 centre) {
+    return new FloatingBody(
         craft.boat().hull().mass(), centre, List.of(new Lift(craft.form().outside(), 1)), 1000);
   }
 

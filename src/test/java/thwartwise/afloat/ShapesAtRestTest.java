@@ -37,7 +37,7 @@ class ShapesAtRestTest {
                 new double[] {-r.in("b") / 2, r.in("D")}));
     double wet = r.in("b") / r.in("D") * r.in("d");
     double volume = length * wet * r.in("d") / 2;
-    Floating floating = Blocks.floating(prism, volume, r.in("KG", 2 * r.in("D") / 3));
+    FloatingBody floating = Blocks.floating(prism, volume, r.in("KG", 2 * r.in("D") / 3));
     Pose pose = Equilibrium.from(floating).worst().orElseThrow();
     assertThat(pose.tilt()).isLessThan(1e-6);
     assertThat(pose.stable()).isTrue();
@@ -57,7 +57,7 @@ class ShapesAtRestTest {
   void a_square_log_has_the_closed_form_metacentric_height(Reference r) {
     double a = r.in("a", 1);
     double s = r.in("S");
-    Settling flat = settled(Blocks.block(6 * a, a, a), 6 * a * a * a * s, a / 2, 0);
+    HydrostaticState flat = settled(Blocks.block(6 * a, a, a), 6 * a * a * a * s, a / 2, 0);
     meets(r, "GM", flat.restoring.heelTrimFree() / (6 * a * a * a * s));
   }
 
@@ -71,7 +71,7 @@ class ShapesAtRestTest {
     double a = r.in("a");
     double length = 8 * a;
     double volume = length * a * a * r.in("S");
-    Floating log = Blocks.floating(Blocks.block(length, a, a), volume, a / 2);
+    FloatingBody log = Blocks.floating(Blocks.block(length, a, a), volume, a / 2);
     Equilibria found = Equilibrium.from(log);
     assertThat(found.reached()).allMatch(Pose::stable);
     for (Pose pose : found.reached()) {
@@ -112,7 +112,7 @@ class ShapesAtRestTest {
   void a_cylinder_on_end_has_the_published_heights(Reference r) {
     double height = r.in("H");
     Solid solid = Blocks.upright(r.in("D") / 2, height, 720);
-    Settling upright = settled(solid, solid.volume() * r.in("S"), height / 2, 0);
+    HydrostaticState upright = settled(solid, solid.volume() * r.in("S"), height / 2, 0);
     double volume = upright.part.volume();
     meets(r, "draft", upright.plane.height());
     meets(r, "KB", upright.part.centroid().z());
@@ -168,8 +168,8 @@ class ShapesAtRestTest {
     double volume = length * breadth * draft;
     Vector3 centre = Vector3.of(0, -r.in("w") * r.in("moved") / r.in("W"), heightOfG);
     Solid block = Blocks.block(length, breadth, 2 * draft);
-    Floating ship =
-        new Floating(r.in("W"), centre, List.of(new Lift(block, 1)), r.in("W") / volume);
+    FloatingBody ship =
+        new FloatingBody(r.in("W"), centre, List.of(new Lift(block, 1)), r.in("W") / volume);
     Pose pose = Equilibrium.from(ship).worst().orElseThrow();
     meets(r, "tan", Math.tan(pose.heel()));
   }
@@ -188,14 +188,15 @@ class ShapesAtRestTest {
     double heightOfG = r.in("d") / 2 + length * length / (12 * r.in("d")) - longitudinalGm;
     Vector3 centre = Vector3.of(-r.in("w") * r.in("moved") / weight, 0, heightOfG);
     Solid block = Blocks.block(length, r.in("B"), r.in("D"));
-    Floating box = new Floating(weight, centre, List.of(new Lift(block, 1)), 1.0 / 35);
+    FloatingBody box = new FloatingBody(weight, centre, List.of(new Lift(block, 1)), 1.0 / 35);
     Pose pose = Equilibrium.from(box).worst().orElseThrow();
     meets(r, "trim", -Math.tan(pose.trim()) * length);
   }
 
-  private static Settling settled(Solid solid, double volume, double heightOfG, double heel) {
-    Floating floating = Blocks.floating(solid, volume, heightOfG);
-    return Settling.at(
+  private static HydrostaticState settled(
+      Solid solid, double volume, double heightOfG, double heel) {
+    FloatingBody floating = Blocks.floating(solid, volume, heightOfG);
+    return HydrostaticState.at(
             floating, WaterPlane.upward(heel, 0), 0.1, new thwartwise.geometry.Immersion())
         .orElseThrow();
   }

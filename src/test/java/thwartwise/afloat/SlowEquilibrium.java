@@ -39,17 +39,17 @@ public final class SlowEquilibrium {
 
   static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
 
-  private final Floating floating;
+  private final FloatingBody floating;
   private final BiConsumer<SlowSettling, SlowSettling> stepped;
   private final Predicate<WaterPlane> over;
   private final SlowImmersion immersion = new SlowImmersion();
 
-  private SlowEquilibrium(Floating floating, BiConsumer<SlowSettling, SlowSettling> stepped) {
+  private SlowEquilibrium(FloatingBody floating, BiConsumer<SlowSettling, SlowSettling> stepped) {
     this(floating, stepped, plane -> false);
   }
 
   private SlowEquilibrium(
-      Floating floating,
+      FloatingBody floating,
       BiConsumer<SlowSettling, SlowSettling> stepped,
       Predicate<WaterPlane> over) {
     this.floating = floating;
@@ -58,12 +58,12 @@ public final class SlowEquilibrium {
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
-  public static Equilibria from(Floating floating) {
+  public static Equilibria from(FloatingBody floating) {
     return from(floating, UPRIGHT);
   }
 
   /** Every pose reached from another way up and from a nudge to each side of where that leads. */
-  public static Equilibria from(Floating floating, Vector3 up) {
+  public static Equilibria from(FloatingBody floating, Vector3 up) {
     return from(floating, up, (before, after) -> {});
   }
 
@@ -74,7 +74,7 @@ public final class SlowEquilibrium {
    *
    * @param over how a boat lies that has gone over for good
    */
-  public static Equilibria until(Floating floating, Predicate<WaterPlane> over) {
+  public static Equilibria until(FloatingBody floating, Predicate<WaterPlane> over) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
@@ -89,7 +89,7 @@ public final class SlowEquilibrium {
    * @param stepped told of every step taken, from where and to where
    */
   static Equilibria from(
-      Floating floating, Vector3 up, BiConsumer<SlowSettling, SlowSettling> stepped) {
+      FloatingBody floating, Vector3 up, BiConsumer<SlowSettling, SlowSettling> stepped) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
@@ -97,7 +97,7 @@ public final class SlowEquilibrium {
   }
 
   /** Where the boat comes to rest when it is let go at a direction. */
-  static Optional<Pose> letGo(Floating floating, Vector3 up, double height) {
+  static Optional<Pose> letGo(FloatingBody floating, Vector3 up, double height) {
     return new SlowEquilibrium(floating, (before, after) -> {})
         .settle(up, height)
         .map(rest -> rest.pose(floating));

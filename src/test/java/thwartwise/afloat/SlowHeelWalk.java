@@ -17,11 +17,11 @@ final class SlowHeelWalk {
   private static final double HEEL_TOLERANCE = 1e-7;
 
   private final Side side;
-  private final Floating floating;
+  private final FloatingBody floating;
   private final List<FloodPoint> edges;
   private final SlowImmersion immersion = new SlowImmersion();
 
-  SlowHeelWalk(Side side, Floating floating, List<FloodPoint> edges) {
+  SlowHeelWalk(Side side, FloatingBody floating, List<FloodPoint> edges) {
     this.side = side;
     this.floating = floating;
     this.edges = edges;

@@ -26,7 +26,7 @@ final class SlowSettling {
   final double trimMoment;
   final Restoring restoring;
 
-  private SlowSettling(Floating floating, ImmersedPart part, List<ImmersedPart> pools) {
+  private SlowSettling(FloatingBody floating, ImmersedPart part, List<ImmersedPart> pools) {
     this.plane = part.plane();
     this.part = part;
     double fixed = floating.fixedVolume();
@@ -67,7 +67,7 @@ final class SlowSettling {
    * @param guess a height to start from
    */
   static Optional<SlowSettling> at(
-      Floating floating, Vector3 up, double guess, SlowImmersion immersion) {
+      FloatingBody floating, Vector3 up, double guess, SlowImmersion immersion) {
     return at(floating, up, guess, immersion, SlowLevel.FINE);
   }
 
@@ -75,12 +75,12 @@ final class SlowSettling {
    * The same with the sea's height found only as far as it takes to see which way the boat goes.
    */
   static Optional<SlowSettling> nearly(
-      Floating floating, Vector3 up, double guess, SlowImmersion immersion) {
+      FloatingBody floating, Vector3 up, double guess, SlowImmersion immersion) {
     return at(floating, up, guess, immersion, SlowLevel.COARSE);
   }
 
   private static Optional<SlowSettling> at(
-      Floating floating, Vector3 up, double guess, SlowImmersion immersion, double tolerance) {
+      FloatingBody floating, Vector3 up, double guess, SlowImmersion immersion, double tolerance) {
     List<ImmersedPart> pools = new ArrayList<>(floating.pools().size());
     for (Pool pool : floating.pools()) {
       Optional<ImmersedPart> lies = lies(pool, up, immersion);
@@ -103,7 +103,7 @@ final class SlowSettling {
     return Math.hypot(heelMoment, trimMoment);
   }
 
-  Pose pose(Floating floating) {
+  Pose pose(FloatingBody floating) {
     return new Pose(plane, part, restoring, floating.neededVolume());
   }
 

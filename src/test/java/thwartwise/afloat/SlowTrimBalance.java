@@ -18,7 +18,7 @@ final class SlowTrimBalance {
   private SlowTrimBalance() {}
 
   static Optional<SlowSettling> at(
-      Floating floating, double heel, double trim, double height, SlowImmersion immersion) {
+      FloatingBody floating, double heel, double trim, double height, SlowImmersion immersion) {
     double needed = floating.neededVolume();
     double longest = LONGEST_TURN;
     Optional<SlowSettling> start =

@@ -34,7 +34,7 @@ class SwampedBoxTest {
         loading.craft().spaces().stream()
             .filter(s -> r.inputs().containsKey("lost_" + s.name()))
             .toList();
-    Floating swamped = Swamping.of(loading, 1).floating(lost);
+    FloatingBody swamped = Swamping.of(loading, 1).floating(lost);
     meets(r, "spare", swamped.liftVolume() * 1000 - swamped.totalMass());
     Equilibria found = Equilibrium.from(swamped);
     assertThat(found.reached()).hasSize(1);
@@ -100,7 +100,7 @@ class SwampedBoxTest {
     double mass = r.in("kg");
     BoxBoat boat = BoxBoat.of(3, 1.2, 0.5).hull(mass, 0.2).shell(1000 * r.in("SG"), 0.01);
     Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
-    Floating swamped = Swamping.of(loading, 1).floating(List.of());
+    FloatingBody swamped = Swamping.of(loading, 1).floating(List.of());
     double sinks = swamped.totalMass() - 1000 * swamped.liftVolume();
     meets(r, "factor", sinks / mass);
     assertThat(Equilibrium.from(swamped).exist()).isEqualTo(r.in("SG") < 1);
@@ -124,7 +124,7 @@ class SwampedBoxTest {
             .weight("foam", foam, Vector3.of(3, 0, 0.2))
             .proven("foam", new Span(3, 3 + volume));
     Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
-    Floating swamped = Swamping.of(loading, 1).floating(List.of());
+    FloatingBody swamped = Swamping.of(loading, 1).floating(List.of());
     meets(r, "spare", (1000 * swamped.liftVolume() - swamped.totalMass()) / POUND);
   }
 }

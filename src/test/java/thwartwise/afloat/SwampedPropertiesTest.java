@@ -103,11 +103,11 @@ class SwampedPropertiesTest {
   void a_lost_chamber_raises_no_freeboard(
       @ForAll("swamped") Loading loading, @ForAll("directions") Vector3 up) {
     Swamping swamping = Swamping.of(loading, 1);
-    Floating tight = swamping.floating(List.of());
+    FloatingBody tight = swamping.floating(List.of());
     Assume.that(tight.liftVolume() > 1.001 * tight.neededVolume());
     WaterPlane before = settled(tight, up);
     for (Space space : loading.craft().spaces()) {
-      Floating lost = swamping.floating(List.of(space));
+      FloatingBody lost = swamping.floating(List.of(space));
       assertThat(lost.liftVolume()).isLessThan(tight.liftVolume());
       if (lost.liftVolume() > lost.neededVolume()) {
         noneRises(loading.craft().edges(), before, settled(lost, up));
@@ -118,10 +118,10 @@ class SwampedPropertiesTest {
   @ThousandBoats
   void added_weight_raises_no_freeboard(
       @ForAll("swamped") Loading loading, @ForAll("directions") Vector3 up) {
-    Floating light = Swamping.of(loading, 1).floating(List.of());
+    FloatingBody light = Swamping.of(loading, 1).floating(List.of());
     Assume.that(light.liftVolume() > 1.1 * light.neededVolume());
-    Floating heavy =
-        new Floating(1.1 * light.mass(), light.centre(), light.lifts(), light.density());
+    FloatingBody heavy =
+        new FloatingBody(1.1 * light.mass(), light.centre(), light.lifts(), light.density());
     noneRises(loading.craft().edges(), settled(light, up), settled(heavy, up));
   }
 
@@ -131,7 +131,7 @@ class SwampedPropertiesTest {
   @ThousandBoats
   void rising_water_never_lifts_less(
       @ForAll("swamped") Loading loading, @ForAll("directions") Vector3 up) {
-    Floating floating = Swamping.of(loading, 1).floating(List.of());
+    FloatingBody floating = Swamping.of(loading, 1).floating(List.of());
     Span reach = floating.extent(up);
     double crossed = SHARP_END * loading.craft().form().shellFactor();
     double before = 0;
@@ -144,8 +144,8 @@ class SwampedPropertiesTest {
     assertThat(before).isCloseTo(floating.liftVolume(), within(crossed));
   }
 
-  private WaterPlane settled(Floating floating, Vector3 up) {
-    return Settling.at(floating, up, 0, immersion).orElseThrow().plane;
+  private WaterPlane settled(FloatingBody floating, Vector3 up) {
+    return HydrostaticState.at(floating, up, 0, immersion).orElseThrow().plane;
   }
 
   private static void noneRises(List<FloodPoint> edges, WaterPlane before, WaterPlane after) {

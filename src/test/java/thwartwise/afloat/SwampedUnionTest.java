@@ -36,7 +36,7 @@ class SwampedUnionTest {
     return BoxBoat.of(L, B, D).hull(80, 0.2).solidShell(T).floor(0.02);
   }
 
-  private static Floating swamped(Craft craft, Body... people) {
+  private static FloatingBody swamped(Craft craft, Body... people) {
     return Swamping.of(new Loading(craft, List.of(people), List.of(), 1), 1).floating(List.of());
   }
 
@@ -82,7 +82,7 @@ class SwampedUnionTest {
     return sum;
   }
 
-  private static double immersed(Floating floating, double water) {
+  private static double immersed(FloatingBody floating, double water) {
     return Lift.immersed(floating.lifts(), WaterPlane.of(0, 0, water), new Immersion()).volume();
   }
 
@@ -116,7 +116,7 @@ class SwampedUnionTest {
         people.add(body);
         blocks.addAll(craft.boxes(body));
       }
-      Floating floating = swamped(craft, people.toArray(new Body[0]));
+      FloatingBody floating = swamped(craft, people.toArray(new Body[0]));
       for (double water : new double[] {0.05, 0.2, 0.33, 0.5, 3}) {
         assertThat(immersed(floating, water))
             .as("trial %d, water at %s", trial, water)
@@ -212,7 +212,7 @@ class SwampedUnionTest {
             .kit("anchor", 40, Vector3.of(0.5, 0, 0.2), 0.005)
             .craft();
     Body body = Body.seated("crew", 80, new Place("thwart", 1.2, 0.25, 0.4, 1), 0, 0.02);
-    Floating floating = swamped(craft, body);
+    FloatingBody floating = swamped(craft, body);
     double tank = 0.99 * 1.18 * 0.49;
     double shell = 1.8 - 2.98 * 1.18 * 0.49;
     double lift = 1000 * (tank + shell + 0.005 + 0.080);

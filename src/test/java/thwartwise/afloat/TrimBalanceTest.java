@@ -12,8 +12,8 @@ import thwartwise.geometry.WaterPlane;
 
 /** A boat held at a heel, its trim free. */
 class TrimBalanceTest {
-  private final Floating wedge =
-      new Floating(
+  private final FloatingBody wedge =
+      new FloatingBody(
           1.2,
           Vector3.of(0.3, 0.05, 0.3),
           List.of(
@@ -28,7 +28,7 @@ class TrimBalanceTest {
                   0.6)),
           1);
 
-  private static Optional<Settling> held(Floating floating, double heel, double trim) {
+  private static Optional<HydrostaticState> held(FloatingBody floating, double heel, double trim) {
     return TrimBalance.at(floating, heel, trim, 0.2, new Immersion());
   }
 
@@ -37,7 +37,7 @@ class TrimBalanceTest {
     for (double heel : new double[] {0, 0.3, -0.6}) {
       double trim = held(wedge, heel, 0).orElseThrow().plane.trim();
       for (double start : new double[] {-0.5, -0.1, -0.02, 0.02, 0.1, 0.5}) {
-        Settling found = held(wedge, heel, start).orElseThrow();
+        HydrostaticState found = held(wedge, heel, start).orElseThrow();
         assertThat(found.plane.heel()).isCloseTo(heel, within(1e-12));
         assertThat(found.plane.trim()).isCloseTo(trim, within(1e-9));
         assertThat(Math.abs(found.trimMoment)).isLessThan(1e-10);
@@ -48,10 +48,10 @@ class TrimBalanceTest {
   @Test
   void the_balance_has_less_energy_than_any_trim_beside_it() {
     for (double heel = -1.2; heel < 1.3; heel += 0.2) {
-      Settling found = held(wedge, heel, 0).orElseThrow();
+      HydrostaticState found = held(wedge, heel, 0).orElseThrow();
       for (double by : new double[] {-0.05, -0.01, 0.01, 0.05}) {
-        Settling beside =
-            Settling.at(
+        HydrostaticState beside =
+            HydrostaticState.at(
                     wedge,
                     WaterPlane.upward(heel, found.plane.trim() + by),
                     found.plane.height(),
@@ -67,18 +67,19 @@ class TrimBalanceTest {
   @Test
   void where_the_energy_is_no_bowl_it_still_goes_down() {
     Lift box = new Lift(Blocks.block(Math.sqrt(72), 40, 8), 1);
-    Floating tender = new Floating(3 * 40 * Math.sqrt(72), Vector3.of(0, 0, 3.6), List.of(box), 1);
-    Settling start =
-        Settling.at(tender, WaterPlane.upward(0, 0.01), 3, new Immersion()).orElseThrow();
+    FloatingBody tender =
+        new FloatingBody(3 * 40 * Math.sqrt(72), Vector3.of(0, 0, 3.6), List.of(box), 1);
+    HydrostaticState start =
+        HydrostaticState.at(tender, WaterPlane.upward(0, 0.01), 3, new Immersion()).orElseThrow();
     assertThat(start.restoring.trim()).isNegative();
-    Settling found = held(tender, 0, 0.01).orElseThrow();
+    HydrostaticState found = held(tender, 0, 0.01).orElseThrow();
     assertThat(Math.toDegrees(found.plane.trim())).isCloseTo(17.548, within(0.0006));
     assertThat(found.restoring.trim()).isPositive();
   }
 
   @Test
   void what_sinks_has_no_balance() {
-    Floating heavy = new Floating(100, wedge.centre(), wedge.lifts(), 1);
+    FloatingBody heavy = new FloatingBody(100, wedge.centre(), wedge.lifts(), 1);
     assertThat(held(heavy, 0.1, 0)).isEmpty();
   }
 }

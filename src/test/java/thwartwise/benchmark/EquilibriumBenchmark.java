@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 
 /**
  * A dry, loaded boat brought to rest from a cold start, nudges to all four sides included, and the
@@ -28,7 +28,7 @@ import thwartwise.afloat.Floating;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class EquilibriumBenchmark {
-  private Floating boat;
+  private FloatingBody boat;
   private SectionedHull sections;
 
   /** Processor time of the benchmark's own thread over one stretch of measuring. */

@@ -11,7 +11,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.infra.Blackhole;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.WaterPlane;
@@ -34,7 +34,7 @@ public class ImmersionBenchmark {
 
   @Setup
   public void putAfloat() {
-    Floating boat = SampleBoat.dry();
+    FloatingBody boat = SampleBoat.dry();
     hull = SampleBoat.outside();
     triangles = FlatTriangles.of(hull);
     plane =

@@ -2,7 +2,7 @@ package thwartwise.benchmark;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Lift;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.HullMeasurements;
@@ -35,8 +35,8 @@ final class LoadedPunt {
         .outside();
   }
 
-  static Floating dry() {
-    return new Floating(300, Vector3.of(2.1, 0.04, 0.3), List.of(new Lift(outside(), 1)), 1000);
+  static FloatingBody dry() {
+    return new FloatingBody(300, Vector3.of(2.1, 0.04, 0.3), List.of(new Lift(outside(), 1)), 1000);
   }
 
   private static Station station(

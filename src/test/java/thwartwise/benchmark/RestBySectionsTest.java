@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Lift;
 import thwartwise.afloat.Pose;
 import thwartwise.geometry.Solid;
@@ -26,7 +26,7 @@ class RestBySectionsTest {
   void a_round_hull_rests_where_sections_and_a_solver_say() {
     Solid hull = RoundHull.of(5);
     Vector3 centre = Vector3.of(2.1, 0.04, 0.2);
-    agree(hull, new Floating(400, centre, List.of(new Lift(hull, 1)), 1000), 2);
+    agree(hull, new FloatingBody(400, centre, List.of(new Lift(hull, 1)), 1000), 2);
   }
 
   // The demo boat's forefoot leaves the water, a bend in the areas that only many sections follow:
@@ -45,7 +45,7 @@ class RestBySectionsTest {
     assertThat(FlatTriangles.of(hull).barePass()).isCloseTo(hull.volume(), within(1e-12));
   }
 
-  private static void agree(Solid hull, Floating boat, int pieces) {
+  private static void agree(Solid hull, FloatingBody boat, int pieces) {
     Pose ours = ours(boat);
     RestBySections theirs = theirs(hull, boat, pieces);
     assertThat(Math.abs(ours.heel())).isGreaterThan(0.01);
@@ -54,18 +54,18 @@ class RestBySectionsTest {
     assertThat(ours.waterAtOrigin().orElseThrow()).isCloseTo(theirs.waterAtOrigin(), within(CLOSE));
   }
 
-  private static double waterDifference(Solid hull, Floating boat, int pieces) {
+  private static double waterDifference(Solid hull, FloatingBody boat, int pieces) {
     double ours = ours(boat).waterAtOrigin().orElseThrow();
     return Math.abs(ours - theirs(hull, boat, pieces).waterAtOrigin());
   }
 
-  private static Pose ours(Floating boat) {
+  private static Pose ours(FloatingBody boat) {
     Equilibria found = Equilibrium.from(boat);
     assertThat(found.reached()).hasSize(1);
     return found.reached().get(0);
   }
 
-  private static RestBySections theirs(Solid hull, Floating boat, int pieces) {
+  private static RestBySections theirs(Solid hull, FloatingBody boat, int pieces) {
     return RestBySections.of(SectionedHull.of(hull, pieces), boat.neededVolume(), boat.centre());
   }
 }

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
@@ -23,10 +23,10 @@ final class SampleBoat {
 
   private SampleBoat() {}
 
-  static Floating dry() {
+  static FloatingBody dry() {
     Craft craft = Craft.of(boat(), TODAY);
     Loading.Weight bag = new Loading.Weight(15, Vector3.of(2.6, 0.30, 0.2));
-    return Floating.dry(new Loading(craft, craft.aboard(), List.of(bag), 1));
+    return FloatingBody.dry(new Loading(craft, craft.aboard(), List.of(bag), 1));
   }
 
   static Solid outside() {

@@ -17,7 +17,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.CrewAnswer;
 import thwartwise.inspection.CrewSeating;
 import thwartwise.inspection.Member;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -50,7 +50,7 @@ public class SeatsBenchmark {
   public void gather() {
     for (int i = 0; i < PLACES.length; i++) {
       places.add(new Place("seat " + (i + 1), PLACES[i][0], 0.28, PLACES[i][1], 1));
-      adults.add(Member.adult("adult " + (i + 1), Planned.of(rules)));
+      adults.add(Member.adult("adult " + (i + 1), PlannedMasses.of(rules)));
       young.add(Member.weighed("youth " + (i + 1), KILOGRAMS[i]));
     }
   }

@@ -20,14 +20,15 @@ class CapacitySearchTest {
   }
 
   private static Limits limits(Boat boat) {
-    return new Limits(new Judge(Craft.of(boat, PlainHulls.TODAY), RULES), RULES, List.of());
+    return new Limits(
+        new CrewAssessment(Craft.of(boat, PlainHulls.TODAY), RULES), RULES, List.of());
   }
 
   @ParameterizedTest
   @MethodSource("hulls")
   void adults_crew_and_load_are_those_of_the_table(Boat boat) {
     Recommendation table = limits(boat).recommendation(List.of());
-    Amounts found = limits(boat).amounts();
+    Capacity found = limits(boat).amounts();
     assertThat(found.people()).isEqualTo(table.people());
     assertThat(found.crew()).isEqualTo(table.crew());
     assertThat(found.load()).isEqualTo(table.load());
@@ -36,10 +37,10 @@ class CapacitySearchTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void what_is_told_of_a_boat_is_reached_and_a_kilogram_more_is_not(Boat boat) {
-    Amounts found = limits(boat).amounts();
+    Capacity found = limits(boat).amounts();
     assertThat(limits(boat).mayReach(found)).isTrue();
-    Amounts more =
-        new Amounts(found.people(), found.crew() + 1, found.load() + 1, found.room() + 1);
+    Capacity more =
+        new Capacity(found.people(), found.crew() + 1, found.load() + 1, found.room() + 1);
     assertThat(limits(boat).mayReach(more)).isEqualTo(found.crew() == 0);
   }
 }

@@ -74,14 +74,14 @@ class CrewSearchByForceTest {
     while (people < Math.min(4, room(craft)) && found(craft, people + 1, 95)) {
       people++;
     }
-    assertThat(new CrewSearch(new Judge(craft, RULES), RULES).people()).isEqualTo(people);
+    assertThat(new CrewSearch(new CrewAssessment(craft, RULES), RULES).people()).isEqualTo(people);
   }
 
   @ParameterizedTest
   @MethodSource("hulls")
   void the_same_seatings_are_allowed_as_by_force(Boat boat) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    CrewSearch search = new CrewSearch(new Judge(craft, RULES), RULES);
+    CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
     for (double mass : List.of(40.0, 64.0, 95.0, 125.0)) {
       for (int n = 1; n <= Math.min(3, room(craft)); n++) {
         List<Seating> byForce =
@@ -103,7 +103,7 @@ class CrewSearchByForceTest {
   @MethodSource("hulls")
   void one_kilogram_more_each_finds_no_seats(Boat boat) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    CrewSearch search = new CrewSearch(new Judge(craft, RULES), RULES);
+    CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
     for (int n = 1; n <= Math.min(3, room(craft)); n++) {
       double each = search.eachUpTo(n);
       if (each > 0 && each < 150) {
@@ -143,7 +143,7 @@ class CrewSearchByForceTest {
   void a_hurried_trial_refuses_just_what_the_full_one_does(Trial trial) {
     assertThat(met(trial.hurried())).isEqualTo(met(trial));
     if (met(trial).stream().allMatch(m -> m)) {
-      Judge judge = new Judge(trial.craft(), RULES);
+      CrewAssessment judge = new CrewAssessment(trial.craft(), RULES);
       assertThat(judge.leastMargin(trial, Double.NEGATIVE_INFINITY))
           .isCloseTo(
               Math.min(
@@ -160,7 +160,7 @@ class CrewSearchByForceTest {
   @ParameterizedTest
   @MethodSource("trials")
   void no_crew_that_is_held_up_is_refused_by_the_bound(Trial trial) {
-    Judge judge = new Judge(trial.craft(), RULES);
+    CrewAssessment judge = new CrewAssessment(trial.craft(), RULES);
     boolean lifted =
         Stream.of(Allowance.NONE, Allowance.of(RULES, trial.craft()))
             .flatMap(

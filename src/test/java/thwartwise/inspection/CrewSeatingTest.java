@@ -37,7 +37,7 @@ class CrewSeatingTest {
 
   static Stream<Case> cases() {
     Member child = Member.youth("child", Sex.GIRL, 10);
-    Member adult = Member.adult("adult", Planned.of(RULES));
+    Member adult = Member.adult("adult", PlannedMasses.of(RULES));
     List<Case> plain =
         List.of(
             new Case(PlainHulls.pram(), List.of(Member.weighed("Ann", 61), child)),

@@ -34,7 +34,7 @@ class CrewTableTest {
 
   private static Limits limits(Boat boat) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    return new Limits(new Judge(craft, RULES), RULES, List.of());
+    return new Limits(new CrewAssessment(craft, RULES), RULES, List.of());
   }
 
   private static Recommendation of(Boat boat) {
@@ -76,7 +76,7 @@ class CrewTableTest {
   @MethodSource("boats")
   void a_poor_seat_has_its_own_figure_and_holds_nobody_else_down(Boat boat) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
       for (Seating seating : Seating.of(limit.people(), boat.places())) {
         limit
@@ -90,8 +90,8 @@ class CrewTableTest {
   @ParameterizedTest
   @MethodSource("boats")
   void a_tenth_of_a_kilogram_never_moves_a_figure_by_more_than_two(Boat boat) {
-    Amounts here = limits(boat).amounts();
-    Amounts heavier = limits(boat.withHullMass(boat.hull().mass() + 0.1)).amounts();
+    Capacity here = limits(boat).amounts();
+    Capacity heavier = limits(boat.withHullMass(boat.hull().mass() + 0.1)).amounts();
     assertThat(heavier.crew()).isCloseTo(here.crew(), within(2.0));
     assertThat(heavier.load()).isCloseTo(here.load(), within(2.0));
   }

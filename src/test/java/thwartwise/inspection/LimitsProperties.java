@@ -54,7 +54,7 @@ final class LimitsProperties {
   private LimitsProperties() {}
 
   static Recommendation of(Boat boat) {
-    Judge judge = new Judge(Craft.of(boat, OrdinaryBoats.TODAY), RULES);
+    CrewAssessment judge = new CrewAssessment(Craft.of(boat, OrdinaryBoats.TODAY), RULES);
     return new Limits(judge, RULES, List.of()).recommendation(List.of());
   }
 
@@ -66,7 +66,7 @@ final class LimitsProperties {
    */
   static List<String> peopleBelowTheLimit(Boat boat, Recommendation r, int apart) {
     Craft craft = Craft.of(boat, OrdinaryBoats.TODAY);
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
       for (Seating seating : Seating.of(limit.people(), boat.places())) {
@@ -90,7 +90,7 @@ final class LimitsProperties {
    */
   static List<String> weightsBelowTheLimit(Boat boat, Recommendation r) {
     Craft craft = Craft.of(boat, OrdinaryBoats.TODAY);
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     List<Vector3> spots = spots(craft);
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
@@ -101,7 +101,12 @@ final class LimitsProperties {
   }
 
   private static void weigh(
-      Judge judge, Seating seating, double mass, int extra, List<Vector3> spots, List<String> out) {
+      CrewAssessment judge,
+      Seating seating,
+      double mass,
+      int extra,
+      List<Vector3> spots,
+      List<String> out) {
     int tries = extra > 0 ? Math.max(extra, spots.size()) : 0;
     for (int k = 0; k < tries; k++) {
       int weight = k < extra ? k + 1 : extra - k % Math.min(5, extra);

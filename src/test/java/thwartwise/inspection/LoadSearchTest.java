@@ -34,15 +34,15 @@ class LoadSearchTest {
         Arguments.of(PlainHulls.dory(), 2));
   }
 
-  private static int extra(Judge judge, List<Seating> seatings) {
+  private static int extra(CrewAssessment judge, List<Seating> seatings) {
     return new LoadSearch(judge, seatings, 95).extra();
   }
 
-  private static boolean carries(Judge judge, Seating seating, Loading.Weight extra) {
+  private static boolean carries(CrewAssessment judge, Seating seating, Loading.Weight extra) {
     return judge.trials(seating, 95).stream().allMatch(trial -> judge.meets(trial.with(extra)));
   }
 
-  private static List<Seating> seatings(Judge judge, int people) {
+  private static List<Seating> seatings(CrewAssessment judge, int people) {
     return new CrewSearch(judge, RULES).seatings(people, 95);
   }
 
@@ -52,7 +52,7 @@ class LoadSearchTest {
   @MethodSource("boats")
   void every_weight_up_to_the_limit_is_carried_anywhere_on_the_floor(Boat boat, int people) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     List<Seating> seatings = seatings(judge, people);
     int extra = extra(judge, seatings);
     assertThat(extra).isPositive();
@@ -74,7 +74,7 @@ class LoadSearchTest {
   @ParameterizedTest
   @MethodSource("boats")
   void a_box_that_counts_for_nothing_never_raises_the_limit(Boat boat, int people) {
-    Judge plain = new Judge(Craft.of(boat, PlainHulls.TODAY), RULES);
+    CrewAssessment plain = new CrewAssessment(Craft.of(boat, PlainHulls.TODAY), RULES);
     List<Seating> seatings = seatings(plain, people);
     int without = extra(plain, seatings);
     int tried = 0;
@@ -85,7 +85,8 @@ class LoadSearchTest {
       Optional<Craft> craft = built(boat.withChambers(more));
       if (craft.isPresent()) {
         tried++;
-        assertThat(extra(new Judge(craft.get(), RULES), seatings)).isLessThanOrEqualTo(without);
+        assertThat(extra(new CrewAssessment(craft.get(), RULES), seatings))
+            .isLessThanOrEqualTo(without);
       }
     }
     assertThat(tried).isPositive();

@@ -62,13 +62,13 @@ class PersonsCarriedTest {
 
   static int dry(Reference row) {
     Craft craft = Craft.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     return most(craft, s -> judge.staysUp(s, PERSON));
   }
 
   static int dryAndSwamped(Reference row) {
     Craft craft = Craft.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     return most(craft, s -> judge.meetsAll(s, PERSON));
   }
 

@@ -19,7 +19,7 @@ public record QuickAnswer(int people, double crew, double load) {
   public static QuickAnswer of(Boat boat, RuleBook book, LocalDate today) {
     Craft craft = Craft.of(boat, today);
     RulesApplied applied = new RulesApplied(craft, book);
-    Amounts amounts = applied.amounts(limits(applied, craft));
+    Capacity amounts = applied.amounts(limits(applied, craft));
     return new QuickAnswer(amounts.people(), amounts.crew(), amounts.load());
   }
 
@@ -32,6 +32,6 @@ public record QuickAnswer(int people, double crew, double load) {
 
   private static Limits limits(RulesApplied applied, Craft craft) {
     RuleSet inForce = applied.inForce();
-    return new Limits(new Judge(craft, inForce), inForce, applied.caps());
+    return new Limits(new CrewAssessment(craft, inForce), inForce, applied.caps());
   }
 }

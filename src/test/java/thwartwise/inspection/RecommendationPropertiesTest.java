@@ -54,11 +54,11 @@ class RecommendationPropertiesTest {
   /** The number of people alone, without the figures beside it, which take longer. */
   private static int people(Boat boat) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    return new Limits(new Judge(craft, RULES), RULES, BOOK.figures(craft)).people();
+    return new Limits(new CrewAssessment(craft, RULES), RULES, BOOK.figures(craft)).people();
   }
 
   private static CrewSearch search(Boat boat) {
-    return new CrewSearch(new Judge(Craft.of(boat, PlainHulls.TODAY), RULES), RULES);
+    return new CrewSearch(new CrewAssessment(Craft.of(boat, PlainHulls.TODAY), RULES), RULES);
   }
 
   private static Recommendation of(Boat boat) {
@@ -156,7 +156,7 @@ class RecommendationPropertiesTest {
     if (r.governedBy().filter(LimitingFactor.ByCheck.class::isInstance).isEmpty()) {
       return;
     }
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     for (Seating seating : Seating.of(next, boat.places())) {
       assertThat(judge.notMet(seating, 95))
           .as("%s", seating.places(craft))

@@ -60,7 +60,7 @@ class SideSeatsRecommendedTest {
   @Test
   void two_adults_on_the_port_seat_lay_the_boat_over() {
     Craft craft = Craft.of(skiff(PORT, STARBOARD), PlainHulls.TODAY);
-    Judge judge = new Judge(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(craft, RULES);
     assertThat(judge.meetsAll(new Seating(List.of(2, 0)), 95)).isFalse();
     List<Trial> trials = judge.trials(new Seating(List.of(2, 0)), 95);
     assertThat(judge.notMet(trials))
@@ -85,7 +85,7 @@ class SideSeatsRecommendedTest {
   void an_allowed_seating_meets_every_check_anywhere_on_the_seats() {
     Boat boat = skiff(PORT, STARBOARD);
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
-    CrewSearch search = new CrewSearch(new Judge(craft, RULES), RULES);
+    CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
     Random random = new Random(20261126);
     List<Check> limiting =
         CautiousChecks.of(RULES).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();

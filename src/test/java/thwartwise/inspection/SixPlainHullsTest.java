@@ -22,7 +22,7 @@ class SixPlainHullsTest {
   private static final RuleBook BOOK = RuleSetFile.shippedBook();
   private static final Map<Boat, Answer> KNOWN = new ConcurrentHashMap<>();
 
-  private record Answer(Amounts amounts, List<CapacityFigure> figures) {}
+  private record Answer(Capacity amounts, List<CapacityFigure> figures) {}
 
   /**
    * Common practice, no source: what somebody who hires out such boats would put in them. The punt
@@ -49,14 +49,14 @@ class SixPlainHullsTest {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
     RulesApplied applied = new RulesApplied(craft, BOOK);
     RuleSet rules = applied.inForce();
-    Limits limits = new Limits(new Judge(craft, rules), rules, applied.caps());
+    Limits limits = new Limits(new CrewAssessment(craft, rules), rules, applied.caps());
     return new Answer(applied.amounts(limits), applied.figures(List.of()));
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("hulls")
   void neither_nobody_nor_a_crowd(String name, Boat boat, int least, int most) {
-    Amounts amounts = of(boat).amounts();
+    Capacity amounts = of(boat).amounts();
     assertThat(amounts.people()).isBetween(least, most);
     assertThat(amounts.crew()).isGreaterThanOrEqualTo(95.0 * amounts.people());
     assertThat(amounts.crew() + boat.kitMass()).isLessThanOrEqualTo(amounts.load());
@@ -73,7 +73,7 @@ class SixPlainHullsTest {
     }
   }
 
-  private static void notAbove(Amounts amounts, CapacityFigure figure) {
+  private static void notAbove(Capacity amounts, CapacityFigure figure) {
     figure.persons().ifPresent(p -> assertThat(amounts.people()).isLessThanOrEqualTo(p));
     if (figure.caps() == Caps.PEOPLE) {
       assertThat(amounts.crew()).as(figure.formula()).isLessThanOrEqualTo(figure.value());

@@ -13,7 +13,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Space;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.measure.Reading;
 import thwartwise.record.SampleBoats;
 import thwartwise.report.DeedWords;
@@ -26,7 +26,7 @@ class SupposedBoatTest {
   private static final Boat BOAT = SampleBoats.plain();
 
   private static Reading<SupposedBoat> read(String typed) {
-    return new SuppositionText(BOAT, Planned.of(BOOK.own()))
+    return new SuppositionText(BOAT, PlannedMasses.of(BOOK.own()))
         .read(typed)
         .then(all -> SupposedBoat.of(BOAT, all, BOOK, TODAY));
   }

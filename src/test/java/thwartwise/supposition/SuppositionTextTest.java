@@ -15,14 +15,14 @@ import thwartwise.boat.Place;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Member;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.inspection.Sex;
 import thwartwise.measure.Reading;
 import thwartwise.record.SampleBoats;
 import thwartwise.remedy.FoamSpot;
 
 class SuppositionTextTest {
-  private static final Planned PLANNED = Planned.of(RuleSetFile.cautiousDefault());
+  private static final PlannedMasses PLANNED = PlannedMasses.of(RuleSetFile.cautiousDefault());
   private static final Boat DEMO = BoatFile.parse(json(), "the demo boat");
   private static final SuppositionText READER = new SuppositionText(DEMO, PLANNED);
 

@@ -9,12 +9,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Member;
-import thwartwise.inspection.Planned;
+import thwartwise.inspection.PlannedMasses;
 import thwartwise.inspection.Sex;
 import thwartwise.measure.Reading;
 
 class PeopleTextTest {
-  private static final Planned PLANNED = Planned.of(RuleSetFile.cautiousDefault());
+  private static final PlannedMasses PLANNED = PlannedMasses.of(RuleSetFile.cautiousDefault());
   private static final PeopleText READER = new PeopleText(PLANNED);
 
   private static List<Member> read(String typed) {

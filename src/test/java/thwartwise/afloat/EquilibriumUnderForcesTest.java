@@ -10,19 +10,19 @@ import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
 
-class PulledTest {
+class EquilibriumUnderForcesTest {
   private static final Solid HULL = Blocks.block(4, 1.4, 0.6);
-  private static final Floating BOAT =
-      new Floating(800, Vector3.of(0, 0, 0.3), List.of(new Lift(HULL, 1)), 1000);
+  private static final FloatingBody BOAT =
+      new FloatingBody(800, Vector3.of(0, 0, 0.3), List.of(new Lift(HULL, 1)), 1000);
   private static final Vector3 POST = Vector3.of(1, 0.2, 0.9);
 
-  private static Pulled pulled(Force... forces) {
-    return Pulled.of(BOAT, List.of(forces), HULL);
+  private static EquilibriumUnderForces pulled(Force... forces) {
+    return EquilibriumUnderForces.of(BOAT, List.of(forces), HULL);
   }
 
   @Test
   void without_a_force_it_rests_as_it_did() {
-    Pulled pulled = pulled();
+    EquilibriumUnderForces pulled = pulled();
     assertThat(pulled.couples()).isEmpty();
     assertThat(pulled.rest().reached()).hasSize(1);
     assertThat(pulled.rest().reached().get(0).tilt()).isLessThan(1e-9);
@@ -35,7 +35,7 @@ class PulledTest {
 
   @Test
   void an_oblique_force_has_a_couple_each_way() {
-    Pulled pulled = pulled(new Force(POST, 120, -90));
+    EquilibriumUnderForces pulled = pulled(new Force(POST, 120, -90));
     assertThat(pulled.couples()).extracting(Couple::ahead).containsExactly(120.0, 0.0);
     assertThat(pulled.couples()).extracting(Couple::toPort).containsExactly(0.0, -90.0);
     Pose pose = pulled.rest().reached().get(0);
@@ -45,8 +45,8 @@ class PulledTest {
 
   @Test
   void two_forces_add_up() {
-    Pulled both = pulled(new Force(POST, 0, 60), new Force(POST, 0, 40));
-    Pulled one = pulled(new Force(POST, 0, 100));
+    EquilibriumUnderForces both = pulled(new Force(POST, 0, 60), new Force(POST, 0, 40));
+    EquilibriumUnderForces one = pulled(new Force(POST, 0, 100));
     assertThat(both.couples()).hasSize(2);
     double heel = both.rest().reached().get(0).heel();
     assertThat(heel).isNegative();
@@ -56,7 +56,7 @@ class PulledTest {
   // The reaction is where the hull is seen from the side at the pose itself, not upright.
   @Test
   void the_reaction_stands_where_the_hull_lies_in_the_end() {
-    Pulled pulled = pulled(new Force(POST, 0, 700));
+    EquilibriumUnderForces pulled = pulled(new Force(POST, 0, 700));
     Pose pose = pulled.rest().reached().get(0);
     assertThat(Math.toDegrees(Math.abs(pose.heel()))).isGreaterThan(4);
     Vector3 seen = Profile.of(HULL.under(pose.plane()), pose.plane().athwart()).centre();
@@ -67,7 +67,7 @@ class PulledTest {
   // Moment and answer: weight times arm against force times lever, at whatever pose it ends.
   @Test
   void at_rest_the_righting_moment_answers_the_pull() {
-    Pulled pulled = pulled(new Force(POST, 0, -700));
+    EquilibriumUnderForces pulled = pulled(new Force(POST, 0, -700));
     Pose pose = pulled.rest().reached().get(0);
     double arm = Vector3.of(0, 0, 0.3).minus(pose.part().centroid()).dot(pose.plane().athwart());
     double moment = 800 * Gravity.STANDARD * arm;
@@ -77,8 +77,9 @@ class PulledTest {
 
   @Test
   void a_boat_that_sinks_stays_sunk() {
-    Floating heavy = new Floating(4000, BOAT.centre(), BOAT.lifts(), 1000);
-    Pulled pulled = Pulled.of(heavy, List.of(new Force(POST, 0, 100)), HULL);
+    FloatingBody heavy = new FloatingBody(4000, BOAT.centre(), BOAT.lifts(), 1000);
+    EquilibriumUnderForces pulled =
+        EquilibriumUnderForces.of(heavy, List.of(new Force(POST, 0, 100)), HULL);
     assertThat(pulled.rest().exist()).isFalse();
     assertThat(pulled.rest().ending()).isEqualTo(Equilibria.Ending.SINKS);
   }

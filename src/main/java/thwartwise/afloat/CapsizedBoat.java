@@ -14,28 +14,29 @@ import thwartwise.geometry.WaterPlane;
  * @param staysUp whether it stays upright once it is up
  * @param assessed false when the way back could not be followed
  */
-public record Capsized(OptionalDouble effort, boolean staysUp, boolean assessed) {
+public record CapsizedBoat(OptionalDouble effort, boolean staysUp, boolean assessed) {
   private static final int STEP = 2;
 
-  public static Capsized of(Floating swamped) {
+  public static CapsizedBoat of(FloatingBody swamped) {
     if (!(swamped.liftVolume() > swamped.neededVolume())) {
-      return new Capsized(OptionalDouble.empty(), false, true);
+      return new CapsizedBoat(OptionalDouble.empty(), false, true);
     }
     OptionalDouble starboard = effort(swamped, 1);
     OptionalDouble port = effort(swamped, -1);
     if (starboard.isEmpty() && port.isEmpty()) {
-      return new Capsized(OptionalDouble.empty(), false, false);
+      return new CapsizedBoat(OptionalDouble.empty(), false, false);
     }
     double easier =
         Math.min(starboard.orElse(Double.POSITIVE_INFINITY), port.orElse(Double.POSITIVE_INFINITY));
-    return new Capsized(OptionalDouble.of(easier), Equilibrium.from(swamped).allUpright(), true);
+    return new CapsizedBoat(
+        OptionalDouble.of(easier), Equilibrium.from(swamped).allUpright(), true);
   }
 
   /** From 180 degrees of heel down to nought by one side. */
-  private static OptionalDouble effort(Floating swamped, double side) {
+  private static OptionalDouble effort(FloatingBody swamped, double side) {
     Immersion immersion = new Immersion();
     double height = swamped.extent(WaterPlane.upward(Math.PI, 0)).middle();
-    Optional<Settling> here = TrimBalance.at(swamped, side * Math.PI, 0, height, immersion);
+    Optional<HydrostaticState> here = TrimBalance.at(swamped, side * Math.PI, 0, height, immersion);
     double most = 0;
     for (int degree = 180; here.isPresent() && degree > 0; degree -= STEP) {
       most = Math.max(most, -side * here.get().heelMoment);

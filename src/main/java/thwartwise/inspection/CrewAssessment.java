@@ -32,7 +32,7 @@ import thwartwise.rules.RuleSet;
  * Says of one craft whether a seating, with nobody heavier than some mass, meets every check that
  * limits crew: as measured and with the allowance taken off, for every mixture of masses.
  */
-final class Judge {
+final class CrewAssessment {
   /** What sums in another order may differ by, kg. */
   private static final double NUMERIC = 1e-6;
 
@@ -58,7 +58,7 @@ final class Judge {
 
   private record SeatingQuestion(Seating seating, double heaviest, List<Check> checks) {}
 
-  Judge(Craft craft, RuleSet rules) {
+  CrewAssessment(Craft craft, RuleSet rules) {
     this.craft = craft;
     this.oneOrder =
         craft.isSymmetric() && craft.boat().places().stream().noneMatch(Place::hasLength);

@@ -17,7 +17,7 @@ import thwartwise.geometry.Vector3;
  * that one that counts for nothing takes no spot away; one as high as a deck is none, and the floor
  * under it stays, because a space that does not count may be opened and filled.
  */
-final class Surfaces {
+final class LoadingSurfaces {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
   private static final Vector3 UP = Vector3.of(0, 0, 1);
 
@@ -32,13 +32,13 @@ final class Surfaces {
 
   private final Craft craft;
 
-  private Surfaces(Craft craft) {
+  private LoadingSurfaces(Craft craft) {
     this.craft = craft;
   }
 
   /** Spots along the whole boat, at every place and on every box. */
   static List<Vector3> of(Craft craft) {
-    return new Surfaces(craft).spots();
+    return new LoadingSurfaces(craft).spots();
   }
 
   private List<Vector3> spots() {

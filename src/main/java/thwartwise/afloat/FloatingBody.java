@@ -17,7 +17,7 @@ import thwartwise.geometry.Vector3;
  * @param pools water inside that finds its own level; its weight comes on top of the mass
  * @param couples horizontal forces with their reactions
  */
-public record Floating(
+public record FloatingBody(
     double mass,
     Vector3 centre,
     List<Lift> lifts,
@@ -25,21 +25,21 @@ public record Floating(
     List<Pool> pools,
     List<Couple> couples) {
 
-  public Floating {
+  public FloatingBody {
     lifts = List.copyOf(lifts);
     pools = List.copyOf(pools);
     couples = List.copyOf(couples);
   }
 
   /** Without loose water and without forces. */
-  public Floating(double mass, Vector3 centre, List<Lift> lifts, double density) {
+  public FloatingBody(double mass, Vector3 centre, List<Lift> lifts, double density) {
     this(mass, centre, lifts, density, List.of(), List.of());
   }
 
   /** The boat dry inside: what lifts it is its outside up to a lid at the rail, and a skeg. */
-  public static Floating dry(Loading loading) {
+  public static FloatingBody dry(Loading loading) {
     HullForm form = loading.craft().form();
-    return new Floating(
+    return new FloatingBody(
         loading.mass(),
         loading.centre(),
         Stream.of(form.outside(), form.skeg())
@@ -49,12 +49,12 @@ public record Floating(
         loading.craft().waterDensity());
   }
 
-  public Floating with(Pool pool) {
-    return new Floating(mass, centre, lifts, density, List.of(pool), couples);
+  public FloatingBody with(Pool pool) {
+    return new FloatingBody(mass, centre, lifts, density, List.of(pool), couples);
   }
 
-  public Floating pulledBy(List<Couple> others) {
-    return new Floating(mass, centre, lifts, density, pools, others);
+  public FloatingBody pulledBy(List<Couple> others) {
+    return new FloatingBody(mass, centre, lifts, density, pools, others);
   }
 
   /** Volume of water as heavy as all that stays in its place, m³. */

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
-import thwartwise.afloat.Floating;
+import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pose;
@@ -17,14 +17,14 @@ import thwartwise.boat.Opening;
 import thwartwise.checks.Trial;
 
 /** Describes one loading afloat, heeled and swamped, as measured and without allowance. */
-final class States {
+final class LoadCaseFigures {
   private static final double LEAST_WATER = 0.01;
 
-  private States() {}
+  private LoadCaseFigures() {}
 
   static StateFigures of(Trial trial) {
     Equilibria rest = trial.atRest();
-    Floating floating = trial.afloat();
+    FloatingBody floating = trial.afloat();
     return new StateFigures(
         trial.loadCase(),
         rest.worst().map(p -> afloat(trial.craft(), floating, p, rest.allStable())),
@@ -36,7 +36,7 @@ final class States {
   }
 
   private static AfloatFigures afloat(
-      Craft craft, Floating floating, Pose pose, boolean allStable) {
+      Craft craft, FloatingBody floating, Pose pose, boolean allStable) {
     Freeboard least = Freeboard.least(craft.edges(), pose.plane());
     return new AfloatFigures(
         floating.mass(),
@@ -106,12 +106,12 @@ final class States {
   }
 
   private static SwampedFigures swamped(Trial trial) {
-    Floating floating = trial.swamped(List.of());
+    FloatingBody floating = trial.swamped(List.of());
     Equilibria poses = Equilibrium.from(floating);
     return new SwampedFigures(
         floating.liftVolume() > floating.neededVolume(),
-        poses.worst().map(States::figures),
-        poses.reached().stream().map(States::figures).toList(),
+        poses.worst().map(LoadCaseFigures::figures),
+        poses.reached().stream().map(LoadCaseFigures::figures).toList(),
         trial.spareBuoyancy(List.of()));
   }
 

@@ -9,10 +9,10 @@ import thwartwise.checks.CheckQuestion;
  *
  * @param breaches each check's worst reading that is not met
  */
-record Breaks(List<Breach> breaches) {
+record BrokenChecks(List<Breach> breaches) {
 
   /** Empty when the boat has no seats for so many, or when every seating meets everything. */
-  static Optional<Breaks> of(Judge judge, int people, double mass) {
+  static Optional<BrokenChecks> of(CrewAssessment judge, int people, double mass) {
     Optional<Seating> least = Optional.empty();
     int fewest = Integer.MAX_VALUE;
     for (Seating seating : Seating.of(people, judge.craft().boat().places())) {
@@ -23,7 +23,7 @@ record Breaks(List<Breach> breaches) {
         least = Optional.of(seating);
       }
     }
-    return least.map(s -> new Breaks(judge.notMet(s, mass)));
+    return least.map(s -> new BrokenChecks(judge.notMet(s, mass)));
   }
 
   CheckQuestion first() {

@@ -3,16 +3,16 @@ package thwartwise.inspection;
 import java.util.function.Supplier;
 
 /** An answer that takes its time, worked out when it is first asked for and then remembered. */
-final class Once<T> implements Supplier<T> {
+final class Lazy<T> implements Supplier<T> {
   private final Supplier<T> work;
   private T answer;
 
-  private Once(Supplier<T> work) {
+  private Lazy(Supplier<T> work) {
     this.work = work;
   }
 
   static <T> Supplier<T> of(Supplier<T> work) {
-    return new Once<>(work);
+    return new Lazy<>(work);
   }
 
   @Override

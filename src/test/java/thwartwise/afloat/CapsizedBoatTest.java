@@ -15,13 +15,13 @@ import thwartwise.geometry.Vector3;
  * wall-sided up to 45 degrees, a/12 (tan² - 1) sin, and alike every right angle; G adds its own
  * lever.
  */
-class CapsizedTest {
+class CapsizedBoatTest {
   private static final double SIDE = 0.5;
   private static final double MASS = 375;
   private static final double G = 9.80665;
 
-  private static Floating bar(double mass, double y, double belowMiddle) {
-    return new Floating(
+  private static FloatingBody bar(double mass, double y, double belowMiddle) {
+    return new FloatingBody(
         mass,
         Vector3.of(0, y, SIDE / 2 - belowMiddle),
         List.of(new Lift(Blocks.block(3, SIDE, SIDE), 1)),
@@ -49,7 +49,7 @@ class CapsizedTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.03, 0.02, 0, -0.02, -0.1, -0.3})
   void it_takes_the_moment_paper_says(double belowMiddle) {
-    Capsized capsized = Capsized.of(bar(MASS, 0, belowMiddle));
+    CapsizedBoat capsized = CapsizedBoat.of(bar(MASS, 0, belowMiddle));
     assertThat(capsized.assessed()).isTrue();
     assertThat(capsized.effort().orElseThrow()).isCloseTo(onPaper(0, belowMiddle), within(1e-4));
     assertThat(capsized.effort().orElseThrow()).isPositive();
@@ -60,23 +60,23 @@ class CapsizedTest {
   @CsvSource({"0.03, -0.05", "-0.03, -0.05", "0.03, 0", "-0.06, -0.1"})
   void it_is_turned_over_the_easier_side(double y, double belowMiddle) {
     double easier = Math.min(onPaper(y, belowMiddle), onPaper(-y, belowMiddle));
-    assertThat(Capsized.of(bar(MASS, y, belowMiddle)).effort().orElseThrow())
+    assertThat(CapsizedBoat.of(bar(MASS, y, belowMiddle)).effort().orElseThrow())
         .isCloseTo(easier, within(1e-4));
   }
 
   // Twice as salt, or a bar of twice the mass in water twice as dense: twice the moment.
   @Test
   void the_moment_goes_with_the_weight() {
-    Floating light = bar(MASS, 0, 0);
-    Floating heavy = new Floating(2 * MASS, light.centre(), light.lifts(), 2000);
-    assertThat(Capsized.of(heavy).effort().orElseThrow())
+    FloatingBody light = bar(MASS, 0, 0);
+    FloatingBody heavy = new FloatingBody(2 * MASS, light.centre(), light.lifts(), 2000);
+    assertThat(CapsizedBoat.of(heavy).effort().orElseThrow())
         .isCloseTo(2 * onPaper(0, 0), within(1e-3));
   }
 
   // G below the middle by more than a/12 = 0.0417 rights it at every heel.
   @Test
   void with_its_weight_low_it_rolls_back_by_itself_and_stays_up() {
-    Capsized capsized = Capsized.of(bar(MASS, 0, 0.05));
+    CapsizedBoat capsized = CapsizedBoat.of(bar(MASS, 0, 0.05));
     assertThat(capsized.effort().orElseThrow()).isZero();
     assertThat(capsized.staysUp()).isTrue();
   }
@@ -85,13 +85,13 @@ class CapsizedTest {
   // upright; with G above the middle to more, which is on its side.
   @Test
   void it_stays_up_as_far_as_its_loll_leaves_it_upright() {
-    assertThat(Capsized.of(bar(MASS, 0, 0.01)).staysUp()).isTrue();
-    assertThat(Capsized.of(bar(MASS, 0, -0.01)).staysUp()).isFalse();
+    assertThat(CapsizedBoat.of(bar(MASS, 0, 0.01)).staysUp()).isTrue();
+    assertThat(CapsizedBoat.of(bar(MASS, 0, -0.01)).staysUp()).isFalse();
   }
 
   @Test
   void what_sinks_is_not_turned_back_and_that_is_an_answer() {
-    Capsized sunk = Capsized.of(bar(751, 0, 0.05));
+    CapsizedBoat sunk = CapsizedBoat.of(bar(751, 0, 0.05));
     assertThat(sunk.effort()).isEmpty();
     assertThat(sunk.staysUp()).isFalse();
     assertThat(sunk.assessed()).isTrue();

@@ -17,7 +17,7 @@ import thwartwise.geometry.WaterPlane;
  * @param rest the poses reached
  * @param couples the forces with their last reactions
  */
-public record Pulled(Equilibria rest, List<Couple> couples) {
+public record EquilibriumUnderForces(Equilibria rest, List<Couple> couples) {
   private static final double LEVER_TOLERANCE = 1e-5;
   private static final int MOST_ROUNDS = 30;
 
@@ -27,29 +27,29 @@ public record Pulled(Equilibria rest, List<Couple> couples) {
   /** Afloat without the pull and without a balance with it. */
   private static final Equilibria OVERPOWERED = Equilibria.none(Equilibria.Ending.OVERPOWERED);
 
-  public Pulled {
+  public EquilibriumUnderForces {
     couples = List.copyOf(couples);
   }
 
   /**
    * @param hull the outside of the hull, whose profile takes the reaction
    */
-  public static Pulled of(Floating floating, List<Force> forces, Solid hull) {
+  public static EquilibriumUnderForces of(FloatingBody floating, List<Force> forces, Solid hull) {
     Equilibria rest = Equilibrium.from(floating);
     List<Couple> couples = List.of();
     for (int round = 0; round < MOST_ROUNDS; round++) {
       Optional<Pose> pose = rest.worst();
       if (pose.isEmpty()) {
-        return new Pulled(couples.isEmpty() ? rest : OVERPOWERED, couples);
+        return new EquilibriumUnderForces(couples.isEmpty() ? rest : OVERPOWERED, couples);
       }
       List<Couple> next = couples(forces, hull, pose.get().plane());
       if (moved(couples, next, pose.get().plane()) < LEVER_TOLERANCE) {
-        return new Pulled(rest, next);
+        return new EquilibriumUnderForces(rest, next);
       }
       couples = next;
       rest = Equilibrium.from(floating.pulledBy(couples), pose.get().plane().up());
     }
-    return new Pulled(OVERPOWERED, couples);
+    return new EquilibriumUnderForces(OVERPOWERED, couples);
   }
 
   private static double moved(List<Couple> before, List<Couple> after, WaterPlane plane) {

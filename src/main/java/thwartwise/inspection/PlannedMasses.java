@@ -9,10 +9,10 @@ import thwartwise.rules.RuleSet;
  * @param adult what an unnamed adult counts
  * @param heaviest nobody heavier is seated
  */
-public record Planned(double lightest, double adult, double heaviest) {
+public record PlannedMasses(double lightest, double adult, double heaviest) {
 
-  public static Planned of(RuleSet rules) {
-    return new Planned(
+  public static PlannedMasses of(RuleSet rules) {
+    return new PlannedMasses(
         rules.value("lightest-person"),
         rules.value("design-person"),
         rules.value("heaviest-person"));

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  *     floods first
  * @param flooding heel at which the first edge reaches the water once all has moved, rad
  */
-public record TimedSwing(OptionalDouble heel, OptionalDouble flooding) {
+public record TimedDynamicHeel(OptionalDouble heel, OptionalDouble flooding) {
   private static final double STEP = 0.001;
   private static final double LONGEST = 30;
 
@@ -22,7 +22,7 @@ public record TimedSwing(OptionalDouble heel, OptionalDouble flooding) {
    * @param seconds that the move takes
    * @param radius of gyration in roll, m
    */
-  public static TimedSwing of(
+  public static TimedDynamicHeel of(
       RightingCurve before, RightingCurve after, double from, double seconds, double radius) {
     OptionalDouble flooding = after.floodingHeel();
     double floods = flooding.orElse(after.last().heel());
@@ -37,16 +37,16 @@ public record TimedSwing(OptionalDouble heel, OptionalDouble flooding) {
       double arm = (1 - moved) * old.at(heel) + moved * now.at(heel);
       double faster = speed - stiffness * arm * STEP;
       if (time > seconds && speed > 0 && faster <= 0) {
-        return new TimedSwing(OptionalDouble.of(most), flooding);
+        return new TimedDynamicHeel(OptionalDouble.of(most), flooding);
       }
       speed = faster;
       heel += speed * STEP;
       most = Math.max(most, heel);
       if (heel >= floods) {
-        return new TimedSwing(OptionalDouble.empty(), flooding);
+        return new TimedDynamicHeel(OptionalDouble.empty(), flooding);
       }
     }
-    return new TimedSwing(OptionalDouble.of(most), flooding);
+    return new TimedDynamicHeel(OptionalDouble.of(most), flooding);
   }
 
   /** Righting arms along the heels of a curve, a straight line between two and beyond the ends. */

@@ -11,9 +11,9 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /** Turns on a lopsided body, whose stiffness couples heel and trim. */
-class TurnTest {
-  private final Floating floating =
-      new Floating(
+class TrustRegionStepTest {
+  private final FloatingBody floating =
+      new FloatingBody(
           0.4,
           Vector3.of(0.2, -0.07, 0.33),
           List.of(
@@ -28,12 +28,13 @@ class TurnTest {
                   1)),
           1);
 
-  private Settling at(double heel, double trim) {
-    return Settling.at(floating, WaterPlane.upward(heel, trim), 0.1, new Immersion()).orElseThrow();
+  private HydrostaticState at(double heel, double trim) {
+    return HydrostaticState.at(floating, WaterPlane.upward(heel, trim), 0.1, new Immersion())
+        .orElseThrow();
   }
 
   /** What the quadratic model says is lost by a turn. */
-  private static double lost(Settling at, double heel, double trim) {
+  private static double lost(HydrostaticState at, double heel, double trim) {
     Restoring k = at.restoring;
     return -at.heelMoment * heel
         - at.trimMoment * trim
@@ -44,11 +45,11 @@ class TurnTest {
 
   @Test
   void in_a_bowl_the_turn_leads_to_where_no_moment_is_left() {
-    Settling here = at(0.12, 0.05);
+    HydrostaticState here = at(0.12, 0.05);
     Restoring k = here.restoring;
     assertThat(k.softest()).isPositive();
     assertThat(k.product()).as("coupled").isNotCloseTo(0, within(1e-3));
-    Turn turn = Turn.downhill(here, 10);
+    TrustRegionStep turn = TrustRegionStep.downhill(here, 10);
     assertThat(here.heelMoment + k.heel() * turn.heel() + k.product() * turn.trim())
         .isCloseTo(0, within(1e-12));
     assertThat(here.trimMoment + k.product() * turn.heel() + k.trim() * turn.trim())
@@ -64,9 +65,9 @@ class TurnTest {
     double radius = Math.toRadians(2);
     int bowls = 0;
     for (int i = 0; i < 100; i++) {
-      Settling here = at(6 * random.nextDouble() - 3, 2 * random.nextDouble() - 1);
+      HydrostaticState here = at(6 * random.nextDouble() - 3, 2 * random.nextDouble() - 1);
       bowls += here.restoring.softest() > 0 ? 1 : 0;
-      Turn turn = Turn.downhill(here, radius);
+      TrustRegionStep turn = TrustRegionStep.downhill(here, radius);
       assertThat(turn.size()).isLessThanOrEqualTo(radius * (1 + 1e-9));
       assertThat(turn.expectedDrop())
           .isCloseTo(lost(here, turn.heel(), turn.trim()), within(1e-14));
@@ -81,10 +82,10 @@ class TurnTest {
 
   @Test
   void where_the_energy_is_no_bowl_the_whole_length_is_used() {
-    Settling here = at(2.2, 0.3);
+    HydrostaticState here = at(2.2, 0.3);
     assertThat(here.restoring.softest()).isNegative();
     for (double radius : new double[] {1e-3, 0.01, 0.03}) {
-      assertThat(Turn.downhill(here, radius).size()).isCloseTo(radius, within(1e-9));
+      assertThat(TrustRegionStep.downhill(here, radius).size()).isCloseTo(radius, within(1e-9));
     }
   }
 
@@ -94,9 +95,9 @@ class TurnTest {
   void the_water_pivots_on_the_middle_of_the_waterplane() {
     double h = 1e-4;
     for (double[] turn : new double[][] {{h, 0}, {0, h}, {-h, 2 * h}}) {
-      Settling here = at(0.4, 0.2);
+      HydrostaticState here = at(0.4, 0.2);
       double height =
-          Settling.at(floating, here.plane.turned(turn[0], turn[1]), 0.1, new Immersion())
+          HydrostaticState.at(floating, here.plane.turned(turn[0], turn[1]), 0.1, new Immersion())
               .orElseThrow()
               .plane
               .height();
@@ -107,10 +108,10 @@ class TurnTest {
 
   @Test
   void what_weighs_as_much_as_all_that_lifts_has_no_height_to_float_at() {
-    Floating level =
-        new Floating(
+    FloatingBody level =
+        new FloatingBody(
             floating.liftVolume(), floating.centre(), floating.lifts(), floating.density());
-    assertThat(Settling.at(level, Vector3.of(0, 0, 1), 0.1, new Immersion())).isEmpty();
+    assertThat(HydrostaticState.at(level, Vector3.of(0, 0, 1), 0.1, new Immersion())).isEmpty();
     assertThat(Equilibrium.from(level).ending()).isEqualTo(Equilibria.Ending.SINKS);
   }
 }

@@ -19,31 +19,31 @@ import thwartwise.geometry.Vector3;
  * @param mass in units of a ten millionth of a kilogram, and the centre in those of a nanometre:
  *     sums in another order differ by less
  */
-public record Afloat(
+public record FloatingCase(
     Object boat, boolean alike, List<Box> people, long mass, long x, long y, long z) {
   private static final double MASS = 1e-7;
   private static final double LENGTH = 1e-9;
 
-  public Afloat {
+  public FloatingCase {
     people = List.copyOf(people);
   }
 
   /** The boat dry inside. */
-  public static Afloat dry(Craft craft, Loading loading) {
+  public static FloatingCase dry(Craft craft, Loading loading) {
     return of(craft, craft.isAlikeAfloat(), Stream.empty(), loading);
   }
 
   /** The boat open to the sea, where every body lifts. */
-  public static Afloat swamped(Object boat, boolean alike, Loading loading) {
+  public static FloatingCase swamped(Object boat, boolean alike, Loading loading) {
     return of(boat, alike, Swamping.boxes(loading), loading);
   }
 
-  private static Afloat of(Object boat, boolean alike, Stream<Box> people, Loading loading) {
+  private static FloatingCase of(Object boat, boolean alike, Stream<Box> people, Loading loading) {
     Vector3 centre = loading.centre();
-    return new Afloat(
+    return new FloatingCase(
         boat,
         alike,
-        people.map(Afloat::plain).toList(),
+        people.map(FloatingCase::plain).toList(),
         Math.round(loading.mass() / MASS),
         Math.round(centre.x() / LENGTH),
         Math.round(centre.y() / LENGTH),
@@ -51,13 +51,13 @@ public record Afloat(
   }
 
   /** The boat with everything on the other side; none where that is another boat. */
-  Optional<Afloat> mirrored() {
+  Optional<FloatingCase> mirrored() {
     return alike
         ? Optional.of(
-            new Afloat(
+            new FloatingCase(
                 boat,
                 true,
-                people.stream().map(Box::mirrored).map(Afloat::plain).toList(),
+                people.stream().map(Box::mirrored).map(FloatingCase::plain).toList(),
                 mass,
                 x,
                 -y,

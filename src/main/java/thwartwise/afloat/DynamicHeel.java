@@ -18,7 +18,7 @@ import thwartwise.boat.Side;
  * @param spare work of righting left when it floods, N·m; negative when it floods before it turns
  *     back; empty when nothing floods
  */
-public record Swing(
+public record DynamicHeel(
     OptionalDouble heel, OptionalDouble flooding, String floodingAt, OptionalDouble spare) {
   private static final double STEP = Math.toRadians(2);
   private static final double FURTHEST = Math.toRadians(90);
@@ -30,15 +30,17 @@ public record Swing(
    *     the other way
    * @return empty when no trim balances the boat at the start
    */
-  public static Optional<Swing> of(Floating after, double from, Side side, List<FloodPoint> edges) {
+  public static Optional<DynamicHeel> of(
+      FloatingBody after, double from, Side side, List<FloodPoint> edges) {
     HeelWalk walk = new HeelWalk(side, after, edges);
     double weight = after.density() * Gravity.STANDARD;
     return walk.start(from).map(start -> swung(walk, from, start, weight));
   }
 
-  private static Swing swung(HeelWalk walk, double from, Settling start, double weight) {
+  private static DynamicHeel swung(
+      HeelWalk walk, double from, HydrostaticState start, double weight) {
     if (walk.wet(start)) {
-      return new Swing(
+      return new DynamicHeel(
           OptionalDouble.empty(),
           OptionalDouble.of(from),
           walk.lowest(start),
@@ -47,10 +49,10 @@ public record Swing(
     boolean drivenBack = walk.point(from, start).arm() >= 0;
     OptionalDouble turns = drivenBack ? OptionalDouble.of(from) : OptionalDouble.empty();
     double heel = from;
-    Settling here = start;
+    HydrostaticState here = start;
     while (heel < FURTHEST) {
       double next = heel + STEP;
-      Optional<Settling> there = walk.balanced(next, here);
+      Optional<HydrostaticState> there = walk.balanced(next, here);
       if (there.isEmpty()) {
         break;
       }
@@ -60,7 +62,7 @@ public record Swing(
       if (walk.wet(there.get())) {
         HeelWalk.Flood flood = walk.between(heel, here, next, there.get());
         boolean before = turns.isPresent() && turns.getAsDouble() < flood.heel();
-        return new Swing(
+        return new DynamicHeel(
             before ? turns : OptionalDouble.empty(),
             OptionalDouble.of(flood.heel()),
             walk.lowest(flood.at()),
@@ -69,16 +71,21 @@ public record Swing(
       heel = next;
       here = there.get();
     }
-    return new Swing(turns, OptionalDouble.empty(), "", OptionalDouble.empty());
+    return new DynamicHeel(turns, OptionalDouble.empty(), "", OptionalDouble.empty());
   }
 
   /** Where between two heels the energy is back. */
   private static OptionalDouble turning(
-      HeelWalk walk, double energy, double low, Settling from, double high, Settling to) {
+      HeelWalk walk,
+      double energy,
+      double low,
+      HydrostaticState from,
+      double high,
+      HydrostaticState to) {
     Bracket bracket = new Bracket(low, energy - from.energy, high, energy - to.energy);
     while (bracket.width() > HEEL_TOLERANCE) {
       double middle = bracket.next(HEEL_TOLERANCE);
-      Optional<Settling> there = walk.balanced(middle, from);
+      Optional<HydrostaticState> there = walk.balanced(middle, from);
       bracket.cut(middle, there.map(s -> energy - s.energy).orElse(Double.NaN));
     }
     return OptionalDouble.of(bracket.high());

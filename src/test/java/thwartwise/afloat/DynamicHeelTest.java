@@ -11,17 +11,18 @@ import thwartwise.boat.Side;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
 
-class SwingTest {
+class DynamicHeelTest {
   private static final Solid HULL = Blocks.block(4, 1.4, 0.7);
   private static final FloodPoint RAIL = new FloodPoint("rail", Vector3.of(0, -0.7, 0.7));
 
-  private static Floating boat(double mass, double y, double z) {
-    return new Floating(mass, Vector3.of(0, y, z), List.of(new Lift(HULL, 1)), 1000);
+  private static FloatingBody boat(double mass, double y, double z) {
+    return new FloatingBody(mass, Vector3.of(0, y, z), List.of(new Lift(HULL, 1)), 1000);
   }
 
   @Test
   void nothing_moved_swings_nowhere() {
-    Swing swing = Swing.of(boat(1300, 0, 0.35), 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
+    DynamicHeel swing =
+        DynamicHeel.of(boat(1300, 0, 0.35), 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
     // It turns back within the degree's last digits it is looked for.
     assertThat(swing.heel().orElseThrow()).isCloseTo(0, within(1e-6));
     assertThat(swing.flooding().orElseThrow()).isPositive();
@@ -30,16 +31,17 @@ class SwingTest {
 
   @Test
   void a_weight_moved_the_other_way_brings_the_boat_back_from_this_side() {
-    Swing swing =
-        Swing.of(boat(1300, 0.1, 0.35), 0.02, Side.STARBOARD, List.of(RAIL)).orElseThrow();
+    DynamicHeel swing =
+        DynamicHeel.of(boat(1300, 0.1, 0.35), 0.02, Side.STARBOARD, List.of(RAIL)).orElseThrow();
     assertThat(swing.heel().orElseThrow()).isEqualTo(0.02);
   }
 
   @Test
   void an_edge_already_under_floods_at_once() {
     FloodPoint hole = new FloodPoint("hole", Vector3.of(0, 0, 0.1));
-    Swing swing =
-        Swing.of(boat(1300, -0.02, 0.35), 0.01, Side.STARBOARD, List.of(RAIL, hole)).orElseThrow();
+    DynamicHeel swing =
+        DynamicHeel.of(boat(1300, -0.02, 0.35), 0.01, Side.STARBOARD, List.of(RAIL, hole))
+            .orElseThrow();
     assertThat(swing.heel()).isEmpty();
     assertThat(swing.flooding().orElseThrow()).isEqualTo(0.01);
     assertThat(swing.floodingAt()).isEqualTo("hole");
@@ -54,10 +56,10 @@ class SwingTest {
     double reached = 1.3 / 5.6 + 0.7 * Math.tan(turns);
     FloodPoint dry = new FloodPoint("notch", Vector3.of(0, -0.7, reached + 1e-5));
     FloodPoint wet = new FloodPoint("notch", Vector3.of(0, -0.7, reached - 1e-5));
-    Floating boat = boat(1300, -0.06, 0.35);
-    Swing stays = Swing.of(boat, 0, Side.STARBOARD, List.of(dry)).orElseThrow();
+    FloatingBody boat = boat(1300, -0.06, 0.35);
+    DynamicHeel stays = DynamicHeel.of(boat, 0, Side.STARBOARD, List.of(dry)).orElseThrow();
     assertThat(stays.heel().orElseThrow()).isCloseTo(turns, within(1e-6));
-    Swing floods = Swing.of(boat, 0, Side.STARBOARD, List.of(wet)).orElseThrow();
+    DynamicHeel floods = DynamicHeel.of(boat, 0, Side.STARBOARD, List.of(wet)).orElseThrow();
     assertThat(floods.heel()).isEmpty();
     assertThat(floods.flooding().orElseThrow()).isBetween(turns - 5e-5, turns);
     assertThat(floods.floodingAt()).isEqualTo("notch");
@@ -66,7 +68,8 @@ class SwingTest {
   // G high and far out: it goes over, and with no edge named there is nothing to flood.
   @Test
   void a_boat_that_never_turns_back_has_neither_angle() {
-    Swing swing = Swing.of(boat(1300, -0.3, 0.9), 0, Side.STARBOARD, List.of()).orElseThrow();
+    DynamicHeel swing =
+        DynamicHeel.of(boat(1300, -0.3, 0.9), 0, Side.STARBOARD, List.of()).orElseThrow();
     assertThat(swing.heel()).isEmpty();
     assertThat(swing.flooding()).isEmpty();
     assertThat(swing.floodingAt()).isEmpty();
@@ -74,14 +77,16 @@ class SwingTest {
 
   @Test
   void both_sides_are_alike() {
-    Swing starboard = Swing.of(boat(1300, -0.05, 0.35), 0, Side.STARBOARD, List.of()).orElseThrow();
-    Swing port = Swing.of(boat(1300, 0.05, 0.35), 0, Side.PORT, List.of()).orElseThrow();
+    DynamicHeel starboard =
+        DynamicHeel.of(boat(1300, -0.05, 0.35), 0, Side.STARBOARD, List.of()).orElseThrow();
+    DynamicHeel port =
+        DynamicHeel.of(boat(1300, 0.05, 0.35), 0, Side.PORT, List.of()).orElseThrow();
     assertThat(port.heel().orElseThrow()).isCloseTo(starboard.heel().orElseThrow(), within(1e-6));
   }
 
   @Test
   void a_boat_that_sinks_does_not_swing() {
-    assertThat(Swing.of(boat(4000, -0.05, 0.35), 0, Side.STARBOARD, List.of()))
+    assertThat(DynamicHeel.of(boat(4000, -0.05, 0.35), 0, Side.STARBOARD, List.of()))
         .isEqualTo(Optional.empty());
   }
 
@@ -89,8 +94,8 @@ class SwingTest {
   @Test
   void what_is_left_when_it_floods_is_the_work_from_the_move_to_there() {
     for (double out : new double[] {-0.01, -0.12}) {
-      Floating moved = boat(1100, out, 0.35);
-      Swing swing = Swing.of(moved, 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
+      FloatingBody moved = boat(1100, out, 0.35);
+      DynamicHeel swing = DynamicHeel.of(moved, 0, Side.STARBOARD, List.of(RAIL)).orElseThrow();
       RightingCurve curve =
           RightingCurve.toward(Side.STARBOARD, moved, List.of(RAIL)).orElseThrow();
       double rise = curve.flooding().orElseThrow().energy() - curve.points().get(0).energy();

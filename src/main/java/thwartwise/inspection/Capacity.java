@@ -8,12 +8,12 @@ package thwartwise.inspection;
  * @param load greatest mass of people and everything not built in, whole kg, rounded down
  * @param room mass of people that the load leaves beside the kit, kg
  */
-record Amounts(int people, double crew, double load, double room) {
-  static final Amounts NOTHING = new Amounts(0, 0, 0, 0);
+record Capacity(int people, double crew, double load, double room) {
+  static final Capacity NOTHING = new Capacity(0, 0, 0, 0);
 
   /** Not above another answer for the same boat. */
-  Amounts notAbove(Amounts other) {
-    return new Amounts(
+  Capacity notAbove(Capacity other) {
+    return new Capacity(
         Math.min(people, other.people),
         Math.min(crew, other.crew),
         Math.min(load, other.load),

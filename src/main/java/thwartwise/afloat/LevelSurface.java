@@ -14,7 +14,7 @@ import thwartwise.geometry.WaterPlane;
  * slope, kept between bounds; halving wherever Newton's steps do not at least halve from one to the
  * next, because on a waterplane that jumps they can go to and fro for ever.
  */
-final class Level {
+final class LevelSurface {
   /** As near as the sums can tell, of the volume. */
   static final double FINE = 1e-13;
 
@@ -30,7 +30,7 @@ final class Level {
   /** From the height of a boat to a fraction of a millimetre. */
   private static final int HALVINGS = 12;
 
-  private Level() {}
+  private LevelSurface() {}
 
   /**
    * The part under the surface; none when all the solids together are not larger than the volume.

@@ -11,11 +11,11 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /** Slopes of the energy and of the moments against differences, at poses of every kind. */
-class SettlingTest {
+class HydrostaticStateTest {
   private static final double STEP = 1e-5;
 
-  private final Floating floating =
-      new Floating(
+  private final FloatingBody floating =
+      new FloatingBody(
           0.4,
           Vector3.of(0.2, -0.07, 0.33),
           List.of(
@@ -30,16 +30,16 @@ class SettlingTest {
                   1)),
           1);
 
-  private Settling turned(Settling from, double heel, double trim) {
-    return Settling.at(
+  private HydrostaticState turned(HydrostaticState from, double heel, double trim) {
+    return HydrostaticState.at(
             floating, from.plane.turned(heel, trim), from.plane.height(), new Immersion())
         .orElseThrow();
   }
 
-  private Settling any(Random random) {
+  private HydrostaticState any(Random random) {
     WaterPlane plane =
         WaterPlane.of(6 * random.nextDouble() - 3, 2.6 * random.nextDouble() - 1.3, 0);
-    return Settling.at(floating, plane.up(), 0.1, new Immersion()).orElseThrow();
+    return HydrostaticState.at(floating, plane.up(), 0.1, new Immersion()).orElseThrow();
   }
 
   // Central differences err by h^2 of the third slope, about 1e-10 x 30, and by 1e-16/h = 1e-11.
@@ -47,7 +47,7 @@ class SettlingTest {
   void the_moments_are_the_slopes_of_the_energy() {
     Random random = new Random(11);
     for (int i = 0; i < 200; i++) {
-      Settling here = any(random);
+      HydrostaticState here = any(random);
       double heel = (turned(here, STEP, 0).energy - turned(here, -STEP, 0).energy) / (2 * STEP);
       double trim = (turned(here, 0, STEP).energy - turned(here, 0, -STEP).energy) / (2 * STEP);
       assertThat(here.heelMoment).as("%s", here.plane).isCloseTo(heel, within(1e-7));
@@ -65,7 +65,7 @@ class SettlingTest {
     int near = 0;
     int all = 200;
     for (int i = 0; i < all; i++) {
-      Settling here = any(random);
+      HydrostaticState here = any(random);
       double angle = 2 * Math.PI * random.nextDouble();
       double a = Math.cos(angle);
       double b = Math.sin(angle);
@@ -83,14 +83,16 @@ class SettlingTest {
 
   @Test
   void the_energy_and_stiffness_are_those_of_the_mirrored_pose_when_mirrored() {
-    Floating even =
-        new Floating(
+    FloatingBody even =
+        new FloatingBody(
             0.4, Vector3.of(0.2, 0, 0.33), List.of(new Lift(Blocks.block(4, 1.3, 0.6), 1)), 1);
     for (double heel = 0.1; heel < 3; heel += 0.3) {
-      Settling one =
-          Settling.at(even, WaterPlane.upward(heel, 0.2), 0.1, new Immersion()).orElseThrow();
-      Settling other =
-          Settling.at(even, WaterPlane.upward(-heel, 0.2), 0.1, new Immersion()).orElseThrow();
+      HydrostaticState one =
+          HydrostaticState.at(even, WaterPlane.upward(heel, 0.2), 0.1, new Immersion())
+              .orElseThrow();
+      HydrostaticState other =
+          HydrostaticState.at(even, WaterPlane.upward(-heel, 0.2), 0.1, new Immersion())
+              .orElseThrow();
       assertThat(other.energy).isCloseTo(one.energy, within(1e-12));
       assertThat(other.heelMoment).isCloseTo(-one.heelMoment, within(1e-12));
       assertThat(other.restoring.product()).isCloseTo(-one.restoring.product(), within(1e-11));
@@ -102,10 +104,10 @@ class SettlingTest {
     for (double heel = -3; heel < 3; heel += 0.7) {
       double before = Double.NEGATIVE_INFINITY;
       for (double mass = 0.05; mass < 3; mass += 0.1) {
-        Floating heavier = new Floating(mass, floating.centre(), floating.lifts(), 1);
+        FloatingBody heavier = new FloatingBody(mass, floating.centre(), floating.lifts(), 1);
         if (mass < heavier.liftVolume()) {
           double height =
-              Settling.at(heavier, WaterPlane.upward(heel, 0.3), 0, new Immersion())
+              HydrostaticState.at(heavier, WaterPlane.upward(heel, 0.3), 0, new Immersion())
                   .orElseThrow()
                   .plane
                   .height();

@@ -12,7 +12,7 @@ import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
 
 /** The height at which a volume lies under a level surface, by wedges and blocks on paper. */
-class LevelTest {
+class LevelSurfaceTest {
   private static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
 
   /** A trough 3 m long whose breadth at a height is that height: 1.5 h2 under it. */
@@ -23,7 +23,7 @@ class LevelTest {
           1);
 
   private static double height(List<Lift> solids, double volume, double guess) {
-    return Level.find(solids, volume, UPRIGHT, guess, new Immersion())
+    return LevelSurface.find(solids, volume, UPRIGHT, guess, new Immersion())
         .orElseThrow()
         .plane()
         .height();
@@ -39,7 +39,8 @@ class LevelTest {
   @ValueSource(doubles = {1e-9, 1e-4, 0.1, 1.2, 1.4999})
   void a_trough_fills_as_the_square_of_its_depth(double volume) {
     ImmersedPart part =
-        Level.find(List.of(TROUGH), volume, UPRIGHT, Double.NaN, new Immersion()).orElseThrow();
+        LevelSurface.find(List.of(TROUGH), volume, UPRIGHT, Double.NaN, new Immersion())
+            .orElseThrow();
     assertThat(part.plane().height()).isCloseTo(Math.sqrt(volume / 1.5), within(1e-9));
     assertThat(part.volume()).isCloseTo(volume, within(1.001e-13 * Math.max(1, volume)));
   }
@@ -57,9 +58,10 @@ class LevelTest {
 
   @Test
   void a_volume_larger_than_all_has_no_surface() {
-    assertThat(Level.find(List.of(TROUGH), 1.5001, UPRIGHT, 0.5, new Immersion())).isEmpty();
-    assertThat(Level.find(List.of(TROUGH), Double.NaN, UPRIGHT, 0.5, new Immersion())).isEmpty();
-    assertThat(Level.find(List.of(), 0.1, UPRIGHT, 0.5, new Immersion())).isEmpty();
+    assertThat(LevelSurface.find(List.of(TROUGH), 1.5001, UPRIGHT, 0.5, new Immersion())).isEmpty();
+    assertThat(LevelSurface.find(List.of(TROUGH), Double.NaN, UPRIGHT, 0.5, new Immersion()))
+        .isEmpty();
+    assertThat(LevelSurface.find(List.of(), 0.1, UPRIGHT, 0.5, new Immersion())).isEmpty();
   }
 
   @Test

@@ -23,7 +23,7 @@ import thwartwise.geometry.WaterPlane;
  * energy and slopes to first order (the Schur complement of the height in Newton's equations), so
  * that a turn with the heights after it is one Newton step in all unknowns.
  */
-final class Settling {
+final class HydrostaticState {
   private static final double[] NO_GUESSES = {};
 
   final WaterPlane plane;
@@ -32,11 +32,11 @@ final class Settling {
   final double heelMoment;
   final double trimMoment;
   final Restoring restoring;
-  private final Floating floating;
+  private final FloatingBody floating;
   private final Surface sea;
   private final List<Surface> pools;
 
-  private Settling(Floating floating, Surface sea, List<Surface> pools) {
+  private HydrostaticState(FloatingBody floating, Surface sea, List<Surface> pools) {
     this.floating = floating;
     this.sea = sea;
     this.pools = pools;
@@ -80,18 +80,19 @@ final class Settling {
    *
    * @param guess a height to start from
    */
-  static Optional<Settling> at(Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, NO_GUESSES, immersion, Level.EXACT);
+  static Optional<HydrostaticState> at(
+      FloatingBody floating, Vector3 up, double guess, Immersion immersion) {
+    return at(floating, up, guess, NO_GUESSES, immersion, LevelSurface.EXACT);
   }
 
   /** The same with every surface only nearly at its height. */
-  static Optional<Settling> nearly(
-      Floating floating, Vector3 up, double guess, Immersion immersion) {
-    return at(floating, up, guess, NO_GUESSES, immersion, Level.ROUGH);
+  static Optional<HydrostaticState> nearly(
+      FloatingBody floating, Vector3 up, double guess, Immersion immersion) {
+    return at(floating, up, guess, NO_GUESSES, immersion, LevelSurface.ROUGH);
   }
 
-  private static Optional<Settling> at(
-      Floating floating,
+  private static Optional<HydrostaticState> at(
+      FloatingBody floating,
       Vector3 up,
       double guess,
       double[] poolGuesses,
@@ -106,15 +107,17 @@ final class Settling {
       }
       pools.add(lies.get());
     }
-    return Level.surface(floating.lifts(), floating.neededVolume(), up, guess, immersion, rise)
-        .map(sea -> new Settling(floating, sea, pools));
+    return LevelSurface.surface(
+            floating.lifts(), floating.neededVolume(), up, guess, immersion, rise)
+        .map(sea -> new HydrostaticState(floating, sea, pools));
   }
 
   /**
    * The boat held in the balance of another load of it: what was under water then, less what lifted
    * only then, and with what lifts only now.
    */
-  static Settling nextTo(KnownBalances.Balance known, Floating floating, Immersion immersion) {
+  static HydrostaticState nextTo(
+      KnownBalances.Balance known, FloatingBody floating, Immersion immersion) {
     List<Lift> before = known.floating().lifts();
     List<Lift> now = floating.lifts();
     ImmersedPart part = known.part();
@@ -129,11 +132,11 @@ final class Settling {
       part = part.plus(immersion.part());
     }
     double rise = (floating.neededVolume() - part.volume()) / part.area();
-    return new Settling(floating, new Surface(part, rise), List.of());
+    return new HydrostaticState(floating, new Surface(part, rise), List.of());
   }
 
   /** The boat after a small turn, every surface nearly at its height. */
-  Optional<Settling> turned(double heel, double trim, Immersion immersion) {
+  Optional<HydrostaticState> turned(double heel, double trim, Immersion immersion) {
     return turned(plane.turned(heel, trim), heel, trim, immersion);
   }
 
@@ -142,18 +145,18 @@ final class Settling {
    *
    * @param up the direction
    */
-  Optional<Settling> turned(Vector3 up, double heel, double trim, Immersion immersion) {
+  Optional<HydrostaticState> turned(Vector3 up, double heel, double trim, Immersion immersion) {
     double[] guesses = new double[pools.size()];
     for (int i = 0; i < guesses.length; i++) {
       guesses[i] = pools.get(i).heightAfter(heel, trim);
     }
-    return at(floating, up, heightAfter(heel, trim), guesses, immersion, Level.ROUGH);
+    return at(floating, up, heightAfter(heel, trim), guesses, immersion, LevelSurface.ROUGH);
   }
 
   /** The boat in the same direction with every surface at its height. */
-  Optional<Settling> settled(Immersion immersion) {
+  Optional<HydrostaticState> settled(Immersion immersion) {
     double[] guesses = pools.stream().mapToDouble(Surface::height).toArray();
-    return at(floating, plane.up(), sea.height(), guesses, immersion, Level.EXACT);
+    return at(floating, plane.up(), sea.height(), guesses, immersion, LevelSurface.EXACT);
   }
 
   boolean isSettled() {
@@ -188,7 +191,7 @@ final class Settling {
   }
 
   /** The balance that a last small turn leads to, to first order. */
-  Pose poseAfter(Turn turn) {
+  Pose poseAfter(TrustRegionStep turn) {
     WaterPlane turned =
         new WaterPlane(
             plane.turned(turn.heel(), turn.trim()), heightAfter(turn.heel(), turn.trim()));

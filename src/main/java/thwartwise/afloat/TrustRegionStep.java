@@ -9,14 +9,14 @@ package thwartwise.afloat;
  * @param trim turn about the athwart line, rad
  * @param expectedDrop energy the model says it loses, over ρg
  */
-record Turn(double heel, double trim, double expectedDrop) {
+record TrustRegionStep(double heel, double trim, double expectedDrop) {
   private static final double ON_RIM = 1e-13;
   private static final int MOST_SHIFTS = 60;
 
-  static Turn downhill(Settling at, double radius) {
+  static TrustRegionStep downhill(HydrostaticState at, double radius) {
     Restoring k = at.restoring;
     double shift = Math.max(0, -k.softest() + 1e-12 * Math.abs(k.stiffest()));
-    Turn newton = solve(at, shift);
+    TrustRegionStep newton = solve(at, shift);
     if (shift == 0 && newton.size() <= radius) {
       return newton;
     }
@@ -25,12 +25,12 @@ record Turn(double heel, double trim, double expectedDrop) {
 
   // Newton on the reciprocal of the turn's size, which is nearly straight over the shift; halving
   // wherever that leaves the bounds.
-  private static Turn onRim(Settling at, double least, double radius) {
+  private static TrustRegionStep onRim(HydrostaticState at, double least, double radius) {
     double low = least;
     double high = least + at.moment() / radius + Math.abs(at.restoring.stiffest());
     double shift = least;
     for (int i = 0; i < MOST_SHIFTS; i++) {
-      Turn turn = solve(at, shift);
+      TrustRegionStep turn = solve(at, shift);
       double longer = turn.size() / radius - 1;
       if (Math.abs(longer) <= ON_RIM || shift == least && longer < 0) {
         return turn;
@@ -47,7 +47,7 @@ record Turn(double heel, double trim, double expectedDrop) {
   }
 
   /** The harmonic mean of the shifted stiffness over this turn: what Newton's step is scaled by. */
-  private double stiffnessAlong(Settling at, double shift) {
+  private double stiffnessAlong(HydrostaticState at, double shift) {
     double a = at.restoring.heel() + shift;
     double b = at.restoring.product();
     double c = at.restoring.trim() + shift;
@@ -56,17 +56,17 @@ record Turn(double heel, double trim, double expectedDrop) {
     return (heel * heel + trim * trim) * determinant / soft;
   }
 
-  private static Turn solve(Settling at, double shift) {
+  private static TrustRegionStep solve(HydrostaticState at, double shift) {
     double a = at.restoring.heel() + shift;
     double b = at.restoring.product();
     double c = at.restoring.trim() + shift;
     double determinant = a * c - b * b;
     double heel = -(c * at.heelMoment - b * at.trimMoment) / determinant;
     double trim = -(a * at.trimMoment - b * at.heelMoment) / determinant;
-    return new Turn(heel, trim, drop(at, heel, trim));
+    return new TrustRegionStep(heel, trim, drop(at, heel, trim));
   }
 
-  private static double drop(Settling at, double heel, double trim) {
+  private static double drop(HydrostaticState at, double heel, double trim) {
     Restoring k = at.restoring;
     double slope = at.heelMoment * heel + at.trimMoment * trim;
     double bend =
