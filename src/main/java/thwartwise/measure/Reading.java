@@ -8,8 +8,13 @@ public sealed interface Reading<T> {
 
   /**
    * @param text the value in words, to be repeated to the person who typed it
+   * @param basis what it rests on
    */
-  record Understood<T>(T value, String text) implements Reading<T> {}
+  record Understood<T>(T value, String text, AnswerBasis basis) implements Reading<T> {
+    public Understood(T value, String text) {
+      this(value, text, AnswerBasis.STATED);
+    }
+  }
 
   /**
    * @param reason one line: what was typed, what was expected, an example
@@ -18,6 +23,10 @@ public sealed interface Reading<T> {
 
   static <T> Reading<T> understood(T value, String text) {
     return new Understood<>(value, text);
+  }
+
+  static <T> Reading<T> understood(T value, String text, AnswerBasis basis) {
+    return new Understood<>(value, text, basis);
   }
 
   static <T> Reading<T> refused(String reason) {
@@ -34,7 +43,7 @@ public sealed interface Reading<T> {
   /** Another form of the value beside the same text. */
   default <R> Reading<R> as(Function<T, R> form) {
     return this instanceof Understood<T> understood
-        ? understood(form.apply(understood.value()), understood.text())
+        ? understood(form.apply(understood.value()), understood.text(), understood.basis())
         : refused(((Refused<T>) this).reason());
   }
 
@@ -44,7 +53,8 @@ public sealed interface Reading<T> {
         ? understood(
             understood.value(),
             understood.text()
-                + remark.apply(understood.value()).map(r -> " (" + r + ")").orElse(""))
+                + remark.apply(understood.value()).map(r -> " (" + r + ")").orElse(""),
+            understood.basis())
         : this;
   }
 

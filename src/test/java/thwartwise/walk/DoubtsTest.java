@@ -84,6 +84,14 @@ class DoubtsTest {
         .isEqualTo("Length overall: 3.70 m, a guess");
   }
 
+  /** What is a guess is known of the answer, not read from its words. */
+  @Test
+  void a_name_that_ends_like_a_guess_is_none() {
+    Boat boat = FULL.with("name", "Mary, a guess").boat();
+    assertThat(boat.name()).isEqualTo("Mary, a guess");
+    assertThat(boat.assumptions()).isEqualTo(FULL.boat().assumptions());
+  }
+
   /** A guess must not make a leak test better than it was. */
   @Test
   void a_guessed_leak_counts_as_more_and_a_guessed_time_as_less() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import thwartwise.measure.AnswerBasis;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
@@ -63,7 +64,12 @@ public record Entry<T>(
 
   /** Pressing Enter alone means this, and the prompt says so. */
   public Entry<T> orElse(T value, String text) {
-    Reading.Understood<T> empty = new Reading.Understood<>(value, text);
+    return orElse(value, text, AnswerBasis.STATED);
+  }
+
+  /** The same, with what that rests on. */
+  public Entry<T> orElse(T value, String text, AnswerBasis basis) {
+    Reading.Understood<T> empty = new Reading.Understood<>(value, text, basis);
     return new Entry<>(key, wording, reader, Optional.of(empty), doubts, slips, governsTheRest);
   }
 

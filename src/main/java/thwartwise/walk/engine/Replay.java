@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.measure.AnswerBasis;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 
@@ -33,7 +34,12 @@ public final class Replay {
     }
     Reading.Understood<T> understood = (Reading.Understood<T>) reading;
     given.add(
-        new AcceptedAnswer(entry.question(), answer, understood.text(), entry.governsTheRest()));
+        new AcceptedAnswer(
+            entry.question(),
+            answer,
+            understood.text(),
+            understood.basis(),
+            entry.governsTheRest()));
     return understood.value();
   }
 
@@ -49,17 +55,13 @@ public final class Replay {
   /** What was guessed and not measured, each a sentence. */
   public List<String> guesses() {
     return given.stream()
-        .filter(g -> isGuess(g.understood()))
-        .map(g -> "Guessed, not measured: " + g.line() + basis(g.understood()) + ".")
+        .filter(g -> g.basis().isGuess())
+        .map(g -> "Guessed, not measured: " + g.line() + judged(g.basis()) + ".")
         .toList();
   }
 
-  private static String basis(String understood) {
-    return understood.contains(Tape.COUNTED) ? " (judgement)" : "";
-  }
-
-  private static boolean isGuess(String understood) {
-    return understood.contains(Tape.GUESS) || understood.endsWith(Tape.HEAVY);
+  private static String judged(AnswerBasis basis) {
+    return basis == AnswerBasis.GUESS_COUNTED_POORER ? " (judgement)" : "";
   }
 
   List<AcceptedAnswer> given() {

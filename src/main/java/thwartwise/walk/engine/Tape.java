@@ -1,6 +1,7 @@
 package thwartwise.walk.engine;
 
 import java.util.Optional;
+import thwartwise.measure.AnswerBasis;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Quantity;
 import thwartwise.measure.QuantityReader;
@@ -12,9 +13,6 @@ import thwartwise.measured.Property;
 
 /** Questions whose answer is measured, in the units in force; values come out in SI. */
 public record Tape(UnitSystem system) {
-  /** Behind the repeat of what was guessed. */
-  static final String GUESS = ", a guess";
-
   /**
    * The same figure, had it been written in pounds where kilograms are in force, or the other way.
    */
@@ -22,12 +20,6 @@ public record Tape(UnitSystem system) {
     double pound = TypedUnit.POUND.size().doubleValue();
     return Optional.of(system.isMetric() ? mass * pound : mass / pound);
   }
-
-  /** Before what a guess counts as, where that is something else. */
-  static final String COUNTED = ", counted as ";
-
-  /** Behind the repeat of what is usual, counted heavy since it was not weighed. */
-  static final String HEAVY = ", heavy for its kind";
 
   /** People guess weights too light and volumes too large (judgement). */
   public static final double HEAVIER = 1.25;
@@ -101,9 +93,15 @@ public record Tape(UnitSystem system) {
   /** A guess is counted on the poor side. */
   private Reading<Double> counted(Quantity quantity, double whenGuessed) {
     double si = quantity.si() * (quantity.guessed() ? whenGuessed : 1);
-    String counted = si == quantity.si() ? "" : COUNTED + system.show(si, quantity.dimension());
-    String guess = quantity.guessed() ? GUESS + counted : "";
-    return Reading.understood(si, quantity.understood() + guess);
+    if (!quantity.guessed()) {
+      return Reading.understood(si, quantity.understood());
+    }
+    boolean poorer = si != quantity.si();
+    String counted = poorer ? ", counted as " + system.show(si, quantity.dimension()) : "";
+    return Reading.understood(
+        si,
+        quantity.understood() + ", a guess" + counted,
+        poorer ? AnswerBasis.GUESS_COUNTED_POORER : AnswerBasis.GUESSED);
   }
 
   /** More of what weighs and drives, less of what lifts and of how long a test lasted. */
@@ -125,8 +123,9 @@ public record Tape(UnitSystem system) {
     return UnitSystem.METRIC.show(mass, Dimension.MASS);
   }
 
+  /** What is usual, counted heavy since it was not weighed. */
   public static String heavy(double mass) {
-    return kilograms(mass) + HEAVY;
+    return kilograms(mass) + ", heavy for its kind";
   }
 
   /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */

@@ -10,6 +10,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.AnswerBasis;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
@@ -111,7 +112,9 @@ public final class KitQuestions {
         tape.asked(BoatProperties.KIT_MASS, key + ".mass", subject + ", mass")
             .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
-        usual.map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)))).orElse(weighed));
+        usual
+            .map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)), AnswerBasis.GUESSED))
+            .orElse(weighed));
   }
 
   private Optional<Warning> unusual(double mass, Span usual) {
