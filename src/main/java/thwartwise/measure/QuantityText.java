@@ -50,12 +50,12 @@ final class QuantityText {
     return switch (unit) {
       case FOOT, INCH -> feet(si);
       case STONE -> stones(si);
-      case POUND, OUNCE -> number(si / TypedUnit.POUND.size().doubleValue(), 1) + " lb";
+      case POUND, OUNCE -> pounds(si);
       default -> number(si / unit.size().doubleValue(), 2) + " " + unit.symbol();
     };
   }
 
-  private static String feet(double si) {
+  static String feet(double si) {
     long steps = Math.round(Math.abs(si) / FOOT * INCHES_IN_A_FOOT * STEPS_IN_AN_INCH);
     long inches = steps / STEPS_IN_AN_INCH;
     String sign = si < 0 && steps > 0 ? "-" : "";
@@ -71,6 +71,10 @@ final class QuantityText {
     long common = Long.lowestOneBit(steps);
     String fraction = steps / common + "/" + STEPS_IN_AN_INCH / common;
     return (whole == 0 ? fraction : whole + " " + fraction) + " in";
+  }
+
+  static String pounds(double si) {
+    return number(si / TypedUnit.POUND.size().doubleValue(), 1) + " lb";
   }
 
   private static String stones(double si) {

@@ -1,5 +1,7 @@
 package thwartwise.measure;
 
+import java.util.Locale;
+
 /**
  * SI values as a reader of one system of units says them, each rounded to a named side: what the
  * boat has rounds down, what it needs rounds up. Figure and unit are kept on one line.
@@ -8,10 +10,13 @@ package thwartwise.measure;
  * second (exact by definition, NIST SP 811 appendix B, FROM MEMORY).
  */
 public record UnitFormat(UnitSystem system) {
+  public static final UnitFormat METRIC = new UnitFormat(UnitSystem.METRIC);
+
   private static final String TIED = "\u00a0";
   private static final double POUND = 0.45359237;
   private static final double INCH = 0.0254;
   private static final double GALLON = 231 * INCH * INCH * INCH;
+  private static final double FOOT = 12 * INCH;
   private static final double LITRE = 0.001;
   private static final double GRAVITY = 9.80665;
   private static final double POUND_FOOT = POUND * GRAVITY * 12 * INCH;
@@ -95,5 +100,75 @@ public record UnitFormat(UnitSystem system) {
     return system.isMetric()
         ? side.rounded(celsius, 0) + TIED + "°C"
         : side.rounded(celsius * 9 / 5 + 32, 0) + TIED + "°F";
+  }
+
+  /** A measured length, as the tape gave it: sixteenths of an inch at the finest. */
+  public String tape(double metres) {
+    return system.isMetric()
+        ? Rounding.plain(metres) + TIED + "m"
+        : tied(QuantityText.feet(metres));
+  }
+
+  /** A measured mass, as the scales gave it: tenths of a pound at the finest. */
+  public String scales(double kilograms) {
+    return system.isMetric()
+        ? Rounding.plain(kilograms) + TIED + "kg"
+        : tied(QuantityText.pounds(kilograms));
+  }
+
+  /** A measured volume, as the jug gave it: tenths of a US gallon at the finest, rounded down. */
+  public String jug(double cubicMetres) {
+    return system.isMetric()
+        ? Rounding.plain(cubicMetres / LITRE) + TIED + "litres"
+        : Rounding.plain(tenths(cubicMetres / GALLON)) + TIED + "US gallons";
+  }
+
+  private static double tenths(double value) {
+    return Double.parseDouble(Rounding.down(value, 1));
+  }
+
+  /** The thickness of a shell; thinner than a tape tells in hundredths of an inch. */
+  public String thickness(double metres) {
+    if (system.isMetric()) {
+      return Rounding.plain(metres * 1000) + TIED + "mm";
+    }
+    return metres < INCH / 8 ? Rounding.up(metres / INCH, 2) + TIED + "in" : tape(metres);
+  }
+
+  /** The diameter of a hole: whole millimetres, rounded up, or what a tape tells. */
+  public String hole(double metres) {
+    return system.isMetric() ? Rounding.up(metres * 1000, 0) + TIED + "mm" : tape(metres);
+  }
+
+  /** Where something is to go, as one would mark it with a tape: centimetres or quarter inches. */
+  public String mark(double metres) {
+    return system.isMetric()
+        ? String.format(Locale.ROOT, "%.2f", metres) + TIED + "m"
+        : tape(Math.rint(metres / INCH * 4) / 4 * INCH);
+  }
+
+  /** How far something is to be shifted: whole centimetres or inches, to the nearest. */
+  public String step(double metres) {
+    return system.isMetric()
+        ? String.format(Locale.ROOT, "%.0f", Math.rint(100 * metres)) + TIED + "cm"
+        : tape(Math.rint(metres / INCH) * INCH);
+  }
+
+  /** What a shell is reckoned to weigh in bulk. */
+  public String density(double kilogramsPerCubicMetre) {
+    return system.isMetric()
+        ? Rounding.plain(kilogramsPerCubicMetre) + TIED + "kg/m3"
+        : Rounding.up(kilogramsPerCubicMetre * FOOT * FOOT * FOOT / POUND, 1)
+            + TIED
+            + "lb per cubic foot";
+  }
+
+  /** The power of a motor by its plate: kilowatts, or tenths of a horsepower. */
+  public String motor(double watts) {
+    return system.isMetric() ? Rounding.plain(watts / 1000) + TIED + "kW" : power(watts, Side.UP);
+  }
+
+  private static String tied(String words) {
+    return words.replace(" ", TIED);
   }
 }

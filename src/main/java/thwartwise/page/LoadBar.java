@@ -1,5 +1,8 @@
 package thwartwise.page;
 
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+
 /**
  * How much of the load limit is used, as a bar that ends at the limit, or beyond it where more is
  * aboard.
@@ -7,8 +10,9 @@ package thwartwise.page;
  * @param limit kg
  * @param kit mass of the kit listed, kg
  * @param people mass of the people aboard today, kg
+ * @param units in which its words are
  */
-public record LoadBar(double limit, double kit, double people) {
+public record LoadBar(double limit, double kit, double people, UnitFormat units) {
 
   double used() {
     return kit + people;
@@ -23,6 +27,6 @@ public record LoadBar(double limit, double kit, double people) {
   }
 
   String endShown() {
-    return FigureText.with(isTooMuch() ? FigureText.up(end(), 0) : FigureText.down(end(), 0), "kg");
+    return units.mass(end(), isTooMuch() ? Side.UP : Side.DOWN);
   }
 }

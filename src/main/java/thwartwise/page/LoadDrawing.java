@@ -1,6 +1,7 @@
 package thwartwise.page;
 
 import java.util.Locale;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * The load bar drawn: each part has a tone and a hatching of its own, so that it is told apart
@@ -26,11 +27,11 @@ public final class LoadDrawing {
     return "Bar up to "
         + bar.endShown()
         + ": kit "
-        + FigureText.with(FigureText.up(bar.kit(), 1), "kg")
+        + bar.units().mass(bar.kit(), Side.UP)
         + ", people aboard today "
-        + FigureText.with(FigureText.up(bar.people(), 1), "kg")
+        + bar.units().mass(bar.people(), Side.UP)
         + ", limit "
-        + FigureText.with(FigureText.down(bar.limit(), 0), "kg");
+        + bar.units().mass(bar.limit(), Side.DOWN);
   }
 
   private static String drawn(LoadBar bar) {
@@ -69,7 +70,7 @@ public final class LoadDrawing {
         + "<span>"
         + Markup.of(
             "The thick stroke is the limit, "
-                + FigureText.with(FigureText.down(bar.limit(), 0), "kg")
+                + bar.units().mass(bar.limit(), Side.DOWN)
                 + (bar.isTooMuch() ? "; the bar ends at " + bar.endShown() : "")
                 + ".")
         + "</span>";

@@ -34,7 +34,7 @@ final class AdviceWords {
    */
   static String[] told(AdvicePiece piece, boolean gains, Set<String> said, UnitFormat units) {
     List<String> sentences = new ArrayList<>();
-    DeedWords words = DeedWords.of(piece.deed());
+    DeedWords words = DeedWords.of(piece.deed(), units);
     sentences.add(words.deed());
     sentences.add(gains ? Sentence.capital(buys(piece, units)) : "");
     piece.moved().map(moved -> moved(moved, units)).ifPresent(sentences::add);
@@ -50,7 +50,10 @@ final class AdviceWords {
   /** The deed and what it buys, for the list of what to do first. */
   static String[] first(AdvicePiece piece, Recommendation crew, UnitFormat units) {
     return new String[] {
-      DeedWords.of(piece.deed()).deed() + ": " + buys(piece, units) + nearly(piece, crew, units),
+      DeedWords.of(piece.deed(), units).deed()
+          + ": "
+          + buys(piece, units)
+          + nearly(piece, crew, units),
       costs(piece).isEmpty() ? "" : "What it makes worse stands on the sheet about changes"
     };
   }

@@ -11,7 +11,9 @@ final class BasisSheet {
 
   static void write(Page page, InspectionRecord inspection, Sources sources) {
     page.part("What it rests on");
-    page.folded("What was measured", MeasuredSection.of(inspection.boat()));
+    page.folded(
+        "What was measured",
+        MeasuredSection.of(inspection.boat(), ReaderUnits.of(inspection.boat())));
     AssumedSection.write(page, inspection);
     sources.write(page);
     CautionsSection.write(page);

@@ -8,16 +8,24 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Sentence;
 import thwartwise.record.BoatChange;
 import thwartwise.record.BoatChange.Turn;
 
 /** One thing that changed on the boat, told in a sentence. */
 final class ChangeWords {
-  private ChangeWords() {}
+  private final UnitFormat units;
 
-  static String told(BoatChange change) {
+  private ChangeWords(UnitFormat units) {
+    this.units = units;
+  }
+
+  static String told(BoatChange change, UnitFormat units) {
+    return new ChangeWords(units).told(change);
+  }
+
+  private String told(BoatChange change) {
     if (change instanceof BoatChange.Carried kit) {
       return carried(kit);
     }
@@ -47,7 +55,7 @@ final class ChangeWords {
     };
   }
 
-  private static String carried(BoatChange.Carried kit) {
+  private String carried(BoatChange.Carried kit) {
     if (kit.before().isEmpty() || kit.after().isEmpty()) {
       Kit one = kit.after().or(kit::before).orElseThrow();
       return (kit.before().isEmpty() ? "Kit added: " : "Kit removed: ")
@@ -67,7 +75,7 @@ final class ChangeWords {
     return !before.at().equals(after.at());
   }
 
-  private static String differences(Kit before, Kit after) {
+  private String differences(Kit before, Kit after) {
     List<String> words = new ArrayList<>();
     if (before.mass() != after.mass()) {
       words.add(kg(after.mass()) + " instead of " + kg(before.mass()));
@@ -87,7 +95,7 @@ final class ChangeWords {
     return ", " + String.join(", ", words);
   }
 
-  private static String shift(Kit before, Kit after) {
+  private String shift(Kit before, Kit after) {
     var by = after.at().minus(before.at());
     List<String> ways = new ArrayList<>();
     way(ways, by.x(), "forward", "aft");
@@ -96,14 +104,13 @@ final class ChangeWords {
     return Sentence.list(ways);
   }
 
-  private static void way(List<String> ways, double by, String ahead, String back) {
+  private void way(List<String> ways, double by, String ahead, String back) {
     if (by != 0) {
-      ways.add(
-          FigureText.with(FigureText.plain(Math.abs(by)), "m") + " " + (by > 0 ? ahead : back));
+      ways.add(units.tape(Math.abs(by)) + " " + (by > 0 ? ahead : back));
     }
   }
 
-  private static String space(BoatChange.Space chamber) {
+  private String space(BoatChange.Space chamber) {
     if (chamber.before().isEmpty() || chamber.after().isEmpty()) {
       Chamber one = chamber.after().or(chamber::before).orElseThrow();
       return (chamber.before().isEmpty() ? "Chamber added: " : "Chamber removed: ")
@@ -134,7 +141,7 @@ final class ChangeWords {
   }
 
   /** What is known of its parts; of two twins that changed alike it is told once. */
-  private static List<String> known(Chamber before, Chamber after) {
+  private List<String> known(Chamber before, Chamber after) {
     if (before.mirrored() != after.mirrored()) {
       return known(before.parts().get(0), after.parts().get(0));
     }
@@ -145,7 +152,7 @@ final class ChangeWords {
     return each.stream().distinct().count() == 1 ? each.get(0) : sided(after.parts(), each);
   }
 
-  private static List<String> sided(List<ChamberPart> parts, List<List<String>> each) {
+  private List<String> sided(List<ChamberPart> parts, List<List<String>> each) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       String side = parts.get(i).side().map(s -> " to " + s.word()).orElse("");
@@ -154,7 +161,7 @@ final class ChangeWords {
     return words;
   }
 
-  private static List<String> known(ChamberPart before, ChamberPart after) {
+  private List<String> known(ChamberPart before, ChamberPart after) {
     List<String> words = new ArrayList<>();
     if (!filling(before).equals(filling(after))) {
       words.add(filling(after) + " instead of " + filling(before));
@@ -176,13 +183,11 @@ final class ChangeWords {
         + (foam.closedCell() ? "closed-cell foam" : "foam that soaks");
   }
 
-  private static String litres(Optional<Double> volume) {
-    return volume
-        .map(v -> FigureText.with(FigureText.plain(1000 * v), "litres measured"))
-        .orElse("no litres measured");
+  private String litres(Optional<Double> volume) {
+    return volume.map(v -> units.jug(v) + " measured").orElse("no volume measured");
   }
 
-  private static String kg(double mass) {
-    return FigureText.with(FigureText.plain(mass), "kg");
+  private String kg(double mass) {
+    return units.scales(mass);
   }
 }

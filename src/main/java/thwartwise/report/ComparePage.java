@@ -45,7 +45,7 @@ public final class ComparePage {
     cautions(page, before, after, comparison);
     page.gap();
     ComparisonSummary.write(page, comparison);
-    changes(page, comparison);
+    changes(page, comparison, units);
     outcome(page, comparison, units);
     AnswersCompared.outcomes(page, comparison.answers(), units);
     margins(page, comparison.margins(), units);
@@ -90,12 +90,12 @@ public final class ComparePage {
     }
   }
 
-  private static void changes(Page page, Comparison comparison) {
+  private static void changes(Page page, Comparison comparison, UnitFormat units) {
     page.heading("What changed");
     if (comparison.changes().isEmpty()) {
       page.paragraph("Nothing that was measured or stated");
     }
-    comparison.changes().forEach(change -> page.point(ChangeWords.told(change)));
+    comparison.changes().forEach(change -> page.point(ChangeWords.told(change, units)));
   }
 
   private static void outcome(Page page, Comparison comparison, UnitFormat units) {

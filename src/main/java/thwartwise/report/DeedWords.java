@@ -1,10 +1,12 @@
 package thwartwise.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import thwartwise.boat.CountedBuoyancy;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
 import thwartwise.remedy.Deed;
 
 /**
@@ -19,34 +21,49 @@ public record DeedWords(String deed, String how, List<String> cautions) {
       "Closed-cell foam only. Fasten it so that it cannot float off or be kicked out: glue it in"
           + " and screw battens or straps across it";
 
+  /** kg/m³ */
+  private static final double FOAM = 40;
+
   public DeedWords {
-    cautions = List.copyOf(cautions);
+    // A report keeps them, and plain text is what it keeps.
+    deed = blanks(deed);
+    how = blanks(how);
+    cautions = cautions.stream().map(DeedWords::blanks).toList();
+  }
+
+  private static String blanks(String words) {
+    return words.replace(FigureText.TIED, ' ');
   }
 
   private static DeedWords of(String deed, String how, String... cautions) {
     return new DeedWords(deed, how, List.of(cautions));
   }
 
+  /** As a report tells it, in metric units. */
   public static DeedWords of(Deed deed) {
+    return of(deed, UnitFormat.METRIC);
+  }
+
+  public static DeedWords of(Deed deed, UnitFormat units) {
     if (deed instanceof Deed.AsRecorded recorded) {
       return new DeedWords(recorded.deed(), recorded.how(), recorded.cautions());
     }
     if (deed instanceof Deed.AnchorByTheBow anchoring) {
-      return anchoring(anchoring);
+      return anchoring(anchoring, units);
     }
     if (deed instanceof Deed.LeaveKit left) {
       return left(left);
     }
     if (deed instanceof Deed.MoveKit moved) {
-      return moved(moved);
+      return moved(moved, units);
     }
     if (deed instanceof Deed.MoveKitAlong moved) {
-      return moved(moved);
+      return moved(moved, units);
     }
-    return toTheBoat(deed);
+    return toTheBoat(deed, units);
   }
 
-  private static DeedWords toTheBoat(Deed deed) {
+  private static DeedWords toTheBoat(Deed deed, UnitFormat units) {
     if (deed instanceof Deed.ProveChambers proven) {
       return proven(proven);
     }
@@ -54,7 +71,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
       return sealed(closed);
     }
     if (deed instanceof Deed.RaiseEdge raised) {
-      return raised(raised);
+      return raised(raised, units);
     }
     if (deed instanceof Deed.ShutHole shut) {
       return of(
@@ -63,10 +80,10 @@ public record DeedWords(String deed, String how, List<String> cautions) {
           "It counts only while the bung is in");
     }
     if (deed instanceof Deed.AddFoam foam) {
-      return foam(foam);
+      return foam(foam, units);
     }
     if (deed instanceof Deed.LowerSeat lowered) {
-      return lowered(lowered);
+      return lowered(lowered, units);
     }
     return byThePeople(deed);
   }
@@ -83,7 +100,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + (proven.each() ? " each" : ""),
         "Shut it as it is under way and fill it with water from a hose, or push it under: "
             + CountedBuoyancy.wanted()
-            + ". Write down the date, how, the minutes, the litres and who did it",
+            + ". Write down the date, how, the minutes, how much got in and who did it",
         "It buys this only if the chamber proves tight; if it leaks, find the leak first");
   }
 
@@ -96,13 +113,13 @@ public record DeedWords(String deed, String how, List<String> cautions) {
         "No battery and no charger ever goes into a sealed space");
   }
 
-  private static DeedWords raised(Deed.RaiseEdge raised) {
+  private static DeedWords raised(Deed.RaiseEdge raised, UnitFormat units) {
     String deed = "Raise the " + raised.opening() + " to the height of the rail with a board";
     String how =
         "From "
-            + Along.metres(raised.from())
+            + units.mark(raised.from())
             + " to "
-            + Along.metres(raised.to())
+            + units.mark(raised.to())
             + " above the lowest point of the bottom: a board, glued, screwed and sealed along its"
             + " edges";
     return raised.motor()
@@ -114,26 +131,21 @@ public record DeedWords(String deed, String how, List<String> cautions) {
         : of(deed, how);
   }
 
-  private static DeedWords foam(Deed.AddFoam foam) {
+  private static DeedWords foam(Deed.AddFoam foam, UnitFormat units) {
     return of(
         "Add "
-            + Along.litres(foam.volume())
+            + units.volume(foam.volume(), Side.DOWN)
             + " of closed-cell foam "
             + foam.where()
             + (foam.cut() ? ", from the floor up" : ""),
-        FoamWords.of(foam.blocks()),
+        FoamWords.of(foam.blocks(), units),
         FASTENING,
-        "Nine tenths of it count, and its weight at 40 kg per cubic metre (judgement)");
+        "Nine tenths of it count, and its weight at " + units.density(FOAM) + " (judgement)");
   }
 
-  private static DeedWords lowered(Deed.LowerSeat lowered) {
-    String deed =
-        String.format(
-            Locale.ROOT,
-            "Lower the %s by %.0f cm",
-            lowered.place(),
-            Math.rint(100 * lowered.step()));
-    String how = "To " + Along.metres(lowered.height()) + " above the lowest point of the bottom";
+  private static DeedWords lowered(Deed.LowerSeat lowered, UnitFormat units) {
+    String deed = "Lower the " + lowered.place() + " by " + units.step(lowered.step());
+    String how = "To " + units.mark(lowered.height()) + " above the lowest point of the bottom";
     return lowered.cut().isEmpty()
         ? of(deed, how)
         : of(
@@ -153,14 +165,14 @@ public record DeedWords(String deed, String how, List<String> cautions) {
         : of(deed, how);
   }
 
-  private static DeedWords moved(Deed.MoveKit moved) {
+  private static DeedWords moved(Deed.MoveKit moved, UnitFormat units) {
     String deed =
         "Move the "
             + moved.kit()
             + " to the floor on the middle line, "
             + near(moved.near())
             + moved.place();
-    String how = Along.boat(moved.x()) + ". " + fixing(moved.vented());
+    String how = Along.boat(moved.x(), units) + ". " + fixing(moved.vented());
     return moved.vented()
         ? of(deed, how, "Its box stays vented high up, wherever it stands")
         : of(deed, how);
@@ -175,14 +187,14 @@ public record DeedWords(String deed, String how, List<String> cautions) {
     };
   }
 
-  private static DeedWords moved(Deed.MoveKitAlong moved) {
+  private static DeedWords moved(Deed.MoveKitAlong moved, UnitFormat units) {
     return of(
         "Move the "
             + moved.kit()
             + " to "
-            + Along.boat(moved.x())
+            + Along.boat(moved.x(), units)
             + ", "
-            + Along.metres(moved.height())
+            + units.mark(moved.height())
             + " up",
         fixing(moved.vented()));
   }
@@ -212,21 +224,19 @@ public record DeedWords(String deed, String how, List<String> cautions) {
     return "Others aboard";
   }
 
-  private static DeedWords anchoring(Deed.AnchorByTheBow anchoring) {
+  private static DeedWords anchoring(Deed.AnchorByTheBow anchoring, UnitFormat units) {
     String deed = "Anchor by the bow only, never by the stern";
     String how =
         "By the bow the lowest edge stays "
-            + height(anchoring.bow())
+            + height(anchoring.bow(), units)
             + " above the water, by the stern "
-            + height(anchoring.stern());
+            + height(anchoring.stern(), units);
     return anchoring.forbidden()
         ? of(deed, how, "By the stern it is among the things nobody does")
         : of(deed, how);
   }
 
-  private static String height(OptionalDouble height) {
-    return height.isPresent()
-        ? Along.metres(Math.floor(100 * height.getAsDouble() + 1e-9) / 100)
-        : "does not";
+  private static String height(OptionalDouble height, UnitFormat units) {
+    return height.isPresent() ? units.height(height.getAsDouble(), Side.DOWN) : "does not";
   }
 }

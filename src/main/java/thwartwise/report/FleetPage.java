@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.inspection.Recommendation;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.HtmlDocument;
 import thwartwise.page.Page;
@@ -76,13 +78,16 @@ public final class FleetPage {
     Recommendation crew = record.report().recommendation();
     return held(record)
         ? "nobody"
-        : FigureText.adults(crew.people())
-            + ", "
-            + FigureText.with(FigureText.down(crew.crew(), 0), "kg");
+        : FigureText.adults(crew.people()) + ", " + units(record).mass(crew.crew(), Side.DOWN);
   }
 
   private static String load(InspectionRecord record) {
     Recommendation crew = record.report().recommendation();
-    return held(record) ? "nothing" : FigureText.with(FigureText.down(crew.load(), 0), "kg");
+    return held(record) ? "nothing" : units(record).mass(crew.load(), Side.DOWN);
+  }
+
+  /** Each boat in its own. */
+  private static UnitFormat units(InspectionRecord record) {
+    return ReaderUnits.of(record.boat());
   }
 }

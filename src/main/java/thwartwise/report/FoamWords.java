@@ -4,33 +4,34 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import thwartwise.geometry.Box;
+import thwartwise.measure.UnitFormat;
 import thwartwise.remedy.FoamBlock;
 
-/** Where foam goes, in metres that can be measured in the boat. */
+/** Where foam goes, in lengths that can be measured in the boat. */
 final class FoamWords {
   private FoamWords() {}
 
   /** One block is told by its limits, several by what they lie between. */
-  static String of(List<FoamBlock> blocks) {
-    return blocks.size() == 1 ? one(blocks.get(0)) : several(blocks);
+  static String of(List<FoamBlock> blocks, UnitFormat units) {
+    return blocks.size() == 1 ? one(blocks.get(0), units) : several(blocks, units);
   }
 
-  private static String one(FoamBlock block) {
-    return along(block.box().x().from(), block.box().x().to())
+  private static String one(FoamBlock block, UnitFormat units) {
+    return along(block.box().x().from(), block.box().x().to(), units)
         + ", "
-        + across(block)
-        + up(block.box().z().from(), block.box().z().to());
+        + across(block, units)
+        + up(block.box().z().from(), block.box().z().to(), units);
   }
 
-  private static String several(List<FoamBlock> blocks) {
+  private static String several(List<FoamBlock> blocks, UnitFormat units) {
     double thick = FoamBlock.THICK;
-    return along(least(blocks, b -> b.x().from()), -least(blocks, b -> -b.x().to()))
+    return along(least(blocks, b -> b.x().from()), -least(blocks, b -> -b.x().to()), units)
         + ", in "
         + blocks.size()
         + " blocks on each side, "
-        + Along.metres(thick)
+        + units.mark(thick)
         + " thick where the boat is narrowest beside each, and clear of what stands there; "
-        + up(least(blocks, b -> b.z().from()), -least(blocks, b -> -b.z().to()))
+        + up(least(blocks, b -> b.z().from()), -least(blocks, b -> -b.z().to()), units)
         + " at most";
   }
 
@@ -42,20 +43,20 @@ final class FoamWords {
         .orElse(0.0);
   }
 
-  private static String along(double from, double to) {
-    return "From " + Along.metres(from) + " to " + Along.boat(to);
+  private static String along(double from, double to, UnitFormat units) {
+    return "From " + units.mark(from) + " to " + Along.boat(to, units);
   }
 
-  private static String up(double from, double to) {
-    return Along.metres(from) + " to " + Along.metres(to) + " up";
+  private static String up(double from, double to, UnitFormat units) {
+    return units.mark(from) + " to " + units.mark(to) + " up";
   }
 
-  private static String across(FoamBlock block) {
+  private static String across(FoamBlock block, UnitFormat units) {
     if (block.mirrored()) {
-      return "on both sides from " + Along.metres(block.box().y().from()) + " out to the side, ";
+      return "on both sides from " + units.mark(block.box().y().from()) + " out to the side, ";
     }
     return Double.isInfinite(block.box().y().to())
         ? "from side to side, "
-        : "as far as " + Along.metres(block.box().y().to()) + " to either side, ";
+        : "as far as " + units.mark(block.box().y().to()) + " to either side, ";
   }
 }

@@ -120,7 +120,7 @@ final class GlanceSheet {
     double kit = boat.kitMass();
     double people = boat.aboard().stream().mapToDouble(p -> p.mass()).sum();
     double over = kit + people - crew.load();
-    page.gap().load(new LoadBar(crew.load(), kit, people));
+    page.gap().load(new LoadBar(crew.load(), kit, people, units));
     page.paragraph(
         "Today: kit "
             + units.mass(kit, Side.UP)

@@ -11,7 +11,10 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Span;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measured.BoatProperties;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
 import thwartwise.page.FigureText;
@@ -20,9 +23,17 @@ import thwartwise.page.Sentence;
 
 /** What went in, shortly: the record beside this page holds every point. */
 final class MeasuredSection {
-  private MeasuredSection() {}
+  private final UnitFormat units;
 
-  static Page of(Boat boat) {
+  private MeasuredSection(UnitFormat units) {
+    this.units = units;
+  }
+
+  static Page of(Boat boat, UnitFormat units) {
+    return new MeasuredSection(units).page(boat);
+  }
+
+  private Page page(Boat boat) {
     Page page = new Page();
     page.point(hull(boat.hull()), "It floats in " + boat.water().word() + " water");
     page.point(size(boat.hull().stations()));
@@ -41,127 +52,121 @@ final class MeasuredSection {
     return page.point(driven(boat.propulsion()));
   }
 
-  private static String hull(HullMeasurements hull) {
+  private String hull(HullMeasurements hull) {
     return String.format(
-        "Bare hull: %s\u00a0kg, %s counted at %s\u00a0kg/m3 when soaked, shell %s\u00a0mm thick, floor"
-            + " %s\u00a0m up",
-        FigureText.plain(hull.mass()),
+        "Bare hull: %s, %s counted at %s when soaked, shell %s thick, floor %s up",
+        units.scales(hull.mass()),
         hull.material().map(Material::word).orElse("stuff"),
-        FigureText.plain(hull.density()),
-        FigureText.plain(hull.thickness() * 1000),
-        FigureText.plain(hull.floor()));
+        units.density(hull.density()),
+        units.thickness(hull.thickness()),
+        units.tape(hull.floor()));
   }
 
-  private static String size(List<Station> stations) {
+  private String size(List<Station> stations) {
     HullSize size = HullSize.of(stations);
     return String.format(
-        "Stations from aft to forward: %s. Length %s\u00a0m, greatest breadth %s\u00a0m",
+        "Stations from aft to forward: %s. Length %s, greatest breadth %s",
         Sentence.list(stations.stream().map(Station::name).toList()),
-        FigureText.plain(size.length()),
-        FigureText.plain(size.breadth()));
+        units.tape(size.length()),
+        units.tape(size.breadth()));
   }
 
-  private static String openings(Boat boat) {
+  private String openings(Boat boat) {
     return "Openings below the rail: "
-        + String.join("; ", boat.openings().stream().map(OpeningWords::of).toList());
+        + String.join("; ", boat.openings().stream().map(o -> OpeningWords.of(o, units)).toList());
   }
 
-  private static String places(Boat boat) {
+  private String places(Boat boat) {
     return boat.places().isEmpty()
         ? "Places to sit: none given"
-        : "Places to sit: "
-            + String.join("; ", boat.places().stream().map(MeasuredSection::place).toList());
+        : "Places to sit: " + String.join("; ", boat.places().stream().map(this::place).toList());
   }
 
-  private static String place(Place place) {
+  private String place(Place place) {
     return String.format(
         Locale.ROOT,
-        "%s for %d, %s\u00a0m from aft, %s\u00a0m up, %s",
+        "%s for %d, %s from aft, %s up, %s",
         place.name(),
         place.people(),
         stretch(place.along()),
-        FigureText.plain(place.z()),
+        units.tape(place.z()),
         out(place));
   }
 
-  private static String out(Place place) {
+  private String out(Place place) {
     return place.isAboutTheMiddle()
-        ? FigureText.plain(place.across().to()) + FigureText.TIED + "m out"
-        : "from "
-            + stretch(place.across())
-            + FigureText.TIED
-            + "m to port of the middle (starboard with a minus)";
+        ? units.tape(place.across().to()) + " out"
+        : "from " + stretch(place.across()) + " to port of the middle (starboard with a minus)";
   }
 
-  private static String stretch(Span span) {
-    return span.length() == 0
-        ? FigureText.plain(span.from())
-        : FigureText.plain(span.from()) + " to " + FigureText.plain(span.to());
+  private String stretch(Span span) {
+    if (span.length() == 0) {
+      return units.tape(span.from());
+    }
+    String from =
+        units.system().isMetric() ? FigureText.plain(span.from()) : units.tape(span.from());
+    return from + " to " + units.tape(span.to());
   }
 
-  private static String kit(Boat boat) {
+  private String kit(Boat boat) {
     return "Kit, "
-        + FigureText.plain(boat.kitMass())
-        + FigureText.TIED
-        + "kg in all: "
-        + String.join("; ", boat.kit().stream().map(MeasuredSection::item).toList());
+        + units.scales(boat.kitMass())
+        + " in all: "
+        + String.join("; ", boat.kit().stream().map(this::item).toList());
   }
 
-  private static String item(Kit kit) {
+  private String item(Kit kit) {
     return kit.name()
         + " "
-        + FigureText.plain(kit.mass())
-        + FigureText.TIED
-        + "kg, "
-        + FigureText.plain(kit.at().z())
-        + FigureText.TIED
-        + "m up"
+        + units.scales(kit.mass())
+        + ", "
+        + units.tape(kit.at().z())
+        + " up"
         + toOneSide(kit.at().y())
         + (kit.fastened() ? "" : ", loose")
         + kit.in().map(in -> ", in " + in).orElse("");
   }
 
-  private static String toOneSide(double y) {
-    return y == 0
-        ? ""
-        : ", "
-            + FigureText.plain(Math.abs(y))
-            + FigureText.TIED
-            + "m to "
-            + (y > 0 ? "port" : "starboard");
+  private String toOneSide(double y) {
+    return y == 0 ? "" : ", " + units.tape(Math.abs(y)) + " to " + (y > 0 ? "port" : "starboard");
   }
 
-  private static String cleats(Boat boat) {
+  private String cleats(Boat boat) {
     return "Where a line is made fast: "
-        + String.join("; ", boat.cleats().stream().map(CleatWords::of).toList());
+        + String.join("; ", boat.cleats().stream().map(c -> CleatWords.of(c, units)).toList());
   }
 
   /** What the boat has is rounded down. */
-  private static String line(Property<Boat, ?> row, Object inFile) {
+  private String line(Property<Boat, ?> row, Object inFile) {
     return row.shown()
-        + row.type()
-            .quantity()
-            .map(q -> FigureText.with(FigureText.down((Double) inFile, 1), q.unit()))
-            .orElse(inFile.toString());
+        + row.type().quantity().map(q -> single(q, (Double) inFile)).orElse(inFile.toString());
   }
 
-  private static String aboard(Boat boat) {
-    return "Aboard: "
-        + String.join("; ", boat.aboard().stream().map(MeasuredSection::person).toList());
+  private String single(BoatQuantity quantity, double inFile) {
+    if (units.system().isMetric()) {
+      return FigureText.with(FigureText.down(inFile, 1), quantity.unit());
+    }
+    double si = quantity.si(inFile);
+    return switch (quantity.dimension()) {
+      case LENGTH -> units.tape(si);
+      case MASS -> units.mass(si, Side.DOWN);
+      case VOLUME -> units.jug(si);
+      case POWER -> units.motor(si);
+      case TIME -> FigureText.with(FigureText.down(inFile, 1), quantity.unit());
+    };
   }
 
-  private static String person(Person person) {
-    return person.name()
-        + " "
-        + FigureText.plain(person.mass())
-        + FigureText.TIED
-        + "kg on "
-        + person.place();
+  private String aboard(Boat boat) {
+    return "Aboard: " + String.join("; ", boat.aboard().stream().map(this::person).toList());
   }
 
-  private static String driven(Propulsion propulsion) {
+  private String person(Person person) {
+    return person.name() + " " + units.scales(person.mass()) + " on " + person.place();
+  }
+
+  private String driven(Propulsion propulsion) {
     if (propulsion instanceof Propulsion.Outboard outboard) {
-      return "Driven by a motor of " + FigureText.plain(outboard.power() / 1000) + " kW";
+      return "Driven by a motor of " + units.motor(outboard.power());
     }
     if (propulsion instanceof Propulsion.Sail) {
       return "Driven by sails";

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import thwartwise.boat.Opening;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
 
 /** An opening in a few words: how large, how high, where it leads, and what shuts it. */
 final class OpeningWords {
@@ -14,8 +14,8 @@ final class OpeningWords {
 
   private OpeningWords() {}
 
-  static String of(Opening opening) {
-    List<String> parts = new ArrayList<>(List.of(size(opening)));
+  static String of(Opening opening, UnitFormat units) {
+    List<String> parts = new ArrayList<>(List.of(size(opening, units)));
     opening.into().ifPresent(chamber -> parts.add("into " + chamber));
     opening.closedBy().ifPresent(lid -> parts.add("closed by " + withArticle(lid)));
     if (opening.into().isPresent() && opening.closedBy().isEmpty()) {
@@ -24,12 +24,12 @@ final class OpeningWords {
     return opening.name() + " (" + String.join(", ", parts) + ")";
   }
 
-  private static String size(Opening opening) {
-    String up = FigureText.with(FigureText.plain(opening.middle().z()), "m") + " up";
+  private static String size(Opening opening, UnitFormat units) {
+    String up = units.tape(opening.middle().z()) + " up";
     return opening
         .diameter()
-        .map(d -> FigureText.with(FigureText.up(d * 1000, 0), "mm") + " across, its middle " + up)
-        .orElse(FigureText.with(FigureText.plain(opening.width()), "m") + " wide, its edge " + up);
+        .map(d -> units.hole(d) + " across, its middle " + up)
+        .orElse(units.tape(opening.width()) + " wide, its edge " + up);
   }
 
   /** "a bung"; words that say which thing, and several things, stay as they were typed. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.inspection.Recommendation;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.record.BoatRecords;
@@ -75,11 +77,12 @@ public final class RecordsPage {
       return "Nobody and nothing";
     }
     Recommendation crew = inspection.report().recommendation();
+    UnitFormat units = ReaderUnits.of(inspection.boat());
     return FigureText.adults(crew.people())
         + ", people up to "
-        + FigureText.with(FigureText.down(crew.crew(), 0), "kg")
+        + units.mass(crew.crew(), Side.DOWN)
         + ", load up to "
-        + FigureText.with(FigureText.down(crew.load(), 0), "kg");
+        + units.mass(crew.load(), Side.DOWN);
   }
 
   /** What a record that corrects another says of it. */

@@ -30,7 +30,7 @@ final class ScreenAdvice {
   }
 
   private static String words(AdvicePiece piece, ScreenDetail detail, UnitFormat units) {
-    return Sentence.of(DeedWords.of(piece.deed()).deed())
+    return Sentence.of(DeedWords.of(piece.deed(), units).deed())
         + " "
         + Sentence.of(buys(piece, detail.gains(), units) + costs(piece, detail.prices()));
   }

@@ -37,7 +37,7 @@ public final class SupposePage {
     Recommendation after = tried.after().report().recommendation();
     Page page = new Page().title(tried.after().boat().name() + ", supposed");
     deeds.forEach(page::point);
-    counted(tried).forEach(page::point);
+    counted(tried, units).forEach(page::point);
     page.point(
         crew.map(SupposePage::aboard).orElse(new String[] {"Aboard as the boat file has it"}));
     page.gap();
@@ -64,10 +64,10 @@ public final class SupposePage {
   }
 
   /** What a chamber counts is not seen from the deed. */
-  private static List<String> counted(Comparison tried) {
+  private static List<String> counted(Comparison tried, UnitFormat units) {
     return tried.changes().stream()
         .filter(BoatChange.Counts.class::isInstance)
-        .map(ChangeWords::told)
+        .map(change -> ChangeWords.told(change, units))
         .toList();
   }
 

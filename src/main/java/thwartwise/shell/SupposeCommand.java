@@ -23,6 +23,7 @@ import thwartwise.inspection.Report;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.Printable;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnitFormat;
 import thwartwise.record.Comparison;
 import thwartwise.report.DeedWords;
 import thwartwise.report.SupposePage;
@@ -169,10 +170,13 @@ final class SupposeCommand implements ShellCommand {
         Comparison.of(
             inspector.unkept(boat, asItIs(boat, book)),
             inspector.unkept(after.boat(), withoutAdvice(after.boat(), book)));
+    UnitFormat units = new UnitFormat(boat.units());
     String page =
         SupposePage.of(
             comparison,
-            after.deeds().stream().map(change -> DeedWords.of(change.deed()).deed()).toList(),
+            after.deeds().stream()
+                .map(change -> DeedWords.of(change.deed(), units).deed())
+                .toList(),
             after.crew());
     boolean all = after.crew().map(crew -> crew.allMayGo()).orElse(true);
     return new Tried(page, all ? Exit.of(comparison.after().report()) : Exit.HOLDS_BACK);

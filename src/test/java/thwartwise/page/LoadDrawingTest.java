@@ -5,21 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
+import thwartwise.measure.UnitFormat;
 
 class LoadDrawingTest {
   @Test
   void parts_are_as_long_as_their_mass_and_the_limit_stands_where_it_is() {
-    List<Element> parts = bar(new LoadBar(160, 40, 160));
+    List<Element> parts = bar(new LoadBar(160, 40, 160, UnitFormat.METRIC));
     assertThat(widths(parts)).containsExactly(640.0, 128.0, 384.0, 128.0);
     assertThat(start(parts.get(1))).isZero();
     assertThat(start(parts.get(2))).isEqualTo(128);
     assertThat(start(parts.get(3))).isEqualTo(512);
-    assertThat(LoadDrawing.of(new LoadBar(160, 40, 160))).contains("M512.0 0V40");
+    assertThat(LoadDrawing.of(new LoadBar(160, 40, 160, UnitFormat.METRIC)))
+        .contains("M512.0 0V40");
   }
 
   @Test
   void what_is_left_is_empty_and_nothing_is_too_much_below_the_limit() {
-    LoadBar half = new LoadBar(200, 40, 60);
+    LoadBar half = new LoadBar(200, 40, 60, UnitFormat.METRIC);
     List<Element> parts = bar(half);
     assertThat(widths(parts)).containsExactly(640.0, 128.0, 192.0);
     assertThat(LoadDrawing.of(half)).contains("left").doesNotContain("too much");
@@ -27,13 +29,13 @@ class LoadDrawingTest {
 
   @Test
   void nothing_at_all_draws_a_bar_all_the_same() {
-    assertThat(LoadDrawing.of(new LoadBar(0, 0, 0))).doesNotContain("NaN");
-    assertThat(bar(new LoadBar(0, 0, 0))).isEmpty();
+    assertThat(LoadDrawing.of(new LoadBar(0, 0, 0, UnitFormat.METRIC))).doesNotContain("NaN");
+    assertThat(bar(new LoadBar(0, 0, 0, UnitFormat.METRIC))).isEmpty();
   }
 
   @Test
   void each_part_has_a_hatching_of_its_own_within_its_box() {
-    ParsedPage page = page(new LoadBar(160, 40, 160));
+    ParsedPage page = page(new LoadBar(160, 40, 160, UnitFormat.METRIC));
     List<String> paths =
         page.all("path").stream()
             .filter(p -> p.getAttribute("stroke-width").equals("1.6"))
@@ -55,9 +57,11 @@ class LoadDrawingTest {
 
   @Test
   void somebody_who_cannot_see_it_is_told_the_figures() {
-    assertThat(LoadDrawing.of(new LoadBar(160.9, 40.01, 160)).replace('\u00a0', ' '))
+    assertThat(
+            LoadDrawing.of(new LoadBar(160.9, 40.01, 160, UnitFormat.METRIC))
+                .replace('\u00a0', ' '))
         .contains(
-            "aria-label=\"Bar up to 201 kg: kit 40.1 kg, people aboard today 160.0 kg, limit 160"
+            "aria-label=\"Bar up to 201 kg: kit 41 kg, people aboard today 160 kg, limit 160"
                 + " kg\"");
   }
 

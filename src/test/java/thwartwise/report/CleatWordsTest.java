@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Cleat;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.FigureText;
 
 class CleatWordsTest {
@@ -20,6 +21,7 @@ class CleatWordsTest {
   }
 
   private static String words(double x, double y, double z) {
-    return CleatWords.of(new Cleat("ring", Vector3.of(x, y, z))).replace(FigureText.TIED, ' ');
+    return CleatWords.of(new Cleat("ring", Vector3.of(x, y, z)), UnitFormat.METRIC)
+        .replace(FigureText.TIED, ' ');
   }
 }

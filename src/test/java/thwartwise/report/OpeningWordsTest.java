@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.FigureText;
 
 class OpeningWordsTest {
@@ -62,6 +63,6 @@ class OpeningWordsTest {
   }
 
   private static String words(Opening opening) {
-    return OpeningWords.of(opening).replace(FigureText.TIED, ' ');
+    return OpeningWords.of(opening, UnitFormat.METRIC).replace(FigureText.TIED, ' ');
   }
 }
