@@ -17,6 +17,7 @@ import thwartwise.measure.UnitSystem;
  * @param whenSwamped what the crew does then; left out, its form tells
  * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
  * @param units those it was measured in, and in which its papers speak
+ * @param trialSeen what was seen of it full of water, as it is measured here
  */
 public record Boat(
     String name,
@@ -36,7 +37,8 @@ public record Boat(
     List<Kept> kept,
     Optional<WhenSwamped> whenSwamped,
     Optional<Double> trailer,
-    UnitSystem units) {
+    UnitSystem units,
+    Optional<TrialSeen> trialSeen) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -83,7 +85,8 @@ public record Boat(
         List.of(),
         Optional.empty(),
         Optional.empty(),
-        UnitSystem.METRIC);
+        UnitSystem.METRIC,
+        Optional.empty());
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
@@ -209,7 +212,24 @@ public record Boat(
         kept,
         whenSwamped,
         trailer,
-        units);
+        units,
+        stillSeen(newHull, newOpenings, newChambers, newPlaces, newKit));
+  }
+
+  // Another boat than the one that was seen was not seen; what went badly holds all the same.
+  private Optional<TrialSeen> stillSeen(
+      HullMeasurements newHull,
+      List<Opening> newOpenings,
+      List<Chamber> newChambers,
+      List<Place> newPlaces,
+      List<Kit> newKit) {
+    boolean same =
+        newHull.equals(hull)
+            && newOpenings.equals(openings)
+            && newChambers.equals(chambers)
+            && newPlaces.equals(places)
+            && newKit.equals(kit);
+    return trialSeen.filter(seen -> same || seen.wentBadly());
   }
 
   /** The same, with these measurements kept although they look wrong. */
@@ -267,7 +287,32 @@ public record Boat(
         doubted,
         what,
         newTrailer,
-        newUnits);
+        newUnits,
+        trialSeen);
+  }
+
+  /** The same, with what was seen of it full of water as it is now, or with nothing seen. */
+  public Boat withTrialSeen(Optional<TrialSeen> seen) {
+    return new Boat(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        assumptions,
+        kept,
+        whenSwamped,
+        trailer,
+        units,
+        seen);
   }
 
   public double kitMass() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
@@ -146,6 +147,16 @@ public final class Craft {
   /** The day it is looked at; a leak test counts or does not count by it. */
   public LocalDate today() {
     return today;
+  }
+
+  /**
+   * What was seen of it full of water, where that counts: on the day, of a boat of which nothing
+   * else was shown to hold it up.
+   */
+  public Optional<TrialSeen> trialSeen() {
+    return boat.trialSeen()
+        .filter(seen -> seen.countsOn(today))
+        .filter(seen -> spaces.stream().noneMatch(s -> s.counting().share() > 0));
   }
 
   public List<Space> spaces() {

@@ -1,11 +1,27 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.boat.Craft;
+import thwartwise.boat.TrialSeen;
 import thwartwise.rules.RuleSet;
 
 /** The checks of the cautious default set, quick ones first so that a search fails early. */
 public final class CautiousChecks {
   private CautiousChecks() {}
+
+  /** The same of one craft, where people were seen in it full of water. */
+  public static List<Check> of(RuleSet rules, Craft craft) {
+    return craft
+        .trialSeen()
+        .map(seen -> of(rules).stream().map(check -> unless(seen, check)).toList())
+        .orElseGet(() -> of(rules));
+  }
+
+  private static Check unless(TrialSeen seen, Check check) {
+    return check.role() == Role.LIMITS_CREW && check.aboutSwamped()
+        ? new UnlessSeen(check, seen)
+        : check;
+  }
 
   public static List<Check> of(RuleSet rules) {
     return List.of(

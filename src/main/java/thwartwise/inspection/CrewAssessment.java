@@ -65,7 +65,7 @@ final class CrewAssessment {
     this.lightest = rules.value("lightest-person");
     this.allowance = Allowance.of(rules, craft);
     this.limiting =
-        CautiousChecks.of(rules).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
+        CautiousChecks.of(rules, craft).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
     this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
     this.volumes = limiting.stream().filter(Check::byVolumesAlone).toList();
     this.wet = limiting.stream().filter(c -> c.aboutSwamped() && !c.byVolumesAlone()).toList();
@@ -211,8 +211,9 @@ final class CrewAssessment {
    * them. False proves that the lift to spare is not met; true proves nothing.
    */
   boolean mayBeLifted(List<Body> people) {
-    return Stream.of(allowance, Allowance.NONE)
-        .allMatch(a -> spareAtMost(people, a) >= liftEach * people.size() - NUMERIC);
+    return craft.trialSeen().filter(seen -> seen.covers(people)).isPresent()
+        || Stream.of(allowance, Allowance.NONE)
+            .allMatch(a -> spareAtMost(people, a) >= liftEach * people.size() - NUMERIC);
   }
 
   private double spareAtMost(List<Body> people, Allowance taken) {

@@ -367,7 +367,7 @@ public final class Inspection {
   }
 
   private List<Check> checks(Role role) {
-    return CautiousChecks.of(rules).stream().filter(c -> c.role() == role).toList();
+    return CautiousChecks.of(rules, craft).stream().filter(c -> c.role() == role).toList();
   }
 
   private List<Finding> of(Trial trial, List<Check> checks) {

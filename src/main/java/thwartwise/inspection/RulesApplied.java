@@ -83,8 +83,11 @@ final class RulesApplied {
   }
 
   private List<String> notCovered() {
-    return Stream.concat(
-            book.notCovered(craft).stream(), ExcludedUse.reasons(craft, book.own()).stream())
+    return Stream.of(
+            book.notCovered(craft).stream(),
+            ExcludedUse.reasons(craft, book.own()).stream(),
+            BadTrial.reasons(craft.boat()).stream())
+        .flatMap(reasons -> reasons)
         .toList();
   }
 

@@ -138,6 +138,19 @@ public enum BoatQuantity {
       0.1,
       50000,
       Usual.of(0.1, 16_666, Dimension.TIME, "time a test can last")),
+  SEEN_MINUTES(
+      "a trial in knee-deep water",
+      "minutes",
+      0,
+      1440,
+      Usual.of(0, 120, Dimension.TIME, "time people sit in a swamped boat")),
+  SEEN_MASS(
+      "people in a trial",
+      "kg",
+      2,
+      2500,
+      Usual.of(5, 1500, Dimension.MASS, "mass of people in such a boat"),
+      UnitSlip.GRAMS),
   KILOWATTS(
       "a motor on a small boat",
       "kW",

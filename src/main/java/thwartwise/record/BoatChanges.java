@@ -15,6 +15,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
+import thwartwise.boat.TrialSeen;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
 import thwartwise.measured.BoatProperties;
@@ -40,7 +41,16 @@ final class BoatChanges {
     changes.hull(before.boat().hull(), after.boat().hull());
     changes.stated(before.boat(), after.boat());
     changes.worked(before, after);
+    changes.differs(seen(before), seen(after), "what was seen of it full of water");
     return List.copyOf(changes.found);
+  }
+
+  /** What counted on the day of the record, or went badly. */
+  private static Optional<TrialSeen> seen(InspectionRecord record) {
+    return record
+        .boat()
+        .trialSeen()
+        .filter(t -> t.wentBadly() || t.countsOn(record.date().toLocalDate()));
   }
 
   private void aboard(Boat before, Boat after) {

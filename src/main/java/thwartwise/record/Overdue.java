@@ -34,6 +34,9 @@ final class Overdue {
     if (changed) {
       due.add("boat file changed since the last record");
     }
+    boat.trialSeen()
+        .filter(seen -> !seen.wentBadly() && seen.date().isBefore(today))
+        .ifPresent(seen -> due.add("trial in knee-deep water of " + seen.date()));
     boat.chambers().stream()
         .flatMap(chamber -> chamber.parts().stream())
         .forEach(part -> stale(part, today).ifPresent(due::add));

@@ -25,16 +25,25 @@ final class Card {
     page.points(KeptWords.of(inspection.boat()));
     GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
-      page.paragraph(KneeDeepTrial.dryOnly(report));
+      page.paragraph(KneeDeepTrial.dryOnly(inspection));
       report.recommendation().reasons().stream().limit(REASONS).forEach(page::point);
       page.point("Put right what the page of this record names, and inspect again");
     } else {
+      page.paragraph(
+          TrialSeenWords.of(inspection).orElse(""), TrialSeenWords.bounds(inspection).orElse(""));
       page.gap().paragraph("If it fills or turns over:");
-      page.point(SwampedWords.of(report.atLimit().swamped(), report.recommendation().heldOnTo()));
+      page.point(ifItFills(inspection));
       waters(page, report.waters());
     }
     page.gap().paragraph(Deferral.LAST_WORD, Deferral.NO_PLATE, "Never rely on this card alone");
     return page.paragraph(GoodUntil.words(inspection)).paragraph(from(inspection, number));
+  }
+
+  private static String[] ifItFills(InspectionRecord inspection) {
+    Report report = inspection.report();
+    return TrialSeenWords.counting(inspection).isPresent()
+        ? SwampedWords.asSeen()
+        : SwampedWords.of(report.atLimit().swamped(), report.recommendation().heldOnTo());
   }
 
   private static void waters(Page page, List<String> waters) {

@@ -13,7 +13,7 @@ final class ChangesSheet {
     Report report = inspection.report();
     UnitFormat units = ReaderUnits.of(inspection.boat());
     page.part("What to change, and what nobody does");
-    KneeDeepTrial.write(page, report);
+    KneeDeepTrial.write(page, inspection);
     AdviceSection.write(page, report, units);
     ForbiddenSection.write(page, report, units);
     if (Verdict.of(report) != Verdict.HELD) {

@@ -142,10 +142,11 @@ final class GlanceSheet {
     }
     boolean claimed = crew.ifClaimedChambersProve() != crew.people();
     return new String[] {
-      KneeDeepTrial.isAskedOf(report)
-          ? KneeDeepTrial.dryOnly(report)
+      KneeDeepTrial.isUnproven(inspection)
+          ? KneeDeepTrial.dryOnly(inspection)
           : "Dry: it stays up with " + FigureText.adults(crew.staysUpWith()),
-      KneeDeepTrial.isAskedOf(report) ? "" : full(),
+      KneeDeepTrial.isUnproven(inspection) ? "" : full(),
+      TrialSeenWords.bounds(inspection).orElse(""),
       claimed
           ? "With a leak test of every chamber that is only claimed to be tight: "
               + FigureText.adults(crew.ifClaimedChambersProve())
@@ -154,6 +155,10 @@ final class GlanceSheet {
   }
 
   private String full() {
+    return TrialSeenWords.of(inspection).orElseGet(this::worked);
+  }
+
+  private String worked() {
     return "Full of water: it holds up "
         + FigureText.adults(crew.holdsUpWhenSwamped())
         + (crew.heldOnTo() ? ", in the water with their hands on it" : "");
@@ -166,7 +171,7 @@ final class GlanceSheet {
   /** What each buys; how it is done stands on the sheet about changes. */
   private void first(Page page) {
     List<AdvicePiece> pieces = AdviceSection.first(report.advice());
-    boolean trial = KneeDeepTrial.isAskedOf(report);
+    boolean trial = KneeDeepTrial.isAskedOf(inspection);
     if (trial) {
       page.gap().paragraph("To do first: " + KneeDeepTrial.named());
     }

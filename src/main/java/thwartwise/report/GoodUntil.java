@@ -22,6 +22,9 @@ final class GoodUntil {
 
   static LocalDate lastDay(InspectionRecord inspection) {
     LocalDate inspected = inspection.date().toLocalDate();
+    if (TrialSeenWords.counting(inspection).isPresent()) {
+      return inspected;
+    }
     return Stream.concat(Stream.of(inspected), testsCountedOn(inspection))
         .map(day -> day.plusMonths(SealTest.FRESH_MONTHS))
         .min(LocalDate::compareTo)
@@ -33,8 +36,12 @@ final class GoodUntil {
     if (Verdict.of(inspection.report()) == Verdict.HELD) {
       return "";
     }
+    String last = DAY.format(lastDay(inspection)).replace(' ', FigureText.TIED);
+    if (TrialSeenWords.counting(inspection).isPresent()) {
+      return "Good for " + last + " alone, the day of the trial";
+    }
     return "Good until the next change to the boat, its kit or its chambers, and no longer than "
-        + DAY.format(lastDay(inspection)).replace(' ', FigureText.TIED);
+        + last;
   }
 
   private static Stream<LocalDate> testsCountedOn(InspectionRecord inspection) {

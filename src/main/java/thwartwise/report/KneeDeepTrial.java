@@ -1,28 +1,38 @@
 package thwartwise.report;
 
+import thwartwise.boat.TrialSeen;
 import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
+import thwartwise.record.InspectionRecord;
 
 /**
  * A boat that full of water holds up nobody only because nothing of it was proven: what it carries
  * while it stays dry, never as leave to go, and the trial in knee-deep water that would show more.
  */
-final class KneeDeepTrial {
+public final class KneeDeepTrial {
   private static final String HEADING = "First: the ten-minute trial in knee-deep water";
 
   private static final String NAMED =
       "Try it ten minutes in knee-deep water, filled to the brim, those who go sitting in it: the"
-          + " page says how";
+          + " page says how, \"today\" takes what was seen";
 
   private KneeDeepTrial() {}
 
-  /** Whether a trial is the main thing to do. */
-  static boolean isAskedOf(Report report) {
+  /** Whether a trial is the main thing to do; one that went badly is enough. */
+  public static boolean isAskedOf(InspectionRecord inspection) {
+    return isUnproven(inspection)
+        && inspection.boat().trialSeen().filter(TrialSeen::wentBadly).isEmpty();
+  }
+
+  /** Whether it holds up nobody full of water for want of anything that shows it. */
+  static boolean isUnproven(InspectionRecord inspection) {
+    Report report = inspection.report();
     Recommendation crew = report.recommendation();
-    return crew.wasSearched()
+    return TrialSeenWords.counting(inspection).isEmpty()
+        && crew.wasSearched()
         && crew.staysUpWith() > 0
         && crew.holdsUpWhenSwamped() == 0
         && report.chambers().stream().noneMatch(ChamberFigures::counted);
@@ -34,16 +44,16 @@ final class KneeDeepTrial {
   }
 
   /** What it carries dry, said as that and no more; blank of other boats. */
-  static String dryOnly(Report report) {
-    return isAskedOf(report)
+  static String dryOnly(InspectionRecord inspection) {
+    return isUnproven(inspection)
         ? "It carries "
-            + FigureText.adults(report.recommendation().staysUpWith())
+            + FigureText.adults(inspection.report().recommendation().staysUpWith())
             + " while it stays dry, and nobody that was shown once it fills: that is no leave to go"
         : "";
   }
 
-  static void write(Page page, Report report) {
-    if (!isAskedOf(report)) {
+  static void write(Page page, InspectionRecord inspection) {
+    if (!isAskedOf(inspection)) {
       return;
     }
     page.heading(HEADING);
@@ -51,7 +61,7 @@ final class KneeDeepTrial {
         "No chamber of this boat was shown to be tight, so nobody counts as held up when it is"
             + " full of water",
         "A trial can show it, for the day it is made and for the people who sat in it");
-    String[][] steps = steps(FigureText.adults(report.recommendation().staysUpWith()));
+    String[][] steps = steps(FigureText.adults(inspection.report().recommendation().staysUpWith()));
     for (int i = 0; i < steps.length; i++) {
       page.numbered(i + 1, steps[i]);
     }
@@ -84,8 +94,8 @@ final class KneeDeepTrial {
       {"Bail it out and open every chamber", "To be seen: no chamber has taken water"},
       {
         "Was any of it not seen, or did it sink, lie over or touch the bottom: nobody goes",
-        "Was all of it seen: it was seen of that day, those people and no more weight, the boat as"
-            + " it was then"
+        "Was all of it seen: type it at \"today\"; it counts for that day, those people and no"
+            + " more weight, the boat as it was then"
       }
     };
   }

@@ -48,6 +48,7 @@ final class MeasuredSection {
         row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
       }
     }
+    boat.trialSeen().ifPresent(seen -> page.point(TrialSeenWords.any(boat, seen)));
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     return page.point(driven(boat.propulsion()));
   }

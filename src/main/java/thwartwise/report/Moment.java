@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -9,7 +10,14 @@ final class Moment {
   private static final DateTimeFormatter WORDS =
       DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
 
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
+
   private Moment() {}
+
+  static String day(LocalDate date) {
+    return DAY.format(date);
+  }
 
   static String of(OffsetDateTime date) {
     String offset = date.getOffset().getTotalSeconds() == 0 ? "" : date.getOffset().getId();

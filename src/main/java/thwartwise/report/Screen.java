@@ -2,6 +2,7 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
@@ -78,9 +79,9 @@ public final class Screen {
       ScreenSeats.write(lines, inspection.boat().places(), crew, detail, units);
     }
     lines.add("Dry:", dry());
-    lines.add("Filled:", filled(crew));
+    lines.add("Filled:", filled());
     lines.add("Wrong:", Sentence.joined(wrong()));
-    ScreenAdvice.write(lines, report, detail, units);
+    ScreenAdvice.write(lines, inspection, detail, units);
     lines.add("Nobody:", nobody(verdict));
     lines.add("Mind:", Sentence.joined(mind()));
     return lines.all();
@@ -128,7 +129,7 @@ public final class Screen {
     if (!crew.wasSearched()) {
       return "Not worked out.";
     }
-    if (KneeDeepTrial.isAskedOf(report)) {
+    if (KneeDeepTrial.isUnproven(inspection)) {
       return Sentence.capital(FigureText.adults(crew.staysUpWith()))
           + " while it stays dry. That is no leave to go.";
     }
@@ -137,7 +138,12 @@ public final class Screen {
         : "It stays up with " + FigureText.adults(crew.staysUpWith()) + ".";
   }
 
-  private static String filled(Recommendation crew) {
+  private String filled() {
+    Recommendation crew = report.recommendation();
+    Optional<String> seen = TrialSeenWords.of(inspection);
+    if (seen.isPresent()) {
+      return Sentence.of(seen.get());
+    }
     if (!crew.wasSearched()) {
       return "Not worked out how it lies full of water.";
     }
@@ -154,6 +160,9 @@ public final class Screen {
     List<String> mishaps =
         crew.wasSearched() ? MishapWords.of(report.findings(), units) : List.of();
     List<String> all = new ArrayList<>(mishaps.isEmpty() ? crew.reasons() : mishaps);
+    if (!mishaps.isEmpty()) {
+      TrialSeenWords.bad(inspection.boat()).ifPresent(bad -> all.add(0, bad));
+    }
     if (Verdict.of(report) == Verdict.HELD) {
       all.addAll(stops("Even the first person: ", crew));
       all.addAll(all.isEmpty() ? List.of("No crew meets every check that limits it") : List.of());
@@ -189,7 +198,8 @@ public final class Screen {
 
   private List<String> mind() {
     return Stream.concat(
-            HeldOnWords.of(report).stream(),
+            Stream.concat(
+                HeldOnWords.of(report).stream(), TrialSeenWords.bounds(inspection).stream()),
             Stream.of(Deferral.NO_PLATE, LOCAL_RULES, LIFE_JACKETS))
         .toList();
   }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.checks.CheckWords;
 import thwartwise.inspection.AdvicePiece;
-import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
+import thwartwise.record.InspectionRecord;
 
 /** The things to do first, each with what it buys and costs. */
 final class ScreenAdvice {
@@ -16,11 +16,12 @@ final class ScreenAdvice {
 
   private ScreenAdvice() {}
 
-  static void write(ScreenLines lines, Report report, ScreenDetail detail, UnitFormat units) {
+  static void write(
+      ScreenLines lines, InspectionRecord inspection, ScreenDetail detail, UnitFormat units) {
     List<AdvicePiece> pieces =
-        AdviceSection.first(report.advice()).stream().limit(detail.pieces()).toList();
+        AdviceSection.first(inspection.report().advice()).stream().limit(detail.pieces()).toList();
     List<String> all = new ArrayList<>();
-    if (KneeDeepTrial.isAskedOf(report)) {
+    if (KneeDeepTrial.isAskedOf(inspection)) {
       all.add(Sentence.of(KneeDeepTrial.named()));
     }
     pieces.forEach(piece -> all.add(words(piece, detail, units)));

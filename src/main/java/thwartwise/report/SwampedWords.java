@@ -20,6 +20,15 @@ final class SwampedWords {
     };
   }
 
+  /** Of a boat that was seen to float level, whatever was worked out. */
+  static String[] asSeen() {
+    return new String[] {
+      STAY,
+      "Sit down low in it, as in the trial, keep still and bail; if it sinks, hold on to"
+          + " whatever floats"
+    };
+  }
+
   private static String lies(SwampedFigures swamped) {
     if (!swamped.floats()) {
       return "Full of water it sinks and holds nobody up: hold on to whatever floats";

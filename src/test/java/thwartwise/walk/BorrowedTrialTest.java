@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.TrialSeen;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
+import thwartwise.inspection.QuickAnswer;
+import thwartwise.inspection.Recommendation;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.CardPage;
 import thwartwise.report.Screen;
@@ -78,6 +83,128 @@ class BorrowedTrialTest {
             " no chamber has taken water.",
             " 7. Was any of it not seen",
             " nobody goes.");
+  }
+
+  private static TrialSeen seen(int days, int people, double mass) {
+    return new TrialSeen(Sheet.TODAY.minusDays(days), "Ann Lee", people, mass, 12, true, true);
+  }
+
+  private static InspectionRecord with(TrialSeen seen) {
+    return inspected(UNTESTED.withTrialSeen(Optional.of(seen)));
+  }
+
+  private static Recommendation recommended(TrialSeen seen) {
+    return recommended(UNTESTED.withTrialSeen(Optional.of(seen)));
+  }
+
+  private static Recommendation recommended(Boat boat) {
+    return QuickAnswer.recommended(boat, RuleSetFile.shippedBook(), Sheet.TODAY);
+  }
+
+  @Test
+  void without_a_trial_nobody_is_recommended() {
+    assertThat(recommended(UNTESTED).withheld()).isTrue();
+  }
+
+  /** 150 kg seen, two people: one of 95 kg, two of 75 kg; nobody was seen with more. */
+  @Test
+  void a_trial_of_the_day_lifts_nobody_to_what_was_seen_and_no_further() {
+    Recommendation lifted = recommended(seen(0, 2, 150));
+    assertThat(lifted.withheld()).isFalse();
+    assertThat(lifted.people()).isEqualTo(1);
+    assertThat(lifted.crew()).isLessThanOrEqualTo(150).isGreaterThan(140);
+    assertThat(lifted.extra()).isZero();
+    assertThat(lifted.crewLimits()).extracting(l -> l.people()).containsExactly(1, 2);
+    assertThat(lifted.crewLimits().get(1).eachUpTo()).isEqualTo(75);
+  }
+
+  /** The rail and the heel carry two adults dry, whoever was seen in it full of water. */
+  @Test
+  void more_people_than_are_carried_dry_are_not_recommended_however_many_were_seen() {
+    Recommendation lifted = recommended(seen(0, 6, 600));
+    assertThat(lifted.people()).isEqualTo(2).isEqualTo(lifted.staysUpWith());
+  }
+
+  @Test
+  void a_trial_lifts_no_figure_when_fewer_or_lighter_people_were_seen() {
+    Recommendation more = recommended(seen(0, 2, 150));
+    Recommendation less = recommended(seen(0, 1, 80));
+    assertThat(less.people()).isZero();
+    assertThat(less.crew()).isLessThanOrEqualTo(80).isLessThan(more.crew());
+    assertThat(less.crewLimits()).extracting(l -> l.people()).containsExactly(1);
+  }
+
+  @Test
+  void a_trial_of_yesterday_or_one_too_short_counts_for_nothing() {
+    assertThat(recommended(seen(1, 2, 150))).isEqualTo(recommended(UNTESTED));
+    assertThat(
+            recommended(new TrialSeen(Sheet.TODAY, "Ann Lee", 2, 150, 9.9, true, true)).withheld())
+        .isTrue();
+  }
+
+  @Test
+  void what_was_seen_of_another_hull_kit_or_chamber_counts_for_nothing() {
+    Boat seen = UNTESTED.withTrialSeen(Optional.of(seen(0, 2, 150)));
+    assertThat(seen.withKit(List.of()).trialSeen()).isEmpty();
+    assertThat(seen.withHullMass(80).trialSeen()).isEmpty();
+    assertThat(seen.withChambers(Sheet.borrowed(true).boat().chambers()).trialSeen()).isEmpty();
+    assertThat(seen.withAboard(List.of()).trialSeen()).isPresent();
+  }
+
+  @Test
+  void a_trial_that_went_badly_holds_on_any_day_and_after_any_change() {
+    TrialSeen bad = new TrialSeen(Sheet.TODAY.minusDays(30), "Ann Lee", 2, 150, 3, false, false);
+    Boat tested = Sheet.borrowed(true).boat().withTrialSeen(Optional.of(bad));
+    String reason =
+        "in the trial in knee-deep water on 2026-04-09, Ann Lee saw that full of water, with 2"
+            + " people in it, it did not float level and a head did not stay clear, so nothing is"
+            + " recommended";
+    assertThat(recommended(tested).withheld()).isTrue();
+    assertThat(recommended(tested).reasons()).contains(reason);
+    assertThat(recommended(tested.withKit(List.of())).reasons()).contains(reason);
+  }
+
+  @Test
+  void every_paper_says_what_was_seen_and_that_it_was_not_worked_out() {
+    InspectionRecord record = with(seen(0, 2, 150));
+    String told =
+        " Full of water it was seen to float level, heads clear, not worked out: with two people of"
+            + " together 150 kg, on 9 May 2026, by Ann Lee. ";
+    String bounds =
+        " What was seen holds on that day alone, for those people, sitting as they sat, and no more"
+            + " weight. ";
+    assertThat(screen(record))
+        .startsWith("Gravy Boat: nothing found against it within the limits of this inspection. ")
+        .contains(told, bounds);
+    assertThat(bare(CardPage.text(record, "7")))
+        .contains(told, bounds, " Good for 9 May 2026 alone, the day of the trial. ")
+        .doesNotContain("it sinks and holds nobody up");
+    assertThat(bare(TextPage.of(record))).contains(told, bounds).doesNotContain("ten-minute trial");
+  }
+
+  @Test
+  void a_trial_that_went_badly_stands_first_among_what_is_wrong() {
+    TrialSeen bad = new TrialSeen(Sheet.TODAY, "Ann Lee", 2, 150, 3, false, true);
+    assertThat(screen(with(bad)))
+        .startsWith("Gravy Boat: launch held. ")
+        .contains(
+            " Wrong: Trial in knee-deep water: seen to go badly, with two people of together"
+                + " 150 kg, on 9 May 2026, by Ann Lee. It sinks when full of water")
+        .doesNotContain("First: ");
+  }
+
+  @Test
+  void a_file_keeps_what_was_seen_of_that_very_boat() {
+    Boat seen = Sheet.borrowed(false).with("short.tested", "no").boat();
+    seen = seen.withTrialSeen(Optional.of(seen(0, 2, 150)));
+    String written = BoatFile.write(seen);
+    assertThat(BoatFile.parse(written, "boat.json")).isEqualTo(seen);
+    Boat changed = BoatFile.parse(written.replace("\"aft seat\"", "\"stern seat\""), "boat.json");
+    assertThat(changed.trialSeen()).isEmpty();
+    assertThat(changed.assumptions())
+        .contains(
+            "The trial in knee-deep water of 2026-05-09 counts for nothing: it was not of the boat"
+                + " as it stands here.");
   }
 
   @Test

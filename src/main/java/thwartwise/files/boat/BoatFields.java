@@ -38,7 +38,8 @@ public final class BoatFields {
     Heights.KEY,
     "measuredBy",
     "assumed",
-    "kept"
+    "kept",
+    TrialSeenFields.KEY
   };
   private static final WordChoice<Water> WATERS = WordChoice.of(Water::word, Water.values());
   private static final String NAME = "Write the name of the boat.";
@@ -106,7 +107,12 @@ public final class BoatFields {
         fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
             .map(KeptFields::read)
             .toList();
-    Boat boat = fields.into(measured.keeping(kept), BoatProperties.OF_BOAT);
+    Boat known = fields.into(measured.keeping(kept), BoatProperties.OF_BOAT);
+    Boat boat =
+        fields
+            .optionalObject(TrialSeenFields.KEY, TrialSeenFields.KEYS)
+            .map(trial -> TrialSeenFields.read(trial, known))
+            .orElse(known);
     CountRules.check(spot, boat);
     NameRules.check(spot, boat);
     return boat;

@@ -41,6 +41,8 @@ public final class BoatTree {
     if (!boat.kept().isEmpty()) {
       list(node, "kept", boat.kept(), KeptFields::write);
     }
+    boat.trialSeen()
+        .ifPresent(seen -> node.set(TrialSeenFields.KEY, TrialSeenFields.write(seen, boat)));
     return node;
   }
 

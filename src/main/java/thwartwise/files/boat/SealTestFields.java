@@ -32,7 +32,7 @@ final class SealTestFields {
         test.text("by", BY));
   }
 
-  private static LocalDate date(ObjectReader test) {
+  static LocalDate date(ObjectReader test) {
     String typed = test.text("date", DATE);
     try {
       return LocalDate.parse(typed);

@@ -1,0 +1,86 @@
+package thwartwise.files.boat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.zip.CRC32;
+import thwartwise.boat.Boat;
+import thwartwise.boat.TrialSeen;
+import thwartwise.json.JsonText;
+import thwartwise.json.Layout;
+import thwartwise.json.ObjectReader;
+import thwartwise.measured.BoatQuantity;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * What was seen in knee-deep water, and a mark of the boat as it was then: what was seen of another
+ * hull, kit or chamber counts for nothing.
+ */
+final class TrialSeenFields {
+  static final String KEY = "trialSeen";
+  static final String[] KEYS = {
+    "date", "by", "people", "mass", "minutes", "level", "headsClear", "boat"
+  };
+  private static final String BY = "Write who saw it.";
+  private static final String PEOPLE = "Write how many people sat in it.";
+  private static final String MASS = "Weigh all of them together, dressed, and write kg.";
+  private static final String MINUTES = "Write how many minutes they sat in it full of water.";
+  private static final String LEVEL = "Write true when it floated level all the time, or false.";
+  private static final String HEADS = "Write true when every head stayed clear, or false.";
+
+  private TrialSeenFields() {}
+
+  /** The boat with what was seen; where that was of another one, with words of it alone. */
+  static Boat read(ObjectReader trial, Boat boat) {
+    TrialSeen seen =
+        new TrialSeen(
+            SealTestFields.date(trial),
+            trial.text("by", BY),
+            trial.whole("people", BoatQuantity.PEOPLE, PEOPLE),
+            trial.number("mass", BoatQuantity.SEEN_MASS, MASS),
+            trial.number("minutes", BoatQuantity.SEEN_MINUTES, MINUTES),
+            trial.value("level", LEVEL).truth(),
+            trial.value("headsClear", HEADS).truth());
+    boolean ofThis = trial.has("boat") && trial.text("boat", "").equals(mark(boat));
+    return ofThis || seen.wentBadly()
+        ? boat.withTrialSeen(Optional.of(seen))
+        : boat.assuming(
+            List.of(
+                "The trial in knee-deep water of "
+                    + seen.date()
+                    + " counts for nothing: it was not of the boat as it stands here."));
+  }
+
+  static ObjectNode write(TrialSeen seen, Boat boat) {
+    return JsonText.object()
+        .put("date", seen.date().toString())
+        .put("by", seen.by())
+        .put("people", seen.people())
+        .put("mass", seen.mass())
+        .put("minutes", seen.minutes())
+        .put("level", seen.level())
+        .put("headsClear", seen.headsClear())
+        .put("boat", mark(boat));
+  }
+
+  /** The same for the same hull, openings, chambers, places and kit. */
+  private static String mark(Boat boat) {
+    ObjectNode node = JsonText.object();
+    node.set("hull", HullFields.write(boat.hull(), List.of()));
+    list(node, "openings", boat.openings(), o -> OpeningFields.write(o, boat.hull().stations()));
+    list(node, "chambers", boat.chambers(), ChamberFields::write);
+    list(node, "places", boat.places(), PlaceFields::write);
+    list(node, "kit", boat.kit(), KitFields::write);
+    CRC32 sum = new CRC32();
+    sum.update(Layout.of(node).getBytes(StandardCharsets.UTF_8));
+    return Long.toHexString(sum.getValue());
+  }
+
+  private static <T> void list(
+      ObjectNode node, String key, List<T> items, Function<T, ObjectNode> write) {
+    ArrayNode list = node.putArray(key);
+    items.forEach(item -> list.add(write.apply(item)));
+  }
+}

@@ -1,0 +1,64 @@
+package thwartwise.report;
+
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.TrialSeen;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
+import thwartwise.record.InspectionRecord;
+
+/** What was seen of the boat full of water, told apart from what was worked out. */
+final class TrialSeenWords {
+  private TrialSeenWords() {}
+
+  /** Where it counts; nothing on another day, or where a chamber was shown to be tight. */
+  static Optional<TrialSeen> counting(InspectionRecord inspection) {
+    return inspection
+        .boat()
+        .trialSeen()
+        .filter(seen -> seen.countsOn(inspection.date().toLocalDate()))
+        .filter(seen -> inspection.report().chambers().stream().noneMatch(ChamberFigures::counted));
+  }
+
+  /** In one sentence, where it counts. */
+  static Optional<String> of(InspectionRecord inspection) {
+    return counting(inspection)
+        .map(
+            seen ->
+                "Full of water it was seen to float level, heads clear, not worked out: "
+                    + told(inspection.boat(), seen));
+  }
+
+  /** How far it goes, where it counts. */
+  static Optional<String> bounds(InspectionRecord inspection) {
+    return counting(inspection)
+        .map(
+            seen ->
+                "What was seen holds on that day alone, for those people, sitting as they sat, and"
+                    + " no more weight");
+  }
+
+  /** Of one that went badly. */
+  static Optional<String> bad(Boat boat) {
+    return boat.trialSeen().filter(TrialSeen::wentBadly).map(seen -> any(boat, seen));
+  }
+
+  /** Of any trial, whether it counts or not. */
+  static String any(Boat boat, TrialSeen seen) {
+    return "Trial in knee-deep water: "
+        + (seen.wentBadly() ? "seen to go badly, " : "seen, it counts on its day alone, ")
+        + told(boat, seen);
+  }
+
+  private static String told(Boat boat, TrialSeen seen) {
+    return "with "
+        + FigureText.people(seen.people())
+        + " of together "
+        + ReaderUnits.of(boat).mass(seen.mass(), Side.DOWN)
+        + ", on "
+        + Moment.day(seen.date())
+        + ", by "
+        + seen.by();
+  }
+}
