@@ -123,6 +123,9 @@ class ComparisonTest {
         "\"kit\": | \"kept\": [ { \"about\": \"block\", \"reason\": \"so built\" } ], \"kit\":"
             + " | Stated[what=what looks wrong and was kept with a reason]",
         "\"kit\": | \"waters\": { \"waves\": 0.1 }, \"kit\": | Stated[what=the waters it is used on]",
+        "\"kit\": | \"trialSeen\": { \"date\": \"2026-05-02\", \"by\": \"helm\", \"people\": 2,"
+            + " \"mass\": 150, \"minutes\": 4, \"level\": false, \"headsClear\": true }, \"kit\":"
+            + " | Stated[what=what was seen of it full of water]",
       })
   void whatever_could_move_a_figure_is_found(String there, String instead, String change) {
     assertThat(compared(boat, SampleBoats.with(there, instead)).changes())
@@ -153,7 +156,10 @@ class ComparisonTest {
             "measuredBy",
             "assumptions",
             "kept",
-            "whenSwamped");
+            "whenSwamped",
+            "trailer",
+            "units",
+            "trialSeen");
     assertThat(fields(HullMeasurements.class))
         .containsExactlyInAnyOrder(
             "mass",
