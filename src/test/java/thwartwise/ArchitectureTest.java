@@ -96,7 +96,7 @@ class ArchitectureTest {
           Map.entry(
               "picture",
               Set.of("page", "inspection", "checks", "afloat", "boat", "geometry", "measure")),
-          Map.entry("today", Set.of("inspection", "checks", "loadcase", "boat")),
+          Map.entry("today", Set.of("inspection", "checks", "loadcase", "boat", "measure")),
           Map.entry("record", below("record")),
           Map.entry("measured", Set.of("boat", "measure")),
           Map.entry("json", Set.of("measured", "measure")),

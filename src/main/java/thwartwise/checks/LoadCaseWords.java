@@ -9,31 +9,42 @@ import thwartwise.boat.Side;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.measure.UnitFormat;
 
 /** A load case in words: the loading, then what is done to it behind semicolons. */
 public final class LoadCaseWords {
   private static final String KIT_SLID = ", loose kit slid to that side";
 
-  private LoadCaseWords() {}
+  private final UnitFormat units;
 
+  private LoadCaseWords(UnitFormat units) {
+    this.units = units;
+  }
+
+  /** As a report keeps it, in metric units. */
   public static String of(LoadCase loadCase) {
+    return of(loadCase, UnitFormat.METRIC);
+  }
+
+  public static String of(LoadCase loadCase, UnitFormat units) {
     List<String> words = new ArrayList<>();
-    words.add(loading(loadCase));
-    words.add(deeds(loadCase));
+    words.add(loading(loadCase, units));
+    words.add(deeds(loadCase, units));
     words.removeIf(String::isEmpty);
     return String.join("; ", words);
   }
 
   /** Without what is done to it; blank where nothing is said of it. */
-  public static String loading(LoadCase loadCase) {
+  private static String loading(LoadCase loadCase, UnitFormat units) {
     String kind = kind(loadCase.kind());
-    String crew = crew(loadCase.crew());
+    String crew = crew(loadCase.crew(), units);
     return kind.isEmpty() || crew.isEmpty() ? kind + crew : kind + ": " + crew;
   }
 
   /** What is done to the loading; blank when nothing is. */
-  public static String deeds(LoadCase loadCase) {
-    return loadCase.deeds().stream().map(LoadCaseWords::deed).collect(Collectors.joining("; "));
+  public static String deeds(LoadCase loadCase, UnitFormat units) {
+    LoadCaseWords words = new LoadCaseWords(units);
+    return loadCase.deeds().stream().map(words::deed).collect(Collectors.joining("; "));
   }
 
   /** Blank for a loading that has no name. */
@@ -46,8 +57,17 @@ public final class LoadCaseWords {
     };
   }
 
-  /** Who is aboard, and where. */
+  /** As a report keeps it, in metric units. */
   public static String crew(Crew crew) {
+    return crew(crew, UnitFormat.METRIC);
+  }
+
+  /** Who is aboard, and where. */
+  public static String crew(Crew crew, UnitFormat units) {
+    return new LoadCaseWords(units).aboard(crew);
+  }
+
+  private String aboard(Crew crew) {
     if (crew instanceof Crew.Named named) {
       return named.seats().stream()
           .map(s -> s.person() + " at " + s.place())
@@ -57,9 +77,9 @@ public final class LoadCaseWords {
       String how = alike.packing().words();
       return String.format(
               Locale.ROOT,
-              "%d of %.0f kg at %s",
+              "%d of %s at %s",
               alike.people(),
-              alike.eachKg(),
+              kilograms(alike.eachKg()),
               String.join(", ", alike.places()))
           + (how.isEmpty() ? "" : ", " + how);
     }
@@ -69,16 +89,16 @@ public final class LoadCaseWords {
     return crew instanceof Crew.Nobody ? "nobody aboard" : "";
   }
 
-  private static String deed(LoadCaseStep deed) {
+  private String deed(LoadCaseStep deed) {
     if (deed instanceof LoadCaseStep.Done done) {
       return done(done) + toward(done.side(), done.kitSlid());
     }
     if (deed instanceof LoadCaseStep.OffTheMiddle off) {
       return String.format(
               Locale.ROOT,
-              "everyone%s %.2f m off the middle",
+              "everyone%s %s off the middle",
               off.stiff() ? " stiff and" : "",
-              off.distanceM())
+              metres(off.distanceM()))
           + toward(off.side(), off.kitSlid());
     }
     if (deed instanceof LoadCaseStep.MovedInTime moved) {
@@ -91,11 +111,11 @@ public final class LoadCaseWords {
     if (deed instanceof LoadCaseStep.LinePull pull) {
       return String.format(
           Locale.ROOT,
-          "%.0f N of level pull (from %.0f N as towed to %.0f N against a blunt end, snatch"
+          "%s of level pull (from %s as towed to %s against a blunt end, snatch"
               + " included) at the %s, %s, leading %.0f degrees down",
-          pull.pullN(),
-          Math.floor(pull.leastN()),
-          Math.ceil(pull.mostN()),
+          newtons(pull.pullN()),
+          newtons(Math.floor(pull.leastN())),
+          newtons(Math.ceil(pull.mostN())),
           pull.cleat(),
           lever(pull.leverM()),
           pull.downDegrees());
@@ -103,18 +123,18 @@ public final class LoadCaseWords {
     if (deed instanceof LoadCaseStep.WindPush wind) {
       return String.format(
               Locale.ROOT,
-              "wind of %.1f m/s%s, %.0f N, %s",
-              wind.speedMetresPerSecond(),
+              "wind of %s%s, %s, %s",
+              speed(wind.speedMetresPerSecond()),
               side(wind.side()),
-              Math.ceil(wind.pushN()),
+              newtons(Math.ceil(wind.pushN())),
               lever(wind.leverM()))
           + (wind.kitSlid() ? KIT_SLID : "");
     }
     if (deed instanceof LoadCaseStep.MotorPush motor) {
       return String.format(
           Locale.ROOT,
-          "motor pushing %.0f N, hard over%s, %s",
-          motor.pushN(),
+          "motor pushing %s, hard over%s, %s",
+          newtons(motor.pushN()),
           side(motor.side()),
           lever(motor.leverM()));
     }
@@ -129,12 +149,36 @@ public final class LoadCaseWords {
     return side.map(s -> " to " + s.word()).orElse("");
   }
 
-  private static String lever(double metres) {
+  private String lever(double metres) {
     return String.format(
         Locale.ROOT,
-        "%.2f m %s the water's hold on the hull",
-        Math.abs(metres),
+        "%s %s the water's hold on the hull",
+        metres(Math.abs(metres)),
         metres < 0 ? "under" : "above");
+  }
+
+  private String kilograms(double mass) {
+    return metric("%.0f kg", mass).orElseGet(() -> units.mass(mass, UnitFormat.Side.UP));
+  }
+
+  private String metres(double length) {
+    return metric("%.2f m", length).orElseGet(() -> units.mark(length));
+  }
+
+  private String newtons(double force) {
+    return metric("%.0f N", force).orElseGet(() -> units.force(force, UnitFormat.Side.UP));
+  }
+
+  private String speed(double metresASecond) {
+    return metric("%.1f m/s", metresASecond)
+        .orElseGet(() -> units.speed(metresASecond, UnitFormat.Side.UP));
+  }
+
+  /** Reports keep these to the digit. */
+  private Optional<String> metric(String format, double value) {
+    return units.system().isMetric()
+        ? Optional.of(String.format(Locale.ROOT, format, value))
+        : Optional.empty();
   }
 
   private static String everyone(String who) {

@@ -147,6 +147,18 @@ public record UnitFormat(UnitSystem system) {
         : tape(Math.rint(metres / INCH * 4) / 4 * INCH);
   }
 
+  /** A length written into a picture, rounded down: whole centimetres or inches. */
+  public String label(double metres) {
+    return system.isMetric()
+        ? Rounding.down(100 * metres, 0) + TIED + "cm"
+        : height(metres, Side.DOWN);
+  }
+
+  /** The unit of a moment, N·m. */
+  public double momentUnit() {
+    return system.isMetric() ? 1 : POUND_FOOT;
+  }
+
   /** How far something is to be shifted: whole centimetres or inches, to the nearest. */
   public String step(double metres) {
     return system.isMetric()

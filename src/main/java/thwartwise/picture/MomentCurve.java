@@ -93,7 +93,11 @@ final class MomentCurve {
         Pen.THICK);
     people(canvas);
     canvas.words("across-word", new Point(RIGHT, HEIGHT - 8), Canvas.Anchor.END, across());
-    canvas.words("up-word", new Point(8, 26), Canvas.Anchor.START, "turning moment, N\u00b7m");
+    canvas.words(
+        "up-word",
+        new Point(8, 26),
+        Canvas.Anchor.START,
+        "turning moment, " + (scene.units().system().isMetric() ? "N\u00b7m" : "lb\u00b7ft"));
   }
 
   private String across() {
@@ -114,13 +118,14 @@ final class MomentCurve {
       canvas.small(
           "tick-word", new Point(foot.x(), FOOT + 26), Canvas.Anchor.MIDDLE, whole(degrees));
     }
-    double rung = step(most - least);
+    double unit = scene.units().momentUnit();
+    double rung = unit * step((most - least) / unit);
     for (double moment = Math.ceil(least / rung) * rung; moment <= most; moment += rung) {
       Point left = at(0, moment);
       canvas.line(
           "rung", left, new Point(RIGHT, left.y()), Pen.dashed(0.7, moment == 0 ? "" : "1 4"));
       canvas.small(
-          "rung-word", new Point(LEFT - 8, left.y() + 6), Canvas.Anchor.END, whole(moment));
+          "rung-word", new Point(LEFT - 8, left.y() + 6), Canvas.Anchor.END, whole(moment / unit));
     }
     canvas.strokes(
         "axes",

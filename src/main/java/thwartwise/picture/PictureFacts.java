@@ -3,18 +3,12 @@ package thwartwise.picture;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.boat.Side;
-import thwartwise.measure.Rounding;
 
 /** What one picture shows, as data. Its title and caption are written where the page is. */
 public sealed interface PictureFacts {
 
   /** Who is drawn in it. */
   Aboard aboard();
-
-  /** A length as it is written in a picture, and so in the words for it: rounded down. */
-  static String centimetres(double metres) {
-    return Rounding.down(100 * metres, 0) + "\u00a0cm";
-  }
 
   /**
    * The boat from above.

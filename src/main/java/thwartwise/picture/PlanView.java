@@ -96,7 +96,7 @@ final class PlanView {
     key.draw(canvas, foot + LABEL_ROW);
     double under = foot + LABEL_ROW + key.height();
     canvas.small("bow", new Point(Canvas.WIDTH - 8, under + 32), Canvas.Anchor.END, "bow \u2192");
-    scale.bar(canvas, new Point(12, under + 26), 1);
+    scale.bar(canvas, new Point(12, under + 26), 1, scene.units());
   }
 
   private void chambers(Canvas canvas) {

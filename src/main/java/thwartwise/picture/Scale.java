@@ -1,6 +1,7 @@
 package thwartwise.picture;
 
 import java.util.List;
+import thwartwise.measure.UnitFormat;
 
 /**
  * From metres, to the right and up, to the units of a picture, the same in both directions.
@@ -11,6 +12,8 @@ import java.util.List;
  */
 record Scale(double perMetre, double left, double foot) {
 
+  private static final double FOOT = 0.3048;
+
   Point at(double right, double up) {
     return new Point(left + right * perMetre, foot - up * perMetre);
   }
@@ -19,9 +22,13 @@ record Scale(double perMetre, double left, double foot) {
     return metres.stream().map(p -> at(p.x(), p.y())).toList();
   }
 
-  /** A metre laid out, or half of one where a whole would not fit beside the rest. */
-  void bar(Canvas canvas, Point start, double metres) {
-    double end = start.x() + metres * perMetre;
+  /**
+   * A metre or a yard laid out, or half a metre or a foot where a whole would not fit beside the
+   * rest.
+   */
+  void bar(Canvas canvas, Point start, double metres, UnitFormat units) {
+    double length = units.system().isMetric() ? metres : metres == 1 ? 3 * FOOT : FOOT;
+    double end = start.x() + length * perMetre;
     double tick = 6;
     canvas.strokes(
         "metre-bar",
@@ -34,6 +41,6 @@ record Scale(double perMetre, double left, double foot) {
         "metre-word",
         new Point(end + 8, start.y() + 6),
         Canvas.Anchor.START,
-        metres == 1 ? "1 m" : "0.5 m");
+        units.tape(length).replace('\u00a0', ' '));
   }
 }

@@ -10,6 +10,7 @@ import thwartwise.boat.Craft;
 import thwartwise.checks.Trial;
 import thwartwise.inspection.CrewAtLimit;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
 
 /**
  * The boat as it is drawn: with the recommended crew in the seating that comes nearest to a limit,
@@ -32,6 +33,11 @@ record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equi
         crew.isEmpty() ? loaded : Trial.of(craft, List.of()).atRest(),
         loaded,
         Equilibrium.from(trial.swamped(List.of())));
+  }
+
+  /** Those of the boat's papers. */
+  UnitFormat units() {
+    return new UnitFormat(craft.boat().units());
   }
 
   List<Body> crew() {

@@ -135,7 +135,7 @@ final class SectionView {
     surface(canvas);
     arm(canvas);
     edge(canvas);
-    scale.bar(canvas, new Point(16, foot + 26), 0.5);
+    scale.bar(canvas, new Point(16, foot + 26), 0.5, scene.units());
   }
 
   private void water(Canvas canvas) {
@@ -186,7 +186,7 @@ final class SectionView {
         "arm-word",
         new Point((g.x() + b.x()) / 2, g.y() - 12),
         Canvas.Anchor.MIDDLE,
-        PictureFacts.centimetres(arm()));
+        scene.units().label(arm()));
   }
 
   /** Horizontal distance from G to B, m; positive when it brings the boat back. */
@@ -217,6 +217,6 @@ final class SectionView {
         "edge-word",
         new Point(edge.x() + 1.6 * out, middle),
         anchor,
-        PictureFacts.centimetres(freeboard()));
+        scene.units().label(freeboard()));
   }
 }

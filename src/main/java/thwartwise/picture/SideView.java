@@ -8,7 +8,6 @@ import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.Craft;
 import thwartwise.geometry.WaterPlane;
-import thwartwise.measure.Rounding;
 
 /**
  * The boat from its starboard side, bow to the right, kept level: the water is drawn as it lies to
@@ -100,7 +99,7 @@ final class SideView {
 
   private String above(WaterPlane plane) {
     double height = Freeboard.least(craft.edges(), plane).height();
-    return height < 0 ? "awash" : Rounding.down(100 * height, 0) + " cm";
+    return height < 0 ? "awash" : scene.units().label(height).replace('\u00a0', ' ');
   }
 
   private PictureFacts facts() {
@@ -127,7 +126,7 @@ final class SideView {
     craft.boat().kit().forEach(k -> canvas.mark("kit", scale.at(k.at().x(), k.at().z())));
     waters.forEach(water -> line(canvas, water));
     labels(canvas);
-    scale.bar(canvas, new Point(LEFT + OVER, foot + 32), 1);
+    scale.bar(canvas, new Point(LEFT + OVER, foot + 32), 1, scene.units());
     canvas.small(
         "bow", new Point(scale.at(fore, 0).x(), foot + 38), Canvas.Anchor.END, "bow \u2192");
   }

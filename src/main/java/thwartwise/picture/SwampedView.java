@@ -71,7 +71,7 @@ final class SwampedView {
         .forEach(body -> SeatedFigure.of(body, scene).fromTheSide(canvas, scale, this::seen));
     canvas.polygon("hull", scale.all(hull), "none", Pen.THICK);
     canvas.line("surface", scaled(MARGIN), scaled(Canvas.WIDTH - MARGIN), Pen.PLAIN);
-    scale.bar(canvas, new Point(MARGIN, foot + 28), 1);
+    scale.bar(canvas, new Point(MARGIN, foot + 28), 1, scene.units());
     canvas.small(
         "bow", new Point(Canvas.WIDTH - MARGIN, foot + 34), Canvas.Anchor.END, "bow \u2192");
   }

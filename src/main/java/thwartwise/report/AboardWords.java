@@ -1,23 +1,20 @@
 package thwartwise.report;
 
-import thwartwise.measure.Rounding;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.picture.Aboard;
 
 /** Who is drawn aboard, in words. */
 final class AboardWords {
   private AboardWords() {}
 
-  static String of(Aboard aboard) {
+  static String of(Aboard aboard, UnitFormat units) {
     return aboard.isNobody()
         ? "nobody aboard"
-        : counted(aboard.people()) + " of " + kilograms(aboard.each()) + " aboard";
+        : counted(aboard.people()) + " of " + units.mass(aboard.each(), Side.UP) + " aboard";
   }
 
   private static String counted(int people) {
     return people == 1 ? "one person" : people + " people";
-  }
-
-  static String kilograms(double mass) {
-    return Rounding.up(mass, 0) + "\u00a0kg";
   }
 }

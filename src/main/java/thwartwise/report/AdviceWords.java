@@ -97,7 +97,7 @@ final class AdviceWords {
 
   private static String moved(AdviceReading reading, UnitFormat units) {
     return "With "
-        + LoadCaseWords.crew(reading.crew())
+        + LoadCaseWords.crew(reading.crew(), units)
         + ", "
         + CheckWords.of(reading.question())
         + ": from "

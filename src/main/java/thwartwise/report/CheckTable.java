@@ -59,7 +59,7 @@ final class CheckTable {
     table
         .of(findings, Role.INFORMATION, "For you to know")
         .ifPresent(t -> page.folded("For you to know; these limit nothing", new Page().table(t)));
-    Page details = details(findings);
+    Page details = table.details(findings);
     if (!details.blocks().isEmpty()) {
       page.unprinted("Where, and what was done to the boat", details);
     }
@@ -138,14 +138,14 @@ final class CheckTable {
     };
   }
 
-  private static Page details(List<Finding> findings) {
+  private Page details(List<Finding> findings) {
     Page page = new Page();
     for (List<Finding> row : rows(findings)) {
       List<String> words = new ArrayList<>();
       words.add(CheckWords.of(row.get(0).question()));
       row.forEach(
           f -> {
-            words.add(LoadCaseWords.deeds(f.loadCase()));
+            words.add(LoadCaseWords.deeds(f.loadCase(), units));
             words.add(f.note());
           });
       List<String> told = words.stream().distinct().filter(w -> !w.isBlank()).toList();

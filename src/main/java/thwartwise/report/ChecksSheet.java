@@ -15,8 +15,8 @@ final class ChecksSheet {
     UnitFormat units = ReaderUnits.of(inspection.boat());
     page.part("Every check");
     page.paragraph(
-        LoadCaseWords.of(report.asLoaded().loadCase()),
-        LoadCaseWords.of(report.atLimit().loadCase()));
+        LoadCaseWords.of(report.asLoaded().loadCase(), units),
+        LoadCaseWords.of(report.atLimit().loadCase(), units));
     CheckTable.write(page, report.findings(), sources, units);
     ChambersSection.write(page, report.chambers(), units);
     FloatingSection.write(page, report, units);

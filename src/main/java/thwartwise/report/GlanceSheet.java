@@ -52,7 +52,7 @@ final class GlanceSheet {
     if (Verdict.of(report) != Verdict.HELD) {
       load(page, inspection.boat());
     }
-    PicturesSheet.fromAbove(page, pictures);
+    PicturesSheet.fromAbove(page, pictures, units);
     nobodyDoes(page);
     page.paragraph(dryAndFilled());
     page.paragraph(VerdictSection.nextPerson(crew));

@@ -2,18 +2,22 @@ package thwartwise.report;
 
 import thwartwise.afloat.Gravity;
 import thwartwise.measure.Rounding;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.picture.PictureFacts;
 
 /** The words of the curve of moments. */
-record MomentWords(PictureFacts.Moments shown) {
+record MomentWords(PictureFacts.Moments shown, UnitFormat units) {
+  private static final double TWO_FEET = 0.6096;
+
   static final String TITLE = "What brings it back, and how far it can heel";
 
   String alternative() {
     return "Moment that brings the boat back against heel to "
         + shown.side().word()
         + ": at most "
-        + Rounding.down(shown.greatest(), 0)
-        + " newton metres, at "
+        + moment(Rounding.down(shown.greatest() / units.momentUnit(), 0))
+        + ", at "
         + Rounding.down(Math.toDegrees(shown.greatestAt()), 0)
         + " degrees. "
         + ends()
@@ -40,7 +44,7 @@ record MomentWords(PictureFacts.Moments shown) {
 
   String caption() {
     return "Full line: what turns it back upright, with "
-        + AboardWords.of(shown.aboard())
+        + AboardWords.of(shown.aboard(), units)
         + (shown.aboard().isNobody() ? ". " : " in their places. ")
         + (shown.aboard().isNobody()
             ? ""
@@ -53,15 +57,25 @@ record MomentWords(PictureFacts.Moments shown) {
         + forScale();
   }
 
+  private boolean metric() {
+    return units.system().isMetric();
+  }
+
+  private String moment(String figure) {
+    return figure + (metric() ? " newton metres" : " pound feet");
+  }
+
   private String forScale() {
     if (shown.aboard().isNobody()) {
       return "";
     }
     double mass = shown.aboard().each();
+    double out = metric() ? 0.5 : TWO_FEET;
     return " One person of "
-        + AboardWords.kilograms(mass)
-        + " half a metre out heels it with "
-        + Rounding.up(0.5 * mass * Gravity.STANDARD, 0)
-        + " newton metres.";
+        + units.mass(mass, Side.UP)
+        + (metric() ? " half a metre" : " 2 feet")
+        + " out heels it with "
+        + moment(Rounding.up(out * mass * Gravity.STANDARD / units.momentUnit(), 0))
+        + ".";
   }
 }

@@ -16,7 +16,7 @@ final class PageSheets {
   static void write(Page page, InspectionRecord inspection, Pictures pictures) {
     Sources sources = new Sources();
     GlanceSheet.write(page, inspection, pictures);
-    PicturesSheet.write(page, pictures);
+    PicturesSheet.write(page, pictures, ReaderUnits.of(inspection.boat()));
     ChangesSheet.write(page, inspection);
     ChecksSheet.write(page, inspection, sources);
     ChecklistsSection.write(page, inspection.boat());

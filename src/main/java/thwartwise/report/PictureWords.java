@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import thwartwise.measure.UnitFormat;
 import thwartwise.picture.MissingPicture;
 import thwartwise.picture.PictureFacts;
 import thwartwise.picture.SwampedRest;
@@ -13,24 +14,24 @@ import thwartwise.picture.SwampedRest;
  */
 public record PictureWords(String title, String alternative, String caption) {
 
-  public static PictureWords of(PictureFacts facts) {
+  public static PictureWords of(PictureFacts facts, UnitFormat units) {
     if (facts instanceof PictureFacts.Plan plan) {
-      PlanWords words = new PlanWords(plan);
+      PlanWords words = new PlanWords(plan, units);
       return new PictureWords(PlanWords.TITLE, words.alternative(), words.caption());
     }
     if (facts instanceof PictureFacts.Profile profile) {
-      SideWords words = new SideWords(profile);
+      SideWords words = new SideWords(profile, units);
       return new PictureWords(SideWords.TITLE, words.alternative(), words.caption());
     }
     if (facts instanceof PictureFacts.FullOfWater full) {
-      FullOfWaterWords words = new FullOfWaterWords(full);
+      FullOfWaterWords words = new FullOfWaterWords(full, units);
       return new PictureWords(FullOfWaterWords.TITLE, words.alternative(), words.caption());
     }
     if (facts instanceof PictureFacts.Section section) {
-      SectionWords words = new SectionWords(section);
+      SectionWords words = new SectionWords(section, units);
       return new PictureWords(words.title(), words.alternative(), words.caption());
     }
-    MomentWords words = new MomentWords((PictureFacts.Moments) facts);
+    MomentWords words = new MomentWords((PictureFacts.Moments) facts, units);
     return new PictureWords(MomentWords.TITLE, words.alternative(), words.caption());
   }
 

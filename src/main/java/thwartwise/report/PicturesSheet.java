@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import java.util.List;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Drawn;
 import thwartwise.page.Page;
 import thwartwise.picture.Picture;
@@ -11,11 +12,11 @@ final class PicturesSheet {
   private PicturesSheet() {}
 
   /** The first of them, which belongs to what is read at a glance. */
-  static void fromAbove(Page page, Pictures pictures) {
-    pictures.drawn().stream().limit(1).forEach(picture -> page.drawn(drawn(picture)));
+  static void fromAbove(Page page, Pictures pictures, UnitFormat units) {
+    pictures.drawn().stream().limit(1).forEach(picture -> page.drawn(drawn(picture, units)));
   }
 
-  static void write(Page page, Pictures pictures) {
+  static void write(Page page, Pictures pictures, UnitFormat units) {
     page.sheet("In pictures");
     List<Picture> others = pictures.drawn().stream().skip(1).toList();
     if (others.isEmpty() && pictures.leftOut().isEmpty()) {
@@ -25,12 +26,12 @@ final class PicturesSheet {
     page.paragraph(
         "Drawn to scale as it was measured, in still water, without the allowance for tape and"
             + " scales by which it is judged");
-    others.forEach(picture -> page.drawn(drawn(picture)));
+    others.forEach(picture -> page.drawn(drawn(picture, units)));
     pictures.leftOut().forEach(missing -> page.paragraph(PictureWords.of(missing)));
   }
 
-  private static Drawn drawn(Picture picture) {
-    PictureWords words = PictureWords.of(picture.facts());
+  private static Drawn drawn(Picture picture, UnitFormat units) {
+    PictureWords words = PictureWords.of(picture.facts(), units);
     return new Drawn(words.title(), words.alternative(), words.caption(), picture.svg());
   }
 }

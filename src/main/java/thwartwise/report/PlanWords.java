@@ -2,15 +2,16 @@ package thwartwise.report;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.measure.UnitFormat;
 import thwartwise.picture.PictureFacts;
 
 /** The words of the boat from above. */
-record PlanWords(PictureFacts.Plan shown) {
+record PlanWords(PictureFacts.Plan shown, UnitFormat units) {
   static final String TITLE = "From above: places, people, kit and chambers";
 
   String alternative() {
     return "The boat from above, bow to the right, with "
-        + AboardWords.of(shown.aboard())
+        + AboardWords.of(shown.aboard(), units)
         + ". Places to sit: "
         + shown.places()
         + ". Pieces of kit: "
@@ -44,7 +45,7 @@ record PlanWords(PictureFacts.Plan shown) {
     return shown.aboard().isNobody()
         ? "Drawn with nobody aboard."
         : "Drawn with "
-            + AboardWords.of(shown.aboard())
+            + AboardWords.of(shown.aboard(), units)
             + ", in the seating that comes nearest to a limit. A thick bar or box is a place for"
             + " people, as far as the middle of a person gets. A black square is kit.";
   }

@@ -2,10 +2,12 @@ package thwartwise.report;
 
 import thwartwise.measure.Quoted;
 import thwartwise.measure.Rounding;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.picture.PictureFacts;
 
 /** The words of the section. */
-record SectionWords(PictureFacts.Section shown) {
+record SectionWords(PictureFacts.Section shown, UnitFormat units) {
 
   String title() {
     if (shown.rests()) {
@@ -23,7 +25,7 @@ record SectionWords(PictureFacts.Section shown) {
   private String stands() {
     return shown.floods()
         ? "is where water begins to come in"
-        : "stands " + PictureFacts.centimetres(shown.freeboard()) + " above the water";
+        : "stands " + units.label(shown.freeboard()) + " above the water";
   }
 
   String alternative() {
@@ -32,7 +34,7 @@ record SectionWords(PictureFacts.Section shown) {
         + " to "
         + side()
         + ". The arm between its weight and its lift is "
-        + PictureFacts.centimetres(shown.arm())
+        + units.label(shown.arm())
         + "; the lowest edge "
         + stands();
   }
@@ -51,8 +53,8 @@ record SectionWords(PictureFacts.Section shown) {
   String caption() {
     return lies()
         + " Seen from aft, cut "
-        + Rounding.down(shown.x(), 2)
-        + "\u00a0m forward of the aft end, by the lowest edge, "
+        + units.height(shown.x(), Side.DOWN)
+        + " forward of the aft end, by the lowest edge, "
         + Quoted.of(shown.lowestEdge())
         + ", which "
         + stands()
@@ -70,7 +72,7 @@ record SectionWords(PictureFacts.Section shown) {
     }
     String moved =
         "With "
-            + AboardWords.of(shown.aboard())
+            + AboardWords.of(shown.aboard(), units)
             + ", everyone hard against the "
             + side()
             + " side and leaning with it, it ";

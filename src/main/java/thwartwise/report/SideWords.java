@@ -1,10 +1,11 @@
 package thwartwise.report;
 
 import thwartwise.measure.Rounding;
+import thwartwise.measure.UnitFormat;
 import thwartwise.picture.PictureFacts;
 
 /** The words of the boat from the side. */
-record SideWords(PictureFacts.Profile shown) {
+record SideWords(PictureFacts.Profile shown, UnitFormat units) {
   static final String TITLE = "From the side: how deep it floats";
 
   /** Heels under this are not worth a word, rad. */
@@ -21,7 +22,7 @@ record SideWords(PictureFacts.Profile shown) {
     return "Dotted: empty, with its kit. "
         + (shown.aboard().isNobody()
             ? ""
-            : "Full line: loaded, with " + AboardWords.of(shown.aboard()) + ". ")
+            : "Full line: loaded, with " + AboardWords.of(shown.aboard(), units) + ". ")
         + "The figure is how far the lowest edge where water can come in stands above the water. "
         + (shown.aboard().isNobody() ? "No line for people: nobody is drawn aboard. " : "")
         + notDrawn("Empty", shown.empty())
@@ -41,7 +42,10 @@ record SideWords(PictureFacts.Profile shown) {
       case SINKS -> "Full of water it sinks, so no line is drawn for that.";
       case NOT_UPRIGHT -> "Full of water it does not stay upright, so no line is drawn for that.";
       case UPRIGHT ->
-          "Broken line: full of water, with " + AboardWords.of(shown.aboard()) + heeled() + ".";
+          "Broken line: full of water, with "
+              + AboardWords.of(shown.aboard(), units)
+              + heeled()
+              + ".";
     };
   }
 

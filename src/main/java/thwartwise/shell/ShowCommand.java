@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.LineWrap;
 import thwartwise.picture.LetterPictures;
 import thwartwise.picture.LetterPictures.Sketch;
@@ -66,17 +67,18 @@ final class ShowCommand implements ShellCommand {
     InspectionRecord record = RecordChoice.of(named, new CommandInput(context)).inspection();
     LetterPictures pictures =
         LetterPictures.of(record.boat(), record.report(), record.date().toLocalDate(), COLUMNS);
+    UnitFormat units = new UnitFormat(record.boat().units());
     String text =
         Stream.concat(
-                pictures.drawn().stream().map(ShowCommand::lines),
+                pictures.drawn().stream().map(sketch -> lines(sketch, units)),
                 pictures.leftOut().stream().map(missing -> wrapped(PictureWords.of(missing))))
             .collect(Collectors.joining("\n\n"));
     pager.show(text, context.outputWriter());
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
-  private static String lines(Sketch sketch) {
-    PictureWords words = PictureWords.of(sketch.facts());
+  private static String lines(Sketch sketch, UnitFormat units) {
+    PictureWords words = PictureWords.of(sketch.facts(), units);
     return String.join("\n", words.title(), sketch.drawing(), wrapped(words.caption()));
   }
 

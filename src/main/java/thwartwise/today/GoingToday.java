@@ -20,6 +20,8 @@ import thwartwise.checks.UntriedAct;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * What must be answered with yes before somebody goes afloat today, drawn from what the inspection
@@ -46,14 +48,14 @@ public record GoingToday(List<String> held, List<Point> points) {
   }
 
   public static GoingToday of(Report report, Boat boat) {
-    List<String> held = held(report);
+    List<String> held = held(report, new UnitFormat(boat.units()));
     return new GoingToday(held, held.isEmpty() ? points(report, boat) : List.of());
   }
 
-  private static List<String> held(Report report) {
+  private static List<String> held(Report report, UnitFormat units) {
     Recommendation r = report.recommendation();
     if (!r.withheld() && (r.people() > 0 || !r.crewLimits().isEmpty())) {
-      return whateverTheLoading(report);
+      return whateverTheLoading(report, units);
     }
     return r.reasons().isEmpty()
         ? List.of("no crew meets every check that limits the crew")
@@ -61,7 +63,7 @@ public record GoingToday(List<String> held, List<Point> points) {
   }
 
   /** The file's own loading can be left; what holds back another one cannot. */
-  private static List<String> whateverTheLoading(Report report) {
+  private static List<String> whateverTheLoading(Report report, UnitFormat units) {
     return report.findings().stream()
         .filter(Finding::holdsBack)
         .filter(f -> f.loadCase().kind() != LoadCase.Kind.AS_LOADED)
@@ -71,7 +73,7 @@ public record GoingToday(List<String> held, List<Point> points) {
                     + ": "
                     + f.outcome().word()
                     + " ("
-                    + LoadCaseWords.of(f.loadCase())
+                    + LoadCaseWords.of(f.loadCase(), units)
                     + ")")
         .toList();
   }
@@ -79,8 +81,9 @@ public record GoingToday(List<String> held, List<Point> points) {
   private static List<Point> points(Report report, Boat boat) {
     Recommendation r = report.recommendation();
     List<Point> points = new ArrayList<>();
-    points.add(weighed(r));
-    points.add(load(r));
+    UnitFormat units = new UnitFormat(boat.units());
+    points.add(weighed(r, units));
+    points.add(load(r, units));
     points.add(seats(report, boat));
     points.add(acts(report));
     points.addAll(PeopleAfloat.points());
@@ -94,10 +97,10 @@ public record GoingToday(List<String> held, List<Point> points) {
     return points;
   }
 
-  private static Point weighed(Recommendation r) {
+  private static Point weighed(Recommendation r, UnitFormat units) {
     String each =
         r.crewLimits().stream()
-            .map(l -> people(l.people()) + " up to " + kg(l.eachUpTo()) + each(l.people()))
+            .map(l -> people(l.people()) + " up to " + kg(l.eachUpTo(), units) + each(l.people()))
             .collect(Collectors.joining("; "));
     int most = r.crewLimits().stream().mapToInt(Recommendation.CrewLimit::people).max().orElse(0);
     return new Point(
@@ -105,7 +108,7 @@ public record GoingToday(List<String> held, List<Point> points) {
             Locale.ROOT,
             "Was everyone weighed dressed, jacket on, and within %s in all: %s, and never more than"
                 + " %s?",
-            kg(r.crew()),
+            kg(r.crew(), units),
             each,
             people(most)),
         "weigh everyone as they go afloat, and leave people ashore until they are within it");
@@ -115,14 +118,14 @@ public record GoingToday(List<String> held, List<Point> points) {
     return people > 1 ? " each" : "";
   }
 
-  private static Point load(Recommendation r) {
+  private static Point load(Recommendation r, UnitFormat units) {
     return new Point(
         String.format(
             Locale.ROOT,
             "Is the load within %s, people, kit and all else, with the kit listed where the file has"
                 + " it and no more than %s besides, low on the middle line?",
-            kg(r.load()),
-            besides(r)),
+            kg(r.load(), units),
+            besides(r, units)),
         "weigh what goes aboard, leave the rest ashore, and stow the kit where the file has it");
   }
 
@@ -131,19 +134,24 @@ public record GoingToday(List<String> held, List<Point> points) {
   }
 
   /** For each number of people where it was told so. */
-  private static String besides(Recommendation r) {
+  private static String besides(Recommendation r, UnitFormat units) {
     boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extra()));
     return each && r.crewLimits().size() > 1
         ? r.crewLimits().stream()
-            .map(l -> kg(l.extra()) + " with " + people(l.people()) + SeatsToday.besidesLike(l))
+            .map(
+                l ->
+                    kg(l.extra(), units)
+                        + " with "
+                        + people(l.people())
+                        + SeatsToday.besidesLike(l))
             .collect(Collectors.joining(", "))
-        : kg(r.extra()) + alone(r.crewLimits());
+        : kg(r.extra(), units) + alone(r.crewLimits());
   }
 
   private static Point seats(Report report, Boat boat) {
     Set<String> not = SeatsToday.notLikeThis(report.recommendation());
     if (!report.nothingHoldsBack()) {
-      not.add(LoadCaseWords.of(report.asLoaded().loadCase()));
+      not.add(LoadCaseWords.of(report.asLoaded().loadCase(), new UnitFormat(boat.units())));
     }
     String places = String.join(", ", boat.places().stream().map(p -> p.name()).toList());
     return new Point(
@@ -180,7 +188,7 @@ public record GoingToday(List<String> held, List<Point> points) {
             .collect(Collectors.joining(", "));
     String bailer =
         boat.bailer()
-            .map(v -> String.format(Locale.ROOT, "a bailer of %.0f litres", Math.ceil(1000 * v)))
+            .map(v -> "a bailer of " + new UnitFormat(boat.units()).volume(v, Side.UP))
             .orElse("a bailer or bucket");
     return new Point(
         "Is "
@@ -214,7 +222,7 @@ public record GoingToday(List<String> held, List<Point> points) {
     return count == 1 ? "one person" : count + " people";
   }
 
-  private static String kg(double mass) {
-    return String.format(Locale.ROOT, "%.0f\u00a0kg", Math.floor(mass));
+  private static String kg(double mass, UnitFormat units) {
+    return units.mass(mass, Side.DOWN);
   }
 }

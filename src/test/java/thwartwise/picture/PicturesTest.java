@@ -33,6 +33,7 @@ import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.loadcase.Crew;
+import thwartwise.measure.UnitFormat;
 import thwartwise.record.SampleRecords;
 import thwartwise.report.PictureWords;
 
@@ -104,9 +105,11 @@ class PicturesTest {
     assertThat(PICTURES.drawn())
         .allSatisfy(
             p -> {
-              assertThat(PictureWords.of(p.facts()).title()).isNotBlank();
-              assertThat(PictureWords.of(p.facts()).alternative()).hasSizeGreaterThan(60);
-              assertThat(PictureWords.of(p.facts()).caption()).hasSizeGreaterThan(60);
+              assertThat(PictureWords.of(p.facts(), UnitFormat.METRIC).title()).isNotBlank();
+              assertThat(PictureWords.of(p.facts(), UnitFormat.METRIC).alternative())
+                  .hasSizeGreaterThan(60);
+              assertThat(PictureWords.of(p.facts(), UnitFormat.METRIC).caption())
+                  .hasSizeGreaterThan(60);
             });
   }
 
@@ -475,9 +478,10 @@ class PicturesTest {
     Picture side = Pictures.of(sinks, report, TODAY).drawn().get(SIDE);
     assertThat(Drawing.of(side).kinds("water-swamped")).isEmpty();
     assertThat(Drawing.of(side).kinds("water-empty")).hasSize(1);
-    assertThat(PictureWords.of(side.facts()).caption())
+    assertThat(PictureWords.of(side.facts(), UnitFormat.METRIC).caption())
         .contains("Full of water it sinks, so no line is drawn for that.");
-    assertThat(PictureWords.of(side.facts()).alternative()).contains("Full of water it sinks");
+    assertThat(PictureWords.of(side.facts(), UnitFormat.METRIC).alternative())
+        .contains("Full of water it sinks");
     assertThat(Pictures.of(sinks, report, TODAY).leftOut())
         .extracting(PictureWords::of)
         .containsExactly("Full of water it sinks, so it is not drawn");
@@ -494,9 +498,9 @@ class PicturesTest {
       assertThat(Drawing.of(picture).kinds("people")).isEmpty();
     }
     assertThat(Drawing.of(pictures.drawn().get(SIDE)).kinds("water-loaded")).isEmpty();
-    assertThat(PictureWords.of(pictures.drawn().get(PLAN).facts()).caption())
+    assertThat(PictureWords.of(pictures.drawn().get(PLAN).facts(), UnitFormat.METRIC).caption())
         .startsWith("Drawn with nobody aboard.");
-    assertThat(PictureWords.of(pictures.drawn().get(SIDE).facts()).caption())
+    assertThat(PictureWords.of(pictures.drawn().get(SIDE).facts(), UnitFormat.METRIC).caption())
         .contains("nobody is drawn aboard");
   }
 
@@ -508,7 +512,7 @@ class PicturesTest {
     assertThat(pictures.leftOut()).hasSize(1);
     assertThat(PictureWords.of(pictures.leftOut().get(0)))
         .contains("no way was found in which it floats upright");
-    assertThat(PictureWords.of(pictures.drawn().get(SIDE).facts()).caption())
+    assertThat(PictureWords.of(pictures.drawn().get(SIDE).facts(), UnitFormat.METRIC).caption())
         .contains("no line is drawn for it");
   }
 
@@ -533,7 +537,8 @@ class PicturesTest {
       assertThat(picture.svg()).doesNotContain("<script");
       assertThat(Drawing.of(picture).all("text"))
           .allMatch(t -> t.getTextContent().codePointCount(0, t.getTextContent().length()) <= 46);
-      assertThat(PictureWords.of(picture.facts()).caption().length()).isLessThan(900);
+      assertThat(PictureWords.of(picture.facts(), UnitFormat.METRIC).caption().length())
+          .isLessThan(900);
     }
   }
 
