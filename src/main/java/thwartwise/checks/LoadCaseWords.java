@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import thwartwise.afloat.Gravity;
 import thwartwise.boat.Side;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;
@@ -166,7 +167,8 @@ public final class LoadCaseWords {
   }
 
   private String newtons(double force) {
-    return metric("%.0f N", force).orElseGet(() -> units.force(force, UnitFormat.Side.UP));
+    return metric("%.0f N", force)
+        .orElseGet(() -> units.mass(force / Gravity.STANDARD, UnitFormat.Side.UP));
   }
 
   private String speed(double metresASecond) {

@@ -3,6 +3,7 @@ package thwartwise.record;
 import java.time.OffsetDateTime;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitSystem;
 
 /**
  * One inspection, kept for good: what was measured and what came of it.
@@ -12,4 +13,10 @@ import thwartwise.inspection.Report;
  * @param programVersion which version worked it out
  */
 public record InspectionRecord(
-    OffsetDateTime date, String by, String programVersion, Boat boat, Report report) {}
+    OffsetDateTime date, String by, String programVersion, Boat boat, Report report) {
+
+  /** The same, told in these units. */
+  public InspectionRecord in(UnitSystem units) {
+    return new InspectionRecord(date, by, programVersion, boat.in(units), report);
+  }
+}

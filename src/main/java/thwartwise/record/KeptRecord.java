@@ -2,6 +2,7 @@ package thwartwise.record;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import thwartwise.measure.UnitSystem;
 
 /**
  * A record with its place among those of its boat.
@@ -23,4 +24,11 @@ public record KeptRecord(
     boolean chained,
     boolean vouches,
     Optional<Correction> corrects,
-    InspectionRecord inspection) {}
+    InspectionRecord inspection) {
+
+  /** The same, told in these units. */
+  public KeptRecord in(UnitSystem units) {
+    return new KeptRecord(
+        handle, name, number, hash, intact, chained, vouches, corrects, inspection.in(units));
+  }
+}

@@ -36,7 +36,7 @@ final class CompareCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(BOAT_NAME, OptionWord.HTML, OptionWord.FOLDER);
+    return List.of(BOAT_NAME, OptionWord.HTML, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -63,8 +63,8 @@ final class CompareCommand implements ShellCommand {
           this, "name two records, the older one first. \"records\" lists them.");
     }
     CommandInput given = new CommandInput(context);
-    KeptRecord before = found(named.get(0).value(), given);
-    KeptRecord after = found(named.get(1).value(), given);
+    KeptRecord before = UnitsChoice.of(found(named.get(0).value(), given), given, this);
+    KeptRecord after = UnitsChoice.of(found(named.get(1).value(), given), given, this);
     String told =
         given.has(OptionWord.HTML)
             ? given.kept(ComparePage.html(before, after))

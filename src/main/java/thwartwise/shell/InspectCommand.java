@@ -40,6 +40,7 @@ final class InspectCommand implements ShellCommand {
         CorrectionChoice.CORRECTS,
         CorrectionChoice.BECAUSE,
         OptionWord.RULES,
+        UnitsChoice.UNITS,
         OptionWord.FOLDER);
   }
 
@@ -72,7 +73,7 @@ final class InspectCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     RuleBook book = RuleBooks.of(given);
-    Boat boat = BoatFile.read(file);
+    Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);
     var inspection = inspected(boat, file, given.text(OptionWord.BY), book);
     Inspector.Kept kept =

@@ -41,7 +41,7 @@ final class PageCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(RecordChoice.BOAT, OptionWord.FOLDER);
+    return List.of(RecordChoice.BOAT, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -73,7 +73,7 @@ final class PageCommand implements ShellCommand {
       throw UsageError.refused(
           this, "the sheet is a number, behind the record: page custard-tart/2 3.");
     }
-    KeptRecord record = RecordChoice.of(named, given);
+    KeptRecord record = UnitsChoice.of(RecordChoice.of(named, given), given, this);
     String text =
         numbered
             ? sheet(record, Integer.parseInt(typed.get(typed.size() - 1)))

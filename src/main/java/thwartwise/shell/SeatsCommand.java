@@ -43,7 +43,7 @@ final class SeatsCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, PEOPLE, OptionWord.RULES, OptionWord.FOLDER);
+    return List.of(OptionWord.BOAT, PEOPLE, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -67,7 +67,7 @@ final class SeatsCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
-    Boat boat = BoatFile.read(file);
+    Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     List<Member> members = members(given.text(PEOPLE).orElseThrow());
     CrewAnswer answer = answer(file, boat, RuleBooks.of(given), members);
     PrintWriter out = context.outputWriter();

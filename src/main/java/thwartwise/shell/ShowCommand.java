@@ -41,7 +41,7 @@ final class ShowCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(RecordChoice.BOAT, OptionWord.FOLDER);
+    return List.of(RecordChoice.BOAT, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -64,7 +64,9 @@ final class ShowCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     List<String> named =
         context.parsedInput().arguments().stream().map(CommandArgument::value).toList();
-    InspectionRecord record = RecordChoice.of(named, new CommandInput(context)).inspection();
+    CommandInput given = new CommandInput(context);
+    InspectionRecord record =
+        UnitsChoice.of(RecordChoice.of(named, given), given, this).inspection();
     LetterPictures pictures =
         LetterPictures.of(record.boat(), record.report(), record.date().toLocalDate(), COLUMNS);
     UnitFormat units = new UnitFormat(record.boat().units());

@@ -73,7 +73,7 @@ final class SupposeCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(BOAT, OptionWord.RULES, OptionWord.FOLDER);
+    return List.of(BOAT, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -101,7 +101,7 @@ final class SupposeCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     CommandInput given = new CommandInput(context);
     Path file = file(given);
-    Boat boat = BoatFile.read(file);
+    Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     RuleBook book = RuleBooks.of(given);
     List<Supposition> supposed = understood(read(boat, typed(context)));
     Tried tried = understood(tried(file, boat, book, supposed));

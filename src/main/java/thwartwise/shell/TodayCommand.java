@@ -47,7 +47,8 @@ final class TodayCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, ANSWERS, OptionWord.RULES, OptionWord.FOLDER);
+    return List.of(
+        OptionWord.BOAT, ANSWERS, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -71,7 +72,7 @@ final class TodayCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Conversation conversation = conversation(context, given);
     Path file = BoatChoice.of(given, this);
-    Boat boat = BoatFile.read(file);
+    Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
     Inspector.Kept kept = inspector.keep(inspected(boat, file, given), given.workspace());

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitSystem;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.KeptRecord;
 import thwartwise.record.SampleBoats;
@@ -63,6 +64,23 @@ class PageCommandTest {
 
     String once = TextPage.of(record(name)).stripTrailing() + "\n";
     assertThat(shell.out()).isEqualTo(once + once);
+  }
+
+  @Test
+  void other_units_are_shown_for_once() {
+    assertThat(page("--units", "feet")).isZero();
+
+    KeptRecord feet = record("egg-whisk").in(UnitSystem.FEET_INCHES_POUNDS);
+    assertThat(shell.out()).isEqualTo(TextPage.of(feet).stripTrailing() + "\n");
+    assertThat(shell.out()).contains("244 lb    people in all").doesNotContain("110 kg");
+    assertThat(record("egg-whisk").inspection().boat().units()).isEqualTo(UnitSystem.METRIC);
+  }
+
+  @Test
+  void units_that_are_neither_are_refused() {
+    assertThat(page("--units", "cubits")).isEqualTo(2);
+
+    assertThat(shell.err()).isEqualTo("page: --units is metric or feet, not \"cubits\".\n");
   }
 
   @Test

@@ -1,0 +1,33 @@
+package thwartwise.shell;
+
+import thwartwise.boat.Boat;
+import thwartwise.measure.Quoted;
+import thwartwise.measure.UnitSystem;
+import thwartwise.record.KeptRecord;
+
+/** The units somebody wants to read for once, instead of those the boat was measured in. */
+final class UnitsChoice {
+  static final OptionWord UNITS =
+      new OptionWord(
+          "units", "UNITS", "metric or feet, instead of those it was measured in", false);
+
+  private UnitsChoice() {}
+
+  static Boat of(Boat boat, CommandInput given, ShellCommand command) {
+    return given.text(UNITS).map(typed -> boat.in(system(typed, command))).orElse(boat);
+  }
+
+  static KeptRecord of(KeptRecord record, CommandInput given, ShellCommand command) {
+    return given.text(UNITS).map(typed -> record.in(system(typed, command))).orElse(record);
+  }
+
+  private static UnitSystem system(String typed, ShellCommand command) {
+    return switch (typed) {
+      case "metric" -> UnitSystem.METRIC;
+      case "feet" -> UnitSystem.FEET_INCHES_POUNDS;
+      default ->
+          throw UsageError.refused(
+              command, "--units is metric or feet, not " + Quoted.of(typed) + ".");
+    };
+  }
+}
