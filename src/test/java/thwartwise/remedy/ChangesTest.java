@@ -106,8 +106,8 @@ class ChangesTest {
       assertThat(counted(change.boat()) - counted(DEMO)).isCloseTo(0.9 * sure, within(1e-9));
       assertThat(sure).isPositive().isLessThanOrEqualTo(drawn);
       assertThat(weight.mass()).isCloseTo(40 * drawn, within(1e-9));
-      assertThat(DeedWords.of(change.deed()).how())
-          .contains("Fasten it so that it cannot float off");
+      assertThat(DeedWords.of(change.deed()).cautions())
+          .anyMatch(c -> c.contains("Fasten it so that it cannot float off"));
     }
   }
 

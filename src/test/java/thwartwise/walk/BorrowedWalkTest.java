@@ -13,6 +13,7 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitSystem;
 import thwartwise.walk.borrowed.RoughLines;
 import thwartwise.walk.borrowed.SectionForm;
 import thwartwise.walk.engine.Answer;
@@ -29,7 +30,7 @@ class BorrowedWalkTest {
 
   @Test
   void feet_and_inches_give_the_same_boat() {
-    assertThat(Sheet.borrowed(false).boat()).isEqualTo(FLAT.boat());
+    assertThat(Sheet.borrowed(false).boat().in(UnitSystem.METRIC)).isEqualTo(FLAT.boat());
   }
 
   @Test
