@@ -43,6 +43,8 @@ public final class TodayPage {
               + " of "
               + units.mass(crew.adult(), Side.UP),
           CrewWords.nearly(crew, units).orElse(""));
+      page.paragraph(
+          TrialSeenWords.of(inspection).orElse(""), TrialSeenWords.bounds(inspection).orElse(""));
     }
     return page.toString();
   }

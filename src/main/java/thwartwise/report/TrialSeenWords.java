@@ -54,7 +54,7 @@ final class TrialSeenWords {
   private static String told(Boat boat, TrialSeen seen) {
     return "with "
         + FigureText.people(seen.people())
-        + " of together "
+        + (seen.people() == 1 ? " of " : " of together ")
         + ReaderUnits.of(boat).mass(seen.mass(), Side.DOWN)
         + ", on "
         + Moment.day(seen.date())

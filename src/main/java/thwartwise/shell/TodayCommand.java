@@ -18,10 +18,12 @@ import thwartwise.json.UnusableInput;
 import thwartwise.measure.Printable;
 import thwartwise.measure.Quoted;
 import thwartwise.record.InspectionRecord;
+import thwartwise.report.KneeDeepTrial;
 import thwartwise.report.TodayPage;
 import thwartwise.report.TodayPage.Answered;
 import thwartwise.today.GoingToday;
 import thwartwise.today.GoingToday.Point;
+import thwartwise.walk.Walk;
 
 /** Asks the last questions before somebody goes afloat today. */
 final class TodayCommand implements ShellCommand {
@@ -57,7 +59,9 @@ final class TodayCommand implements ShellCommand {
         Inspects the boat as of now and asks a short list of questions drawn from
         what was found and from the waters the boat file names. Each is answered
         with yes, no or don't know; anything but yes stays an open point, and so
-        does every question left when the input ends. The record and the answers
+        does every question left when the input ends. Of a boat with nothing to
+        show that it holds anybody up full of water it asks first what was seen
+        in the trial in knee-deep water, if that was done today. The record and the answers
         are kept in the folder, under records.
 
         Exit codes, for scripts:
@@ -75,7 +79,8 @@ final class TodayCommand implements ShellCommand {
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
-    Inspector.Kept kept = inspector.keep(inspected(boat, file, given), given.workspace());
+    InspectionRecord seen = withTrial(inspected(boat, file, given), file, given, conversation);
+    Inspector.Kept kept = inspector.keep(seen, given.workspace());
     GoingToday today = GoingToday.of(kept.report(), kept.inspection().boat());
     conversation.say("");
     conversation.say(TodayPage.opening(kept.inspection()));
@@ -85,6 +90,33 @@ final class TodayCommand implements ShellCommand {
     keep(kept, answers, ending, given.workspace(), conversation);
     boolean open = !today.held().isEmpty() || answers.stream().anyMatch(a -> !a.yes());
     return (open ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
+  }
+
+  /** Of a boat that nothing else was shown of, it is asked what was seen of it full of water. */
+  private InspectionRecord withTrial(
+      InspectionRecord inspection, Path file, CommandInput given, Conversation conversation) {
+    Boat boat = inspection.boat();
+    if (!KneeDeepTrial.isAskedOf(inspection)) {
+      return inspection;
+    }
+    Optional<Boat> seen =
+        new TrialConversation(conversation, Walk.ofTrial(inspector.today(), boat))
+            .asked()
+            .filter(b -> b.trialSeen().isPresent());
+    if (seen.isEmpty()) {
+      return inspection;
+    }
+    conversation.say("Working it out again, with what was seen.");
+    InspectionRecord again = inspected(seen.get(), file, given);
+    Workspace workspace = given.workspace();
+    if (isKeptAt(workspace.boatPath(boat.name()), file)) {
+      workspace.saveBoat(seen.get());
+    }
+    return again;
+  }
+
+  private static boolean isKeptAt(Path kept, Path file) {
+    return kept.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize());
   }
 
   /** Answers come from the file named, or from whoever runs the command. */

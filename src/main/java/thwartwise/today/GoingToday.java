@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Opening;
+import thwartwise.boat.TrialSeen;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
@@ -85,6 +86,7 @@ public record GoingToday(List<String> held, List<Point> points) {
     points.add(weighed(r, units));
     points.add(load(r, units));
     points.add(seats(report, boat));
+    boat.trialSeen().ifPresent(seen -> points.add(asSeen(seen)));
     points.add(acts(report));
     points.addAll(PeopleAfloat.points());
     points.addAll(WatersToday.points(report, boat.waters()));
@@ -112,6 +114,14 @@ public record GoingToday(List<String> held, List<Point> points) {
             each,
             people(most)),
         "weigh everyone as they go afloat, and leave people ashore until they are within it");
+  }
+
+  private static Point asSeen(TrialSeen seen) {
+    return new Point(
+        "Do only those go who sat in it in the trial in knee-deep water, "
+            + people(seen.people())
+            + ", and sit as they sat then?",
+        "leave whoever was not in the trial ashore, or do the trial again with them");
   }
 
   private static String each(int people) {

@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import thwartwise.boat.Boat;
 import thwartwise.measure.Reading;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.rules.RuleSet;
@@ -16,12 +18,15 @@ import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.PartialBoat;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.ReplayResult;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
+import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.UnansweredQuestion;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
+import thwartwise.walk.questions.TrialQuestions;
 
 /**
  * The conversation that measures a whole boat, as a pure function of the answers given so far. Keep
@@ -39,7 +44,7 @@ public final class Walk {
 
   private static final Pattern CHANGE = Pattern.compile("change\\s*(\\d{0,4})");
 
-  private final WalkModes script;
+  private final Function<Replay, Boat> script;
 
   /**
    * The run of the answers asked about last: every typed line asks for the same run several times,
@@ -49,7 +54,7 @@ public final class Walk {
 
   private record LastRun(List<Answer> answers, Optional<ReplayResult> played) {}
 
-  private Walk(WalkModes script) {
+  private Walk(Function<Replay, Boat> script) {
     this.script = script;
   }
 
@@ -59,7 +64,13 @@ public final class Walk {
    * @param own our own rule set, which says what a measured boat can be
    */
   public static Walk on(LocalDate today, KnownBoats known, RuleSet own) {
-    return new Walk(new WalkModes(today, known, new PlausibleLimits(own)));
+    return new Walk(new WalkModes(today, known, new PlausibleLimits(own))::boat);
+  }
+
+  /** What was seen today of a boat full of water, and nothing else; it ends in the boat with it. */
+  public static Walk ofTrial(LocalDate today, Boat boat) {
+    Tape tape = new Tape(boat.units());
+    return new Walk(replay -> boat.withTrialSeen(new TrialQuestions(replay, tape, today).seen()));
   }
 
   /** The question to ask now, or the boat. */
@@ -107,7 +118,7 @@ public final class Walk {
     if (before.played().isPresent() && before.answers().equals(answers)) {
       return before.played().get();
     }
-    ReplayResult played = ReplayResult.of(script::boat, answers);
+    ReplayResult played = ReplayResult.of(script, answers);
     last = new LastRun(List.copyOf(answers), Optional.of(played));
     return played;
   }

@@ -362,6 +362,7 @@ class PackagedJarIT {
     {"Motor on the stern", "no", "no"},
     {"All else that is carried", "4.5359237", "10"},
     {"Is a leak test", "no", "no"},
+    {"Was the trial in knee-deep water", "", ""},
     {"Is the boat complete", "", ""}
   };
 

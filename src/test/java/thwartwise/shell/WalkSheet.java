@@ -94,6 +94,12 @@ final class WalkSheet {
     }
   }
 
+  /** The same with something else at one question. */
+  WalkSheet with(String key, String other) {
+    noted.put(key, other);
+    return this;
+  }
+
   /** Every question with its answer, first to last; a question not noted is left at Enter. */
   List<Turn> turns() {
     Walk walk = Walk.on(LocalDate.of(2026, 6, 1), KnownBoats.NONE, RuleSetFile.cautiousDefault());

@@ -61,11 +61,18 @@ class EnterFlattersLeastTest {
           Map.entry("person\\.\\d+\\.y", "only as loaded; the recommendation asks nobody"),
           Map.entry("hull\\.doubt\\..*", "goes on, and its reason is asked for at the end"),
           Map.entry("kept\\..*", "not kept, so nothing is recommended"),
+          Map.entry("trial\\.done", "nothing seen, so nothing lifted: tried below"),
+          Map.entry("trial\\.(level|heads)", "seen to go badly, so nobody goes: tried below"),
           Map.entry("short\\.tested", "no chamber counts: tried below"),
           Map.entry("short\\.mass", "a heavy guess: tried below"));
 
   static Stream<Sheet> sheets() {
-    return Stream.of(Sheet.small(), Sheet.full(true), Sheet.full(false), Sheet.borrowed(true));
+    return Stream.of(
+        Sheet.small(),
+        Sheet.full(true),
+        Sheet.full(false),
+        Sheet.borrowed(true),
+        Sheet.borrowedAndTried());
   }
 
   @ParameterizedTest
@@ -278,7 +285,15 @@ class EnterFlattersLeastTest {
             "place.2.any",
             List.of("yes")),
         Arguments.of(Sheet.borrowed(true), "short.tested", List.of("yes")),
+        Arguments.of(tried(), "trial.done", List.of("yes")),
+        Arguments.of(tried(), "trial.level", List.of("yes")),
+        Arguments.of(tried(), "trial.heads", List.of("yes")),
         Arguments.of(Sheet.borrowed(true), "short.mass", List.of("40", "60", "80")));
+  }
+
+  /** Two people were seen in it full of water that day, and nothing else was shown. */
+  private static Sheet tried() {
+    return Sheet.borrowedAndTried();
   }
 
   @ParameterizedTest(name = "{1}")

@@ -249,6 +249,19 @@ record Sheet(Map<String, String> typed) {
     return of(BORROWED, metric ? 1 : 2);
   }
 
+  /** With no leak test to show, and two people seen in it full of water. */
+  static Sheet borrowedAndTried() {
+    return borrowed(true)
+        .with("short.tested", "no")
+        .with("trial.done", "yes")
+        .with("trial.people", "2")
+        .with("trial.mass", "150")
+        .with("trial.minutes", "12 min")
+        .with("trial.level", "yes")
+        .with("trial.heads", "yes")
+        .with("trial.by", "Ann Lee");
+  }
+
   static Sheet full(boolean metric) {
     return of(FULL, metric ? 1 : 2);
   }

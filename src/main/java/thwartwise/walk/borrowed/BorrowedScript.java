@@ -22,6 +22,7 @@ import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.KeptQuestions;
 import thwartwise.walk.questions.Outline;
+import thwartwise.walk.questions.TrialQuestions;
 
 /**
  * A borrowed boat and twenty minutes on the bank: at most twenty-five questions. What is not asked
@@ -91,7 +92,11 @@ public final class BorrowedScript {
                 measuredBy,
                 assumed)
             .in(tape.system());
-    Boat settled = kept.kept(replay, boat);
+    Boat tried =
+        chambers.isEmpty()
+            ? boat.withTrialSeen(new TrialQuestions(replay, tape, today).seen())
+            : boat;
+    Boat settled = kept.kept(replay, tried);
     BasicQuestions.finish(replay);
     return settled;
   }

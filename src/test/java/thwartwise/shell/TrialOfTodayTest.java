@@ -1,0 +1,91 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.archive.Workspace;
+import thwartwise.boat.Boat;
+import thwartwise.boat.TrialSeen;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.Inspection;
+
+/** The trial in knee-deep water typed back on the morning it was done. */
+class TrialOfTodayTest {
+  private static final String ASKED = "Was the trial in knee-deep water done today?";
+  private static final String NOTHING_AGAINST = "Nothing found against it today";
+
+  @TempDir Path temp;
+  private Path file;
+  private final TestShell shell =
+      TestShell.whoseInspection(
+          (boat, rules, day) -> Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), day));
+
+  /** A pram with no chamber and nothing else that was shown to hold it up: a shell of aluminium. */
+  @BeforeEach
+  void keep_a_boat() {
+    WalkSheet sheet = new WalkSheet();
+    Boat pram = sheet.with("hull.material", "aluminium").with("hull.mass", "45").boat();
+    file = new Workspace(temp).saveBoat(pram);
+  }
+
+  private int run(String... typed) {
+    return shell.typing(typed).run("today", "--boat", file.toString(), "--folder", temp.toString());
+  }
+
+  private static String[] then(int yes, String... first) {
+    return Stream.concat(Stream.of(first), Collections.nCopies(yes, "yes").stream())
+        .toArray(String[]::new);
+  }
+
+  private Optional<TrialSeen> seen() {
+    return BoatFile.read(file).trialSeen();
+  }
+
+  @Test
+  void enter_is_no_and_the_boat_stays_held() {
+    assertThat(run("")).isEqualTo(1);
+    assertThat(shell.out()).contains(ASKED, "Not today.").doesNotContain("1 of ");
+    assertThat(seen()).isEmpty();
+  }
+
+  @Test
+  void what_was_seen_lets_those_people_go_after_every_question() {
+    assertThat(run(then(15, "yes", "1", "80", "12 min", "yes", "yes", "Ann Lee"))).isZero();
+    assertThat(shell.out().replaceAll("[\\s\u00a0]+", " "))
+        .contains(
+            ASKED,
+            "not worked out: with one person of 80 kg, on 1 June 2026, by Ann Lee.",
+            "Working it out again, with what was seen.",
+            "Do only those go who sat in it in the trial in knee-deep water, one person,",
+            NOTHING_AGAINST);
+    assertThat(seen())
+        .contains(new TrialSeen(LocalDate.of(2026, 6, 1), "Ann Lee", 1, 80, 12, true, true));
+  }
+
+  @Test
+  void enter_at_what_was_seen_is_that_it_went_badly_and_it_holds() {
+    assertThat(run("yes", "1", "80", "12 min", "", "", "Ann Lee")).isEqualTo(1);
+    assertThat(shell.out().replaceAll("[\\s\u00a0]+", " "))
+        .contains("all the time? no, it went badly ", "Not today.")
+        .contains(
+            "In the trial in knee-deep water on 2026-06-01, Ann Lee saw that full of water, with"
+                + " one person in it, it did not float level and a head did not stay clear, so"
+                + " nothing is recommended.");
+    assertThat(seen().orElseThrow().wentBadly()).isTrue();
+  }
+
+  @Test
+  void whoever_leaves_before_all_is_told_has_told_nothing() {
+    assertThat(run("yes", "1", "80", TestShell.CTRL_C)).isEqualTo(1);
+    assertThat(shell.out()).contains("Not today.").doesNotContain("Working it out again");
+    assertThat(seen()).isEmpty();
+  }
+}
