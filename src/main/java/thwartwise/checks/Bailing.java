@@ -10,6 +10,8 @@ import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.SwampedWater;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -74,6 +76,7 @@ public record Bailing(RuleSet rules) implements Check {
                 .mapToDouble(p -> SwampedWater.inside(beside.looseWater(), Bay.WHOLE, p))
                 .max()
                 .orElse(0);
+    UnitFormat units = beside.units();
     Limit limit = rules.limit("bailing-minutes");
     Optional<Double> bailer = beside.craft().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
@@ -86,9 +89,13 @@ public record Bailing(RuleSet rules) implements Check {
         beside.loadCase(),
         String.format(
             Locale.ROOT,
-            "%.0f litres with a bailer of %.1f litres%s, %.0f strokes a minute each %.0f %% full",
-            Math.ceil(litres),
-            litresEach,
+            "%s with a bailer of %s%s, %.0f strokes a minute each %.0f %% full",
+            units.either(
+                String.format(Locale.ROOT, "%.0f litres", Math.ceil(litres)),
+                () -> units.volume(litres / 1000, Side.UP)),
+            units.either(
+                String.format(Locale.ROOT, "%.1f litres", litresEach),
+                () -> units.jug(litresEach / 1000)),
             bailer.isPresent() ? "" : " (none was named)",
             rules.value("bailer-strokes"),
             100 * rules.value("bailer-fill")));

@@ -12,6 +12,8 @@ import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Opening;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -59,7 +61,8 @@ public record DrainOpen(RuleSet rules) implements Check {
     Inflow inflow = Inflow.of(water, drain.middle(), area, noticed);
     boolean stops = inflow.levelAt().isPresent();
     double seconds = stops ? A_DAY : inflow.seconds();
-    return reading(trial, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble));
+    return reading(
+        trial, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble, trial.units()));
   }
 
   private Reading reading(Trial trial, Opening drain, OptionalDouble seconds, String note) {
@@ -79,17 +82,21 @@ public record DrainOpen(RuleSet rules) implements Check {
     return Math.PI * across * across / 4;
   }
 
-  private static String note(Inflow inflow, double noticed, double trouble) {
-    String rate =
-        String.format(
-            Locale.ROOT, "%.0f litres a minute at first", Math.ceil(60000 * inflow.first()));
+  private static String litres(double volume, Side side, UnitFormat units) {
+    double metric = side == Side.UP ? Math.ceil(1000 * volume) : Math.floor(1000 * volume);
+    return units.either(
+        String.format(Locale.ROOT, "%.0f litres", metric), () -> units.volume(volume, side));
+  }
+
+  private static String note(Inflow inflow, double noticed, double trouble, UnitFormat units) {
+    String rate = litres(60 * inflow.first(), Side.UP, units) + " a minute at first";
     if (inflow.levelAt().isPresent()) {
-      double level = 1000 * inflow.levelAt().getAsDouble();
       return rate
-          + String.format(Locale.ROOT, "; it stops at %.0f litres, level with the sea", level);
+          + "; it stops at "
+          + litres(inflow.levelAt().getAsDouble(), Side.DOWN, units)
+          + ", level with the sea";
     }
-    String until =
-        String.format(Locale.ROOT, "; then %.0f litres are in", Math.floor(1000 * noticed));
+    String until = "; then " + litres(noticed, Side.DOWN, units) + " are in";
     return noticed < trouble
         ? rate + until + ", and more comes"
         : rate + until + " and it floods, rolls over or lies over";

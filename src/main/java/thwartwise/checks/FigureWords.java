@@ -1,20 +1,42 @@
 package thwartwise.checks;
 
 import java.util.Locale;
+import java.util.Optional;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /** A figure and its limit in a phrase: what there is rounded to its bad side, what is needed. */
 public final class FigureWords {
   private FigureWords() {}
 
   /** The value with its unit; only where there is one. */
-  static String of(Margin margin) {
-    Unit unit = margin.unit();
-    double has = unit.shown(margin.value().orElseThrow());
-    return (margin.atLeast() ? unit.down(has) : unit.up(has)) + " " + unit.symbol();
+  static String of(Margin margin, UnitFormat units) {
+    double value = margin.value().orElseThrow();
+    return shown(value, margin.unit(), margin.atLeast() ? Side.DOWN : Side.UP, units);
+  }
+
+  private static String shown(double si, Unit unit, Side side, UnitFormat units) {
+    double shown = unit.shown(si);
+    String metric = (side == Side.DOWN ? unit.down(shown) : unit.up(shown)) + " " + unit.symbol();
+    return units.either(metric, () -> own(unit, si, side, units).orElse(metric));
+  }
+
+  /** A figure of those kinds that have units of their own in every system. */
+  public static Optional<String> own(Unit unit, double si, Side side, UnitFormat units) {
+    return switch (unit) {
+      case METRE -> Optional.of(units.height(si, side));
+      case KILOGRAM -> Optional.of(units.mass(si, side));
+      case LITRE -> Optional.of(units.volume(si, side));
+      case NEWTON -> Optional.of(units.force(si, side));
+      case WATT -> Optional.of(units.power(si, side));
+      case NEWTON_METRE -> Optional.of(units.moment(si, side));
+      case MILLIMETRE -> Optional.of(units.rain(si, side));
+      default -> Optional.empty();
+    };
   }
 
   /** What was asked, what came of it and what is needed. */
-  public static String of(Reading reading) {
+  public static String of(Reading reading, UnitFormat units) {
     Margin margin = reading.margin();
     String check = CheckWords.of(reading.question());
     if (margin.value().isEmpty()) {
@@ -23,15 +45,12 @@ public final class FigureWords {
     if (margin.turnsOver()) {
       return check + ": it turns over";
     }
-    Unit unit = margin.unit();
-    double limit = unit.shown(margin.limit());
     return String.format(
         Locale.ROOT,
-        "%s: %s, %s %s %s",
+        "%s: %s, %s %s",
         check,
-        of(margin),
+        of(margin, units),
         margin.atLeast() ? "needs at least" : "must not exceed",
-        margin.atLeast() ? unit.up(limit) : unit.down(limit),
-        unit.symbol());
+        shown(margin.limit(), margin.unit(), margin.atLeast() ? Side.UP : Side.DOWN, units));
   }
 }

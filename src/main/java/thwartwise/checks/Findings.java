@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.measure.UnitFormat;
 
 /**
  * Makes findings of readings: {@code meets} only when the limit is met as measured and also after
@@ -12,7 +13,9 @@ public final class Findings {
   public static List<Finding> of(Check check, Trial trial, Allowance allowance) {
     List<Reading> measured = trial.under(Allowance.NONE).readings(check);
     List<Reading> cautious = trial.under(allowance).readings(check);
-    return measured.stream().map(m -> finding(check.role(), m, twin(m, cautious))).toList();
+    return measured.stream()
+        .map(m -> finding(check.role(), m, twin(m, cautious), trial.units()))
+        .toList();
   }
 
   // A boat that comes to no such state once the allowance is off may give fewer readings: what is
@@ -24,7 +27,7 @@ public final class Findings {
         .orElseGet(() -> measured.without("it comes to no such state"));
   }
 
-  private static Finding finding(Role role, Reading measured, Reading cautious) {
+  private static Finding finding(Role role, Reading measured, Reading cautious, UnitFormat units) {
     return new Finding(
         measured.question(),
         role,
@@ -32,7 +35,7 @@ public final class Findings {
         measured.margin(),
         measured.source(),
         measured.loadCase(),
-        note(measured, cautious));
+        note(measured, cautious, units));
   }
 
   private static Outcome outcome(Reading measured, Reading cautious) {
@@ -45,18 +48,18 @@ public final class Findings {
     return cautious.met() ? Outcome.MEETS : Outcome.BORDERLINE;
   }
 
-  private static String note(Reading measured, Reading cautious) {
+  private static String note(Reading measured, Reading cautious, UnitFormat units) {
     if (!measured.met() || cautious.met()) {
       return measured.note();
     }
-    return "Allow for the tape and the scales and " + worse(cautious);
+    return "Allow for the tape and the scales and " + worse(cautious, units);
   }
 
-  private static String worse(Reading cautious) {
+  private static String worse(Reading cautious, UnitFormat units) {
     if (cautious.value().isEmpty() || cautious.margin().turnsOver()) {
       return cautious.note().isBlank() ? "it turns over" : cautious.note();
     }
     String how = cautious.note().isBlank() ? "" : ": " + cautious.note();
-    return "it comes to " + FigureWords.of(cautious.margin()) + how;
+    return "it comes to " + FigureWords.of(cautious.margin(), units) + how;
   }
 }

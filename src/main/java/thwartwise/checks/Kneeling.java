@@ -23,7 +23,7 @@ public record Kneeling(RuleSet rules) implements Check {
             .map(
                 r ->
                     r.value().isPresent()
-                        ? "seated " + FigureWords.of(r.margin())
+                        ? "seated " + FigureWords.of(r.margin(), trial.units())
                         : "seated no steady rest")
             .toList();
     List<Reading> kneeling = heeled.readings(CheckId.KNEELING, ways);

@@ -33,6 +33,6 @@ record LowestEdge(OptionalDouble height, boolean assessed, String words) {
             .orElseThrow();
     double height = least.height() - trial.allowance().freeboardLoss();
     return new LowestEdge(
-        OptionalDouble.of(height), true, "lowest at the " + least.at() + head.words());
+        OptionalDouble.of(height), true, "lowest at the " + least.at() + head.words(trial.units()));
   }
 }

@@ -13,6 +13,8 @@ import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -32,6 +34,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
             .trouble()
             .orElse(water.capacity(Bay.WHOLE));
     double area = open(trial.craft());
+    UnitFormat units = trial.units();
     Limit limit = rules.limit("rain");
     return List.of(
         new Reading(
@@ -43,10 +46,13 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
             moored.loadCase(),
             String.format(
                 Locale.ROOT,
-                "%.0f litres on %.1f square metres, until an edge is under or it no longer comes"
-                    + " back",
-                Math.floor(1000 * trouble),
-                area)));
+                "%s on %s, until an edge is under or it no longer comes" + " back",
+                units.either(
+                    String.format(Locale.ROOT, "%.0f litres", Math.floor(1000 * trouble)),
+                    () -> units.volume(trouble, Side.DOWN)),
+                units.either(
+                    String.format(Locale.ROOT, "%.1f square metres", area),
+                    () -> units.area(area, Side.UP)))));
   }
 
   /** What the rain falls into: the plan of the rail without the decked lengths, m². */

@@ -7,6 +7,8 @@ import thwartwise.boat.FloodPoint;
 import thwartwise.boat.HullForm;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -48,12 +50,13 @@ record StreamHead(double height, Span along) {
   }
 
   /** For whoever reads how low an edge is; blank without a stream. */
-  String words() {
+  String words(UnitFormat units) {
     return height == 0
         ? ""
-        : String.format(
-            Locale.ROOT,
-            "; at that end the stream stands %.2f m higher",
-            Math.ceil(100 * height) / 100);
+        : "; at that end the stream stands "
+            + units.either(
+                String.format(Locale.ROOT, "%.2f m", Math.ceil(100 * height) / 100),
+                () -> units.height(height, Side.UP))
+            + " higher";
   }
 }

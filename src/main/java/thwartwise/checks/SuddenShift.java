@@ -13,6 +13,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Side;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -86,20 +87,26 @@ public record SuddenShift(RuleSet rules) implements Check {
       return reading(question, after, swing.get().heel(), flooding, true, note);
     }
     if (swing.map(s -> s.flooding().isPresent()).orElse(false)) {
-      String note = floods(swing.get());
+      String note = floods(swing.get(), after.units());
       return reading(question, after, OptionalDouble.empty(), flooding, true, note);
     }
     return atRest(question, after, flooding);
   }
 
-  private static String floods(DynamicHeel swing) {
+  private static String floods(DynamicHeel swing, UnitFormat units) {
     return String.format(
         Locale.ROOT,
-        "before it swings back water comes in at the %s, at %.0f degrees; %.0f Nm of righting are"
+        "before it swings back water comes in at the %s, at %.0f degrees; %s of righting are"
             + " lacking",
         swing.floodingAt(),
         Math.floor(Math.toDegrees(swing.flooding().orElseThrow())),
-        Math.ceil(-swing.spare().orElse(0)));
+        lacking(-swing.spare().orElse(0), units));
+  }
+
+  private static String lacking(double moment, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f Nm", Math.ceil(moment)),
+        () -> units.moment(moment, UnitFormat.Side.UP));
   }
 
   private static Reading atRest(CheckQuestion question, Trial after, double flooding) {

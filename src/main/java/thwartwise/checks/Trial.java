@@ -30,6 +30,7 @@ import thwartwise.geometry.WaterPlane;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.measure.UnitFormat;
 
 /**
  * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
@@ -219,6 +220,11 @@ public final class Trial {
       gone = gone.and(new Loading.Weight(-kit.mass(), kit.at()));
     }
     return with(gone);
+  }
+
+  /** Those of the boat's papers. */
+  UnitFormat units() {
+    return new UnitFormat(craft.boat().units());
   }
 
   public Craft craft() {

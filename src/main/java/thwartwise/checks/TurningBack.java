@@ -7,6 +7,7 @@ import thwartwise.afloat.CapsizedBoat;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Body;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.measure.UnitFormat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -58,17 +59,23 @@ public record TurningBack(RuleSet rules) implements Check {
         capsized.assessed(),
         share.cited(),
         beside.loadCase(),
-        note(capsized, lightest, how));
+        note(capsized, lightest, how, beside.units()));
   }
 
-  private static String note(CapsizedBoat capsized, double lightest, String how) {
+  private static String note(CapsizedBoat capsized, double lightest, String how, UnitFormat units) {
     if (!capsized.assessed()) {
       return "no way back could be followed";
     }
     if (capsized.effort().isEmpty()) {
       return "it does not float";
     }
-    String who = String.format(Locale.ROOT, "against one person of %.0f kg %s", lightest, how);
+    String who =
+        "against one person of "
+            + units.either(
+                String.format(Locale.ROOT, "%.0f kg", lightest),
+                () -> units.mass(lightest, UnitFormat.Side.DOWN))
+            + " "
+            + how;
     String after = capsized.staysUp() ? "" : "; once up it does not stay up";
     OptionalDouble effort = capsized.effort();
     return effort.getAsDouble() > 0

@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import thwartwise.checks.FigureWords;
 import thwartwise.checks.Reading;
+import thwartwise.measure.UnitFormat;
 
 /**
  * A reading that is not met.
@@ -18,8 +19,8 @@ record Breach(Reading reading, boolean afterAllowance) {
     return other.reading.margin().room() < reading.margin().room() ? other : this;
   }
 
-  String words() {
-    return FigureWords.of(reading)
+  String words(UnitFormat units) {
+    return FigureWords.of(reading, units)
         + (afterAllowance ? " (after the allowance for tape and scales)" : "");
   }
 }

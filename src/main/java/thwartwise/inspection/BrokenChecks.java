@@ -3,13 +3,15 @@ package thwartwise.inspection;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.checks.CheckQuestion;
+import thwartwise.measure.UnitFormat;
 
 /**
  * What a crew breaks: the readings that are not met in the seating that breaks least.
  *
  * @param breaches each check's worst reading that is not met
+ * @param units in which they are told
  */
-record BrokenChecks(List<Breach> breaches) {
+record BrokenChecks(List<Breach> breaches, UnitFormat units) {
 
   /** Empty when the boat has no seats for so many, or when every seating meets everything. */
   static Optional<BrokenChecks> of(CrewAssessment judge, int people, double mass) {
@@ -23,7 +25,7 @@ record BrokenChecks(List<Breach> breaches) {
         least = Optional.of(seating);
       }
     }
-    return least.map(s -> new BrokenChecks(judge.notMet(s, mass)));
+    return least.map(s -> new BrokenChecks(judge.notMet(s, mass), judge.units()));
   }
 
   CheckQuestion first() {
@@ -31,6 +33,6 @@ record BrokenChecks(List<Breach> breaches) {
   }
 
   List<String> words() {
-    return breaches.stream().map(Breach::words).toList();
+    return breaches.stream().map(b -> b.words(units)).toList();
   }
 }

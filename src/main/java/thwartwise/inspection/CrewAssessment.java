@@ -26,6 +26,7 @@ import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
 import thwartwise.geometry.Box;
+import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -329,6 +330,11 @@ final class CrewAssessment {
    * The worst reading of every check that limits crew and is not met, over all mixtures: as
    * measured if that is not met, otherwise after the allowance.
    */
+  /** Those of the boat's papers. */
+  UnitFormat units() {
+    return new UnitFormat(craft().boat().units());
+  }
+
   List<Breach> notMet(Seating seating, double heaviest) {
     return notMet(trials(seating, heaviest));
   }

@@ -179,7 +179,7 @@ final class CrewTrials {
     if (!mayBeLifted(members)) {
       return Assignment.of(members, places).stream()
           .findFirst()
-          .map(a -> new BrokenChecks(judge.notLifted(trials(members, a))));
+          .map(a -> new BrokenChecks(judge.notLifted(trials(members, a)), judge.units()));
     }
     int fewest = Integer.MAX_VALUE;
     Optional<Assignment> least = Optional.empty();
@@ -193,6 +193,6 @@ final class CrewTrials {
         break;
       }
     }
-    return least.map(a -> new BrokenChecks(judge.notMet(trials(members, a))));
+    return least.map(a -> new BrokenChecks(judge.notMet(trials(members, a)), judge.units()));
   }
 }

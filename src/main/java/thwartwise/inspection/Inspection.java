@@ -32,6 +32,7 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.measure.UnitFormat;
 import thwartwise.remedy.Change;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -148,7 +149,7 @@ public final class Inspection {
         applied.figures(recommendation().withheld() ? List.of() : limit.get().people()),
         Assumptions.of(craft, rules),
         applied.ruleSet(),
-        ValidWaters.words(rules, craft.boat().waters()),
+        ValidWaters.words(rules, craft.boat().waters(), new UnitFormat(craft.boat().units())),
         Advice.NONE);
   }
 

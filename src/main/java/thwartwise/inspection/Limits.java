@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
 import thwartwise.checks.SwampedCrew;
 import thwartwise.checks.Trial;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.RuleSet;
 
@@ -305,6 +307,11 @@ final class Limits {
     return next(people, design).map(BrokenChecks::words).orElse(List.of());
   }
 
+  private String kilograms(double mass, Side side) {
+    UnitFormat units = judge.units();
+    return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
+  }
+
   private List<String> reasons(int people, Crew crew, List<String> outside) {
     List<String> reasons = new ArrayList<>(outside);
     if (!search.emptyBoatMeets()) {
@@ -315,9 +322,9 @@ final class Limits {
       reasons.add(
           String.format(
               Locale.ROOT,
-              "no adult of %.0f kg, but one person up to %.0f kg",
-              design,
-              crew.each()));
+              "no adult of %s, but one person up to %s",
+              kilograms(design, Side.UP),
+              kilograms(crew.each(), Side.DOWN)));
     } else if (search.room() == 0) {
       String tooMany = search.ways().words();
       reasons.add(
@@ -326,9 +333,9 @@ final class Limits {
       reasons.add(
           String.format(
               Locale.ROOT,
-              "not one person meets every check, from an adult of %.0f kg down to %.0f kg",
-              design,
-              rules.value("lone-person")));
+              "not one person meets every check, from an adult of %s down to %s",
+              kilograms(design, Side.UP),
+              kilograms(rules.value("lone-person"), Side.DOWN)));
     }
     return reasons;
   }

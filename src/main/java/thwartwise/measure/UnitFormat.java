@@ -1,6 +1,7 @@
 package thwartwise.measure;
 
 import java.util.Locale;
+import java.util.function.Supplier;
 
 /**
  * SI values as a reader of one system of units says them, each rounded to a named side: what the
@@ -145,6 +146,32 @@ public record UnitFormat(UnitSystem system) {
     return system.isMetric()
         ? String.format(Locale.ROOT, "%.2f", metres) + TIED + "m"
         : tape(Math.rint(metres / INCH * 4) / 4 * INCH);
+  }
+
+  /** How much rain falls: whole millimetres or inches. */
+  public String rain(double metres, Side side) {
+    return system.isMetric()
+        ? side.rounded(metres * 1000, 0) + TIED + "mm"
+        : side.rounded(metres / INCH, 0) + TIED + "in";
+  }
+
+  /** A distance over the water: whole metres or yards. */
+  public String distance(double metres, Side side) {
+    return system.isMetric()
+        ? side.rounded(metres, 0) + TIED + "m"
+        : side.rounded(metres / (3 * FOOT), 0) + TIED + "yards";
+  }
+
+  /** An area: tenths of a square metre, or whole square feet. */
+  public String area(double squareMetres, Side side) {
+    return system.isMetric()
+        ? side.rounded(squareMetres, 1) + TIED + "square metres"
+        : side.rounded(squareMetres / (FOOT * FOOT), 0) + TIED + "square feet";
+  }
+
+  /** What a report has always said in metric words, or the same in the reader's own. */
+  public String either(String metric, Supplier<String> own) {
+    return system.isMetric() ? metric : own.get();
   }
 
   /** A length written into a picture, rounded down: whole centimetres or inches. */

@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import thwartwise.checks.FigureWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Unit;
 import thwartwise.measure.UnitFormat;
@@ -25,15 +26,8 @@ final class MarginWords {
   }
 
   private static String words(double si, Margin margin, Side side, UnitFormat units) {
-    return switch (margin.unit()) {
-      case METRE -> units.height(si, side);
-      case KILOGRAM -> units.mass(si, side);
-      case LITRE -> units.volume(si, side);
-      case NEWTON -> units.force(si, side);
-      case WATT -> units.power(si, side);
-      case NEWTON_METRE -> units.moment(si, side);
-      default -> plain(margin.unit(), si, side);
-    };
+    return FigureWords.own(margin.unit(), si, side, units)
+        .orElseGet(() -> plain(margin.unit(), si, side));
   }
 
   private static String plain(Unit unit, double si, Side side) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /** For which waters the figures hold and for which not, in words a person on the bank can check. */
 public final class ValidWaters {
@@ -15,10 +17,10 @@ public final class ValidWaters {
    *
    * @param rules as the waters tightened them
    */
-  public static List<String> words(RuleSet rules, Waters waters) {
+  public static List<String> words(RuleSet rules, Waters waters, UnitFormat units) {
     List<String> words = new ArrayList<>();
-    words.add("Holds for: " + String.join("; ", holds(rules, waters)));
-    words.add("Not for: " + String.join("; ", not(rules, waters)));
+    words.add("Holds for: " + String.join("; ", holds(rules, waters, units)));
+    words.add("Not for: " + String.join("; ", not(rules, units)));
     if (WaterAdjustedLimits.isCold(rules, waters)) {
       words.add(
           "The water is cold: nobody goes alone, help is within sight, and everybody is dressed for"
@@ -27,33 +29,51 @@ public final class ValidWaters {
     return words;
   }
 
-  private static List<String> holds(RuleSet rules, Waters waters) {
+  private static List<String> holds(RuleSet rules, Waters waters, UnitFormat units) {
     return List.of(
-        waves(WaterAdjustedLimits.wave(rules, waters)),
+        waves(WaterAdjustedLimits.wave(rules, waters), units),
         wind(rules),
-        String.format(Locale.ROOT, "a current up to %.1f m/s", rules.value("current-most")),
-        washed(rules, waters),
-        String.format(
-            Locale.ROOT,
-            WaterAdjustedLimits.isCold(rules, waters)
-                ? "water colder than %.0f degrees too"
-                : "water of %.0f degrees Celsius or warmer",
-            rules.value("cold-water")),
-        String.format(Locale.ROOT, "up to %.0f m from the shore", offshore(rules, waters)));
+        "a current up to " + current(rules.value("current-most"), units),
+        washed(rules, waters, units),
+        WaterAdjustedLimits.isCold(rules, waters)
+            ? "water colder than " + degrees(rules, "degrees", units) + " too"
+            : "water of " + degrees(rules, "degrees Celsius", units) + " or warmer",
+        "up to " + distance(offshore(rules, waters), units) + " from the shore");
   }
 
-  private static String washed(RuleSet rules, Waters waters) {
+  private static String height(double metres, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.2f m", metres), () -> units.height(metres, Side.DOWN));
+  }
+
+  private static String current(double speed, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.1f m/s", speed), () -> units.speed(speed, Side.DOWN));
+  }
+
+  private static String distance(double metres, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f m", metres), () -> units.distance(metres, Side.DOWN));
+  }
+
+  private static String degrees(RuleSet rules, String metric, UnitFormat units) {
+    double cold = rules.value("cold-water");
+    return units.either(
+        String.format(Locale.ROOT, "%.0f ", cold) + metric, () -> units.temperature(cold, Side.UP));
+  }
+
+  private static String washed(RuleSet rules, Waters waters, UnitFormat units) {
     return waters.wash().orElse(false)
-        ? String.format(Locale.ROOT, "wash of passing boats up to %.2f m", rules.value("wave"))
+        ? "wash of passing boats up to " + height(rules.value("wave"), units)
         : "no wash of passing boats";
   }
 
-  private static String waves(double wave) {
+  private static String waves(double wave, UnitFormat units) {
     String seen =
         wave <= 0.10
             ? " (a hand's breadth)"
             : wave <= 0.20 ? " (half way to the knee)" : wave <= 0.30 ? " (below the knee)" : "";
-    return String.format(Locale.ROOT, "waves up to %.2f m%s, not breaking", wave, seen);
+    return "waves up to " + height(wave, units) + seen + ", not breaking";
   }
 
   private static String wind(RuleSet rules) {
@@ -61,9 +81,9 @@ public final class ValidWaters {
     return String.format(Locale.ROOT, "wind up to force %d (%s)", force.force(), force.looks());
   }
 
-  private static List<String> not(RuleSet rules, Waters waters) {
+  private static List<String> not(RuleSet rules, UnitFormat units) {
     return List.of(
-        String.format(Locale.ROOT, "waves over %.2f m or breaking", rules.value("wave-most")),
+        "waves over " + height(rules.value("wave-most"), units) + " or breaking",
         "more wind, more current or farther out",
         "a weir, sluice or fall within reach",
         "sail, tow or a planing speed");

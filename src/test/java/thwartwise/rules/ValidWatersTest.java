@@ -6,13 +6,30 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitSystem;
 
 class ValidWatersTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
   private static List<String> words(SomeWaters waters) {
     return ValidWaters.words(
-        WaterAdjustedLimits.tightened(RULES, waters.waters()), waters.waters());
+        WaterAdjustedLimits.tightened(RULES, waters.waters()), waters.waters(), UnitFormat.METRIC);
+  }
+
+  // 0.10 m is 3.94 in, 1.5 m/s 3.36 mph, 500 m 546.8 yards: each down; 15 degrees Celsius are 59.
+  @Test
+  void in_feet_they_are_told_to_the_cautious_side() {
+    SomeWaters waters = SomeWaters.sheltered();
+    assertThat(
+            ValidWaters.words(RULES, waters.waters(), new UnitFormat(UnitSystem.FEET_INCHES_POUNDS))
+                .get(0)
+                .replace('\u00a0', ' '))
+        .isEqualTo(
+            "Holds for: waves up to 3 in (a hand's breadth), not breaking; wind up to force 4"
+                + " (dust and paper fly, white caps on many crests); a current up to 3 mph; no"
+                + " wash of passing boats; water of 59 °F or warmer; up to 546 yards from the"
+                + " shore");
   }
 
   @Test
