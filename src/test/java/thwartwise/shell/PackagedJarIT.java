@@ -24,6 +24,7 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.report.ReportJson;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.Answer;
 
 /** The packaged jar, driven as a person or a script would. */
