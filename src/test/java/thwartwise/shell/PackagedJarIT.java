@@ -357,6 +357,7 @@ class PackagedJarIT {
     {"Breadth over the rails at the stern", "1.2192", "4'"},
     {"Height of the lowest notch", "no", "no"},
     {"Mass of the empty boat", "68.0388555", "150"},
+    {"What the hull is made of", "", ""},
     {"How many seats", "2", "2"},
     {"Aftmost seat", "0.6096", "2'"},
     {"Foremost seat", "2.4384", "8'"},
@@ -364,6 +365,7 @@ class PackagedJarIT {
     {"Motor on the stern", "no", "no"},
     {"All else that is carried", "4.5359237", "10"},
     {"Is a leak test", "no", "no"},
+    {"Only sheltered, warm water", "yes", "yes"},
     {"Was the trial in knee-deep water", "", ""},
     {"Is the boat complete", "", ""}
   };

@@ -6,14 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
+import thwartwise.checks.Outcome;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitSystem;
+import thwartwise.plausibility.Plausibility;
 import thwartwise.walk.borrowed.RoughLines;
 import thwartwise.walk.borrowed.SectionForm;
 import thwartwise.walk.engine.Answer;
@@ -24,8 +29,37 @@ class BorrowedWalkTest {
   private static final Sheet FLAT = Sheet.borrowed(true);
 
   @Test
-  void the_longest_way_through_it_has_twenty_five_questions() {
-    assertThat(FLAT.toTheEnd()).hasSize(25);
+  void in_sheltered_water_it_has_some_thirty_questions() {
+    assertThat(FLAT.toTheEnd()).hasSize(27);
+    assertThat(Sheet.borrowedAndTried().toTheEnd()).hasSize(29);
+  }
+
+  @Test
+  void what_the_hull_is_made_of_is_asked_and_unknown_sinks_as_the_heaviest() {
+    assertThat(FLAT.with("short.material", "plywood").boat().hull().density()).isEqualTo(750);
+    assertThat(FLAT.boat().hull().density()).isEqualTo(2700);
+    assertThat(FLAT.boat().assumptions())
+        .contains("What the hull is made of: not known, taken to sink as aluminium does.");
+    assertThat(FLAT.with("short.material", "plywood").boat().assumptions())
+        .noneMatch(a -> a.contains("aluminium"));
+  }
+
+  /** 68 kg, of a shell nobody measured: what it is made of must not make a doubt of that. */
+  @ParameterizedTest
+  @ValueSource(strings = {"plywood", "softwood", "GRP", "aluminium", ""})
+  void no_material_makes_an_ordinary_mass_look_wrong(String material) {
+    Boat boat = FLAT.with("short.material", material).boat();
+    assertThat(
+            Plausibility.of(Craft.of(boat, Sheet.TODAY), RuleSetFile.cautiousDefault()).stream()
+                .map(found -> found.finding().outcome()))
+        .doesNotContain(Outcome.FALLS_SHORT);
+  }
+
+  @Test
+  void the_waters_are_asked() {
+    assertThat(FLAT.with("waters.sheltered", "no").with("waters.waves", "0.2").boat().waters())
+        .extracting(w -> w.waves().orElseThrow())
+        .isEqualTo(0.2);
   }
 
   @Test

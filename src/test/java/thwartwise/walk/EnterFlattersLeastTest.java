@@ -63,6 +63,7 @@ class EnterFlattersLeastTest {
           Map.entry("kept\\..*", "not kept, so nothing is recommended"),
           Map.entry("trial\\.done", "nothing seen, so nothing lifted: tried below"),
           Map.entry("trial\\.(level|heads)", "seen to go badly, so nobody goes: tried below"),
+          Map.entry("short\\.material", "unknown, as the heaviest: tried below"),
           Map.entry("short\\.tested", "no chamber counts: tried below"),
           Map.entry("short\\.mass", "a heavy guess: tried below"));
 
@@ -285,6 +286,10 @@ class EnterFlattersLeastTest {
             "place.2.any",
             List.of("yes")),
         Arguments.of(Sheet.borrowed(true), "short.tested", List.of("yes")),
+        Arguments.of(
+            Sheet.borrowed(true),
+            "short.material",
+            List.of("plywood", "softwood", "GRP", "aluminium")),
         Arguments.of(tried(), "trial.done", List.of("yes")),
         Arguments.of(tried(), "trial.level", List.of("yes")),
         Arguments.of(tried(), "trial.heads", List.of("yes")),

@@ -2,6 +2,7 @@ package thwartwise.walk.borrowed;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Material;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
@@ -108,6 +109,28 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
         .map(
             z -> List.of(new Opening("lowest edge of the stern", Vector3.of(0, 0, z), width, true)))
         .orElse(List.of());
+  }
+
+  /** Not known: it sinks as the heaviest does. */
+  Optional<Material> material() {
+    ChoiceReader<Optional<Material>> choices =
+        ChoiceReader.of(Optional.of(Material.PLYWOOD), Material.PLYWOOD.word(), "ply")
+            .or(Optional.of(Material.SOFTWOOD), Material.SOFTWOOD.word(), "wood", "planks")
+            .or(Optional.of(Material.GRP), Material.GRP.word(), "fibreglass", "fiberglass")
+            .or(Optional.of(Material.ALUMINIUM), Material.ALUMINIUM.word(), "aluminum", "alloy")
+            .or(Optional.empty(), "unknown", "other");
+    Optional<Material> material =
+        replay.ask(
+            WordQuestions.choice("short.material", "What the hull is made of", choices)
+                .how(
+                    "What most of the shell is made of: look at a cut edge. Plywood under a glass",
+                    "skin is plywood. Enter or unknown: it is taken to sink as aluminium does.")
+                .why("A swamped hull lifts or pulls down by what it is made of.")
+                .orElse(Optional.empty(), "unknown"));
+    if (material.isEmpty()) {
+      assumed.add("What the hull is made of: not known, taken to sink as aluminium does.");
+    }
+    return material;
   }
 
   double mass(RoughLines lines) {

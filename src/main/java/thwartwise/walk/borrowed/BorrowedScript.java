@@ -23,10 +23,11 @@ import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.KeptQuestions;
 import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.TrialQuestions;
+import thwartwise.walk.questions.WatersQuestions;
 
 /**
- * A borrowed boat and twenty minutes on the bank: at most twenty-five questions. What is not asked
- * is taken at the end that flatters nobody and stands among what was taken for granted.
+ * A borrowed boat and twenty minutes on the bank: some thirty questions. What is not asked is taken
+ * at the end that flatters nobody and stands among what was taken for granted.
  */
 public final class BorrowedScript {
   private final LocalDate today;
@@ -49,14 +50,16 @@ public final class BorrowedScript {
     Outline outline = new Outline(stations);
     List<Opening> openings = hull.lowestEdge(lines);
     double mass = hull.mass(lines);
+    Optional<Material> material = hull.material();
+    double thick = thickness(material);
     HullMeasurements measured =
         new HullMeasurements(
             mass,
             Optional.empty(),
-            Optional.empty(),
-            worst(Material::swampedDensity),
-            worst(Material::usualThickness),
-            worst(Material::usualThickness),
+            material,
+            material.map(Material::swampedDensity).orElse(worst(Material::swampedDensity)),
+            thick,
+            thick,
             stations,
             List.of());
     BoatInProgress known =
@@ -75,6 +78,7 @@ public final class BorrowedScript {
     List<Chamber> chambers =
         new BorrowedChamber(replay, tape, outline, places, today, assumed).chambers();
     known.with(b -> b.withChambers(chambers));
+    Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =
         new Boat(
                 name,
@@ -88,7 +92,7 @@ public final class BorrowedScript {
                 propulsion,
                 List.of(),
                 Optional.empty(),
-                Waters.NOT_STATED,
+                waters,
                 measuredBy,
                 assumed)
             .in(tape.system());
@@ -101,14 +105,20 @@ public final class BorrowedScript {
     return settled;
   }
 
-  /** Nobody asked what it is made of: it sinks as the heaviest and is as thick as the thickest. */
+  /** Twice what is usual for it, and never more than where nobody knows what it is. */
+  private static double thickness(Optional<Material> material) {
+    double most = worst(Material::usualThickness);
+    return material.map(m -> Math.min(m.unmeasuredThickness(), most)).orElse(most);
+  }
+
+  /** Where nobody knows: it sinks as the heaviest and is as thick as the thickest. */
   private static double worst(ToDoubleFunction<Material> of) {
     return Arrays.stream(Material.values()).mapToDouble(of).max().orElseThrow();
   }
 
   private static final String LEAN =
-      "A short look at a borrowed boat: fresh and sheltered water, people who sit in it when it is"
-          + " swamped, unless it is a canoe by its form, a shell that sinks as"
-          + " aluminium does and is as thick as planks (judgement), the floor on the bottom, no deck"
-          + " and nobody aboard are taken, not measured.";
+      "A short look at a borrowed boat: fresh water, people who sit in it when it is swamped,"
+          + " unless it is a canoe by its form, a shell as thick as planks, or twice the usual where"
+          + " that is less (judgement), the floor on the bottom, no deck and nobody aboard are taken,"
+          + " not measured.";
 }
