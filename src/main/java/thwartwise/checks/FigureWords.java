@@ -31,6 +31,7 @@ public final class FigureWords {
       case WATT -> Optional.of(units.power(si, side));
       case NEWTON_METRE -> Optional.of(units.moment(si, side));
       case MILLIMETRE -> Optional.of(units.rain(si, side));
+      case DEGREE_PER_METRE -> Optional.of(units.twist(si, side));
       default -> Optional.empty();
     };
   }

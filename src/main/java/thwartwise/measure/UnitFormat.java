@@ -42,6 +42,16 @@ public record UnitFormat(UnitSystem system) {
         : side.rounded(kilograms / POUND, 0) + TIED + "lb";
   }
 
+  /** The same of the other system. */
+  public UnitFormat other() {
+    return new UnitFormat(system.isMetric() ? UnitSystem.FEET_INCHES_POUNDS : UnitSystem.METRIC);
+  }
+
+  /** Whole kilograms and pounds, the reader's own first, for whoever else may read it. */
+  public String masses(double kilograms, Side side) {
+    return mass(kilograms, side) + ", " + other().mass(kilograms, side);
+  }
+
   /** A height over the water and the like: whole centimetres or inches. */
   public String height(double metres, Side side) {
     return system.isMetric()
@@ -160,6 +170,14 @@ public record UnitFormat(UnitSystem system) {
     return system.isMetric()
         ? side.rounded(metres, 0) + TIED + "m"
         : side.rounded(metres / (3 * FOOT), 0) + TIED + "yards";
+  }
+
+  /** How much a panel twists: tenths of a degree a metre or a foot. */
+  public String twist(double radiansAMetre, Side side) {
+    double degrees = Math.toDegrees(radiansAMetre);
+    return system.isMetric()
+        ? side.rounded(degrees, 1) + TIED + "degrees a metre"
+        : side.rounded(degrees * FOOT, 1) + TIED + "degrees a foot";
   }
 
   /** An area: tenths of a square metre, or whole square feet. */

@@ -29,7 +29,7 @@ final class ChambersSection {
         Table.close(COLUMNS, chambers.stream().map(chamber -> row(chamber, units)).toList()));
     page.paragraph(
         chambers.stream().anyMatch(ChambersSection::countsInPart)
-            ? "Less counts than is drawn where fewer litres were poured in, of foam, and where the"
+            ? "Less counts than is drawn where less was poured in, of foam, and where the"
                 + " hull swells between two stations: only what straight lines from one to the next"
                 + " hold is counted"
             : "",

@@ -28,21 +28,23 @@ final class GlanceSheet {
   private final Report report;
   private final Recommendation crew;
   private final UnitFormat units;
+  private final boolean forStrangers;
 
-  private GlanceSheet(InspectionRecord inspection) {
+  private GlanceSheet(InspectionRecord inspection, boolean forStrangers) {
     this.inspection = inspection;
+    this.forStrangers = forStrangers;
     this.report = inspection.report();
     this.crew = report.recommendation();
     this.units = ReaderUnits.of(inspection.boat());
   }
 
   static void write(Page page, InspectionRecord inspection, Pictures pictures) {
-    new GlanceSheet(inspection).write(page, pictures);
+    new GlanceSheet(inspection, false).write(page, pictures);
   }
 
   /** How it may go, when it may, for the card: a held launch says so and nothing else. */
   static void loadedSo(Page page, InspectionRecord inspection) {
-    new GlanceSheet(inspection).loadedSo(page);
+    new GlanceSheet(inspection, true).loadedSo(page);
   }
 
   private void write(Page page, Pictures pictures) {
@@ -81,20 +83,30 @@ final class GlanceSheet {
     figures(page);
     HeldOnWords.of(report).forEach(page::paragraph);
     page.gap();
-    SeatTable.write(page, inspection.boat().places(), crew, units);
+    if (forStrangers) {
+      SeatTable.forStrangers(page, inspection.boat().places(), crew, units);
+    } else {
+      SeatTable.write(page, inspection.boat().places(), crew, units);
+    }
   }
 
   private void figures(Page page) {
     page.figure(
         units.mass(crew.crew(), Side.DOWN),
-        "people in all, dressed, with "
+        other(crew.crew())
+            + "people in all, dressed, with "
             + FigureText.people(CrewWords.aboard(crew))
             + " aboard"
             + CrewWords.heaviest(crew, units));
     heads(page);
     page.figure(
         units.mass(crew.load(), Side.DOWN),
-        "load in all: people, kit and everything that is not built in");
+        other(crew.load()) + "load in all: people, kit and everything that is not built in");
+  }
+
+  /** Strangers read a card, and may weigh themselves in the other unit. */
+  private String other(double mass) {
+    return forStrangers ? "(" + units.other().mass(mass, Side.DOWN) + ") " : "";
   }
 
   private void heads(Page page) {

@@ -24,32 +24,48 @@ final class SeatTable {
           new Table.Column("Besides", 8),
           new Table.Column("Sitting like this", 53));
 
+  private static final List<Table.Column> BOTH_UNITS =
+      List.of(
+          new Table.Column("People", 6),
+          new Table.Column("Each up to", 15),
+          new Table.Column("Besides", 15),
+          new Table.Column("Sitting like this", 41));
+
   private final List<Place> places;
   private final Recommendation crew;
   private final UnitFormat units;
 
-  private SeatTable(List<Place> places, Recommendation crew, UnitFormat units) {
+  private final boolean bothUnits;
+
+  private SeatTable(List<Place> places, Recommendation crew, UnitFormat units, boolean bothUnits) {
+    this.bothUnits = bothUnits;
     this.places = places;
     this.crew = crew;
     this.units = units;
   }
 
   static void write(Page page, List<Place> places, Recommendation crew, UnitFormat units) {
+    new SeatTable(places, crew, units, false).write(page);
+  }
+
+  /** The same in kilograms and in pounds. */
+  static void forStrangers(Page page, List<Place> places, Recommendation crew, UnitFormat units) {
+    new SeatTable(places, crew, units, true).write(page);
+  }
+
+  private void write(Page page) {
     if (places.isEmpty()) {
       page.paragraph("No place to sit was measured, so no seating could be looked at");
       return;
     }
-    SeatTable table = new SeatTable(places, crew, units);
-    page.table(Table.close(COLUMNS, crew.crewLimits().stream().map(table::row).toList()));
-    page.paragraph(table.never(), table.besides());
+    List<Table.Column> columns = bothUnits ? BOTH_UNITS : COLUMNS;
+    page.table(Table.close(columns, crew.crewLimits().stream().map(this::row).toList()));
+    page.paragraph(never(), besides());
   }
 
   private List<String> row(CrewLimit limit) {
     return List.of(
-        String.valueOf(limit.people()),
-        units.mass(limit.eachUpTo(), Side.DOWN),
-        besides(limit),
-        seats(limit));
+        String.valueOf(limit.people()), mass(limit.eachUpTo()), besides(limit), seats(limit));
   }
 
   /** Blank in a record kept before it was said for each number of people. */
@@ -57,7 +73,11 @@ final class SeatTable {
     if (Double.isNaN(limit.extra())) {
       return "";
     }
-    return limit.extra() < 1 ? "nothing" : units.mass(limit.extra(), Side.DOWN);
+    return limit.extra() < 1 ? "nothing" : mass(limit.extra());
+  }
+
+  private String mass(double kilograms) {
+    return bothUnits ? units.masses(kilograms, Side.DOWN) : units.mass(kilograms, Side.DOWN);
   }
 
   private String seats(CrewLimit limit) {
@@ -110,7 +130,7 @@ final class SeatTable {
 
   /** How else lighter people may sit, and how nobody may. */
   static Page others(List<Place> places, Recommendation crew, UnitFormat units) {
-    return new SeatTable(places, crew, units).others();
+    return new SeatTable(places, crew, units, false).others();
   }
 
   private Page others() {

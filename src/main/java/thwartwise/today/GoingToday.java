@@ -88,8 +88,8 @@ public record GoingToday(List<String> held, List<Point> points) {
     points.add(seats(report, boat));
     boat.trialSeen().ifPresent(seen -> points.add(asSeen(seen)));
     points.add(acts(report));
-    points.addAll(PeopleAfloat.points());
-    points.addAll(WatersToday.points(report, boat.waters()));
+    points.addAll(PeopleAfloat.points(units));
+    points.addAll(WatersToday.points(report, boat.waters(), units));
     points.add(closed(boat));
     points.add(backIn(report));
     points.add(
@@ -159,7 +159,7 @@ public record GoingToday(List<String> held, List<Point> points) {
   }
 
   private static Point seats(Report report, Boat boat) {
-    Set<String> not = SeatsToday.notLikeThis(report.recommendation());
+    Set<String> not = SeatsToday.notLikeThis(report.recommendation(), new UnitFormat(boat.units()));
     if (!report.nothingHoldsBack()) {
       not.add(LoadCaseWords.of(report.asLoaded().loadCase(), new UnitFormat(boat.units())));
     }

@@ -1,6 +1,8 @@
 package thwartwise.today;
 
 import java.util.List;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.today.GoingToday.Point;
 
 /**
@@ -10,15 +12,19 @@ import thwartwise.today.GoingToday.Point;
 final class PeopleAfloat {
   private PeopleAfloat() {}
 
-  static List<Point> points() {
+  static List<Point> points(UnitFormat units) {
     return List.of(
         new Point(
             "Is a life jacket on everyone before stepping in, of their size, fitted and fastened:"
                 + " 100\u00a0N (EN ISO 12402-4) for children and whoever cannot swim, 50\u00a0N"
-                + " (EN ISO 12402-5) only for swimmers over 25 kg with help near?",
+                + " (EN ISO 12402-5) only for swimmers over "
+                + units.either("25 kg", () -> units.mass(25, Side.UP))
+                + " with help near?",
             "find the right jackets, or leave whoever has none ashore"),
         new Point(
-            "Is it known who cannot swim 50\u00a0m in these clothes and stay afloat for five minutes,"
+            "Is it known who cannot swim "
+                + units.distance(50, Side.UP)
+                + " in these clothes and stay afloat for five minutes,"
                 + " and is there at most one of them, or an adult for each?",
             "ask and try it in standing depth; count whoever is not sure as a non-swimmer"),
         new Point(

@@ -3,7 +3,6 @@ package thwartwise.today;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -11,6 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /** Seatings that are left out, short enough to be read aloud. */
 final class SeatsToday {
@@ -18,9 +19,9 @@ final class SeatsToday {
 
   private SeatsToday() {}
 
-  static Set<String> notLikeThis(Recommendation r) {
+  static Set<String> notLikeThis(Recommendation r, UnitFormat units) {
     List<Integer> told = r.crewLimits().stream().map(CrewLimit::people).toList();
-    Stream<String> byNumber = r.crewLimits().stream().flatMap(SeatsToday::told);
+    Stream<String> byNumber = r.crewLimits().stream().flatMap(l -> told(l, units));
     Stream<String> others =
         r.excludedSeatings().stream().filter(s -> !told.contains(s.size())).map(SeatsToday::told);
     Set<String> all =
@@ -35,10 +36,10 @@ final class SeatsToday {
   }
 
   /** A seating that lighter people may have is left out from their mass up. */
-  private static Stream<String> told(CrewLimit limit) {
+  private static Stream<String> told(CrewLimit limit, UnitFormat units) {
     return limit.excludedSeatings().stream()
         .filter(s -> s.size() == limit.people())
-        .map(s -> told(s) + over(limit.upTo(s)));
+        .map(s -> told(s) + over(limit.upTo(s), units));
   }
 
   /** How they sit with something besides; blank where it makes no difference. */
@@ -46,10 +47,8 @@ final class SeatsToday {
     return limit.besidesLike().isEmpty() ? "" : " (" + told(limit.besidesLike()) + ")";
   }
 
-  private static String over(OptionalDouble most) {
-    return most.isEmpty()
-        ? ""
-        : String.format(Locale.ROOT, " over %.0f\u00a0kg", Math.floor(most.getAsDouble()));
+  private static String over(OptionalDouble most, UnitFormat units) {
+    return most.isEmpty() ? "" : " over " + units.mass(most.getAsDouble(), Side.DOWN);
   }
 
   private static String told(List<String> seating) {

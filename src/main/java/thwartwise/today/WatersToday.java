@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Waters;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.today.GoingToday.Point;
 
 /** What concerns the waters as they are today, beside those the figures hold for. */
@@ -12,8 +14,8 @@ final class WatersToday {
 
   private WatersToday() {}
 
-  static List<Point> points(Report report, Waters waters) {
-    return List.of(asTold(report), forecast(), cold(waters));
+  static List<Point> points(Report report, Waters waters, UnitFormat units) {
+    return List.of(asTold(report), forecast(), cold(waters, units));
   }
 
   private static Point asTold(Report report) {
@@ -38,16 +40,24 @@ final class WatersToday {
   }
 
   /** Below 15 degrees is cold water: lifeboat and paddling bodies (READ). */
-  private static Point cold(Waters waters) {
+  private static Point cold(Waters waters, UnitFormat units) {
     String said =
         waters
             .temperature()
-            .map(t -> String.format(Locale.ROOT, " (the file says %.0f degrees)", Math.floor(t)))
+            .map(t -> " (the file says " + degrees(t, Side.DOWN, "degrees", units) + ")")
             .orElse("");
     return new Point(
         "Is everyone dressed for being in the water"
             + said
-            + ", and if it is below 15 degrees Celsius, does nobody go alone?",
+            + ", and if it is below "
+            + degrees(15, Side.UP, "degrees Celsius", units)
+            + ", does nobody go alone?",
         "take the temperature; dress for the water and not for the air, or stay ashore");
+  }
+
+  private static String degrees(double celsius, Side side, String metric, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f ", Math.floor(celsius)) + metric,
+        () -> units.temperature(celsius, side));
   }
 }

@@ -57,7 +57,8 @@ class CardTest {
   @Test
   void the_card_of_a_boat_that_is_held_on_to_says_that_nobody_sits_in_it() {
     String card = SampleBoat.resource("report/soup-ladle-card.txt");
-    String load = "140 kg    load in all: people, kit and everything that is not built in\n";
+    String load =
+        "140 kg    (309 lb) load in all: people, kit and everything that is not built in\n";
     String sit =
         """
           for help at once. Full of water it was worked out to float upright: sit down
@@ -133,7 +134,7 @@ class CardTest {
             false,
             List.of());
     assertThat(CardPage.text(SampleBoat.record(SampleRecords.report(light, List.of())), NUMBER))
-        .contains("78 kg     people in all, dressed, with one person aboard\n")
+        .contains("78 kg     (171 lb) people in all, dressed, with one person aboard\n")
         .contains("1 person  up to 78 kg; no adult of 95 kg\n")
         .doesNotContain("0 adults");
   }
@@ -201,7 +202,7 @@ class CardTest {
     InspectionRecord odd = OddNames.in(SampleBoat.boat(), name);
     ParsedPage html = ParsedPage.of(CardPage.html(odd, NUMBER));
     assertThat(html.all("script")).isEmpty();
-    assertThat(html.text()).contains("110 kg people in all");
+    assertThat(html.text()).contains("110 kg (244 lb) people in all");
     assertThat(CardPage.text(odd, NUMBER).lines())
         .allMatch(line -> LineWrap.columns(line) <= 80)
         .noneMatch(line -> line.startsWith("*** Launch held"));
