@@ -61,8 +61,8 @@ final class TodayCommand implements ShellCommand {
         with yes, no or don't know; anything but yes stays an open point, and so
         does every question left when the input ends. Of a boat with nothing to
         show that it holds anybody up full of water it asks first what was seen
-        in the trial in knee-deep water, if that was done today. The record and the answers
-        are kept in the folder, under records.
+        in the trial in knee-deep water, if that was done today. The record and
+        the answers are kept in the folder, under records.
 
         Exit codes, for scripts:
           0  nothing found against it today within the limits of this inspection
@@ -110,7 +110,8 @@ final class TodayCommand implements ShellCommand {
     InspectionRecord again = inspected(seen.get(), file, given);
     Workspace workspace = given.workspace();
     if (isKeptAt(workspace.boatPath(boat.name()), file)) {
-      workspace.saveBoat(seen.get());
+      // In the units of the file, whichever were asked for here.
+      workspace.saveBoat(BoatFile.read(file).withTrialSeen(seen.get().trialSeen()));
     }
     return again;
   }

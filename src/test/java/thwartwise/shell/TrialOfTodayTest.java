@@ -1,6 +1,7 @@
 package thwartwise.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -16,6 +17,7 @@ import thwartwise.boat.TrialSeen;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
+import thwartwise.measure.UnitSystem;
 
 /** The trial in knee-deep water typed back on the morning it was done. */
 class TrialOfTodayTest {
@@ -80,6 +82,15 @@ class TrialOfTodayTest {
                 + " one person in it, it did not float level and a head did not stay clear, so"
                 + " nothing is recommended.");
     assertThat(seen().orElseThrow().wentBadly()).isTrue();
+  }
+
+  @Test
+  void other_units_asked_for_once_stay_out_of_the_file() {
+    shell
+        .typing("yes", "1", "176 lb", "12 min", "yes", "yes", "Ann Lee")
+        .run("today", "--boat", file.toString(), "--folder", temp.toString(), "--units", "feet");
+    assertThat(seen().orElseThrow().mass()).isCloseTo(176 * 0.45359237, within(1e-9));
+    assertThat(BoatFile.read(file).units()).isEqualTo(UnitSystem.METRIC);
   }
 
   @Test
