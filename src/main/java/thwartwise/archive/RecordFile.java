@@ -20,6 +20,7 @@ import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.PlainNumbers;
 import thwartwise.measure.Printable;
+import thwartwise.measure.UnitFormat;
 import thwartwise.record.ChainLink;
 import thwartwise.record.InspectionRecord;
 import tools.jackson.databind.JsonNode;
@@ -126,7 +127,8 @@ public final class RecordFile {
         .put("by", inspection.by())
         .put("programVersion", inspection.programVersion());
     node.set("boat", BoatTree.of(inspection.boat()));
-    node.set("report", ReportTree.of(inspection.report()));
+    node.set(
+        "report", ReportTree.of(inspection.report(), new UnitFormat(inspection.boat().units())));
     return SealedText.seal(Layout.of(PlainNumbers.in(node)));
   }
 }

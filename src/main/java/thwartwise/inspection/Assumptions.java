@@ -3,6 +3,7 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Body;
@@ -13,6 +14,8 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Allowance;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
 /** What was taken for granted because nobody measured it, in words. */
@@ -21,6 +24,7 @@ final class Assumptions {
 
   static List<String> of(Craft craft, RuleSet rules) {
     Boat boat = craft.boat();
+    UnitFormat units = new UnitFormat(boat.units());
     List<String> all = new ArrayList<>(boat.assumptions());
     if (boat.hull().centre().isEmpty()) {
       all.add("Centre of the bare hull: estimated from the area of its skin, not measured.");
@@ -44,23 +48,22 @@ final class Assumptions {
     }
     all.add(
         String.format(
-            Locale.ROOT,
-            "People sit still, seated, at their places; an unnamed adult counts %.0f kg dressed."
-                + " Nobody lighter than %.0f kg was looked at.",
-            rules.value("design-person"),
-            rules.value("lightest-person")));
-    all.addAll(figures(craft, rules));
-    all.add(forces(rules));
-    all.add(water(rules));
+            "People sit still, seated, at their places; an unnamed adult counts %s dressed."
+                + " Nobody lighter than %s was looked at.",
+            kilograms(rules.value("design-person"), units),
+            kilograms(rules.value("lightest-person"), units)));
+    all.addAll(figures(craft, rules, units));
+    all.add(forces(rules, units));
+    all.add(water(rules, units));
     all.add(WaterLimits.figures());
-    all.addAll(WatersAssumed.texts(rules, boat.waters()));
+    all.addAll(WatersAssumed.texts(rules, boat.waters(), units));
     return all;
   }
 
   /** Figures that every answer leans on and no single finding names. */
-  private static List<String> figures(Craft craft, RuleSet rules) {
+  private static List<String> figures(Craft craft, RuleSet rules, UnitFormat units) {
     List<String> all = new ArrayList<>();
-    all.add(allowance(craft, rules));
+    all.add(allowance(craft, rules, units));
     OneMoreStation.words(craft, rules).ifPresent(all::add);
     all.add(
         String.format(
@@ -71,27 +74,27 @@ final class Assumptions {
     all.add(
         String.format(
             Locale.ROOT,
-            "The shell is counted at %.0f kg/m3 when swamped (%s).",
-            craft.boat().hull().density(),
+            "The shell is counted at %s when swamped (%s).",
+            density(craft.boat().hull().density(), units),
             craft.boat().hull().material().isPresent() ? "judgement" : "as given"));
     all.add(CountedBuoyancy.figures());
     all.addAll(Body.figures());
     return all;
   }
 
-  private static String allowance(Craft craft, RuleSet rules) {
+  private static String allowance(Craft craft, RuleSet rules, UnitFormat units) {
     Allowance taken = Allowance.of(rules, craft);
     return String.format(
             Locale.ROOT,
             "Before anything meets a limit, %.0f %% is added to every mass, %.0f %% taken off every"
-                + " counted volume and %.2f m off every height above the water (judgement)",
+                + " counted volume and %s off every height above the water (judgement)",
             100 * (taken.massFactor() - 1),
             Math.ceil(100 * (1 - taken.volumeFactor()) - 1e-9),
-            taken.freeboardLoss())
-        + (Allowance.isGuessed(rules, craft) ? enough(craft, rules) : ".");
+            off(taken, units))
+        + (Allowance.isGuessed(rules, craft) ? enough(craft, rules, units) : ".");
   }
 
-  private static String enough(Craft craft, RuleSet rules) {
+  private static String enough(Craft craft, RuleSet rules, UnitFormat units) {
     Allowance enough = Allowance.withEnoughStations(rules);
     HullMeasurements hull = craft.boat().hull();
     boolean few = hull.stations().size() <= rules.value("few-stations");
@@ -106,37 +109,58 @@ final class Assumptions {
             few ? 1 + rules.value("few-stations") : 100 * rules.value("stretch-measured"))
         + String.format(
             Locale.ROOT,
-            " it would be %.0f %% of volumes and %.2f m.",
+            " it would be %.0f %% of volumes and %s.",
             100 * (1 - enough.volumeFactor()),
-            enough.freeboardLoss());
+            off(enough, units));
   }
 
   /** What the pulls on the boat are reckoned from. */
-  private static String forces(RuleSet rules) {
+  private static String forces(RuleSet rules, UnitFormat units) {
     return "Pulls are reckoned from "
-        + told(rules, "a current of %.1f m/s", "current")
-        + told(rules, ", a wind of %.1f m/s", "wind")
+        + told(
+            rules,
+            "a current of %s",
+            "current",
+            own("%.1f m/s", units, v -> units.speed(v, Side.UP)))
+        + told(
+            rules, ", a wind of %s", "wind", own("%.1f m/s", units, v -> units.speed(v, Side.UP)))
         + told(rules, ", drag coefficients of %.2f in water", "drag-water")
         + told(rules, ", %.2f for the hull in air", "drag-hull")
         + told(rules, ", %.2f for people in air", "drag-person")
-        + told(rules, " of %.2f m2 each", "person-area")
+        + told(
+            rules, " of %s each", "person-area", own("%.2f m2", units, v -> units.area(v, Side.UP)))
         + told(rules, ", times %.0f when a line snatches", "snatch")
         + told(rules, ", a line leading %.0f degrees down", "line-angle")
         + told(
-            rules, ", a motor's push of %.2f N times its watts to the two thirds", "motor-thrust")
-        + told(rules, ", its propeller %.2f m under the foot of the transom", "motor-depth")
+            rules,
+            ", a motor's push of %s to the two thirds",
+            "motor-thrust",
+            own("%.2f N times its watts", units, v -> thrust(v, units)))
+        + told(
+            rules,
+            ", its propeller %s under the foot of the transom",
+            "motor-depth",
+            own("%.2f m", units, units::mark))
         + told(rules, ", %.0f degrees hard over", "motor-over")
         + ".";
   }
 
   /** What bailing, drains and people in the water are reckoned from. */
-  private static String water(RuleSet rules) {
+  private static String water(RuleSet rules, UnitFormat units) {
     return "Water in and out is reckoned from "
         + told(rules, "a discharge coefficient of %.1f for a hole", "drain-coefficient")
-        + told(rules, ", a bailer of %.0f litres where none was named", "bailer")
+        + told(
+            rules,
+            ", a bailer of %s where none was named",
+            "bailer",
+            own("%.0f litres", units, v -> units.jug(v / 1000)))
         + told(rules, ", %.1f full at each stroke", "bailer-fill")
         + told(rules, ", %.0f strokes a minute", "bailer-strokes")
-        + told(rules, ", and hands in the water from %.0f N on the rail for each person", "hanging")
+        + told(
+            rules,
+            ", and hands in the water from %s on the rail for each person",
+            "hanging",
+            own("%.0f N", units, v -> units.force(v, Side.DOWN)))
         + ".";
   }
 
@@ -145,6 +169,38 @@ final class Assumptions {
         + " ("
         + rules.limit(limit).basis().word()
         + ")";
+  }
+
+  private static String told(
+      RuleSet rules, String words, String limit, DoubleFunction<String> figure) {
+    return String.format(words, figure.apply(rules.value(limit)))
+        + " ("
+        + rules.limit(limit).basis().word()
+        + ")";
+  }
+
+  /** In metric words as reports have always said it. */
+  private static DoubleFunction<String> own(
+      String metric, UnitFormat units, DoubleFunction<String> own) {
+    return value -> units.either(String.format(Locale.ROOT, metric, value), () -> own.apply(value));
+  }
+
+  /** The push of one horsepower is so many times that of one watt to the two thirds. */
+  private static String thrust(double newtons, UnitFormat units) {
+    double ofOne = newtons * Math.pow(UnitFormat.HORSEPOWER, 2.0 / 3);
+    return units.force(ofOne, Side.UP) + " times its horsepower";
+  }
+
+  private static String kilograms(double mass, UnitFormat units) {
+    return own("%.0f kg", units, v -> units.mass(v, Side.UP)).apply(mass);
+  }
+
+  private static String density(double value, UnitFormat units) {
+    return own("%.0f kg/m3", units, units::density).apply(value);
+  }
+
+  private static String off(Allowance allowance, UnitFormat units) {
+    return own("%.2f m", units, units::tape).apply(allowance.freeboardLoss());
   }
 
   private static long sitting(Boat boat, Place place) {

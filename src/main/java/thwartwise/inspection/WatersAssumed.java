@@ -3,7 +3,10 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import thwartwise.boat.Waters;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.ValidWaters;
 
@@ -11,9 +14,9 @@ import thwartwise.rules.ValidWaters;
 final class WatersAssumed {
   private WatersAssumed() {}
 
-  static List<String> texts(RuleSet rules, Waters waters) {
+  static List<String> texts(RuleSet rules, Waters waters, UnitFormat units) {
     List<String> all = new ArrayList<>();
-    List<String> missing = missing(rules, waters);
+    List<String> missing = missing(rules, waters, units);
     if (!missing.isEmpty()) {
       all.add("Not stated, so taken as sheltered: " + String.join("; ", missing) + ".");
     }
@@ -27,19 +30,40 @@ final class WatersAssumed {
     return all;
   }
 
-  private static List<String> missing(RuleSet rules, Waters waters) {
+  private static List<String> missing(RuleSet rules, Waters waters, UnitFormat units) {
     List<String> missing = new ArrayList<>();
     if (waters.waves().isEmpty()) {
-      missing.add(figure(rules, "waves of %.2f m at most", "wave"));
+      missing.add(
+          figure(
+              rules,
+              "waves of %s at most",
+              "wave",
+              v ->
+                  units.either(
+                      String.format(Locale.ROOT, "%.2f m", v), () -> units.height(v, Side.DOWN))));
     }
     if (waters.breaking().isEmpty()) {
       missing.add("no wave breaks");
     }
     if (waters.wind().isEmpty()) {
-      missing.add(figure(rules, "wind of %.1f m/s at most", "wind"));
+      missing.add(
+          figure(
+              rules,
+              "wind of %s at most",
+              "wind",
+              v ->
+                  units.either(
+                      String.format(Locale.ROOT, "%.1f m/s", v), () -> units.speed(v, Side.DOWN))));
     }
     if (waters.current().isEmpty()) {
-      missing.add(figure(rules, "a current of %.1f m/s at most", "current"));
+      missing.add(
+          figure(
+              rules,
+              "a current of %s at most",
+              "current",
+              v ->
+                  units.either(
+                      String.format(Locale.ROOT, "%.1f m/s", v), () -> units.speed(v, Side.DOWN))));
     }
     if (waters.weir().isEmpty()) {
       missing.add("no weir in reach");
@@ -48,21 +72,34 @@ final class WatersAssumed {
       missing.add("no wash of passing boats");
     }
     if (waters.temperature().isEmpty()) {
-      missing.add(figure(rules, "water of %.0f degrees Celsius or warmer", "cold-water"));
+      missing.add(
+          figure(
+              rules,
+              "water of %s or warmer",
+              "cold-water",
+              v ->
+                  units.either(
+                      String.format(Locale.ROOT, "%.0f degrees Celsius", v),
+                      () -> units.temperature(v, Side.UP))));
     }
     if (waters.offshore().isEmpty()) {
       missing.add(
           String.format(
-              Locale.ROOT,
-              "within %.0f m of the shore (%s)",
-              ValidWaters.offshore(rules, waters),
+              "within %s of the shore (%s)",
+              distance(ValidWaters.offshore(rules, waters), units),
               rules.limit("offshore-most").basis().word()));
     }
     return missing;
   }
 
-  private static String figure(RuleSet rules, String words, String limit) {
-    return String.format(Locale.ROOT, words, rules.value(limit))
+  private static String distance(double metres, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f m", metres), () -> units.distance(metres, Side.DOWN));
+  }
+
+  private static String figure(
+      RuleSet rules, String words, String limit, DoubleFunction<String> shown) {
+    return String.format(words, shown.apply(rules.value(limit)))
         + " ("
         + rules.limit(limit).basis().word()
         + ")";

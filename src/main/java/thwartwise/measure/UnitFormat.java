@@ -21,7 +21,10 @@ public record UnitFormat(UnitSystem system) {
   private static final double LITRE = 0.001;
   private static final double GRAVITY = 9.80665;
   private static final double POUND_FOOT = POUND * GRAVITY * 12 * INCH;
-  private static final double HORSEPOWER = 550 * POUND_FOOT;
+
+  /** W */
+  public static final double HORSEPOWER = 550 * POUND_FOOT;
+
   private static final double MILE_AN_HOUR = 5280 * 12 * INCH / 3600;
   private static final int INCHES_IN_A_FOOT = 12;
 

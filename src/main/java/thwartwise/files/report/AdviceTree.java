@@ -9,6 +9,7 @@ import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.AdviceReading;
 import thwartwise.inspection.AdviceWorse;
 import thwartwise.json.JsonText;
+import thwartwise.measure.UnitFormat;
 import thwartwise.report.DeedWords;
 import thwartwise.report.EffortWords;
 import thwartwise.report.ProhibitionWords;
@@ -18,15 +19,15 @@ import tools.jackson.databind.node.ObjectNode;
 final class AdviceTree {
   private AdviceTree() {}
 
-  static ObjectNode of(Advice advice) {
+  static ObjectNode of(Advice advice, UnitFormat units) {
     ObjectNode node = JsonText.object();
-    node.set("pieces", ReportTree.list(advice.pieces(), AdviceTree::piece));
+    node.set("pieces", ReportTree.list(advice.pieces(), piece -> piece(piece, units)));
     node.set("never", JsonText.texts(advice.never().stream().map(ProhibitionWords::of).toList()));
     return node;
   }
 
-  private static ObjectNode piece(AdvicePiece piece) {
-    DeedWords words = DeedWords.of(piece.deed());
+  private static ObjectNode piece(AdvicePiece piece, UnitFormat units) {
+    DeedWords words = DeedWords.of(piece.deed(), units);
     ObjectNode node =
         JsonText.object()
             .put("deed", words.deed())

@@ -9,6 +9,7 @@ import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
+import thwartwise.measure.UnitFormat;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -17,7 +18,15 @@ import tools.jackson.databind.node.ObjectNode;
 public final class ReportTree {
   private ReportTree() {}
 
+  /** In metric words. */
   public static ObjectNode of(Report report) {
+    return of(report, UnitFormat.METRIC);
+  }
+
+  /**
+   * @param words in which advice is kept, of which a record has nothing but words; figures are SI
+   */
+  public static ObjectNode of(Report report, UnitFormat words) {
     ObjectNode node =
         JsonText.object()
             .put("format", Format.REPORT.text())
@@ -30,7 +39,7 @@ public final class ReportTree {
     node.set("recommendation", RecommendationTree.of(report.recommendation()));
     node.set("capacityFigures", list(report.capacityFigures(), CapacityTree::of));
     node.set("waters", JsonText.texts(report.waters()));
-    node.set("advice", AdviceTree.of(report.advice()));
+    node.set("advice", AdviceTree.of(report.advice(), words));
     node.set("assumptions", JsonText.texts(report.assumptions()));
     return node;
   }
