@@ -19,17 +19,17 @@ final class SeatTable {
 
   private static final List<Table.Column> COLUMNS =
       List.of(
-          new Table.Column("People", 6),
+          new Table.Column("Aboard", 8),
           new Table.Column("Each up to", 10),
           new Table.Column("Besides", 8),
-          new Table.Column("Sitting like this", 53));
+          new Table.Column("Sitting like this", 51));
 
   private static final List<Table.Column> BOTH_UNITS =
       List.of(
-          new Table.Column("People", 6),
+          new Table.Column("Aboard", 8),
           new Table.Column("Each up to", 15),
           new Table.Column("Besides", 15),
-          new Table.Column("Sitting like this", 41));
+          new Table.Column("Sitting like this", 39));
 
   private final List<Place> places;
   private final Recommendation crew;
@@ -65,7 +65,10 @@ final class SeatTable {
 
   private List<String> row(CrewLimit limit) {
     return List.of(
-        String.valueOf(limit.people()), mass(limit.eachUpTo()), besides(limit), seats(limit));
+        limit.people() + (limit.people() == 1 ? " person" : " people"),
+        mass(limit.eachUpTo()),
+        besides(limit),
+        seats(limit));
   }
 
   /** Blank in a record kept before it was said for each number of people. */

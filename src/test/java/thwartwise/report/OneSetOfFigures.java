@@ -146,7 +146,7 @@ final class OneSetOfFigures {
   /** As the table of page and card has it. */
   private static String row(CrewLimit limit) {
     return limit.people()
-        + " "
+        + (limit.people() == 1 ? " person " : " people ")
         + whole(limit.eachUpTo())
         + " kg "
         + (limit.extra() < 1 ? "nothing" : whole(limit.extra()) + " kg");

@@ -56,7 +56,7 @@ class SeatTableTest {
             List.of(benches),
             List.of(new Recommendation.Lighter(benches, 110)));
     assertThat(table(limit))
-        .contains("2 120 kg 30 kg")
+        .contains("2 people 120 kg 30 kg")
         .contains("with that besides only port bench, starboard bench")
         .contains("only while nobody is over 95 kg");
     assertThat(others(limit)).contains("Two people: port bench, starboard bench up to 110 kg.");

@@ -77,7 +77,7 @@ class TextPageTest {
             "May it be launched?",
             "110 kg    people in all",
             "1 adult   of 95",
-            "1      110 kg",
+            "1 person 110 kg",
             "What nobody does",
             "What to change, and what nobody does",
             "Every check",
@@ -275,8 +275,8 @@ class TextPageTest {
   @Test
   void the_seatings_that_do_stand_beside_the_number_of_people_they_are_for() {
     assertThat(page(SampleRecords.report()))
-        .containsPattern("1      110 kg +midships thwart\n")
-        .containsPattern("2      75 kg +midships thwart, stern seat\n");
+        .containsPattern("1 person 110 kg +midships thwart\n")
+        .containsPattern("2 people 75 kg +midships thwart, stern seat\n");
     assertThat(sheet(SampleRecords.report(), 3)).contains("Never like this: stern seat");
   }
 
@@ -301,7 +301,7 @@ class TextPageTest {
             List.of());
     assertThat(page(SampleRecords.report(crew, List.of())))
         .contains("3 adults  of 95 kg")
-        .containsPattern("1      95 kg +no seating will do\n");
+        .containsPattern("1 person 95 kg +no seating will do\n");
     assertThat(sheet(SampleRecords.report(crew, List.of()), 3).replaceAll("\\s+", " "))
         .contains("midships thwart (2), stern seat; nobody aboard");
   }
