@@ -107,7 +107,8 @@ final class OneSetOfFigures {
         new InspectionRecord(
             OffsetDateTime.parse("2026-11-26T09:00:00Z"), "somebody", "0.1.0", boat, report);
     String page = bare(TextPage.of(record));
-    String card = bare(CardPage.text(record, "1"));
+    // The card says each figure in pounds, too.
+    String card = bare(CardPage.text(record, "1")).replaceAll(",? \\(?\\d+ lb\\)?", "");
     String screen = bare(String.join(" ", Screen.of(record, EVERY_ROW)));
     String opening = bare(TodayPage.opening(record));
     String people = whole(crew.crew());
