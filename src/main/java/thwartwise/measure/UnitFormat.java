@@ -118,16 +118,14 @@ public record UnitFormat(UnitSystem system) {
 
   /** A measured length, as the tape gave it: sixteenths of an inch at the finest. */
   public String tape(double metres) {
-    return system.isMetric()
-        ? Rounding.plain(metres) + TIED + "m"
-        : tied(QuantityText.feet(metres));
+    return system.isMetric() ? Rounding.plain(metres) + TIED + "m" : tied(sixteenths(metres));
   }
 
   /** A measured mass, as the scales gave it: tenths of a pound at the finest. */
   public String scales(double kilograms) {
     return system.isMetric()
         ? Rounding.plain(kilograms) + TIED + "kg"
-        : tied(QuantityText.pounds(kilograms));
+        : tied(tenthsOfPounds(kilograms));
   }
 
   /** A measured volume, as the jug gave it: tenths of a US gallon at the finest, rounded down. */
@@ -138,7 +136,7 @@ public record UnitFormat(UnitSystem system) {
   }
 
   private static double tenths(double value) {
-    return Double.parseDouble(Rounding.down(value, 1));
+    return Double.isFinite(value) ? Double.parseDouble(Rounding.down(value, 1)) : value;
   }
 
   /** The thickness of a shell; thinner than a tape tells in hundredths of an inch. */
@@ -226,6 +224,16 @@ public record UnitFormat(UnitSystem system) {
   /** The power of a motor by its plate: kilowatts, or tenths of a horsepower. */
   public String motor(double watts) {
     return system.isMetric() ? Rounding.plain(watts / 1000) + TIED + "kW" : power(watts, Side.UP);
+  }
+
+  private static String sixteenths(double metres) {
+    return Double.isFinite(metres) ? QuantityText.feet(metres) : Rounding.plain(metres) + " in";
+  }
+
+  private static String tenthsOfPounds(double kilograms) {
+    return Double.isFinite(kilograms)
+        ? QuantityText.pounds(kilograms)
+        : Rounding.plain(kilograms) + " lb";
   }
 
   private static String tied(String words) {

@@ -62,4 +62,47 @@ class UnitFormatTest {
     assertThat(plain(METRIC.mass(Double.POSITIVE_INFINITY, UP)))
         .isEqualTo("an unknown number of kg");
   }
+
+  // 0.4445 m are 17.5 in, 0.1016 m 4 in; 72.5747792 kg are 160 lb, 11.34 kg 25.0 lb.
+  @Test
+  void what_was_measured_is_told_as_tape_and_scales_gave_it() {
+    assertThat(plain(FEET.tape(0.4445))).isEqualTo("1 ft 5 1/2 in");
+    assertThat(plain(FEET.tape(0.1016))).isEqualTo("4 in");
+    assertThat(plain(FEET.scales(72.5747792))).isEqualTo("160 lb");
+    assertThat(plain(FEET.scales(11.34))).isEqualTo("25 lb");
+    assertThat(plain(UnitFormat.METRIC.tape(0.4445))).isEqualTo("0.4445 m");
+    assertThat(plain(UnitFormat.METRIC.scales(80))).isEqualTo("80 kg");
+  }
+
+  // A US gallon is 3.785411784 litres: 8.7 litres are 2.298, 8 litres 2.113.
+  @Test
+  void a_jug_is_told_in_tenths_of_a_gallon_rounded_down() {
+    assertThat(plain(FEET.jug(0.0087))).isEqualTo("2.2 US gallons");
+    assertThat(plain(UnitFormat.METRIC.jug(0.0087))).isEqualTo("8.7 litres");
+  }
+
+  // 6.35 mm are 1/4 in, 1.5 mm 0.059 in; 750 kg/m3 are 46.82 lb a cubic foot; 500 m 546.8 yards.
+  @Test
+  void thickness_density_and_distance_have_units_of_their_own() {
+    assertThat(plain(FEET.thickness(0.00635))).isEqualTo("1/4 in");
+    assertThat(plain(FEET.thickness(0.0015))).isEqualTo("0.06 in");
+    assertThat(plain(FEET.density(750))).isEqualTo("46.9 lb per cubic foot");
+    assertThat(plain(FEET.distance(500, DOWN))).isEqualTo("546 yards");
+    assertThat(plain(FEET.twist(Math.toRadians(45), DOWN))).isEqualTo("13.7 degrees a foot");
+    assertThat(plain(FEET.rain(0.05, UP))).isEqualTo("2 in");
+    assertThat(plain(FEET.area(2.8, UP))).isEqualTo("31 square feet");
+  }
+
+  @Test
+  void a_card_has_both_with_the_readers_own_first() {
+    assertThat(plain(FEET.masses(110, DOWN))).isEqualTo("242 lb, 110 kg");
+    assertThat(plain(UnitFormat.METRIC.masses(110, DOWN))).isEqualTo("110 kg, 242 lb");
+  }
+
+  @Test
+  void what_is_not_known_is_said_not_to_be() {
+    assertThat(plain(FEET.tape(Double.NaN))).isEqualTo("an unknown number of in");
+    assertThat(plain(FEET.scales(Double.NaN))).isEqualTo("an unknown number of lb");
+    assertThat(plain(FEET.jug(Double.NaN))).isEqualTo("an unknown number of US gallons");
+  }
 }

@@ -14,13 +14,18 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.picture.LetterPictures;
 import thwartwise.picture.LetterPictures.Sketch;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.KeptRecord;
+import thwartwise.remedy.Deed;
+import thwartwise.remedy.FoamBlock;
 import thwartwise.sampleboats.OrdinaryBoats;
 import thwartwise.today.GoingToday;
 
@@ -126,5 +131,26 @@ class PapersInFeetTest {
     assertThat(record.report().recommendation().crew()).isEqualTo(same.recommendation().crew());
     assertThat(record.report().findings().stream().map(f -> f.margin()))
         .containsExactlyElementsOf(same.findings().stream().map(f -> f.margin()).toList());
+  }
+
+  // 0.0508 m are 2 in, 0.254 m 10 in, 0.03 m³ 7.9 US gallons.
+  @Test
+  void what_is_to_be_done_is_told_as_one_marks_it_with_a_tape() {
+    UnitFormat units = ReaderUnits.of(record.boat());
+    DeedWords lowered =
+        DeedWords.of(new Deed.LowerSeat("aft thwart", 0.0508, 0.254, List.of()), units);
+    assertThat(lowered.deed()).isEqualTo("Lower the aft thwart by 2 in");
+    assertThat(lowered.how()).isEqualTo("To 10 in above the lowest point of the bottom");
+    DeedWords foam = DeedWords.of(new Deed.AddFoam(0.03, "in the bow", foam(), false), units);
+    assertThat(foam.deed()).isEqualTo("Add 7 US gallons of closed-cell foam in the bow");
+    assertThat(metric(foam.how() + "\n" + String.join("\n", foam.cautions()))).isEmpty();
+    DeedWords moved = DeedWords.of(new Deed.MoveKitAlong("battery", 1.27, 0.1016, false), units);
+    assertThat(moved.deed())
+        .isEqualTo("Move the battery to 4 ft 2 in forward of the aft end, 4 in up");
+  }
+
+  private static List<FoamBlock> foam() {
+    Span along = new Span(0.3048, 0.9144);
+    return List.of(new FoamBlock(new Box(along, Span.ALL, new Span(0, 0.2032)), false));
   }
 }
