@@ -357,7 +357,7 @@ class PackagedJarIT {
     {"Breadth over the rails at the stern", "1.2192", "4'"},
     {"Height of the lowest notch", "no", "no"},
     {"Mass of the empty boat", "68.0388555", "150"},
-    {"What the hull is made of", "", ""},
+    {"It is made of", "", ""},
     {"How many seats", "2", "2"},
     {"Aftmost seat", "0.6096", "2'"},
     {"Foremost seat", "2.4384", "8'"},

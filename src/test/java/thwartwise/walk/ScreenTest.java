@@ -64,8 +64,8 @@ class ScreenTest {
 
   @Test
   void the_short_walk_fits_too() {
-    for (boolean metric : List.of(true, false)) {
-      Sheet sheet = Sheet.borrowed(metric);
+    for (Sheet sheet :
+        List.of(Sheet.borrowed(true), Sheet.borrowed(false), Sheet.borrowedAndTried())) {
       List<Answer> answers = List.of();
       while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
         assertThat(ask.question().prompt()).hasSizeLessThanOrEqualTo(COLUMNS).endsWith(":");

@@ -121,7 +121,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
             .or(Optional.empty(), "unknown", "other");
     Optional<Material> material =
         replay.ask(
-            WordQuestions.choice("short.material", "What the hull is made of", choices)
+            WordQuestions.choice("short.material", "It is made of", choices)
                 .how(
                     "What most of the shell is made of: look at a cut edge. Plywood under a glass",
                     "skin is plywood. Enter or unknown: it is taken to sink as aluminium does.")

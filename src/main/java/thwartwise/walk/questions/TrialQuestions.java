@@ -35,14 +35,14 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
     double minutes = minutes();
     boolean level =
         replay.ask(
-            badly("trial.level", "Did it float level, clear of the bottom, all the time?")
+            badly("trial.level", "Level, off the bottom, all the time?")
                 .how(
                     "yes: no end and no side went down, a stick went through under it, and no",
                     "chamber had taken water. Anything else, or not looked at: no.")
                 .why("A boat that lies over or takes water soon holds nobody."));
     boolean heads =
         replay.ask(
-            badly("trial.heads", "Did every head stay well clear of the water?")
+            badly("trial.heads", "Every head clear of the water?")
                 .how("yes: nobody was held up by another, nobody floated out. In doubt: no.")
                 .why("Cold hands do not hold on for long."));
     String by =
