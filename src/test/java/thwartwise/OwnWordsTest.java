@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
  */
 class OwnWordsTest {
   private static final List<String> ROOMS =
-      List.of("checks", "loadcase", "inspection", "record", "remedy", "report", "today");
+      List.of("checks", "loadcase", "crew", "inspection", "record", "remedy", "report", "today");
 
   /** What somebody typed, quoting, grammar and layout; each with what its text is. */
   private static final Set<String> TYPED =
@@ -42,7 +42,7 @@ class OwnWordsTest {
           "thwartwise.report.FleetCsv", // quoting of a cell
           "thwartwise.report.HtmlPage", // the number of a record in an address
           "thwartwise.report.MarginWords", // whether a figure is shown as one
-          "thwartwise.inspection.FormulaCaps"); // titles of formulas in rule files
+          "thwartwise.crew.FormulaCaps"); // titles of formulas in rule files
 
   /** Still to be given a type: which waters the figures hold for is kept as sentences alone. */
   private static final Set<String> STILL_ASKED = Set.of("thwartwise.today.WatersToday");

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.record.ChainLink;
 import thwartwise.record.Correction;
@@ -58,7 +58,8 @@ final class LinkFields {
     if (!ENDING.matcher(ending).matches()) {
       throw page.spot()
           .fault(
-              "\"ending\" is %s, wanted one as in -card.pdf. %s", Printable.quoted(ending), REMEDY);
+              "\"ending\" is %s, wanted one as in -card.pdf. %s",
+              PrintableText.quoted(ending), REMEDY);
     }
     return ending;
   }

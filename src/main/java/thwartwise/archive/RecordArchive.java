@@ -12,7 +12,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.ChainLink;
 import thwartwise.record.KeptRecord;
@@ -89,7 +89,7 @@ public record RecordArchive(Path folder) {
             () ->
                 fault(
                     "no record of the boat %s is kept here. \"records\" lists what is.",
-                    Printable.quoted(typed)));
+                    PrintableText.quoted(typed)));
   }
 
   /**
@@ -106,7 +106,7 @@ public record RecordArchive(Path folder) {
     if (found.size() > 1) {
       throw fault(
           "%s may be %s. Write one of these.",
-          Printable.quoted(typed),
+          PrintableText.quoted(typed),
           String.join(" or ", found.stream().map(KeptRecord::handle).toList()));
     }
     return found.stream().findFirst().orElseThrow(() -> none(typed));
@@ -121,7 +121,8 @@ public record RecordArchive(Path folder) {
   }
 
   private UnusableInput none(String typed) {
-    return fault("there is no record %s here. \"records\" lists what is.", Printable.quoted(typed));
+    return fault(
+        "there is no record %s here. \"records\" lists what is.", PrintableText.quoted(typed));
   }
 
   private static Optional<KeptRecord> file(String typed) {

@@ -19,7 +19,7 @@ import thwartwise.json.Layout;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.PlainNumbers;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.ChainLink;
 import thwartwise.record.InspectionRecord;
@@ -102,7 +102,7 @@ public final class RecordFile {
     } catch (DateTimeException e) {
       throw fields
           .spot()
-          .fault("\"date\" is %s, which is not a moment. %s", Printable.quoted(typed), DATE);
+          .fault("\"date\" is %s, which is not a moment. %s", PrintableText.quoted(typed), DATE);
     }
   }
 

@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.files.boat.BoatFile;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
 import thwartwise.record.ChainLink;
@@ -160,7 +160,7 @@ record RecordShelf(Path folder) {
   }
 
   private static boolean prints(String file) {
-    return Printable.firstUnprintable(file).isEmpty();
+    return PrintableText.firstUnprintable(file).isEmpty();
   }
 
   private static Optional<ChainList.Line> last(ChainList list) {

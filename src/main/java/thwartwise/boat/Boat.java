@@ -34,7 +34,7 @@ public record Boat(
     Waters waters,
     Optional<String> measuredBy,
     List<String> assumptions,
-    List<Kept> kept,
+    List<KeptMeasurement> kept,
     Optional<WhenSwamped> whenSwamped,
     Optional<Double> trailer,
     UnitSystem units,
@@ -233,7 +233,7 @@ public record Boat(
   }
 
   /** The same, with these measurements kept although they look wrong. */
-  public Boat keeping(List<Kept> doubted) {
+  public Boat keeping(List<KeptMeasurement> doubted) {
     return with(doubted, whenSwamped, bailer, measuredBy, trailer, units);
   }
 
@@ -263,7 +263,7 @@ public record Boat(
   }
 
   private Boat with(
-      List<Kept> doubted,
+      List<KeptMeasurement> doubted,
       Optional<WhenSwamped> what,
       Optional<Double> newBailer,
       Optional<String> by,

@@ -25,7 +25,7 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
                     Stream.of(line.towed(), line.expected(trial)).map(p -> pulled(trial, line, p)))
             .toList();
     StreamHead head = StreamHead.of(rules, trial.craft().form(), byTheStern);
-    return new Heeled(rules, head)
+    return new HeelReadings(rules, head)
         .readings(byTheStern ? CheckId.ANCHORING_BY_THE_STERN : CheckId.ANCHORING_BY_THE_BOW, ways);
   }
 

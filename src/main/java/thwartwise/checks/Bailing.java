@@ -37,7 +37,7 @@ public record Bailing(RuleSet rules) implements Check {
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     double loss = trial.allowance().freeboardLoss();
     OptionalDouble out =
-        Steady.least(
+        SteadyRest.least(
             poses, p -> Freeboard.least(beside.craft().edges(), p.plane()).height() - loss);
     Limit limit = rules.limit("bailing-freeboard");
     Reading rail =
@@ -47,10 +47,10 @@ public record Bailing(RuleSet rules) implements Check {
             poses.assessed(),
             limit.cited(),
             beside.loadCase(),
-            Steady.words(poses));
+            SteadyRest.words(poses));
     Reading minutes = minutes(beside, poses);
     if (!(out.orElse(-1) > 0)) {
-      return List.of(rail, minutes.without(out.isEmpty() ? Steady.words(poses) : UNDER));
+      return List.of(rail, minutes.without(out.isEmpty() ? SteadyRest.words(poses) : UNDER));
     }
     boolean getsIn = new GettingBackIn(rules).readings(trial).stream().anyMatch(Reading::met);
     return List.of(rail, getsIn ? minutes : minutes.without(NOBODY_IN));

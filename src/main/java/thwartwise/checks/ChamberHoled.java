@@ -32,7 +32,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    Heeled heeled = new Heeled(rules);
+    HeelReadings heeled = new HeelReadings(rules);
     return trial.craft().boat().chambers().stream()
         .map(c -> spaces(trial, c))
         .filter(spaces -> !spaces.isEmpty())
@@ -70,7 +70,8 @@ public record ChamberHoled(RuleSet rules) implements Check {
             holed -> {
               ways.add(holed);
               ways.addAll(
-                  Moves.everyone(holed, rules.value("offset-share"), Act.EVERYONE_PART_OF_THE_WAY));
+                  PeopleMoves.everyone(
+                      holed, rules.value("offset-share"), Act.EVERYONE_PART_OF_THE_WAY));
             });
     return ways;
   }

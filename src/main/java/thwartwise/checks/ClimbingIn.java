@@ -14,14 +14,14 @@ public record ClimbingIn(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     double adult = rules.value("design-person");
-    Heeled heeled = new Heeled(rules);
+    HeelReadings heeled = new HeelReadings(rules);
     List<Reading> readings = new ArrayList<>();
     readings.addAll(
         heeled.readings(
-            CheckId.CLIMBING_IN_OVER_THE_SIDE, Moves.climbingInOverTheSide(trial, adult)));
+            CheckId.CLIMBING_IN_OVER_THE_SIDE, PeopleMoves.climbingInOverTheSide(trial, adult)));
     readings.addAll(
         heeled.readings(
-            CheckId.CLIMBING_IN_OVER_THE_STERN, Moves.climbingInOverTheStern(trial, adult)));
+            CheckId.CLIMBING_IN_OVER_THE_STERN, PeopleMoves.climbingInOverTheStern(trial, adult)));
     return readings;
   }
 }

@@ -51,7 +51,7 @@ public record DrainOpen(RuleSet rules) implements Check {
   private Reading reading(
       Trial trial, Equilibria rest, LooseWater water, Opening drain, double trouble) {
     if (!rest.allUpright()) {
-      return reading(trial, drain, OptionalDouble.empty(), Steady.words(rest));
+      return reading(trial, drain, OptionalDouble.empty(), SteadyRest.words(rest));
     }
     if (rest.reached().stream().allMatch(p -> p.above(drain.middle()) >= 0)) {
       return reading(trial, drain, OptionalDouble.of(A_DAY), ABOVE);

@@ -19,12 +19,14 @@ public record GettingBackIn(RuleSet rules) implements Check {
     Trial beside = trial.empty(Act.OTHERS_IN_THE_WATER);
     return Stream.of(
             reading(
-                CheckId.GETTING_BACK_IN_OVER_THE_SIDE, Moves.climbingInOverTheSide(beside, adult)),
+                CheckId.GETTING_BACK_IN_OVER_THE_SIDE,
+                PeopleMoves.climbingInOverTheSide(beside, adult)),
             reading(
                 CheckId.GETTING_BACK_IN_OVER_THE_STERN,
-                Moves.climbingInOverTheStern(beside, adult)),
+                PeopleMoves.climbingInOverTheStern(beside, adult)),
             reading(
-                CheckId.GETTING_BACK_IN_OVER_THE_BOW, Moves.climbingInOverTheBow(beside, adult)))
+                CheckId.GETTING_BACK_IN_OVER_THE_BOW,
+                PeopleMoves.climbingInOverTheBow(beside, adult)))
         .toList();
   }
 

@@ -15,15 +15,15 @@ public record HardAgainstOneSide(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial seated) {
     Trial trial = UsualPosture.of(rules, seated);
-    Heeled heeled = new Heeled(rules);
+    HeelReadings heeled = new HeelReadings(rules);
     List<Reading> readings = new ArrayList<>();
     if (trial.people().size() > 1) {
       readings.addAll(
           heeled.readings(
               CheckId.EVERYONE_HARD_TO_ONE_SIDE,
-              Moves.everyone(trial, 1, Act.EVERYONE_HARD_TO_THE_SIDE)));
+              PeopleMoves.everyone(trial, 1, Act.EVERYONE_HARD_TO_THE_SIDE)));
     }
-    readings.addAll(heeled.readings(CheckId.ONE_PERSON_HARD_TO_ONE_SIDE, Moves.one(trial)));
+    readings.addAll(heeled.readings(CheckId.ONE_PERSON_HARD_TO_ONE_SIDE, PeopleMoves.one(trial)));
     return readings;
   }
 }

@@ -15,9 +15,9 @@ public record Kneeling(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     double share = rules.value("offset-share");
-    List<Trial> ways = Moves.kneeling(trial, share);
-    Heeled heeled = new Heeled(rules);
-    List<Trial> seated = Moves.everyone(trial, share, Act.EVERYONE_PART_OF_THE_WAY);
+    List<Trial> ways = PeopleMoves.kneeling(trial, share);
+    HeelReadings heeled = new HeelReadings(rules);
+    List<Trial> seated = PeopleMoves.everyone(trial, share, Act.EVERYONE_PART_OF_THE_WAY);
     List<String> figures =
         heeled.readings(CheckId.KNEELING, seated).stream()
             .map(

@@ -12,6 +12,6 @@ public record LeaningOut(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return new Heeled(rules).readings(CheckId.LEANING_OUT, Moves.leaningOut(trial));
+    return new HeelReadings(rules).readings(CheckId.LEANING_OUT, PeopleMoves.leaningOut(trial));
   }
 }

@@ -37,7 +37,7 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     if (!lines.isEmpty()) {
       return lines;
     }
-    Vector3 end = Moves.middle(astern ? form.aftRail() : form.foreRail());
+    Vector3 end = PeopleMoves.middle(astern ? form.aftRail() : form.foreRail());
     String name = astern ? "middle of the stern" : "stem";
     return List.of(new LineOut(rules, new Cleat(name, end), astern));
   }

@@ -17,7 +17,7 @@ public record LowSide(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return Moves.everyone(trial.stiff(), 1, Act.EVERYONE_STIFF_ON_THE_LOW_SIDE).stream()
+    return PeopleMoves.everyone(trial.stiff(), 1, Act.EVERYONE_STIFF_ON_THE_LOW_SIDE).stream()
         .map(this::reading)
         .min(Reading.WORST_FIRST)
         .stream()

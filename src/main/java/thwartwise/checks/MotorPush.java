@@ -22,7 +22,7 @@ public record MotorPush(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     return trial.craft().boat().propulsion() instanceof Propulsion.Outboard motor
-        ? new Heeled(rules).readings(CheckId.MOTOR_HARD_OVER, bothSides(trial, motor))
+        ? new HeelReadings(rules).readings(CheckId.MOTOR_HARD_OVER, bothSides(trial, motor))
         : List.of();
   }
 
@@ -34,7 +34,8 @@ public record MotorPush(RuleSet rules) implements Check {
     List<Trial> ways = new ArrayList<>();
     for (double side : List.of(1.0, -1.0)) {
       Force force = new Force(at, push * Math.cos(angle), side * push * Math.sin(angle));
-      LoadCaseStep over = new LoadCaseStep.MotorPush(push, lever, Optional.of(Moves.side(side)));
+      LoadCaseStep over =
+          new LoadCaseStep.MotorPush(push, lever, Optional.of(PeopleMoves.side(side)));
       ways.add(trial.after(Disturbance.pulled(over, trial.people(), List.of(force))));
     }
     return ways;
@@ -42,7 +43,7 @@ public record MotorPush(RuleSet rules) implements Check {
 
   private Vector3 propeller(HullForm form) {
     double foot = form.outside().within(aftEnd(form)).extent(Vector3.of(0, 0, 1)).from();
-    Vector3 stern = Moves.middle(form.aftRail());
+    Vector3 stern = PeopleMoves.middle(form.aftRail());
     return Vector3.of(stern.x(), 0, foot - rules.value("motor-depth"));
   }
 

@@ -12,6 +12,7 @@ public record OnePersonStanding(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(Trial trial) {
-    return new Heeled(rules).readings(CheckId.ONE_PERSON_STANDING, Moves.standing(trial));
+    return new HeelReadings(rules)
+        .readings(CheckId.ONE_PERSON_STANDING, PeopleMoves.standing(trial));
   }
 }

@@ -39,7 +39,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       double to = -side.sign();
       for (int i = 0; i < trial.people().size(); i++) {
         Body body = trial.people().get(i);
-        List<Body> people = Moves.replaced(trial.people(), i, body.hardToSide(to));
+        List<Body> people = PeopleMoves.replaced(trial.people(), i, body.hardToSide(to));
         one.addAll(readings(ONE, trial, people, body.name(), side));
       }
       if (trial.people().size() > 1) {

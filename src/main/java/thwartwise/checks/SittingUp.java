@@ -16,10 +16,10 @@ public record SittingUp(RuleSet rules) implements Check {
     if (!UsualPosture.kneels(rules, trial)) {
       return List.of();
     }
-    return new Heeled(rules)
+    return new HeelReadings(rules)
         .readings(
             CheckId.SITTING_UP,
-            Moves.everyone(
+            PeopleMoves.everyone(
                 trial, rules.value("offset-share"), Act.EVERYONE_ON_THE_SEATS_PART_OF_THE_WAY));
   }
 }

@@ -22,7 +22,7 @@ public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Chec
     if (trial.people().isEmpty() || Canoe.is(trial.craft().form(), rules) != ofCanoes) {
       return List.of();
     }
-    List<Trial> ways = Moves.offTheMiddle(trial.stiff(), rules.value("off-middle"), true);
-    return new Heeled(rules).readings(CheckId.STIFF_OFF_THE_MIDDLE, ways);
+    List<Trial> ways = PeopleMoves.offTheMiddle(trial.stiff(), rules.value("off-middle"), true);
+    return new HeelReadings(rules).readings(CheckId.STIFF_OFF_THE_MIDDLE, ways);
   }
 }

@@ -44,7 +44,7 @@ public record SuddenShift(RuleSet rules) implements Check {
     for (Side side : trial.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
       for (int i = 0; i < trial.people().size(); i++) {
         Body body = trial.people().get(i);
-        List<Body> people = Moves.replaced(trial.people(), i, atSide(body, side));
+        List<Body> people = PeopleMoves.replaced(trial.people(), i, atSide(body, side));
         one.addAll(readings(ONE, before, trial, people, body.name(), side));
       }
       if (trial.people().size() > 1) {
@@ -77,7 +77,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       CheckQuestion question, Equilibria before, Trial after, Side side) {
     if (!before.allUpright()) {
       OptionalDouble none = OptionalDouble.empty();
-      return reading(question, after, none, UNLIMITED, before.assessed(), Steady.words(before));
+      return reading(question, after, none, UNLIMITED, before.assessed(), SteadyRest.words(before));
     }
     double from = side.sign() * before.worst().map(Pose::heel).orElse(0.0);
     Optional<DynamicHeel> swing = DynamicHeel.of(after.afloat(), from, side, after.edges());
@@ -114,7 +114,7 @@ public record SuddenShift(RuleSet rules) implements Check {
     return reading(
         question,
         after,
-        Steady.greatest(rest, Steady::heel),
+        SteadyRest.greatest(rest, SteadyRest::heel),
         flooding / 2,
         rest.assessed(),
         "no swing could be followed: where it would rest, against half of where water comes in");

@@ -40,14 +40,16 @@ public record SwampedLevel(RuleSet rules) implements Check {
             Measure.HIGHER_END,
             true,
             rules.limit("swamped-end-above"),
-            ends(Steady.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss), poses),
+            ends(SteadyRest.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss), poses),
             trial,
             poses),
         reading(
             Measure.LOWER_END,
             false,
             rules.limit("swamped-end-depth"),
-            ends(Steady.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))), poses),
+            ends(
+                SteadyRest.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))),
+                poses),
             trial,
             poses));
   }
@@ -58,14 +60,14 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   private static Reading heel(
       RuleSet rules, Measure measure, String limit, Trial trial, Equilibria poses) {
-    OptionalDouble heel = Steady.greatest(poses, Steady::heel);
+    OptionalDouble heel = SteadyRest.greatest(poses, SteadyRest::heel);
     return angle(rules, asked(measure), limit, heel, trial, poses);
   }
 
   /** How far from upright it lies at the worst of its poses, heel and trim together. */
   static Reading outOfUpright(
       RuleSet rules, CheckQuestion question, String limit, Trial trial, Equilibria poses) {
-    return angle(rules, question, limit, Steady.greatest(poses, Pose::tilt), trial, poses);
+    return angle(rules, question, limit, SteadyRest.greatest(poses, Pose::tilt), trial, poses);
   }
 
   private static Reading angle(
@@ -82,7 +84,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         poses.assessed(),
         most.cited(),
         trial.loadCase(),
-        Steady.words(poses));
+        SteadyRest.words(poses));
   }
 
   /** A boat that does not lie upright has no higher and no lower end to speak of. */
@@ -109,7 +111,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       OptionalDouble value,
       Trial trial,
       Equilibria poses) {
-    String note = Steady.words(poses);
+    String note = SteadyRest.words(poses);
     boolean clear = !atLeast && value.orElse(0) < 0;
     return new Reading(
         asked(measure),

@@ -43,7 +43,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
     }
     double off = rules.value("off-middle");
     List<Trial> half =
-        Moves.partly(trial, rules.value("swamped-side-share"), rules.value("offset-share"));
+        PeopleMoves.partly(trial, rules.value("swamped-side-share"), rules.value("offset-share"));
     Reading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
     boolean answered =
         trial.isHurried()
@@ -54,7 +54,9 @@ public record SwampedMargin(RuleSet rules) implements Check {
         answered
             ? side.of(OFF_THE_MIDDLE)
             : reading(
-                OFF_THE_MIDDLE, "swamped-off-middle-heel", Moves.offTheMiddle(trial, off, false)));
+                OFF_THE_MIDDLE,
+                "swamped-off-middle-heel",
+                PeopleMoves.offTheMiddle(trial, off, false)));
   }
 
   /**
@@ -70,14 +72,14 @@ public record SwampedMargin(RuleSet rules) implements Check {
     Limit most = rules.limit(limit);
     double greatest = Math.toRadians(most.value());
     Equilibria poses = rest(ways, greatest);
-    OptionalDouble value = Steady.greatest(poses, Pose::tilt);
+    OptionalDouble value = SteadyRest.greatest(poses, Pose::tilt);
     return new Reading(
         question,
         Margin.atMost(greatest, value, Unit.DEGREE),
         poses.assessed(),
         most.cited(),
         ways.get(0).loadCase(),
-        Steady.words(poses));
+        SteadyRest.words(poses));
   }
 
   /** A hurried trial is asked no further once it has gone over. */
@@ -86,7 +88,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
     for (Trial way : ways) {
       Equilibria rest = way.swampedRest(List.of());
       found.add(rest);
-      if (way.isHurried() && !(Steady.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {
+      if (way.isHurried() && !(SteadyRest.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {
         break;
       }
     }

@@ -14,10 +14,10 @@ public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
   @Override
   public List<Reading> readings(Trial trial) {
     List<Trial> ways =
-        Moves.everyone(
+        PeopleMoves.everyone(
             UsualPosture.of(rules, trial),
             rules.value("offset-share"),
             Act.EVERYONE_PART_OF_THE_WAY);
-    return new Heeled(rules).readings(CheckId.THREE_FIFTHS_TO_ONE_SIDE, ways);
+    return new HeelReadings(rules).readings(CheckId.THREE_FIFTHS_TO_ONE_SIDE, ways);
   }
 }

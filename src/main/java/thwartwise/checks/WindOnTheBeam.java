@@ -20,7 +20,7 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
   public List<Reading> readings(Trial trial) {
     List<Trial> ways =
         trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of(trial));
-    return new Heeled(rules, rules.value("wind-heel-share"))
+    return new HeelReadings(rules, rules.value("wind-heel-share"))
         .readings(CheckId.WIND_ON_THE_BEAM, ways);
   }
 
@@ -36,7 +36,7 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
               rules.value("wind"),
               push,
               Lever.of(trial, centre, from),
-              Optional.of(Moves.side(toPort)),
+              Optional.of(PeopleMoves.side(toPort)),
               false);
       List<Force> forces = List.of(new Force(centre, 0, toPort * push));
       ways.addAll(trial.toSide(Disturbance.pulled(blown, trial.people(), forces), toPort));

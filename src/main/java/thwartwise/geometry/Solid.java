@@ -126,16 +126,16 @@ public final class Solid {
 
   /** The part under a water plane, as a solid of its own. */
   public Solid under(WaterPlane plane) {
-    return Cut.keepUnder(this, plane.up(), plane.height());
+    return SolidCut.keepUnder(this, plane.up(), plane.height());
   }
 
   private Solid between(Vector3 axis, Span span) {
     Solid part = this;
     if (Double.isFinite(span.to())) {
-      part = Cut.keepUnder(part, axis, span.to());
+      part = SolidCut.keepUnder(part, axis, span.to());
     }
     if (Double.isFinite(span.from())) {
-      part = Cut.keepUnder(part, axis.times(-1), -span.from());
+      part = SolidCut.keepUnder(part, axis.times(-1), -span.from());
     }
     return part;
   }

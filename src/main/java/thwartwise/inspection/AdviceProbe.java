@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
 import thwartwise.boat.Packing;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Reading;
+import thwartwise.crew.Limits;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Seating;
 
 /**
  * The crews that only just do not fit today. A change that brings none of them nearer is not worth

@@ -9,6 +9,8 @@ import java.util.Optional;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
+import thwartwise.crew.Capacity;
+import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Progress.Stage;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;

@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.List;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Seating;
 import thwartwise.loadcase.Crew;
 
 /** The people of a report's loading at the limit, seated as it was worked out. */

@@ -20,6 +20,7 @@ import thwartwise.checks.SwampedLevel;
 import thwartwise.checks.SwampedLift;
 import thwartwise.checks.ThreeFifthsToOneSide;
 import thwartwise.checks.Trial;
+import thwartwise.crew.Seating;
 import thwartwise.rules.RuleSet;
 
 /**

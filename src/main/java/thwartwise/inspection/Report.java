@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import java.util.List;
 import thwartwise.checks.Finding;
+import thwartwise.crew.Recommendation;
 import thwartwise.rules.CapacityFigure;
 
 /**

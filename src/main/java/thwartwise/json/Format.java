@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -100,7 +100,8 @@ public enum Format {
       return String.format(
           Locale.ROOT, "this is a %s file, wanted %s. Name another file.", ours.group(1), noun());
     }
-    String found = format.isString() ? Printable.quoted(format.stringValue()) : JsonKind.of(format);
+    String found =
+        format.isString() ? PrintableText.quoted(format.stringValue()) : JsonKind.of(format);
     return String.format(
         Locale.ROOT,
         "\"format\" is %s, wanted \"%s\". Check that this is %s.",

@@ -1,7 +1,7 @@
 package thwartwise.json;
 
 import thwartwise.measure.PlainNumber;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import tools.jackson.databind.JsonNode;
 
 /** What stands in a file, in words. */
@@ -10,7 +10,7 @@ final class JsonKind {
 
   static String of(JsonNode node) {
     if (node.isString()) {
-      return "the text " + Printable.quoted(node.stringValue());
+      return "the text " + PrintableText.quoted(node.stringValue());
     }
     if (node.isNumber()) {
       return "the number " + PlainNumber.number(node.doubleValue());

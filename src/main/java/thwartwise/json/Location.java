@@ -1,7 +1,7 @@
 package thwartwise.json;
 
 import java.util.Locale;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 
 /**
  * Where in a file something stands, in words: {@code station 2 "middle", point 3}.
@@ -22,7 +22,7 @@ public record Location(String file, String words) {
   /** The same element of a list, with its number from 1 and its name when it has one. */
   public Location item(String noun, int number, String name) {
     String shown = noun + " " + number;
-    return in(name.isBlank() ? shown : shown + " " + Printable.quoted(name));
+    return in(name.isBlank() ? shown : shown + " " + PrintableText.quoted(name));
   }
 
   /** One line for a person, to be thrown. */
@@ -38,6 +38,6 @@ public record Location(String file, String words) {
   private String line(String format, Object... parts) {
     String text = parts.length == 0 ? format : String.format(Locale.ROOT, format, parts);
     String place = file.isBlank() ? words : words.isEmpty() ? file : file + ": " + words;
-    return Printable.of(place.isBlank() ? text : place + ": " + text);
+    return PrintableText.of(place.isBlank() ? text : place + ": " + text);
   }
 }

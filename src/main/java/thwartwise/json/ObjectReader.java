@@ -3,8 +3,8 @@ package thwartwise.json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.measure.Nearest;
-import thwartwise.measure.Printable;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
@@ -45,7 +45,7 @@ public final class ObjectReader {
         throw spot.fault(
             "the key %s is not known here; the nearest known one is \"%s\"."
                 + " Correct it or take it out.",
-            Printable.quoted(key), Nearest.to(key, known).orElseThrow());
+            PrintableText.quoted(key), NearestWord.to(key, known).orElseThrow());
       }
     }
     return this;

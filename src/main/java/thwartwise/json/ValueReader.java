@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import thwartwise.measure.PlainNumber;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ScalarSource;
 import tools.jackson.databind.JsonNode;
@@ -50,7 +50,7 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
     if (words.isBlank()) {
       throw fault("is empty. %s", remedy);
     }
-    OptionalInt odd = Printable.firstUnprintable(words);
+    OptionalInt odd = PrintableText.firstUnprintable(words);
     if (odd.isPresent()) {
       throw fault(
           "holds a character that cannot be printed (U+%04X). Take it out.", odd.getAsInt());
@@ -114,7 +114,8 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
         .orElseThrow(
             () ->
                 fault(
-                    "is %s, wanted %s. %s", Printable.quoted(typed), choice.wanted(typed), remedy));
+                    "is %s, wanted %s. %s",
+                    PrintableText.quoted(typed), choice.wanted(typed), remedy));
   }
 
   private UnusableInput fault(String text, Object... parts) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import thwartwise.measure.Nearest;
+import thwartwise.measure.NearestWord;
 
 /** A closed choice as words in a file. Capitals do not matter when reading. */
 public record WordChoice<T>(Map<String, T> byWord) {
@@ -32,7 +32,7 @@ public record WordChoice<T>(Map<String, T> byWord) {
   /** All the words, and the one that was probably meant. */
   String wanted(String typed) {
     String all = "one of " + String.join(", ", words());
-    return Nearest.meant(typed, words())
+    return NearestWord.meant(typed, words())
         .map(word -> all + "; the nearest is \"" + word + '"')
         .orElse(all);
   }

@@ -47,7 +47,7 @@ public final class ChoiceReader<T> {
         .orElseGet(
             () ->
                 Reading.refused(
-                    Quoted.of(typed) + " is not one of these. Type one of: " + words() + "."));
+                    QuotedText.of(typed) + " is not one of these. Type one of: " + words() + "."));
   }
 
   /** The words, as they stand in a prompt. */

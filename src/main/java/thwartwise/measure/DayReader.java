@@ -33,6 +33,6 @@ public final class DayReader {
 
   private static Reading<LocalDate> notADay(String typed) {
     return Reading.refused(
-        Quoted.of(typed) + " is not a day. Type year-month-day such as 2026-05-02, or today.");
+        QuotedText.of(typed) + " is not a day. Type year-month-day such as 2026-05-02, or today.");
   }
 }

@@ -21,13 +21,14 @@ public final class NameReader {
         Normalizer.normalize(typed, Normalizer.Form.NFC)
             .replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ")
             .strip();
-    if (!name.codePoints().allMatch(Quoted::isHarmless)) {
+    if (!name.codePoints().allMatch(QuotedText::isHarmless)) {
       return Reading.refused(
-          Quoted.of(typed) + " has signs in it that cannot be printed. Type it without them.");
+          QuotedText.of(typed) + " has signs in it that cannot be printed. Type it without them.");
     }
     if (name.codePoints().noneMatch(Character::isLetterOrDigit)) {
       return Reading.refused(
-          Quoted.of(typed) + " has no letter or figure in it. Type a name such as fore locker.");
+          QuotedText.of(typed)
+              + " has no letter or figure in it. Type a name such as fore locker.");
     }
     return name.codePointCount(0, name.length()) > longest
         ? tooLong(typed)
@@ -36,6 +37,6 @@ public final class NameReader {
 
   private Reading<String> tooLong(String typed) {
     return Reading.refused(
-        Quoted.of(typed) + " is too long. Type at most " + longest + " characters.");
+        QuotedText.of(typed) + " is too long. Type at most " + longest + " characters.");
   }
 }

@@ -15,7 +15,7 @@ public final class NumberReader {
   public static Reading<Integer> whole(String typed) {
     if (PlainInput.isTooLong(typed) || !WHOLE.matcher(PlainInput.of(typed)).matches()) {
       return Reading.refused(
-          Quoted.of(typed) + " is not a whole number. Type a whole number such as 5.");
+          QuotedText.of(typed) + " is not a whole number. Type a whole number such as 5.");
     }
     int value = Integer.parseInt(PlainInput.of(typed));
     return Reading.understood(value, Integer.toString(value));
@@ -41,6 +41,6 @@ public final class NumberReader {
   }
 
   private static Reading<Double> notANumber(String typed) {
-    return Reading.refused(Quoted.of(typed) + " is not a number. Type a number such as 12.5.");
+    return Reading.refused(QuotedText.of(typed) + " is not a number. Type a number such as 12.5.");
   }
 }

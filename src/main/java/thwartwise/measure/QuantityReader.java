@@ -136,7 +136,7 @@ public final class QuantityReader {
 
   private static String carry(String typed, TypedUnit unit, TypedUnit smaller) {
     return "%s does not add up. Type whole %s first, then %s that make less than one %s."
-        .formatted(Quoted.of(typed), unit.symbol(), smaller.symbol(), unit.symbol());
+        .formatted(QuotedText.of(typed), unit.symbol(), smaller.symbol(), unit.symbol());
   }
 
   private Reading<TypedUnit> unit(String typed, String word) {
@@ -150,7 +150,7 @@ public final class QuantityReader {
   }
 
   private static String gallons(String typed) {
-    return Quoted.of(typed)
+    return QuotedText.of(typed)
         + " can be read in two ways: a US gallon is 3.785 litres, an imperial one 4.546."
         + " Type us gal or imp gal.";
   }
@@ -158,6 +158,6 @@ public final class QuantityReader {
   private <T> Reading<T> notUnderstood(String typed) {
     return Reading.refused(
         "%s is not a %s this can use. Type %s."
-            .formatted(Quoted.of(typed), dimension.word(), system.examples(dimension)));
+            .formatted(QuotedText.of(typed), dimension.word(), system.examples(dimension)));
   }
 }

@@ -44,7 +44,7 @@ final class WrittenNumber {
   }
 
   static String twoMeanings(String typed) {
-    return Quoted.of(typed)
+    return QuotedText.of(typed)
         + " can be read in two ways, as thousands or as decimals. Type it with a decimal point,"
         + " or without the comma.";
   }

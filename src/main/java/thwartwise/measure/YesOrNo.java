@@ -10,7 +10,7 @@ public final class YesOrNo {
     return switch (plain) {
       case "y", "yes" -> Reading.understood(true, "yes");
       case "n", "no" -> Reading.understood(false, "no");
-      default -> Reading.refused(Quoted.of(typed) + " is neither yes nor no. Type yes or no.");
+      default -> Reading.refused(QuotedText.of(typed) + " is neither yes nor no. Type yes or no.");
     };
   }
 }

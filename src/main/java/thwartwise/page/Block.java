@@ -140,7 +140,7 @@ public sealed interface Block {
     }
   }
 
-  record Drawing(Drawn drawn) implements Block {
+  record Drawing(Illustration drawn) implements Block {
     @Override
     public void in(Form form) {
       form.drawn(drawn);

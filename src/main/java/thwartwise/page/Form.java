@@ -36,7 +36,7 @@ public interface Form {
 
   void table(Table table);
 
-  void drawn(Drawn drawn);
+  void drawn(Illustration drawn);
 
   void writtenOn(String label);
 }

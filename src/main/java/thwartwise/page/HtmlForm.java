@@ -162,7 +162,7 @@ public final class HtmlForm implements Form {
   }
 
   @Override
-  public void drawn(Drawn drawn) {
+  public void drawn(Illustration drawn) {
     alone(
         "<figure class=\"drawn\"><h3>"
             + Markup.of(drawn.title())

@@ -1,6 +1,6 @@
 package thwartwise.page;
 
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 
 /**
  * Words made into the text of a page that browsers read: the one door through which every word
@@ -28,12 +28,12 @@ public final class Markup {
 
   /** As text in which every blank counts. */
   static String spaced(String line) {
-    return escaped(Printable.of(line));
+    return escaped(PrintableText.of(line));
   }
 
   /** A tab or line end is a blank like any other; the blank that ties a figure stays. */
   private static String printed(String words) {
-    return Printable.of(words.strip().replaceAll("\\s+", " "));
+    return PrintableText.of(words.strip().replaceAll("\\s+", " "));
   }
 
   private static String escaped(String words) {

@@ -98,7 +98,7 @@ public final class Page {
   }
 
   /** A picture, for the forms that can show one; the sentences of the page do without it. */
-  public Page drawn(Drawn drawn) {
+  public Page drawn(Illustration drawn) {
     return with(new Block.Drawing(drawn));
   }
 

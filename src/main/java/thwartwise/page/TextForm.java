@@ -118,7 +118,7 @@ public final class TextForm implements Form {
 
   /** The sentences of the page tell what its pictures show. */
   @Override
-  public void drawn(Drawn drawn) {}
+  public void drawn(Illustration drawn) {}
 
   @Override
   public void writtenOn(String label) {

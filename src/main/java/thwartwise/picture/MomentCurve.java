@@ -33,14 +33,14 @@ final class MomentCurve {
   private static final int PIECES = 20;
 
   private final Scene scene;
-  private final Heeled heeled;
+  private final HeeledScene heeled;
   private final RightingCurve curve;
   private final List<RightingCurve.Point> points;
   private final double mostDegrees;
   private final double least;
   private final double most;
 
-  private MomentCurve(Scene scene, Heeled heeled) {
+  private MomentCurve(Scene scene, HeeledScene heeled) {
     this.scene = scene;
     this.heeled = heeled;
     this.curve = heeled.curve();
@@ -65,7 +65,7 @@ final class MomentCurve {
     return all;
   }
 
-  static View of(Scene scene, Heeled heeled) {
+  static View of(Scene scene, HeeledScene heeled) {
     return new MomentCurve(scene, heeled).view();
   }
 

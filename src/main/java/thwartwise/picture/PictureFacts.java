@@ -8,7 +8,7 @@ import thwartwise.boat.Side;
 public sealed interface PictureFacts {
 
   /** Who is drawn in it. */
-  Aboard aboard();
+  CrewAboard aboard();
 
   /**
    * The boat from above.
@@ -21,7 +21,13 @@ public sealed interface PictureFacts {
    * @param open the other chambers
    */
   record Plan(
-      Aboard aboard, int places, int kit, boolean kitIsNamed, int counting, int claimed, int open)
+      CrewAboard aboard,
+      int places,
+      int kit,
+      boolean kitIsNamed,
+      int counting,
+      int claimed,
+      int open)
       implements PictureFacts {}
 
   /**
@@ -33,7 +39,7 @@ public sealed interface PictureFacts {
    * @param heel full of water, rad; zero where it does not lie upright
    */
   record Profile(
-      Aboard aboard,
+      CrewAboard aboard,
       List<String> waterlines,
       boolean empty,
       boolean loaded,
@@ -50,7 +56,7 @@ public sealed interface PictureFacts {
    *
    * @param heel rad
    */
-  record FullOfWater(Aboard aboard, double heel) implements PictureFacts {}
+  record FullOfWater(CrewAboard aboard, double heel) implements PictureFacts {}
 
   /**
    * The boat heeled and cut across.
@@ -66,7 +72,7 @@ public sealed interface PictureFacts {
    * @param freeboard of that edge, m
    */
   record Section(
-      Aboard aboard,
+      CrewAboard aboard,
       Side side,
       double heel,
       boolean rests,
@@ -89,7 +95,7 @@ public sealed interface PictureFacts {
    * @param restsAt heel at which it comes to rest with everyone to that side, rad
    */
   record Moments(
-      Aboard aboard,
+      CrewAboard aboard,
       Side side,
       double greatest,
       double greatestAt,

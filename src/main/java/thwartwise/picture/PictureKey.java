@@ -2,7 +2,7 @@ package thwartwise.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.page.LineWrap;
 
 /**
@@ -30,7 +30,7 @@ final class PictureKey {
   PictureKey name(Sign sign, String typed) {
     int letters = letters(Canvas.WIDTH / 2);
     double x = half ? Canvas.WIDTH / 2 : LEFT;
-    entries.add(new Entry(sign, List.of(cut(Printable.of(typed), letters)), x, height));
+    entries.add(new Entry(sign, List.of(cut(PrintableText.of(typed), letters)), x, height));
     height += half ? ROW : 0;
     half = !half;
     return this;

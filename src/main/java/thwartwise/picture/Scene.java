@@ -54,8 +54,8 @@ record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equi
     return rest.worst().filter(Pose::isUpright);
   }
 
-  Aboard aboard() {
-    return new Aboard(crew().size(), crew().isEmpty() ? 0 : crew().get(0).mass());
+  CrewAboard aboard() {
+    return new CrewAboard(crew().size(), crew().isEmpty() ? 0 : crew().get(0).mass());
   }
 
   SwampedRest swampedRest() {

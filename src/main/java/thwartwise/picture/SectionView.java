@@ -25,7 +25,7 @@ final class SectionView {
 
   private final Scene scene;
   private final Craft craft;
-  private final Heeled heeled;
+  private final HeeledScene heeled;
   private final WaterPlane plane;
   private final FloodPoint lowest;
   private final double x;
@@ -35,7 +35,7 @@ final class SectionView {
   private final Scale scale;
   private final double foot;
 
-  private SectionView(Scene scene, Heeled heeled) {
+  private SectionView(Scene scene, HeeledScene heeled) {
     this.scene = scene;
     this.craft = scene.craft();
     this.heeled = heeled;
@@ -71,7 +71,7 @@ final class SectionView {
     return Math.max(along.from() + inset, Math.min(along.to() - inset, x));
   }
 
-  static View of(Scene scene, Heeled heeled) {
+  static View of(Scene scene, HeeledScene heeled) {
     return new SectionView(scene, heeled).view();
   }
 

@@ -31,7 +31,7 @@ record Views(List<View> drawn, List<MissingPicture> leftOut) {
     SwampedView.of(scene)
         .ifPresentOrElse(
             drawn::add, () -> leftOut.add(new MissingPicture.OfSwamped(scene.swampedRest())));
-    Heeled.of(scene)
+    HeeledScene.of(scene)
         .ifPresentOrElse(
             heeled -> {
               drawn.add(SectionView.of(scene, heeled));

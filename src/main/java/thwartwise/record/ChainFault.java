@@ -1,7 +1,7 @@
 package thwartwise.record;
 
 import java.util.Locale;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 
 /** What was changed, added or lost in a chain of records: every message in its one place. */
 final class ChainFault {
@@ -45,7 +45,7 @@ final class ChainFault {
   static String renamed(ChainList.Line line, String file) {
     return told(
         "Record %d was renamed from %s to %s. Give it its name back.",
-        line.number(), line.file(), Printable.of(file));
+        line.number(), line.file(), PrintableText.of(file));
   }
 
   static String changed(int number, String file) {
@@ -98,7 +98,8 @@ final class ChainFault {
   }
 
   static String twice(int number, String file) {
-    return told("%s was added: another record is number %d already.", Printable.of(file), number);
+    return told(
+        "%s was added: another record is number %d already.", PrintableText.of(file), number);
   }
 
   static String unlistedLast(int number, String file) {
@@ -115,12 +116,12 @@ final class ChainFault {
             .map(why -> "it is not in the list and cannot be read as a record")
             .orElse("it is not in the list, and no record follows it");
     String boat =
-        record.boat().map(name -> " It speaks of " + Printable.quoted(name) + ".").orElse("");
-    return told("%s was added: %s.", Printable.of(record.file()), what) + boat;
+        record.boat().map(name -> " It speaks of " + PrintableText.quoted(name) + ".").orElse("");
+    return told("%s was added: %s.", PrintableText.of(record.file()), what) + boat;
   }
 
   static String unreadable(LyingRecord record) {
-    return told("%s cannot be read as a record.", Printable.of(record.file()));
+    return told("%s cannot be read as a record.", PrintableText.of(record.file()));
   }
 
   private static String told(String format, Object... parts) {

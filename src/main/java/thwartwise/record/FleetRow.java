@@ -54,7 +54,8 @@ public sealed interface FleetRow {
       boolean chainBroken,
       LocalDate today) {
     List<String> due =
-        new ArrayList<>(Overdue.of(boat, last.map(r -> r.date().toLocalDate()), changed, today));
+        new ArrayList<>(
+            OverdueItem.of(boat, last.map(r -> r.date().toLocalDate()), changed, today));
     if (chainBroken) {
       due.add("its records were changed, added to or lost (\"records check\")");
     }

@@ -2,13 +2,13 @@ package thwartwise.report;
 
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.picture.Aboard;
+import thwartwise.picture.CrewAboard;
 
 /** Who is drawn aboard, in words. */
 final class AboardWords {
   private AboardWords() {}
 
-  static String of(Aboard aboard, UnitFormat units) {
+  static String of(CrewAboard aboard, UnitFormat units) {
     return aboard.isNobody()
         ? "nobody aboard"
         : counted(aboard.people()) + " of " + units.mass(aboard.each(), Side.UP) + " aboard";

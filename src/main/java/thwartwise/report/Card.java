@@ -35,7 +35,8 @@ final class Card {
       page.point(ifItFills(inspection));
       waters(page, report.waters());
     }
-    page.gap().paragraph(Deferral.LAST_WORD, Deferral.NO_PLATE, "Never rely on this card alone");
+    page.gap()
+        .paragraph(Disclaimer.LAST_WORD, Disclaimer.NO_PLATE, "Never rely on this card alone");
     return page.paragraph(GoodUntil.words(inspection)).paragraph(from(inspection, number));
   }
 

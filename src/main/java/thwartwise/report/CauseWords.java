@@ -3,7 +3,7 @@ package thwartwise.report;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.Recommendation;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;

@@ -9,9 +9,9 @@ import java.util.stream.Stream;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.Margin;
-import thwartwise.inspection.LimitingFactor;
-import thwartwise.inspection.LimitingFactorWords;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.LimitingFactor;
+import thwartwise.crew.LimitingFactorWords;
+import thwartwise.crew.Recommendation;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -53,8 +53,8 @@ public final class ComparePage {
     return page.gap()
         .paragraph(
             "Each record's own page says for which waters and on what conditions its figures hold",
-            Deferral.NO_PLATE,
-            Deferral.LAST_WORD);
+            Disclaimer.NO_PLATE,
+            Disclaimer.LAST_WORD);
   }
 
   private static String head(KeptRecord record) {

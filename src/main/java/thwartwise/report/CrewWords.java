@@ -2,8 +2,8 @@ package thwartwise.report;
 
 import java.util.Comparator;
 import java.util.Optional;
-import thwartwise.inspection.Recommendation;
-import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;

@@ -172,7 +172,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + " to the floor on the middle line, "
             + near(moved.near())
             + moved.place();
-    String how = Along.boat(moved.x(), units) + ". " + fixing(moved.vented());
+    String how = BoatPositionWords.boat(moved.x(), units) + ". " + fixing(moved.vented());
     return moved.vented()
         ? of(deed, how, "Its box stays vented high up, wherever it stands")
         : of(deed, how);
@@ -192,7 +192,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
         "Move the "
             + moved.kit()
             + " to "
-            + Along.boat(moved.x(), units)
+            + BoatPositionWords.boat(moved.x(), units)
             + ", "
             + units.mark(moved.height())
             + " up",

@@ -3,8 +3,8 @@ package thwartwise.report;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import thwartwise.inspection.Recommendation;
-import thwartwise.measure.Printable;
+import thwartwise.crew.Recommendation;
+import thwartwise.measure.PrintableText;
 import thwartwise.page.FigureText;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
@@ -55,7 +55,7 @@ public final class FleetCsv {
 
   static String cell(String words) {
     // The table is looked at in a terminal as well, which takes an escape character for an order.
-    String printable = Printable.of(words);
+    String printable = PrintableText.of(words);
     String harmless = startsLikeAFormula(printable) ? "'" + printable : printable;
     boolean quoted = harmless.chars().anyMatch(c -> ",\"".indexOf(c) >= 0);
     return quoted ? '"' + harmless.replace("\"", "\"\"") + '"' : harmless;

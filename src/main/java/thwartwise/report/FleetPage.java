@@ -3,7 +3,7 @@ package thwartwise.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.Recommendation;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -43,8 +43,8 @@ public final class FleetPage {
         .paragraph(
             "Crew and load are what the last record recommends, people dressed and with life"
                 + " jackets on; its page says for which waters and on what conditions",
-            Deferral.NO_PLATE,
-            Deferral.LAST_WORD);
+            Disclaimer.NO_PLATE,
+            Disclaimer.LAST_WORD);
   }
 
   private static List<String> cells(FleetRow row) {

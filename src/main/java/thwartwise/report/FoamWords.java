@@ -44,7 +44,7 @@ final class FoamWords {
   }
 
   private static String along(double from, double to, UnitFormat units) {
-    return "From " + units.mark(from) + " to " + Along.boat(to, units);
+    return "From " + units.mark(from) + " to " + BoatPositionWords.boat(to, units);
   }
 
   private static String up(double from, double to, UnitFormat units) {

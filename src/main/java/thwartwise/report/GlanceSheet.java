@@ -2,9 +2,9 @@ package thwartwise.report;
 
 import java.util.List;
 import thwartwise.boat.Boat;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.inspection.AdvicePiece;
-import thwartwise.inspection.Recommendation;
-import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -60,7 +60,7 @@ final class GlanceSheet {
     page.paragraph(VerdictSection.nextPerson(crew));
     first(page);
     report.waters().forEach(page::paragraph);
-    page.paragraph(Deferral.NO_PLATE, Deferral.LAST_WORD);
+    page.paragraph(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD);
   }
 
   private void loadedSo(Page page) {

@@ -2,7 +2,7 @@ package thwartwise.report;
 
 import java.util.List;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Kept;
+import thwartwise.boat.KeptMeasurement;
 import thwartwise.plausibility.DoubtId;
 
 /** What looks wrong and was kept with a reason, one sentence each. */
@@ -13,7 +13,7 @@ final class KeptWords {
     return boat.kept().stream().map(KeptWords::of).toList();
   }
 
-  private static String of(Kept kept) {
+  private static String of(KeptMeasurement kept) {
     String what = DoubtId.parse(kept.about()).map(DoubtId::words).orElse(kept.about());
     return "Looks wrong and was kept as measured: " + what + ". Reason given: " + kept.reason();
   }

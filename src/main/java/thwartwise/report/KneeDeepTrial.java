@@ -1,8 +1,8 @@
 package thwartwise.report;
 
 import thwartwise.boat.TrialSeen;
+import thwartwise.crew.Recommendation;
 import thwartwise.inspection.ChamberFigures;
-import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;

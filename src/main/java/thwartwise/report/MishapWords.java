@@ -11,8 +11,8 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
-import thwartwise.inspection.LimitingFactor;
-import thwartwise.inspection.LimitingFactorWords;
+import thwartwise.crew.LimitingFactor;
+import thwartwise.crew.LimitingFactorWords;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 

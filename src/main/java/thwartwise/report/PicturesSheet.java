@@ -2,7 +2,7 @@ package thwartwise.report;
 
 import java.util.List;
 import thwartwise.measure.UnitFormat;
-import thwartwise.page.Drawn;
+import thwartwise.page.Illustration;
 import thwartwise.page.Page;
 import thwartwise.picture.Picture;
 import thwartwise.picture.Pictures;
@@ -30,8 +30,8 @@ final class PicturesSheet {
     pictures.leftOut().forEach(missing -> page.paragraph(PictureWords.of(missing)));
   }
 
-  private static Drawn drawn(Picture picture, UnitFormat units) {
+  private static Illustration drawn(Picture picture, UnitFormat units) {
     PictureWords words = PictureWords.of(picture.facts(), units);
-    return new Drawn(words.title(), words.alternative(), words.caption(), picture.svg());
+    return new Illustration(words.title(), words.alternative(), words.caption(), picture.svg());
   }
 }

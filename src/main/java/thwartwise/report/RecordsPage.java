@@ -3,7 +3,7 @@ package thwartwise.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.Recommendation;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;

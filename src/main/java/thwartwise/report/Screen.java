@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -200,7 +200,7 @@ public final class Screen {
     return Stream.concat(
             Stream.concat(
                 HeldOnWords.of(report).stream(), TrialSeenWords.bounds(inspection).stream()),
-            Stream.of(Deferral.NO_PLATE, LOCAL_RULES, LIFE_JACKETS))
+            Stream.of(Disclaimer.NO_PLATE, LOCAL_RULES, LIFE_JACKETS))
         .toList();
   }
 }

@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 

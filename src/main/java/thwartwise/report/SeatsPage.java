@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.checks.CheckWords;
-import thwartwise.inspection.CrewAnswer;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.QuestionMargin;
+import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.QuestionMargin;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
@@ -53,7 +53,7 @@ public final class SeatsPage {
     page.gap().paragraph("That comes to " + units.mass(all, Side.UP) + " at the most, dressed");
   }
 
-  private static String who(Member member) {
+  private static String who(NamedPerson member) {
     return member.name() + " (" + member.how() + ")";
   }
 
@@ -122,7 +122,7 @@ public final class SeatsPage {
 
   private static void cautions(Page page) {
     page.heading("Before anybody steps in");
-    page.point(Deferral.NO_PLATE, Deferral.LAST_WORD);
+    page.point(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD);
     page.point(
         "Weigh yourselves",
         "A youth nobody weighed counts as heavy as nineteen in twenty of that age, a day before"

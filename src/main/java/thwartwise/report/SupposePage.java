@@ -8,9 +8,9 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.inspection.CrewAnswer;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.Recommendation;
 import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
@@ -59,7 +59,7 @@ public final class SupposePage {
             : new String[] {
               "Falls short now: " + listed(now), "Falls short no longer: " + listed(noLonger)
             });
-    return page.paragraph("Only tried: nothing is kept. " + next(deeds), Deferral.NO_PLATE)
+    return page.paragraph("Only tried: nothing is kept. " + next(deeds), Disclaimer.NO_PLATE)
         .toString();
   }
 
@@ -84,7 +84,9 @@ public final class SupposePage {
       (nobody ? "None of these people may go: " : "Not all of these people may go: ")
           + crew.stoppedBy(),
       nobody ? "So nobody is aboard here" : seats,
-      nobody ? "" : "Ashore: " + Sentence.list(crew.ashore().stream().map(Member::name).toList())
+      nobody
+          ? ""
+          : "Ashore: " + Sentence.list(crew.ashore().stream().map(NamedPerson::name).toList())
     };
   }
 

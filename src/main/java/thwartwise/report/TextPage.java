@@ -45,7 +45,7 @@ public final class TextPage {
       page.title(record.inspection().boat().name());
     }
     sheets(page(record)).get(number - 1).blocks().forEach(page::with);
-    return page.gap().paragraph(Deferral.NO_PLATE, Deferral.LAST_WORD).toString();
+    return page.gap().paragraph(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD).toString();
   }
 
   /** The page of a record that is kept. */

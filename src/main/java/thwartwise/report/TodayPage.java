@@ -1,7 +1,7 @@
 package thwartwise.report;
 
 import java.util.List;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.Recommendation;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -81,8 +81,8 @@ public final class TodayPage {
 
   private static final List<String> CAUTIONS =
       List.of(
-          Deferral.LAST_WORD,
-          Deferral.NO_PLATE,
+          Disclaimer.LAST_WORD,
+          Disclaimer.NO_PLATE,
           "Never rely on this list alone: with any doubt stay ashore");
 
   /** What is kept of it: everything asked and answered. */

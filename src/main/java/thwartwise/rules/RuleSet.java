@@ -18,7 +18,7 @@ public record RuleSet(
     String edition,
     String source,
     String appliesTo,
-    Applies applies,
+    Applicability applies,
     boolean takesPart,
     Map<String, Limit> limits,
     List<SetFormula> formulas) {
@@ -30,7 +30,7 @@ public record RuleSet(
 
   /** Limits alone, for every boat. */
   public RuleSet(String name, String edition, String appliesTo, Map<String, Limit> limits) {
-    this(name, edition, "", appliesTo, Applies.TO_ALL, true, limits, List.of());
+    this(name, edition, "", appliesTo, Applicability.TO_ALL, true, limits, List.of());
   }
 
   public Limit limit(String limitName) {

@@ -12,9 +12,9 @@ import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.json.UnusableInput;
-import thwartwise.measure.Nearest;
-import thwartwise.measure.Printable;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.PrintableText;
+import thwartwise.measure.QuotedText;
 
 /** Which boat is meant: by the name of one that is kept, as its file is called, or by any file. */
 final class BoatChoice {
@@ -39,7 +39,7 @@ final class BoatChoice {
       return named.get();
     }
     throw new UnusableInput(
-        Printable.of(file.toString())
+        PrintableText.of(file.toString())
             + ": there is no such file, and no boat of that name is kept here."
             + nearest(typed, file, workspace)
             + " Check the name and the folder.");
@@ -69,7 +69,7 @@ final class BoatChoice {
         : UsageError.refused(
             command,
             "--boat BOAT is missing. Kept here: "
-                + kept.stream().map(Quoted::of).collect(Collectors.joining(", "))
+                + kept.stream().map(QuotedText::of).collect(Collectors.joining(", "))
                 + ". Name one of them, or a boat file.");
   }
 
@@ -82,12 +82,12 @@ final class BoatChoice {
     List<String> slugs =
         names.stream().map(name -> PaperPath.number(workspace.boatPath(name))).toList();
     names.addAll(slugs);
-    return Nearest.meant(typed, names)
-        .map(name -> " Did you mean " + Quoted.of(name) + "?")
+    return NearestWord.meant(typed, names)
+        .map(name -> " Did you mean " + QuotedText.of(name) + "?")
         .or(
             () ->
-                Nearest.meant(fileName(file), beside(file))
-                    .map(name -> " Did you mean " + Quoted.of(name) + " next to it?"))
+                NearestWord.meant(fileName(file), beside(file))
+                    .map(name -> " Did you mean " + QuotedText.of(name) + " next to it?"))
         .orElse("");
   }
 

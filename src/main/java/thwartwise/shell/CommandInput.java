@@ -9,7 +9,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
 import thwartwise.archive.PageFile;
 import thwartwise.archive.Workspace;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 
 /** What was typed after a command's name, in the kinds commands ask for. */
 record CommandInput(CommandContext context) {
@@ -44,7 +44,7 @@ record CommandInput(CommandContext context) {
   String kept(String page) {
     Path file = path(OptionWord.HTML);
     PageFile.write(file, page);
-    return "The page is in " + Printable.of(file.toString()) + ". Open it in a browser.";
+    return "The page is in " + PrintableText.of(file.toString()) + ". Open it in a browser.";
   }
 
   /**

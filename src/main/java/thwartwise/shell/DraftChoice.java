@@ -168,7 +168,7 @@ final class DraftChoice {
     return answers.stream()
         .filter(answer -> answer.question().equals(NAME_QUESTION))
         .findFirst()
-        .map(answer -> thwartwise.measure.Quoted.of(answer.typed().strip()))
+        .map(answer -> thwartwise.measure.QuotedText.of(answer.typed().strip()))
         .orElse("a boat without a name yet");
   }
 }

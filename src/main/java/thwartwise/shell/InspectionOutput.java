@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import thwartwise.archive.Workspace;
 import thwartwise.files.report.ReportJson;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.RecordPapers;
@@ -62,7 +62,7 @@ final class InspectionOutput {
   private void all(Inspector.Kept kept) {
     // The papers of an inspection that was kept a moment ago are not set anew.
     screen(kept.inspection());
-    kept.warnings().forEach(warning -> out.println(NOTE + Printable.of(warning)));
+    kept.warnings().forEach(warning -> out.println(NOTE + PrintableText.of(warning)));
     if (!Files.exists(PaperPath.paper(kept.path(), RecordPapers.PDF))) {
       out.println(NOTE + NO_PDF);
     }
@@ -111,6 +111,6 @@ final class InspectionOutput {
 
   /** A name of a folder can carry what a terminal would take for an order. */
   private void file(String label, Path file) {
-    out.println(label + Printable.of(CommandInput.toHome(file)));
+    out.println(label + PrintableText.of(CommandInput.toHome(file)));
   }
 }

@@ -8,12 +8,12 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.UnusableBoat;
+import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.CrewSeating;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.CrewAnswer;
-import thwartwise.inspection.CrewSeating;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.PlannedMasses;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.Reading;
 import thwartwise.report.SeatsPage;
@@ -68,23 +68,23 @@ final class SeatsCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
-    List<Member> members = members(given.text(PEOPLE).orElseThrow());
+    List<NamedPerson> members = members(given.text(PEOPLE).orElseThrow());
     CrewAnswer answer = answer(file, boat, RuleBooks.of(given), members);
     PrintWriter out = context.outputWriter();
     out.println(SeatsPage.of(boat, answer).stripTrailing());
     return (answer.allMayGo() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 
-  private List<Member> members(String typed) {
+  private List<NamedPerson> members(String typed) {
     PlannedMasses planned = PlannedMasses.of(RuleSetFile.cautiousDefault());
-    Reading<List<Member>> read = new PeopleText(planned).read(typed);
-    if (read instanceof Reading.Understood<List<Member>> understood) {
+    Reading<List<NamedPerson>> read = new PeopleText(planned).read(typed);
+    if (read instanceof Reading.Understood<List<NamedPerson>> understood) {
       return understood.value();
     }
     throw UsageError.refused(this, read.refusal().orElseThrow());
   }
 
-  private CrewAnswer answer(Path file, Boat boat, RuleBook book, List<Member> members) {
+  private CrewAnswer answer(Path file, Boat boat, RuleBook book, List<NamedPerson> members) {
     try {
       return InterruptibleWork.of(
           "Trying who may sit where",

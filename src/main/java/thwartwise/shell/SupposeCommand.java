@@ -15,13 +15,13 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.UnusableBoat;
+import thwartwise.crew.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
-import thwartwise.inspection.PlannedMasses;
 import thwartwise.inspection.Report;
 import thwartwise.json.UnusableInput;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.Comparison;
@@ -130,7 +130,7 @@ final class SupposeCommand implements ShellCommand {
             ? "no boat is kept here yet. Name a boat file with --boat, or type walk."
             : kept.size()
                 + " boats are kept here. Name one with --boat, such as "
-                + Printable.of(kept.get(0).toString())
+                + PrintableText.of(kept.get(0).toString())
                 + ".");
   }
 

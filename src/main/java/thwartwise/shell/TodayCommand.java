@@ -15,8 +15,8 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.json.UnusableInput;
-import thwartwise.measure.Printable;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.PrintableText;
+import thwartwise.measure.QuotedText;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.KneeDeepTrial;
 import thwartwise.report.TodayPage;
@@ -170,7 +170,8 @@ final class TodayCommand implements ShellCommand {
       if (answer.isPresent()) {
         return answer;
       }
-      conversation.say(Quoted.of(typed.get()) + " is not one of them. Type yes, no or don't know.");
+      conversation.say(
+          QuotedText.of(typed.get()) + " is not one of them. Type yes, no or don't know.");
     }
   }
 
@@ -198,8 +199,8 @@ final class TodayCommand implements ShellCommand {
             TodayPage.kept(inspection, answers, ending));
     conversation.say("");
     kept.warnings()
-        .forEach(warning -> conversation.say(InspectionOutput.NOTE + Printable.of(warning)));
-    conversation.say("Record:  " + Printable.of(kept.path().toString()));
-    conversation.say("Answers: " + Printable.of(file.toString()));
+        .forEach(warning -> conversation.say(InspectionOutput.NOTE + PrintableText.of(warning)));
+    conversation.say("Record:  " + PrintableText.of(kept.path().toString()));
+    conversation.say("Answers: " + PrintableText.of(file.toString()));
   }
 }

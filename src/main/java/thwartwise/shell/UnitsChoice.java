@@ -1,7 +1,7 @@
 package thwartwise.shell;
 
 import thwartwise.boat.Boat;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.QuotedText;
 import thwartwise.measure.UnitSystem;
 import thwartwise.record.KeptRecord;
 
@@ -27,7 +27,7 @@ final class UnitsChoice {
       case "feet" -> UnitSystem.FEET_INCHES_POUNDS;
       default ->
           throw UsageError.refused(
-              command, "--units is metric or feet, not " + Quoted.of(typed) + ".");
+              command, "--units is metric or feet, not " + QuotedText.of(typed) + ".");
     };
   }
 }

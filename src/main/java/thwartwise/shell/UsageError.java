@@ -1,7 +1,7 @@
 package thwartwise.shell;
 
-import thwartwise.measure.Nearest;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.QuotedText;
 
 /** Words nobody can act on: one line naming the word and the way out. */
 final class UsageError extends RuntimeException {
@@ -12,17 +12,19 @@ final class UsageError extends RuntimeException {
   }
 
   static UsageError unknownCommand(String word, java.util.Collection<String> known) {
-    String hint = Nearest.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
+    String hint =
+        NearestWord.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
-        "Unknown command " + Quoted.of(word) + "." + hint + " \"help\" lists all commands.");
+        "Unknown command " + QuotedText.of(word) + "." + hint + " \"help\" lists all commands.");
   }
 
   static UsageError unknownOption(
       ShellCommand command, String word, java.util.Collection<String> known) {
-    String hint = Nearest.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
+    String hint =
+        NearestWord.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
         "%s: unknown option %s.%s \"help %s\" lists its options."
-            .formatted(command.getName(), Quoted.of(word), hint, command.getName()));
+            .formatted(command.getName(), QuotedText.of(word), hint, command.getName()));
   }
 
   static UsageError missingValue(ShellCommand command, OptionWord option) {
@@ -51,7 +53,7 @@ final class UsageError extends RuntimeException {
   static UsageError surplusWord(ShellCommand command, String word) {
     return new UsageError(
         "%s: %s is one word too many. Put quotes around a name or path that holds spaces."
-            .formatted(command.getName(), Quoted.of(word)));
+            .formatted(command.getName(), QuotedText.of(word)));
   }
 
   /** What somebody else has to say about a value. */
@@ -62,7 +64,7 @@ final class UsageError extends RuntimeException {
   static UsageError unreadable(String word) {
     return new UsageError(
         "The letters of %s do not come through in this language setting. Run it with LC_ALL=C.UTF-8, or type it at our own prompt."
-            .formatted(Quoted.of(word)));
+            .formatted(QuotedText.of(word)));
   }
 
   static UsageError openQuote(char quote) {
@@ -72,6 +74,7 @@ final class UsageError extends RuntimeException {
   }
 
   static UsageError notAPath(String typed) {
-    return new UsageError(Quoted.of(typed) + " cannot be a file or folder name. Type another one.");
+    return new UsageError(
+        QuotedText.of(typed) + " cannot be a file or folder name. Type another one.");
   }
 }

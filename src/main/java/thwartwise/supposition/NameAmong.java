@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import thwartwise.measure.ChoiceReader;
-import thwartwise.measure.Nearest;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 
 /**
@@ -34,7 +34,7 @@ record NameAmong(String noun, List<String> names) {
     return meant.size() > 1
         ? Reading.refused(
             "%s can be any of these: %s. Type more of its name."
-                .formatted(Quoted.of(typed.strip()), ChoiceReader.listed(meant)))
+                .formatted(QuotedText.of(typed.strip()), ChoiceReader.listed(meant)))
         : Reading.understood(meant.get(0), meant.get(0));
   }
 
@@ -48,17 +48,17 @@ record NameAmong(String noun, List<String> names) {
   boolean isAlmost(String typed) {
     String bare = bare(typed);
     return names.stream().anyMatch(n -> lower(n).equals(bare))
-        || bare.length() >= SHORTEST && Nearest.meant(bare, names).isPresent();
+        || bare.length() >= SHORTEST && NearestWord.meant(bare, names).isPresent();
   }
 
   private String unknown(String typed, String bare) {
     String there =
         names.isEmpty()
             ? "It has none."
-            : Nearest.meant(bare, names)
+            : NearestWord.meant(bare, names)
                 .map(n -> "Did you mean \"" + n + "\"?")
                 .orElse("Type one of: " + ChoiceReader.listed(names) + ".");
-    return "This boat has no %s %s. %s".formatted(noun, Quoted.of(typed.strip()), there);
+    return "This boat has no %s %s. %s".formatted(noun, QuotedText.of(typed.strip()), there);
   }
 
   private static String bare(String typed) {

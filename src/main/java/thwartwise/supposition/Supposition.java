@@ -1,7 +1,7 @@
 package thwartwise.supposition;
 
 import java.util.List;
-import thwartwise.inspection.Member;
+import thwartwise.crew.NamedPerson;
 import thwartwise.remedy.FoamSpot;
 
 /** One change to be tried on a boat. */
@@ -25,7 +25,7 @@ public sealed interface Supposition {
   record FoamAdded(double volume, FoamSpot spot) implements Supposition {}
 
   /** These people aboard instead of those of the boat file. */
-  record PeopleAboard(List<Member> people) implements Supposition {
+  record PeopleAboard(List<NamedPerson> people) implements Supposition {
     public PeopleAboard {
       people = List.copyOf(people);
     }

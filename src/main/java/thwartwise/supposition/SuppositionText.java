@@ -9,12 +9,12 @@ import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.PlannedMasses;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.PlannedMasses;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Quantity;
 import thwartwise.measure.QuantityReader;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 import thwartwise.remedy.FoamSpot;
@@ -93,7 +93,7 @@ public final class SuppositionText {
     if (aboard.isEmpty()) {
       return Reading.understood(List.copyOf(found), "");
     }
-    Reading<List<Member>> members = people.read(String.join(";", aboard));
+    Reading<List<NamedPerson>> members = people.read(String.join(";", aboard));
     return members.as(
         all ->
             Stream.concat(found.stream(), Stream.of(new Supposition.PeopleAboard(all))).toList());
@@ -197,13 +197,13 @@ public final class SuppositionText {
         ? places.read(under.group("place")).as(name -> new FoamSpot.Under(seat(name)))
         : Reading.refused(
             "%s does not say where the foam goes. Type under and a place, in the bow or in the stern, such as \"30 litres of foam in the bow\"."
-                .formatted(Quoted.of(clause)));
+                .formatted(QuotedText.of(clause)));
   }
 
   private static Reading<Double> quantity(String clause, String figure, Dimension dimension) {
     Reading<Quantity> read = new QuantityReader(dimension, UnitSystem.METRIC).read(figure);
     return read instanceof Reading.Refused<Quantity> refused
-        ? Reading.refused("In " + Quoted.of(clause) + ": " + refused.reason())
+        ? Reading.refused("In " + QuotedText.of(clause) + ": " + refused.reason())
         : read.as(Quantity::si);
   }
 
@@ -215,17 +215,17 @@ public final class SuppositionText {
 
   private static String isNobody(String part) {
     return "%s is kit of this boat and nobody aboard. Say where it goes, such as \"%s at 1.2 m\", or leave it out with without."
-        .formatted(Quoted.of(part), part.replaceAll("\\d.*", "").strip());
+        .formatted(QuotedText.of(part), part.replaceAll("\\d.*", "").strip());
   }
 
   private static String noFoam(String clause) {
-    return "%s adds no foam. Type litres above 0.".formatted(Quoted.of(clause));
+    return "%s adds no foam. Type litres above 0.".formatted(QuotedText.of(clause));
   }
 
   private String unknown(String clause) {
     String thing = kit.names().isEmpty() ? "KIT" : kit.names().get(0);
     String place = places.names().isEmpty() ? "PLACE" : places.names().get(0);
     return "%s is nothing that can be tried. Type \"%s at 1.2 m\", \"without the %s\", \"30 litres of foam under the %s\" or \"two adults and a girl of 10\"; commas part several."
-        .formatted(Quoted.of(clause), thing, thing, place);
+        .formatted(QuotedText.of(clause), thing, thing, place);
   }
 }

@@ -18,7 +18,7 @@ import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.UntriedAct;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.measure.UnitFormat;

@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.inspection.Recommendation;
-import thwartwise.inspection.Recommendation.CrewLimit;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 

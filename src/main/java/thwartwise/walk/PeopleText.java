@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.PlannedMasses;
-import thwartwise.inspection.Sex;
-import thwartwise.inspection.WeightForAge;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.Sex;
+import thwartwise.crew.WeightForAge;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.NameReader;
 import thwartwise.measure.QuantityReader;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 
@@ -44,11 +44,11 @@ public final class PeopleText {
     this.planned = planned;
   }
 
-  public Reading<List<Member>> read(String typed) {
-    List<Member> members = new ArrayList<>();
+  public Reading<List<NamedPerson>> read(String typed) {
+    List<NamedPerson> members = new ArrayList<>();
     for (String one : apart(typed)) {
       if (!one.isBlank()) {
-        Reading<Member> member = member(one.strip(), members);
+        Reading<NamedPerson> member = member(one.strip(), members);
         if (member.refusal().isPresent()) {
           return Reading.refused(member.refusal().get());
         }
@@ -63,11 +63,11 @@ public final class PeopleText {
     return List.of(BETWEEN.split(typed));
   }
 
-  private static Reading<List<Member>> several(List<Member> members, String typed) {
+  private static Reading<List<NamedPerson>> several(List<NamedPerson> members, String typed) {
     if (members.isEmpty()) {
       return Reading.refused(
           "%s names nobody. Type who wants to come, such as %s."
-              .formatted(Quoted.of(typed), EXAMPLE));
+              .formatted(QuotedText.of(typed), EXAMPLE));
     }
     return members.size() > MOST
         ? Reading.refused(
@@ -76,10 +76,10 @@ public final class PeopleText {
         : Reading.understood(List.copyOf(members), "");
   }
 
-  private Reading<Member> member(String one, List<Member> before) {
+  private Reading<NamedPerson> member(String one, List<NamedPerson> before) {
     String plain = one.toLowerCase(Locale.ROOT);
     if (plain.equals("adult")) {
-      return Reading.understood(Member.adult(free("adult", before), planned), "");
+      return Reading.understood(NamedPerson.adult(free("adult", before), planned), "");
     }
     Matcher youth = YOUTH.matcher(plain);
     if (youth.matches()) {
@@ -94,25 +94,27 @@ public final class PeopleText {
 
   private static String noWeight(String one) {
     return "%s has no weight. Type kilograms after a name, an age after boy or girl, or adult, such as %s."
-        .formatted(Quoted.of(one), EXAMPLE);
+        .formatted(QuotedText.of(one), EXAMPLE);
   }
 
   private static String yearsOrKilograms(String one) {
     return "%s may be years or kilograms. Type boy or girl before an age, or kg behind a weight, such as %s."
-        .formatted(Quoted.of(one), EXAMPLE);
+        .formatted(QuotedText.of(one), EXAMPLE);
   }
 
-  private static Reading<Member> youth(Matcher youth, String one, List<Member> before) {
+  private static Reading<NamedPerson> youth(Matcher youth, String one, List<NamedPerson> before) {
     Sex sex = youth.group(1).equals("boy") ? Sex.BOY : Sex.GIRL;
     int age = Integer.parseInt(youth.group(2));
     return WeightForAge.covers(age)
-        ? Reading.understood(Member.youth(free(sex.word() + " of " + age, before), sex, age), "")
+        ? Reading.understood(
+            NamedPerson.youth(free(sex.word() + " of " + age, before), sex, age), "")
         : Reading.refused(
             "%s: weights by age are known from %d to %d years. Weigh them and type the kilograms, such as \"%s 31 kg\"."
-                .formatted(Quoted.of(one), WeightForAge.YOUNGEST, WeightForAge.OLDEST, sex.word()));
+                .formatted(
+                    QuotedText.of(one), WeightForAge.YOUNGEST, WeightForAge.OLDEST, sex.word()));
   }
 
-  private Reading<Member> weighed(Matcher weighed, List<Member> before) {
+  private Reading<NamedPerson> weighed(Matcher weighed, List<NamedPerson> before) {
     boolean dressed = weighed.group("dressed") != null;
     return new NameReader(30)
         .read(weighed.group("name"))
@@ -125,12 +127,14 @@ public final class PeopleText {
         .unless(this::unlikely);
   }
 
-  private static Member named(String name, double mass, boolean dressed) {
+  private static NamedPerson named(String name, double mass, boolean dressed) {
     double positive = Math.max(mass, Double.MIN_NORMAL);
-    return dressed ? Member.weighedDressed(name, positive) : Member.weighed(name, positive);
+    return dressed
+        ? NamedPerson.weighedDressed(name, positive)
+        : NamedPerson.weighed(name, positive);
   }
 
-  private Optional<String> unlikely(Member member) {
+  private Optional<String> unlikely(NamedPerson member) {
     double most = planned.heaviest();
     if (member.heaviest() >= LIGHTEST && member.heaviest() <= most) {
       return Optional.empty();
@@ -140,25 +144,26 @@ public final class PeopleText {
             Locale.ROOT,
             "%s at %.0f kg, dressed: from %.0f to %.0f kg can be seated here. Weigh them again, or"
                 + " leave them out.",
-            Quoted.of(member.name()),
+            QuotedText.of(member.name()),
             member.heaviest(),
             LIGHTEST,
             Math.floor(most)));
   }
 
-  private static Optional<String> taken(String name, List<Member> before) {
+  private static Optional<String> taken(String name, List<NamedPerson> before) {
     return isFree(name, before)
         ? Optional.empty()
         : Optional.of(
-            "Two people are called %s. Give each a name of their own.".formatted(Quoted.of(name)));
+            "Two people are called %s. Give each a name of their own."
+                .formatted(QuotedText.of(name)));
   }
 
-  private static boolean isFree(String name, List<Member> before) {
+  private static boolean isFree(String name, List<NamedPerson> before) {
     return before.stream().noneMatch(m -> m.name().equals(name));
   }
 
   /** With a number behind it where there is one already. */
-  private static String free(String name, List<Member> before) {
+  private static String free(String name, List<NamedPerson> before) {
     String found = name;
     for (int i = 2; !isFree(found, before); i++) {
       found = name + ", number " + i;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.QuotedText;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
@@ -60,6 +60,6 @@ record TypedRow(Walk walk, String row) {
     String reason =
         reply instanceof Reply.Refused refused ? refused.reason() : "a word, and no value.";
     return "Value %d of the row, %s: %s Nothing of the row was taken."
-        .formatted(number, Quoted.of(value.strip()), reason);
+        .formatted(number, QuotedText.of(value.strip()), reason);
   }
 }

@@ -13,11 +13,11 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
+import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.CrewSeating;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.PlannedMasses;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.CrewAnswer;
-import thwartwise.inspection.CrewSeating;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.PlannedMasses;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -43,15 +43,15 @@ public class SeatsBenchmark {
 
   private final RuleSet rules = RuleSetFile.cautiousDefault();
   private final List<Place> places = new ArrayList<>();
-  private final List<Member> adults = new ArrayList<>();
-  private final List<Member> young = new ArrayList<>();
+  private final List<NamedPerson> adults = new ArrayList<>();
+  private final List<NamedPerson> young = new ArrayList<>();
 
   @Setup
   public void gather() {
     for (int i = 0; i < PLACES.length; i++) {
       places.add(new Place("seat " + (i + 1), PLACES[i][0], 0.28, PLACES[i][1], 1));
-      adults.add(Member.adult("adult " + (i + 1), PlannedMasses.of(rules)));
-      young.add(Member.weighed("youth " + (i + 1), KILOGRAMS[i]));
+      adults.add(NamedPerson.adult("adult " + (i + 1), PlannedMasses.of(rules)));
+      young.add(NamedPerson.weighed("youth " + (i + 1), KILOGRAMS[i]));
     }
   }
 
@@ -65,7 +65,7 @@ public class SeatsBenchmark {
     return seated(young);
   }
 
-  private CrewAnswer seated(List<Member> members) {
+  private CrewAnswer seated(List<NamedPerson> members) {
     return CrewSeating.of(Craft.of(SampleBoat.withPlaces(places), TODAY), rules, members);
   }
 }

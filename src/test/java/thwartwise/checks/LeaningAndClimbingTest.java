@@ -128,8 +128,8 @@ class LeaningAndClimbingTest {
     double tangent = OnPaper.tangent(0.455, OnPaper.PLANE, 3 * 1.728 / 12, height, 95 * 0.6 / 455);
     assertThat(value(findings(new ClimbingIn(RULES), two).get(0)))
         .isCloseTo(Math.atan(tangent), within(1e-8));
-    assertThat(Moves.climbingInOverTheSide(two, 95)).hasSize(2);
-    assertThat(Moves.climbingInOverTheStern(two, 95))
+    assertThat(PeopleMoves.climbingInOverTheSide(two, 95)).hasSize(2);
+    assertThat(PeopleMoves.climbingInOverTheStern(two, 95))
         .extracting(FindingText::condition)
         .containsOnly("on paper; crew climbing in over the stern");
   }
@@ -138,7 +138,7 @@ class LeaningAndClimbingTest {
   @Test
   void over_the_bow_the_bow_goes_down() {
     Trial climbing =
-        Moves.climbingInOverTheBow(trial(OnPaper.boat(300), person(95, 0.4)), 95).get(0);
+        PeopleMoves.climbingInOverTheBow(trial(OnPaper.boat(300), person(95, 0.4)), 95).get(0);
     assertThat(climbing.people()).isEmpty();
     double height = (300 * 0.2 + 95 * 0.5) / 395;
     double tangent = OnPaper.tangent(0.395, OnPaper.PLANE, 1.2 * 27 / 12, height, 95 * 1.5 / 395);

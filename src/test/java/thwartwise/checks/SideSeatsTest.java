@@ -71,12 +71,12 @@ class SideSeatsTest {
     three.addAll(people(STARBOARD, 20));
     BoxBoat boat = OnPaper.boat(120).place(PORT).place(STARBOARD);
     List<Trial> ways =
-        Moves.everyone(Trial.of(boat.craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE);
+        PeopleMoves.everyone(Trial.of(boat.craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE);
     assertThat(ways).hasSize(2);
     assertThat(ways.get(0).people()).extracting(Body::y).containsExactly(0.45, 0.45, -0.35);
     assertThat(ways.get(1).people()).extracting(Body::y).containsExactly(0.35, 0.35, -0.45);
     assertThat(
-            Moves.everyone(
+            PeopleMoves.everyone(
                 Trial.of(OnPaper.boat(120).craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE))
         .hasSize(2);
   }

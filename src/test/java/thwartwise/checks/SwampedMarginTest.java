@@ -73,7 +73,7 @@ class SwampedMarginTest {
   @Test
   void people_side_by_side_stay_side_by_side() {
     Trial two = trial(tanks(200), dry(60, 0.4, -0.2), dry(60, 0.4, 0.2));
-    List<Trial> ways = Moves.partly(two, 0.5, 0.6);
+    List<Trial> ways = PeopleMoves.partly(two, 0.5, 0.6);
     assertThat(ways).hasSize(1);
     assertThat(ways.get(0).people())
         .extracting(Body::y)
@@ -86,7 +86,7 @@ class SwampedMarginTest {
   @Test
   void somebody_off_the_middle_already_leaves_half_their_weight_there() {
     Trial one = trial(tanks(200), dry(60, 0.4, 0.2));
-    assertThat(Moves.partly(one, 0.5, 0.6))
+    assertThat(PeopleMoves.partly(one, 0.5, 0.6))
         .extracting(t -> t.people().get(0).y())
         .satisfiesExactly(
             y -> assertThat(y).isCloseTo(0.22, within(1e-12)),

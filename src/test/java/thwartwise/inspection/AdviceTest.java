@@ -25,6 +25,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.crew.Recommendation;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.report.ReportJson;
 import thwartwise.files.rules.RuleSetFile;

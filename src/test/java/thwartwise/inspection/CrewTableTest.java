@@ -14,6 +14,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
+import thwartwise.crew.Capacity;
+import thwartwise.crew.CrewAssessment;
+import thwartwise.crew.CrewSeating;
+import thwartwise.crew.Limits;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Seating;
+import thwartwise.crew.WaysToSit;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -61,9 +69,9 @@ class CrewTableTest {
   void people_as_heavy_as_the_table_says_are_given_seats(Boat boat) {
     Craft craft = Craft.of(boat, PlainHulls.TODAY);
     for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
-      List<Member> members =
+      List<NamedPerson> members =
           IntStream.range(0, limit.people())
-              .mapToObj(i -> Member.weighedDressed("person " + i, limit.eachUpTo()))
+              .mapToObj(i -> NamedPerson.weighedDressed("person " + i, limit.eachUpTo()))
               .toList();
       assertThat(CrewSeating.of(craft, RuleBook.of(RULES), members).ashore())
           .as("%s", limit)

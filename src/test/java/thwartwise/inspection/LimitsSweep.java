@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import thwartwise.boat.Boat;
+import thwartwise.crew.Recommendation;
 import thwartwise.sampleboats.OrdinaryBoats;
 
 /**

@@ -3,6 +3,11 @@ package thwartwise.inspection;
 import java.time.LocalDate;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
+import thwartwise.crew.Capacity;
+import thwartwise.crew.CrewAssessment;
+import thwartwise.crew.Limits;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.RulesApplied;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 

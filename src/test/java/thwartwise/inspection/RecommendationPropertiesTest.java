@@ -15,7 +15,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Kept;
+import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Opening;
@@ -31,6 +31,12 @@ import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.crew.CrewAssessment;
+import thwartwise.crew.CrewSearch;
+import thwartwise.crew.LimitingFactor;
+import thwartwise.crew.Limits;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Seating;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
@@ -339,7 +345,7 @@ class RecommendationPropertiesTest {
             pram.propulsion(),
             pram.measuredBy(),
             pram.assumptions())
-        .keeping(List.of(new Kept("seat:perch", "as high as it is, for this test")));
+        .keeping(List.of(new KeptMeasurement("seat:perch", "as high as it is, for this test")));
   }
 
   // Kit only weighs: heavier kit never lets more people in.
@@ -353,7 +359,7 @@ class RecommendationPropertiesTest {
       int people =
           people(
               with(skiff, skiff.hull().stations(), skiff.chambers(), List.of(), List.of(sack))
-                  .keeping(List.of(new Kept("kit-mass:sack", "lead, for this test"))));
+                  .keeping(List.of(new KeptMeasurement("kit-mass:sack", "lead, for this test"))));
       assertThat(people).isLessThanOrEqualTo(before);
       before = people;
     }

@@ -14,6 +14,7 @@ import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.checks.Trial;
+import thwartwise.crew.NamedPerson;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -21,14 +22,14 @@ import thwartwise.rules.RuleSet;
  * place in every order, every mixture of lightest and heaviest, every check asked in full. Shares
  * nothing with the search but the checks.
  */
-final class SeatingByForce {
+public final class SeatingByForce {
   private final Craft craft;
   private final RuleSet rules;
   private final List<Check> checks;
   private final Map<String, Double> known = new HashMap<>();
   private final Map<List<Integer>, Boolean> may = new HashMap<>();
 
-  SeatingByForce(Craft craft, RuleSet rules) {
+  public SeatingByForce(Craft craft, RuleSet rules) {
     this.craft = craft;
     this.rules = rules;
     this.checks =
@@ -54,11 +55,11 @@ final class SeatingByForce {
   }
 
   /** Least margin over mixtures, orders on each place, and both allowances. */
-  double margin(List<Member> members, List<Integer> way) {
+  public double margin(List<NamedPerson> members, List<Integer> way) {
     return known.computeIfAbsent(members + " " + way, k -> work(members, way));
   }
 
-  private double work(List<Member> members, List<Integer> way) {
+  private double work(List<NamedPerson> members, List<Integer> way) {
     double least = Double.POSITIVE_INFINITY;
     for (List<Integer> order : orders(members.size())) {
       for (List<Double> masses : masses(members)) {
@@ -106,9 +107,9 @@ final class SeatingByForce {
     return orders;
   }
 
-  private static List<List<Double>> masses(List<Member> members) {
+  private static List<List<Double>> masses(List<NamedPerson> members) {
     List<List<Double>> all = List.of(List.of());
-    for (Member member : members) {
+    for (NamedPerson member : members) {
       List<List<Double>> more = new ArrayList<>();
       for (List<Double> masses : all) {
         for (double mass : List.of(member.lightest(), member.heaviest())) {
@@ -120,7 +121,7 @@ final class SeatingByForce {
     return all;
   }
 
-  double best(List<Member> members) {
+  public double best(List<NamedPerson> members) {
     return ways(members.size()).stream()
         .mapToDouble(w -> margin(members, w))
         .max()
@@ -128,7 +129,7 @@ final class SeatingByForce {
   }
 
   /** The crew, as numbers in the list, and every smaller one find seats. */
-  boolean mayGo(List<Member> all, List<Integer> crew) {
+  boolean mayGo(List<NamedPerson> all, List<Integer> crew) {
     Boolean before = may.get(crew);
     if (before != null) {
       return before;
@@ -142,7 +143,7 @@ final class SeatingByForce {
   }
 
   /** Largest first, those named first before others. */
-  List<Member> largest(List<Member> all) {
+  public List<NamedPerson> largest(List<NamedPerson> all) {
     List<Integer> best = List.of();
     for (int bits = (1 << all.size()) - 1; bits > 0; bits--) {
       List<Integer> crew = new ArrayList<>();

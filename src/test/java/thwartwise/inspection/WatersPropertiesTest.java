@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
+import thwartwise.crew.Recommendation;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 

@@ -9,8 +9,8 @@ class HtmlFormTest {
   private static final String CIRCLE =
       "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"640\" height=\"80\""
           + " viewBox=\"0 0 640 80\"><circle cx=\"40\" cy=\"40\" r=\"30\"/></svg>";
-  private static final Drawn DRAWN =
-      new Drawn("Seen <from> aft", "A \"round\" boat", "It rolls & rolls.", CIRCLE);
+  private static final Illustration DRAWN =
+      new Illustration("Seen <from> aft", "A \"round\" boat", "It rolls & rolls.", CIRCLE);
 
   @Test
   void points_that_follow_each_other_are_one_list_and_numbers_another() {

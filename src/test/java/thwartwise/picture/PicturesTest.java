@@ -322,7 +322,7 @@ class PicturesTest {
     List<Point> arm = section.points("arm");
     double metres = Math.abs(arm.get(1).x() - arm.get(0).x()) / section.perMetre();
     AfloatFigures afloat = REPORT.atLimit().afloat().orElseThrow();
-    Heeled heeled = heeled();
+    HeeledScene heeled = heeled();
     double moment = metres * afloat.displacement() * 9.80665;
     assertThat(moment)
         .isCloseTo(
@@ -331,8 +331,8 @@ class PicturesTest {
     assertThat(section.words("arm-word")).isEqualTo((int) Math.floor(100 * metres) + " cm");
   }
 
-  private static Heeled heeled() {
-    return Heeled.of(Scene.of(Craft.of(TART, TODAY), REPORT)).orElseThrow();
+  private static HeeledScene heeled() {
+    return HeeledScene.of(Scene.of(Craft.of(TART, TODAY), REPORT)).orElseThrow();
   }
 
   private static double between(RightingFigures righting, double heel) {
@@ -376,7 +376,7 @@ class PicturesTest {
     Boat box = BoxBoat.of(3, 1.2, 0.5).hull(180, 0.2).boat();
     Drawing section = Drawing.of(Pictures.of(box, report(box), TODAY).drawn().get(SECTION));
     double draught = 180 / (box.water().density() * 3 * 1.2);
-    Heeled heeled = Heeled.of(Scene.of(Craft.of(box, TODAY), report(box))).orElseThrow();
+    HeeledScene heeled = HeeledScene.of(Scene.of(Craft.of(box, TODAY), report(box))).orElseThrow();
     double tan = Math.tan(heeled.heel());
     double half = 0.6;
     // The bottom has left the water: a triangle of depth h and breadth h / tan, of the same area.

@@ -11,7 +11,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Kept;
+import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.files.rules.RuleSetFile;
@@ -82,7 +82,8 @@ class ChamberDoubtsTest {
 
   @Test
   void kept_with_a_reason_it_stands() {
-    Boat kept = tank(0.5, 620).keeping(List.of(new Kept("chamber:tank", "poured twice")));
+    Boat kept =
+        tank(0.5, 620).keeping(List.of(new KeptMeasurement("chamber:tank", "poured twice")));
     assertThat(doubts(kept)).noneMatch(PlausibilityFinding::withholds);
   }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.page.LineWrap;
 import thwartwise.page.ParsedPage;
 import thwartwise.record.FleetRow;
@@ -81,7 +81,7 @@ class FleetPageTest {
                 new FleetRow.OfFile(name, name)),
             LocalDate.of(2026, 6, 20));
     ParsedPage page = ParsedPage.of(html);
-    String shown = Printable.of(name.strip().replaceAll("\\s+", " "));
+    String shown = PrintableText.of(name.strip().replaceAll("\\s+", " "));
     assertThat(page.all("th").stream().map(ParsedPage::words))
         .containsSequence("Boat", "Inspected", "Verdict", "Crew", "Load", "Overdue", shown)
         .endsWith(shown);

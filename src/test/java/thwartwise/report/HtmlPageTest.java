@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import thwartwise.inspection.Report;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.page.Block;
 import thwartwise.page.Page;
 import thwartwise.page.ParsedPage;
@@ -133,7 +133,7 @@ class HtmlPageTest {
   void an_odd_name_is_words_on_the_page_and_nothing_else(String name) {
     String html = HtmlPage.of(OddNames.in(SampleBoat.boat(), name), NUMBER);
     ParsedPage page = ParsedPage.of(html);
-    String shown = Printable.of(name.strip().replaceAll("\\s+", " "));
+    String shown = PrintableText.of(name.strip().replaceAll("\\s+", " "));
     assertThat(ParsedPage.words(page.all("h1").get(0))).isEqualTo(shown);
     assertThat(page.text()).contains("by " + (shown.isEmpty() ? "somebody not named" : shown));
     assertThat(page.all("script")).isEmpty();

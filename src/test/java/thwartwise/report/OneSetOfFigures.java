@@ -11,12 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
+import thwartwise.crew.CrewSeating;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.CrewSeating;
 import thwartwise.inspection.Inspection;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.Recommendation;
-import thwartwise.inspection.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
@@ -178,9 +178,9 @@ final class OneSetOfFigures {
   }
 
   private boolean allSeated(int people, double each) {
-    List<Member> members =
+    List<NamedPerson> members =
         IntStream.range(0, people)
-            .mapToObj(i -> Member.weighedDressed("person " + (i + 1), each))
+            .mapToObj(i -> NamedPerson.weighedDressed("person " + (i + 1), each))
             .toList();
     return CrewSeating.of(Craft.of(boat, OrdinaryBoats.TODAY), book, members).allMayGo();
   }

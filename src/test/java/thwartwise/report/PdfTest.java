@@ -18,10 +18,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Report;
-import thwartwise.page.Drawn;
 import thwartwise.page.HtmlDocument;
+import thwartwise.page.Illustration;
 import thwartwise.page.KnownLetters;
 import thwartwise.page.Markup;
 import thwartwise.page.Page;
@@ -162,7 +162,7 @@ class PdfTest {
   @Test
   void a_picture_with_lettering_is_drawn_without_a_font_of_the_machine() throws Exception {
     Page page =
-        new Page().title("Ladle").drawn(new Drawn("Side", "a side", "From the side.", SIDE));
+        new Page().title("Ladle").drawn(new Illustration("Side", "a side", "From the side.", SIDE));
     byte[] pdf = Pdf.of(HtmlDocument.of(page, "Ladle", "page", Pdf.STYLE), THEN);
     byte[] without =
         Pdf.of(

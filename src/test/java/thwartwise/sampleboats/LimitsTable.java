@@ -10,11 +10,11 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.crew.LimitingFactorWords;
+import thwartwise.crew.Recommendation;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
-import thwartwise.inspection.LimitingFactorWords;
-import thwartwise.inspection.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.rules.CapacityFigure;
 

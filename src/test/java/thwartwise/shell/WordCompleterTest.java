@@ -62,7 +62,7 @@ class WordCompleterTest {
     new Workspace(temp).saveBoat(SampleBoats.plain());
     assertThat(proposals("suppose ")).contains("battery", "motor", "stern", "without", "--boat");
     assertThat(proposals("suppose battery at the stern "))
-        .containsExactlyInAnyOrder("seat", "--boat", "--rules", "--folder");
+        .containsExactlyInAnyOrder("seat", "--boat", "--rules", "--units", "--folder");
   }
 
   @Test

@@ -12,11 +12,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Place;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.Sex;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.PlannedMasses;
-import thwartwise.inspection.Sex;
 import thwartwise.measure.Reading;
 import thwartwise.record.SampleBoats;
 import thwartwise.remedy.FoamSpot;
@@ -87,10 +87,10 @@ class SuppositionTextTest {
             new Supposition.KitLeft("battery"),
             new Supposition.PeopleAboard(
                 List.of(
-                    Member.adult("adult", PLANNED),
-                    Member.adult("adult, number 2", PLANNED),
-                    Member.youth("girl of 10", Sex.GIRL, 10),
-                    Member.weighed("Iris", 62))));
+                    NamedPerson.adult("adult", PLANNED),
+                    NamedPerson.adult("adult, number 2", PLANNED),
+                    NamedPerson.youth("girl of 10", Sex.GIRL, 10),
+                    NamedPerson.weighed("Iris", 62))));
   }
 
   /** What is typed, and the whole line it is answered with. */

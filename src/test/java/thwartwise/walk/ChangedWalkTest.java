@@ -13,7 +13,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Kept;
+import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
@@ -56,9 +56,12 @@ class ChangedWalkTest {
   @Test
   void a_reason_kept_before_stands_only_while_its_measurement_does() {
     Boat balsa =
-        BEFORE.withHullMass(20).keeping(List.of(new Kept("hull-mass", "balsa, weighed twice")));
+        BEFORE
+            .withHullMass(20)
+            .keeping(List.of(new KeptMeasurement("hull-mass", "balsa, weighed twice")));
     assertThat(changed(balsa).kept())
-        .containsExactly(new Kept("hull-mass", "balsa, weighed twice", Optional.of("20 kg")));
+        .containsExactly(
+            new KeptMeasurement("hull-mass", "balsa, weighed twice", Optional.of("20 kg")));
     assertThat(changed(balsa, "changed.1", "people").kept()).hasSize(1);
     assertThat(changed(balsa, "changed.1", "weight", "changed.1.mass", "18 indeed").kept())
         .isEmpty();

@@ -7,20 +7,20 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.Sex;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.Member;
-import thwartwise.inspection.PlannedMasses;
-import thwartwise.inspection.Sex;
 import thwartwise.measure.Reading;
 
 class PeopleTextTest {
   private static final PlannedMasses PLANNED = PlannedMasses.of(RuleSetFile.cautiousDefault());
   private static final PeopleText READER = new PeopleText(PLANNED);
 
-  private static List<Member> read(String typed) {
-    Reading<List<Member>> read = READER.read(typed);
+  private static List<NamedPerson> read(String typed) {
+    Reading<List<NamedPerson>> read = READER.read(typed);
     assertThat(read.refusal()).isEmpty();
-    return ((Reading.Understood<List<Member>>) read).value();
+    return ((Reading.Understood<List<NamedPerson>>) read).value();
   }
 
   private static String refused(String typed) {
@@ -31,11 +31,11 @@ class PeopleTextTest {
   void people_of_three_kinds_are_told_apart() {
     assertThat(read("Iris 62 kg, Tom 80 dressed, boy 12, Girl of 10; adult"))
         .containsExactly(
-            Member.weighed("Iris", 62),
-            Member.weighedDressed("Tom", 80),
-            Member.youth("boy of 12", Sex.BOY, 12),
-            Member.youth("girl of 10", Sex.GIRL, 10),
-            Member.adult("adult", PLANNED));
+            NamedPerson.weighed("Iris", 62),
+            NamedPerson.weighedDressed("Tom", 80),
+            NamedPerson.youth("boy of 12", Sex.BOY, 12),
+            NamedPerson.youth("girl of 10", Sex.GIRL, 10),
+            NamedPerson.adult("adult", PLANNED));
   }
 
   @ParameterizedTest
@@ -53,13 +53,15 @@ class PeopleTextTest {
 
   @Test
   void a_comma_between_two_figures_is_a_decimal_one_and_any_other_parts_people() {
-    assertThat(read("Ann 62,5,Bo 70")).extracting(Member::heaviest).containsExactly(67.5, 75.0);
+    assertThat(read("Ann 62,5,Bo 70"))
+        .extracting(NamedPerson::heaviest)
+        .containsExactly(67.5, 75.0);
   }
 
   @Test
   void several_of_one_kind_are_numbered() {
     assertThat(read("adult, adult, boy 9, boy 9, adult"))
-        .extracting(Member::name)
+        .extracting(NamedPerson::name)
         .containsExactly(
             "adult", "adult, number 2", "boy of 9", "boy of 9, number 2", "adult, number 3");
   }
@@ -122,6 +124,6 @@ class PeopleTextTest {
 
   @Test
   void a_weighed_boy_is_weighed_and_not_of_that_age() {
-    assertThat(read("boy 24 kg")).containsExactly(Member.weighed("boy", 24));
+    assertThat(read("boy 24 kg")).containsExactly(NamedPerson.weighed("boy", 24));
   }
 }

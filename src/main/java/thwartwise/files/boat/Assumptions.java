@@ -2,7 +2,7 @@ package thwartwise.files.boat;
 
 import java.util.ArrayList;
 import java.util.List;
-import thwartwise.boat.Assumed;
+import thwartwise.boat.AssumptionTexts;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Material;
 
@@ -15,12 +15,12 @@ public final class Assumptions {
 
   /** The shell as thick as is usual for the stuff. */
   public static String usualThickness(Material material) {
-    return Assumed.usualThickness(material);
+    return AssumptionTexts.usualThickness(material);
   }
 
   /** People stand on the shell itself. */
   public static String floorOnTheShell(double thickness) {
-    return Assumed.floorOnTheShell(thickness);
+    return AssumptionTexts.floorOnTheShell(thickness);
   }
 
   static List<String> of(boolean thicknessLeftOut, boolean floorLeftOut, HullMeasurements hull) {

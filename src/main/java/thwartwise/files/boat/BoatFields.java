@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Kept;
+import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
@@ -103,7 +103,7 @@ public final class BoatFields {
                 .orElse(Waters.NOT_STATED),
             fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
             assumed(fields, hullFields, hull));
-    List<Kept> kept =
+    List<KeptMeasurement> kept =
         fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
             .map(KeptFields::read)
             .toList();

@@ -3,10 +3,10 @@ package thwartwise.files.boat;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import thwartwise.boat.Kept;
+import thwartwise.boat.KeptMeasurement;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Topic;
 import tools.jackson.databind.node.ObjectNode;
@@ -22,15 +22,16 @@ final class KeptFields {
 
   private KeptFields() {}
 
-  static Kept read(ObjectReader kept) {
+  static KeptMeasurement read(ObjectReader kept) {
     String about = kept.text("about", ABOUT);
     if (DoubtId.parse(about).isEmpty()) {
       throw kept.spot()
-          .fault("\"about\" is %s, wanted one of %s. %s", Printable.quoted(about), known(), ABOUT);
+          .fault(
+              "\"about\" is %s, wanted one of %s. %s", PrintableText.quoted(about), known(), ABOUT);
     }
     Optional<String> measured =
         kept.has("measured") ? Optional.of(kept.text("measured", MEASURED)) : Optional.empty();
-    return new Kept(about, kept.text("reason", REASON), measured);
+    return new KeptMeasurement(about, kept.text("reason", REASON), measured);
   }
 
   private static String known() {
@@ -39,7 +40,7 @@ final class KeptFields {
         .collect(Collectors.joining(", "));
   }
 
-  static ObjectNode write(Kept kept) {
+  static ObjectNode write(KeptMeasurement kept) {
     ObjectNode node = JsonText.object().put("about", kept.about()).put("reason", kept.reason());
     kept.measured().ifPresent(measured -> node.put("measured", measured));
     return node;

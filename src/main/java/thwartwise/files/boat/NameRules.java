@@ -14,8 +14,8 @@ import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.json.Location;
-import thwartwise.measure.Nearest;
-import thwartwise.measure.Printable;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.PrintableText;
 
 /** Names that other entries call upon: each stands once, and what is called upon exists. */
 final class NameRules {
@@ -71,7 +71,7 @@ final class NameRules {
           throw file.item("chamber", i + 1, one.name())
               .fault(
                   "the twins %s bear this name and the side. Give it another name.",
-                  Printable.quoted(twins.name()));
+                  PrintableText.quoted(twins.name()));
         }
       }
     }
@@ -83,11 +83,11 @@ final class NameRules {
       return;
     }
     String nearest =
-        Nearest.to(name, known)
-            .map(word -> "the nearest is " + Printable.quoted(word) + ". Correct it")
+        NearestWord.to(name, known)
+            .map(word -> "the nearest is " + PrintableText.quoted(word) + ". Correct it")
             .orElse("the list is empty. Correct it");
     throw spot.fault(
         "\"%s\" is %s, which is none of the %s; %s or add it to \"%s\".",
-        key, Printable.quoted(name), list, nearest, list);
+        key, PrintableText.quoted(name), list, nearest, list);
   }
 }

@@ -12,7 +12,7 @@ import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measure.NegativeAnswer;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.YesOrNo;
 import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
@@ -69,7 +69,7 @@ final class OpeningFields {
     if (NegativeAnswer.by(words) || YesOrNo.read(words).refusal().isEmpty()) {
       throw spot.fault(
           "\"closedBy\" is %s, which names nothing that shuts it. %s",
-          Printable.quoted(words), CLOSED_BY);
+          PrintableText.quoted(words), CLOSED_BY);
     }
     return words;
   }

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import thwartwise.boat.SealTest;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -38,7 +38,7 @@ final class SealTestFields {
       return LocalDate.parse(typed);
     } catch (DateTimeException e) {
       throw test.spot()
-          .fault("\"date\" is " + Printable.quoted(typed) + ", which is not a day. " + DATE);
+          .fault("\"date\" is " + PrintableText.quoted(typed) + ", which is not a day. " + DATE);
     }
   }
 

@@ -8,7 +8,7 @@ import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
 import thwartwise.json.Location;
 import thwartwise.measure.PlainNumber;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 
 /**
  * What a set of stations must be to close into a hull: three or more from aft to forward, the same
@@ -178,6 +178,6 @@ final class StationRules {
   }
 
   private static String shown(List<Station> stations, int i) {
-    return "station " + (i + 1) + " " + Printable.quoted(stations.get(i).name());
+    return "station " + (i + 1) + " " + PrintableText.quoted(stations.get(i).name());
   }
 }

@@ -12,7 +12,7 @@ import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Measure;
-import thwartwise.inspection.LimitingFactor;
+import thwartwise.crew.LimitingFactor;
 
 /**
  * Questions by the names they have in reports of version 1, which hold no others. The names stand

@@ -1,8 +1,8 @@
 package thwartwise.files.report;
 
 import java.util.List;
-import thwartwise.inspection.QuestionMargin;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.QuestionMargin;
+import thwartwise.crew.Recommendation;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.measured.BoatQuantity;

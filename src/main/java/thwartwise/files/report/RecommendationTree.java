@@ -1,8 +1,8 @@
 package thwartwise.files.report;
 
 import thwartwise.checks.Margin;
-import thwartwise.inspection.QuestionMargin;
-import thwartwise.inspection.Recommendation;
+import thwartwise.crew.QuestionMargin;
+import thwartwise.crew.Recommendation;
 import thwartwise.json.JsonText;
 import tools.jackson.databind.node.ObjectNode;
 

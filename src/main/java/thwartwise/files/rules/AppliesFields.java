@@ -8,7 +8,7 @@ import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.rules.Applies;
+import thwartwise.rules.Applicability;
 import thwartwise.rules.Drive;
 import thwartwise.rules.HullKind;
 
@@ -25,14 +25,14 @@ final class AppliesFields {
 
   private AppliesFields() {}
 
-  static Applies read(ObjectReader set) {
+  static Applicability read(ObjectReader set) {
     return set.optionalObject("applies", "length", "beam", "hull", "propulsion", "power")
         .map(AppliesFields::conditions)
-        .orElse(Applies.TO_ALL);
+        .orElse(Applicability.TO_ALL);
   }
 
-  private static Applies conditions(ObjectReader applies) {
-    return new Applies(
+  private static Applicability conditions(ObjectReader applies) {
+    return new Applicability(
         span(applies, "length", BoatQuantity.RULE_METRES, LENGTH),
         span(applies, "beam", BoatQuantity.RULE_METRES, BEAM),
         kinds(applies.optional("hull"), HULLS, KIND),

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
-import thwartwise.measure.Nearest;
+import thwartwise.measure.NearestWord;
 import thwartwise.measure.PlainNumber;
-import thwartwise.measure.Printable;
+import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Formula;
 import thwartwise.rules.Formulas;
@@ -73,7 +73,8 @@ final class FormulaFields {
                     .fault(
                         "there is no formula %s; the nearest is \"%s\"."
                             + " Correct the name or take the formula out.",
-                        Printable.quoted(name), Nearest.to(name, Formulas.names()).orElseThrow()));
+                        PrintableText.quoted(name),
+                        NearestWord.to(name, Formulas.names()).orElseThrow()));
   }
 
   private static Parameters parameters(ObjectReader fields, Formula formula) {

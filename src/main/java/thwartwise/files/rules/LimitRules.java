@@ -1,8 +1,8 @@
 package thwartwise.files.rules;
 
 import thwartwise.json.Location;
-import thwartwise.measure.Nearest;
-import thwartwise.measure.Printable;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.PrintableText;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.StrictDirection;
@@ -24,7 +24,7 @@ final class LimitRules {
     if (!own.limits().containsKey(name)) {
       throw spot.fault(
           "there is no limit %s; the nearest is \"%s\". Correct the name or take the limit out.",
-          Printable.quoted(name), Nearest.to(name, own.limits().keySet()).orElseThrow());
+          PrintableText.quoted(name), NearestWord.to(name, own.limits().keySet()).orElseThrow());
     }
     check(set.limit(name), own.limit(name), spot.in(name));
   }
@@ -37,7 +37,7 @@ final class LimitRules {
     if (!limit.unit().equals(ours.unit())) {
       throw spot.fault(
           "\"unit\" is %s, wanted \"%s\". Turn the value into that unit.",
-          Printable.quoted(limit.unit()), ours.unit());
+          PrintableText.quoted(limit.unit()), ours.unit());
     }
     if (limit.stricter() != StrictDirection.NEITHER && limit.stricter() != ours.stricter()) {
       throw spot.fault(

@@ -8,7 +8,7 @@ import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.DayReader;
 import thwartwise.measure.NameReader;
 import thwartwise.measure.NumberReader;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.QuotedText;
 import thwartwise.measure.YesOrNo;
 
 /** Questions answered with a word, a number or a day. */
@@ -118,13 +118,13 @@ public final class WordQuestions {
   private static Optional<String> obeyed(String name) {
     // Such a name could never be typed again.
     return OBEYED.contains(name.toLowerCase(Locale.ROOT))
-        ? Optional.of(Quoted.of(name) + " is a word this walk obeys. Type another name.")
+        ? Optional.of(QuotedText.of(name) + " is a word this walk obeys. Type another name.")
         : Optional.empty();
   }
 
   private static Optional<String> twice(String name, List<String> taken) {
     return taken.stream().anyMatch(name::equalsIgnoreCase)
-        ? Optional.of(Quoted.of(name) + " is already the name of another. Type another name.")
+        ? Optional.of(QuotedText.of(name) + " is already the name of another. Type another name.")
         : Optional.empty();
   }
 

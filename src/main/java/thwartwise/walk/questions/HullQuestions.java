@@ -3,7 +3,7 @@ package thwartwise.walk.questions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.Assumed;
+import thwartwise.boat.AssumptionTexts;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Material;
 import thwartwise.boat.Station;
@@ -131,7 +131,7 @@ public final class HullQuestions {
     double thick = material.unmeasuredThickness();
     Optional<Double> measured =
         replay.ask(thickness().optional(tape.show(thick) + ", thick for it, not measured"));
-    return orAssumed(measured, thick, Assumed.thickShell(material, thick), assumed);
+    return orAssumed(measured, thick, AssumptionTexts.thickShell(material, thick), assumed);
   }
 
   /** What nobody measured stays known as such, so that the report can say so. */

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
-import thwartwise.boat.Kept;
+import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Plausibility;
@@ -38,13 +38,13 @@ public final class KeptQuestions {
   }
 
   public Boat kept(Replay replay, Boat boat) {
-    List<Kept> kept = new ArrayList<>(boat.kept());
+    List<KeptMeasurement> kept = new ArrayList<>(boat.kept());
     for (PlausibilityFinding doubt : doubts(boat)) {
       String about = doubt.id().text();
       kept.removeIf(k -> k.about().equals(about));
       replay
           .ask(entry(doubt))
-          .map(reason -> new Kept(about, reason, Optional.of(doubt.measured())))
+          .map(reason -> new KeptMeasurement(about, reason, Optional.of(doubt.measured())))
           .ifPresent(kept::add);
     }
     return boat.keeping(kept);
@@ -63,10 +63,11 @@ public final class KeptQuestions {
     return boat.keeping(boat.kept().stream().map(k -> bound(k, measured)).toList());
   }
 
-  private static Kept bound(Kept kept, Map<String, String> measured) {
+  private static KeptMeasurement bound(KeptMeasurement kept, Map<String, String> measured) {
     return kept.measured().isPresent()
         ? kept
-        : new Kept(kept.about(), kept.reason(), Optional.ofNullable(measured.get(kept.about())));
+        : new KeptMeasurement(
+            kept.about(), kept.reason(), Optional.ofNullable(measured.get(kept.about())));
   }
 
   private List<PlausibilityFinding> doubts(Boat boat) {

@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
-import thwartwise.measure.Quoted;
+import thwartwise.measure.QuotedText;
 import thwartwise.measure.YesOrNo;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.RepeatedQuestion;
@@ -124,7 +124,8 @@ public final class OpeningQuestions {
 
   private static Optional<String> noThing(String typed) {
     return YesOrNo.read(typed).refusal().isEmpty()
-        ? Optional.of(Quoted.of(typed) + " names nothing. Type what shuts it, such as bung; or no.")
+        ? Optional.of(
+            QuotedText.of(typed) + " names nothing. Type what shuts it, such as bung; or no.")
         : Optional.empty();
   }
 

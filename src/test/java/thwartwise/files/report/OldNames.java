@@ -8,8 +8,8 @@ import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
-import thwartwise.inspection.LimitingFactor;
-import thwartwise.inspection.QuestionMargin;
+import thwartwise.crew.LimitingFactor;
+import thwartwise.crew.QuestionMargin;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
 

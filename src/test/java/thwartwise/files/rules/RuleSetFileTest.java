@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.files.boat.WrongBoats;
 import thwartwise.geometry.Span;
 import thwartwise.json.UnusableInput;
-import thwartwise.rules.Applies;
+import thwartwise.rules.Applicability;
 import thwartwise.rules.Basis;
 import thwartwise.rules.Drive;
 import thwartwise.rules.HullKind;
@@ -91,7 +91,7 @@ class RuleSetFileTest {
   @Test
   void a_file_of_before_formulas_and_conditions_still_reads() {
     RuleSet older = RuleSetFile.parse(TWO, "rules.json");
-    assertThat(older.applies()).isEqualTo(Applies.TO_ALL);
+    assertThat(older.applies()).isEqualTo(Applicability.TO_ALL);
     assertThat(older.takesPart()).isTrue();
     assertThat(older.formulas()).isEmpty();
   }
@@ -102,7 +102,7 @@ class RuleSetFileTest {
     assertThat(set.source()).isEqualTo("a board at the slipway (READ)");
     assertThat(set.applies())
         .isEqualTo(
-            new Applies(
+            new Applicability(
                 new Span(2, 5),
                 new Span(1, 3),
                 Set.of(HullKind.OPEN_BOAT),

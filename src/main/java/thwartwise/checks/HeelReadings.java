@@ -1,0 +1,86 @@
+package thwartwise.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Equilibria;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Readings shared by every check that moves people: a pose exists, heel is within the offset-load
+ * limit, and some freeboard is left; the worst of all the ways the move can be made.
+ */
+final class HeelReadings {
+  private final RuleSet rules;
+  private final double share;
+  private final StreamHead head;
+
+  HeelReadings(RuleSet rules) {
+    this(rules, 1);
+  }
+
+  /** For a boat that meets a stream. */
+  HeelReadings(RuleSet rules, StreamHead head) {
+    this(rules, 1, head);
+  }
+
+  /**
+   * @param share of the offset-load limit that the heel may come to
+   */
+  HeelReadings(RuleSet rules, double share) {
+    this(rules, share, StreamHead.NONE);
+  }
+
+  private HeelReadings(RuleSet rules, double share, StreamHead head) {
+    this.rules = rules;
+    this.share = share;
+    this.head = head;
+  }
+
+  /** Two readings: heel, freeboard left. A trial with nobody to move has none. */
+  List<Reading> readings(CheckId check, List<Trial> ways, String... things) {
+    List<Reading> heels = new ArrayList<>();
+    List<Reading> freeboards = new ArrayList<>();
+    for (Trial way : ways) {
+      if (way.isOutdoneAfloat()) {
+        continue;
+      }
+      Equilibria rest = way.atRest();
+      heels.add(heel(CheckQuestion.of(check, Measure.HEEL, things), way, rest));
+      freeboards.add(freeboard(CheckQuestion.of(check, Measure.FREEBOARD, things), way, rest));
+    }
+    List<Reading> worst = new ArrayList<>();
+    heels.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
+    freeboards.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
+    return worst;
+  }
+
+  private Reading heel(CheckQuestion question, Trial way, Equilibria rest) {
+    Limit base = rules.limit("offset-heel-base");
+    OptionalDouble value = SteadyRest.greatest(rest, SteadyRest::heel);
+    return new Reading(
+        question,
+        Margin.atMost(limit(base, way.craft().form().length()), value, Unit.DEGREE),
+        rest.assessed(),
+        base.cited(),
+        way.loadCase(),
+        SteadyRest.words(rest));
+  }
+
+  private double limit(Limit base, double length) {
+    return share * Math.toRadians(base.value() + Math.pow(24 - length, 3) / 600);
+  }
+
+  private Reading freeboard(CheckQuestion question, Trial way, Equilibria rest) {
+    Limit limit = rules.limit("freeboard-heeled");
+    LowestEdge lowest = LowestEdge.of(rest, way, head);
+    return new Reading(
+        question,
+        Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
+        lowest.assessed(),
+        limit.cited(),
+        way.loadCase(),
+        lowest.words());
+  }
+}

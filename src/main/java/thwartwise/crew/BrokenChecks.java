@@ -1,0 +1,38 @@
+package thwartwise.crew;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.measure.UnitFormat;
+
+/**
+ * What a crew breaks: the readings that are not met in the seating that breaks least.
+ *
+ * @param breaches each check's worst reading that is not met
+ * @param units in which they are told
+ */
+public record BrokenChecks(List<Breach> breaches, UnitFormat units) {
+
+  /** Empty when the boat has no seats for so many, or when every seating meets everything. */
+  static Optional<BrokenChecks> of(CrewAssessment judge, int people, double mass) {
+    Optional<Seating> least = Optional.empty();
+    int fewest = Integer.MAX_VALUE;
+    for (Seating seating : Seating.of(people, judge.craft().boat().places())) {
+      // One that breaks as many comes after the first that does; none breaks fewer than one.
+      int breached = fewest > 1 ? judge.breached(seating, mass, fewest) : 0;
+      if (breached > 0 && breached < fewest) {
+        fewest = breached;
+        least = Optional.of(seating);
+      }
+    }
+    return least.map(s -> new BrokenChecks(judge.notMet(s, mass), judge.units()));
+  }
+
+  CheckQuestion first() {
+    return breaches.get(0).reading().question();
+  }
+
+  List<String> words() {
+    return breaches.stream().map(b -> b.words(units)).toList();
+  }
+}

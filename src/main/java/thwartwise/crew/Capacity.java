@@ -1,0 +1,22 @@
+package thwartwise.crew;
+
+/**
+ * How many and how much, and nothing else: what one boat is compared with another by.
+ *
+ * @param people adults of the design mass
+ * @param crew greatest mass of people, whole kg, rounded down; with the kit never above the load
+ * @param load greatest mass of people and everything not built in, whole kg, rounded down
+ * @param room mass of people that the load leaves beside the kit, kg
+ */
+public record Capacity(int people, double crew, double load, double room) {
+  static final Capacity NOTHING = new Capacity(0, 0, 0, 0);
+
+  /** Not above another answer for the same boat. */
+  Capacity notAbove(Capacity other) {
+    return new Capacity(
+        Math.min(people, other.people),
+        Math.min(crew, other.crew),
+        Math.min(load, other.load),
+        Math.min(room, other.room));
+  }
+}

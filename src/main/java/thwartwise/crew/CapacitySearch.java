@@ -1,0 +1,169 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
+import thwartwise.checks.Trial;
+import thwartwise.rules.RuleSet;
+
+/**
+ * The greatest mass of people, and whether anything beside them could come to more, without the
+ * table that tells how heavy each number of people may be. One number of people decides; each of
+ * the others is looked into no farther than it takes to prove that it carries less.
+ */
+public final class CapacitySearch {
+  private static final double NUMERIC = 1e-6;
+
+  private final CrewAssessment judge;
+  private final CrewSearch search;
+  private final FormulaCaps caps;
+  private final RuleSet rules;
+  private final double design;
+  private final double heaviest;
+  private final List<Place> places;
+
+  CapacitySearch(CrewAssessment judge, CrewSearch search, FormulaCaps caps, RuleSet rules) {
+    this.judge = judge;
+    this.search = search;
+    this.caps = caps;
+    this.rules = rules;
+    this.design = rules.value("design-person");
+    this.heaviest = rules.value("heaviest-person");
+    this.places = judge.craft().boat().places();
+  }
+
+  /** The least that each of so many may be held to, where so many adults are carried, kg. */
+  double least(int people, int adults) {
+    return rules.value(people <= adults + 1 ? "lightest-person" : "lone-person");
+  }
+
+  /** How many people may be told of. */
+  int most() {
+    return Math.min(search.room(), caps.heads());
+  }
+
+  /** Of any number of people, kg. */
+  double greatestMass(int adults) {
+    double greatest = 0;
+    for (int people : likeliestFirst(adults)) {
+      if (people == adults || comesTo(people, next(people, greatest), adults)) {
+        double each = Math.min(search.eachUpTo(people), caps.room() / people);
+        greatest = Math.max(greatest, each < least(people, adults) ? 0 : people * each);
+      }
+    }
+    return greatest;
+  }
+
+  /** Whether people come to so much, whatever their number. */
+  boolean comesTo(double mass, int adults) {
+    return mass <= caps.room()
+        && likeliestFirst(adults).stream().anyMatch(n -> comesTo(n, atLeast(n, mass), adults));
+  }
+
+  private boolean comesTo(int people, double each, int adults) {
+    double all = Math.max(each, least(people, adults));
+    return each <= Math.min(heaviest, caps.room() / people)
+        && search.mayCarry(people, all)
+        && search.carryEach(people, all);
+  }
+
+  /** The number of adults, for what adults carry is mostly the most; then more people and fewer. */
+  private List<Integer> likeliestFirst(int adults) {
+    List<Integer> numbers = new ArrayList<>();
+    IntStream.rangeClosed(Math.max(1, adults), most()).forEach(numbers::add);
+    IntStream.range(1, adults).forEach(n -> numbers.add(adults - n));
+    return numbers;
+  }
+
+  /** The first mass of each, to 0.1 kg, with which so many come to more. */
+  private static double next(int people, double mass) {
+    return (Math.floor(10 * mass / people + NUMERIC) + 1) / 10;
+  }
+
+  /** The same with which they come to as much. */
+  private static double atLeast(int people, double mass) {
+    return Math.ceil(10 * mass / people - NUMERIC) / 10;
+  }
+
+  /**
+   * Whether so many people or fewer, none heavier than an adult, might with something besides come
+   * to more than a mass. False proves that they do not.
+   *
+   * @param mass that no number of people comes to more than by themselves, kg
+   */
+  boolean mayLoadExceed(double mass, int adults) {
+    return IntStream.rangeClosed(1, most())
+        .map(n -> most() + 1 - n)
+        .anyMatch(n -> mayLoadExceed(mass, n, adults));
+  }
+
+  private boolean mayLoadExceed(double mass, int people, int adults) {
+    if (people <= adults) {
+      int besides = more(mass, people * design);
+      return mayLeave(people, besides, s -> mayLeave(s, design, besides));
+    }
+    OptionalDouble each = mostEach(people, mass, adults);
+    return each.isPresent() && mayLoadExceed(mass, people, adults, each.getAsDouble());
+  }
+
+  // Besides more people there is never room for more than besides fewer of them: adults are asked
+  // first, everybody heavy alone.
+  private boolean mayLoadExceed(double mass, int people, int adults, double most) {
+    int besides = more(mass, people * most);
+    if (!mayLeave(adults, besides, s -> allHeavyLeave(s, design, besides))) {
+      return false;
+    }
+    double each = Math.min(search.eachUpTo(people), caps.room() / people);
+    double heavy = Math.min(Math.floor(each), design);
+    int then = more(mass, people * Math.min(each, design));
+    return mayLeave(people, then, s -> mayLeave(s, heavy, then));
+  }
+
+  /** The least besides people of so much that comes to more, whole kg. */
+  private static int more(double mass, double people) {
+    return (int) Math.floor(mass - people) + 1;
+  }
+
+  /** More than any of so many people may be, as a quick look tells; none where there are not. */
+  private OptionalDouble mostEach(int people, double mass, int adults) {
+    double least = least(people, adults);
+    double high = Math.min(design, mass / people);
+    if (!(least <= high) || !search.mayCarry(people, least)) {
+      return OptionalDouble.empty();
+    }
+    double low = least;
+    while (high - low > 1) {
+      double middle = Math.round((low + high) / 2);
+      if (search.mayCarry(people, middle)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return OptionalDouble.of(high);
+  }
+
+  private boolean mayLeave(int people, int mass, Predicate<Seating> mayLeave) {
+    return mass <= LoadSearch.MOST && Seating.of(people, places).stream().anyMatch(mayLeave);
+  }
+
+  /** One spot that does not carry so much proves that a seating leaves less. */
+  boolean mayLeave(Seating seating, double heavy, int mass) {
+    return allHeavyLeave(seating, heavy, mass) && mayLeave(judge.trials(seating, heavy), mass);
+  }
+
+  /** The same of everybody heavy: mostly they decide. */
+  private boolean allHeavyLeave(Seating seating, double heavy, int mass) {
+    return mayLeave(judge.trials(seating, heavy).subList(0, 1), mass);
+  }
+
+  private boolean mayLeave(List<Trial> trials, int mass) {
+    return LoadSearch.spots(judge.craft()).stream()
+        .map(at -> new Loading.Weight(mass, at))
+        .allMatch(weight -> trials.stream().allMatch(t -> judge.meets(t.with(weight))));
+  }
+}

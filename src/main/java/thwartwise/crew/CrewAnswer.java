@@ -1,0 +1,69 @@
+package thwartwise.crew;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * May these people go, who stays ashore, and who sits where. A recommendation, not a capacity
+ * plate.
+ *
+ * @param seats who goes and where they sit; empty when nobody may
+ * @param ashore who stays, in the order they were named
+ * @param stoppedBy the check that keeps the whole crew from going, first of {@link #breaks}; blank
+ *     when all may go
+ * @param breaks every check the whole crew breaks in the seating that breaks least, in words
+ * @param margins each check's margin with these people in these seats, after the allowance
+ * @param notAlone places where one of these people by himself must not sit
+ * @param moves who must move first when somebody gets out
+ */
+public record CrewAnswer(
+    List<Seat> seats,
+    List<NamedPerson> ashore,
+    String stoppedBy,
+    List<String> breaks,
+    List<QuestionMargin> margins,
+    List<NotAlone> notAlone,
+    List<Move> moves) {
+
+  public CrewAnswer {
+    seats = List.copyOf(seats);
+    ashore = List.copyOf(ashore);
+    breaks = List.copyOf(breaks);
+    margins = List.copyOf(margins);
+    notAlone = List.copyOf(notAlone);
+    moves = List.copyOf(moves);
+  }
+
+  /** Everybody stays, for reasons of the boat's own. */
+  static CrewAnswer nobody(List<NamedPerson> members, List<String> reasons) {
+    return new CrewAnswer(
+        List.of(), members, reasons.get(0), reasons, List.of(), List.of(), List.of());
+  }
+
+  public boolean allMayGo() {
+    return !seats.isEmpty() && ashore.isEmpty();
+  }
+
+  /** The margin that is least of its limit. */
+  public Optional<QuestionMargin> governing() {
+    return margins.stream().min(Comparator.comparingDouble(m -> m.margin().share()));
+  }
+
+  /** Somebody at a place. */
+  public record Seat(NamedPerson member, String place) {}
+
+  /** Where somebody must not sit when the others are gone. */
+  public record NotAlone(NamedPerson member, String place) {}
+
+  /**
+   * When somebody gets out, the others cannot stay as they sit.
+   *
+   * @param seats where they sit then
+   */
+  public record Move(NamedPerson leaving, List<Seat> seats) {
+    public Move {
+      seats = List.copyOf(seats);
+    }
+  }
+}

@@ -1,0 +1,376 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import thwartwise.afloat.KnownBalances;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Packing;
+import thwartwise.boat.Place;
+import thwartwise.boat.Space;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.CautiousChecks;
+import thwartwise.checks.Check;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.Reading;
+import thwartwise.checks.Role;
+import thwartwise.checks.Trial;
+import thwartwise.geometry.Box;
+import thwartwise.measure.UnitFormat;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Says of one craft whether a seating, with nobody heavier than some mass, meets every check that
+ * limits crew: as measured and with the allowance taken off, for every mixture of masses.
+ */
+public final class CrewAssessment {
+  /** What sums in another order may differ by, kg. */
+  private static final double NUMERIC = 1e-6;
+
+  private final Craft craft;
+  private final boolean oneOrder;
+  private final double lightest;
+  private final Allowance allowance;
+  private final List<Check> limiting;
+  private final List<Check> volumes;
+  private final List<Check> dry;
+  private final List<Check> wet;
+  private final List<Check> soonest;
+  private final double liftEach;
+  private final KnownBalances balances = new KnownBalances();
+  private final boolean edgesStayOut;
+
+  /** Asked first next time; a matter of speed alone. */
+  private volatile List<Check> lastRefusedBy;
+
+  private final Map<SeatingQuestion, Boolean> known = new ConcurrentHashMap<>();
+  private final Map<Allowance, Double> spareEmpty = new ConcurrentHashMap<>();
+  private final Map<Seating, Integer> lastStop = new ConcurrentHashMap<>();
+
+  private record SeatingQuestion(Seating seating, double heaviest, List<Check> checks) {}
+
+  public CrewAssessment(Craft craft, RuleSet rules) {
+    this.craft = craft;
+    this.oneOrder =
+        craft.isSymmetric() && craft.boat().places().stream().noneMatch(Place::hasLength);
+    this.lightest = rules.value("lightest-person");
+    this.allowance = Allowance.of(rules, craft);
+    this.limiting =
+        CautiousChecks.of(rules, craft).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
+    this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
+    this.volumes = limiting.stream().filter(Check::byVolumesAlone).toList();
+    this.wet = limiting.stream().filter(c -> c.aboutSwamped() && !c.byVolumesAlone()).toList();
+    this.soonest = Stream.of(volumes, dry, wet).flatMap(List::stream).toList();
+    this.lastRefusedBy = volumes;
+    this.liftEach = rules.value("swamped-lift-per-person");
+    this.edgesStayOut =
+        Stream.of("freeboard-at-rest", "freeboard-at-rest-canoe", "freeboard-heeled")
+            .allMatch(limit -> rules.value(limit) >= 0);
+  }
+
+  public Craft craft() {
+    return craft;
+  }
+
+  private List<List<Double>> masses(Seating seating, double heaviest) {
+    return CrewMasses.of(seating, lightest, heaviest, oneOrder);
+  }
+
+  public boolean staysUp(Seating seating, double heaviest) {
+    return meets(new SeatingQuestion(seating, heaviest, dry));
+  }
+
+  boolean heldUp(Seating seating, double heaviest) {
+    return isLifted(seating, heaviest) && meets(new SeatingQuestion(seating, heaviest, wet));
+  }
+
+  public boolean meetsAll(Seating seating, double heaviest) {
+    return isLifted(seating, heaviest) && staysUp(seating, heaviest) && heldUp(seating, heaviest);
+  }
+
+  private boolean isLifted(Seating seating, double heaviest) {
+    return meets(new SeatingQuestion(seating, heaviest, volumes));
+  }
+
+  /** Checks that limit crew, put to one loading as measured or with the allowance taken off. */
+  record Asked(Trial trial, List<Check> checks) {
+    Asked with(Loading.Weight extra) {
+      return new Asked(trial.with(extra), checks);
+    }
+  }
+
+  /** As it is asked of a loading whether it meets, under one allowance, by some of the checks. */
+  Asked asked(Trial trial, Allowance taken, List<Check> checks) {
+    return new Asked(hurried(trial).under(taken), checks);
+  }
+
+  /** As measured, and with what tape and scales may be wrong by taken off. */
+  List<Allowance> allowances() {
+    return List.of(allowance, Allowance.NONE);
+  }
+
+  /** The checks that limit crew, quick ones first. */
+  List<Check> soonest() {
+    return soonest;
+  }
+
+  /** The checks in two parts, about the boat afloat and swamped; quick ones first. */
+  List<List<Check>> parts() {
+    return List.of(Stream.concat(volumes.stream(), wet.stream()).toList(), dry);
+  }
+
+  /** How far a loading is from what limits crew. */
+  Headroom headroom(Asked asked) {
+    Headroom least = Headroom.UNLIMITED;
+    for (Check check : asked.checks) {
+      for (Reading reading : asked.trial.readings(check)) {
+        least = least.and(Headroom.of(reading, check.aboutSwamped()));
+        if (!least.isMet()) {
+          return least;
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Every mixture that grows with the heaviest, as shares of the way from the lightest. */
+  List<List<Double>> growing(Seating seating) {
+    return CrewMasses.growing(seating, oneOrder);
+  }
+
+  public Trial trial(Seating seating, List<Double> masses) {
+    return trial(seating, masses, Packing.SPREAD);
+  }
+
+  public Trial trial(Seating seating, List<Double> masses, Packing packing) {
+    return Trial.of(craft, seating.bodies(craft, masses, packing));
+  }
+
+  public List<Trial> trials(Seating seating, double heaviest) {
+    return masses(seating, heaviest).stream()
+        .flatMap(masses -> seating.ways(craft, masses).stream())
+        .map(bodies -> Trial.of(craft, bodies))
+        .toList();
+  }
+
+  // Not computed within the map: other threads would wait for it.
+  private boolean meets(SeatingQuestion asked) {
+    Boolean before = known.get(asked);
+    if (before != null) {
+      return before;
+    }
+    List<Trial> trials = trials(asked.seating, asked.heaviest);
+    boolean answer = allMeet(asked.seating, trials, t -> meets(t, asked.checks));
+    known.put(asked, answer);
+    return answer;
+  }
+
+  // The mixture that was refused last time is asked first, then everybody heavy: a seating that
+  // fails mostly does so at once. Which one is asked first changes no answer.
+  private boolean allMeet(Seating seating, List<Trial> trials, Predicate<Trial> meets) {
+    int first = Math.min(lastStop.getOrDefault(seating, 0), trials.size() - 1);
+    if (!meets.test(trials.get(first))) {
+      return false;
+    }
+    OptionalInt stop =
+        IntStream.range(0, trials.size())
+            .parallel()
+            .filter(i -> i != first && !meets.test(trials.get(i)))
+            .findAny();
+    stop.ifPresent(i -> lastStop.put(seating, i));
+    return stop.isEmpty();
+  }
+
+  /** Whether one trial, as it stands, meets every check that limits crew. */
+  public boolean meets(Trial trial) {
+    List<Check> first = lastRefusedBy;
+    if (!meets(trial, first)) {
+      return false;
+    }
+    for (List<Check> checks : List.of(volumes, dry, wet)) {
+      if (checks != first && !meets(trial, checks)) {
+        lastRefusedBy = checks;
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Whether so many people could be held up at all, wherever they sit and whichever one chamber is
+   * lost: no body lifts more than its own volume, and all that lifts besides is the same without
+   * them. False proves that the lift to spare is not met; true proves nothing.
+   */
+  public boolean mayBeLifted(List<Body> people) {
+    return craft.trialSeen().filter(seen -> seen.covers(people)).isPresent()
+        || Stream.of(allowance, Allowance.NONE)
+            .allMatch(a -> spareAtMost(people, a) >= liftEach * people.size() - NUMERIC);
+  }
+
+  private double spareAtMost(List<Body> people, Allowance taken) {
+    double bodies =
+        people.stream()
+            .map(b -> b.withMass(b.mass() * taken.massFactor()))
+            .mapToDouble(b -> craft.waterDensity() * volume(b) - b.mass())
+            .sum();
+    return bodies + spareEmpty.computeIfAbsent(taken, this::spareEmpty);
+  }
+
+  /** With whichever chamber lost costs most. */
+  private double spareEmpty(Allowance taken) {
+    Trial empty = Trial.of(craft, List.of()).under(taken);
+    return Stream.concat(Stream.of(List.<Space>of()), craft.spaces().stream().map(List::of))
+        .mapToDouble(empty::spareBuoyancy)
+        .min()
+        .orElseThrow();
+  }
+
+  private static double volume(Body body) {
+    return body.boxes().stream().mapToDouble(Box::volume).sum();
+  }
+
+  /**
+   * The least margin of any reading as a share of its limit, as measured and after the allowance;
+   * negative when something is not met.
+   *
+   * @param enough looked no further once it is below this
+   */
+  public double leastMargin(Trial trial, double enough) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Trial t : List.of(hurried(trial).under(allowance), hurried(trial))) {
+      for (Check check : soonest) {
+        for (Reading reading : t.readings(check)) {
+          least = Math.min(least, reading.margin().share());
+        }
+        if (least < enough) {
+          return least;
+        }
+      }
+    }
+    return least;
+  }
+
+  /** The worst reading of every check over some trials, after the allowance. */
+  List<QuestionMargin> margins(List<Trial> trials) {
+    List<QuestionMargin> worst = new ArrayList<>();
+    for (Check check : limiting) {
+      List<List<Reading>> all =
+          trials.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
+      int readings = all.stream().mapToInt(List::size).min().orElse(0);
+      for (int i = 0; i < readings; i++) {
+        int which = i;
+        all.stream()
+            .map(r -> r.get(which))
+            .min(Comparator.comparingDouble(r -> r.margin().share()))
+            .flatMap(QuestionMargin::of)
+            .ifPresent(worst::add);
+      }
+    }
+    return worst;
+  }
+
+  private boolean meets(Trial trial, List<Check> checks) {
+    return Stream.of(allowance, Allowance.NONE)
+        .map(hurried(trial)::under)
+        .allMatch(t -> checks.stream().allMatch(c -> allMet(t.readings(c))));
+  }
+
+  // A hurried trial stops where an edge is under; no rule in its senses would be met by that.
+  public Trial hurried(Trial trial) {
+    return edgesStayOut ? trial.hurried(balances) : trial;
+  }
+
+  /** The trial in full, sharing what rests are known of this boat. */
+  public Trial remembering(Trial trial) {
+    return trial.remembering(balances);
+  }
+
+  private static boolean allMet(List<Reading> readings) {
+    return readings.stream().allMatch(Reading::met);
+  }
+
+  /**
+   * How many readings are not met by some mixture, as measured or after the allowance; counted no
+   * further than so many.
+   */
+  int breached(Seating seating, double heaviest, int enough) {
+    return breached(trials(seating, heaviest), enough);
+  }
+
+  int breached(List<Trial> trials, int enough) {
+    Set<CheckQuestion> names = ConcurrentHashMap.newKeySet();
+    trials.parallelStream()
+        .map(this::hurried)
+        .flatMap(t -> Stream.of(t, t.under(allowance)))
+        .anyMatch(t -> addNotMet(t, names) >= enough);
+    return names.size();
+  }
+
+  private int addNotMet(Trial trial, Set<CheckQuestion> names) {
+    for (Check check : limiting) {
+      trial.readings(check).stream()
+          .filter(r -> !r.met())
+          .map(Reading::question)
+          .forEach(names::add);
+    }
+    return names.size();
+  }
+
+  /**
+   * The worst reading of every check that limits crew and is not met, over all mixtures: as
+   * measured if that is not met, otherwise after the allowance.
+   */
+  /** Those of the boat's papers. */
+  UnitFormat units() {
+    return new UnitFormat(craft().boat().units());
+  }
+
+  public List<Breach> notMet(Seating seating, double heaviest) {
+    return notMet(trials(seating, heaviest));
+  }
+
+  public List<Breach> notMet(List<Trial> measured) {
+    return notMet(measured, limiting);
+  }
+
+  /** The same of those checks alone that ask for lift and no rest. */
+  List<Breach> notLifted(List<Trial> measured) {
+    return notMet(measured, volumes);
+  }
+
+  private List<Breach> notMet(List<Trial> measured, List<Check> checks) {
+    Map<CheckQuestion, Breach> worst = new LinkedHashMap<>();
+    List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
+    for (Check check : checks) {
+      measured.forEach(t -> note(check.readings(t), false, worst));
+      cautious.forEach(t -> note(check.readings(t), true, worst));
+    }
+    return List.copyOf(worst.values());
+  }
+
+  private static void note(
+      List<Reading> readings, boolean afterAllowance, Map<CheckQuestion, Breach> worst) {
+    readings.stream()
+        .filter(r -> !r.met())
+        .forEach(r -> worst.merge(r.question(), new Breach(r, afterAllowance), Breach::worse));
+  }
+
+  /** How near the limits a trial comes under the allowance: the least margin, as a share. */
+  public double nearness(Trial trial) {
+    return limiting.stream()
+        .flatMap(c -> c.readings(trial.under(allowance)).stream())
+        .mapToDouble(r -> r.margin().share())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+}

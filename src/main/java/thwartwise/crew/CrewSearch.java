@@ -1,0 +1,211 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import thwartwise.boat.Place;
+import thwartwise.rules.RuleSet;
+
+/**
+ * How many people, and how heavy, for each number of them by itself. Each seating has a mass up to
+ * which everybody in it may weigh, all masses below it included; so many people may weigh what the
+ * best of their seatings carries, and not more than one person fewer. The seatings that carry less
+ * are left out for that number alone, each with its own mass.
+ */
+public final class CrewSearch {
+  /** Masses are told apart to this, so that many people's are good to a kilogram, kg. */
+  static final double FINE = 0.1;
+
+  private final CrewAssessment judge;
+  private final double design;
+  private final double lightest;
+  private final double heaviest;
+  private final List<Place> places;
+  private final WaysToSit ways;
+  private final Map<Seating, SeatingWalk> walks = new ConcurrentHashMap<>();
+  private final Supplier<Integer> adults = Lazy.of(this::countAdults);
+  private final Map<Integer, Double> each = new ConcurrentHashMap<>();
+
+  public CrewSearch(CrewAssessment judge, RuleSet rules) {
+    this.judge = judge;
+    this.design = rules.value("design-person");
+    this.lightest = rules.value("lightest-person");
+    this.heaviest = rules.value("heaviest-person");
+    this.places = judge.craft().boat().places();
+    this.ways = WaysToSit.of(judge.craft());
+  }
+
+  /** Every seating of nobody up to so many people that is allowed at a mass. */
+  List<Seating> seatings(int people, double mass) {
+    List<Seating> seatings = new ArrayList<>();
+    for (int n = 0; n <= people; n++) {
+      seatings.addAll(allowed(n, mass));
+    }
+    return seatings;
+  }
+
+  /** As many people as there are places for and as can be tried in every way they can sit. */
+  int room() {
+    return ways.tried();
+  }
+
+  WaysToSit ways() {
+    return ways;
+  }
+
+  /** The empty boat must meet everything first. */
+  boolean emptyBoatMeets() {
+    return judge.meetsAll(nobody(), 0);
+  }
+
+  public int staysUpWith() {
+    return most(s -> judge.staysUp(s, design));
+  }
+
+  public int holdsUpWhenSwamped() {
+    return most(s -> judge.heldUp(s, design));
+  }
+
+  /** Adults of the design mass, for whom fewer of them find seats too. */
+  public int people() {
+    return adults.get();
+  }
+
+  private int countAdults() {
+    int people = 0;
+    while (emptyBoatMeets() && people < room() && anyCarries(people + 1, design)) {
+      people++;
+    }
+    return people;
+  }
+
+  private boolean anyCarries(int people, double mass) {
+    return firstAllowed(people, mass).isPresent();
+  }
+
+  private int most(Predicate<Seating> meets) {
+    if (!meets.test(nobody())) {
+      return 0;
+    }
+    int people = 0;
+    while (people < room() && Seating.of(people + 1, places).parallelStream().anyMatch(meets)) {
+      people++;
+    }
+    return people;
+  }
+
+  /** Seatings of so many people that meet everything when nobody is heavier than this. */
+  public List<Seating> allowed(int people, double mass) {
+    return Seating.of(people, places).parallelStream().filter(s -> carries(s, mass)).toList();
+  }
+
+  Optional<Seating> firstAllowed(int people, double mass) {
+    return Seating.of(people, places).stream().filter(s -> carries(s, mass)).findFirst();
+  }
+
+  private Seating nobody() {
+    return Seating.of(0, places).get(0);
+  }
+
+  /** Seatings of 1 to so many people that fail at this mass. */
+  List<List<String>> excluded(int people, double mass) {
+    List<List<String>> excluded = new ArrayList<>();
+    for (int n = 1; n <= people; n++) {
+      below(n, mass).forEach(s -> excluded.add(s.places(judge.craft())));
+    }
+    return excluded;
+  }
+
+  /** Seatings of so many people that carry less than this mass. */
+  List<Seating> below(int people, double mass) {
+    return Seating.of(people, places).parallelStream().filter(s -> !carries(s, mass)).toList();
+  }
+
+  /**
+   * The greatest mass each of so many people may have in some seating, down to 0.1 kg; never more
+   * than fewer may have, because somebody gets out first. Nought when even the lightest may not, or
+   * when there is no room for so many. What fewer may have is found only where it is less.
+   */
+  public double eachUpTo(int people) {
+    if (people == 0) {
+      return emptyBoatMeets() ? heaviest : 0;
+    }
+    if (people > room() || !emptyBoatMeets()) {
+      return 0;
+    }
+    Double before = each.get(people);
+    if (before == null) {
+      before = notAboveFewer(people);
+      each.put(people, before);
+    }
+    return before;
+  }
+
+  private double notAboveFewer(int people) {
+    double least = best(people);
+    for (int fewer = people - 1; fewer > 0 && least > 0; fewer--) {
+      Double known = each.get(fewer);
+      if (known != null) {
+        return Math.min(known, least);
+      }
+      least = anyCarries(fewer, least) ? least : Math.min(best(fewer), least);
+    }
+    return least;
+  }
+
+  /** Whether so many people, and any fewer of them, may each be so heavy. */
+  boolean carryEach(int people, double mass) {
+    return mass <= heaviest
+        && people <= room()
+        && emptyBoatMeets()
+        && IntStream.rangeClosed(1, people)
+            .allMatch(fewer -> anyCarries(people + 1 - fewer, Math.max(lightest, mass)));
+  }
+
+  /** Of the best seating. Another one is walked up only where it carries more than that. */
+  private double best(int people) {
+    double most = 0;
+    for (Seating seating : Seating.of(people, places)) {
+      double more = Math.max(lightest, Math.round((most + FINE) * 10) / 10.0);
+      SeatingWalk walk = walk(seating);
+      if (more <= heaviest && walk.mayCarryAll(more)) {
+        most = Math.max(most, walk.carried());
+      }
+    }
+    return most;
+  }
+
+  /**
+   * The whole mass up to which everybody in a seating may weigh, every mixture and every mass below
+   * it included; zero when even the lightest may not. Nobody's is endless where the boat empty
+   * meets everything.
+   */
+  public double upTo(Seating seating) {
+    if (seating.people() == 0) {
+      return emptyBoatMeets() ? Double.POSITIVE_INFINITY : 0;
+    }
+    return walk(seating).carried(heaviest);
+  }
+
+  /** Whether everybody in a seating may weigh so much, every mass below it included. */
+  private boolean carries(Seating seating, double mass) {
+    return seating.people() == 0 ? emptyBoatMeets() : walk(seating).carries(mass);
+  }
+
+  /** A quick look: false proves that so many people of that mass, or of the lightest, are not. */
+  boolean mayCarry(int people, double mass) {
+    double each = Math.max(lightest, mass);
+    return each <= heaviest
+        && Seating.of(people, places).stream().anyMatch(s -> walk(s).mayCarry(each));
+  }
+
+  private SeatingWalk walk(Seating seating) {
+    return walks.computeIfAbsent(
+        seating, s -> new SeatingWalk(judge, s, lightest, heaviest, design));
+  }
+}

@@ -1,0 +1,248 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Place;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Finds seats for named people. A crew may go only when it and every smaller crew left of it, down
+ * to the empty boat, find a seating that meets every check that limits crew, as measured and after
+ * the allowance, for every mixture of what they may weigh. Where those who stay aboard would have
+ * to move when somebody gets out, that is said.
+ *
+ * <p>When not all may go, the largest crew goes; of several as large the one whose people were
+ * named first. The seats are those with the greatest least margin, as a share of the limit; of
+ * several alike the one whose weight lies nearest the middle of the boat, then the first in the
+ * order of people and places.
+ */
+public final class CrewSeating {
+  static final String OWN_LIMIT = "the load limit";
+
+  private final CrewTrials trials;
+  private final CrewAssessment judge;
+  private final List<Place> places;
+  private final FormulaCaps caps;
+  private final Map<List<NamedPerson.Range>, Boolean> known = new ConcurrentHashMap<>();
+
+  private CrewSeating(CrewAssessment judge, FormulaCaps caps) {
+    this.judge = judge;
+    this.caps = caps;
+    this.trials = new CrewTrials(judge);
+    this.places = judge.craft().boat().places();
+  }
+
+  /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
+  public static CrewAnswer of(Craft craft, RuleSet rules, List<NamedPerson> members) {
+    return of(craft, new RulesApplied(craft, RuleBook.of(rules)), members, false);
+  }
+
+  /**
+   * Under our own limits and every rule set that applies and takes part, and never above the load
+   * limit of the boat: somebody who reads that number must be able to rely on it.
+   */
+  public static CrewAnswer of(Craft craft, RuleBook book, List<NamedPerson> members) {
+    return of(craft, new RulesApplied(craft, book), members, true);
+  }
+
+  private static CrewAnswer of(
+      Craft craft, RulesApplied applied, List<NamedPerson> members, boolean withinLoad) {
+    if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
+      throw new IllegalArgumentException("Two people of one name: " + members);
+    }
+    List<String> outside = applied.nothingBecause();
+    if (!outside.isEmpty()) {
+      return CrewAnswer.nobody(members, outside);
+    }
+    String tooMany = WaysToSit.tooMany(craft, members.size());
+    if (!tooMany.isEmpty()) {
+      return CrewAnswer.nobody(members, List.of(tooMany));
+    }
+    RuleSet rules = applied.inForce();
+    CrewAssessment judge = new CrewAssessment(craft, rules);
+    Limits limits = new Limits(judge, rules, applied.caps());
+    List<String> nobody = limits.nobodyBecause();
+    if (!nobody.isEmpty()) {
+      return CrewAnswer.nobody(members, nobody);
+    }
+    FormulaCaps caps = new FormulaCaps(applied.caps(), craft.boat().kitMass());
+    FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.amounts(limits).load()) : caps;
+    return new CrewSeating(judge, all).answer(List.copyOf(members));
+  }
+
+  private CrewAnswer answer(List<NamedPerson> members) {
+    List<NamedPerson> crew = largest(members);
+    Optional<CrewTrials.Rated> best = crew.isEmpty() ? Optional.empty() : trials.best(crew);
+    List<NamedPerson> going = best.isPresent() ? crew : List.of();
+    Assignment seats = best.map(CrewTrials.Rated::assignment).orElse(new Assignment(List.of()));
+    List<NamedPerson> ashore = members.stream().filter(m -> !going.contains(m)).toList();
+    List<String> stops = ashore.isEmpty() ? List.of() : stops(members);
+    return new CrewAnswer(
+        seats(going, seats),
+        ashore,
+        stops.isEmpty() ? "" : stops.get(0),
+        stops,
+        judge.margins(going.isEmpty() ? List.of() : trials.trials(going, seats)),
+        notAlone(going),
+        moves(going, seats));
+  }
+
+  /** The first of the largest crews that may go. */
+  private List<NamedPerson> largest(List<NamedPerson> members) {
+    for (int size = Math.min(members.size(), room()); size > 0; size--) {
+      Optional<List<NamedPerson>> crew =
+          choices(members, size).stream().filter(this::mayGo).findFirst();
+      if (crew.isPresent()) {
+        return crew.get();
+      }
+    }
+    return List.of();
+  }
+
+  private int room() {
+    return places.stream().mapToInt(Place::people).sum();
+  }
+
+  /** Every choice of so many, those named first coming first. */
+  private static List<List<NamedPerson>> choices(List<NamedPerson> members, int size) {
+    List<List<NamedPerson>> all = new ArrayList<>();
+    choose(members, size, 0, new ArrayList<>(), all);
+    return all;
+  }
+
+  private static void choose(
+      List<NamedPerson> members,
+      int size,
+      int from,
+      List<NamedPerson> sofar,
+      List<List<NamedPerson>> all) {
+    if (sofar.size() == size) {
+      all.add(List.copyOf(sofar));
+      return;
+    }
+    for (int i = from; i < members.size(); i++) {
+      sofar.add(members.get(i));
+      choose(members, size, i + 1, sofar, all);
+      sofar.remove(sofar.size() - 1);
+    }
+  }
+
+  // What needs no seating tried comes first, then the smaller crews: they have fewer seatings.
+  private boolean mayGo(List<NamedPerson> crew) {
+    Boolean before = known.get(NamedPerson.ranges(crew));
+    if (before != null) {
+      return before;
+    }
+    boolean may =
+        crew.isEmpty()
+            ? judge.meetsAll(Seating.of(0, places).get(0), 0)
+            : isWithinRules(crew)
+                && trials.mayBeLifted(crew)
+                && IntStream.range(0, crew.size()).allMatch(i -> mayGo(without(crew, i)))
+                && trials.any(crew).isPresent();
+    known.put(NamedPerson.ranges(crew), may);
+    return may;
+  }
+
+  /** For the published formulas that apply. */
+  private boolean isWithinRules(List<NamedPerson> crew) {
+    return crew.size() <= caps.heads() && mass(crew) <= caps.room();
+  }
+
+  private static double mass(List<NamedPerson> crew) {
+    return crew.stream().mapToDouble(NamedPerson::heaviest).sum();
+  }
+
+  private static List<NamedPerson> without(List<NamedPerson> crew, int member) {
+    List<NamedPerson> left = new ArrayList<>(crew);
+    left.remove(member);
+    return List.copyOf(left);
+  }
+
+  /** Why the whole crew stays: its own breaches, or those of the smallest crew left that fails. */
+  private List<String> stops(List<NamedPerson> members) {
+    if (members.size() > room()) {
+      return List.of("no place for so many: the boat has room for " + room());
+    }
+    if (!isWithinRules(members)) {
+      return List.of(overTheRules(members));
+    }
+    if (trials.any(members).isEmpty()) {
+      return stops(members, "");
+    }
+    for (int size = 0; size < members.size(); size++) {
+      for (List<NamedPerson> crew : choices(members, size)) {
+        if (!known.getOrDefault(NamedPerson.ranges(crew), true)) {
+          return stops(crew, crew.isEmpty() ? "the empty boat; " : left(crew));
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private String overTheRules(List<NamedPerson> members) {
+    String rule =
+        caps.lowest(mass(members) / members.size()).map(LimitingFactorWords::of).orElse("");
+    return members.size() > caps.heads()
+        ? String.format(
+            Locale.ROOT,
+            "%s gives at most %d people, and these are %d",
+            rule,
+            caps.heads(),
+            members.size())
+        : String.format(
+            Locale.ROOT,
+            "%s leaves %.0f kg for people, and these may come to %.0f kg",
+            rule,
+            Math.floor(caps.room()),
+            Math.ceil(mass(members) - 1e-9));
+  }
+
+  private List<String> stops(List<NamedPerson> crew, String who) {
+    return trials.breaks(crew).map(BrokenChecks::words).orElse(List.of()).stream()
+        .map(words -> who + words)
+        .toList();
+  }
+
+  private static String left(List<NamedPerson> crew) {
+    return String.join(" and ", crew.stream().map(NamedPerson::name).toList()) + " alone; ";
+  }
+
+  private List<CrewAnswer.Seat> seats(List<NamedPerson> members, Assignment assignment) {
+    return IntStream.range(0, members.size())
+        .mapToObj(
+            i -> new CrewAnswer.Seat(members.get(i), places.get(assignment.places().get(i)).name()))
+        .toList();
+  }
+
+  private List<CrewAnswer.NotAlone> notAlone(List<NamedPerson> going) {
+    List<CrewAnswer.NotAlone> not = new ArrayList<>();
+    for (NamedPerson member : going) {
+      for (int p = 0; p < places.size(); p++) {
+        if (!trials.meets(List.of(member), new Assignment(List.of(p)))) {
+          not.add(new CrewAnswer.NotAlone(member, places.get(p).name()));
+        }
+      }
+    }
+    return not;
+  }
+
+  private List<CrewAnswer.Move> moves(List<NamedPerson> going, Assignment seats) {
+    List<CrewAnswer.Move> moves = new ArrayList<>();
+    for (int i = 0; i < going.size() && going.size() > 1; i++) {
+      List<NamedPerson> left = without(going, i);
+      if (!trials.meets(left, seats.without(i))) {
+        Assignment then = trials.best(left).orElseThrow().assignment();
+        moves.add(new CrewAnswer.Move(going.get(i), seats(left, then)));
+      }
+    }
+    return moves;
+  }
+}

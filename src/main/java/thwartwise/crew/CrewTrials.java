@@ -1,0 +1,199 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.DoubleAccumulator;
+import java.util.stream.IntStream;
+import thwartwise.boat.Body;
+import thwartwise.boat.HullForm;
+import thwartwise.boat.Packing;
+import thwartwise.boat.Place;
+import thwartwise.checks.Trial;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Named people put to the checks in every way they can sit, over every mixture of what they may
+ * weigh. Exact: an order of asking and a bound only save questions.
+ */
+public final class CrewTrials {
+  private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
+  private static final int HANDFUL = 4;
+
+  private final CrewAssessment judge;
+  private final List<Place> places;
+  private final List<Boolean> orders;
+  private final Map<List<NamedPerson.Range>, Optional<Assignment>> found =
+      new ConcurrentHashMap<>();
+
+  CrewTrials(CrewAssessment judge) {
+    this.judge = judge;
+    this.places = judge.craft().boat().places();
+    boolean one = judge.craft().isSymmetric() && places.stream().noneMatch(Place::hasLength);
+    this.orders = one ? List.of(false) : List.of(false, true);
+  }
+
+  /** A seating and the least margin in it, as a share of the limit. */
+  record Rated(Assignment assignment, int number, double margin) {
+
+    /** The greater margin; of two alike the one named first. */
+    static Rated better(Rated a, Rated b) {
+      boolean second = b.margin > a.margin || b.margin == a.margin && b.number < a.number;
+      return second ? b : a;
+    }
+  }
+
+  /** Every mixture in one seating, however they share the length of their places. */
+  List<Trial> trials(List<NamedPerson> members, Assignment assignment) {
+    boolean apart = assignment.places().stream().distinct().count() == members.size();
+    List<Packing> packings = Packing.of(assignment.places().stream().map(places::get).toList());
+    Set<List<Body>> ways = new LinkedHashSet<>();
+    for (List<Double> masses : Mixtures.of(members)) {
+      for (boolean heavyLast : apart ? List.of(false) : orders) {
+        for (Packing packing : packings) {
+          ways.add(assignment.bodies(judge.craft(), masses, heavyLast, packing));
+        }
+      }
+    }
+    return ways.stream().map(bodies -> Trial.of(judge.craft(), bodies)).toList();
+  }
+
+  boolean meets(List<NamedPerson> members, Assignment assignment) {
+    return trials(members, assignment).stream().allMatch(judge::meets);
+  }
+
+  /** False proves that they find no seating, without trying one. */
+  boolean mayBeLifted(List<NamedPerson> members) {
+    return Mixtures.of(members).stream().allMatch(masses -> judge.mayBeLifted(anywhere(masses)));
+  }
+
+  private List<Body> anywhere(List<Double> masses) {
+    return places.isEmpty()
+        ? List.of()
+        : Seating.seated(judge.craft(), places.get(0), masses, Packing.SPREAD, 0);
+  }
+
+  /** Some seating in which they meet everything; which one is of no account. */
+  Optional<Assignment> any(List<NamedPerson> members) {
+    Optional<Assignment> before = found.get(NamedPerson.ranges(members));
+    if (before != null) {
+      return before;
+    }
+    Optional<Assignment> one =
+        mayBeLifted(members)
+            ? firstIn(grown(members), members).or(() -> firstIn(middlingFirst(members), members))
+            : Optional.empty();
+    found.put(NamedPerson.ranges(members), one);
+    return one;
+  }
+
+  /** A handful at a time, so that those likeliest to do are tried before others are begun. */
+  private Optional<Assignment> firstIn(List<Assignment> ways, List<NamedPerson> members) {
+    for (int i = 0; i < ways.size(); i += HANDFUL) {
+      Optional<Assignment> one =
+          ways.subList(i, Math.min(ways.size(), i + HANDFUL)).parallelStream()
+              .filter(a -> meets(members, a))
+              .findFirst();
+      if (one.isPresent()) {
+        return one;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The seats found for a crew without the last of them, and a seat more. */
+  private List<Assignment> grown(List<NamedPerson> members) {
+    int last = members.size() - 1;
+    Optional<Assignment> less =
+        last < 0
+            ? Optional.empty()
+            : found.getOrDefault(NamedPerson.ranges(members.subList(0, last)), Optional.empty());
+    return less.map(this::withOneMore).orElse(List.of());
+  }
+
+  private List<Assignment> withOneMore(Assignment less) {
+    List<Assignment> more = new ArrayList<>();
+    for (int p = 0; p < places.size(); p++) {
+      int here = p;
+      if (less.places().stream().filter(q -> q == here).count() < places.get(p).people()) {
+        List<Integer> all = new ArrayList<>(less.places());
+        all.add(p);
+        more.add(new Assignment(all));
+      }
+    }
+    return more;
+  }
+
+  /**
+   * The seating with the greatest least margin. One that is already worse than the best so far is
+   * not looked at further; one that is as good is, so that the first of them is named every time.
+   */
+  Optional<Rated> best(List<NamedPerson> members) {
+    List<Assignment> all = middlingFirst(members);
+    DoubleAccumulator most = new DoubleAccumulator(Math::max, 0);
+    return IntStream.range(0, all.size())
+        .parallel()
+        .mapToObj(i -> rated(members, all.get(i), i, most))
+        .filter(r -> r.margin >= 0)
+        .reduce(Rated::better);
+  }
+
+  /** Those first whose weight lies nearest the middle of the boat: they are the likeliest to do. */
+  private List<Assignment> middlingFirst(List<NamedPerson> members) {
+    HullForm form = judge.craft().form();
+    double middle = form.outside().extent(AHEAD).middle();
+    Map<Assignment, Double> off = new HashMap<>();
+    List<Assignment> ways = new ArrayList<>(Assignment.of(members, places));
+    ways.forEach(a -> off.put(a, Math.abs(moment(members, a, middle))));
+    ways.sort(Comparator.comparing(off::get));
+    return ways;
+  }
+
+  private double moment(List<NamedPerson> members, Assignment assignment, double about) {
+    return IntStream.range(0, members.size())
+        .mapToDouble(
+            i -> members.get(i).heaviest() * (places.get(assignment.places().get(i)).x() - about))
+        .sum();
+  }
+
+  private Rated rated(
+      List<NamedPerson> members, Assignment assignment, int number, DoubleAccumulator most) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Trial trial : trials(members, assignment)) {
+      least = Math.min(least, judge.leastMargin(trial, most.get()));
+      if (least < most.get()) {
+        return new Rated(assignment, number, Double.NEGATIVE_INFINITY);
+      }
+    }
+    most.accumulate(least);
+    return new Rated(assignment, number, least);
+  }
+
+  /** What stops them in the seating that breaks least; where it is the lift, in any. */
+  Optional<BrokenChecks> breaks(List<NamedPerson> members) {
+    if (!mayBeLifted(members)) {
+      return Assignment.of(members, places).stream()
+          .findFirst()
+          .map(a -> new BrokenChecks(judge.notLifted(trials(members, a)), judge.units()));
+    }
+    int fewest = Integer.MAX_VALUE;
+    Optional<Assignment> least = Optional.empty();
+    for (Assignment assignment : Assignment.of(members, places)) {
+      int breached = judge.breached(trials(members, assignment), fewest);
+      if (breached > 0 && breached < fewest) {
+        fewest = breached;
+        least = Optional.of(assignment);
+      }
+      if (fewest == 1) {
+        break;
+      }
+    }
+    return least.map(a -> new BrokenChecks(judge.notMet(trials(members, a)), judge.units()));
+  }
+}

@@ -1,0 +1,98 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.Caps;
+import thwartwise.rules.Standing;
+
+/**
+ * The caps that published rules lay on people and load; of those that take part the lowest rules. A
+ * rule's own count of people caps heads only: it was rounded, so it is never turned back into
+ * kilograms.
+ *
+ * @param kit mass of the kit listed, kg, which a cap on the whole load must also hold
+ */
+public record FormulaCaps(List<CapacityFigure> figures, double kit) {
+
+  public FormulaCaps {
+    figures = figures.stream().filter(CapacityFigure::takesPart).toList();
+  }
+
+  /** The same with one more cap on the whole load, kg. */
+  FormulaCaps and(String name, double load) {
+    List<CapacityFigure> more = new ArrayList<>(figures);
+    more.add(
+        new CapacityFigure(
+            "",
+            name,
+            Standing.TAKES_PART,
+            Caps.LOAD,
+            load,
+            OptionalInt.empty(),
+            OptionalDouble.empty(),
+            "",
+            ""));
+    return new FormulaCaps(more, kit);
+  }
+
+  /** Mass of people the rules leave, kg. */
+  double room() {
+    return Math.max(0, Math.min(least(Caps.PEOPLE, CapacityFigure::value), load() - kit));
+  }
+
+  /** Mass of everything not built in, kg. */
+  double load() {
+    return least(Caps.LOAD, CapacityFigure::value);
+  }
+
+  /** The most people of any mass. */
+  int heads() {
+    return figures.stream()
+        .filter(f -> f.persons().isPresent())
+        .mapToInt(f -> f.persons().getAsInt())
+        .min()
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  /** Adults of the design mass that all of them leave room for. */
+  int people(double design) {
+    return (int) Math.min(heads(), Math.floor(room() / design));
+  }
+
+  /** The formula that leaves room for the fewest of these adults; empty when none caps any. */
+  Optional<LimitingFactor.ByFormula> lowest(double design) {
+    return figures.stream()
+        .min(Comparator.comparingDouble(f -> adults(f, design)))
+        .map(f -> new LimitingFactor.ByFormula(namesItsRules(f) ? "" : f.ruleSet(), f.formula()));
+  }
+
+  /** A title of the American rules begins with their name. */
+  private static boolean namesItsRules(CapacityFigure figure) {
+    return figure.formula().startsWith("33 CFR");
+  }
+
+  private double adults(CapacityFigure figure, double design) {
+    double byMass =
+        switch (figure.caps()) {
+          case PEOPLE -> figure.value() / design;
+          case LOAD -> (figure.value() - kit) / design;
+          default -> Double.POSITIVE_INFINITY;
+        };
+    return Math.min(byMass, figure.persons().orElse(Integer.MAX_VALUE));
+  }
+
+  private double least(Caps caps, ToDoubleFunction<CapacityFigure> number) {
+    return of(caps).mapToDouble(number).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private Stream<CapacityFigure> of(Caps caps) {
+    return figures.stream().filter(f -> f.caps() == caps);
+  }
+}

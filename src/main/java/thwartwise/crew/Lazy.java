@@ -1,0 +1,25 @@
+package thwartwise.crew;
+
+import java.util.function.Supplier;
+
+/** An answer that takes its time, worked out when it is first asked for and then remembered. */
+public final class Lazy<T> implements Supplier<T> {
+  private final Supplier<T> work;
+  private T answer;
+
+  private Lazy(Supplier<T> work) {
+    this.work = work;
+  }
+
+  public static <T> Supplier<T> of(Supplier<T> work) {
+    return new Lazy<>(work);
+  }
+
+  @Override
+  public synchronized T get() {
+    if (answer == null) {
+      answer = work.get();
+    }
+    return answer;
+  }
+}

@@ -1,0 +1,342 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import thwartwise.boat.Craft;
+import thwartwise.checks.SwampedCrew;
+import thwartwise.checks.Trial;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Puts the recommendation together: our own search, the published formulas that apply, and the
+ * lowest of them.
+ */
+public final class Limits {
+  private final Craft craft;
+  private final RuleSet rules;
+  private final List<CapacityFigure> figures;
+  private final FormulaCaps caps;
+  private final CrewSearch search;
+  private final CapacitySearch capacity;
+  private final CrewAssessment judge;
+  private final double design;
+  private final Supplier<List<Row>> rows = Lazy.of(this::allRows);
+  private final Supplier<List<Besides>> besides = Lazy.of(this::allBesides);
+
+  public Limits(CrewAssessment judge, RuleSet rules, List<CapacityFigure> figures) {
+    this.judge = judge;
+    this.craft = judge.craft();
+    this.rules = rules;
+    this.figures = figures;
+    this.caps = new FormulaCaps(figures, craft.boat().kitMass());
+    this.search = new CrewSearch(judge, rules);
+    this.capacity = new CapacitySearch(judge, search, caps, rules);
+    this.design = rules.value("design-person");
+  }
+
+  /** The crew that the other figures are drawn for: the recommended one, or one light person. */
+  public record Crew(int people, double each, List<Seating> seatings) {}
+
+  /** Adults of the design mass, published formulas included. */
+  public int people() {
+    return Math.min(search.people(), caps.people(design));
+  }
+
+  public Crew crew(int people) {
+    if (people > 0) {
+      return new Crew(people, design, search.allowed(people, design));
+    }
+    double light = Math.floor(Math.min(search.eachUpTo(1), caps.room()));
+    return light >= rules.value("lone-person")
+        ? new Crew(1, light, search.allowed(1, light))
+        : new Crew(0, 0, search.allowed(0, 0));
+  }
+
+  /** The first seating of so many adults that is allowed. */
+  public Optional<Seating> firstSeating(int people) {
+    return search.firstAllowed(people, design);
+  }
+
+  /** Why nobody is recommended, not even one light person; empty when somebody is. */
+  List<String> nobodyBecause() {
+    boolean adult =
+        search.emptyBoatMeets() && caps.room() >= design && !search.allowed(1, design).isEmpty();
+    Crew crew = adult ? new Crew(1, design, List.of()) : crew(0);
+    return crew.people() > 0 ? List.of() : reasons(0, crew, List.of());
+  }
+
+  public Recommendation recommendation(List<String> outside) {
+    int people = people();
+    Crew crew = crew(people);
+    boolean withheld = !outside.isEmpty() || crew.people() == 0;
+    Capacity told = amounts(people, !withheld);
+    return new Recommendation(
+        told.people(),
+        told.crew(),
+        told.load(),
+        withheld ? 0 : extra(crew),
+        design,
+        search.staysUpWith(),
+        search.holdsUpWhenSwamped(),
+        ifClaimedChambersProve(),
+        governedBy(people),
+        nextPersonBreaks(people),
+        withheld ? List.of() : search.excluded(people, design),
+        withheld ? List.of() : crewLimits(),
+        withheld,
+        reasons(people, crew, outside),
+        withheld ? List.of() : margins(crew),
+        SwampedCrew.holdsOn(craft, rules));
+  }
+
+  /** The figures of the recommendation alone, which cost a part of the work. */
+  public Capacity amounts() {
+    int people = people();
+    if (people > 0) {
+      double crew = capacity.greatestMass(people);
+      if (!capacity.mayLoadExceed(crew, people)) {
+        return amounts(people, crew, load(crew));
+      }
+    }
+    return amounts(people, people > 0 || crew(0).people() > 0);
+  }
+
+  /** False proves that there are fewer adults, or as many and a lighter crew. */
+  boolean mayReach(Capacity told) {
+    return told.crew() == 0
+        || mayReachAtOnce(told)
+            && (people() > told.people()
+                || people() == told.people() && capacity.comesTo(told.crew(), told.people()));
+  }
+
+  /** The same by a quick look. */
+  private boolean mayReachAtOnce(Capacity told) {
+    return search.mayCarry(told.people() + 1, design)
+        || IntStream.rangeClosed(1, search.room())
+            .anyMatch(n -> search.mayCarry(n, told.crew() / n));
+  }
+
+  private double greatestMass() {
+    return rows.get().stream().mapToDouble(Row::mass).max().orElseThrow();
+  }
+
+  private Capacity amounts(int people, boolean anybody) {
+    return anybody ? amounts(people, greatestMass(), load()) : Capacity.NOTHING;
+  }
+
+  private Capacity amounts(int people, double crew, double load) {
+    double room = Math.max(0, load - craft.boat().kitMass());
+    return new Capacity(people, Math.floor(Math.min(crew, room)), load, room);
+  }
+
+  /** People, kit and everything else, published caps included, rounded down to whole kg. */
+  private double load() {
+    return load(rows.get().stream().mapToDouble(this::load).max().orElseThrow());
+  }
+
+  private double load(double besidesKit) {
+    return Math.floor(Math.min(caps.load(), craft.boat().kitMass() + besidesKit));
+  }
+
+  /** People, and what may be aboard besides while none of them is heavier than an adult, kg. */
+  private double load(Row row) {
+    return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + besides(row).mass());
+  }
+
+  /** Whole kg. */
+  private double extra(Crew crew) {
+    double room = Math.max(0, load() - craft.boat().kitMass());
+    return Math.floor(Math.min(extra(rows.get().get(crew.people() - 1)), room));
+  }
+
+  private double extra(Row row) {
+    double people = row.people() * Math.min(row.each(), design);
+    return Math.max(0, Math.min(besides(row).mass(), load() - craft.boat().kitMass() - people));
+  }
+
+  private Besides besides(Row row) {
+    return besides.get().get(row.people());
+  }
+
+  private List<QuestionMargin> margins(Crew crew) {
+    List<Trial> trials =
+        crew.seatings().stream().flatMap(s -> judge.trials(s, crew.each()).stream()).toList();
+    return judge.margins(trials).stream()
+        .sorted(Comparator.comparingDouble(m -> m.margin().share()))
+        .toList();
+  }
+
+  private int ifClaimedChambersProve() {
+    boolean anyClaimed =
+        craft.spaces().stream().anyMatch(s -> s.counting().ifProven() > s.counting().share());
+    if (!anyClaimed) {
+      return people();
+    }
+    return new Limits(new CrewAssessment(craft.withClaimsProven(), rules), rules, figures).people();
+  }
+
+  /**
+   * So many people by themselves.
+   *
+   * @param each what each may weigh, published caps included, kg
+   */
+  private record Row(int people, double each) {
+    double mass() {
+      return people * each;
+    }
+  }
+
+  /**
+   * For each number of people how heavy each may be. More people than adults are recommended are
+   * told of one more at most, and of others only where each may be as heavy as somebody who may go
+   * alone: a reader could take the rest as permission for a crowd of small children.
+   */
+  private List<Row> allRows() {
+    List<Row> all = new ArrayList<>();
+    int people = people();
+    for (int n = 1; n <= capacity.most(); n++) {
+      double each = Math.min(search.eachUpTo(n), caps.room() / n);
+      if (!(each >= capacity.least(n, people))) {
+        return all;
+      }
+      all.add(new Row(n, each));
+    }
+    return all;
+  }
+
+  /**
+   * What may be aboard besides people, whole kg, and how they sit then: in the seating that leaves
+   * most. The least of several would spring up where the poorest of them comes to its limit and is
+   * left out, so that a boat a millimetre poorer carried more.
+   */
+  private record Besides(int mass, Seating like) {}
+
+  /**
+   * By the number of people, from nobody, what may be aboard besides them or fewer of them, nobody
+   * heavier than an adult.
+   */
+  private List<Besides> allBesides() {
+    List<Besides> all = new ArrayList<>();
+    Seating nobody = Seating.of(0, craft.boat().places()).get(0);
+    all.add(new Besides(new LoadSearch(judge, List.of(nobody), 0).extra(), nobody));
+    for (Row row : rows.get()) {
+      double heavy = Math.min(Math.floor(search.eachUpTo(row.people())), design);
+      all.add(besides(row.people(), heavy, all.get(row.people() - 1)));
+    }
+    return all;
+  }
+
+  private Besides besides(int people, double heavy, Besides fewer) {
+    int most = fewer.mass();
+    Besides best = new Besides(0, fewer.like());
+    boolean first = true;
+    for (Seating seating : search.allowed(people, heavy)) {
+      if (first || best.mass() < most && capacity.mayLeave(seating, heavy, best.mass() + 1)) {
+        int mass = new LoadSearch(judge, List.of(seating), heavy).extra(most);
+        best = first || mass > best.mass() ? new Besides(mass, seating) : best;
+        first = false;
+      }
+    }
+    return best;
+  }
+
+  private List<Recommendation.CrewLimit> crewLimits() {
+    return rows.get().stream().map(this::crewLimit).toList();
+  }
+
+  private Recommendation.CrewLimit crewLimit(Row row) {
+    double each = Math.floor(row.each());
+    List<Seating> less = search.below(row.people(), each);
+    double least = rules.value(row.people() == 1 ? "lone-person" : "lightest-person");
+    return new Recommendation.CrewLimit(
+        row.people(),
+        each,
+        Math.floor(extra(row)),
+        like(row),
+        less.stream().map(s -> s.places(craft)).toList(),
+        less.stream()
+            .filter(s -> search.upTo(s) >= least)
+            .map(s -> new Recommendation.Lighter(s.places(craft), Math.floor(search.upTo(s))))
+            .toList());
+  }
+
+  /** None where nothing may be besides, or where there is but one way to sit. */
+  private List<String> like(Row row) {
+    boolean one = Seating.of(row.people(), craft.boat().places()).size() == 1;
+    return one || extra(row) < 1 ? List.of() : besides(row).like().places(craft);
+  }
+
+  private Optional<LimitingFactor> governedBy(int people) {
+    if (people < search.people()) {
+      return caps.lowest(design).map(f -> f);
+    }
+    if (people == search.room()) {
+      return Optional.of(full());
+    }
+    return next(people, Math.max(search.eachUpTo(people + 1) + 1, rules.value("lightest-person")))
+        .map(b -> new LimitingFactor.ByCheck(b.first()));
+  }
+
+  private LimitingFactor full() {
+    String tooMany = search.ways().words();
+    return tooMany.isEmpty()
+        ? new LimitingFactor.NoPlaceLeft()
+        : new LimitingFactor.Stated(tooMany);
+  }
+
+  /** What one more breaks; where so many could sit, what fewer of that mass do. */
+  private Optional<BrokenChecks> next(int people, double mass) {
+    return BrokenChecks.of(judge, people + 1, mass).or(() -> BrokenChecks.of(judge, people, mass));
+  }
+
+  private List<String> nextPersonBreaks(int people) {
+    if (people < search.people()) {
+      return List.of(caps.lowest(design).map(LimitingFactorWords::of).orElse(""));
+    }
+    if (people == search.room()) {
+      return List.of(LimitingFactorWords.of(full()));
+    }
+    return next(people, design).map(BrokenChecks::words).orElse(List.of());
+  }
+
+  private String kilograms(double mass, Side side) {
+    UnitFormat units = judge.units();
+    return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
+  }
+
+  private List<String> reasons(int people, Crew crew, List<String> outside) {
+    List<String> reasons = new ArrayList<>(outside);
+    if (!search.emptyBoatMeets()) {
+      BrokenChecks.of(judge, 0, 0)
+          .ifPresent(
+              b -> b.words().forEach(w -> reasons.add("the empty boat already falls short; " + w)));
+    } else if (people == 0 && crew.people() == 1) {
+      reasons.add(
+          String.format(
+              Locale.ROOT,
+              "no adult of %s, but one person up to %s",
+              kilograms(design, Side.UP),
+              kilograms(crew.each(), Side.DOWN)));
+    } else if (search.room() == 0) {
+      String tooMany = search.ways().words();
+      reasons.add(
+          tooMany.isEmpty() ? "no place to sit was given, so nobody can be placed" : tooMany);
+    } else if (people == 0) {
+      reasons.add(
+          String.format(
+              Locale.ROOT,
+              "not one person meets every check, from an adult of %s down to %s",
+              kilograms(design, Side.UP),
+              kilograms(rules.value("lone-person"), Side.DOWN)));
+    }
+    return reasons;
+  }
+}

@@ -1,0 +1,115 @@
+package thwartwise.crew;
+
+import java.util.List;
+import java.util.function.BiPredicate;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Loading;
+import thwartwise.checks.Check;
+import thwartwise.geometry.Vector3;
+
+/**
+ * How much more may be aboard besides people and the kit listed: extra weight on the middle line,
+ * on the floor, a seat or a box, at whichever spot along the boat is worst, with every crew from
+ * nobody up, in every allowed seating and every mixture of heavy and light people.
+ *
+ * <p>Every weight up to the limit is carried, not only the limit itself: low weight can steady a
+ * boat, and a swamped one can lose its steadiness over a stretch of a few kilograms, where the top
+ * of a box goes under, and find it again. So each check of each mixture is walked up from nothing,
+ * in strides as long as the limits on heel leave room for ({@link Headroom}).
+ */
+public final class LoadSearch {
+  static final int MOST = 300;
+
+  private final CrewAssessment judge;
+  private final List<Seating> seatings;
+  private final double each;
+
+  /** For these seatings, nobody heavier than {@code each}. */
+  LoadSearch(CrewAssessment judge, List<Seating> seatings, double each) {
+    this.judge = judge;
+    this.seatings = seatings;
+    this.each = each;
+  }
+
+  /** A check of one loading, and how far that is from its limits with nothing more aboard. */
+  private record Start(CrewAssessment.Asked asked, Headroom headroom) {}
+
+  /** Whole kg. */
+  int extra() {
+    return extra(MOST);
+  }
+
+  /** The same, not more than so much. */
+  int extra(int most) {
+    List<Vector3> spots = spots(judge.craft());
+    int least = most;
+    for (Check check : judge.soonest()) {
+      for (Start start : starts(check)) {
+        least = least(start, check.byVolumesAlone() ? spots.subList(0, 1) : spots, least);
+      }
+    }
+    return least;
+  }
+
+  private List<Start> starts(Check check) {
+    return seatings.parallelStream()
+        .flatMap(seating -> judge.trials(seating, each).stream())
+        .flatMap(
+            trial -> judge.allowances().stream().map(a -> judge.asked(trial, a, List.of(check))))
+        .map(asked -> new Start(asked, judge.headroom(asked)))
+        .toList();
+  }
+
+  // Every spot is asked about the same weights, whichever comes first: the answer does not depend
+  // on the order.
+  private int least(Start start, List<Vector3> spots, int end) {
+    return spots.parallelStream()
+        .mapToInt(spot -> carried(start, spot, end))
+        .reduce(end, Math::min);
+  }
+
+  /**
+   * Of the spots those that no other one is worse than: one farther from the middle on the same
+   * side and no lower, with such a one at the other end too. What a boat carries at both ends it
+   * carries between them, where it trims less.
+   */
+  static List<Vector3> spots(Craft craft) {
+    List<Vector3> all = LoadingSurfaces.of(craft);
+    return all.stream()
+        .filter(
+            at ->
+                !isTopped(at, all, (x, other) -> other < x)
+                    || !isTopped(at, all, (x, other) -> other > x))
+        .toList();
+  }
+
+  private static boolean isTopped(
+      Vector3 at, List<Vector3> all, BiPredicate<Double, Double> isFarther) {
+    return all.stream().anyMatch(o -> o.z() >= at.z() && isFarther.test(at.x(), o.x()));
+  }
+
+  /** The last weight before the first that fails, or so much where that is carried. */
+  private int carried(Start start, Vector3 spot, int end) {
+    Headroom headroom = start.headroom;
+    int at = 0;
+    while (headroom.isMet() && at < end) {
+      int next = at + (int) Math.max(1, Math.min(end - at, headroom.mass()));
+      headroom = judge.headroom(start.asked.with(weight(spot, next)));
+      at = headroom.isMet() ? next : lastMet(start, spot, at, next);
+    }
+    return at;
+  }
+
+  private int lastMet(Start start, Vector3 spot, int meets, int fails) {
+    return (int)
+        Bisection.last(
+            meets,
+            fails,
+            1,
+            mass -> judge.headroom(start.asked.with(weight(spot, (int) mass))).isMet());
+  }
+
+  private static Loading.Weight weight(Vector3 at, int mass) {
+    return new Loading.Weight(mass, at);
+  }
+}

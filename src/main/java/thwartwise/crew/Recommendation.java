@@ -1,0 +1,253 @@
+package thwartwise.crew;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * How many and how much. A recommendation, not a capacity plate.
+ *
+ * @param people adults of the design mass; the smaller of what stays up and what is held up
+ * @param crew greatest mass of people, rounded down to whole kg
+ * @param load greatest mass of people and everything not built in, rounded down to whole kg
+ * @param extra of that load, what may be aboard besides people and the kit listed, whole kg
+ * @param adult what an unnamed adult counts, dressed, kg
+ * @param governedBy what stops the next person
+ * @param nextPersonBreaks every check the next person would break, in words
+ * @param excludedSeatings seatings that fail by themselves: the place of each person
+ * @param crewLimits for each number of people up to one more than recommended, how heavy each may
+ *     be
+ * @param withheld true when nothing is recommended
+ * @param reasons why it is withheld or lower than hoped, in words
+ * @param margins of the recommended crew, the worst in any seating it is allowed, nearest to its
+ *     limit first
+ * @param heldOnTo whether its crew holds on to the swamped boat from the water and does not sit in
+ *     it
+ */
+public record Recommendation(
+    int people,
+    double crew,
+    double load,
+    double extra,
+    double adult,
+    int staysUpWith,
+    int holdsUpWhenSwamped,
+    int ifClaimedChambersProve,
+    Optional<LimitingFactor> governedBy,
+    List<String> nextPersonBreaks,
+    List<List<String>> excludedSeatings,
+    List<CrewLimit> crewLimits,
+    boolean withheld,
+    List<String> reasons,
+    List<QuestionMargin> margins,
+    boolean heldOnTo) {
+
+  /** An adult who is too heavy by so little is told of, kg. */
+  private static final double NEARLY = 3;
+
+  public Recommendation {
+    margins = List.copyOf(margins);
+    nextPersonBreaks = List.copyOf(nextPersonBreaks);
+    excludedSeatings = List.copyOf(excludedSeatings);
+    crewLimits = List.copyOf(crewLimits);
+    reasons = List.copyOf(reasons);
+  }
+
+  /** Nothing is recommended and nothing was looked for. */
+  static Recommendation withheld(double adult, List<String> reasons) {
+    return new Recommendation(
+        0,
+        0,
+        0,
+        0,
+        adult,
+        0,
+        0,
+        0,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        true,
+        reasons);
+  }
+
+  /** Whether it was looked for what the boat carries, if only to be withheld. */
+  public boolean wasSearched() {
+    return !withheld || governedBy.isPresent() || !nextPersonBreaks.isEmpty();
+  }
+
+  /**
+   * One adult more than recommended, where each of so many may be only a little lighter than an
+   * adult: a step in the number of adults that is none in kilograms.
+   */
+  public Optional<CrewLimit> nearlyOneMore() {
+    return crewLimits.stream()
+        .filter(limit -> people > 0 && limit.people() == people + 1)
+        .filter(limit -> limit.eachUpTo() < adult && limit.eachUpTo() >= adult - NEARLY)
+        .findFirst();
+  }
+
+  /** The same with nothing in it above another answer for the same boat; nothing if that is. */
+  Recommendation notAbove(Recommendation other) {
+    if (withheld || other.withheld) {
+      return withheld ? this : other;
+    }
+    return new Recommendation(
+        Math.min(people, other.people),
+        Math.min(crew, other.crew),
+        Math.min(load, other.load),
+        Math.min(extra, other.extra),
+        adult,
+        Math.min(staysUpWith, other.staysUpWith),
+        Math.min(holdsUpWhenSwamped, other.holdsUpWhenSwamped),
+        Math.min(ifClaimedChambersProve, other.ifClaimedChambersProve),
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        crewLimits.stream().flatMap(limit -> limit.notAbove(other.crewLimits)).toList(),
+        false,
+        reasons,
+        margins,
+        heldOnTo);
+  }
+
+  /** One of a boat that is sat in when it is swamped. */
+  public Recommendation(
+      int people,
+      double crew,
+      double load,
+      double extra,
+      double adult,
+      int staysUpWith,
+      int holdsUpWhenSwamped,
+      int ifClaimedChambersProve,
+      Optional<LimitingFactor> governedBy,
+      List<String> nextPersonBreaks,
+      List<List<String>> excludedSeatings,
+      List<CrewLimit> crewLimits,
+      boolean withheld,
+      List<String> reasons,
+      List<QuestionMargin> margins) {
+    this(
+        people,
+        crew,
+        load,
+        extra,
+        adult,
+        staysUpWith,
+        holdsUpWhenSwamped,
+        ifClaimedChambersProve,
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        crewLimits,
+        withheld,
+        reasons,
+        margins,
+        false);
+  }
+
+  /** One that was kept before margins were. */
+  public Recommendation(
+      int people,
+      double crew,
+      double load,
+      double extra,
+      double adult,
+      int staysUpWith,
+      int holdsUpWhenSwamped,
+      int ifClaimedChambersProve,
+      Optional<LimitingFactor> governedBy,
+      List<String> nextPersonBreaks,
+      List<List<String>> excludedSeatings,
+      List<CrewLimit> crewLimits,
+      boolean withheld,
+      List<String> reasons) {
+    this(
+        people,
+        crew,
+        load,
+        extra,
+        adult,
+        staysUpWith,
+        holdsUpWhenSwamped,
+        ifClaimedChambersProve,
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        crewLimits,
+        withheld,
+        reasons,
+        List.of());
+  }
+
+  /**
+   * So many people, none of them heavier than this.
+   *
+   * @param eachUpTo whole kg
+   * @param extra whole kg that may be aboard besides them and the kit listed while nobody is
+   *     heavier than an adult; NaN in a record kept before it was told for each number of people
+   * @param besidesLike how they sit with that besides: the place of each person; empty where it
+   *     makes no difference, and in a record kept before it did
+   * @param excludedSeatings seatings of so many that fail at that mass
+   * @param lighter of those, the ones that lighter people may have
+   */
+  public record CrewLimit(
+      int people,
+      double eachUpTo,
+      double extra,
+      List<String> besidesLike,
+      List<List<String>> excludedSeatings,
+      List<Lighter> lighter) {
+    public CrewLimit {
+      besidesLike = List.copyOf(besidesLike);
+      excludedSeatings = List.copyOf(excludedSeatings);
+      lighter = List.copyOf(lighter);
+    }
+
+    /** One that was kept before each number of people had a figure of its own. */
+    public CrewLimit(int people, double eachUpTo, List<List<String>> excludedSeatings) {
+      this(people, eachUpTo, Double.NaN, List.of(), excludedSeatings, List.of());
+    }
+
+    /** What each may weigh in a seating, whole kg; empty where nobody may sit like that. */
+    public OptionalDouble upTo(List<String> places) {
+      return excludedSeatings.contains(places)
+          ? lighter.stream()
+              .filter(l -> l.places.equals(places))
+              .mapToDouble(l -> Math.min(eachUpTo, l.eachUpTo))
+              .findFirst()
+          : OptionalDouble.of(eachUpTo);
+    }
+
+    private Stream<CrewLimit> notAbove(List<CrewLimit> others) {
+      return others.stream()
+          .filter(o -> o.people == people)
+          .map(
+              o ->
+                  new CrewLimit(
+                      people,
+                      Math.min(eachUpTo, o.eachUpTo),
+                      Math.min(extra, o.extra),
+                      besidesLike,
+                      Stream.concat(excludedSeatings.stream(), o.excludedSeatings.stream())
+                          .distinct()
+                          .toList(),
+                      lighter));
+    }
+  }
+
+  /**
+   * A seating that carries less than the best one of so many people.
+   *
+   * @param places the place of each person
+   * @param eachUpTo whole kg
+   */
+  public record Lighter(List<String> places, double eachUpTo) {
+    public Lighter {
+      places = List.copyOf(places);
+    }
+  }
+}

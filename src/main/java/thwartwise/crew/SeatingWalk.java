@@ -1,0 +1,174 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.DoubleAccumulator;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import thwartwise.boat.Body;
+import thwartwise.boat.Packing;
+import thwartwise.checks.Allowance;
+import thwartwise.checks.Check;
+
+/**
+ * How heavy everybody in one seating may be, all masses below it and every mixture with lighter
+ * people included. Each mixture is walked up by itself, and none farther than the others let it.
+ */
+public final class SeatingWalk {
+  private final CrewAssessment judge;
+  private final Seating seating;
+  private final double lightest;
+  private final double heaviest;
+  private final double landmark;
+
+  /** Everybody heavy with the allowance taken off, which is what mostly fails; then mixtures. */
+  private final List<MassWalk> alike = new ArrayList<>();
+
+  private final List<MassWalk> mixed = new ArrayList<>();
+
+  /** As measured. */
+  private final List<MassWalk> measured = new ArrayList<>();
+
+  private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
+  private final Map<Double, Boolean> lookedMixed = new ConcurrentHashMap<>();
+  private final Map<Double, Double> answers = new ConcurrentHashMap<>();
+
+  SeatingWalk(
+      CrewAssessment judge, Seating seating, double lightest, double heaviest, double landmark) {
+    this.judge = judge;
+    this.seating = seating;
+    this.lightest = lightest;
+    this.heaviest = heaviest;
+    this.landmark = landmark;
+    for (Packing packing : packings()) {
+      for (Allowance taken : judge.allowances()) {
+        judge.parts().forEach(checks -> add(packing, taken, checks));
+      }
+    }
+  }
+
+  /** Those that put people to different spots. */
+  private List<Packing> packings() {
+    List<List<Body>> seen = new ArrayList<>();
+    List<Packing> packings = new ArrayList<>();
+    List<Double> masses = Collections.nCopies(seating.people(), lightest);
+    for (Packing packing : seating.packings(judge.craft().boat().places())) {
+      List<Body> bodies = seating.bodies(judge.craft(), masses, packing);
+      if (!seen.contains(bodies)) {
+        seen.add(bodies);
+        packings.add(packing);
+      }
+    }
+    return packings;
+  }
+
+  private void add(Packing packing, Allowance taken, List<Check> checks) {
+    List<List<Double>> mixtures = judge.growing(seating);
+    Supplier<Headroom> atLightest =
+        Lazy.of(() -> headroom(mixtures.get(0), lightest, packing, taken, checks));
+    for (List<Double> mixture : mixtures) {
+      MassWalk walk =
+          new MassWalk(
+              mass -> headroom(mixture, mass, packing, taken, checks),
+              atLightest,
+              lightest,
+              heaviest,
+              landmark,
+              mixture.stream().mapToDouble(s -> s).sum());
+      if (taken.equals(Allowance.NONE)) {
+        measured.add(walk);
+      } else {
+        (mixture == mixtures.get(0) ? alike : mixed).add(walk);
+      }
+    }
+  }
+
+  private Headroom headroom(
+      List<Double> mixture, double mass, Packing packing, Allowance taken, List<Check> checks) {
+    List<Double> masses = CrewMasses.masses(mixture, lightest, mass);
+    return judge.headroom(judge.asked(judge.trial(seating, masses, packing), taken, checks));
+  }
+
+  /** Whether everybody may weigh so much. */
+  boolean carries(double mass) {
+    return mayCarryMixed(mass)
+        && (carried(Math.ceil(mass)) >= mass || mass > Math.floor(mass) && carried() >= mass);
+  }
+
+  /** A quick look: false proves that so much is too much, true proves nothing. */
+  boolean mayCarry(double mass) {
+    Boolean before = looked.get(mass);
+    if (before == null) {
+      before = alike.stream().allMatch(walk -> walk.meets(mass));
+      looked.put(mass, before);
+    }
+    return before;
+  }
+
+  /** The whole mass, kg, or as much as was asked about; zero when the lightest is too heavy. */
+  double carried(double enough) {
+    Double before = answers.get(enough);
+    if (before == null) {
+      before = asMeasured(withAllowance(enough));
+      answers.put(enough, before);
+    }
+    return before;
+  }
+
+  /** A closer look than {@link #mayCarry}, no more proof than that. */
+  boolean mayCarryAll(double mass) {
+    return mayCarryMixed(mass) && withAllowance(mass) >= Math.floor(mass);
+  }
+
+  // Where a mixture fails at the very mass, it need not be walked up to where it first does.
+  private boolean mayCarryMixed(double mass) {
+    if (!mayCarry(mass)) {
+      return false;
+    }
+    Boolean before = lookedMixed.get(mass);
+    if (before == null) {
+      before = mixed.parallelStream().allMatch(walk -> walk.meets(mass));
+      lookedMixed.put(mass, before);
+    }
+    return before;
+  }
+
+  private double withAllowance(double enough) {
+    return least(mixed, least(alike, enough));
+  }
+
+  private static double least(List<MassWalk> walks, double enough) {
+    DoubleAccumulator least = new DoubleAccumulator(Math::min, enough);
+    walks.parallelStream().forEach(walk -> least.accumulate(walk.carried(least.get())));
+    return least.get();
+  }
+
+  // What meets all the way with the allowance taken off is asked as measured at its ends alone:
+  // the boat as measured, with somebody a little heavier in it, has been on that way already.
+  private double asMeasured(double cautious) {
+    return measured.parallelStream()
+        .filter(walk -> !walk.meetsAtEnds(cautious))
+        .mapToDouble(walk -> walk.carried(cautious))
+        .reduce(cautious, Math::min);
+  }
+
+  /** The same down to a tenth of a kilogram. */
+  double carried() {
+    double whole = carried(heaviest);
+    if (whole == 0 || whole == heaviest) {
+      return whole;
+    }
+    double cautious =
+        Stream.concat(alike.stream(), mixed.stream())
+            .parallel()
+            .mapToDouble(walk -> walk.carriedBeyond(whole, CrewSearch.FINE))
+            .reduce(whole + 1, Math::min);
+    return measured.parallelStream()
+        .filter(walk -> !walk.meets(cautious))
+        .mapToDouble(walk -> walk.lastMet(whole, cautious, CrewSearch.FINE))
+        .reduce(cautious, Math::min);
+  }
+}

@@ -1,0 +1,141 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Freeboard;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.Loading;
+import thwartwise.checks.Trial;
+import thwartwise.geometry.Vector3;
+import thwartwise.rules.FormulaMethod;
+import thwartwise.rules.FormulaResult;
+import thwartwise.rules.Formulas;
+import thwartwise.rules.Parameters;
+import thwartwise.rules.RatedBoat;
+
+/**
+ * Rules whose number comes from trying: so many people, one more and one more, until the trial
+ * fails or no place is left. As measured, without our allowance, for they are others' rules.
+ */
+public final class TriedRules {
+  private static final List<Boolean> BOTH = List.of(true, false);
+
+  private TriedRules() {}
+
+  /** By the name of the formula. */
+  static Map<String, FormulaMethod> all() {
+    return Map.of(
+        Formulas.OFFSET_LOAD, TriedRules::offsetLoad,
+        Formulas.SWAMPED_WEIGHT, TriedRules::swampedWeight);
+  }
+
+  /**
+   * Everyone as far to either side as they get, within the heel and still dry: in every seating,
+   * and in the best one of each number, since one poor seat says little of a boat whose crew sits
+   * well.
+   */
+  private static List<FormulaResult> offsetLoad(RatedBoat boat, Parameters told) {
+    double each = told.number("each");
+    double most = heel(told.number("heel-base"), boat.length());
+    int people = most(boat.room(), n -> staysUp(boat.craft(), n, each, most));
+    int best = most(boat.room(), n -> mayStayUp(boat.craft(), n, each, most));
+    String and =
+        best > people
+            ? String.format(Locale.ROOT, "; %d in the best seating of each number", best)
+            : "";
+    return List.of(
+        FormulaResult.heads("everyone hard to one side", people)
+            .noting(
+                String.format(
+                        Locale.ROOT,
+                        "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
+                        each,
+                        Math.floor(Math.toDegrees(most) * 10) / 10)
+                    + and
+                    + full(people, boat)));
+  }
+
+  /** A weight under water over the side, a third of the length from each end in turn. */
+  private static List<FormulaResult> swampedWeight(RatedBoat boat, Parameters told) {
+    double each = told.number("each");
+    double least = told.number("least");
+    int people = most(boat.room(), n -> staysUpright(boat, Math.max(least, n * each)));
+    return List.of(
+        FormulaResult.heads("swamped with a weight over the side", people)
+            .noting(
+                String.format(
+                        Locale.ROOT,
+                        "a weight of %.0f kg under water for each, at least %.0f kg; it floats and"
+                            + " stays upright",
+                        each,
+                        least)
+                    + full(people, boat)));
+  }
+
+  /** Then the places ended the trial and not the boat. */
+  private static String full(int people, RatedBoat boat) {
+    return people == boat.room() ? "; there is no place for more" : "";
+  }
+
+  /** 10 + (24 − L)³/600 degrees, in radians. */
+  static double heel(double base, double length) {
+    return Math.toRadians(base + Math.pow(24 - length, 3) / 600);
+  }
+
+  /** To port; to starboard too where that is another boat. */
+  private static List<Boolean> sides(Craft craft) {
+    return craft.isSymmetric() ? List.of(true) : BOTH;
+  }
+
+  private static int most(int room, IntPredicate holds) {
+    int people = 0;
+    while (people < room && holds.test(people + 1)) {
+      people++;
+    }
+    return people;
+  }
+
+  private static boolean staysUp(Craft craft, int people, double each, double heel) {
+    return Seating.of(people, craft.boat().places()).parallelStream()
+        .allMatch(s -> staysUp(craft, s, each, heel));
+  }
+
+  private static boolean mayStayUp(Craft craft, int people, double each, double heel) {
+    return Seating.of(people, craft.boat().places()).parallelStream()
+        .anyMatch(s -> staysUp(craft, s, each, heel));
+  }
+
+  private static boolean staysUp(Craft craft, Seating seating, double each, double heel) {
+    return seating.ways(craft, Collections.nCopies(seating.people(), each)).stream()
+        .allMatch(bodies -> sides(craft).stream().allMatch(port -> dry(craft, bodies, port, heel)));
+  }
+
+  private static boolean dry(Craft craft, List<Body> bodies, boolean port, double heel) {
+    List<Body> out = bodies.stream().map(b -> b.hardToSide(port ? 1 : -1)).toList();
+    Equilibria rest = Trial.of(craft, out).atRest();
+    return rest.allStable()
+        && rest.reached().stream()
+            .allMatch(
+                p ->
+                    Math.abs(p.heel()) <= heel
+                        && Freeboard.least(craft.edges(), p.plane()).height() >= 0);
+  }
+
+  private static boolean staysUpright(RatedBoat boat, double mass) {
+    Craft craft = boat.craft();
+    List<Vector3> over = new ArrayList<>();
+    for (double third : List.of(1 / 3.0, 2 / 3.0)) {
+      double x = boat.aftEnd() + third * boat.length();
+      sides(craft).forEach(port -> over.add(craft.form().railAt(x, port)));
+    }
+    return over.stream()
+        .map(at -> Trial.of(craft, List.of()).with(new Loading.Weight(mass, at)))
+        .allMatch(t -> t.swampedRest(List.of()).allUpright());
+  }
+}

@@ -1,0 +1,75 @@
+package thwartwise.picture;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.afloat.Freeboard;
+import thwartwise.afloat.Gravity;
+import thwartwise.afloat.Pose;
+import thwartwise.afloat.RightingCurve;
+import thwartwise.boat.Body;
+import thwartwise.boat.Craft;
+import thwartwise.boat.FloodPoint;
+import thwartwise.geometry.WaterPlane;
+
+/**
+ * The boat heeled toward its worse side, everyone leaning with it as in the righting curve: by
+ * everyone hard against it where that holds, else so far that the first edge reaches the water.
+ *
+ * @param curve with everyone in their places
+ * @param moved the people hard against that side
+ * @param rest where it comes to rest with them there, dry; empty when it does not, or when nobody
+ *     is aboard
+ */
+record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
+
+  /** Empty when the boat does not float upright. */
+  static Optional<HeeledScene> of(Scene scene) {
+    return RightingCurve.towardWorseSide(scene.trial().stiff().afloat(), scene.craft().edges())
+        .map(curve -> of(scene, curve));
+  }
+
+  private static HeeledScene of(Scene scene, RightingCurve curve) {
+    List<Body> moved =
+        scene.crew().stream().map(b -> b.stiff().hardToSide(-curve.side().sign())).toList();
+    Optional<Pose> rest =
+        moved.isEmpty()
+            ? Optional.empty()
+            : Scene.upright(scene.with(moved).atRest()).filter(pose -> isDry(scene.craft(), pose));
+    return new HeeledScene(curve, moved, rest);
+  }
+
+  private static boolean isDry(Craft craft, Pose pose) {
+    return Freeboard.least(craft.edges(), pose.plane()).height() >= 0;
+  }
+
+  WaterPlane plane() {
+    return rest.map(Pose::plane).orElse(curve.last().plane());
+  }
+
+  /** Whether it is drawn where the first edge reaches the water, for want of a rest before. */
+  boolean atFlooding() {
+    return rest.isEmpty() && curve.flooding().isPresent();
+  }
+
+  /** Toward the side, rad. */
+  double heel() {
+    return curve.side().sign() * plane().heel();
+  }
+
+  FloodPoint lowestEdge(Craft craft) {
+    WaterPlane plane = plane();
+    return craft.edges().stream()
+        .min(Comparator.comparingDouble(e -> plane.above(e.at())))
+        .orElseThrow();
+  }
+
+  /** What the people who moved heel it with, when it lies at a heel, N·m. */
+  double peoplesMoment(List<Body> seated, double heel) {
+    double shift = 0;
+    for (int i = 0; i < seated.size(); i++) {
+      shift += seated.get(i).mass() * (seated.get(i).y() - moved.get(i).y());
+    }
+    return curve.side().sign() * shift * Gravity.STANDARD * Math.cos(heel);
+  }
+}
