@@ -8,6 +8,7 @@ import java.util.function.Function;
 import thwartwise.archive.Workspace;
 import thwartwise.files.report.ReportJson;
 import thwartwise.measure.PrintableText;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.RecordPapers;
@@ -45,7 +46,12 @@ final class InspectionOutput {
     if (given.has(OptionWord.JSON)) {
       Inspector.Kept kept = keep.apply(() -> {});
       // Nothing else may stand on standard output: another program reads it.
-      given.context().outputWriter().println(ReportJson.write(kept.report()).stripTrailing());
+      given
+          .context()
+          .outputWriter()
+          .println(
+              ReportJson.write(kept.report(), new UnitFormat(kept.inspection().boat().units()))
+                  .stripTrailing());
       return kept;
     }
     InspectionOutput told = new InspectionOutput(given);

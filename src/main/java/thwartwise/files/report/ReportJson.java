@@ -4,6 +4,7 @@ import thwartwise.inspection.Report;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
+import thwartwise.measure.UnitFormat;
 
 /**
  * The report, {@code thwartwise/report/2}: what was asked and of which load case as data, with its
@@ -13,8 +14,14 @@ import thwartwise.json.Location;
 public final class ReportJson {
   private ReportJson() {}
 
+  /** With its words in metric units. */
   public static String write(Report report) {
     return Layout.of(ReportTree.of(report));
+  }
+
+  /** The same, with its words in the units of a boat, as the boat's records have them. */
+  public static String write(Report report, UnitFormat words) {
+    return Layout.of(ReportTree.of(report, words));
   }
 
   /**
