@@ -37,9 +37,13 @@ public record TrialSeen(
     return date.equals(today) && !wentBadly() && minutes >= LEAST_MINUTES;
   }
 
-  /** Whether no more people than were seen, and no more weight of them, are in it. */
+  /**
+   * Whether no more people than were seen, and no more weight of them, are in it; fewer people only
+   * with their share of that weight, since nobody saw one as heavy as two.
+   */
   public boolean covers(List<Body> others) {
+    double share = mass * others.size() / people;
     return others.size() <= people
-        && others.stream().mapToDouble(Body::mass).sum() <= mass + NUMERIC;
+        && others.stream().mapToDouble(Body::mass).sum() <= share + NUMERIC;
   }
 }
