@@ -214,4 +214,15 @@ class BorrowedTrialTest {
     assertThat(bare(TextPage.of(tested))).doesNotContain("ten-minute trial");
     assertThat(screen(tested)).contains(" Dry: It stays up with two adults.");
   }
+
+  /** What was seen carried is no hull that was weighed: a guess of it must count as less. */
+  @Test
+  void a_guess_of_what_was_seen_counts_as_less_and_pounds_for_kilograms_are_asked_about() {
+    Sheet tried = Sheet.borrowedAndTried();
+    assertThat(tried.with("trial.mass", "about 150").boat().trialSeen().orElseThrow().mass())
+        .isEqualTo(112.5);
+    assertThat(tried.refused("trial.mass", "330")).contains("is outside", "mass of so many people");
+    assertThat(tried.with("trial.mass", "330 indeed").boat().trialSeen().orElseThrow().mass())
+        .isEqualTo(330);
+  }
 }

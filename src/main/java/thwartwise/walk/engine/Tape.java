@@ -65,6 +65,11 @@ public record Tape(UnitSystem system) {
     return quantity(key, subject, Dimension.VOLUME, "litres", HEAVIER);
   }
 
+  /** Kilograms that were seen to be carried: a guess counts as less. */
+  public Entry<Double> carried(String key, String subject) {
+    return quantity(key, subject, Dimension.MASS, system.isMetric() ? "kg" : "lb", SMALLER);
+  }
+
   /** Watts. */
   public Entry<Double> power(String key, String subject) {
     return quantity(key, subject, Dimension.POWER, system.isMetric() ? "kW" : "hp");

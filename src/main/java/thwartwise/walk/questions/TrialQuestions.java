@@ -3,8 +3,10 @@ package thwartwise.walk.questions;
 import java.time.LocalDate;
 import java.util.Optional;
 import thwartwise.boat.TrialSeen;
+import thwartwise.measure.Dimension;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
@@ -12,6 +14,11 @@ import thwartwise.walk.engine.WordQuestions;
 /** What was seen today of the boat full of water in knee-deep water, people sitting in it. */
 public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
   private static final int MOST_PEOPLE = 20;
+
+  /** Between these lies what people weigh on the mean of a crew, dressed, kg (judgement). */
+  private static final double LIGHT = 15;
+
+  private static final double HEAVY = 120;
 
   public Optional<TrialSeen> seen() {
     boolean done =
@@ -31,7 +38,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
             WordQuestions.whole("trial.people", "How many sat in it full of water", 1, MOST_PEOPLE)
                 .how("Count those who sat in it all the time.")
                 .why("More than were seen may not go."));
-    double mass = mass();
+    double mass = mass(people);
     double minutes = minutes();
     boolean level =
         replay.ask(
@@ -53,12 +60,24 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
     return new TrialSeen(today, by, people, mass, minutes, level, heads);
   }
 
-  private double mass() {
+  private double mass(int people) {
     return replay.ask(
-        tape.mass("trial.mass", "All of them together, as they were dressed")
+        tape.carried("trial.mass", "All of them together, as they were dressed")
             .how("Each on the bathroom scales, dressed and with the jacket; add it up.")
             .why("More weight than was seen may not go.")
-            .within(tape.usual(BoatQuantity.SEEN_MASS)));
+            .within(usual(people)));
+  }
+
+  /** Pounds for kilograms and one person for two show in what each would weigh (judgement). */
+  private PlausibleRange usual(int people) {
+    return new PlausibleRange(
+        Dimension.MASS,
+        tape.system(),
+        LIGHT * people,
+        HEAVY * people,
+        "mass of so many people",
+        Math.max(BoatQuantity.SEEN_MASS.least(), BoatQuantity.PERSON_MASS.least() * people),
+        Math.min(BoatQuantity.SEEN_MASS.most(), BoatQuantity.PERSON_MASS.most() * people));
   }
 
   private double minutes() {
