@@ -85,6 +85,9 @@ public final class HtmlForm implements Form {
             + "</summary>");
     blocks.forEach(block -> block.in(this));
     alone("</details>");
+    if (!printed) {
+      alone("<p class=\"paper\">" + Markup.of(summary) + ": in the HTML page alone.</p>");
+    }
   }
 
   @Override

@@ -55,7 +55,7 @@ public final class HtmlTable {
   private static String content(Table.Cell cell) {
     return cell instanceof Table.Bar bar
         ? "<span class=\"bar\"><span class=\"filled\" style=\"width: "
-            + Math.round(100 * bar.share())
+            + (int) Math.floor(100 * bar.share())
             + "%\"></span></span>"
         : Markup.of(((Table.Words) cell).words());
   }

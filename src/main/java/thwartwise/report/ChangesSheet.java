@@ -19,7 +19,7 @@ final class ChangesSheet {
     if (Verdict.of(report) != Verdict.HELD) {
       Page others = SeatTable.others(inspection.boat().places(), report.recommendation(), units);
       if (!others.blocks().isEmpty()) {
-        page.folded("How else people may sit, and how nobody may", others);
+        page.folded("How else lighter people may sit", others);
       }
     }
   }

@@ -25,13 +25,6 @@ import thwartwise.page.Table;
  * loading that comes nearest to the limit.
  */
 final class CheckTable {
-  private static final List<Table.Column> COLUMNS =
-      List.of(
-          new Table.Column("CheckQuestion", 34),
-          new Table.Column("Figure", 14),
-          new Table.Column("Limit", 22),
-          new Table.Column("Left", 7));
-
   private final Sources sources;
   private final UnitFormat units;
 
@@ -70,8 +63,12 @@ final class CheckTable {
     if (ofRole.isEmpty()) {
       return Optional.empty();
     }
-    List<Table.Column> columns = new ArrayList<>(COLUMNS);
-    columns.set(0, new Table.Column(head, COLUMNS.get(0).width()));
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column(head, 34),
+            new Table.Column("Figure", 14),
+            new Table.Column("Limit", 22),
+            new Table.Column("Left", 7));
     return Optional.of(new Table(columns, rows(ofRole).stream().map(this::row).toList(), true));
   }
 

@@ -6,9 +6,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.CheckWords;
+import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.crew.Recommendation;
@@ -24,6 +27,8 @@ import thwartwise.record.KeptRecord;
 
 /** What a change cost or bought, before any figure: three lines, and each consequence by name. */
 public final class ComparisonSummary {
+  private static final String NOT_WORKED_OUT = "not worked out how many";
+
   private final Report before;
   private final Report after;
   private final UnitFormat units;
@@ -89,14 +94,17 @@ public final class ComparisonSummary {
     Recommendation was = before.recommendation();
     Recommendation now = after.recommendation();
     return new String[] {
-      "Dry it stays up with " + step(was.staysUpWith(), now.staysUpWith()),
-      "Full of water it holds up " + step(was.holdsUpWhenSwamped(), now.holdsUpWhenSwamped())
+      "Dry it stays up with " + step(was, now, crew -> FigureText.adults(crew.staysUpWith())),
+      "Full of water it holds up " + step(was, now, CrewWords::heldUp)
     };
   }
 
-  private static String step(int was, int now) {
-    return FigureText.adults(now)
-        + (was == now ? ", as before" : ", before " + FigureText.adults(was));
+  /** What was withheld without a search has no figure. */
+  private static String step(
+      Recommendation was, Recommendation now, Function<Recommendation, String> figure) {
+    String before = was.wasSearched() ? figure.apply(was) : NOT_WORKED_OUT;
+    String after = now.wasSearched() ? figure.apply(now) : NOT_WORKED_OUT;
+    return after + (before.equals(after) ? ", as before" : ", before " + before);
   }
 
   /** Chambers that count no longer, or do now. */
@@ -144,6 +152,8 @@ public final class ComparisonSummary {
       words.add("Nobody now: " + listed(fresh));
     }
     were.removeAll(are);
+    // An act that was not asked about again is not within anything.
+    were.retainAll(asked(after));
     if (!were.isEmpty()) {
       words.add("Within the limits now: " + listed(were));
     }
@@ -155,8 +165,17 @@ public final class ComparisonSummary {
   }
 
   private static Set<Subject> forbidden(Report report) {
+    return acts(report, f -> f.outcome() != Outcome.MEETS);
+  }
+
+  private static Set<Subject> asked(Report report) {
+    return acts(report, f -> true);
+  }
+
+  private static Set<Subject> acts(Report report, Predicate<Finding> of) {
     return report.findings().stream()
-        .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
+        .filter(f -> f.role() == Role.FORBIDS_AN_ACT)
+        .filter(of)
         .map(f -> f.question().subject())
         .collect(Collectors.toCollection(TreeSet::new));
   }

@@ -51,4 +51,15 @@ final class CrewWords {
   static int most(Recommendation crew) {
     return crew.crewLimits().stream().mapToInt(CrewLimit::people).max().orElse(crew.people());
   }
+
+  /** Cargo was looked for with nobody heavier than an adult: whether that is a limit. */
+  static boolean besidesOnlyLight(Recommendation crew) {
+    return crew.crewLimits().stream().anyMatch(l -> l.extra() >= 1 && l.eachUpTo() > crew.adult());
+  }
+
+  /** How many it holds up full of water, and how. */
+  static String heldUp(Recommendation crew) {
+    return FigureText.adults(crew.holdsUpWhenSwamped())
+        + (crew.heldOnTo() ? ", in the water with their hands on it" : "");
+  }
 }

@@ -171,9 +171,7 @@ final class GlanceSheet {
   }
 
   private String worked() {
-    return "Full of water: it holds up "
-        + FigureText.adults(crew.holdsUpWhenSwamped())
-        + (crew.heldOnTo() ? ", in the water with their hands on it" : "");
+    return "Full of water: it holds up " + CrewWords.heldUp(crew);
   }
 
   private String heading(boolean afterTrial) {

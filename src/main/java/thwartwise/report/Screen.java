@@ -149,9 +149,7 @@ public final class Screen {
     }
     return crew.holdsUpWhenSwamped() == 0
         ? "Full of water it holds up nobody that was shown."
-        : "Full of water it holds up "
-            + FigureText.adults(crew.holdsUpWhenSwamped())
-            + (crew.heldOnTo() ? ", in the water with their hands on it." : ".");
+        : "Full of water it holds up " + CrewWords.heldUp(crew) + ".";
   }
 
   /** Every mishap once; the reasons of the search only where no finding shows them. */

@@ -44,11 +44,8 @@ final class ScreenSeats {
     return all.size() <= rows ? all : all.subList(last - rows, last);
   }
 
-  /** Cargo was looked for with nobody heavier than an adult. */
   private static String besidesLight(Recommendation crew, UnitFormat units) {
-    boolean heavier =
-        crew.crewLimits().stream().anyMatch(l -> l.eachUpTo() > crew.adult() && l.extra() > 0);
-    return heavier
+    return CrewWords.besidesOnlyLight(crew)
         ? "Besides only low down, while nobody is over " + units.mass(crew.adult(), Side.DOWN) + "."
         : "";
   }
@@ -61,14 +58,11 @@ final class ScreenSeats {
 
   private static String seats(
       CrewLimit limit, String start, List<Place> places, ScreenDetail detail) {
-    List<List<String>> not =
-        limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
-    List<List<String>> all = Seatings.of(limit.people(), places);
-    List<List<String>> left = Seatings.without(all, not);
+    List<List<String>> left = Seatings.left(limit, places);
     if (left.isEmpty() || detail.seatLines() == 0) {
       return ON_THE_PAGE;
     }
-    if (left.size() == all.size() && all.size() > 1) {
+    if (Seatings.isAnyWay(limit, places)) {
       return "any of the places";
     }
     int width = detail.seatLines() * (Screen.COLUMNS - ScreenLines.LABEL) - LineWrap.columns(start);

@@ -61,6 +61,13 @@ final class SeatTable {
     List<Table.Column> columns = bothUnits ? BOTH_UNITS : COLUMNS;
     page.table(Table.close(columns, crew.crewLimits().stream().map(this::row).toList()));
     page.paragraph(never(), besides());
+    if (!excluded().isEmpty()) {
+      page.point(
+          "Never like this: "
+              + excluded().stream()
+                  .map(s -> (s.size() == 1 ? "alone on " : "") + one(s) + emptySide(s))
+                  .collect(Collectors.joining("; ")));
+    }
   }
 
   private List<String> row(CrewLimit limit) {
@@ -84,14 +91,11 @@ final class SeatTable {
   }
 
   private String seats(CrewLimit limit) {
-    List<List<String>> not =
-        limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
-    List<List<String>> all = Seatings.of(limit.people(), places);
-    List<List<String>> left = Seatings.without(all, not);
+    List<List<String>> left = Seatings.left(limit, places);
     if (left.isEmpty()) {
       return "no seating will do";
     }
-    if (left.size() == all.size() && all.size() > 1) {
+    if (Seatings.isAnyWay(limit, places)) {
       return "any of the places" + only(limit, left);
     }
     List<List<String>> named = left.subList(0, Math.min(MOST_NAMED, left.size()));
@@ -125,13 +129,12 @@ final class SeatTable {
 
   /** Cargo was looked for with nobody heavier than an adult. */
   private String besides() {
-    boolean heavier =
-        crew.crewLimits().stream().anyMatch(l -> l.extra() >= 1 && l.eachUpTo() > crew.adult());
+    boolean heavier = CrewWords.besidesOnlyLight(crew);
     return "Besides: low down on the middle line"
         + (heavier ? ", and only while nobody is over " + units.mass(crew.adult(), Side.DOWN) : "");
   }
 
-  /** How else lighter people may sit, and how nobody may. */
+  /** How else lighter people may sit. */
   static Page others(List<Place> places, Recommendation crew, UnitFormat units) {
     return new SeatTable(places, crew, units, false).others();
   }
@@ -145,13 +148,6 @@ final class SeatTable {
                 + (limit.besidesLike().isEmpty() ? ", with nothing besides: " : ": ")
                 + lighter(limit));
       }
-    }
-    if (!excluded().isEmpty()) {
-      page.point(
-          "Never like this: "
-              + excluded().stream()
-                  .map(seating -> one(seating) + emptySide(seating))
-                  .collect(Collectors.joining("; ")));
     }
     return page;
   }

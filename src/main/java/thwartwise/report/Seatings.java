@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Place;
+import thwartwise.crew.Recommendation.CrewLimit;
 
 /** Every way to sit so many people on the places there are: the place of each person. */
 final class Seatings {
@@ -37,6 +38,19 @@ final class Seatings {
   static List<List<String>> without(List<List<String>> all, List<List<String>> excluded) {
     List<List<String>> sorted = excluded.stream().map(Seatings::sorted).toList();
     return all.stream().filter(seating -> !sorted.contains(sorted(seating))).toList();
+  }
+
+  /** The seatings that so many people may have as heavy as they may be. */
+  static List<List<String>> left(CrewLimit limit, List<Place> places) {
+    List<List<String>> not =
+        limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
+    return without(of(limit.people(), places), not);
+  }
+
+  /** Whether there is more than one way to sit and every one will do. */
+  static boolean isAnyWay(CrewLimit limit, List<Place> places) {
+    int all = of(limit.people(), places).size();
+    return all > 1 && left(limit, places).size() == all;
   }
 
   /** How many sit at each place, in the order the places are named. */

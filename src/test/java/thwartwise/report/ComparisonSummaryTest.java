@@ -59,4 +59,18 @@ class ComparisonSummaryTest {
         .contains("as before. Full of water")
         .doesNotContain("*");
   }
+
+  /** What was not asked again is not within a limit. */
+  @Test
+  void an_act_that_is_not_asked_about_any_more_is_not_called_within_the_limits() {
+    Report plain = SampleRecords.report();
+    Report unasked = SampleRecords.report(plain.recommendation(), List.of());
+    assertThat(summary(plain, unasked)).doesNotContain("Within the limits now");
+  }
+
+  @Test
+  void people_who_hold_on_in_the_water_are_said_to() {
+    assertThat(summary(SampleRecords.heldOnTo(), SampleRecords.heldOnTo()))
+        .contains("one adult, in the water with their hands on it, as before");
+  }
 }

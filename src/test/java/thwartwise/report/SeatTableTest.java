@@ -31,15 +31,15 @@ class SeatTableTest {
   // Counts alone leave a stranger to guess what is wrong with two on a bench for two.
   @Test
   void people_on_one_side_are_told_of_with_the_side_that_is_empty() {
-    assertThat(others(List.of("port bench", "port bench")))
+    assertThat(table(List.of("port bench", "port bench")))
         .contains("Never like this: port bench (2) with nobody on starboard bench.");
   }
 
   @Test
   void people_on_both_sides_or_on_none_are_told_of_as_they_sit() {
-    assertThat(others(List.of("port bench", "starboard bench")))
+    assertThat(table(List.of("port bench", "starboard bench")))
         .contains("Never like this: port bench, starboard bench.");
-    assertThat(others(List.of("thwart", "port bench")))
+    assertThat(table(List.of("thwart", "port bench")))
         .contains("Never like this: thwart, port bench with nobody on starboard bench.");
   }
 
@@ -82,8 +82,8 @@ class SeatTableTest {
     assertThat(table(new CrewLimit(2, 90, Seatings.of(2, PLACES)))).contains("no seating will do");
   }
 
-  private static String others(List<String> excluded) {
-    return others(new CrewLimit(2, 90, List.of(excluded)));
+  private static String table(List<String> excluded) {
+    return table(new CrewLimit(2, 90, List.of(excluded)));
   }
 
   private static String others(CrewLimit limit) {
