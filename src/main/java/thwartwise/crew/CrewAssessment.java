@@ -326,15 +326,15 @@ public final class CrewAssessment {
     return names.size();
   }
 
-  /**
-   * The worst reading of every check that limits crew and is not met, over all mixtures: as
-   * measured if that is not met, otherwise after the allowance.
-   */
   /** Those of the boat's papers. */
   UnitFormat units() {
     return new UnitFormat(craft().boat().units());
   }
 
+  /**
+   * The worst reading of every check that limits crew and is not met, over all mixtures: as
+   * measured if that is not met, otherwise after the allowance.
+   */
   public List<Breach> notMet(Seating seating, double heaviest) {
     return notMet(trials(seating, heaviest));
   }

@@ -45,11 +45,6 @@ public record ValueType<V>(
         List.of());
   }
 
-  static ValueType<String> text() {
-    return new ValueType<>(
-        ScalarSource::words, value -> value, "words", Optional.empty(), List.of());
-  }
-
   static <T> ValueType<T> oneOf(Function<T, String> word, T[] values) {
     Map<String, T> byWord = new LinkedHashMap<>();
     for (T value : values) {

@@ -110,10 +110,20 @@ final class TodayCommand implements ShellCommand {
     InspectionRecord again = inspected(seen.get(), file, given);
     Workspace workspace = given.workspace();
     if (isKeptAt(workspace.boatPath(boat.name()), file)) {
-      // In the units of the file, whichever were asked for here.
-      workspace.saveBoat(BoatFile.read(file).withTrialSeen(seen.get().trialSeen()));
+      saved(BoatFile.read(file), boat, seen.get(), workspace, conversation);
     }
     return again;
+  }
+
+  /** In the units of the file, whichever were asked for here; never on a boat nobody saw. */
+  private static void saved(
+      Boat kept, Boat asked, Boat seen, Workspace workspace, Conversation conversation) {
+    if (!kept.in(asked.units()).equals(asked)) {
+      conversation.say(
+          "The boat file was changed meanwhile, so what was seen stands in the record alone.");
+      return;
+    }
+    workspace.saveBoat(kept.withTrialSeen(seen.trialSeen()));
   }
 
   private static boolean isKeptAt(Path kept, Path file) {

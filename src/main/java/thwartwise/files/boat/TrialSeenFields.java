@@ -65,9 +65,10 @@ final class TrialSeenFields {
         .put("boat", mark(boat));
   }
 
-  /** The same for the same hull, openings, chambers, places and kit. */
+  /** The same for the same water, hull, openings, chambers, places and kit. */
   private static String mark(Boat boat) {
     ObjectNode node = JsonText.object();
+    node.put("water", boat.water().word());
     node.set("hull", HullFields.write(boat.hull(), List.of()));
     list(node, "openings", boat.openings(), o -> OpeningFields.write(o, boat.hull().stations()));
     list(node, "chambers", boat.chambers(), ChamberFields::write);

@@ -18,7 +18,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
   /** Between these lies what people weigh on the mean of a crew, dressed, kg (judgement). */
   private static final double LIGHT = 15;
 
-  private static final double HEAVY = 120;
+  private static final double HEAVY = 150;
 
   public Optional<TrialSeen> seen() {
     boolean done =
@@ -65,10 +65,14 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
         tape.carried("trial.mass", "All of them together, as they were dressed")
             .how("Each on the bathroom scales, dressed and with the jacket; add it up.")
             .why("More weight than was seen may not go.")
-            .within(usual(people)));
+            .within(usual(people))
+            .remark(mass -> each(mass, people)));
   }
 
-  /** Pounds for kilograms and one person for two show in what each would weigh (judgement). */
+  /**
+   * Pounds for kilograms and one person for two show in what each would weigh (judgement). What
+   * lies outside is not taken however firmly somebody insists: more of it would flatter.
+   */
   private PlausibleRange usual(int people) {
     return new PlausibleRange(
         Dimension.MASS,
@@ -76,8 +80,15 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
         LIGHT * people,
         HEAVY * people,
         "mass of so many people",
-        Math.max(BoatQuantity.SEEN_MASS.least(), BoatQuantity.PERSON_MASS.least() * people),
-        Math.min(BoatQuantity.SEEN_MASS.most(), BoatQuantity.PERSON_MASS.most() * people));
+        LIGHT * people,
+        HEAVY * people);
+  }
+
+  /** So that pounds for kilograms are seen where no range can tell. */
+  private Optional<String> each(double mass, int people) {
+    return people > 1
+        ? Optional.of("that is " + tape.system().show(mass / people, Dimension.MASS) + " each")
+        : Optional.empty();
   }
 
   private double minutes() {
