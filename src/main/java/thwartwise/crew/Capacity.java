@@ -19,4 +19,9 @@ public record Capacity(int people, double crew, double load, double room) {
         Math.min(load, other.load),
         Math.min(room, other.room));
   }
+
+  /** As many people however little they weigh. */
+  public Capacity withAnyCrew() {
+    return new Capacity(people, 1, load, room);
+  }
 }

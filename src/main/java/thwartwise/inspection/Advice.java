@@ -4,9 +4,9 @@ import java.util.List;
 import thwartwise.remedy.Prohibition;
 
 /**
- * What could be done about the boat, best first.
+ * What could be done about the boat, in the order it is to be done.
  *
- * @param pieces ranked by what they buy
+ * @param pieces what puts the boat right before what buys more
  * @param never what must never be done to this boat
  */
 public record Advice(List<AdvicePiece> pieces, List<Prohibition> never) {

@@ -18,7 +18,8 @@ import thwartwise.remedy.Effort;
  * @param load kg of people and everything not built in more than today; may be less than nothing
  * @param moved the reading that stands in the way today, before and after; empty when the deed does
  *     not change what the boat can carry
- * @param putsRight checks that hold back the boat as it is loaded today and then no longer do
+ * @param putsRight checks that hold back the boat as it is loaded today and then no longer do; none
+ *     where another one still does, or where nobody may go even so
  * @param worse every check that comes out worse after it, with the same people aboard
  * @param thenNobody acts that the larger crew it buys must not do and today's may
  */

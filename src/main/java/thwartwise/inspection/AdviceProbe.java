@@ -74,9 +74,25 @@ final class AdviceProbe {
         .max(Comparator.comparingDouble(Short::by));
   }
 
-  /** By how much less these crews fall short in the changed boat; zero or less is no gain. */
-  double gain(Inspection changed) {
-    return crews.stream().mapToDouble(c -> c.by - shortfall(changed, c.crew)).sum();
+  /**
+   * What a changed boat does for these crews.
+   *
+   * @param nearer by how much less they fall short; zero or less is no gain
+   * @param anyFits whether one of them is within its limits then
+   */
+  record Gain(double nearer, boolean anyFits) {
+    static final Gain NONE = new Gain(0, false);
+  }
+
+  Gain gain(Inspection changed) {
+    double nearer = 0;
+    boolean fits = false;
+    for (Short crew : crews) {
+      double left = shortfall(changed, crew.crew);
+      nearer += crew.by - left;
+      fits |= left == 0;
+    }
+    return new Gain(nearer, fits);
   }
 
   private static double shortfall(Inspection boat, Crew crew) {

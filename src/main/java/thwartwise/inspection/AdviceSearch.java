@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
@@ -34,38 +35,50 @@ final class AdviceSearch {
   /** A lesser gain of the quick look is noise. */
   private static final double NOISE = 1e-4;
 
-  private static final Comparator<AdvicePiece> BEST_FIRST =
-      Comparator.comparing(AdvicePiece::worsensALimit)
-          .thenComparing(Comparator.comparingInt(AdvicePiece::people).reversed())
-          .thenComparing(Comparator.comparingDouble(AdvicePiece::crew).reversed())
-          .thenComparing(Comparator.comparingDouble(AdvicePiece::load).reversed())
-          .thenComparing(
-              Comparator.comparingInt((AdvicePiece p) -> p.putsRight().size()).reversed())
-          .thenComparing(AdvicePiece::effort)
-          .thenComparing(AdvicePiece::deed, Deed.IN_ORDER);
+  /** Two together are tried of no more than these, the best by the quick look. */
+  private static final int MOST_PAIRED = 5;
+
+  /** As many of the pairs as get a search of their own. */
+  private static final int MOST_PAIRS_SEARCHED = 3;
 
   private final Inspection today;
   private final AdviceProbe probe;
   private final boolean heldBack;
+  private final boolean nobodyMayGo;
   private final Progress progress;
 
   private AdviceSearch(Inspection today, Progress progress) {
     this.today = today;
     this.progress = progress;
     this.probe = AdviceProbe.of(today, today.recommendation().adult());
-    this.heldBack = today.limitingAsLoaded().stream().anyMatch(Finding::holdsBack);
+    this.heldBack = isHeldBack(today);
+    this.nobodyMayGo = !(today.recommendation().crew() > 0);
   }
 
-  /** A change that was looked at: the boat after it, and how far the quick look saw it help. */
-  private record Tried(Change change, Inspection after, double gain, int putRight) {
+  private static boolean isHeldBack(Inspection inspection) {
+    return inspection.limitingAsLoaded().stream().anyMatch(Finding::holdsBack);
+  }
+
+  /**
+   * A change that was looked at.
+   *
+   * @param after the boat after it
+   * @param nearer how far the quick look saw it help
+   * @param mayPutRight whether the quick look saw a crew let go, or the loading of today
+   */
+  private record Tried(Change change, Inspection after, double nearer, boolean mayPutRight) {
     static final Comparator<Tried> BEST_FIRST =
-        Comparator.comparingDouble(Tried::gain)
-            .thenComparingInt(Tried::putRight)
+        Comparator.comparing(Tried::mayPutRight)
+            .thenComparingDouble(Tried::nearer)
             .reversed()
-            .thenComparing(t -> t.change().effort());
+            .thenComparingInt(Tried::ease);
 
     boolean helps() {
-      return gain > NOISE || putRight > 0;
+      return nearer > NOISE || mayPutRight;
+    }
+
+    int ease() {
+      return AdviceOrder.ease(change.deed(), change.effort());
     }
   }
 
@@ -80,34 +93,52 @@ final class AdviceSearch {
   }
 
   private Advice advice() {
-    List<AdvicePiece> pieces = new ArrayList<>();
-    pieces.addAll(pieces(worthASearch()));
-    if (heldBack) {
-      pieces.addAll(pieces(otherwiseToday()));
+    List<Tried> changes = byTopic(tried(Changes.toTheBoat(today.craft(), today.date())));
+    List<Tried> loadings = heldBack && !nobodyMayGo ? otherwiseToday() : List.of();
+    List<AdviceCandidate> told =
+        new ArrayList<>(best(changes.stream().filter(Tried::helps).limit(MOST_SEARCHED).toList()));
+    told.addAll(best(loadings.stream().filter(Tried::helps).limit(MOST_TODAY).toList()));
+    if ((heldBack || nobodyMayGo) && told.stream().noneMatch(AdviceCandidate::putsRight)) {
+      told.addAll(pairs(changes, loadings));
     }
-    AdviceAnchoring.of(today.findings()).ifPresent(pieces::add);
-    pieces.sort(BEST_FIRST);
-    return new Advice(pieces, Changes.never(today.craft().boat()));
+    return new Advice(sorted(costing(worthTelling(told))), Changes.never(today.craft().boat()));
+  }
+
+  /** Where nobody may go, what lets nobody go is told only for want of anything better. */
+  private List<AdviceCandidate> worthTelling(List<AdviceCandidate> told) {
+    List<AdviceCandidate> right = told.stream().filter(AdviceCandidate::putsRight).toList();
+    return nobodyMayGo && !right.isEmpty() ? right : told;
+  }
+
+  private List<AdvicePiece> sorted(List<AdviceCandidate> told) {
+    List<AdvicePiece> pieces = new ArrayList<>();
+    told.stream()
+        .sorted(AdviceOrder.FIRST_TOLD_FIRST)
+        .map(AdviceCandidate::piece)
+        .forEach(pieces::add);
+    if (!nobodyMayGo) {
+      AdviceAnchoring.of(today.findings()).ifPresent(pieces::add);
+    }
+    return pieces;
   }
 
   /** What a piece costs is looked for only where it is told. */
-  private List<AdvicePiece> pieces(List<Tried> tried) {
-    List<Bought> best = best(tried);
-    Runnable done = progress.counting(Stage.COSTS, best.size());
-    return best.parallelStream().map(b -> after(costing(b), done)).toList();
+  private List<AdviceCandidate> costing(List<AdviceCandidate> told) {
+    Runnable done = progress.counting(Stage.COSTS, told.size());
+    return told.parallelStream().map(c -> after(costing(c), done)).toList();
   }
 
   /** The best of them; what cannot be among them is not inspected to the end. */
-  private List<Bought> best(List<Tried> tried) {
-    List<Bought> best = new ArrayList<>();
+  private List<AdviceCandidate> best(List<Tried> tried) {
+    List<AdviceCandidate> best = new ArrayList<>();
     Runnable done = progress.counting(Stage.GAINS, tried.size());
     // These are wanted whatever the others come to: worked out side by side, then looked up.
     tried.subList(0, Math.min(tried.size(), MOST_TOLD)).parallelStream()
         .forEach(t -> t.after().amounts());
     for (Tried next : tried) {
-      if (best.size() < MOST_TOLD || next.after().mayReach(best.get(MOST_TOLD - 1).amounts())) {
-        bought(next).ifPresent(best::add);
-        best.sort(Comparator.comparing(Bought::piece, BEST_FIRST));
+      if (best.size() < MOST_TOLD || mayComeBefore(next, best.get(MOST_TOLD - 1))) {
+        candidate(next).ifPresent(best::add);
+        best.sort(AdviceOrder.FIRST_TOLD_FIRST);
         best.subList(Math.min(best.size(), MOST_TOLD), best.size()).clear();
       }
       done.run();
@@ -115,26 +146,65 @@ final class AdviceSearch {
     return best;
   }
 
-  private record Bought(AdvicePiece piece, Inspection after) {
-    Capacity amounts() {
-      return after.amounts();
+  /** False proves that it does not. */
+  private static boolean mayComeBefore(Tried next, AdviceCandidate last) {
+    if (next.mayPutRight() || last.amounts().crew() == 0) {
+      return true;
     }
+    if (last.putsRight()) {
+      return false;
+    }
+    boolean cheaper =
+        last.piece().people() > 0
+            && next.ease() < AdviceOrder.ease(last.piece().deed(), last.piece().effort());
+    return next.after().mayReach(cheaper ? last.amounts().withAnyCrew() : last.amounts());
   }
 
-  private AdvicePiece costing(Bought bought) {
+  /** Two changes together that put right what neither does alone. */
+  private List<AdviceCandidate> pairs(List<Tried> changes, List<Tried> loadings) {
+    List<Tried> few =
+        Stream.concat(changes.stream().limit(MOST_PAIRED), loadings.stream().limit(MOST_TODAY))
+            .toList();
+    List<Tried> pairs = new ArrayList<>();
+    for (int i = 0; i < few.size(); i++) {
+      for (int j = i + 1; j < few.size(); j++) {
+        pairs.addAll(pair(few.get(i), few.get(j)));
+      }
+    }
+    return pairs.stream()
+        .sorted(Comparator.comparingInt(Tried::ease))
+        .limit(MOST_PAIRS_SEARCHED)
+        .flatMap(p -> candidate(p).stream())
+        .filter(AdviceCandidate::putsRight)
+        .toList();
+  }
+
+  /** The best of the ways to do both that the quick look sees put it right. */
+  private List<Tried> pair(Tried one, Tried other) {
+    return tried(Changes.then(one.change(), one.after().craft(), other.change(), today.date()))
+        .stream()
+        .filter(Tried::mayPutRight)
+        .sorted(Tried.BEST_FIRST)
+        .limit(1)
+        .toList();
+  }
+
+  private AdviceCandidate costing(AdviceCandidate bought) {
     Inspection after = bought.after();
-    return bought
-        .piece()
-        .costing(
-            AdviceComparison.of(today.comparable(today), after.comparable(today)).worse(),
-            bought.piece().people() > 0 ? after.nobodyDoes(today) : List.of());
+    AdvicePiece piece =
+        bought
+            .piece()
+            .costing(
+                AdviceComparison.of(today.comparable(today), after.comparable(today)).worse(),
+                bought.piece().people() > 0 ? after.nobodyDoes(today) : List.of());
+    return new AdviceCandidate(piece, after, bought.putsRight());
   }
 
-  private List<Tried> worthASearch() {
+  /** The best change about each topic, the best topic first. */
+  private static List<Tried> byTopic(List<Tried> tried) {
     Map<String, Tried> byTopic = new LinkedHashMap<>();
-    tried(Changes.toTheBoat(today.craft(), today.date()))
-        .forEach(t -> byTopic.merge(t.change().topic(), t, AdviceSearch::better));
-    return byTopic.values().stream().sorted(Tried.BEST_FIRST).limit(MOST_SEARCHED).toList();
+    tried.forEach(t -> byTopic.merge(t.change().topic(), t, AdviceSearch::better));
+    return byTopic.values().stream().sorted(Tried.BEST_FIRST).toList();
   }
 
   private static <T> T after(T result, Runnable done) {
@@ -147,50 +217,39 @@ final class AdviceSearch {
   }
 
   private List<Tried> otherwiseToday() {
-    return tried(Changes.toToday(today.craft().boat())).stream()
-        .sorted(Tried.BEST_FIRST)
-        .limit(MOST_TODAY)
-        .toList();
+    return tried(Changes.toToday(today.craft().boat())).stream().sorted(Tried.BEST_FIRST).toList();
   }
 
   private List<Tried> tried(List<Change> changes) {
     Runnable done = progress.counting(Stage.CHANGES, changes.size());
-    return changes.parallelStream()
-        .flatMap(c -> after(tried(c), done).stream())
-        .filter(Tried::helps)
-        .toList();
+    return changes.parallelStream().flatMap(c -> after(tried(c), done).stream()).toList();
   }
 
   /** Empty when the change cannot be made to this boat. */
   private Optional<Tried> tried(Change change) {
     try {
       Inspection after = today.after(change);
-      return Optional.of(
-          new Tried(
-              change,
-              after,
-              change.onlyToday() ? 0 : probe.gain(after),
-              heldBack ? putRight(after).size() : 0));
+      AdviceProbe.Gain gain = change.onlyToday() ? AdviceProbe.Gain.NONE : probe.gain(after);
+      boolean mayPutRight = nobodyMayGo ? gain.anyFits() : heldBack && !isHeldBack(after);
+      return Optional.of(new Tried(change, after, gain.nearer(), mayPutRight));
     } catch (UnusableBoat notHere) {
       return Optional.empty();
     }
   }
 
-  private List<CheckQuestion> putRight(Inspection after) {
-    return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
-  }
-
-  private Optional<Bought> bought(Tried tried) {
+  private Optional<AdviceCandidate> candidate(Tried tried) {
     Capacity now = tried.after().amounts();
     Recommendation then = today.recommendation();
     int people = now.people() - then.people();
     double crew = now.crew() - then.crew();
-    if (people < 0 || people == 0 && crew < 0) {
+    boolean nobody = !(now.crew() > 0);
+    if (people < 0 || people == 0 && crew < 0 || nobody && leavesAshore(tried.change().deed())) {
       return Optional.empty();
     }
-    Optional<AdviceReading> moved =
-        tried.change().onlyToday() ? Optional.empty() : probe.moved(tried.after());
     Change change = tried.change();
+    Optional<AdviceReading> moved =
+        change.onlyToday() ? Optional.empty() : probe.moved(tried.after());
+    boolean loadingRight = heldBack && !nobody && !isHeldBack(tried.after());
     AdvicePiece piece =
         new AdvicePiece(
             change.deed(),
@@ -199,10 +258,20 @@ final class AdviceSearch {
             crew,
             now.load() - then.load(),
             moved.filter(AdviceReading::isBetter),
-            putRight(tried.after()),
+            loadingRight ? putRight(tried.after()) : List.of(),
             List.of(),
             List.of());
-    return Optional.of(new Bought(piece, tried.after()))
-        .filter(b -> piece.buys() || piece.moved().isPresent());
+    boolean right = nobodyMayGo ? !nobody : loadingRight;
+    return Optional.of(new AdviceCandidate(piece, tried.after(), right))
+        .filter(c -> piece.buys() || piece.moved().isPresent());
+  }
+
+  private List<CheckQuestion> putRight(Inspection after) {
+    return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
+  }
+
+  /** Nobody leaves anything ashore while nobody may go. */
+  private static boolean leavesAshore(Deed deed) {
+    return deed instanceof Deed.LeaveKit || deed instanceof Deed.StayAshore;
   }
 }

@@ -1,6 +1,7 @@
 package thwartwise.page;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Words made into sentences: a capital at the start, a stop at the end. */
@@ -17,7 +18,13 @@ public final class Sentence {
 
   public static String capital(String words) {
     int first = words.isEmpty() ? 0 : words.offsetByCodePoints(0, 1);
-    return words.substring(0, first).toUpperCase(java.util.Locale.ROOT) + words.substring(first);
+    return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
+  }
+
+  /** For the middle of a sentence. */
+  public static String small(String words) {
+    int first = words.isEmpty() ? 0 : words.offsetByCodePoints(0, 1);
+    return words.substring(0, first).toLowerCase(Locale.ROOT) + words.substring(first);
   }
 
   public static String joined(List<String> sentences) {

@@ -16,4 +16,18 @@ public record Change(String topic, Deed deed, Effort effort, boolean onlyToday, 
   static Change of(String topic, Deed deed, Effort effort, Boat boat) {
     return new Change(topic, deed, effort, false, boat);
   }
+
+  /**
+   * Both, where the other one is made after this one.
+   *
+   * @param other a change to the boat after this one
+   */
+  Change and(Change other) {
+    return new Change(
+        topic + " and " + other.topic,
+        new Deed.DeedPair(deed, other.deed),
+        effort.and(other.effort),
+        onlyToday && other.onlyToday,
+        other.boat);
+  }
 }

@@ -30,6 +30,19 @@ public final class Changes {
     return PeopleShifted.of(boat);
   }
 
+  /**
+   * What can be done to the boat after a change as well, about one more topic: as it fits the
+   * changed boat.
+   */
+  public static List<Change> then(Change done, Craft changed, Change other, LocalDate today) {
+    List<Change> all = other.onlyToday() ? toToday(changed.boat()) : toTheBoat(changed, today);
+    return all.stream()
+        .filter(c -> c.topic().equals(other.topic()))
+        .filter(c -> !c.onlyToday() || c.deed().equals(other.deed()))
+        .map(done::and)
+        .toList();
+  }
+
   /** What must never be done to this boat. */
   public static List<Prohibition> never(Boat boat) {
     return boat.chambers().stream()

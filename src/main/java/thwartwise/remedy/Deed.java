@@ -2,7 +2,9 @@ package thwartwise.remedy;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.boat.EmptyHelm;
 
 /** What somebody is to do, as data. Its words are written in the report. */
 public sealed interface Deed {
@@ -26,6 +28,7 @@ public sealed interface Deed {
             RaiseEdge.class,
             SealChamber.class,
             SeatElsewhere.class,
+            DeedPair.class,
             AsRecorded.class)
         .indexOf(deed.getClass());
   }
@@ -77,9 +80,27 @@ public sealed interface Deed {
   /**
    * Kit left ashore.
    *
-   * @param drives whether it drives the boat
+   * @param drive what the boat loses of its drive with it
+   * @param driven the motor it drives; blank where it drives none
    */
-  record LeaveKit(String kit, boolean drives) implements Deed {}
+  record LeaveKit(String kit, Drive drive, String driven) implements Deed {}
+
+  /** What a boat loses of its drive with a piece of kit. */
+  enum Drive {
+    NONE,
+    /** What it feeds is no motor: lights, a pump. */
+    FEEDS,
+    /** Another battery is left, which lasts less long by itself. */
+    SHORTER,
+    STOPS,
+    /** It is the motor, or what it is steered by. */
+    ITSELF;
+
+    /** Whether the boat is not driven by it any more. */
+    public boolean stops() {
+      return this == STOPS || this == ITSELF;
+    }
+  }
 
   /**
    * Kit moved to the floor on the middle line, near a place.
@@ -119,11 +140,20 @@ public sealed interface Deed {
     }
   }
 
-  record SeatElsewhere(String person, String place) implements Deed {}
+  /**
+   * @param helm where nobody steers then
+   */
+  record SeatElsewhere(String person, String place, Optional<EmptyHelm> helm) implements Deed {}
 
   record ChangeSeats(String one, String other) implements Deed {}
 
-  record StayAshore(String person) implements Deed {}
+  /**
+   * @param helm where nobody steers then
+   */
+  record StayAshore(String person, Optional<EmptyHelm> helm) implements Deed {}
+
+  /** Two things to do, where neither alone is enough. */
+  record DeedPair(Deed one, Deed other) implements Deed {}
 
   record OthersAboard() implements Deed {}
 

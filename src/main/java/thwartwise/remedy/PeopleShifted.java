@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.boat.EmptyHelm;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
@@ -41,8 +42,12 @@ final class PeopleShifted {
             .map(p -> p == person ? new Person(p.name(), p.mass(), place.name(), 0) : p)
             .toList();
     return today(
-        new Deed.SeatElsewhere(person.name(), place.name()),
+        new Deed.SeatElsewhere(person.name(), place.name(), helm(boat, moved)),
         boat.withAboard(sideBySide(moved, place)));
+  }
+
+  private static Optional<EmptyHelm> helm(Boat boat, List<Person> aboard) {
+    return EmptyHelm.of(boat, aboard.stream().map(Person::place).toList());
   }
 
   private static void swaps(Boat boat, List<Change> changes) {
@@ -71,7 +76,7 @@ final class PeopleShifted {
 
   private static Change ashore(Boat boat, Person person) {
     List<Person> left = boat.aboard().stream().filter(p -> p != person).toList();
-    return today(new Deed.StayAshore(person.name()), boat.withAboard(left));
+    return today(new Deed.StayAshore(person.name(), helm(boat, left)), boat.withAboard(left));
   }
 
   /** Everyone at a place evenly spread, as they are seated everywhere else. */

@@ -10,8 +10,12 @@ import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
+import thwartwise.remedy.Deed;
 
-/** What could be done about the boat, best first, each tried on the boat as it was measured. */
+/**
+ * What could be done about the boat, in the order to do it in, each tried on the boat as it was
+ * measured.
+ */
 final class AdviceSection {
   private static final int FIRST = 3;
 
@@ -25,7 +29,11 @@ final class AdviceSection {
     page.heading("What could be changed");
     if (!advice.pieces().isEmpty()) {
       page.paragraph(
-          "Each was tried on the boat as it was measured, by itself; two together were not tried",
+          "Each was tried by itself on the boat as it was measured: what two of them buy does not"
+              + " add up",
+          advice.pieces().stream().anyMatch(p -> p.deed() instanceof Deed.DeedPair)
+              ? "Two in one line were tried together, because neither is enough alone"
+              : "",
           "After any change measure again what it touched, and inspect again before it counts");
     }
     List<AdvicePiece> first = first(advice);

@@ -1,12 +1,16 @@
 package thwartwise.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thwartwise.boat.CountedBuoyancy;
+import thwartwise.boat.EmptyHelm;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 import thwartwise.remedy.Deed;
 
 /**
@@ -20,6 +24,8 @@ public record DeedWords(String deed, String how, List<String> cautions) {
   private static final String FASTENING =
       "Closed-cell foam only. Fasten it so that it cannot float off or be kicked out: glue it in"
           + " and screw battens or straps across it";
+
+  private static final String ALONGSIDE = "Alongside the bank, one at a time, keeping low";
 
   /** kg/m³ */
   private static final double FOAM = 40;
@@ -47,6 +53,9 @@ public record DeedWords(String deed, String how, List<String> cautions) {
   public static DeedWords of(Deed deed, UnitFormat units) {
     if (deed instanceof Deed.AsRecorded recorded) {
       return new DeedWords(recorded.deed(), recorded.how(), recorded.cautions());
+    }
+    if (deed instanceof Deed.DeedPair two) {
+      return pair(of(two.one(), units), of(two.other(), units));
     }
     if (deed instanceof Deed.AnchorByTheBow anchoring) {
       return anchoring(anchoring, units);
@@ -158,11 +167,20 @@ public record DeedWords(String deed, String how, List<String> cautions) {
   }
 
   private static DeedWords left(Deed.LeaveKit left) {
+    String lost = lost(left);
     String deed = "Leave the " + left.kit() + " ashore";
     String how = "Take it out of the list of kit as well, and inspect again";
-    return left.drives()
-        ? of(deed, how, "What it drives stays still: have oars or paddles aboard")
-        : of(deed, how);
+    return lost.isEmpty() ? of(deed, how) : of(deed, how, lost);
+  }
+
+  private static String lost(Deed.LeaveKit left) {
+    return switch (left.drive()) {
+      case NONE -> "";
+      case FEEDS -> "What it feeds stays off: lights, a pump, a radio";
+      case SHORTER -> "The " + left.driven() + " runs for less time on what is left";
+      case STOPS -> "The " + left.driven() + " does not run: row or paddle";
+      case ITSELF -> "The boat is rowed or paddled without it";
+    };
   }
 
   private static DeedWords moved(Deed.MoveKit moved, UnitFormat units) {
@@ -206,9 +224,16 @@ public record DeedWords(String deed, String how, List<String> cautions) {
   }
 
   private static DeedWords byThePeople(Deed deed) {
-    return of(
-        people(deed),
-        "Alongside the bank, one at a time, keeping low; whoever steers must still reach what steers");
+    return helm(deed)
+        .map(empty -> of(people(deed), ALONGSIDE, EmptyHelmWords.of(empty)))
+        .orElseGet(() -> of(people(deed), ALONGSIDE));
+  }
+
+  private static Optional<EmptyHelm> helm(Deed deed) {
+    if (deed instanceof Deed.SeatElsewhere seat) {
+      return seat.helm();
+    }
+    return deed instanceof Deed.StayAshore stays ? stays.helm() : Optional.empty();
   }
 
   private static String people(Deed deed) {
@@ -222,6 +247,14 @@ public record DeedWords(String deed, String how, List<String> cautions) {
       return "Leave " + stays.person() + " ashore";
     }
     return "Others aboard";
+  }
+
+  /** Neither is enough alone, so both stand in one line. */
+  private static DeedWords pair(DeedWords one, DeedWords other) {
+    return new DeedWords(
+        one.deed() + ", and " + Sentence.small(other.deed()),
+        Sentence.joined(List.of(one.how(), other.how())),
+        Stream.concat(one.cautions().stream(), other.cautions().stream()).distinct().toList());
   }
 
   private static DeedWords anchoring(Deed.AnchorByTheBow anchoring, UnitFormat units) {

@@ -88,6 +88,7 @@ final class GlanceSheet {
     } else {
       SeatTable.write(page, inspection.boat().places(), crew, units);
     }
+    EmptyHelmWords.of(inspection.boat(), crew).ifPresent(page::paragraph);
   }
 
   private void figures(Page page) {

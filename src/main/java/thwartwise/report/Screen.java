@@ -76,7 +76,7 @@ public final class Screen {
     Recommendation crew = report.recommendation();
     if (verdict != Verdict.HELD) {
       lines.add("Load:", Sentence.joined(load(crew)));
-      ScreenSeats.write(lines, inspection.boat().places(), crew, detail, units);
+      ScreenSeats.write(lines, inspection.boat(), crew, detail, units);
     }
     lines.add("Dry:", dry());
     lines.add("Filled:", filled());

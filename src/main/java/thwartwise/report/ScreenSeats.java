@@ -2,12 +2,14 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.boat.Boat;
 import thwartwise.boat.Place;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.LineWrap;
+import thwartwise.page.Sentence;
 
 /** For each number of people how heavy each may be and where they sit then, one row each. */
 final class ScreenSeats {
@@ -16,11 +18,8 @@ final class ScreenSeats {
   private ScreenSeats() {}
 
   static void write(
-      ScreenLines lines,
-      List<Place> places,
-      Recommendation crew,
-      ScreenDetail detail,
-      UnitFormat units) {
+      ScreenLines lines, Boat boat, Recommendation crew, ScreenDetail detail, UnitFormat units) {
+    List<Place> places = boat.places();
     if (places.isEmpty()) {
       lines.add("Seats:", "No place to sit was measured, so no seating could be looked at.");
       return;
@@ -34,7 +33,8 @@ final class ScreenSeats {
           start + seats(limit, start, places, detail));
     }
     String others = shown.size() < crew.crewLimits().size() ? "Other numbers: page." : "";
-    lines.add("", (others + " " + besidesLight(crew, units)).strip());
+    String helm = EmptyHelmWords.shortly(boat, crew).map(Sentence::of).orElse("");
+    lines.add("", (others + " " + besidesLight(crew, units) + " " + helm).strip());
   }
 
   /** Those around the number recommended, which is always among them. */

@@ -219,4 +219,61 @@ class ChangesTest {
         .noneMatch(m -> DeedWords.of(m.deed()).deed().endsWith("under the middle thwart"));
     assertThat(moves).anyMatch(m -> DeedWords.of(m.deed()).deed().endsWith("under the aft thwart"));
   }
+
+  private static List<Change> left(BoxBoat boat) {
+    return Changes.toTheBoat(boat.place("thwart", 1.5, 0.25, 0.3, 1).craft(), BoxBoat.TODAY)
+        .stream()
+        .filter(c -> c.topic().startsWith("leave"))
+        .toList();
+  }
+
+  private static BoxBoat withBattery() {
+    return BoxBoat.of(3, 1.2, 0.5).kit("battery", 20, Vector3.of(0.6, 0, 0.12), 0.008);
+  }
+
+  private static final Vector3 TRANSOM = Vector3.of(-0.05, 0, 0.4);
+  private static final Vector3 MIDDLE = Vector3.of(1.5, 0, 0.4);
+
+  @Test
+  void what_a_battery_drives_is_looked_at_before_it_is_said_to_stay_still() {
+    assertThat(left(withBattery()))
+        .extracting(c -> DeedWords.of(c.deed()).cautions())
+        .containsExactly(List.of("What it feeds stays off: lights, a pump, a radio"));
+    assertThat(left(withBattery().weight("outboard", 4, TRANSOM).weight("oars", 4, MIDDLE)))
+        .extracting(c -> DeedWords.of(c.deed()).cautions())
+        .containsExactly(List.of("The outboard does not run: row or paddle"));
+    assertThat(
+            left(
+                withBattery()
+                    .weight("electric motor", 4, TRANSOM)
+                    .kit("second battery", 15, Vector3.of(2.4, 0, 0.12), 0.008)))
+        .extracting(c -> DeedWords.of(c.deed()).cautions())
+        .containsOnly(List.of("The electric motor runs for less time on what is left"));
+  }
+
+  @Test
+  void what_drives_the_boat_stays_where_there_is_nothing_to_row_or_paddle_with() {
+    assertThat(left(withBattery().weight("electric motor", 8, TRANSOM))).isEmpty();
+    assertThat(left(withBattery().weight("electric motor", 8, TRANSOM).weight("paddle", 1, MIDDLE)))
+        .extracting(c -> DeedWords.of(c.deed()).deed())
+        .containsExactly("Leave the battery ashore", "Leave the electric motor ashore");
+  }
+
+  @Test
+  void it_is_said_when_nobody_is_left_by_the_motor() {
+    List<String> told =
+        Changes.toToday(DEMO).stream()
+            .map(c -> DeedWords.of(c.deed()))
+            .filter(w -> w.cautions().stream().anyMatch(c -> c.startsWith("Nobody reaches")))
+            .map(w -> w.deed() + ": " + w.cautions())
+            .toList();
+    String row =
+        ": [Nobody reaches the motor while the stern bench is empty: somebody on the middle thwart"
+            + " rows and steers]";
+    assertThat(told)
+        .containsExactly(
+            "Seat helm on the middle thwart instead" + row,
+            "Seat helm on the bow seat instead" + row,
+            "Leave helm ashore" + row);
+  }
 }

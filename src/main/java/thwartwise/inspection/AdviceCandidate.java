@@ -1,0 +1,15 @@
+package thwartwise.inspection;
+
+import thwartwise.crew.Capacity;
+
+/**
+ * A piece of advice with the boat after it.
+ *
+ * @param putsRight whether it lets somebody go where nobody may, or the crew of today as it is
+ *     loaded
+ */
+record AdviceCandidate(AdvicePiece piece, Inspection after, boolean putsRight) {
+  Capacity amounts() {
+    return after.amounts();
+  }
+}

@@ -1,0 +1,55 @@
+package thwartwise.inspection;
+
+import java.util.Comparator;
+import thwartwise.remedy.Deed;
+import thwartwise.remedy.Effort;
+
+/**
+ * In which order advice is given. What puts the boat right comes first, the cheapest of it before
+ * the rest. Then comes what buys most; of what buys as many adults the cheapest.
+ */
+final class AdviceOrder {
+  static final Comparator<AdviceCandidate> FIRST_TOLD_FIRST =
+      Comparator.comparing((AdviceCandidate c) -> c.piece().worsensALimit())
+          .thenComparing(c -> !c.putsRight())
+          .thenComparingInt(c -> c.putsRight() ? ease(c.piece()) : 0)
+          .thenComparing(Comparator.comparingInt((AdviceCandidate c) -> people(c)).reversed())
+          .thenComparingInt(c -> people(c) > 0 ? ease(c.piece()) : 0)
+          .thenComparing(
+              Comparator.comparingDouble((AdviceCandidate c) -> c.piece().crew()).reversed())
+          .thenComparing(
+              Comparator.comparingDouble((AdviceCandidate c) -> c.piece().load()).reversed())
+          .thenComparingInt(c -> ease(c.piece()))
+          .thenComparing(c -> c.piece().deed(), Deed.IN_ORDER);
+
+  private AdviceOrder() {}
+
+  private static int people(AdviceCandidate candidate) {
+    return candidate.piece().people();
+  }
+
+  private static int ease(AdvicePiece piece) {
+    return ease(piece.deed(), piece.effort());
+  }
+
+  /**
+   * How soon somebody would do it; less is sooner (judgement). Of what takes as long, foam is what
+   * is bought and glued in for good, and comes last. To leave ashore what drives the boat takes no
+   * time and costs a day of rowing.
+   */
+  static int ease(Deed deed, Effort effort) {
+    int time = 3 * effort.ordinal();
+    if (deed instanceof Deed.LeaveKit left && left.drive().stops()) {
+      return 3 * Effort.AN_AFTERNOON.ordinal();
+    }
+    if (deed instanceof Deed.StayAshore) {
+      return time + 1;
+    }
+    return hasFoam(deed) ? time + 2 : time + (deed instanceof Deed.DeedPair ? 1 : 0);
+  }
+
+  private static boolean hasFoam(Deed deed) {
+    return deed instanceof Deed.AddFoam
+        || deed instanceof Deed.DeedPair two && (hasFoam(two.one()) || hasFoam(two.other()));
+  }
+}
