@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
+import thwartwise.boat.EmptyHelm;
 import thwartwise.checks.CheckWords;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
@@ -25,6 +27,7 @@ public final class SeatsPage {
     page.title(boat.name()).paragraph(verdict(answer));
     if (!answer.seats().isEmpty()) {
       seats(page, answer, units);
+      helm(boat, answer).ifPresent(page::paragraph);
     }
     if (!answer.ashore().isEmpty()) {
       ashore(page, answer);
@@ -51,6 +54,11 @@ public final class SeatsPage {
     answer.seats().forEach(s -> page.point(s.place() + ": " + who(s.member())));
     double all = answer.seats().stream().mapToDouble(s -> s.member().heaviest()).sum();
     page.gap().paragraph("That comes to " + units.mass(all, Side.UP) + " at the most, dressed");
+  }
+
+  private static Optional<String> helm(Boat boat, CrewAnswer answer) {
+    return EmptyHelm.of(boat, answer.seats().stream().map(s -> s.place()).toList())
+        .map(EmptyHelmWords::of);
   }
 
   private static String who(NamedPerson member) {

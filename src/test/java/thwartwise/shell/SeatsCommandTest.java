@@ -41,6 +41,8 @@ class SeatsCommandTest {
               kg).
 
             That comes to 118 kg at the most, dressed.
+            Nobody reaches the motor while the stern bench is empty: somebody on the middle
+            thwart rows and steers.
             """)
         .contains("A recommendation, not a capacity plate and not a builder's plate.")
         .doesNotContain("stays ashore");
