@@ -76,7 +76,7 @@ class ArchitectureTest {
           Map.entry("checklist", Set.of("boat", "geometry", "measure")),
           Map.entry("rules", Set.of("afloat", "boat", "geometry", "measure")),
           Map.entry("remedy", Set.of("boat", "geometry", "measure")),
-          Map.entry("loadcase", Set.of("boat")),
+          Map.entry("loadcase", Set.of("rules", "afloat", "boat", "geometry", "measure")),
           Map.entry("checks", Set.of("loadcase", "rules", "afloat", "boat", "geometry", "measure")),
           Map.entry(
               "plausibility",
@@ -109,7 +109,14 @@ class ArchitectureTest {
           Map.entry(
               "picture",
               Set.of(
-                  "page", "inspection", "crew", "checks", "afloat", "boat", "geometry", "measure")),
+                  "page",
+                  "inspection",
+                  "crew",
+                  "loadcase",
+                  "afloat",
+                  "boat",
+                  "geometry",
+                  "measure")),
           Map.entry("today", Set.of("inspection", "crew", "checks", "loadcase", "boat", "measure")),
           Map.entry("record", below("record")),
           Map.entry("measured", Set.of("boat", "measure")),
@@ -319,7 +326,7 @@ class ArchitectureTest {
                   + " Fields Floating Given Heeled Hurried Judge Kept Known Later Level Lying Mind"
                   + " Moves Named Nearest Nobody Nothing Offset2 Once Overdue Plain Planned Played"
                   + " Printable Pulled Quoted Rated Rounded Settling Several Shared Shelved Shown"
-                  + " Shrink SoFar Spot Steady Story Stretch Stricter Swing Telling Told Turn Typed"
+                  + " Shrink SoFar Spot Steady Story Stretch Stricter Swing Telling Told Trial Turn Typed"
                   + " UnderWaters Unanswered WaysIn Whereabouts Worked Working")
               .split(" "));
 

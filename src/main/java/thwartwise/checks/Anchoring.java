@@ -2,7 +2,10 @@ package thwartwise.checks;
 
 import java.util.List;
 import java.util.stream.Stream;
+import thwartwise.loadcase.LineOut;
 import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.StreamHead;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -17,8 +20,8 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
-    List<Trial> ways =
+  public List<Reading> readings(LoadedBoat trial) {
+    List<LoadedBoat> ways =
         LineOut.of(rules, trial, byTheStern).stream()
             .flatMap(
                 line ->
@@ -29,9 +32,9 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
         .readings(byTheStern ? CheckId.ANCHORING_BY_THE_STERN : CheckId.ANCHORING_BY_THE_BOW, ways);
   }
 
-  private Trial pulled(Trial trial, LineOut line, double newtons) {
+  private LoadedBoat pulled(LoadedBoat trial, LineOut line, double newtons) {
     double pull = Math.ceil(newtons);
-    Trial pulling = line.pulling(trial, pull);
+    LoadedBoat pulling = line.pulling(trial, pull);
     return pulling.called(
         new LoadCaseStep.LinePull(
             line.cleat().name(),

@@ -8,8 +8,10 @@ import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.SwampedWater;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
@@ -31,9 +33,9 @@ public record Bailing(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
-    List<Trial> ways = oneInIt(trial);
-    Trial beside = ways.get(0);
+  public List<Reading> readings(LoadedBoat trial) {
+    List<LoadedBoat> ways = oneInIt(trial);
+    LoadedBoat beside = ways.get(0);
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     double loss = trial.allowance().freeboardLoss();
     OptionalDouble out =
@@ -57,7 +59,7 @@ public record Bailing(RuleSet rules) implements Check {
   }
 
   /** Each of the crew in turn; with no crew aboard nobody bails from inside. */
-  private static List<Trial> oneInIt(Trial trial) {
+  private static List<LoadedBoat> oneInIt(LoadedBoat trial) {
     if (trial.people().isEmpty()) {
       return List.of(trial.empty(Act.EVERYONE_IN_THE_WATER));
     }
@@ -69,7 +71,7 @@ public record Bailing(RuleSet rules) implements Check {
         .toList();
   }
 
-  private Reading minutes(Trial beside, Equilibria poses) {
+  private Reading minutes(LoadedBoat beside, Equilibria poses) {
     double litres =
         1000
             * poses.reached().stream()

@@ -13,8 +13,11 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -31,7 +34,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     HeelReadings heeled = new HeelReadings(rules);
     return trial.craft().boat().chambers().stream()
         .map(c -> spaces(trial, c))
@@ -44,7 +47,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
         .toList();
   }
 
-  private static List<Space> spaces(Trial trial, Chamber chamber) {
+  private static List<Space> spaces(LoadedBoat trial, Chamber chamber) {
     return trial.craft().spaces().stream()
         .filter(s -> s.chamber().equals(chamber))
         .filter(s -> mayHoldWater(s.part(), trial.craft().boat().kit()))
@@ -58,13 +61,13 @@ public record ChamberHoled(RuleSet rules) implements Check {
   }
 
   // Of a pair in a boat that is alike on both sides, one tells all.
-  private List<Trial> ways(Trial trial, List<Space> spaces) {
+  private List<LoadedBoat> ways(LoadedBoat trial, List<Space> spaces) {
     return (trial.isAlikeOnBothSides() ? spaces.subList(0, 1) : spaces)
         .stream().flatMap(s -> ways(trial, s).stream()).toList();
   }
 
-  private List<Trial> ways(Trial trial, Space space) {
-    List<Trial> ways = new ArrayList<>();
+  private List<LoadedBoat> ways(LoadedBoat trial, Space space) {
+    List<LoadedBoat> ways = new ArrayList<>();
     Stream.of(halfFull(trial, space), full(trial, space))
         .forEach(
             holed -> {
@@ -76,14 +79,14 @@ public record ChamberHoled(RuleSet rules) implements Check {
     return ways;
   }
 
-  static Trial halfFull(Trial trial, Space space) {
+  static LoadedBoat halfFull(LoadedBoat trial, Space space) {
     Pool water = new Pool(List.of(new Lift(space.solid(), 1)), space.solid().volume() / 2);
     return trial.after(
         Disturbance.holed(LoadCaseStep.of(Act.HALF_FULL, space.name()), trial.people(), water));
   }
 
   /** Water that fills a chamber cannot run: it is a weight. */
-  private static Trial full(Trial trial, Space space) {
+  private static LoadedBoat full(LoadedBoat trial, Space space) {
     double mass = trial.craft().waterDensity() * space.solid().volume();
     Loading.Weight water = new Loading.Weight(mass, space.solid().centroid());
     return trial.after(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import thwartwise.boat.Space;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -17,7 +18,7 @@ public record ChambersLost(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     List<Space> counted = trial.counted();
     List<Reading> readings = new ArrayList<>();
     counted.forEach(
@@ -52,7 +53,7 @@ public record ChambersLost(RuleSet rules) implements Check {
     return counted.stream().sorted(byLift).limit(2).toList();
   }
 
-  private Reading lies(Trial trial, CheckQuestion question, List<Space> lost) {
+  private Reading lies(LoadedBoat trial, CheckQuestion question, List<Space> lost) {
     return SwampedLevel.outOfUpright(
         rules, question, "swamped-heel", trial, trial.swampedRest(lost));
   }

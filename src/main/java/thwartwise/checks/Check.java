@@ -1,6 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * One question put to the boat. A check takes its readings from any trial; how they become a
@@ -20,5 +21,16 @@ public interface Check {
   }
 
   /** The same readings in the same order for every trial of a craft. */
-  List<Reading> readings(Trial trial);
+  List<Reading> readings(LoadedBoat trial);
+
+  /**
+   * The readings, where what is not met in a rest found from a balance already known is asked once
+   * more of the boat let go upright: none but that answer refuses anything.
+   */
+  default List<Reading> confirmedReadings(LoadedBoat trial) {
+    List<Reading> readings = readings(trial);
+    return !trial.beganNear() || readings.stream().allMatch(Reading::met)
+        ? readings
+        : readings(trial.fromUpright());
+  }
 }

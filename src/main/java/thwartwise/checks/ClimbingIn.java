@@ -2,6 +2,8 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /** May a swimmer come back aboard over the side or the stern, the whole weight on the rail? */
@@ -12,7 +14,7 @@ public record ClimbingIn(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     double adult = rules.value("design-person");
     HeelReadings heeled = new HeelReadings(rules);
     List<Reading> readings = new ArrayList<>();

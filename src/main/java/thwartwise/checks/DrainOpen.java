@@ -12,6 +12,7 @@ import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Opening;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
@@ -31,7 +32,7 @@ public record DrainOpen(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     List<Opening> drains =
         trial.craft().boat().openings().stream()
             .filter(o -> o.closedBy().isPresent() && o.into().isEmpty())
@@ -49,7 +50,7 @@ public record DrainOpen(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      Trial trial, Equilibria rest, LooseWater water, Opening drain, double trouble) {
+      LoadedBoat trial, Equilibria rest, LooseWater water, Opening drain, double trouble) {
     if (!rest.allUpright()) {
       return reading(trial, drain, OptionalDouble.empty(), SteadyRest.words(rest));
     }
@@ -65,7 +66,7 @@ public record DrainOpen(RuleSet rules) implements Check {
         trial, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble, trial.units()));
   }
 
-  private Reading reading(Trial trial, Opening drain, OptionalDouble seconds, String note) {
+  private Reading reading(LoadedBoat trial, Opening drain, OptionalDouble seconds, String note) {
     Limit limit = rules.limit("drain-minutes");
     return new Reading(
         CheckQuestion.of(

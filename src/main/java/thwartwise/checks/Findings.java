@@ -1,6 +1,8 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 
 /**
@@ -10,9 +12,9 @@ import thwartwise.measure.UnitFormat;
 public final class Findings {
   private Findings() {}
 
-  public static List<Finding> of(Check check, Trial trial, Allowance allowance) {
-    List<Reading> measured = trial.under(Allowance.NONE).readings(check);
-    List<Reading> cautious = trial.under(allowance).readings(check);
+  public static List<Finding> of(Check check, LoadedBoat trial, Allowance allowance) {
+    List<Reading> measured = check.confirmedReadings(trial.under(Allowance.NONE));
+    List<Reading> cautious = check.confirmedReadings(trial.under(allowance));
     return measured.stream()
         .map(m -> finding(check.role(), m, twin(m, cautious), trial.units()))
         .toList();

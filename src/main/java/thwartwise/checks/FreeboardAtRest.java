@@ -2,6 +2,9 @@ package thwartwise.checks;
 
 import java.util.List;
 import thwartwise.boat.HullForm;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.LowestEdge;
+import thwartwise.loadcase.UsualPosture;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -17,7 +20,7 @@ public record FreeboardAtRest(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     Limit limit = limitFor(trial.craft().form());
     LowestEdge lowest = LowestEdge.of(UsualPosture.of(rules, trial).atRest(), trial);
     return List.of(

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, can somebody get back in, and where: over the side, the stern or the bow? */
@@ -14,9 +16,9 @@ public record GettingBackIn(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     double adult = rules.value("design-person");
-    Trial beside = trial.empty(Act.OTHERS_IN_THE_WATER);
+    LoadedBoat beside = trial.empty(Act.OTHERS_IN_THE_WATER);
     return Stream.of(
             reading(
                 CheckId.GETTING_BACK_IN_OVER_THE_SIDE,
@@ -30,7 +32,7 @@ public record GettingBackIn(RuleSet rules) implements Check {
         .toList();
   }
 
-  private Reading reading(CheckId check, List<Trial> ways) {
+  private Reading reading(CheckId check, List<LoadedBoat> ways) {
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return SwampedLevel.outOfUpright(
         rules,

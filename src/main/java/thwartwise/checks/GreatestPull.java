@@ -3,6 +3,9 @@ package thwartwise.checks;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import thwartwise.loadcase.LineOut;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.LowestEdge;
 import thwartwise.rules.RuleSet;
 
 /** How hard may a line pull at each cleat before water comes in? */
@@ -13,14 +16,14 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return Stream.of(true, false)
         .flatMap(astern -> LineOut.of(rules, trial, astern).stream())
         .flatMap(line -> readings(trial, line))
         .toList();
   }
 
-  private Stream<Reading> readings(Trial trial, LineOut line) {
+  private Stream<Reading> readings(LoadedBoat trial, LineOut line) {
     CheckQuestion ahead = asked(Measure.PULL, line);
     CheckQuestion aside = asked(Measure.PULL_ABEAM, line);
     double expected = line.expected(trial);
@@ -44,7 +47,8 @@ public record GreatestPull(RuleSet rules) implements Check {
     return under + lowest.words();
   }
 
-  private Reading reading(Trial trial, CheckQuestion question, double greatest, double expected) {
+  private Reading reading(
+      LoadedBoat trial, CheckQuestion question, double greatest, double expected) {
     String note =
         "level pull before water comes in, against what current and wind may snatch end on";
     String further =
@@ -53,7 +57,7 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      Trial trial,
+      LoadedBoat trial,
       CheckQuestion question,
       OptionalDouble value,
       double expected,

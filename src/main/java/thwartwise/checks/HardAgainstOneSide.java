@@ -3,6 +3,9 @@ package thwartwise.checks;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
+import thwartwise.loadcase.UsualPosture;
 import thwartwise.rules.RuleSet;
 
 /** May everyone, or any one person, sit hard against one side? */
@@ -13,8 +16,8 @@ public record HardAgainstOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial seated) {
-    Trial trial = UsualPosture.of(rules, seated);
+  public List<Reading> readings(LoadedBoat seated) {
+    LoadedBoat trial = UsualPosture.of(rules, seated);
     HeelReadings heeled = new HeelReadings(rules);
     List<Reading> readings = new ArrayList<>();
     if (trial.people().size() > 1) {

@@ -6,8 +6,10 @@ import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Space;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /** May a hatch be left open? What it shuts then fills when the boat is swamped. */
@@ -18,7 +20,7 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     List<Reading> readings = new ArrayList<>();
     for (Opening hatch : trial.craft().boat().openings()) {
       hatch
@@ -29,12 +31,12 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
     return readings;
   }
 
-  private List<Reading> readings(Trial trial, Opening hatch, String chamber) {
+  private List<Reading> readings(LoadedBoat trial, Opening hatch, String chamber) {
     List<Space> filled = trial.counted().stream().filter(s -> s.part().isMeantBy(chamber)).toList();
     if (filled.isEmpty()) {
       return List.of();
     }
-    Trial open =
+    LoadedBoat open =
         trial.after(
             Disturbance.moved(LoadCaseStep.of(Act.LEFT_OPEN, hatch.name()), trial.people()));
     Equilibria poses = Equilibria.of(fillings(filled).map(open::swampedRest).toList());

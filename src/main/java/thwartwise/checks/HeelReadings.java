@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Equilibria;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.LowestEdge;
+import thwartwise.loadcase.StreamHead;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -39,10 +42,10 @@ final class HeelReadings {
   }
 
   /** Two readings: heel, freeboard left. A trial with nobody to move has none. */
-  List<Reading> readings(CheckId check, List<Trial> ways, String... things) {
+  List<Reading> readings(CheckId check, List<LoadedBoat> ways, String... things) {
     List<Reading> heels = new ArrayList<>();
     List<Reading> freeboards = new ArrayList<>();
-    for (Trial way : ways) {
+    for (LoadedBoat way : ways) {
       if (way.isOutdoneAfloat()) {
         continue;
       }
@@ -56,7 +59,7 @@ final class HeelReadings {
     return worst;
   }
 
-  private Reading heel(CheckQuestion question, Trial way, Equilibria rest) {
+  private Reading heel(CheckQuestion question, LoadedBoat way, Equilibria rest) {
     Limit base = rules.limit("offset-heel-base");
     OptionalDouble value = SteadyRest.greatest(rest, SteadyRest::heel);
     return new Reading(
@@ -72,7 +75,7 @@ final class HeelReadings {
     return share * Math.toRadians(base.value() + Math.pow(24 - length, 3) / 600);
   }
 
-  private Reading freeboard(CheckQuestion question, Trial way, Equilibria rest) {
+  private Reading freeboard(CheckQuestion question, LoadedBoat way, Equilibria rest) {
     Limit limit = rules.limit("freeboard-heeled");
     LowestEdge lowest = LowestEdge.of(rest, way, head);
     return new Reading(

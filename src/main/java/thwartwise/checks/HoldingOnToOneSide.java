@@ -7,8 +7,10 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /** Swamped, with everyone in the water and holding the rail on one side, does the boat stay up? */
@@ -19,11 +21,11 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     if (trial.people().isEmpty()) {
       return List.of();
     }
-    List<Trial> ways = Stream.of(1.0, -1.0).flatMap(s -> holding(trial, s).stream()).toList();
+    List<LoadedBoat> ways = Stream.of(1.0, -1.0).flatMap(s -> holding(trial, s).stream()).toList();
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return List.of(
         SwampedLevel.outOfUpright(
@@ -34,7 +36,7 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
             poses));
   }
 
-  private List<Trial> holding(Trial trial, double side) {
+  private List<LoadedBoat> holding(LoadedBoat trial, double side) {
     HullForm form = trial.craft().form();
     double each = rules.value("hanging") / Gravity.STANDARD;
     List<Loading.Weight> hands = new ArrayList<>();

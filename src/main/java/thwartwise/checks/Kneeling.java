@@ -3,6 +3,8 @@ package thwartwise.checks;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /** How much steadier is it with everyone kneeling on the floor? */
@@ -13,11 +15,11 @@ public record Kneeling(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     double share = rules.value("offset-share");
-    List<Trial> ways = PeopleMoves.kneeling(trial, share);
+    List<LoadedBoat> ways = PeopleMoves.kneeling(trial, share);
     HeelReadings heeled = new HeelReadings(rules);
-    List<Trial> seated = PeopleMoves.everyone(trial, share, Act.EVERYONE_PART_OF_THE_WAY);
+    List<LoadedBoat> seated = PeopleMoves.everyone(trial, share, Act.EVERYONE_PART_OF_THE_WAY);
     List<String> figures =
         heeled.readings(CheckId.KNEELING, seated).stream()
             .map(

@@ -1,6 +1,8 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /** May one person lean out over the rail while the others sit? */
@@ -11,7 +13,7 @@ public record LeaningOut(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return new HeelReadings(rules).readings(CheckId.LEANING_OUT, PeopleMoves.leaningOut(trial));
   }
 }

@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /** With everyone stiff and on the low side, how much work is left before water comes in? */
@@ -16,7 +18,7 @@ public record LowSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return PeopleMoves.everyone(trial.stiff(), 1, Act.EVERYONE_STIFF_ON_THE_LOW_SIDE).stream()
         .map(this::reading)
         .min(Reading.WORST_FIRST)
@@ -24,14 +26,14 @@ public record LowSide(RuleSet rules) implements Check {
         .toList();
   }
 
-  private Reading reading(Trial low) {
+  private Reading reading(LoadedBoat low) {
     Side side = low.loading().centre().y() > 0 ? Side.PORT : Side.STARBOARD;
     return RightingCurve.toward(side, low.afloat(), low.edges())
         .map(curve -> reading(low, curve))
         .orElseGet(() -> reading(low, OptionalDouble.empty(), false, "no trim balances it"));
   }
 
-  private Reading reading(Trial low, RightingCurve curve) {
+  private Reading reading(LoadedBoat low, RightingCurve curve) {
     RightingCurve.Point greatest = curve.greatest();
     boolean rights = greatest.arm() > 0;
     String note =
@@ -51,7 +53,7 @@ public record LowSide(RuleSet rules) implements Check {
     return reading(low, OptionalDouble.of(rights ? curve.energy() : 0), true, note);
   }
 
-  private Reading reading(Trial low, OptionalDouble value, boolean assessed, String note) {
+  private Reading reading(LoadedBoat low, OptionalDouble value, boolean assessed, String note) {
     return new Reading(
         CheckQuestion.of(CheckId.LOW_SIDE, Measure.WORK),
         Margin.atLeast(rules.value("low-side-work"), value, Unit.NEWTON_METRE),

@@ -9,7 +9,10 @@ import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /** What does the motor do at full push, put hard over? A boat without a motor has no answer. */
@@ -20,18 +23,18 @@ public record MotorPush(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return trial.craft().boat().propulsion() instanceof Propulsion.Outboard motor
         ? new HeelReadings(rules).readings(CheckId.MOTOR_HARD_OVER, bothSides(trial, motor))
         : List.of();
   }
 
-  private List<Trial> bothSides(Trial trial, Propulsion.Outboard motor) {
+  private List<LoadedBoat> bothSides(LoadedBoat trial, Propulsion.Outboard motor) {
     double push = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
     double angle = Math.toRadians(rules.value("motor-over"));
     Vector3 at = propeller(trial.craft().form());
     double lever = Lever.of(trial, at, Vector3.of(0, 1, 0));
-    List<Trial> ways = new ArrayList<>();
+    List<LoadedBoat> ways = new ArrayList<>();
     for (double side : List.of(1.0, -1.0)) {
       Force force = new Force(at, push * Math.cos(angle), side * push * Math.sin(angle));
       LoadCaseStep over =

@@ -2,6 +2,7 @@ package thwartwise.checks;
 
 import java.util.List;
 import thwartwise.boat.Space;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /** Swamped with any one chamber filled, is the lift to spare still there? */
@@ -23,12 +24,12 @@ public record OneChamberLost(RuleSet rules) implements Check {
 
   /** The worst chamber to lose; a boat with none that counts has nothing to lose here. */
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return trial.counted().stream().map(s -> reading(trial, s)).min(Reading.WORST_FIRST).stream()
         .toList();
   }
 
-  private Reading reading(Trial trial, Space lost) {
+  private Reading reading(LoadedBoat trial, Space lost) {
     return SwampedLift.toSpare(
         rules,
         trial,

@@ -1,6 +1,8 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /** May one person stand while the others sit? */
@@ -11,7 +13,7 @@ public record OnePersonStanding(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return new HeelReadings(rules)
         .readings(CheckId.ONE_PERSON_STANDING, PeopleMoves.standing(trial));
   }

@@ -13,6 +13,7 @@ import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
@@ -26,8 +27,8 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
-    Trial moored = trial.empty(Act.LEFT_AT_THE_MOORING);
+  public List<Reading> readings(LoadedBoat trial) {
+    LoadedBoat moored = trial.empty(Act.LEFT_AT_THE_MOORING);
     LooseWater water = moored.looseWater();
     double trouble =
         WaterLimits.of(water, Bay.WHOLE, moored.edges())

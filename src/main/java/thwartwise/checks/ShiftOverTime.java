@@ -9,7 +9,10 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.TimedDynamicHeel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -29,7 +32,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     if (trial.people().isEmpty() || !trial.atRest().allUpright()) {
       return List.of();
     }
@@ -54,7 +57,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   private List<Reading> readings(
-      CheckQuestion question, Trial trial, List<Body> people, String who, Side side) {
+      CheckQuestion question, LoadedBoat trial, List<Body> people, String who, Side side) {
     LoadCaseStep moved =
         new LoadCaseStep.MovedInTime(who, rules.value("shift-time"), Optional.of(side), false);
     return trial.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
@@ -63,12 +66,12 @@ public record ShiftOverTime(RuleSet rules) implements Check {
         .toList();
   }
 
-  private static double heel(Trial trial, Side side) {
+  private static double heel(LoadedBoat trial, Side side) {
     return side.sign() * trial.atRest().worst().map(Pose::heel).orElse(0.0);
   }
 
   private Reading reading(
-      CheckQuestion question, Trial before, Trial after, Side side, double from) {
+      CheckQuestion question, LoadedBoat before, LoadedBoat after, Side side, double from) {
     Optional<RightingCurve> old = RightingCurve.toward(side, before.afloat(), before.edges());
     Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
     if (old.isEmpty() || now.isEmpty()) {
@@ -88,7 +91,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
 
   private Reading reading(
       CheckQuestion question,
-      Trial after,
+      LoadedBoat after,
       OptionalDouble value,
       double limit,
       boolean assessed,

@@ -2,6 +2,7 @@ package thwartwise.checks;
 
 import java.util.List;
 import java.util.stream.Stream;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -15,7 +16,7 @@ public record SittingInItSwamped(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     if (trial.people().isEmpty() || !SwampedCrew.holdsOn(trial.craft(), rules)) {
       return List.of();
     }

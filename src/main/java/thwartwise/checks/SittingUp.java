@@ -2,6 +2,9 @@ package thwartwise.checks;
 
 import java.util.List;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
+import thwartwise.loadcase.UsualPosture;
 import thwartwise.rules.RuleSet;
 
 /** May the crew of a canoe sit on its seats, where kneeling is what its limits are for? */
@@ -12,7 +15,7 @@ public record SittingUp(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     if (!UsualPosture.kneels(rules, trial)) {
       return List.of();
     }

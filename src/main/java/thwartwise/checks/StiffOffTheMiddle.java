@@ -1,6 +1,8 @@
 package thwartwise.checks;
 
 import java.util.List;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
 
@@ -18,11 +20,12 @@ public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Chec
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     if (trial.people().isEmpty() || Canoe.is(trial.craft().form(), rules) != ofCanoes) {
       return List.of();
     }
-    List<Trial> ways = PeopleMoves.offTheMiddle(trial.stiff(), rules.value("off-middle"), true);
+    List<LoadedBoat> ways =
+        PeopleMoves.offTheMiddle(trial.stiff(), rules.value("off-middle"), true);
     return new HeelReadings(rules).readings(CheckId.STIFF_OFF_THE_MIDDLE, ways);
   }
 }

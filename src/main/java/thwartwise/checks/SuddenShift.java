@@ -11,8 +11,11 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.Body;
 import thwartwise.boat.Side;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
@@ -37,7 +40,7 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     Equilibria before = trial.atRest();
     List<Reading> one = new ArrayList<>();
     List<Reading> all = new ArrayList<>();
@@ -62,7 +65,7 @@ public record SuddenShift(RuleSet rules) implements Check {
   private static List<Reading> readings(
       CheckQuestion question,
       Equilibria before,
-      Trial trial,
+      LoadedBoat trial,
       List<Body> people,
       String who,
       Side side) {
@@ -74,7 +77,7 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   private static Reading reading(
-      CheckQuestion question, Equilibria before, Trial after, Side side) {
+      CheckQuestion question, Equilibria before, LoadedBoat after, Side side) {
     if (!before.allUpright()) {
       OptionalDouble none = OptionalDouble.empty();
       return reading(question, after, none, UNLIMITED, before.assessed(), SteadyRest.words(before));
@@ -109,7 +112,7 @@ public record SuddenShift(RuleSet rules) implements Check {
         () -> units.moment(moment, UnitFormat.Side.UP));
   }
 
-  private static Reading atRest(CheckQuestion question, Trial after, double flooding) {
+  private static Reading atRest(CheckQuestion question, LoadedBoat after, double flooding) {
     Equilibria rest = after.atRest();
     return reading(
         question,
@@ -122,7 +125,7 @@ public record SuddenShift(RuleSet rules) implements Check {
 
   private static Reading reading(
       CheckQuestion question,
-      Trial after,
+      LoadedBoat after,
       OptionalDouble value,
       double limit,
       boolean assessed,

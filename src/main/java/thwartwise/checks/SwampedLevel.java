@@ -6,6 +6,7 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.HullForm;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -25,12 +26,12 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   /** A boat that is held on to is not sat in. */
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return SwampedCrew.holdsOn(trial.craft(), rules) ? List.of() : seated(trial);
   }
 
   /** The same whatever the crew is meant to do. */
-  List<Reading> seated(Trial trial) {
+  List<Reading> seated(LoadedBoat trial) {
     Equilibria poses = trial.swampedRest(List.of());
     HullForm form = trial.craft().form();
     double loss = trial.allowance().freeboardLoss();
@@ -59,14 +60,14 @@ public record SwampedLevel(RuleSet rules) implements Check {
   }
 
   private static Reading heel(
-      RuleSet rules, Measure measure, String limit, Trial trial, Equilibria poses) {
+      RuleSet rules, Measure measure, String limit, LoadedBoat trial, Equilibria poses) {
     OptionalDouble heel = SteadyRest.greatest(poses, SteadyRest::heel);
     return angle(rules, asked(measure), limit, heel, trial, poses);
   }
 
   /** How far from upright it lies at the worst of its poses, heel and trim together. */
   static Reading outOfUpright(
-      RuleSet rules, CheckQuestion question, String limit, Trial trial, Equilibria poses) {
+      RuleSet rules, CheckQuestion question, String limit, LoadedBoat trial, Equilibria poses) {
     return angle(rules, question, limit, SteadyRest.greatest(poses, Pose::tilt), trial, poses);
   }
 
@@ -75,7 +76,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       CheckQuestion question,
       String limit,
       OptionalDouble value,
-      Trial trial,
+      LoadedBoat trial,
       Equilibria poses) {
     Limit most = rules.limit(limit);
     return new Reading(
@@ -109,7 +110,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       boolean atLeast,
       Limit limit,
       OptionalDouble value,
-      Trial trial,
+      LoadedBoat trial,
       Equilibria poses) {
     String note = SteadyRest.words(poses);
     boolean clear = !atLeast && value.orElse(0) < 0;

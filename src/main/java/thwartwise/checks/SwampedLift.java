@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.boat.Space;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -29,7 +30,7 @@ public record SwampedLift(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     String note =
         SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
             ? "everyone in the water with hands on it: nobody sits in it"
@@ -42,9 +43,13 @@ public record SwampedLift(RuleSet rules) implements Check {
    * seated in it, or in the water with hands on it, in whatever pose.
    */
   static Reading toSpare(
-      RuleSet rules, Trial trial, CheckQuestion question, Collection<Space> lost, String note) {
+      RuleSet rules,
+      LoadedBoat trial,
+      CheckQuestion question,
+      Collection<Space> lost,
+      String note) {
     Limit each = rules.limit("swamped-lift-per-person");
-    Trial crewed =
+    LoadedBoat crewed =
         SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
             ? trial.empty(Act.HANDS_ON_IT)
             : trial;

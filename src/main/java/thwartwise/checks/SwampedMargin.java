@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -32,17 +34,17 @@ public record SwampedMargin(RuleSet rules) implements Check {
 
   /** A boat that is held on to is not sat in. */
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     return SwampedCrew.holdsOn(trial.craft(), rules) ? List.of() : seated(trial);
   }
 
   /** The same whatever the crew is meant to do; nobody in it is nobody off the middle line. */
-  List<Reading> seated(Trial trial) {
+  List<Reading> seated(LoadedBoat trial) {
     if (trial.people().isEmpty()) {
       return List.of();
     }
     double off = rules.value("off-middle");
-    List<Trial> half =
+    List<LoadedBoat> half =
         PeopleMoves.partly(trial, rules.value("swamped-side-share"), rules.value("offset-share"));
     Reading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
     boolean answered =
@@ -63,12 +65,12 @@ public record SwampedMargin(RuleSet rules) implements Check {
    * Whether everyone was moved farther than they are a little off the middle. A boat that comes to
    * rest within the lesser heel after the longer move does after the shorter one.
    */
-  private static boolean isFartherThan(double off, Trial before, Trial after) {
+  private static boolean isFartherThan(double off, LoadedBoat before, LoadedBoat after) {
     return IntStream.range(0, before.people().size())
         .allMatch(i -> Math.abs(after.people().get(i).y() - before.people().get(i).y()) >= off);
   }
 
-  private Reading reading(CheckQuestion question, String limit, List<Trial> ways) {
+  private Reading reading(CheckQuestion question, String limit, List<LoadedBoat> ways) {
     Limit most = rules.limit(limit);
     double greatest = Math.toRadians(most.value());
     Equilibria poses = rest(ways, greatest);
@@ -83,9 +85,9 @@ public record SwampedMargin(RuleSet rules) implements Check {
   }
 
   /** A hurried trial is asked no further once it has gone over. */
-  private static Equilibria rest(List<Trial> ways, double greatest) {
+  private static Equilibria rest(List<LoadedBoat> ways, double greatest) {
     List<Equilibria> found = new ArrayList<>();
-    for (Trial way : ways) {
+    for (LoadedBoat way : ways) {
       Equilibria rest = way.swampedRest(List.of());
       found.add(rest);
       if (way.isHurried() && !(SteadyRest.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {

@@ -2,6 +2,9 @@ package thwartwise.checks;
 
 import java.util.List;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
+import thwartwise.loadcase.UsualPosture;
 import thwartwise.rules.RuleSet;
 
 /** Does the boat stay up with everyone three fifths of the way to one side? */
@@ -12,8 +15,8 @@ public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
-    List<Trial> ways =
+  public List<Reading> readings(LoadedBoat trial) {
+    List<LoadedBoat> ways =
         PeopleMoves.everyone(
             UsualPosture.of(rules, trial),
             rules.value("offset-share"),

@@ -7,6 +7,7 @@ import thwartwise.afloat.CapsizedBoat;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Body;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -22,8 +23,8 @@ public record TurningBack(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
-    Trial beside = trial.empty(Act.NOBODY_UNDER_IT);
+  public List<Reading> readings(LoadedBoat trial) {
+    LoadedBoat beside = trial.empty(Act.NOBODY_UNDER_IT);
     CapsizedBoat capsized = CapsizedBoat.of(beside.swamped(List.of()));
     double lightest =
         trial.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
@@ -48,7 +49,7 @@ public record TurningBack(RuleSet rules) implements Check {
       Measure measure,
       String limit,
       String how,
-      Trial beside,
+      LoadedBoat beside,
       CapsizedBoat capsized,
       double lightest) {
     Limit share = rules.limit(limit);

@@ -3,6 +3,7 @@ package thwartwise.checks;
 import java.util.List;
 import thwartwise.boat.Loading;
 import thwartwise.boat.TrialSeen;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * A check about the swamped boat that asks nothing of people who were seen in it full of water:
@@ -25,7 +26,7 @@ record UnlessSeen(Check check, TrialSeen seen) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     Loading loading = trial.loading();
     return loading.extra().isEmpty() && seen.covers(loading.people())
         ? List.of()

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.WaterLimits;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -20,14 +21,14 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(Trial trial) {
+  public List<Reading> readings(LoadedBoat trial) {
     LooseWater water = trial.looseWater();
     List<Bay> bays = new ArrayList<>(List.of(Bay.WHOLE));
     bays.addAll(Bay.each(trial.craft()));
     return bays.stream().flatMap(bay -> of(trial, water, bay).stream()).toList();
   }
 
-  private List<Reading> of(Trial trial, LooseWater water, Bay bay) {
+  private List<Reading> of(LoadedBoat trial, LooseWater water, Bay bay) {
     WaterLimits limits = WaterLimits.of(water, bay, trial.edges());
     double full = water.capacity(bay);
     return List.of(
@@ -51,7 +52,12 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      Trial trial, Bay bay, Measure measure, OptionalDouble litres, double otherwise, String note) {
+      LoadedBoat trial,
+      Bay bay,
+      Measure measure,
+      OptionalDouble litres,
+      double otherwise,
+      String note) {
     Limit limit = rules.limit("loose-water");
     return new Reading(
         new CheckQuestion(

@@ -7,7 +7,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
-import thwartwise.checks.Trial;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -161,7 +161,7 @@ public final class CapacitySearch {
     return mayLeave(judge.trials(seating, heavy).subList(0, 1), mass);
   }
 
-  private boolean mayLeave(List<Trial> trials, int mass) {
+  private boolean mayLeave(List<LoadedBoat> trials, int mass) {
     return LoadSearch.spots(judge.craft()).stream()
         .map(at -> new Loading.Weight(mass, at))
         .allMatch(weight -> trials.stream().allMatch(t -> judge.meets(t.with(weight))));

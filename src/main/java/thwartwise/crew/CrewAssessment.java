@@ -18,14 +18,14 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
-import thwartwise.checks.Trial;
 import thwartwise.geometry.Box;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
@@ -103,14 +103,14 @@ public final class CrewAssessment {
   }
 
   /** Checks that limit crew, put to one loading as measured or with the allowance taken off. */
-  record Asked(Trial trial, List<Check> checks) {
+  record Asked(LoadedBoat trial, List<Check> checks) {
     Asked with(Loading.Weight extra) {
       return new Asked(trial.with(extra), checks);
     }
   }
 
   /** As it is asked of a loading whether it meets, under one allowance, by some of the checks. */
-  Asked asked(Trial trial, Allowance taken, List<Check> checks) {
+  Asked asked(LoadedBoat trial, Allowance taken, List<Check> checks) {
     return new Asked(hurried(trial).under(taken), checks);
   }
 
@@ -133,7 +133,7 @@ public final class CrewAssessment {
   Headroom headroom(Asked asked) {
     Headroom least = Headroom.UNLIMITED;
     for (Check check : asked.checks) {
-      for (Reading reading : asked.trial.readings(check)) {
+      for (Reading reading : check.confirmedReadings(asked.trial)) {
         least = least.and(Headroom.of(reading, check.aboutSwamped()));
         if (!least.isMet()) {
           return least;
@@ -148,18 +148,18 @@ public final class CrewAssessment {
     return CrewMasses.growing(seating, oneOrder);
   }
 
-  public Trial trial(Seating seating, List<Double> masses) {
+  public LoadedBoat trial(Seating seating, List<Double> masses) {
     return trial(seating, masses, Packing.SPREAD);
   }
 
-  public Trial trial(Seating seating, List<Double> masses, Packing packing) {
-    return Trial.of(craft, seating.bodies(craft, masses, packing));
+  public LoadedBoat trial(Seating seating, List<Double> masses, Packing packing) {
+    return LoadedBoat.of(craft, seating.bodies(craft, masses, packing));
   }
 
-  public List<Trial> trials(Seating seating, double heaviest) {
+  public List<LoadedBoat> trials(Seating seating, double heaviest) {
     return masses(seating, heaviest).stream()
         .flatMap(masses -> seating.ways(craft, masses).stream())
-        .map(bodies -> Trial.of(craft, bodies))
+        .map(bodies -> LoadedBoat.of(craft, bodies))
         .toList();
   }
 
@@ -169,7 +169,7 @@ public final class CrewAssessment {
     if (before != null) {
       return before;
     }
-    List<Trial> trials = trials(asked.seating, asked.heaviest);
+    List<LoadedBoat> trials = trials(asked.seating, asked.heaviest);
     boolean answer = allMeet(asked.seating, trials, t -> meets(t, asked.checks));
     known.put(asked, answer);
     return answer;
@@ -177,7 +177,7 @@ public final class CrewAssessment {
 
   // The mixture that was refused last time is asked first, then everybody heavy: a seating that
   // fails mostly does so at once. Which one is asked first changes no answer.
-  private boolean allMeet(Seating seating, List<Trial> trials, Predicate<Trial> meets) {
+  private boolean allMeet(Seating seating, List<LoadedBoat> trials, Predicate<LoadedBoat> meets) {
     int first = Math.min(lastStop.getOrDefault(seating, 0), trials.size() - 1);
     if (!meets.test(trials.get(first))) {
       return false;
@@ -192,7 +192,7 @@ public final class CrewAssessment {
   }
 
   /** Whether one trial, as it stands, meets every check that limits crew. */
-  public boolean meets(Trial trial) {
+  public boolean meets(LoadedBoat trial) {
     List<Check> first = lastRefusedBy;
     if (!meets(trial, first)) {
       return false;
@@ -228,7 +228,7 @@ public final class CrewAssessment {
 
   /** With whichever chamber lost costs most. */
   private double spareEmpty(Allowance taken) {
-    Trial empty = Trial.of(craft, List.of()).under(taken);
+    LoadedBoat empty = LoadedBoat.of(craft, List.of()).under(taken);
     return Stream.concat(Stream.of(List.<Space>of()), craft.spaces().stream().map(List::of))
         .mapToDouble(empty::spareBuoyancy)
         .min()
@@ -245,11 +245,11 @@ public final class CrewAssessment {
    *
    * @param enough looked no further once it is below this
    */
-  public double leastMargin(Trial trial, double enough) {
+  public double leastMargin(LoadedBoat trial, double enough) {
     double least = Double.POSITIVE_INFINITY;
-    for (Trial t : List.of(hurried(trial).under(allowance), hurried(trial))) {
+    for (LoadedBoat t : List.of(hurried(trial).under(allowance), hurried(trial))) {
       for (Check check : soonest) {
-        for (Reading reading : t.readings(check)) {
+        for (Reading reading : check.confirmedReadings(t)) {
           least = Math.min(least, reading.margin().share());
         }
         if (least < enough) {
@@ -261,7 +261,7 @@ public final class CrewAssessment {
   }
 
   /** The worst reading of every check over some trials, after the allowance. */
-  List<QuestionMargin> margins(List<Trial> trials) {
+  List<QuestionMargin> margins(List<LoadedBoat> trials) {
     List<QuestionMargin> worst = new ArrayList<>();
     for (Check check : limiting) {
       List<List<Reading>> all =
@@ -279,19 +279,19 @@ public final class CrewAssessment {
     return worst;
   }
 
-  private boolean meets(Trial trial, List<Check> checks) {
+  private boolean meets(LoadedBoat trial, List<Check> checks) {
     return Stream.of(allowance, Allowance.NONE)
         .map(hurried(trial)::under)
-        .allMatch(t -> checks.stream().allMatch(c -> allMet(t.readings(c))));
+        .allMatch(t -> checks.stream().allMatch(c -> allMet(c.confirmedReadings(t))));
   }
 
   // A hurried trial stops where an edge is under; no rule in its senses would be met by that.
-  public Trial hurried(Trial trial) {
+  public LoadedBoat hurried(LoadedBoat trial) {
     return edgesStayOut ? trial.hurried(balances) : trial;
   }
 
   /** The trial in full, sharing what rests are known of this boat. */
-  public Trial remembering(Trial trial) {
+  public LoadedBoat remembering(LoadedBoat trial) {
     return trial.remembering(balances);
   }
 
@@ -307,7 +307,7 @@ public final class CrewAssessment {
     return breached(trials(seating, heaviest), enough);
   }
 
-  int breached(List<Trial> trials, int enough) {
+  int breached(List<LoadedBoat> trials, int enough) {
     Set<CheckQuestion> names = ConcurrentHashMap.newKeySet();
     trials.parallelStream()
         .map(this::hurried)
@@ -316,9 +316,9 @@ public final class CrewAssessment {
     return names.size();
   }
 
-  private int addNotMet(Trial trial, Set<CheckQuestion> names) {
+  private int addNotMet(LoadedBoat trial, Set<CheckQuestion> names) {
     for (Check check : limiting) {
-      trial.readings(check).stream()
+      check.confirmedReadings(trial).stream()
           .filter(r -> !r.met())
           .map(Reading::question)
           .forEach(names::add);
@@ -339,18 +339,18 @@ public final class CrewAssessment {
     return notMet(trials(seating, heaviest));
   }
 
-  public List<Breach> notMet(List<Trial> measured) {
+  public List<Breach> notMet(List<LoadedBoat> measured) {
     return notMet(measured, limiting);
   }
 
   /** The same of those checks alone that ask for lift and no rest. */
-  List<Breach> notLifted(List<Trial> measured) {
+  List<Breach> notLifted(List<LoadedBoat> measured) {
     return notMet(measured, volumes);
   }
 
-  private List<Breach> notMet(List<Trial> measured, List<Check> checks) {
+  private List<Breach> notMet(List<LoadedBoat> measured, List<Check> checks) {
     Map<CheckQuestion, Breach> worst = new LinkedHashMap<>();
-    List<Trial> cautious = measured.stream().map(t -> t.under(allowance)).toList();
+    List<LoadedBoat> cautious = measured.stream().map(t -> t.under(allowance)).toList();
     for (Check check : checks) {
       measured.forEach(t -> note(check.readings(t), false, worst));
       cautious.forEach(t -> note(check.readings(t), true, worst));
@@ -366,7 +366,7 @@ public final class CrewAssessment {
   }
 
   /** How near the limits a trial comes under the allowance: the least margin, as a share. */
-  public double nearness(Trial trial) {
+  public double nearness(LoadedBoat trial) {
     return limiting.stream()
         .flatMap(c -> c.readings(trial.under(allowance)).stream())
         .mapToDouble(r -> r.margin().share())

@@ -15,8 +15,8 @@ import thwartwise.boat.Body;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
-import thwartwise.checks.Trial;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * Named people put to the checks in every way they can sit, over every mixture of what they may
@@ -50,7 +50,7 @@ public final class CrewTrials {
   }
 
   /** Every mixture in one seating, however they share the length of their places. */
-  List<Trial> trials(List<NamedPerson> members, Assignment assignment) {
+  List<LoadedBoat> trials(List<NamedPerson> members, Assignment assignment) {
     boolean apart = assignment.places().stream().distinct().count() == members.size();
     List<Packing> packings = Packing.of(assignment.places().stream().map(places::get).toList());
     Set<List<Body>> ways = new LinkedHashSet<>();
@@ -61,7 +61,7 @@ public final class CrewTrials {
         }
       }
     }
-    return ways.stream().map(bodies -> Trial.of(judge.craft(), bodies)).toList();
+    return ways.stream().map(bodies -> LoadedBoat.of(judge.craft(), bodies)).toList();
   }
 
   boolean meets(List<NamedPerson> members, Assignment assignment) {
@@ -165,7 +165,7 @@ public final class CrewTrials {
   private Rated rated(
       List<NamedPerson> members, Assignment assignment, int number, DoubleAccumulator most) {
     double least = Double.POSITIVE_INFINITY;
-    for (Trial trial : trials(members, assignment)) {
+    for (LoadedBoat trial : trials(members, assignment)) {
       least = Math.min(least, judge.leastMargin(trial, most.get()));
       if (least < most.get()) {
         return new Rated(assignment, number, Double.NEGATIVE_INFINITY);

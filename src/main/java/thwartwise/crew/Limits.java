@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
 import thwartwise.checks.SwampedCrew;
-import thwartwise.checks.Trial;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.CapacityFigure;
@@ -167,7 +167,7 @@ public final class Limits {
   }
 
   private List<QuestionMargin> margins(Crew crew) {
-    List<Trial> trials =
+    List<LoadedBoat> trials =
         crew.seatings().stream().flatMap(s -> judge.trials(s, crew.each()).stream()).toList();
     return judge.margins(trials).stream()
         .sorted(Comparator.comparingDouble(m -> m.margin().share()))

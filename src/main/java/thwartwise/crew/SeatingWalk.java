@@ -10,8 +10,8 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Packing;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.Check;
+import thwartwise.loadcase.Allowance;
 
 /**
  * How heavy everybody in one seating may be, all masses below it and every mixture with lighter

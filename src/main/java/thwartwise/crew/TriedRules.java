@@ -11,8 +11,8 @@ import thwartwise.afloat.Freeboard;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
-import thwartwise.checks.Trial;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.FormulaMethod;
 import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
@@ -118,7 +118,7 @@ public final class TriedRules {
 
   private static boolean dry(Craft craft, List<Body> bodies, boolean port, double heel) {
     List<Body> out = bodies.stream().map(b -> b.hardToSide(port ? 1 : -1)).toList();
-    Equilibria rest = Trial.of(craft, out).atRest();
+    Equilibria rest = LoadedBoat.of(craft, out).atRest();
     return rest.allStable()
         && rest.reached().stream()
             .allMatch(
@@ -135,7 +135,7 @@ public final class TriedRules {
       sides(craft).forEach(port -> over.add(craft.form().railAt(x, port)));
     }
     return over.stream()
-        .map(at -> Trial.of(craft, List.of()).with(new Loading.Weight(mass, at)))
+        .map(at -> LoadedBoat.of(craft, List.of()).with(new Loading.Weight(mass, at)))
         .allMatch(t -> t.swampedRest(List.of()).allUpright());
   }
 }

@@ -13,7 +13,7 @@ import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
-import thwartwise.checks.Allowance;
+import thwartwise.loadcase.Allowance;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;

@@ -10,7 +10,6 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.UnusableBoat;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.Check;
 import thwartwise.checks.FreeboardAtRest;
 import thwartwise.checks.OneChamberLost;
@@ -19,8 +18,9 @@ import thwartwise.checks.StiffOffTheMiddle;
 import thwartwise.checks.SwampedLevel;
 import thwartwise.checks.SwampedLift;
 import thwartwise.checks.ThreeFifthsToOneSide;
-import thwartwise.checks.Trial;
 import thwartwise.crew.Seating;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -55,7 +55,7 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
   }
 
   private static Optional<FirstLook> of(Craft craft, RuleSet rules) {
-    List<Reading> empty = new FreeboardAtRest(rules).readings(Trial.of(craft, List.of()));
+    List<Reading> empty = new FreeboardAtRest(rules).readings(LoadedBoat.of(craft, List.of()));
     return empty.get(0).value().stream()
         .boxed()
         .findFirst()
@@ -90,7 +90,8 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
     double design = rules.value("design-person");
     return people -> {
       Seating first = Seating.of(people, craft.boat().places()).get(0);
-      Trial trial = Trial.of(craft, first.bodies(craft, Collections.nCopies(people, design)));
+      LoadedBoat trial =
+          LoadedBoat.of(craft, first.bodies(craft, Collections.nCopies(people, design)));
       return Stream.of(Allowance.of(rules, craft), Allowance.NONE)
           .map(trial::under)
           .flatMap(t -> checks.stream().flatMap(c -> c.readings(t).stream()))

@@ -19,7 +19,6 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Space;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
@@ -29,7 +28,6 @@ import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
-import thwartwise.checks.Trial;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Lazy;
@@ -37,8 +35,10 @@ import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.RulesApplied;
 import thwartwise.crew.Seating;
+import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.remedy.Change;
 import thwartwise.rules.RuleBook;
@@ -56,7 +56,7 @@ public final class Inspection {
   private final Limits limits;
   private final Supplier<Recommendation> recommendation;
   private final Supplier<Capacity> amounts;
-  private final Supplier<Trial> limit;
+  private final Supplier<LoadedBoat> limit;
   private final Supplier<List<Finding>> atLimit;
   private final Supplier<List<Finding>> findings = Lazy.of(this::allFindings);
   private final Supplier<List<Finding>> limiting;
@@ -215,9 +215,11 @@ public final class Inspection {
 
   /** What limits crew, of people seated so, with the allowance taken off. */
   List<Reading> limitingReadings(Seating seating, List<Double> masses) {
-    Trial cautious =
+    LoadedBoat cautious =
         judge.remembering(judge.trial(seating, masses)).under(Allowance.of(rules, craft));
-    return checks(Role.LIMITS_CREW).stream().flatMap(c -> cautious.readings(c).stream()).toList();
+    return checks(Role.LIMITS_CREW).stream()
+        .flatMap(c -> c.confirmedReadings(cautious).stream())
+        .toList();
   }
 
   /**
@@ -252,9 +254,9 @@ public final class Inspection {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  private Trial asLoaded() {
+  private LoadedBoat asLoaded() {
     List<Body> people = craft.aboard();
-    return Trial.of(craft, people, LoadCase.of(LoadCase.Kind.AS_LOADED, aboard(craft.boat())));
+    return LoadedBoat.of(craft, people, LoadCase.of(LoadCase.Kind.AS_LOADED, aboard(craft.boat())));
   }
 
   private static Crew aboard(Boat boat) {
@@ -271,7 +273,7 @@ public final class Inspection {
   }
 
   /** The recommended crew in the allowed seating that comes nearest to a limit. */
-  private Trial atLimit(Limits.Crew crew) {
+  private LoadedBoat atLimit(Limits.Crew crew) {
     Seating worst =
         crew.seatings().stream()
             .min(Comparator.comparingDouble(s -> judge.nearness(trial(s, crew.each()))))
@@ -279,17 +281,17 @@ public final class Inspection {
     return trial(worst, crew.each());
   }
 
-  private Trial trial(Seating seating, double each) {
+  private LoadedBoat trial(Seating seating, double each) {
     return trials(seating, each).min(Comparator.comparingDouble(judge::nearness)).orElseThrow();
   }
 
   /** However they share the length of their places. */
-  private Stream<Trial> trials(Seating seating, double each) {
+  private Stream<LoadedBoat> trials(Seating seating, double each) {
     List<Double> masses = Collections.nCopies(seating.people(), each);
     return seating.packings(craft.boat().places()).stream()
         .map(
             packing ->
-                Trial.of(
+                LoadedBoat.of(
                     craft,
                     seating.bodies(craft, masses, packing),
                     atLimit(craft, seating, each, packing)));
@@ -300,12 +302,12 @@ public final class Inspection {
   }
 
   private List<Finding> allFindings() {
-    Trial loaded = asLoaded();
+    LoadedBoat loaded = asLoaded();
     List<Finding> all = new ArrayList<>(limitingAsLoaded());
     all.addAll(of(asked(loaded), checks(Role.FORBIDS_AN_ACT)));
     all.addAll(applied.findings());
     all.addAll(atLimit.get());
-    Trial crewed = loaded.people().isEmpty() ? limit.get() : loaded;
+    LoadedBoat crewed = loaded.people().isEmpty() ? limit.get() : loaded;
     all.addAll(of(asked(crewed), checks(Role.INFORMATION)));
     all.addAll(MeasuredLitres.findings(craft));
     applied.plausibility().forEach(p -> all.add(p.finding()));
@@ -323,7 +325,7 @@ public final class Inspection {
 
   /** An act is forbidden when any crew that is recommended must not do it, heavy or light. */
   private List<Finding> worstActs(Recommendation recommendation) {
-    List<Trial> crews = permitted(recommendation).map(this::asked).toList();
+    List<LoadedBoat> crews = permitted(recommendation).map(this::asked).toList();
     return checks(Role.FORBIDS_AN_ACT).parallelStream()
         .flatMap(check -> worst(check, crews))
         .collect(Collectors.toMap(Finding::question, f -> f, Finding::worse, TreeMap::new))
@@ -334,7 +336,7 @@ public final class Inspection {
 
   // The last crew is the largest, of which everything is asked. Where all of it was as bad before,
   // or comes out as bad as can be, no other crew is asked.
-  private Stream<Finding> worst(Check check, List<Trial> crews) {
+  private Stream<Finding> worst(Check check, List<LoadedBoat> crews) {
     Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     if (crews.isEmpty()) {
       return Stream.empty();
@@ -354,12 +356,12 @@ public final class Inspection {
     return worst.size() == asked && worst.values().stream().allMatch(Finding::isWorst);
   }
 
-  private Stream<Trial> permitted(Recommendation recommendation) {
+  private Stream<LoadedBoat> permitted(Recommendation recommendation) {
     return recommendation.crewLimits().stream().flatMap(this::permitted);
   }
 
   /** Heavy and light, in the seatings told for that number and in those of lighter people. */
-  private Stream<Trial> permitted(Recommendation.CrewLimit limit) {
+  private Stream<LoadedBoat> permitted(Recommendation.CrewLimit limit) {
     double lightest = rules.value("lightest-person");
     return Seating.of(limit.people(), craft.boat().places()).stream()
         .flatMap(
@@ -370,7 +372,7 @@ public final class Inspection {
                     .flatMap(each -> trials(s, each)));
   }
 
-  private Trial asked(Trial trial) {
+  private LoadedBoat asked(LoadedBoat trial) {
     return hurried ? judge.hurried(trial) : judge.remembering(trial);
   }
 
@@ -378,11 +380,11 @@ public final class Inspection {
     return CautiousChecks.of(rules, craft).stream().filter(c -> c.role() == role).toList();
   }
 
-  private List<Finding> of(Trial trial, List<Check> checks) {
+  private List<Finding> of(LoadedBoat trial, List<Check> checks) {
     return checks.parallelStream().flatMap(c -> of(trial, c)).toList();
   }
 
-  private Stream<Finding> of(Trial trial, Check check) {
+  private Stream<Finding> of(LoadedBoat trial, Check check) {
     return Findings.of(check, trial, Allowance.of(rules, craft)).stream();
   }
 

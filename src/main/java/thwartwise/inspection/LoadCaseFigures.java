@@ -14,7 +14,7 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Opening;
-import thwartwise.checks.Trial;
+import thwartwise.loadcase.LoadedBoat;
 
 /** Describes one loading afloat, heeled and swamped, as measured and without allowance. */
 final class LoadCaseFigures {
@@ -22,7 +22,7 @@ final class LoadCaseFigures {
 
   private LoadCaseFigures() {}
 
-  static StateFigures of(Trial trial) {
+  static StateFigures of(LoadedBoat trial) {
     Equilibria rest = trial.atRest();
     FloatingBody floating = trial.afloat();
     return new StateFigures(
@@ -79,7 +79,7 @@ final class LoadCaseFigures {
   }
 
   /** Doubling from ten litres as long as every edge is out of the water. */
-  private static List<WaterFigures> looseWater(Trial trial) {
+  private static List<WaterFigures> looseWater(LoadedBoat trial) {
     LooseWater water = trial.looseWater();
     double full = water.capacity(Bay.WHOLE);
     List<WaterFigures> table = new ArrayList<>();
@@ -105,7 +105,7 @@ final class LoadCaseFigures {
     return table;
   }
 
-  private static SwampedFigures swamped(Trial trial) {
+  private static SwampedFigures swamped(LoadedBoat trial) {
     FloatingBody floating = trial.swamped(List.of());
     Equilibria poses = Equilibrium.from(floating);
     return new SwampedFigures(

@@ -8,10 +8,10 @@ import java.util.stream.IntStream;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Space;
 import thwartwise.boat.Station;
-import thwartwise.checks.Allowance;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Allowance;
 import thwartwise.rules.RuleSet;
 
 /**

@@ -1,2 +1,5 @@
-/** What the boat is loaded with and what is done to it, as data: for records, pages and checks. */
+/**
+ * The load case: who and what is aboard, what is done to it, and under which allowance, as data for
+ * records and pages; and the boat so loaded, which the checks ask.
+ */
 package thwartwise.loadcase;

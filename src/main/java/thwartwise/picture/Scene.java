@@ -7,9 +7,9 @@ import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
-import thwartwise.checks.Trial;
 import thwartwise.inspection.CrewAtLimit;
 import thwartwise.inspection.Report;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 
 /**
@@ -21,16 +21,17 @@ import thwartwise.measure.UnitFormat;
  * @param loaded where it rests with the crew
  * @param swamped where it rests with the crew, open to the sea
  */
-record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equilibria swamped) {
+record Scene(
+    Craft craft, LoadedBoat trial, Equilibria empty, Equilibria loaded, Equilibria swamped) {
 
   static Scene of(Craft craft, Report report) {
     List<Body> crew = CrewAtLimit.of(craft, report);
-    Trial trial = Trial.of(craft, crew);
+    LoadedBoat trial = LoadedBoat.of(craft, crew);
     Equilibria loaded = trial.atRest();
     return new Scene(
         craft,
         trial,
-        crew.isEmpty() ? loaded : Trial.of(craft, List.of()).atRest(),
+        crew.isEmpty() ? loaded : LoadedBoat.of(craft, List.of()).atRest(),
         loaded,
         Equilibrium.from(trial.swamped(List.of())));
   }
@@ -45,8 +46,8 @@ record Scene(Craft craft, Trial trial, Equilibria empty, Equilibria loaded, Equi
   }
 
   /** The same with the people elsewhere. */
-  Trial with(List<Body> people) {
-    return Trial.of(craft, people);
+  LoadedBoat with(List<Body> people) {
+    return LoadedBoat.of(craft, people);
   }
 
   /** The pose that counts, if the boat lies in it as a boat should. */

@@ -17,6 +17,8 @@ import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Station;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.sampleboats.BoatEdits;
 
 class AllowanceTest {
@@ -105,8 +107,8 @@ class AllowanceTest {
   @Test
   void a_lift_that_meets_with_five_stations_is_borderline_with_four() {
     for (int stations : List.of(4, 5)) {
-      Trial trial =
-          Trial.of(
+      LoadedBoat trial =
+          LoadedBoat.of(
               measuredAt(stations, OnPaper.tanks(700)), List.of(), OldNames.loadCase("on paper"));
       assertThat(trial.spareBuoyancy(List.of())).isCloseTo(140, within(0.01));
       assertThat(trial.under(Allowance.of(RULES, trial.craft())).spareBuoyancy(List.of()))

@@ -18,6 +18,8 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -39,7 +41,7 @@ class BoxBoatChecksTest {
 
   private static List<Finding> findings(Check check, Craft craft, Body... people) {
     return Findings.of(
-        check, Trial.of(craft, List.of(people), OldNames.loadCase("on paper")), ALLOWANCE);
+        check, LoadedBoat.of(craft, List.of(people), OldNames.loadCase("on paper")), ALLOWANCE);
   }
 
   // Freeboard 0.5 - m/3600: needs 0.20 as measured, and 0.20 + 0.02 at 1.05 m: m <= 1080 and

@@ -19,6 +19,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
+import thwartwise.loadcase.LoadedBoat;
 
 /** A chamber with water in it, afloat, on the box of {@link OnPaper}. */
 class ChamberHoledTest {
@@ -65,12 +66,12 @@ class ChamberHoledTest {
     double gm = draft / 2 + INERTIA / (all / 1000) - g - INERTIA / (all / 1000);
     assertThat(gm).isCloseTo(draft / 2 - g, within(1e-12));
     BoxBoat boat = box(mass).proven("double bottom", Span.ALL, Span.ALL, new Span(0, 0.3));
-    Trial half = halfFull(boat, "double bottom");
+    LoadedBoat half = halfFull(boat, "double bottom");
     assertThat(half.atRest().worst().orElseThrow().metacentricHeight()).isCloseTo(gm, within(1e-4));
   }
 
-  private static Trial halfFull(BoxBoat boat, String name) {
-    Trial trial = trial(boat);
+  private static LoadedBoat halfFull(BoxBoat boat, String name) {
+    LoadedBoat trial = trial(boat);
     return ChamberHoled.halfFull(
         trial,
         trial.craft().spaces().stream()

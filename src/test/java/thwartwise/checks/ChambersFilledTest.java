@@ -18,6 +18,7 @@ import thwartwise.boat.Opening;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 
 /** Chambers that fill with the boat, on the box of {@link OnPaper}. */
 class ChambersFilledTest {
@@ -36,7 +37,7 @@ class ChambersFilledTest {
   // 840 l less the bow tank's 420, less 300 kg; 20 kg for the one aboard, who floats by themselves.
   @Test
   void a_hatch_left_open_costs_what_losing_its_chamber_costs() {
-    Trial trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
+    LoadedBoat trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
     List<Finding> found = findings(new HatchLeftOpen(RULES), trial);
     assertThat(found)
         .extracting(FindingText::check)
@@ -57,7 +58,7 @@ class ChambersFilledTest {
   // Held up at one end only, the box hangs down: no heel at all, and yet no way to lie.
   @Test
   void a_boat_left_standing_on_end_falls_short_though_it_does_not_heel() {
-    Trial trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
+    LoadedBoat trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
     Finding open = findings(new HatchLeftOpen(RULES), trial).get(1);
     assertThat(open.note()).isEqualTo("swamped so, it stands on its bow");
     assertThat(open.outcome()).isEqualTo(Outcome.FALLS_SHORT);
@@ -74,7 +75,7 @@ class ChambersFilledTest {
   }
 
   private static Outcome leftOpen(double mass) {
-    Trial trial = trial(tanks(mass).opening(hatch("bow tank", "lid")), person(95, 0.4));
+    LoadedBoat trial = trial(tanks(mass).opening(hatch("bow tank", "lid")), person(95, 0.4));
     return findings(new HatchLeftOpen(RULES), trial).get(0).outcome();
   }
 

@@ -24,7 +24,9 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.loadcase.LoadedBoat;
 
 /** What holds for every check of the cautious set. */
 class EveryCheckTest {
@@ -37,7 +39,7 @@ class EveryCheckTest {
       List.of(
           new StiffOffTheMiddle(RULES, true), new SittingInItSwamped(RULES), new SittingUp(RULES));
 
-  private static List<Finding> all(Trial trial) {
+  private static List<Finding> all(LoadedBoat trial) {
     return checks().flatMap(c -> OnPaper.findings(c, trial).stream()).toList();
   }
 
@@ -68,7 +70,7 @@ class EveryCheckTest {
   }
 
   /** Everything a check may ask about, aft and lopsided; on the other side when mirrored. */
-  private static Trial fullyFitted(double side, double mass) {
+  private static LoadedBoat fullyFitted(double side, double mass) {
     Function<Double, Span> y = out -> side > 0 ? new Span(out, 0.6) : new Span(-0.6, -out);
     BoxBoat boat =
         BoxBoat.of(3, 1.2, 0.5)
@@ -117,7 +119,7 @@ class EveryCheckTest {
 
   @Test
   void a_boat_with_everything_gives_each_check_something_to_say() {
-    Trial trial = fullyFitted(1, 150);
+    LoadedBoat trial = fullyFitted(1, 150);
     for (Check check : CautiousChecks.of(RULES)) {
       if (!OF_CANOES.contains(check)) {
         assertThat(check.readings(trial)).as(check.getClass().getName()).isNotEmpty();
@@ -216,8 +218,8 @@ class EveryCheckTest {
 
   @Test
   void what_is_done_to_a_trial_adds_to_what_was_done_before() {
-    Trial trial = trial(OnPaper.boat(300), person(95, 0.4));
-    Trial twice =
+    LoadedBoat trial = trial(OnPaper.boat(300), person(95, 0.4));
+    LoadedBoat twice =
         trial
             .after(
                 Disturbance.weighed(
@@ -233,7 +235,7 @@ class EveryCheckTest {
     assertThat(twice.loading().mass()).isCloseTo(315, within(1e-9));
     assertThat(twice.people()).isEmpty();
     assertThat(trial.loading().mass()).isCloseTo(395, within(1e-9));
-    Trial unnamed = Trial.of(trial.craft(), List.of());
+    LoadedBoat unnamed = LoadedBoat.of(trial.craft(), List.of());
     assertThat(FindingText.condition(unnamed.empty(LoadCaseStep.Act.OPEN))).isEqualTo("open");
     assertThat(
             FindingText.condition(twice.called(new LoadCaseStep.Stated("told otherwise"), trial)))

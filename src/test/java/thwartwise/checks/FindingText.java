@@ -1,5 +1,7 @@
 package thwartwise.checks;
 
+import thwartwise.loadcase.LoadedBoat;
+
 /** What a page says of a finding, for tests that compare the words. */
 public final class FindingText {
   private FindingText() {}
@@ -20,7 +22,7 @@ public final class FindingText {
     return LoadCaseWords.of(reading.loadCase());
   }
 
-  static String condition(Trial trial) {
+  public static String condition(LoadedBoat trial) {
     return LoadCaseWords.of(trial.loadCase());
   }
 }

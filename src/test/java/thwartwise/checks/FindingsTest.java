@@ -6,7 +6,9 @@ import static thwartwise.checks.OnPaper.RULES;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadedBoat;
 
 /** How the reading as measured and the one after the allowance make one finding. */
 class FindingsTest {
@@ -17,7 +19,7 @@ class FindingsTest {
     }
 
     @Override
-    public List<Reading> readings(Trial trial) {
+    public List<Reading> readings(LoadedBoat trial) {
       return trial.allowance().equals(Allowance.NONE) ? measured : cautious;
     }
   }

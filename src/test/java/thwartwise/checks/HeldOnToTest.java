@@ -16,6 +16,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Place;
 import thwartwise.boat.WhenSwamped;
 import thwartwise.geometry.Span;
+import thwartwise.loadcase.LoadedBoat;
 
 /** Boats whose crew holds on to them from the water: canoes by form, and others that say so. */
 class HeldOnToTest {
@@ -35,7 +36,7 @@ class HeldOnToTest {
     return Body.seated("paddler", mass, new Place("seat", 2.1, 0.22, 0.15, 1), 0, 0.02);
   }
 
-  private static Trial heldOn(WhenSwamped what) {
+  private static LoadedBoat heldOn(WhenSwamped what) {
     return trial(tanks(300).boat().whenSwamped(what), person(95, 0.4), person(60, 0.4));
   }
 
@@ -66,8 +67,8 @@ class HeldOnToTest {
   @Test
   void one_too_many_to_hold_on_falls_short() {
     Body one = person(60, 0.4);
-    Trial three = trial(tanks(779).boat().whenSwamped(WhenSwamped.HOLD_ON), one, one, one);
-    Trial four = trial(tanks(781).boat().whenSwamped(WhenSwamped.HOLD_ON), one, one, one);
+    LoadedBoat three = trial(tanks(779).boat().whenSwamped(WhenSwamped.HOLD_ON), one, one, one);
+    LoadedBoat four = trial(tanks(781).boat().whenSwamped(WhenSwamped.HOLD_ON), one, one, one);
     assertThat(findings(new SwampedLift(RULES), three).get(0).outcome())
         .isEqualTo(Outcome.BORDERLINE);
     assertThat(findings(new SwampedLift(RULES), four).get(0).outcome())
@@ -100,7 +101,7 @@ class HeldOnToTest {
   // 0.9³/12 = 0.2552 m⁴ over 0.125 m³ of water.
   @Test
   void the_crew_of_a_canoe_kneels_and_sitting_up_is_an_act() {
-    Trial trial = trial(canoe(), paddler(95));
+    LoadedBoat trial = trial(canoe(), paddler(95));
     double inertia = 4.2 * Math.pow(0.9, 3) / 12;
     double kneeling = OnPaper.tangent(0.125, 3.78, inertia, g(0.17), 95 * 0.09 / 125);
     double sitting = OnPaper.tangent(0.125, 3.78, inertia, g(0.22), 95 * 0.09 / 125);

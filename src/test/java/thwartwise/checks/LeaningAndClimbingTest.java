@@ -14,6 +14,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 
 /** People over the rail and on their knees, on the box of {@link OnPaper}. */
 class LeaningAndClimbingTest {
@@ -123,7 +125,7 @@ class LeaningAndClimbingTest {
   // One of two swims: the other sits on, 60 kg at 0.25; the heavier swimmer is the worse.
   @Test
   void each_of_the_crew_is_the_swimmer_in_turn() {
-    Trial two = trial(OnPaper.boat(300), person(60, 0.4), person(95, 0.4));
+    LoadedBoat two = trial(OnPaper.boat(300), person(60, 0.4), person(95, 0.4));
     double height = (300 * 0.2 + 60 * 0.25 + 95 * 0.5) / 455;
     double tangent = OnPaper.tangent(0.455, OnPaper.PLANE, 3 * 1.728 / 12, height, 95 * 0.6 / 455);
     assertThat(value(findings(new ClimbingIn(RULES), two).get(0)))
@@ -137,7 +139,7 @@ class LeaningAndClimbingTest {
   // The weight is on the rail at the bow: 1.5 m forward, the freeboard left is that at the stem.
   @Test
   void over_the_bow_the_bow_goes_down() {
-    Trial climbing =
+    LoadedBoat climbing =
         PeopleMoves.climbingInOverTheBow(trial(OnPaper.boat(300), person(95, 0.4)), 95).get(0);
     assertThat(climbing.people()).isEmpty();
     double height = (300 * 0.2 + 95 * 0.5) / 395;
@@ -164,7 +166,7 @@ class LeaningAndClimbingTest {
 
   @Test
   void with_nobody_aboard_nobody_leans_kneels_or_jumps() {
-    Trial nobody = trial(OnPaper.boat(300));
+    LoadedBoat nobody = trial(OnPaper.boat(300));
     for (Check check :
         List.of(
             new LeaningOut(RULES),

@@ -24,6 +24,10 @@ import thwartwise.boat.Cleat;
 import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LineOut;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.LowestEdge;
+import thwartwise.loadcase.StreamHead;
 import thwartwise.rules.Basis;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -41,22 +45,22 @@ class LineOutTest {
     return 2 * (water + air);
   }
 
-  private static LineOut line(Trial trial, boolean astern) {
+  private static LineOut line(LoadedBoat trial, boolean astern) {
     return LineOut.of(RULES, trial, astern).get(0);
   }
 
   @Test
   void the_pull_of_current_and_wind_is_doubled_for_snatch() {
-    Trial trial = trial(OnPaper.boat(300), person(95, 0.4));
+    LoadedBoat trial = trial(OnPaper.boat(300), person(95, 0.4));
     assertThat(line(trial, true).expected(trial)).isCloseTo(expected(395, 1), within(1e-6));
     assertThat(line(trial, false).expected(trial)).isCloseTo(expected(395, 1), within(1e-6));
-    Trial nobody = trial(OnPaper.boat(300));
+    LoadedBoat nobody = trial(OnPaper.boat(300));
     assertThat(line(nobody, true).expected(nobody)).isCloseTo(expected(300, 0), within(1e-6));
   }
 
   @Test
   void in_salt_water_a_boat_lies_higher_and_the_water_is_denser() {
-    Trial trial = trial(OnPaper.boat(300).salt());
+    LoadedBoat trial = trial(OnPaper.boat(300).salt());
     double draft = 0.3 / 1.025 / PLANE;
     double water = 1025.0 / 2 * BEAM * draft * 2.25;
     double air = 1.225 / 2 * 7.9 * 7.9 * 1.28 * BEAM * (DEPTH - draft);
@@ -164,7 +168,7 @@ class LineOutTest {
   @Test
   void the_pull_is_never_less_than_what_such_boats_drag_in_tow() {
     RuleSet slack = changed(Map.of("snatch", new Limit(0.01, "ratio", Basis.JUDGEMENT, "a test")));
-    Trial trial = trial(OnPaper.boat(300), person(95, 0.4));
+    LoadedBoat trial = trial(OnPaper.boat(300), person(95, 0.4));
     Finding left = findings(new Anchoring(slack, true), trial).get(1);
     assertThat(value(left)).isCloseTo(left(395, 300, 30), within(2e-5));
     assertThat(FindingText.condition(left)).startsWith("on paper; 30 N of level pull");
@@ -194,7 +198,7 @@ class LineOutTest {
 
   @Test
   void at_the_greatest_pull_the_stern_is_at_the_water_as_paper_says() {
-    Trial trial = trial(OnPaper.boat(600), person(95, 0.4));
+    LoadedBoat trial = trial(OnPaper.boat(600), person(95, 0.4));
     Finding stern = findings(new GreatestPull(RULES), trial).get(0);
     double onPaper = OnPaper.root(f -> left(695, 600, f), 100, 4500);
     assertThat(FindingText.check(stern)).isEqualTo("greatest pull at the middle of the stern");
@@ -208,8 +212,8 @@ class LineOutTest {
     assertThat(lowest(trial, 1.05 * value(stern))).isNegative();
   }
 
-  private static double lowest(Trial trial, double pull) {
-    Trial pulled = line(trial, true).pulling(trial, pull);
+  private static double lowest(LoadedBoat trial, double pull) {
+    LoadedBoat pulled = line(trial, true).pulling(trial, pull);
     StreamHead head = StreamHead.of(RULES, pulled.craft().form(), true);
     return LowestEdge.of(pulled.atRest(), pulled, head).height().orElseThrow();
   }
@@ -265,7 +269,7 @@ class LineOutTest {
             OnPaper.boat(1000),
             List.of(new Cleat("ring", Vector3.of(2.9, 0, 0.3))),
             Optional.empty());
-    Trial trial = trial(boat);
+    LoadedBoat trial = trial(boat);
     assertThat(line(trial, true).cleat())
         .isEqualTo(new Cleat("middle of the stern", Vector3.of(0, 0, 0.5)));
     assertThat(line(trial, false).cleat().name()).isEqualTo("ring");
@@ -274,8 +278,8 @@ class LineOutTest {
   // A pull of 100 N leads 30 degrees down: 100 tan 30 as a weight at the cleat.
   @Test
   void what_of_a_line_leads_down_weighs_on_the_cleat() {
-    Trial trial = trial(OnPaper.boat(1000));
-    Trial pulled = line(trial, true).pulling(trial, 100);
+    LoadedBoat trial = trial(OnPaper.boat(1000));
+    LoadedBoat pulled = line(trial, true).pulling(trial, 100);
     double down = 100 * STEEP / GRAVITY;
     assertThat(pulled.loading().mass()).isCloseTo(1000 + down, within(1e-9));
     assertThat(pulled.loading().centre().x()).isCloseTo(1.5 * 1000 / (1000 + down), within(1e-9));

@@ -14,6 +14,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Kit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * A swamped box on two tanks of 0.7 m, 200 kg with G high, and 100 kg of ballast on its bottom that
@@ -63,7 +64,7 @@ class LooseKitTest {
 
   @Test
   void kit_shut_away_in_a_locker_stays_though_it_is_not_fastened() {
-    Trial shut = trial(ballasted(1.1, false, Optional.of("stern tank")));
+    LoadedBoat shut = trial(ballasted(1.1, false, Optional.of("stern tank")));
     assertThat(shut.swampedRest(List.of()).reached()).hasSize(1);
     assertThat(value(findings(new SwampedLevel(RULES), shut).get(0))).isCloseTo(0, within(1e-6));
   }
@@ -71,7 +72,7 @@ class LooseKitTest {
   // Gone with its weight: 200 kg on 1.68 m².
   @Test
   void without_its_loose_kit_the_boat_floats_higher() {
-    Trial loose = trial(ballasted(0.2, false, Optional.empty()));
+    LoadedBoat loose = trial(ballasted(0.2, false, Optional.empty()));
     assertThat(loose.swampedRest(List.of()).reached())
         .extracting(p -> p.waterAtOrigin().orElseThrow())
         .anySatisfy(d -> assertThat(d).isCloseTo(300.0 / 1680, within(1e-6)))
@@ -81,7 +82,7 @@ class LooseKitTest {
   // The lift to spare has to carry it all: 840 - 300.
   @Test
   void the_lift_to_spare_still_carries_loose_kit() {
-    Trial loose = trial(ballasted(0.2, false, Optional.empty()));
+    LoadedBoat loose = trial(ballasted(0.2, false, Optional.empty()));
     assertThat(loose.spareBuoyancy(List.of())).isCloseTo(540, within(0.01));
   }
 }

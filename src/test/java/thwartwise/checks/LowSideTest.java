@@ -13,6 +13,7 @@ import static thwartwise.checks.OnPaper.value;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thwartwise.loadcase.LoadedBoat;
 
 /** A box of 900 kg and somebody stiff of 200 kg hard against one side of it. */
 class LowSideTest {
@@ -52,7 +53,7 @@ class LowSideTest {
     assertThat(found.limit()).isEqualTo(20);
     assertThat(FindingText.condition(found))
         .isEqualTo("on paper; everyone stiff on the low side, to port");
-    Trial trial = trial(OnPaper.boat(900), person(200, 0.3));
+    LoadedBoat trial = trial(OnPaper.boat(900), person(200, 0.3));
     assertThat(new LowSide(RULES).readings(trial).get(0).note())
         .startsWith(
             "to port it ends at " + (int) Math.floor(Math.toDegrees(FLOODS)) + " degrees, because")

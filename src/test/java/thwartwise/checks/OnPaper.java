@@ -14,13 +14,15 @@ import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
  * A box 3 m by 1.2 m and 0.5 m deep, so 3.6 kg of water a millimetre, whose hull's G lies 0.2 m up,
  * and the formulas of the wall-sided: they hold while bottom and rail stay where they are.
  */
-final class OnPaper {
+public final class OnPaper {
   static final RuleSet RULES = RuleSetFile.cautiousDefault();
   static final double LENGTH = 3;
   static final double BEAM = 1.2;
@@ -30,12 +32,12 @@ final class OnPaper {
 
   private OnPaper() {}
 
-  static BoxBoat boat(double mass) {
+  public static BoxBoat boat(double mass) {
     return BoxBoat.of(LENGTH, BEAM, DEPTH).hull(mass, 0.2);
   }
 
   /** With a tank of 0.7 m at each end, 420 l each, and a shell that displaces nothing. */
-  static BoxBoat tanks(double mass) {
+  public static BoxBoat tanks(double mass) {
     return boat(mass)
         .weightlessShell()
         .proven("stern tank", new thwartwise.geometry.Span(0, 0.7))
@@ -50,15 +52,16 @@ final class OnPaper {
     return Body.seated("crew", mass, new Place("thwart", 1.5, 0.25, reach, 1), 0, 0.02);
   }
 
-  static Trial trial(BoxBoat boat, Body... people) {
-    return Trial.of(boat.craft(), List.of(people), OldNames.loadCase("on paper"));
+  static LoadedBoat trial(BoxBoat boat, Body... people) {
+    return LoadedBoat.of(boat.craft(), List.of(people), OldNames.loadCase("on paper"));
   }
 
-  static Trial trial(Boat boat, Body... people) {
-    return Trial.of(Craft.of(boat, BoxBoat.TODAY), List.of(people), OldNames.loadCase("on paper"));
+  static LoadedBoat trial(Boat boat, Body... people) {
+    return LoadedBoat.of(
+        Craft.of(boat, BoxBoat.TODAY), List.of(people), OldNames.loadCase("on paper"));
   }
 
-  static List<Finding> findings(Check check, Trial trial) {
+  static List<Finding> findings(Check check, LoadedBoat trial) {
     return Findings.of(check, trial, Allowance.of(RULES, trial.craft()));
   }
 
@@ -117,7 +120,7 @@ final class OnPaper {
     return (DEPTH - mass / 1000 / PLANE) * Math.cos(heel) - BEAM / 2 * Math.sin(heel);
   }
 
-  static double root(DoubleUnaryOperator f, double from, double to) {
+  public static double root(DoubleUnaryOperator f, double from, double to) {
     return new BrentSolver(1e-14).solve(300, f::applyAsDouble, from, to);
   }
 }

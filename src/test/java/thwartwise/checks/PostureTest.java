@@ -15,11 +15,12 @@ import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 
 /** People who keep the trunk upright and people who lean with the boat, on the box of OnPaper. */
 class PostureTest {
 
-  private static Pose rest(Trial trial) {
+  private static Pose rest(LoadedBoat trial) {
     return trial.atRest().worst().orElseThrow();
   }
 
@@ -41,7 +42,7 @@ class PostureTest {
   // The wall-sided box, the weight at the seat and 0.30 m above it.
   @Test
   void the_box_heels_on_paper_with_people_upright_and_stiff() {
-    Trial out = trial(OnPaper.boat(300), person(95, 0.4).at(0.3));
+    LoadedBoat out = trial(OnPaper.boat(300), person(95, 0.4).at(0.3));
     assertThat(rest(out).heel()).isCloseTo(-OnPaper.heel(300, 95, 0.3, 0.25), within(1e-8));
     assertThat(rest(out.stiff()).heel()).isCloseTo(-OnPaper.heel(300, 95, 0.3, 0.55), within(1e-8));
   }
@@ -49,7 +50,7 @@ class PostureTest {
   // References E2: loss of metacentric height w h/W, here 95 x 0.30/395.
   @Test
   void leaning_with_the_boat_costs_the_metacentric_height_the_textbook_says() {
-    Trial level = trial(OnPaper.boat(300), person(95, 0.4));
+    LoadedBoat level = trial(OnPaper.boat(300), person(95, 0.4));
     double lost = rest(level).metacentricHeight() - rest(level.stiff()).metacentricHeight();
     assertThat(lost).isCloseTo(95 * 0.30 / 395, within(1e-9));
   }
@@ -75,7 +76,7 @@ class PostureTest {
   @Test
   void of_a_canoe_it_is_only_told() {
     BoxBoat slim = BoxBoat.of(4, 0.9, 0.4).hull(30, 0.15);
-    Trial trial = trial(slim, person(80, 0.3));
+    LoadedBoat trial = trial(slim, person(80, 0.3));
     assertThat(findings(new StiffOffTheMiddle(RULES, false), trial)).isEmpty();
     assertThat(findings(new StiffOffTheMiddle(RULES, true), trial))
         .hasSize(2)

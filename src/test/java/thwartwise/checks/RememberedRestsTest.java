@@ -19,6 +19,7 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 
 /** A rest that is remembered is that of the very load, or of its mirror image; of no other. */
 class RememberedRestsTest {
@@ -46,8 +47,8 @@ class RememberedRestsTest {
     return Body.seated("crew", mass, new Place("thwart", x, seat, 0.45, 2), y, 0.02);
   }
 
-  private static Trial trial(Craft craft, List<Body> people) {
-    return Trial.of(craft, people);
+  private static LoadedBoat trial(Craft craft, List<Body> people) {
+    return LoadedBoat.of(craft, people);
   }
 
   private static Pose only(Equilibria rest) {
@@ -77,12 +78,12 @@ class RememberedRestsTest {
   void another_load_is_not_taken_for_one_remembered(
       double x, double y, double mass, double seat, double otherY) {
     KnownBalances known = new KnownBalances();
-    Trial before = trial(CRAFT, CREW).hurried(known);
+    LoadedBoat before = trial(CRAFT, CREW).hurried(known);
     before.atRest();
     before.swampedRest(List.of());
     List<Body> others = List.of(at(x, y, mass, seat), at(1.5, otherY, 80, 0.25));
-    Trial now = trial(CRAFT, others).hurried(known);
-    Trial anew = trial(CRAFT, others).hurried();
+    LoadedBoat now = trial(CRAFT, others).hurried(known);
+    LoadedBoat anew = trial(CRAFT, others).hurried();
     assertAlike(now.atRest(), anew.atRest());
     assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
   }
@@ -90,12 +91,12 @@ class RememberedRestsTest {
   @Test
   void more_weight_at_the_very_centre_of_gravity_is_another_load() {
     KnownBalances known = new KnownBalances();
-    Trial before = trial(CRAFT, CREW);
+    LoadedBoat before = trial(CRAFT, CREW);
     Loading.Weight more = new Loading.Weight(0.5, before.loading().centre());
     before.hurried(known).atRest();
     before.hurried(known).swampedRest(List.of());
-    Trial now = before.with(more).hurried(known);
-    Trial anew = before.with(more).hurried();
+    LoadedBoat now = before.with(more).hurried(known);
+    LoadedBoat anew = before.with(more).hurried();
     assertAlike(now.atRest(), anew.atRest());
     assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
   }
@@ -107,11 +108,11 @@ class RememberedRestsTest {
   @Test
   void a_mirror_image_lies_to_the_other_side() {
     KnownBalances known = new KnownBalances();
-    Trial before = trial(CRAFT, CREW).hurried(known);
+    LoadedBoat before = trial(CRAFT, CREW).hurried(known);
     assertThat(only(before.atRest()).heel()).isNotZero();
     assertThat(only(before.swampedRest(List.of())).heel()).isNotZero();
-    Trial now = trial(CRAFT, mirrored()).hurried(known);
-    Trial anew = trial(CRAFT, mirrored()).hurried();
+    LoadedBoat now = trial(CRAFT, mirrored()).hurried(known);
+    LoadedBoat anew = trial(CRAFT, mirrored()).hurried();
     assertThat(only(now.atRest()).heel()).isEqualTo(-only(before.atRest()).heel());
     assertThat(only(now.swampedRest(List.of())).heel())
         .isEqualTo(-only(before.swampedRest(List.of())).heel());
@@ -128,8 +129,8 @@ class RememberedRestsTest {
     KnownBalances known = new KnownBalances();
     trial(lopsided, CREW).hurried(known).swampedRest(List.of());
     trial(lopsided, CREW).hurried(known).atRest();
-    Trial now = trial(lopsided, mirrored()).hurried(known);
-    Trial anew = trial(lopsided, mirrored()).hurried();
+    LoadedBoat now = trial(lopsided, mirrored()).hurried(known);
+    LoadedBoat anew = trial(lopsided, mirrored()).hurried();
     assertAlike(now.atRest(), anew.atRest());
     assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
   }

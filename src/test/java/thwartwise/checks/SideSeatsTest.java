@@ -15,6 +15,8 @@ import thwartwise.boat.SeatPositions;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Span;
 import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 
 /** People on seats along the sides of a box, against the formula of the wall-sided. */
 class SideSeatsTest {
@@ -70,14 +72,14 @@ class SideSeatsTest {
     List<Body> three = new ArrayList<>(people(PORT, 20, 20));
     three.addAll(people(STARBOARD, 20));
     BoxBoat boat = OnPaper.boat(120).place(PORT).place(STARBOARD);
-    List<Trial> ways =
-        PeopleMoves.everyone(Trial.of(boat.craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE);
+    List<LoadedBoat> ways =
+        PeopleMoves.everyone(LoadedBoat.of(boat.craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE);
     assertThat(ways).hasSize(2);
     assertThat(ways.get(0).people()).extracting(Body::y).containsExactly(0.45, 0.45, -0.35);
     assertThat(ways.get(1).people()).extracting(Body::y).containsExactly(0.35, 0.35, -0.45);
     assertThat(
             PeopleMoves.everyone(
-                Trial.of(OnPaper.boat(120).craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE))
+                LoadedBoat.of(OnPaper.boat(120).craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE))
         .hasSize(2);
   }
 
@@ -99,8 +101,8 @@ class SideSeatsTest {
   }
 
   private static double heel(List<Body> people) {
-    Trial trial =
-        Trial.of(
+    LoadedBoat trial =
+        LoadedBoat.of(
             OnPaper.boat(120).place(PORT).place(STARBOARD).craft(),
             people,
             OldNames.loadCase("on paper"));

@@ -18,6 +18,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * What sounds better and helps one answer at the cost of another, on the box of OnPaper by the
@@ -27,19 +28,19 @@ class SoundsBetterTest {
   private static final double SIDE = 0.24;
 
   /** 95 kg on the seat, three fifths of 0.4 m out. */
-  private static Trial crewed(BoxBoat boat) {
+  private static LoadedBoat crewed(BoxBoat boat) {
     return trial(boat, person(95, 0.4));
   }
 
-  private static double heel(Trial trial) {
+  private static double heel(LoadedBoat trial) {
     return value(findings(new ThreeFifthsToOneSide(RULES), trial).get(0));
   }
 
-  private static double left(Trial trial) {
+  private static double left(LoadedBoat trial) {
     return value(findings(new ThreeFifthsToOneSide(RULES), trial).get(1));
   }
 
-  private static double atRest(Trial trial) {
+  private static double atRest(LoadedBoat trial) {
     return value(findings(new FreeboardAtRest(RULES), trial).get(0));
   }
 
@@ -59,8 +60,8 @@ class SoundsBetterTest {
   @Test
   void ballast_steadies_a_box_and_sinks_it() {
     BoxBoat hull = BoxBoat.of(LENGTH, BEAM, DEPTH).hull(80, 0.35);
-    Trial bare = crewed(hull);
-    Trial stones =
+    LoadedBoat bare = crewed(hull);
+    LoadedBoat stones =
         crewed(
             BoxBoat.of(LENGTH, BEAM, DEPTH)
                 .hull(80, 0.35)
@@ -74,10 +75,10 @@ class SoundsBetterTest {
   // 0.05 m of rail, 12 kg of it at 0.525 m: more side, and more heel.
   @Test
   void a_rail_raised_gives_side_and_weight_high_up() {
-    Trial low = crewed(BoxBoat.of(LENGTH, BEAM, DEPTH).hull(100, 0.2));
+    LoadedBoat low = crewed(BoxBoat.of(LENGTH, BEAM, DEPTH).hull(100, 0.2));
     double mass = 112;
     double moment = 100 * 0.2 + 12 * 0.525;
-    Trial high = crewed(BoxBoat.of(LENGTH, BEAM, DEPTH + 0.05).hull(mass, moment / mass));
+    LoadedBoat high = crewed(BoxBoat.of(LENGTH, BEAM, DEPTH + 0.05).hull(mass, moment / mass));
     assertThat(heel(high)).isCloseTo(onPaper(mass, moment), within(1e-8));
     assertThat(heel(high)).isGreaterThan(heel(low));
     double heeled = heel(high);
@@ -97,8 +98,8 @@ class SoundsBetterTest {
   void buoyancy_low_down_raises_a_swamped_box_and_steadies_it_less() {
     Body dry = Body.seated("crew", 60, new Place("thwart", 1.5, 0.25, 0.4, 1), 0, 0.24);
     double low = 1.6 * 0.6 * 0.06;
-    Trial tanks = trial(OnPaper.tanks(200), dry);
-    Trial more =
+    LoadedBoat tanks = trial(OnPaper.tanks(200), dry);
+    LoadedBoat more =
         trial(
             OnPaper.tanks(200)
                 .proven("low tank", new Span(0.7, 2.3), new Span(-0.3, 0.3), new Span(0, 0.06)),
@@ -125,11 +126,11 @@ class SoundsBetterTest {
     return Math.atan(tangent);
   }
 
-  private static double swampedHeel(Trial trial) {
+  private static double swampedHeel(LoadedBoat trial) {
     return value(findings(new SwampedMargin(RULES), trial).get(0));
   }
 
-  private static double spare(Trial trial) {
+  private static double spare(LoadedBoat trial) {
     return value(findings(new SwampedLift(RULES), trial).get(0));
   }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.geometry.Span;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * The crew in the water beside a swamped box that two tanks of 0.7 m hold up: a waterplane of 1.68
@@ -38,7 +39,7 @@ class SwampedCrewTest {
   // 53 N on the rail for each of the crew.
   @Test
   void everyone_holding_one_side_hangs_on_its_rail() {
-    Trial two = trial(tanks(300), person(95, 0.4), person(60, 0.4));
+    LoadedBoat two = trial(tanks(300), person(95, 0.4), person(60, 0.4));
     List<Finding> found = findings(new HoldingOnToOneSide(RULES), two);
     assertThat(found).hasSize(1);
     Finding holding = found.get(0);
@@ -100,7 +101,7 @@ class SwampedCrewTest {
         OnPaper.boat(100)
             .weightlessShell()
             .proven("middle tank", new Span(1, 2), new Span(-0.45, 0.45), Span.ALL);
-    Trial trial = trial(middle, person(95, 0.4));
+    LoadedBoat trial = trial(middle, person(95, 0.4));
     assertThat(new GettingBackIn(RULES).readings(trial)).noneMatch(Reading::met);
     List<Finding> found = findings(new Bailing(RULES), trial);
     assertThat(value(found.get(0))).isGreaterThan(0.2);

@@ -17,6 +17,8 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
 
 /**
  * A swamped box on two tanks of 0.7 m, a waterplane of 1.68 m² with I = 1.4 x 1.2³/12, and people
@@ -72,8 +74,8 @@ class SwampedMarginTest {
   // Two side by side move over together, and their centre of gravity with them.
   @Test
   void people_side_by_side_stay_side_by_side() {
-    Trial two = trial(tanks(200), dry(60, 0.4, -0.2), dry(60, 0.4, 0.2));
-    List<Trial> ways = PeopleMoves.partly(two, 0.5, 0.6);
+    LoadedBoat two = trial(tanks(200), dry(60, 0.4, -0.2), dry(60, 0.4, 0.2));
+    List<LoadedBoat> ways = PeopleMoves.partly(two, 0.5, 0.6);
     assertThat(ways).hasSize(1);
     assertThat(ways.get(0).people())
         .extracting(Body::y)
@@ -85,7 +87,7 @@ class SwampedMarginTest {
   // Half of one who sits 0.2 m to port at 0.24 to starboard, the other half as before: -0.02.
   @Test
   void somebody_off_the_middle_already_leaves_half_their_weight_there() {
-    Trial one = trial(tanks(200), dry(60, 0.4, 0.2));
+    LoadedBoat one = trial(tanks(200), dry(60, 0.4, 0.2));
     assertThat(PeopleMoves.partly(one, 0.5, 0.6))
         .extracting(t -> t.people().get(0).y())
         .satisfiesExactly(
@@ -108,7 +110,7 @@ class SwampedMarginTest {
             .weightlessShell()
             .proven("stern tank", new Span(0, 0.7))
             .proven("bow tank", new Span(2.3, 3));
-    Trial trial = trial(edge, one);
+    LoadedBoat trial = trial(edge, one);
     assertThat(new SwampedLevel(RULES).readings(trial)).allMatch(Reading::met);
     List<Reading> margin = new SwampedMargin(RULES).readings(trial);
     assertThat(margin).noneMatch(Reading::met);

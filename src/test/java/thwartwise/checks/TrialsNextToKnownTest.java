@@ -12,7 +12,9 @@ import thwartwise.afloat.KnownBalances;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
+import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadedBoat;
 
 /** Trials that begin at balances already known refuse what trials let go upright refuse. */
 class TrialsNextToKnownTest {
@@ -29,11 +31,11 @@ class TrialsNextToKnownTest {
     for (double mass = 30; mass <= 400; mass += 19) {
       for (double y = -0.2; y <= 0.2; y += 0.05) {
         for (Allowance allowance : List.of(Allowance.NONE, Allowance.withEnoughStations(RULES))) {
-          Trial trial = seated(mass, y).under(allowance);
+          LoadedBoat trial = seated(mass, y).under(allowance);
           List<Boolean> upright =
               LIMITING.stream().map(c -> met(c.readings(trial.hurried()))).toList();
-          Trial near = trial.hurried(known);
-          assertThat(LIMITING.stream().map(c -> met(near.readings(c))).toList())
+          LoadedBoat near = trial.hurried(known);
+          assertThat(LIMITING.stream().map(c -> met(c.confirmedReadings(near))).toList())
               .as("%s kg at %s m", mass, y)
               .isEqualTo(upright);
           refused += upright.contains(false) ? 1 : 0;
@@ -54,7 +56,7 @@ class TrialsNextToKnownTest {
   @Test
   void what_is_met_and_what_is_asked_from_upright_is_asked_once() {
     KnownBalances known = new KnownBalances();
-    Trial trial = seated(70, 0);
+    LoadedBoat trial = seated(70, 0);
     assertThat(asked(trial.hurried(known), false)).hasSize(1);
     assertThat(asked(seated(70.5, 0).hurried(known), true)).hasSize(1);
     assertThat(asked(trial.hurried(), false)).hasSize(1);
@@ -62,35 +64,34 @@ class TrialsNextToKnownTest {
   }
 
   /** The trials a check was given. */
-  private static List<Trial> asked(Trial trial, boolean met) {
-    List<Trial> asked = new ArrayList<>();
-    trial.readings(
-        new Check() {
-          @Override
-          public Role role() {
-            return Role.LIMITS_CREW;
-          }
+  private static List<LoadedBoat> asked(LoadedBoat trial, boolean met) {
+    List<LoadedBoat> asked = new ArrayList<>();
+    new Check() {
+      @Override
+      public Role role() {
+        return Role.LIMITS_CREW;
+      }
 
-          @Override
-          public List<Reading> readings(Trial given) {
-            asked.add(given);
-            given.atRest();
-            return List.of(
-                new Reading(
-                    CheckQuestion.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
-                    Margin.atLeast(0, OptionalDouble.of(met ? 1 : -1), Unit.METRE),
-                    true,
-                    "",
-                    LoadCase.UNNAMED,
-                    ""));
-          }
-        });
+      @Override
+      public List<Reading> readings(LoadedBoat given) {
+        asked.add(given);
+        given.atRest();
+        return List.of(
+            new Reading(
+                CheckQuestion.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
+                Margin.atLeast(0, OptionalDouble.of(met ? 1 : -1), Unit.METRE),
+                true,
+                "",
+                LoadCase.UNNAMED,
+                ""));
+      }
+    }.confirmedReadings(trial);
     return asked;
   }
 
-  private static Trial seated(double mass, double y) {
+  private static LoadedBoat seated(double mass, double y) {
     Place thwart = new Place("thwart", 1.5, 0.25, 0.4, 1);
-    return Trial.of(CRAFT, List.of(Body.seated("crew", mass, thwart, y, 0.05)));
+    return LoadedBoat.of(CRAFT, List.of(Body.seated("crew", mass, thwart, y, 0.05)));
   }
 
   private static boolean met(List<Reading> readings) {

@@ -17,6 +17,7 @@ import thwartwise.boat.Space;
 import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * Side seats on the box of {@link OnPaper}, drawn once: 2 m long, 0.2 m wide, 0.3 m high, so 120
@@ -44,7 +45,7 @@ class TwinChambersTest {
         "side seat", drawn, one, Optional.empty(), true, false, new Twin(other, Optional.empty()));
   }
 
-  private static Trial swamped(Chamber chamber) {
+  private static LoadedBoat swamped(Chamber chamber) {
     return OnPaper.trial(OnPaper.boat(100).weightlessShell().chamber(chamber));
   }
 

@@ -19,6 +19,8 @@ import thwartwise.afloat.Pose;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.Wind;
 
 /** Wind from the side and the motor hard over, on the box of {@link OnPaper}. */
 class WindAndMotorTest {
@@ -26,7 +28,7 @@ class WindAndMotorTest {
   private static final double ON_A_PERSON = PRESSURE * 1.3 * 0.5;
   private static final Vector3 PORT = Vector3.of(0, 1, 0);
 
-  private static Pose rest(Trial trial) {
+  private static Pose rest(LoadedBoat trial) {
     return trial.atRest().worst().orElseThrow();
   }
 
@@ -36,13 +38,13 @@ class WindAndMotorTest {
 
   @Test
   void the_wind_pushes_on_what_is_seen_of_the_dry_hull_and_on_each_person() {
-    Trial one = trial(OnPaper.boat(300), person(95, 0.4));
+    LoadedBoat one = trial(OnPaper.boat(300), person(95, 0.4));
     Wind wind = Wind.of(RULES);
     assertThat(wind.push(one, rest(one), PORT))
         .isCloseTo(onHull(395, LENGTH) + ON_A_PERSON, within(1e-6));
     assertThat(wind.push(one, rest(one), Vector3.of(1, 0, 0)))
         .isCloseTo(onHull(395, BEAM) + ON_A_PERSON, within(1e-6));
-    Trial two = trial(OnPaper.boat(300), person(95, 0.4), person(95, 0.4));
+    LoadedBoat two = trial(OnPaper.boat(300), person(95, 0.4), person(95, 0.4));
     assertThat(wind.push(two, rest(two), PORT))
         .isCloseTo(onHull(490, LENGTH) + 2 * ON_A_PERSON, within(1e-6));
   }
@@ -50,7 +52,7 @@ class WindAndMotorTest {
   // Hull half way up its dry side, people at their G, each by its push.
   @Test
   void it_attacks_at_the_mean_of_hull_and_people() {
-    Trial one = trial(OnPaper.boat(300), person(95, 0.4));
+    LoadedBoat one = trial(OnPaper.boat(300), person(95, 0.4));
     double hull = onHull(395, LENGTH);
     double draft = 0.395 / PLANE;
     double height = (hull * (draft + DEPTH) / 2 + ON_A_PERSON * 0.55) / (hull + ON_A_PERSON);
@@ -109,7 +111,7 @@ class WindAndMotorTest {
         .isLessThan(heel(300));
   }
 
-  private static Trial wind(double hull) {
+  private static LoadedBoat wind(double hull) {
     return trial(OnPaper.boat(hull), person(95, 0.4));
   }
 
@@ -129,7 +131,7 @@ class WindAndMotorTest {
   // order, under a hundredth here.
   @Test
   void the_motor_hard_over_heels_to_the_other_side_as_paper_says() {
-    Trial trial = trial(motor(500), person(95, 0.4));
+    LoadedBoat trial = trial(motor(500), person(95, 0.4));
     List<Finding> found = findings(new MotorPush(RULES), trial);
     double push = 2.87 * Math.pow(500, 2.0 / 3);
     double draft = 0.395 / PLANE;

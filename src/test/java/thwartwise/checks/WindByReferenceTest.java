@@ -16,6 +16,8 @@ import thwartwise.boat.Craft;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.Wind;
 import thwartwise.rules.Basis;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
@@ -89,7 +91,7 @@ class WindByReferenceTest {
   }
 
   private static double push(Wind wind, Craft craft, List<Body> aboard) {
-    Trial trial = Trial.of(craft, aboard);
+    LoadedBoat trial = LoadedBoat.of(craft, aboard);
     Pose pose = trial.atRest().worst().orElseThrow();
     return wind.push(trial, pose, ABEAM);
   }

@@ -12,17 +12,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Craft;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
-import thwartwise.checks.Trial;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.CrewSearch;
 import thwartwise.crew.Seating;
 import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -38,7 +38,7 @@ class CrewSearchByForceTest {
     return Stream.of(PlainHulls.pram(), PlainHulls.skiff(), PlainHulls.canoe());
   }
 
-  private static List<Boolean> met(Trial trial) {
+  private static List<Boolean> met(LoadedBoat trial) {
     return Stream.of(Allowance.NONE, Allowance.of(RULES, trial.craft()))
         .flatMap(a -> LIMITING.stream().flatMap(c -> c.readings(trial.under(a)).stream()))
         .map(Reading::met)
@@ -53,7 +53,7 @@ class CrewSearchByForceTest {
                 IntStream.range(0, people)
                     .mapToObj(i -> (bits >> i & 1) == 1 ? heaviest : 25.0)
                     .toList())
-        .map(masses -> Trial.of(craft, seating.bodies(craft, masses)))
+        .map(masses -> LoadedBoat.of(craft, seating.bodies(craft, masses)))
         .allMatch(trial -> met(trial).stream().allMatch(m -> m));
   }
 
@@ -116,9 +116,9 @@ class CrewSearchByForceTest {
     }
   }
 
-  static Stream<Trial> trials() {
+  static Stream<LoadedBoat> trials() {
     Random random = new Random(20261125);
-    List<Trial> trials = new ArrayList<>();
+    List<LoadedBoat> trials = new ArrayList<>();
     for (Boat boat :
         List.of(PlainHulls.pram(), PlainHulls.skiff(), PlainHulls.canoe(), PlainHulls.punt())) {
       Craft craft = Craft.of(boat, PlainHulls.TODAY);
@@ -130,7 +130,7 @@ class CrewSearchByForceTest {
                 .mapToObj(n -> 25 + 110 * random.nextDouble())
                 .toList();
         trials.add(
-            Trial.of(
+            LoadedBoat.of(
                 craft,
                 seating.bodies(craft, masses),
                 OldNames.loadCase(boat.name() + " " + masses)));
@@ -143,7 +143,7 @@ class CrewSearchByForceTest {
   // readings, and where nothing is refused give the same figures.
   @ParameterizedTest
   @MethodSource("trials")
-  void a_hurried_trial_refuses_just_what_the_full_one_does(Trial trial) {
+  void a_hurried_trial_refuses_just_what_the_full_one_does(LoadedBoat trial) {
     assertThat(met(trial.hurried())).isEqualTo(met(trial));
     if (met(trial).stream().allMatch(m -> m)) {
       CrewAssessment judge = new CrewAssessment(trial.craft(), RULES);
@@ -162,7 +162,7 @@ class CrewSearchByForceTest {
 
   @ParameterizedTest
   @MethodSource("trials")
-  void no_crew_that_is_held_up_is_refused_by_the_bound(Trial trial) {
+  void no_crew_that_is_held_up_is_refused_by_the_bound(LoadedBoat trial) {
     CrewAssessment judge = new CrewAssessment(trial.craft(), RULES);
     boolean lifted =
         Stream.of(Allowance.NONE, Allowance.of(RULES, trial.craft()))

@@ -22,7 +22,6 @@ import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Station;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Finding;
@@ -30,7 +29,6 @@ import thwartwise.checks.FindingText;
 import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.checks.Trial;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.CrewSearch;
 import thwartwise.crew.LimitingFactor;
@@ -40,6 +38,8 @@ import thwartwise.crew.Seating;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -142,7 +142,7 @@ class RecommendationPropertiesTest {
   }
 
   private static void meetsAll(Craft craft, Seating seating, List<Double> masses) {
-    Trial trial = Trial.of(craft, seating.bodies(craft, masses));
+    LoadedBoat trial = LoadedBoat.of(craft, seating.bodies(craft, masses));
     for (Check check : CautiousChecks.of(RULES)) {
       if (check.role() == Role.LIMITS_CREW) {
         assertThat(Findings.of(check, trial, Allowance.of(RULES, craft)))
@@ -271,8 +271,8 @@ class RecommendationPropertiesTest {
       }
       for (List<Double> masses : masses(r.people())) {
         for (double x : List.of(0.57, 0.9, 1.5, 1.9, 2.3, 2.73)) {
-          Trial trial =
-              Trial.of(craft, seating.bodies(craft, masses))
+          LoadedBoat trial =
+              LoadedBoat.of(craft, seating.bodies(craft, masses))
                   .with(new Loading.Weight(r.extra(), Vector3.of(x, 0, 0.02)));
           for (Check check : CautiousChecks.of(RULES)) {
             if (check.role() == Role.LIMITS_CREW) {
@@ -303,7 +303,7 @@ class RecommendationPropertiesTest {
           continue;
         }
         List<Double> masses = Collections.nCopies(limit.people(), limit.eachUpTo());
-        Trial trial = Trial.of(craft, seating.bodies(craft, masses));
+        LoadedBoat trial = LoadedBoat.of(craft, seating.bodies(craft, masses));
         for (Check check : CautiousChecks.of(RULES)) {
           for (Finding f : Findings.of(check, trial, Allowance.of(RULES, craft))) {
             if (open.stream().anyMatch(o -> FindingText.check(o).equals(FindingText.check(f)))) {

@@ -8,13 +8,13 @@ import java.util.stream.Stream;
 import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
-import thwartwise.checks.Trial;
 import thwartwise.crew.NamedPerson;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -63,7 +63,7 @@ public final class SeatingByForce {
     double least = Double.POSITIVE_INFINITY;
     for (List<Integer> order : orders(members.size())) {
       for (List<Double> masses : masses(members)) {
-        Trial trial = Trial.of(craft, bodies(way, order, masses));
+        LoadedBoat trial = LoadedBoat.of(craft, bodies(way, order, masses));
         for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, craft))) {
           for (Check check : checks) {
             for (Reading r : check.readings(trial.under(allowance))) {

@@ -14,13 +14,11 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
-import thwartwise.checks.Allowance;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
-import thwartwise.checks.Trial;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.CrewSearch;
 import thwartwise.crew.Recommendation;
@@ -28,6 +26,8 @@ import thwartwise.crew.Seating;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -66,7 +66,7 @@ class SideSeatsRecommendedTest {
     Craft craft = Craft.of(skiff(PORT, STARBOARD), PlainHulls.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     assertThat(judge.meetsAll(new Seating(List.of(2, 0)), 95)).isFalse();
-    List<Trial> trials = judge.trials(new Seating(List.of(2, 0)), 95);
+    List<LoadedBoat> trials = judge.trials(new Seating(List.of(2, 0)), 95);
     assertThat(judge.notMet(trials))
         .extracting(b -> FindingText.check(b.reading()))
         .contains("freeboard at rest");
@@ -98,7 +98,7 @@ class SideSeatsRecommendedTest {
       double each = Math.floor(search.eachUpTo(people));
       for (Seating seating : search.allowed(people, each)) {
         for (int i = 0; i < 8; i++) {
-          Trial trial = Trial.of(craft, anywhere(craft, seating, each, random));
+          LoadedBoat trial = LoadedBoat.of(craft, anywhere(craft, seating, each, random));
           asked++;
           for (Check check : limiting) {
             for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, craft))) {

@@ -22,7 +22,6 @@ import thwartwise.checks.CheckId;
 import thwartwise.checks.HardAgainstOneSide;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Measure;
-import thwartwise.checks.Trial;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
@@ -33,6 +32,7 @@ import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.RightingFigures;
 import thwartwise.loadcase.Crew;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.SampleRecords;
 import thwartwise.report.PictureWords;
@@ -352,7 +352,7 @@ class PicturesTest {
     // The picture leaves kit where it is listed; the check lets what is loose slide.
     Craft craft =
         Craft.of(TART.withKit(TART.kit().stream().map(PicturesTest::tied).toList()), TODAY);
-    Trial trial = Trial.of(craft, CrewAtLimit.of(craft, REPORT)).stiff();
+    LoadedBoat trial = LoadedBoat.of(craft, CrewAtLimit.of(craft, REPORT)).stiff();
     double left =
         new HardAgainstOneSide(RuleSetFile.cautiousDefault())
             .readings(trial).stream()

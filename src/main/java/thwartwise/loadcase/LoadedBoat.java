@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -27,8 +27,6 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
-import thwartwise.loadcase.LoadCase;
-import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.measure.UnitFormat;
 
@@ -37,7 +35,7 @@ import thwartwise.measure.UnitFormat;
  * when swamped and how it rests are worked out once and remembered: they are asked for again and
  * again.
  */
-public final class Trial {
+public final class LoadedBoat {
   /**
    * Sixty degrees from upright: no limit on heel comes near it, and a boat that has got there does
    * not count as coming back.
@@ -55,7 +53,7 @@ public final class Trial {
   /** Whether some rest of this, or of what was done to it, was found from a balance known. */
   private final AtomicBoolean beganNear;
 
-  private Trial fromUpright;
+  private LoadedBoat fromUpright;
   private Swamping swamping;
 
   /** The side loose kit slides to in another way of the same; 0 where there is none. */
@@ -66,7 +64,7 @@ public final class Trial {
   /** Once loose kit is gone, by the chambers lost; the same wherever it was. */
   private Map<Collection<Space>, Equilibria> withoutKit = new HashMap<>();
 
-  private Trial(
+  private LoadedBoat(
       Craft craft,
       LoadCase base,
       Disturbance done,
@@ -85,7 +83,7 @@ public final class Trial {
     this.beganNear = beganNear;
   }
 
-  private Trial(
+  private LoadedBoat(
       Craft craft,
       LoadCase base,
       Disturbance done,
@@ -96,23 +94,24 @@ public final class Trial {
     this(craft, base, done, allowance, hurried, known, letGoUpright, new AtomicBoolean());
   }
 
-  private Trial with(Disturbance otherwise) {
-    return new Trial(craft, base, otherwise, allowance, hurried, known, letGoUpright, beganNear);
+  private LoadedBoat with(Disturbance otherwise) {
+    return new LoadedBoat(
+        craft, base, otherwise, allowance, hurried, known, letGoUpright, beganNear);
   }
 
   /** As measured, without allowance; of a loading that nobody reads of. */
-  public static Trial of(Craft craft, List<Body> people) {
+  public static LoadedBoat of(Craft craft, List<Body> people) {
     return of(craft, people, LoadCase.UNNAMED);
   }
 
   /** As measured, without allowance. */
-  public static Trial of(Craft craft, List<Body> people, LoadCase loadCase) {
-    return new Trial(
+  public static LoadedBoat of(Craft craft, List<Body> people, LoadCase loadCase) {
+    return new LoadedBoat(
         craft, loadCase, Disturbance.none(people), Allowance.NONE, false, Optional.empty(), false);
   }
 
-  public Trial under(Allowance newAllowance) {
-    return new Trial(craft, base, done, newAllowance, hurried, known, letGoUpright);
+  public LoadedBoat under(Allowance newAllowance) {
+    return new LoadedBoat(craft, base, done, newAllowance, hurried, known, letGoUpright);
   }
 
   /**
@@ -120,52 +119,47 @@ public final class Trial {
    * check that limits crew can meet, unsteady, or past sixty degrees and flooded. What is not met
    * then is not met at all; how far short it falls is not told.
    */
-  public Trial hurried() {
-    return new Trial(craft, base, done, allowance, true, Optional.empty(), false);
+  public LoadedBoat hurried() {
+    return new LoadedBoat(craft, base, done, allowance, true, Optional.empty(), false);
   }
 
   /**
    * The same, with searches for a rest begun at balances already known of this craft, and what is
-   * found kept there. To be asked by {@link #readings}.
+   * found kept there. Only an answer {@link #fromUpright} refuses anything.
    */
-  public Trial hurried(KnownBalances known) {
-    return new Trial(craft, base, done, allowance, true, Optional.of(known), false);
+  public LoadedBoat hurried(KnownBalances known) {
+    return new LoadedBoat(craft, base, done, allowance, true, Optional.of(known), false);
   }
 
   /** The same trial, not hurried, with rests remembered and found as in a hurried one. */
-  public Trial remembering(KnownBalances known) {
-    return new Trial(craft, base, done, allowance, hurried, Optional.of(known), false);
+  public LoadedBoat remembering(KnownBalances known) {
+    return new LoadedBoat(craft, base, done, allowance, hurried, Optional.of(known), false);
   }
 
-  /**
-   * What a check reads. What is not met in a rest found from a balance already known is asked once
-   * more of the boat let go upright: none but that answer refuses anything.
-   */
-  public List<Reading> readings(Check check) {
-    List<Reading> readings = check.readings(this);
-    return !beganNear.get() || readings.stream().allMatch(Reading::met)
-        ? readings
-        : check.readings(fromUpright());
+  /** Whether some rest of this was found from a balance already known. */
+  public boolean beganNear() {
+    return beganNear.get();
   }
 
-  private Trial fromUpright() {
+  /** The same, with every search for a rest begun upright. */
+  public LoadedBoat fromUpright() {
     if (fromUpright == null) {
-      fromUpright = new Trial(craft, base, done, allowance, hurried, known, true);
+      fromUpright = new LoadedBoat(craft, base, done, allowance, hurried, known, true);
     }
     return fromUpright;
   }
 
-  public Trial with(Loading.Weight weight) {
+  public LoadedBoat with(Loading.Weight weight) {
     return with(done.and(weight));
   }
 
   /** Everyone aboard leaning with the boat, as in a righting curve and in a sudden move. */
-  public Trial stiff() {
+  public LoadedBoat stiff() {
     Disturbance stiff = done.withPeople(people().stream().map(Body::stiff).toList());
     return with(stiff);
   }
 
-  Trial after(Disturbance next) {
+  public LoadedBoat after(Disturbance next) {
     return with(done.then(next));
   }
 
@@ -175,16 +169,16 @@ public final class Trial {
    *
    * @param side 1 port, −1 starboard
    */
-  List<Trial> toSide(Disturbance next, double side) {
+  public List<LoadedBoat> toSide(Disturbance next, double side) {
     if (craft.looseKit().isEmpty()) {
       return List.of(after(next));
     }
     List<LoadCaseStep> deeds = next.deeds().stream().map(LoadCaseStep::withKitSlid).toList();
-    Trial slid = after(next.called(deeds).withKitAt(side));
+    LoadedBoat slid = after(next.called(deeds).withKitAt(side));
     if (isSymmetric()) {
       return List.of(slid);
     }
-    Trial listed = after(next);
+    LoadedBoat listed = after(next);
     listed.withoutKit = slid.withoutKit;
     listed.slidTo = side;
     return List.of(slid, listed);
@@ -196,7 +190,7 @@ public final class Trial {
    * with the kit where it is listed: the boat heels that way, and farther once the kit has slid, at
    * the same height and the same place along. Water in a chamber is taken as run to the other side.
    */
-  boolean isOutdoneAfloat() {
+  public boolean isOutdoneAfloat() {
     if (slidTo == 0 || !hurried || !craft.isAlikeAfloat() || !done.forces().isEmpty()) {
       return false;
     }
@@ -209,12 +203,12 @@ public final class Trial {
   }
 
   /** This trial, told as another one with something done to it. */
-  Trial called(LoadCaseStep deed, Trial before) {
+  public LoadedBoat called(LoadCaseStep deed, LoadedBoat before) {
     return with(done.called(before.done.then(done.called(List.of(deed))).deeds()));
   }
 
   /** The same boat once everything that is not fastened down or shut away has floated off. */
-  private Trial withoutLooseKit() {
+  private LoadedBoat withoutLooseKit() {
     Disturbance gone = done.withKitAt(0);
     for (Kit kit : craft.looseKit()) {
       gone = gone.and(new Loading.Weight(-kit.mass(), kit.at()));
@@ -223,7 +217,7 @@ public final class Trial {
   }
 
   /** Those of the boat's papers. */
-  UnitFormat units() {
+  public UnitFormat units() {
     return new UnitFormat(craft.boat().units());
   }
 
@@ -255,7 +249,7 @@ public final class Trial {
   }
 
   /** Whether the people too are the same on both sides, so that a move to one side tells all. */
-  boolean isAlikeOnBothSides() {
+  public boolean isAlikeOnBothSides() {
     return isSymmetric() && people().stream().allMatch(this::hasTwin);
   }
 
@@ -314,12 +308,12 @@ public final class Trial {
   /** With loose kit, or once it is gone. */
   private Equilibria swampedRest(Collection<Space> lost, boolean withLooseKit) {
     if (known.isEmpty()) {
-      return found(swamped(lost), Trial::isOver);
+      return found(swamped(lost), LoadedBoat::isOver);
     }
     Object boat = List.of(craft, lost, allowance.volumeFactor(), withLooseKit);
     boolean alike = craft.isAlikeSwamped() && lost.isEmpty();
     FloatingCase afloat = FloatingCase.swamped(boat, alike, loading());
-    return found(known.get(), afloat, () -> swamped(lost), Trial::isOver);
+    return found(known.get(), afloat, () -> swamped(lost), LoadedBoat::isOver);
   }
 
   private Equilibria found(FloatingBody floating, Predicate<WaterPlane> over) {
@@ -379,7 +373,7 @@ public final class Trial {
     return Equilibria.of(List.of(kept, gone));
   }
 
-  boolean isHurried() {
+  public boolean isHurried() {
     return hurried;
   }
 
@@ -390,12 +384,12 @@ public final class Trial {
   }
 
   /** The chambers that count. */
-  List<Space> counted() {
+  public List<Space> counted() {
     return craft.spaces().stream().filter(s -> s.counting().share() > 0).toList();
   }
 
   /** The boat with nobody in it. */
-  Trial empty(Act act) {
+  public LoadedBoat empty(Act act) {
     return after(Disturbance.moved(LoadCaseStep.of(act), List.of()));
   }
 }

@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import java.util.List;
 import java.util.Locale;
@@ -18,11 +18,11 @@ import thwartwise.rules.RuleSet;
  * @param height m
  * @param along the stretch of the boat, m from its aft end
  */
-record StreamHead(double height, Span along) {
-  static final StreamHead NONE = new StreamHead(0, Span.ALL);
+public record StreamHead(double height, Span along) {
+  public static final StreamHead NONE = new StreamHead(0, Span.ALL);
 
   /** At the stern or at the bow of a boat that lies end on to the current of a rule set. */
-  static StreamHead of(RuleSet rules, HullForm form, boolean astern) {
+  public static StreamHead of(RuleSet rules, HullForm form, boolean astern) {
     double speed = rules.value("current");
     double stretch = rules.value("stream-end-share") * form.length();
     Span whole = form.outside().extent(Vector3.of(1, 0, 0));
@@ -41,7 +41,7 @@ record StreamHead(double height, Span along) {
     return edges.stream().map(e -> meets(e) ? lowered(e, up) : e).toList();
   }
 
-  boolean meets(FloodPoint edge) {
+  public boolean meets(FloodPoint edge) {
     return along.contains(edge.at().x());
   }
 

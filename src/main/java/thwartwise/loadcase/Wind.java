@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import thwartwise.afloat.Pose;
 import thwartwise.geometry.Profile;
@@ -13,20 +13,20 @@ import thwartwise.rules.RuleSet;
  *
  * @param pressure of the wind, Pa
  */
-record Wind(RuleSet rules, double pressure) {
+public record Wind(RuleSet rules, double pressure) {
 
-  static Wind of(RuleSet rules) {
+  public static Wind of(RuleSet rules) {
     double speed = rules.value("wind");
     return new Wind(rules, rules.value("air-density") / 2 * speed * speed);
   }
 
   /** N, wind coming from a direction. */
-  double push(Trial trial, Pose pose, Vector3 from) {
+  public double push(LoadedBoat trial, Pose pose, Vector3 from) {
     return hull(trial, pose, from) + people(trial);
   }
 
   /** Where it attacks: the mean of hull and people, each by its share of the push. */
-  Vector3 centre(Trial trial, Pose pose, Vector3 from) {
+  public Vector3 centre(LoadedBoat trial, Pose pose, Vector3 from) {
     double onHull = hull(trial, pose, from);
     Vector3 sum = Profile.of(dry(trial, pose), from).centre().times(onHull);
     double onEach = person();
@@ -37,11 +37,11 @@ record Wind(RuleSet rules, double pressure) {
     return all > 0 ? sum.times(1 / all) : Vector3.ZERO;
   }
 
-  private double hull(Trial trial, Pose pose, Vector3 from) {
+  private double hull(LoadedBoat trial, Pose pose, Vector3 from) {
     return pressure * rules.value("drag-hull") * Profile.of(dry(trial, pose), from).area();
   }
 
-  private double people(Trial trial) {
+  private double people(LoadedBoat trial) {
     return trial.people().size() * person();
   }
 
@@ -49,7 +49,7 @@ record Wind(RuleSet rules, double pressure) {
     return pressure * rules.value("drag-person") * rules.value("person-area");
   }
 
-  private static Solid dry(Trial trial, Pose pose) {
+  private static Solid dry(LoadedBoat trial, Pose pose) {
     WaterPlane plane = pose.plane();
     WaterPlane turned = new WaterPlane(plane.up().times(-1), -plane.height());
     return trial.craft().form().outside().under(turned);

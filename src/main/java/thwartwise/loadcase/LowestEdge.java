@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import java.util.Comparator;
 import java.util.OptionalDouble;
@@ -10,14 +10,14 @@ import thwartwise.afloat.Freeboard;
  *
  * @param height m; empty when there is no steady rest, and {@code words} says why
  */
-record LowestEdge(OptionalDouble height, boolean assessed, String words) {
+public record LowestEdge(OptionalDouble height, boolean assessed, String words) {
 
-  static LowestEdge of(Equilibria rest, Trial trial) {
+  public static LowestEdge of(Equilibria rest, LoadedBoat trial) {
     return of(rest, trial, StreamHead.NONE);
   }
 
   /** The same in a stream that stands higher at one end. */
-  static LowestEdge of(Equilibria rest, Trial trial, StreamHead head) {
+  public static LowestEdge of(Equilibria rest, LoadedBoat trial, StreamHead head) {
     if (!rest.exist()) {
       return new LowestEdge(OptionalDouble.empty(), rest.assessed(), rest.noneBecause());
     }

@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;

@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -11,7 +11,6 @@ import thwartwise.boat.Loading;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
@@ -21,12 +20,12 @@ import thwartwise.rules.RuleSet;
  *
  * @param astern whether it leads away over the stern
  */
-record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
+public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   /** As near as a pull is looked for, N. */
   private static final double TOLERANCE = 10;
 
   /** Cleats in one half of the boat; where none was named, the middle of the rail at that end. */
-  static List<LineOut> of(RuleSet rules, Trial trial, boolean astern) {
+  public static List<LineOut> of(RuleSet rules, LoadedBoat trial, boolean astern) {
     HullForm form = trial.craft().form();
     double middle = form.outside().extent(Vector3.of(1, 0, 0)).middle();
     List<LineOut> lines =
@@ -43,7 +42,7 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   }
 
   /** Away from the boat along the line. */
-  Vector3 toward() {
+  public Vector3 toward() {
     return Vector3.of(astern ? -1 : 1, 0, 0);
   }
 
@@ -51,7 +50,7 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
    * The level pull of current and wind on a boat that lies end on to both, snatch included, N: drag
    * of what is seen of the hull under water, of the hull above it and of the people.
    */
-  double expected(Trial trial) {
+  public double expected(LoadedBoat trial) {
     Vector3 toward = toward();
     Solid hull = trial.craft().form().outside();
     Equilibria rest = trial.atRest();
@@ -65,21 +64,21 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   }
 
   /** The least that the current pulls, N: what boats of this size were measured to drag in tow. */
-  double towed() {
+  public double towed() {
     return rules.value("towing-drag");
   }
 
   /** The trial with so much level pull on the line, N, leading away over the end. */
-  Trial pulling(Trial trial, double newtons) {
+  public LoadedBoat pulling(LoadedBoat trial, double newtons) {
     return pulling(trial, newtons, new Force(cleat.at(), astern ? -newtons : newtons, 0));
   }
 
   /** The same with the line leading out over one side, to port (1) or starboard (−1). */
-  private Trial pullingAbeam(Trial trial, double newtons, double side) {
+  private LoadedBoat pullingAbeam(LoadedBoat trial, double newtons, double side) {
     return pulling(trial, newtons, new Force(cleat.at(), 0, side * newtons));
   }
 
-  private Trial pulling(Trial trial, double newtons, Force force) {
+  private LoadedBoat pulling(LoadedBoat trial, double newtons, Force force) {
     double down = newtons * Math.tan(Math.toRadians(rules.value("line-angle")));
     return trial.after(
         Disturbance.pulled(
@@ -92,24 +91,24 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
    * to a stream that stands up at that end. Of a hurried trial no more is told than whether that is
    * enough.
    */
-  double greatest(Trial trial, double enough) {
+  public double greatest(LoadedBoat trial, double enough) {
     StreamHead head = StreamHead.of(rules, trial.craft().form(), astern);
     return greatest(newtons -> pulling(trial, newtons), head, asked(trial, enough));
   }
 
   /** The same with the line out over the side, whichever side is worse. */
-  double greatestAbeam(Trial trial, double enough) {
+  public double greatestAbeam(LoadedBoat trial, double enough) {
     double asked = asked(trial, enough);
     return Math.min(
         greatest(newtons -> pullingAbeam(trial, newtons, 1), StreamHead.NONE, asked),
         greatest(newtons -> pullingAbeam(trial, newtons, -1), StreamHead.NONE, asked));
   }
 
-  private static double asked(Trial trial, double enough) {
+  private static double asked(LoadedBoat trial, double enough) {
     return trial.isHurried() ? enough : Double.NaN;
   }
 
-  private double greatest(DoubleFunction<Trial> pulled, StreamHead head, double enough) {
+  private double greatest(DoubleFunction<LoadedBoat> pulled, StreamHead head, double enough) {
     double holds = 0;
     double fails = rules.value("greatest-pull");
     if (staysDry(pulled.apply(fails), head)) {
@@ -126,7 +125,7 @@ record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return holds;
   }
 
-  private static boolean staysDry(Trial trial, StreamHead head) {
+  private static boolean staysDry(LoadedBoat trial, StreamHead head) {
     LowestEdge lowest = LowestEdge.of(trial.atRest(), trial, head);
     return lowest.height().isPresent() && lowest.height().getAsDouble() >= 0;
   }

@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -7,7 +7,6 @@ import thwartwise.afloat.Pool;
 import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Side;
-import thwartwise.loadcase.LoadCaseStep;
 
 /**
  * Something done to a loading, as data: the people as they are then, weights added (negative: taken
@@ -17,7 +16,7 @@ import thwartwise.loadcase.LoadCaseStep;
  * @param deeds what is done, in order
  * @param kitSide the side on which loose kit lies: 1 port, −1 starboard, 0 where it is listed
  */
-record Disturbance(
+public record Disturbance(
     List<LoadCaseStep> deeds,
     List<Body> people,
     List<Loading.Weight> weights,
@@ -25,7 +24,7 @@ record Disturbance(
     List<Pool> pools,
     double kitSide) {
 
-  Disturbance {
+  public Disturbance {
     deeds = List.copyOf(deeds);
     people = List.copyOf(people);
     weights = List.copyOf(weights);
@@ -44,22 +43,23 @@ record Disturbance(
   }
 
   /** People move. */
-  static Disturbance moved(LoadCaseStep deed, List<Body> people) {
+  public static Disturbance moved(LoadCaseStep deed, List<Body> people) {
     return new Disturbance(deed, people, List.of(), List.of());
   }
 
   /** Everybody stays; weights come aboard or go. */
-  static Disturbance weighed(LoadCaseStep deed, List<Body> people, List<Loading.Weight> weights) {
+  public static Disturbance weighed(
+      LoadCaseStep deed, List<Body> people, List<Loading.Weight> weights) {
     return new Disturbance(deed, people, weights, List.of());
   }
 
   /** Everybody stays; something pulls. */
-  static Disturbance pulled(LoadCaseStep deed, List<Body> people, List<Force> forces) {
+  public static Disturbance pulled(LoadCaseStep deed, List<Body> people, List<Force> forces) {
     return new Disturbance(deed, people, List.of(), forces);
   }
 
   /** Everybody stays; water stands in a chamber. */
-  static Disturbance holed(LoadCaseStep deed, List<Body> people, Pool water) {
+  public static Disturbance holed(LoadCaseStep deed, List<Body> people, Pool water) {
     return new Disturbance(List.of(deed), people, List.of(), List.of(), List.of(water), 0);
   }
 

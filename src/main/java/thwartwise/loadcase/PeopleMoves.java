@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,14 +10,13 @@ import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
 
 /**
  * The ways people can move: each a trial of its own, to either side. Whatever is done to one side
  * takes loose kit with it.
  */
-final class PeopleMoves {
+public final class PeopleMoves {
   private static final List<Double> SIDES = List.of(1.0, -1.0);
 
   private PeopleMoves() {}
@@ -25,22 +24,22 @@ final class PeopleMoves {
   /**
    * Everyone the same share of the way out, to each side; where both sides are alike one will do.
    */
-  static List<Trial> everyone(Trial trial, double share, Act act) {
+  public static List<LoadedBoat> everyone(LoadedBoat trial, double share, Act act) {
     return everyone(trial, trial.people(), share, LoadCaseStep.of(act));
   }
 
   /** The same with everyone on the floor. */
-  static List<Trial> kneeling(Trial trial, double share) {
+  public static List<LoadedBoat> kneeling(LoadedBoat trial, double share) {
     LoadCaseStep deed = LoadCaseStep.of(Act.EVERYONE_KNEELING_PART_OF_THE_WAY);
     return everyone(trial, trial.people().stream().map(Body::kneeling).toList(), share, deed);
   }
 
-  private static List<Trial> everyone(
-      Trial trial, List<Body> people, double share, LoadCaseStep deed) {
+  private static List<LoadedBoat> everyone(
+      LoadedBoat trial, List<Body> people, double share, LoadCaseStep deed) {
     if (people.isEmpty()) {
       return List.of();
     }
-    List<Trial> ways = new ArrayList<>();
+    List<LoadedBoat> ways = new ArrayList<>();
     for (double side : trial.isSymmetric() ? List.of(1.0) : SIDES) {
       List<Body> moved = people.stream().map(b -> b.toSide(side, share)).toList();
       ways.addAll(trial.toSide(Disturbance.moved(deed.to(side(side)), moved), side));
@@ -53,9 +52,9 @@ final class PeopleMoves {
    * who share a seat move over side by side, by as much as brings their centre of gravity to that
    * place: so nobody comes to sit inside somebody else, whose part under water lifts only once.
    */
-  static List<Trial> partly(Trial trial, double part, double share) {
+  public static List<LoadedBoat> partly(LoadedBoat trial, double part, double share) {
     LoadCaseStep deed = LoadCaseStep.of(Act.HALF_THE_WEIGHT_PART_OF_THE_WAY);
-    List<Trial> ways = new ArrayList<>();
+    List<LoadedBoat> ways = new ArrayList<>();
     for (double side : sides(trial)) {
       ways.addAll(
           shifted(trial, deed, side, b -> part * meanShift(sharing(trial, b), side, share)));
@@ -63,7 +62,7 @@ final class PeopleMoves {
     return ways;
   }
 
-  private static List<Body> sharing(Trial trial, Body body) {
+  private static List<Body> sharing(LoadedBoat trial, Body body) {
     return trial.people().stream().filter(b -> b.across().equals(body.across())).toList();
   }
 
@@ -74,31 +73,31 @@ final class PeopleMoves {
   }
 
   /** Everyone so far to one side of where they sit, m, to each side. */
-  static List<Trial> offTheMiddle(Trial trial, double distance, boolean stiff) {
+  public static List<LoadedBoat> offTheMiddle(LoadedBoat trial, double distance, boolean stiff) {
     LoadCaseStep deed = new LoadCaseStep.OffTheMiddle(distance, stiff, Optional.empty(), false);
-    List<Trial> ways = new ArrayList<>();
+    List<LoadedBoat> ways = new ArrayList<>();
     sides(trial).forEach(side -> ways.addAll(shifted(trial, deed, side, b -> side * distance)));
     return ways;
   }
 
-  private static List<Trial> shifted(
-      Trial trial, LoadCaseStep deed, double side, ToDoubleFunction<Body> distance) {
+  private static List<LoadedBoat> shifted(
+      LoadedBoat trial, LoadCaseStep deed, double side, ToDoubleFunction<Body> distance) {
     List<Body> moved =
         trial.people().stream().map(b -> b.at(b.y() + distance.applyAsDouble(b))).toList();
     return trial.toSide(Disturbance.moved(deed.to(side(side)), moved), side);
   }
 
-  private static List<Double> sides(Trial trial) {
+  private static List<Double> sides(LoadedBoat trial) {
     return trial.isAlikeOnBothSides() ? List.of(1.0) : SIDES;
   }
 
   /** Each person in turn all the way out to each side, the others as they sit. */
-  static List<Trial> one(Trial trial) {
+  public static List<LoadedBoat> one(LoadedBoat trial) {
     return eachToEachSide(trial, Act.HARD_TO_THE_SIDE, Body::hardToSide);
   }
 
   /** Each person in turn standing where they sit, a little to either side. */
-  static List<Trial> standing(Trial trial) {
+  public static List<LoadedBoat> standing(LoadedBoat trial) {
     return eachToEachSide(
         trial,
         Act.STANDING,
@@ -106,16 +105,16 @@ final class PeopleMoves {
   }
 
   /** Each person in turn leaning out over the rail abreast of where they sit. */
-  static List<Trial> leaningOut(Trial trial) {
+  public static List<LoadedBoat> leaningOut(LoadedBoat trial) {
     HullForm form = trial.craft().form();
     return eachToEachSide(
         trial, Act.LEANING_OUT, (body, side) -> body.leaningOut(form.railAt(body.x(), side > 0)));
   }
 
   /** Each of the crew in turn back from the water over either rail, or an adult where none is. */
-  static List<Trial> climbingInOverTheSide(Trial trial, double adult) {
+  public static List<LoadedBoat> climbingInOverTheSide(LoadedBoat trial, double adult) {
     HullForm form = trial.craft().form();
-    List<Trial> ways = new ArrayList<>();
+    List<LoadedBoat> ways = new ArrayList<>();
     for (double side : sides(trial)) {
       UnaryOperator<Vector3> rail = from -> form.railAt(from.x(), side > 0);
       climbingIn(trial, adult, rail, Act.CLIMBING_IN_OVER_THE_SIDE)
@@ -124,22 +123,23 @@ final class PeopleMoves {
     return ways;
   }
 
-  static List<Trial> climbingInOverTheStern(Trial trial, double adult) {
+  public static List<LoadedBoat> climbingInOverTheStern(LoadedBoat trial, double adult) {
     Vector3 stern = middle(trial.craft().form().aftRail());
     return climbingInOverAnEnd(trial, adult, stern, Act.CLIMBING_IN_OVER_THE_STERN);
   }
 
-  static List<Trial> climbingInOverTheBow(Trial trial, double adult) {
+  public static List<LoadedBoat> climbingInOverTheBow(LoadedBoat trial, double adult) {
     Vector3 bow = middle(trial.craft().form().foreRail());
     return climbingInOverAnEnd(trial, adult, bow, Act.CLIMBING_IN_OVER_THE_BOW);
   }
 
-  private static List<Trial> climbingInOverAnEnd(Trial trial, double adult, Vector3 end, Act act) {
+  private static List<LoadedBoat> climbingInOverAnEnd(
+      LoadedBoat trial, double adult, Vector3 end, Act act) {
     return climbingIn(trial, adult, from -> end, act).stream().map(trial::after).toList();
   }
 
   private static List<Disturbance> climbingIn(
-      Trial trial, double adult, UnaryOperator<Vector3> over, Act act) {
+      LoadedBoat trial, double adult, UnaryOperator<Vector3> over, Act act) {
     if (trial.people().isEmpty()) {
       Vector3 from = Vector3.of(trial.craft().form().length() / 2, 0, 0);
       return List.of(climbing(List.of(), adult, over.apply(from), LoadCaseStep.of(act)));
@@ -160,7 +160,7 @@ final class PeopleMoves {
     return Disturbance.weighed(deed, others, List.of(new Loading.Weight(mass, at)));
   }
 
-  static Vector3 middle(List<Vector3> bothSides) {
+  public static Vector3 middle(List<Vector3> bothSides) {
     return bothSides.get(0).toward(bothSides.get(1), 0.5);
   }
 
@@ -169,8 +169,8 @@ final class PeopleMoves {
     Body moved(Body body, double side);
   }
 
-  private static List<Trial> eachToEachSide(Trial trial, Act act, ToSide move) {
-    List<Trial> ways = new ArrayList<>();
+  private static List<LoadedBoat> eachToEachSide(LoadedBoat trial, Act act, ToSide move) {
+    List<LoadedBoat> ways = new ArrayList<>();
     for (int i = 0; i < trial.people().size(); i++) {
       Body body = trial.people().get(i);
       for (double side : sides(trial)) {
@@ -182,13 +182,13 @@ final class PeopleMoves {
     return ways;
   }
 
-  static List<Body> replaced(List<Body> people, int i, Body body) {
+  public static List<Body> replaced(List<Body> people, int i, Body body) {
     List<Body> others = new ArrayList<>(people);
     others.set(i, body);
     return others;
   }
 
-  static Side side(double side) {
+  public static Side side(double side) {
     return side > 0 ? Side.PORT : Side.STARBOARD;
   }
 }

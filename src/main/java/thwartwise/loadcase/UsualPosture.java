@@ -1,7 +1,6 @@
-package thwartwise.checks;
+package thwartwise.loadcase;
 
 import thwartwise.boat.Body;
-import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
@@ -10,10 +9,10 @@ import thwartwise.rules.RuleSet;
  * How people are aboard when nothing is done: kneeling on the floor in a canoe by its form (common
  * practice, no source), as the boat file has them everywhere else.
  */
-final class UsualPosture {
+public final class UsualPosture {
   private UsualPosture() {}
 
-  static Trial of(RuleSet rules, Trial trial) {
+  public static LoadedBoat of(RuleSet rules, LoadedBoat trial) {
     if (!kneels(rules, trial)) {
       return trial;
     }
@@ -24,7 +23,7 @@ final class UsualPosture {
   }
 
   /** Whether they are otherwise than the boat file has them. */
-  static boolean kneels(RuleSet rules, Trial trial) {
+  public static boolean kneels(RuleSet rules, LoadedBoat trial) {
     return Canoe.is(trial.craft().form(), rules)
         && trial.people().stream().anyMatch(b -> !kneeling(b).equals(b));
   }
