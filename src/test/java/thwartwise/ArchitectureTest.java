@@ -322,7 +322,7 @@ class ArchitectureTest {
    */
   private static final Set<String> NO_NAMES =
       Set.of(
-          ("Aboard Along Apart Applies Asked Assumed Beside Besides Capsized Counting Cut Doubt Drawn"
+          ("Aboard Along Apart Applies Asked Assumed Beside Besides Capsized Counting Craft Cut Doubt Drawn"
                   + " Fields Floating Given Heeled Hurried Judge Kept Known Later Level Lying Mind"
                   + " Moves Named Nearest Nobody Nothing Offset2 Once Overdue Plain Planned Played"
                   + " Printable Pulled Quoted Rated Rounded Settling Several Shared Shelved Shown"

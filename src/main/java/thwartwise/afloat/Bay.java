@@ -3,8 +3,8 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.CountedBuoyancy;
-import thwartwise.boat.Craft;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
@@ -30,7 +30,7 @@ public record Bay(String name, Box box) {
   public static final Bay WHOLE = new Bay("the whole boat", new Box(Span.ALL, Span.ALL, Span.ALL));
 
   /** Every bay of the boat by itself; none where nothing dams it. */
-  public static List<Bay> each(Craft craft) {
+  public static List<Bay> each(BoatModel craft) {
     List<Space> dams =
         craft.spaces().stream()
             .filter(s -> dams(s, craft.form(), craft.boat().hull().floor()))

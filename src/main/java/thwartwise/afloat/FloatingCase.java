@@ -3,7 +3,7 @@ package thwartwise.afloat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
@@ -29,7 +29,7 @@ public record FloatingCase(
   }
 
   /** The boat dry inside. */
-  public static FloatingCase dry(Craft craft, Loading loading) {
+  public static FloatingCase dry(BoatModel craft, Loading loading) {
     return of(craft, craft.isAlikeAfloat(), Stream.empty(), loading);
   }
 

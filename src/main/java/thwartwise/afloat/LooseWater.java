@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
@@ -24,7 +24,7 @@ public final class LooseWater {
   private static final double NEGLIGIBLE = 1e-7;
 
   private final Loading loading;
-  private final Craft craft;
+  private final BoatModel craft;
   private final List<Box> standing = new ArrayList<>();
   private final Map<Bay, List<Lift>> holds = new ConcurrentHashMap<>();
 

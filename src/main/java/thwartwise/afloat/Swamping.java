@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Overlap;
@@ -25,7 +25,7 @@ import thwartwise.geometry.Box;
  */
 public final class Swamping {
   private final Loading loading;
-  private final Craft craft;
+  private final BoatModel craft;
   private final double volumeFactor;
   private final double density;
   private final List<Piece> kit = new ArrayList<>();

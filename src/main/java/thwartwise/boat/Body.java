@@ -215,7 +215,7 @@ public record Body(
   }
 
   /**
-   * Legs from the floor to the seat, the rest above it; {@link Craft#boxes} knows what stands
+   * Legs from the floor to the seat, the rest above it; {@link BoatModel#boxes} knows what stands
    * there.
    */
   public List<Box> boxes() {

@@ -11,7 +11,7 @@ import thwartwise.geometry.Vector3;
  * wall; of other kit the centre does (judgement, the further of the two). It never slides away from
  * the side it slides to.
  */
-record KitSlide(Craft craft, Kit kit) {
+record KitSlide(BoatModel craft, Kit kit) {
   /** A bottom that rises is climbed as far as it is this much higher, m (judgement). */
   private static final double CLIMBS = 0.05;
 

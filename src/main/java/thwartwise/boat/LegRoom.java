@@ -12,7 +12,7 @@ import thwartwise.geometry.Vector3;
  * floor before or behind it, whichever is nearer, and of two as near the one nearer amidships.
  * Where there is no such floor they stay where they are and lift nothing in the chamber.
  */
-record LegRoom(Craft craft) {
+record LegRoom(BoatModel craft) {
   /** From the middle of a seated body to the middle of the feet on the floor, m (judgement). */
   private static final double REACH = 0.60;
 

@@ -10,7 +10,7 @@ import thwartwise.geometry.Vector3;
  * @param extra weight added on top of what the file lists
  * @param massFactor what every mass is multiplied by (the allowance for the scales)
  */
-public record Loading(Craft craft, List<Body> people, List<Weight> extra, double massFactor) {
+public record Loading(BoatModel craft, List<Body> people, List<Weight> extra, double massFactor) {
 
   public Loading {
     people = List.copyOf(people);

@@ -19,7 +19,7 @@ public record Overlap(
   /** m³. */
   static final double NEGLIGIBLE = 1e-7;
 
-  static Overlap of(Craft craft, Box box) {
+  static Overlap of(BoatModel craft, Box box) {
     Map<Space, Solid> withSpaces = new LinkedHashMap<>();
     for (Space space : craft.spaces()) {
       Solid common = space.solid().within(box);

@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.TrialSeen;
 import thwartwise.rules.RuleSet;
 
@@ -10,7 +10,7 @@ public final class CautiousChecks {
   private CautiousChecks() {}
 
   /** The same of one craft, where people were seen in it full of water. */
-  public static List<Check> of(RuleSet rules, Craft craft) {
+  public static List<Check> of(RuleSet rules, BoatModel craft) {
     return craft
         .trialSeen()
         .map(seen -> of(rules).stream().map(check -> unless(seen, check)).toList())

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.WaterLimits;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
@@ -57,7 +57,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
   }
 
   /** What the rain falls into: the plan of the rail without the decked lengths, m². */
-  private static double open(Craft craft) {
+  private static double open(BoatModel craft) {
     Vector3 up = Vector3.of(0, 0, 1);
     Solid outside = craft.form().outside();
     double covered = 0;

@@ -1,6 +1,6 @@
 package thwartwise.checks;
 
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.WhenSwamped;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
@@ -10,7 +10,7 @@ public final class SwampedCrew {
   private SwampedCrew() {}
 
   /** As the boat file says; otherwise a canoe by its form is held on to. */
-  public static boolean holdsOn(Craft craft, RuleSet rules) {
+  public static boolean holdsOn(BoatModel craft, RuleSet rules) {
     return craft
         .boat()
         .whenSwamped()

@@ -3,8 +3,8 @@ package thwartwise.crew;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 
@@ -66,7 +66,7 @@ public record Assignment(List<Integer> places) {
    * The people themselves. At one place they sit in order of weight, the heavy ones at its
    * starboard or aft end everywhere, or at the other: nobody tells them which way round.
    */
-  List<Body> bodies(Craft craft, List<Double> masses, boolean heavyLast, Packing packing) {
+  List<Body> bodies(BoatModel craft, List<Double> masses, boolean heavyLast, Packing packing) {
     List<Place> all = craft.boat().places();
     List<Body> bodies = new ArrayList<>();
     for (int p = 0; p < all.size(); p++) {

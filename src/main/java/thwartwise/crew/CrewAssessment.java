@@ -12,8 +12,8 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.afloat.KnownBalances;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
@@ -37,7 +37,7 @@ public final class CrewAssessment {
   /** What sums in another order may differ by, kg. */
   private static final double NUMERIC = 1e-6;
 
-  private final Craft craft;
+  private final BoatModel craft;
   private final boolean oneOrder;
   private final double lightest;
   private final Allowance allowance;
@@ -59,7 +59,7 @@ public final class CrewAssessment {
 
   private record SeatingQuestion(Seating seating, double heaviest, List<Check> checks) {}
 
-  public CrewAssessment(Craft craft, RuleSet rules) {
+  public CrewAssessment(BoatModel craft, RuleSet rules) {
     this.craft = craft;
     this.oneOrder =
         craft.isSymmetric() && craft.boat().places().stream().noneMatch(Place::hasLength);
@@ -78,7 +78,7 @@ public final class CrewAssessment {
             .allMatch(limit -> rules.value(limit) >= 0);
   }
 
-  public Craft craft() {
+  public BoatModel craft() {
     return craft;
   }
 

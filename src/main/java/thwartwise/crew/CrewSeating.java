@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -40,7 +40,7 @@ public final class CrewSeating {
   }
 
   /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
-  public static CrewAnswer of(Craft craft, RuleSet rules, List<NamedPerson> members) {
+  public static CrewAnswer of(BoatModel craft, RuleSet rules, List<NamedPerson> members) {
     return of(craft, new RulesApplied(craft, RuleBook.of(rules)), members, false);
   }
 
@@ -48,12 +48,12 @@ public final class CrewSeating {
    * Under our own limits and every rule set that applies and takes part, and never above the load
    * limit of the boat: somebody who reads that number must be able to rely on it.
    */
-  public static CrewAnswer of(Craft craft, RuleBook book, List<NamedPerson> members) {
+  public static CrewAnswer of(BoatModel craft, RuleBook book, List<NamedPerson> members) {
     return of(craft, new RulesApplied(craft, book), members, true);
   }
 
   private static CrewAnswer of(
-      Craft craft, RulesApplied applied, List<NamedPerson> members, boolean withinLoad) {
+      BoatModel craft, RulesApplied applied, List<NamedPerson> members, boolean withinLoad) {
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.checks.SwampedCrew;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
@@ -20,7 +20,7 @@ import thwartwise.rules.RuleSet;
  * lowest of them.
  */
 public final class Limits {
-  private final Craft craft;
+  private final BoatModel craft;
   private final RuleSet rules;
   private final List<CapacityFigure> figures;
   private final FormulaCaps caps;

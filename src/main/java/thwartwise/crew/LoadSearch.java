@@ -2,7 +2,7 @@ package thwartwise.crew;
 
 import java.util.List;
 import java.util.function.BiPredicate;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Loading;
 import thwartwise.checks.Check;
 import thwartwise.geometry.Vector3;
@@ -73,7 +73,7 @@ public final class LoadSearch {
    * side and no lower, with such a one at the other end too. What a boat carries at both ends it
    * carries between them, where it trims less.
    */
-  static List<Vector3> spots(Craft craft) {
+  static List<Vector3> spots(BoatModel craft) {
     List<Vector3> all = LoadingSurfaces.of(craft);
     return all.stream()
         .filter(

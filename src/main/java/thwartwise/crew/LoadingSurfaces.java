@@ -3,7 +3,7 @@ package thwartwise.crew;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
@@ -30,14 +30,14 @@ public final class LoadingSurfaces {
   /** Half of what is looked at of the hull about a spot, m. */
   private static final double HALF = 0.01;
 
-  private final Craft craft;
+  private final BoatModel craft;
 
-  private LoadingSurfaces(Craft craft) {
+  private LoadingSurfaces(BoatModel craft) {
     this.craft = craft;
   }
 
   /** Spots along the whole boat, at every place and on every box. */
-  static List<Vector3> of(Craft craft) {
+  static List<Vector3> of(BoatModel craft) {
     return new LoadingSurfaces(craft).spots();
   }
 

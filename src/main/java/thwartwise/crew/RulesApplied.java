@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
@@ -29,7 +29,7 @@ import thwartwise.rules.WaterAdjustedLimits;
 
 /** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
 public final class RulesApplied {
-  private final Craft craft;
+  private final BoatModel craft;
   private final RuleBook calm;
   private final RuleBook book;
   private final RuleSet inForce;
@@ -37,7 +37,7 @@ public final class RulesApplied {
   private final List<PlausibilityFinding> plausibility;
   private final Supplier<List<Limits>> laxerLimits = Lazy.of(this::allLaxerLimits);
 
-  public RulesApplied(Craft craft, RuleBook book) {
+  public RulesApplied(BoatModel craft, RuleBook book) {
     this.craft = craft;
     this.calm = book;
     this.book =

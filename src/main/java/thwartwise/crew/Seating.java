@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
@@ -50,7 +50,7 @@ public record Seating(List<Integer> counts) {
   }
 
   /** The place of each person. */
-  public List<String> places(Craft craft) {
+  public List<String> places(BoatModel craft) {
     List<String> names = new ArrayList<>();
     for (int i = 0; i < counts.size(); i++) {
       for (int n = 0; n < counts.get(i); n++) {
@@ -61,14 +61,14 @@ public record Seating(List<Integer> counts) {
   }
 
   /** These people, each of one mass. */
-  public Crew crew(Craft craft, double each, Packing packing) {
+  public Crew crew(BoatModel craft, double each, Packing packing) {
     return people() == 0
         ? new Crew.Nobody()
         : new Crew.Alike(people(), each, places(craft), packing);
   }
 
   /** Every way the people share the length of their places. */
-  List<List<Body>> ways(Craft craft, List<Double> masses) {
+  List<List<Body>> ways(BoatModel craft, List<Double> masses) {
     return packings(craft.boat().places()).stream()
         .map(packing -> bodies(craft, masses, packing))
         .distinct()
@@ -86,11 +86,11 @@ public record Seating(List<Integer> counts) {
   }
 
   /** The people themselves, evenly spread, with these masses in order of places. */
-  public List<Body> bodies(Craft craft, List<Double> masses) {
+  public List<Body> bodies(BoatModel craft, List<Double> masses) {
     return bodies(craft, masses, Packing.SPREAD);
   }
 
-  public List<Body> bodies(Craft craft, List<Double> masses, Packing packing) {
+  public List<Body> bodies(BoatModel craft, List<Double> masses, Packing packing) {
     List<Body> bodies = new ArrayList<>();
     for (int i = 0; i < counts.size(); i++) {
       int from = bodies.size();
@@ -102,7 +102,7 @@ public record Seating(List<Integer> counts) {
 
   /** People at one place, from aft to fore and from starboard to port. */
   static List<Body> seated(
-      Craft craft, Place place, List<Double> masses, Packing packing, int before) {
+      BoatModel craft, Place place, List<Double> masses, Packing packing, int before) {
     List<Body> bodies = new ArrayList<>();
     double floor = craft.boat().hull().floor();
     List<Vector3> spots = SeatPositions.of(place, masses.size(), packing);

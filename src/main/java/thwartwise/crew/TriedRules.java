@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.function.IntPredicate;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
@@ -89,7 +89,7 @@ public final class TriedRules {
   }
 
   /** To port; to starboard too where that is another boat. */
-  private static List<Boolean> sides(Craft craft) {
+  private static List<Boolean> sides(BoatModel craft) {
     return craft.isSymmetric() ? List.of(true) : BOTH;
   }
 
@@ -101,22 +101,22 @@ public final class TriedRules {
     return people;
   }
 
-  private static boolean staysUp(Craft craft, int people, double each, double heel) {
+  private static boolean staysUp(BoatModel craft, int people, double each, double heel) {
     return Seating.of(people, craft.boat().places()).parallelStream()
         .allMatch(s -> staysUp(craft, s, each, heel));
   }
 
-  private static boolean mayStayUp(Craft craft, int people, double each, double heel) {
+  private static boolean mayStayUp(BoatModel craft, int people, double each, double heel) {
     return Seating.of(people, craft.boat().places()).parallelStream()
         .anyMatch(s -> staysUp(craft, s, each, heel));
   }
 
-  private static boolean staysUp(Craft craft, Seating seating, double each, double heel) {
+  private static boolean staysUp(BoatModel craft, Seating seating, double each, double heel) {
     return seating.ways(craft, Collections.nCopies(seating.people(), each)).stream()
         .allMatch(bodies -> sides(craft).stream().allMatch(port -> dry(craft, bodies, port, heel)));
   }
 
-  private static boolean dry(Craft craft, List<Body> bodies, boolean port, double heel) {
+  private static boolean dry(BoatModel craft, List<Body> bodies, boolean port, double heel) {
     List<Body> out = bodies.stream().map(b -> b.hardToSide(port ? 1 : -1)).toList();
     Equilibria rest = LoadedBoat.of(craft, out).atRest();
     return rest.allStable()
@@ -128,7 +128,7 @@ public final class TriedRules {
   }
 
   private static boolean staysUpright(RatedBoat boat, double mass) {
-    Craft craft = boat.craft();
+    BoatModel craft = boat.craft();
     List<Vector3> over = new ArrayList<>();
     for (double third : List.of(1 / 3.0, 2 / 3.0)) {
       double x = boat.aftEnd() + third * boat.length();

@@ -1,7 +1,7 @@
 package thwartwise.crew;
 
 import java.util.Locale;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 
@@ -22,7 +22,7 @@ public record WaysToSit(int room, int tried, double tooMany) {
 
   private static final String FEWER = ": give fewer places, or fewer people a place";
 
-  public static WaysToSit of(Craft craft) {
+  public static WaysToSit of(BoatModel craft) {
     double[] ways = {1};
     for (Place place : craft.boat().places()) {
       ways = with(ways, place.people(), WaysToSit::heavyOnes);
@@ -39,7 +39,7 @@ public record WaysToSit(int room, int tried, double tooMany) {
   }
 
   /** Empty unless there are too many ways for so many named people to sit. */
-  static String tooMany(Craft craft, int people) {
+  static String tooMany(BoatModel craft, int people) {
     double[] ways = {1};
     for (Place place : craft.boat().places()) {
       ways = with(ways, place.people(), n -> 1 / factorial(n));

@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.function.DoubleFunction;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.CountedBuoyancy;
-import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
@@ -22,7 +22,7 @@ import thwartwise.rules.RuleSet;
 final class Assumptions {
   private Assumptions() {}
 
-  static List<String> of(Craft craft, RuleSet rules) {
+  static List<String> of(BoatModel craft, RuleSet rules) {
     Boat boat = craft.boat();
     UnitFormat units = new UnitFormat(boat.units());
     List<String> all = new ArrayList<>(boat.assumptions());
@@ -61,7 +61,7 @@ final class Assumptions {
   }
 
   /** Figures that every answer leans on and no single finding names. */
-  private static List<String> figures(Craft craft, RuleSet rules, UnitFormat units) {
+  private static List<String> figures(BoatModel craft, RuleSet rules, UnitFormat units) {
     List<String> all = new ArrayList<>();
     all.add(allowance(craft, rules, units));
     OneMoreStation.words(craft, rules).ifPresent(all::add);
@@ -82,7 +82,7 @@ final class Assumptions {
     return all;
   }
 
-  private static String allowance(Craft craft, RuleSet rules, UnitFormat units) {
+  private static String allowance(BoatModel craft, RuleSet rules, UnitFormat units) {
     Allowance taken = Allowance.of(rules, craft);
     return String.format(
             Locale.ROOT,
@@ -94,7 +94,7 @@ final class Assumptions {
         + (Allowance.isGuessed(rules, craft) ? enough(craft, rules, units) : ".");
   }
 
-  private static String enough(Craft craft, RuleSet rules, UnitFormat units) {
+  private static String enough(BoatModel craft, RuleSet rules, UnitFormat units) {
     Allowance enough = Allowance.withEnoughStations(rules);
     HullMeasurements hull = craft.boat().hull();
     boolean few = hull.stations().size() <= rules.value("few-stations");

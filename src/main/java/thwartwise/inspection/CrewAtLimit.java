@@ -2,8 +2,8 @@ package thwartwise.inspection;
 
 import java.util.Collections;
 import java.util.List;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.Crew;
@@ -16,7 +16,7 @@ public final class CrewAtLimit {
    * None when nothing is recommended, and none when the report is of another boat: then no seating
    * of this one is what its loading says.
    */
-  public static List<Body> of(Craft craft, Report report) {
+  public static List<Body> of(BoatModel craft, Report report) {
     Recommendation crew = report.recommendation();
     if (crew.withheld() || report.atLimit().afloat().isEmpty()) {
       return List.of();
@@ -41,7 +41,7 @@ public final class CrewAtLimit {
     return String.join(", ", alike.places()).equals(String.join(", ", places));
   }
 
-  private static double people(Craft craft, AfloatFigures afloat) {
+  private static double people(BoatModel craft, AfloatFigures afloat) {
     return afloat.displacement() - craft.boat().hull().mass() - craft.boat().kitMass();
   }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.Check;
@@ -48,13 +48,13 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
   /** Empty where nothing can be said: it contradicts itself, or comes to no steady rest. */
   public static Optional<FirstLook> of(Boat boat, RuleSet rules, LocalDate today) {
     try {
-      return of(Craft.of(boat, today), rules);
+      return of(BoatModel.of(boat, today), rules);
     } catch (UnusableBoat contradiction) {
       return Optional.empty();
     }
   }
 
-  private static Optional<FirstLook> of(Craft craft, RuleSet rules) {
+  private static Optional<FirstLook> of(BoatModel craft, RuleSet rules) {
     List<Reading> empty = new FreeboardAtRest(rules).readings(LoadedBoat.of(craft, List.of()));
     return empty.get(0).value().stream()
         .boxed()
@@ -62,7 +62,7 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
         .map(freeboard -> new FirstLook(freeboard, carried(craft, rules)));
   }
 
-  private static Optional<Carried> carried(Craft craft, RuleSet rules) {
+  private static Optional<Carried> carried(BoatModel craft, RuleSet rules) {
     if (craft.boat().places().isEmpty()) {
       return Optional.empty();
     }
@@ -77,7 +77,7 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
   }
 
   /** The most of them of whom fewer meet as well. */
-  private static int most(Craft craft, RuleSet rules, List<Check> checks) {
+  private static int most(BoatModel craft, RuleSet rules, List<Check> checks) {
     int room = craft.boat().places().stream().mapToInt(Place::people).sum();
     int people = 0;
     while (people < Math.min(MOST, room) && meets(craft, rules, checks).test(people + 1)) {
@@ -86,7 +86,7 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
     return meets(craft, rules, checks).test(0) ? people : 0;
   }
 
-  private static Predicate<Integer> meets(Craft craft, RuleSet rules, List<Check> checks) {
+  private static Predicate<Integer> meets(BoatModel craft, RuleSet rules, List<Check> checks) {
     double design = rules.value("design-person");
     return people -> {
       Seating first = Seating.of(people, craft.boat().places()).get(0);

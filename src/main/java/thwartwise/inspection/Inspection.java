@@ -15,8 +15,8 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Space;
 import thwartwise.checks.CautiousChecks;
@@ -47,7 +47,7 @@ import thwartwise.rules.ValidWaters;
 
 /** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection {
-  private final Craft craft;
+  private final BoatModel craft;
   private final LocalDate date;
   private final RuleBook book;
   private final RulesApplied applied;
@@ -65,7 +65,7 @@ public final class Inspection {
   /** Whether an act is forbidden already of the crews it is compared with. */
   private final Predicate<CheckQuestion> noWorse;
 
-  private Inspection(Craft craft, RuleBook book, LocalDate date) {
+  private Inspection(BoatModel craft, RuleBook book, LocalDate date) {
     this.craft = craft;
     this.date = date;
     this.book = book;
@@ -83,7 +83,7 @@ public final class Inspection {
   }
 
   /** The same boat with others aboard: what it can carry is known already. */
-  private Inspection(Inspection other, Craft craft) {
+  private Inspection(Inspection other, BoatModel craft) {
     this.craft = craft;
     this.date = other.date;
     this.book = other.book;
@@ -135,14 +135,14 @@ public final class Inspection {
 
   /** The same, while somebody hears how far it is. */
   public static Report of(Boat boat, RuleBook book, LocalDate today, Progress progress) {
-    Inspection inspection = new Inspection(Craft.of(boat, today), book, today);
+    Inspection inspection = new Inspection(BoatModel.of(boat, today), book, today);
     progress.at(Progress.Stage.CREW, 0, 1);
     return inspection.report().with(AdviceSearch.of(inspection, progress));
   }
 
   /** The same without advice, for whoever looks for none. */
   public static Report withoutAdvice(Boat boat, RuleBook book, LocalDate today) {
-    return new Inspection(Craft.of(boat, today), book, today).report();
+    return new Inspection(BoatModel.of(boat, today), book, today).report();
   }
 
   private Report report() {
@@ -166,11 +166,11 @@ public final class Inspection {
    * @throws thwartwise.boat.UnusableBoat when the change cannot be made to it
    */
   Inspection after(Change change) {
-    Craft changed = craft.fittedOut(change.boat(), date);
+    BoatModel changed = craft.fittedOut(change.boat(), date);
     return change.onlyToday() ? new Inspection(this, changed) : new Inspection(changed, book, date);
   }
 
-  Craft craft() {
+  BoatModel craft() {
     return craft;
   }
 
@@ -297,7 +297,7 @@ public final class Inspection {
                     atLimit(craft, seating, each, packing)));
   }
 
-  private static LoadCase atLimit(Craft craft, Seating seating, double each, Packing packing) {
+  private static LoadCase atLimit(BoatModel craft, Seating seating, double each, Packing packing) {
     return LoadCase.of(LoadCase.Kind.AT_LIMIT, seating.crew(craft, each, packing));
   }
 

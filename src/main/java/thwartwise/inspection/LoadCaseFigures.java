@@ -12,7 +12,7 @@ import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pose;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.WaterLimits;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Opening;
 import thwartwise.loadcase.LoadedBoat;
 
@@ -36,7 +36,7 @@ final class LoadCaseFigures {
   }
 
   private static AfloatFigures afloat(
-      Craft craft, FloatingBody floating, Pose pose, boolean allStable) {
+      BoatModel craft, FloatingBody floating, Pose pose, boolean allStable) {
     Freeboard least = Freeboard.least(craft.edges(), pose.plane());
     return new AfloatFigures(
         floating.mass(),
@@ -51,7 +51,7 @@ final class LoadCaseFigures {
         allStable);
   }
 
-  private static RightingFigures righting(Craft craft, RightingCurve curve) {
+  private static RightingFigures righting(BoatModel craft, RightingCurve curve) {
     List<RightingFigures.Point> points =
         curve.points().stream()
             .map(p -> new RightingFigures.Point(p.heel(), p.arm(), curve.moment(p)))

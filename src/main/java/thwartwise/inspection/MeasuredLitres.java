@@ -3,7 +3,7 @@ package thwartwise.inspection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
@@ -28,7 +28,7 @@ public final class MeasuredLitres {
     return Math.abs(poured - drawn) > FIFTH * drawn;
   }
 
-  static List<Finding> findings(Craft craft) {
+  static List<Finding> findings(BoatModel craft) {
     return craft.spaces().stream().flatMap(s -> finding(s).stream()).toList();
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
 import thwartwise.boat.Station;
 import thwartwise.geometry.Box;
@@ -22,18 +22,18 @@ final class OneMoreStation {
   /** Less is not worth the tape, m³. */
   private static final double LEAST = 0.001;
 
-  private final Craft craft;
+  private final BoatModel craft;
   private final RuleSet rules;
   private final List<Station> stations;
 
-  private OneMoreStation(Craft craft, RuleSet rules) {
+  private OneMoreStation(BoatModel craft, RuleSet rules) {
     this.craft = craft;
     this.rules = rules;
     this.stations = craft.boat().hull().stations();
   }
 
   /** In words; empty where it would show next to nothing. */
-  static Optional<String> words(Craft craft, RuleSet rules) {
+  static Optional<String> words(BoatModel craft, RuleSet rules) {
     return new OneMoreStation(craft, rules).words();
   }
 

@@ -1,6 +1,6 @@
 package thwartwise.loadcase;
 
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.rules.RuleSet;
 
@@ -19,7 +19,7 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
    * What is taken off a boat: more where few stations were measured, or a long stretch lies between
    * two of them, since much of its shape is then guessed.
    */
-  public static Allowance of(RuleSet rules, Craft craft) {
+  public static Allowance of(RuleSet rules, BoatModel craft) {
     Allowance measured = withEnoughStations(rules);
     double guessed = guessed(rules, craft);
     double volume =
@@ -33,7 +33,7 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
   }
 
   /** Whether so few stations were measured, or so far apart, that more is taken off. */
-  public static boolean isGuessed(RuleSet rules, Craft craft) {
+  public static boolean isGuessed(RuleSet rules, BoatModel craft) {
     return guessed(rules, craft) > 0;
   }
 
@@ -42,7 +42,7 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
    * length and more between two; with more of them it grows with the longest stretch up to that, so
    * that no millimetre makes a step.
    */
-  private static double guessed(RuleSet rules, Craft craft) {
+  private static double guessed(RuleSet rules, BoatModel craft) {
     HullMeasurements hull = craft.boat().hull();
     if (hull.stations().size() <= rules.value("few-stations")) {
       return 1;

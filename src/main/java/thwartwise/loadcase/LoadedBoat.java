@@ -19,8 +19,8 @@ import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pool;
 import thwartwise.afloat.Swamping;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
@@ -42,7 +42,7 @@ public final class LoadedBoat {
    */
   private static final double OVER = 0.5;
 
-  private final Craft craft;
+  private final BoatModel craft;
   private final LoadCase base;
   private final Disturbance done;
   private final Allowance allowance;
@@ -65,7 +65,7 @@ public final class LoadedBoat {
   private Map<Collection<Space>, Equilibria> withoutKit = new HashMap<>();
 
   private LoadedBoat(
-      Craft craft,
+      BoatModel craft,
       LoadCase base,
       Disturbance done,
       Allowance allowance,
@@ -84,7 +84,7 @@ public final class LoadedBoat {
   }
 
   private LoadedBoat(
-      Craft craft,
+      BoatModel craft,
       LoadCase base,
       Disturbance done,
       Allowance allowance,
@@ -100,12 +100,12 @@ public final class LoadedBoat {
   }
 
   /** As measured, without allowance; of a loading that nobody reads of. */
-  public static LoadedBoat of(Craft craft, List<Body> people) {
+  public static LoadedBoat of(BoatModel craft, List<Body> people) {
     return of(craft, people, LoadCase.UNNAMED);
   }
 
   /** As measured, without allowance. */
-  public static LoadedBoat of(Craft craft, List<Body> people, LoadCase loadCase) {
+  public static LoadedBoat of(BoatModel craft, List<Body> people, LoadCase loadCase) {
     return new LoadedBoat(
         craft, loadCase, Disturbance.none(people), Allowance.NONE, false, Optional.empty(), false);
   }
@@ -221,7 +221,7 @@ public final class LoadedBoat {
     return new UnitFormat(craft.boat().units());
   }
 
-  public Craft craft() {
+  public BoatModel craft() {
     return craft;
   }
 

@@ -7,8 +7,8 @@ import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.Gravity;
 import thwartwise.afloat.Pose;
 import thwartwise.afloat.RightingCurve;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.WaterPlane;
 
@@ -39,7 +39,7 @@ record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
     return new HeeledScene(curve, moved, rest);
   }
 
-  private static boolean isDry(Craft craft, Pose pose) {
+  private static boolean isDry(BoatModel craft, Pose pose) {
     return Freeboard.least(craft.edges(), pose.plane()).height() >= 0;
   }
 
@@ -57,7 +57,7 @@ record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
     return curve.side().sign() * plane().heel();
   }
 
-  FloodPoint lowestEdge(Craft craft) {
+  FloodPoint lowestEdge(BoatModel craft) {
     WaterPlane plane = plane();
     return craft.edges().stream()
         .min(Comparator.comparingDouble(e -> plane.above(e.at())))

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
@@ -31,7 +31,7 @@ final class PlanView {
       List.of(Hatching.COUNTS, Hatching.CLAIMED, Hatching.OPEN);
 
   private final Scene scene;
-  private final Craft craft;
+  private final BoatModel craft;
   private final List<Point> outline;
   private final Scale scale;
   private final double foot;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.Pose;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.inspection.CrewAtLimit;
 import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadedBoat;
@@ -22,9 +22,9 @@ import thwartwise.measure.UnitFormat;
  * @param swamped where it rests with the crew, open to the sea
  */
 record Scene(
-    Craft craft, LoadedBoat trial, Equilibria empty, Equilibria loaded, Equilibria swamped) {
+    BoatModel craft, LoadedBoat trial, Equilibria empty, Equilibria loaded, Equilibria swamped) {
 
-  static Scene of(Craft craft, Report report) {
+  static Scene of(BoatModel craft, Report report) {
     List<Body> crew = CrewAtLimit.of(craft, report);
     LoadedBoat trial = LoadedBoat.of(craft, crew);
     Equilibria loaded = trial.atRest();

@@ -2,8 +2,8 @@ package thwartwise.picture;
 
 import java.util.List;
 import java.util.stream.Stream;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Solid;
@@ -24,7 +24,7 @@ final class SectionView {
   private static final double DISC = 0.13;
 
   private final Scene scene;
-  private final Craft craft;
+  private final BoatModel craft;
   private final HeeledScene heeled;
   private final WaterPlane plane;
   private final FloodPoint lowest;

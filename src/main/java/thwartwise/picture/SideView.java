@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.Pose;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.geometry.WaterPlane;
 
 /**
@@ -23,7 +23,7 @@ final class SideView {
   private static final double LABEL_GAP = 25;
 
   private final Scene scene;
-  private final Craft craft;
+  private final BoatModel craft;
   private final List<Point> hull;
   private final List<Point> skeg;
   private final List<Water> waters;

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.inspection.Report;
 
@@ -17,7 +17,7 @@ record Views(List<View> drawn, List<MissingPicture> leftOut) {
 
   static Views of(Boat boat, Report report, LocalDate today) {
     try {
-      return of(Scene.of(Craft.of(boat, today), report));
+      return of(Scene.of(BoatModel.of(boat, today), report));
     } catch (UnusableBoat e) {
       return new Views(List.of(), List.of(new MissingPicture.Unusable(e.getMessage())));
     }

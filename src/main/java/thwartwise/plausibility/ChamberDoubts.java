@@ -4,7 +4,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
 import thwartwise.checks.Unit;
 
@@ -12,11 +12,11 @@ import thwartwise.checks.Unit;
  * Chambers into which more was poured than there is room for: within their walls, or in the whole
  * boat. The smaller counts all the same, but then the walls may be those of another place.
  */
-record ChamberDoubts(Craft craft, PlausibleLimits limits) {
+record ChamberDoubts(BoatModel craft, PlausibleLimits limits) {
   /** Seconds. */
   private static final double DAY = 86_400;
 
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     ChamberDoubts doubts = new ChamberDoubts(craft, limits);
     return craft.spaces().stream()
         .flatMap(space -> Stream.concat(doubts.of(space).stream(), doubts.testOf(space).stream()))

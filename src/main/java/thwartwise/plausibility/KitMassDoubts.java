@@ -3,7 +3,7 @@ package thwartwise.plausibility;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Unit;
@@ -14,8 +14,8 @@ import thwartwise.measure.Rounding;
  * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,
  * so a decimal point that slipped gives room for people who are not safe there.
  */
-record KitMassDoubts(Craft craft, PlausibleLimits limits) {
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+record KitMassDoubts(BoatModel craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     KitMassDoubts doubts = new KitMassDoubts(craft, limits);
     return craft.boat().kit().stream().flatMap(kit -> doubts.of(kit).stream()).toList();
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.checks.Unit;
@@ -17,18 +17,18 @@ import thwartwise.geometry.Vector3;
  * that changed places and a height with a wrong sign show here where they do not show in a curve.
  */
 final class OutlineDoubts {
-  private final Craft craft;
+  private final BoatModel craft;
   private final PlausibleLimits limits;
   private final List<Station> stations;
   private final List<PlausibilityFinding> found = new ArrayList<>();
 
-  private OutlineDoubts(Craft craft, PlausibleLimits limits) {
+  private OutlineDoubts(BoatModel craft, PlausibleLimits limits) {
     this.craft = craft;
     this.limits = limits;
     this.stations = craft.boat().hull().stations();
   }
 
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     OutlineDoubts doubts = new OutlineDoubts(craft, limits);
     doubts.waist();
     doubts.lowest();

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.NamedEnd;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
@@ -23,17 +23,17 @@ final class PlaceDoubts {
   private static final String AGAIN =
       "measure it again from the aft end of the hull, in the unit asked for";
 
-  private final Craft craft;
+  private final BoatModel craft;
   private final PlausibleLimits limits;
   private final Span hull;
 
-  private PlaceDoubts(Craft craft, PlausibleLimits limits) {
+  private PlaceDoubts(BoatModel craft, PlausibleLimits limits) {
     this.craft = craft;
     this.limits = limits;
     this.hull = craft.form().outside().extent(AHEAD);
   }
 
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     PlaceDoubts doubts = new PlaceDoubts(craft, limits);
     List<PlausibilityFinding> found = new ArrayList<>();
     for (Place place : craft.boat().places()) {

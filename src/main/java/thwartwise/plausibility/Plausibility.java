@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Material;
@@ -25,7 +25,7 @@ import thwartwise.rules.RuleSet;
  */
 public final class Plausibility {
   private final Loading loading;
-  private final Craft craft;
+  private final BoatModel craft;
   private final HullMeasurements hull;
   private final PlausibleLimits limits;
   private final List<PlausibilityFinding> found = new ArrayList<>();
@@ -53,13 +53,13 @@ public final class Plausibility {
   }
 
   /** The same for the boat as its file loads it. */
-  public static List<PlausibilityFinding> of(Craft craft, RuleSet rules) {
+  public static List<PlausibilityFinding> of(BoatModel craft, RuleSet rules) {
     return of(new Loading(craft, craft.aboard(), List.of(), 1), rules);
   }
 
   /** What looks wrong of the shape alone, before anything else of the boat is known. */
   public static List<PlausibilityFinding> ofShape(HullMeasurements hull, RuleSet rules) {
-    Craft bare = Craft.of(Boat.bare(hull), LocalDate.EPOCH);
+    BoatModel bare = BoatModel.of(Boat.bare(hull), LocalDate.EPOCH);
     Plausibility looked = new Plausibility(new Loading(bare, List.of(), List.of(), 1), rules);
     looked.crossing();
     looked.breadth();

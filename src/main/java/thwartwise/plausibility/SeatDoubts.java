@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.boat.Space;
@@ -21,18 +21,18 @@ import thwartwise.geometry.Vector3;
 final class SeatDoubts {
   private static final Vector3 UP = Vector3.of(0, 0, 1);
 
-  private final Craft craft;
+  private final BoatModel craft;
   private final PlausibleLimits limits;
   private final double top;
   private final List<PlausibilityFinding> found = new ArrayList<>();
 
-  private SeatDoubts(Craft craft, PlausibleLimits limits) {
+  private SeatDoubts(BoatModel craft, PlausibleLimits limits) {
     this.craft = craft;
     this.limits = limits;
     this.top = craft.form().outside().extent(UP).to();
   }
 
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     SeatDoubts doubts = new SeatDoubts(craft, limits);
     craft.boat().places().forEach(doubts::seat);
     craft.boat().chambers().forEach(doubts::chamber);

@@ -2,7 +2,7 @@ package thwartwise.plausibility;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.NamedSide;
 import thwartwise.boat.Place;
 import thwartwise.checks.Unit;
@@ -11,9 +11,9 @@ import thwartwise.checks.Unit;
  * Places whose name speaks of a side on which they do not lie: everybody there is reckoned on the
  * middle line, or on the other side.
  */
-record SideDoubts(Craft craft, PlausibleLimits limits) {
+record SideDoubts(BoatModel craft, PlausibleLimits limits) {
 
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     SideDoubts doubts = new SideDoubts(craft, limits);
     return craft.boat().places().stream().flatMap(p -> doubts.of(p).stream()).toList();
   }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.LineName;
 import thwartwise.boat.Station;
 import thwartwise.checks.Unit;
@@ -17,7 +17,7 @@ import thwartwise.geometry.Vector3;
 final class StationDoubts {
   private StationDoubts() {}
 
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     List<Station> stations = craft.boat().hull().stations();
     Map<Integer, FairnessOutlier> worst = new LinkedHashMap<>();
     for (FairnessOutlier out : limits.stations().outOfLine(stations)) {

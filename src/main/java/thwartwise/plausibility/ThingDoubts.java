@@ -3,8 +3,8 @@ package thwartwise.plausibility;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
@@ -20,7 +20,7 @@ final class ThingDoubts {
   private static final Vector3 UP = Vector3.of(0, 0, 1);
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
 
-  private final Craft craft;
+  private final BoatModel craft;
   private final Boat boat;
   private final PlausibleLimits limits;
   private final Span length;
@@ -28,7 +28,7 @@ final class ThingDoubts {
   private final double top;
   private final List<PlausibilityFinding> found = new ArrayList<>();
 
-  private ThingDoubts(Craft craft, PlausibleLimits limits) {
+  private ThingDoubts(BoatModel craft, PlausibleLimits limits) {
     this.craft = craft;
     this.boat = craft.boat();
     this.limits = limits;
@@ -41,7 +41,7 @@ final class ThingDoubts {
             : Math.min(height.from(), craft.form().skeg().extent(UP).from());
   }
 
-  static List<PlausibilityFinding> of(Craft craft, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
     ThingDoubts doubts = new ThingDoubts(craft, limits);
     doubts.boat.kit().forEach(doubts::kit);
     doubts.boat.cleats().forEach(doubts::cleat);

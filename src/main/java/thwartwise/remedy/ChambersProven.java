@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.CountedBuoyancy;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
@@ -19,7 +19,7 @@ import thwartwise.remedy.Deed.ProvenChamber;
 final class ChambersProven {
   private ChambersProven() {}
 
-  static List<Change> of(Craft craft, LocalDate today) {
+  static List<Change> of(BoatModel craft, LocalDate today) {
     Boat boat = craft.boat();
     List<Space> unproven = craft.spaces().stream().filter(s -> couldCount(boat, s)).toList();
     List<Chamber> chambers = unproven.stream().map(Space::chamber).distinct().toList();

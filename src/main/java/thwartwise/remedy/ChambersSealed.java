@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.CountedBuoyancy;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Space;
@@ -19,14 +19,14 @@ import thwartwise.boat.Space;
 final class ChambersSealed {
   private ChambersSealed() {}
 
-  static List<Change> of(Craft craft, LocalDate today) {
+  static List<Change> of(BoatModel craft, LocalDate today) {
     Boat boat = craft.boat();
     return boat.chambers().stream()
         .flatMap(chamber -> sealed(craft, chamber, today).stream())
         .toList();
   }
 
-  private static Optional<Change> sealed(Craft craft, Chamber chamber, LocalDate today) {
+  private static Optional<Change> sealed(BoatModel craft, Chamber chamber, LocalDate today) {
     List<ChamberPart> filling =
         craft.spaces().stream()
             .filter(space -> space.chamber() == chamber && fills(craft.boat(), space))

@@ -4,15 +4,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.CountedBuoyancy;
-import thwartwise.boat.Craft;
 
 /** Every change worth trying on a boat, always in the same order. */
 public final class Changes {
   private Changes() {}
 
   /** Changes to the boat and its kit; a leak test is taken as made today. */
-  public static List<Change> toTheBoat(Craft craft, LocalDate today) {
+  public static List<Change> toTheBoat(BoatModel craft, LocalDate today) {
     return Stream.of(
             ChambersProven.of(craft, today),
             ChambersSealed.of(craft, today),
@@ -34,7 +34,7 @@ public final class Changes {
    * What can be done to the boat after a change as well, about one more topic: as it fits the
    * changed boat.
    */
-  public static List<Change> then(Change done, Craft changed, Change other, LocalDate today) {
+  public static List<Change> then(Change done, BoatModel changed, Change other, LocalDate today) {
     List<Change> all = other.onlyToday() ? toToday(changed.boat()) : toTheBoat(changed, today);
     return all.stream()
         .filter(c -> c.topic().equals(other.topic()))

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Propulsion;
@@ -17,7 +17,7 @@ final class EdgesRaised {
 
   private EdgesRaised() {}
 
-  static List<Change> of(Craft craft) {
+  static List<Change> of(BoatModel craft) {
     List<Change> changes = new ArrayList<>();
     for (Opening opening : craft.boat().openings()) {
       double rail = rail(craft.form(), opening.middle().x());

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
@@ -29,7 +29,7 @@ final class FoamAdded {
 
   private FoamAdded() {}
 
-  static List<Change> of(Craft craft) {
+  static List<Change> of(BoatModel craft) {
     FoamRoom room = new FoamRoom(craft);
     List<Change> changes = new ArrayList<>();
     craft.boat().places().forEach(p -> add(craft, under(p), under(p), room.under(p), changes));
@@ -50,19 +50,20 @@ final class FoamAdded {
   }
 
   private static void add(
-      Craft craft, String room, String where, List<FoamBlock> blocks, List<Change> changes) {
+      BoatModel craft, String room, String where, List<FoamBlock> blocks, List<Change> changes) {
     if (volume(craft, blocks) >= LEAST) {
       changes.add(foam(craft, room, where, blocks, false));
     }
   }
 
   /** How much of it these blocks hold, m³. */
-  static double volume(Craft craft, List<FoamBlock> blocks) {
+  static double volume(BoatModel craft, List<FoamBlock> blocks) {
     return blocks.stream().flatMap(b -> solids(craft, b)).mapToDouble(Solid::volume).sum();
   }
 
   /** The boat with these blocks in it; they hold something. */
-  static Change foam(Craft craft, String room, String where, List<FoamBlock> blocks, boolean cut) {
+  static Change foam(
+      BoatModel craft, String room, String where, List<FoamBlock> blocks, boolean cut) {
     List<Solid> solids = blocks.stream().flatMap(b -> solids(craft, b)).toList();
     double volume = volume(craft, blocks);
     Boat boat = craft.boat();
@@ -77,7 +78,7 @@ final class FoamAdded {
         boat.withChambers(chambers).withKit(kit));
   }
 
-  private static Stream<Solid> solids(Craft craft, FoamBlock block) {
+  private static Stream<Solid> solids(BoatModel craft, FoamBlock block) {
     Solid one = craft.form().inside().within(block.box());
     return block.mirrored()
         ? Stream.of(one, craft.form().inside().within(block.box().mirrored()))

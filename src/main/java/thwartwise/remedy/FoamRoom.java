@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullForm;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
@@ -42,12 +42,12 @@ final class FoamRoom {
   /** Smaller than this is no block, m³. */
   private static final double LEAST_VOLUME = 0.002;
 
-  private final Craft craft;
+  private final BoatModel craft;
   private final HullForm form;
   private final Span length;
   private final double floor;
 
-  FoamRoom(Craft craft) {
+  FoamRoom(BoatModel craft) {
     this.craft = craft;
     this.form = craft.form();
     this.length = form.outside().extent(Vector3.of(1, 0, 0));

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Box;
@@ -38,7 +38,7 @@ final class KitMoved {
 
   private record Spot(Deed.Near near, String place, double x) {}
 
-  static List<Change> of(Craft craft) {
+  static List<Change> of(BoatModel craft) {
     List<Change> changes = new ArrayList<>();
     for (Kit item : craft.boat().kit()) {
       if (item.mass() >= HEAVY && canMove(craft, item)) {
@@ -48,7 +48,7 @@ final class KitMoved {
     return changes;
   }
 
-  private static boolean canMove(Craft craft, Kit item) {
+  private static boolean canMove(BoatModel craft, Kit item) {
     boolean inside = craft.form().outside().extent(Vector3.of(1, 0, 0)).contains(item.at().x());
     return inside && !isBoundToItsPlace(item);
   }
@@ -70,7 +70,7 @@ final class KitMoved {
         .toList();
   }
 
-  private static Optional<Change> moved(Craft craft, Kit item, Spot spot) {
+  private static Optional<Change> moved(BoatModel craft, Kit item, Spot spot) {
     return lowest(craft, item, spot.x()).map(at -> change(craft.boat(), item, spot, at));
   }
 
@@ -91,7 +91,7 @@ final class KitMoved {
    * as it was. Where the bottom rises it stands as much higher; empty where it finds no room even
    * so.
    */
-  static Optional<Change> along(Craft craft, Kit item, double x) {
+  static Optional<Change> along(BoatModel craft, Kit item, double x) {
     return standing(craft, item, x).map(at -> along(craft.boat(), item, at));
   }
 
@@ -104,7 +104,7 @@ final class KitMoved {
   }
 
   /** What hangs outside or stands up over the rail does so elsewhere as well. */
-  private static Optional<Vector3> standing(Craft craft, Kit item, double x) {
+  private static Optional<Vector3> standing(BoatModel craft, Kit item, double x) {
     double volume = item.volume().orElse(UNKNOWN_SIZE);
     Vector3 same = Vector3.of(x, item.at().y(), item.at().z());
     if (!inside(craft, Box.cube(item.at(), volume))) {
@@ -117,7 +117,7 @@ final class KitMoved {
   }
 
   /** As low as it goes at this spot; empty where something else is. */
-  private static Optional<Vector3> lowest(Craft craft, Kit item, double x) {
+  private static Optional<Vector3> lowest(BoatModel craft, Kit item, double x) {
     double volume = item.volume().orElse(UNKNOWN_SIZE);
     double side = Math.cbrt(volume);
     double floor = craft.boat().hull().floor();
@@ -132,12 +132,12 @@ final class KitMoved {
     return Optional.empty();
   }
 
-  private static boolean inside(Craft craft, Box box) {
+  private static boolean inside(BoatModel craft, Box box) {
     return craft.form().inside().within(box).volume() > 0.98 * box.volume();
   }
 
   /** Whether something is there: kit, a seat, or a chamber, whether it counts or not. */
-  private static boolean taken(Craft craft, Kit item, Box box) {
+  private static boolean taken(BoatModel craft, Kit item, Box box) {
     return craft.spaces().stream().anyMatch(s -> s.box().overlaps(box))
         || craft.boat().kit().stream().anyMatch(k -> k != item && meets(k, box))
         || craft.boat().places().stream().anyMatch(p -> above(p, box));

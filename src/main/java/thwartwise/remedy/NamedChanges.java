@@ -3,7 +3,7 @@ package thwartwise.remedy;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.geometry.Box;
@@ -21,7 +21,7 @@ public final class NamedChanges {
    *
    * @param x forward of the aft end, m
    */
-  public static Optional<Change> kitMoved(Craft craft, Kit item, double x) {
+  public static Optional<Change> kitMoved(BoatModel craft, Kit item, double x) {
     return KitMoved.along(craft, item, x);
   }
 
@@ -35,7 +35,7 @@ public final class NamedChanges {
   }
 
   /** How much foam there is room for, m³. */
-  public static double foamRoom(Craft craft, FoamSpot spot) {
+  public static double foamRoom(BoatModel craft, FoamSpot spot) {
     return FoamAdded.volume(craft, most(craft, spot));
   }
 
@@ -44,14 +44,14 @@ public final class NamedChanges {
    *
    * @param volume above zero, and no more than {@link #foamRoom}, m³
    */
-  public static Change foam(Craft craft, FoamSpot spot, double volume) {
+  public static Change foam(BoatModel craft, FoamSpot spot, double volume) {
     List<FoamBlock> blocks =
         most(craft, spot).stream().map(block -> cut(craft, block, volume)).toList();
     return FoamAdded.foam(craft, spot.words(), spot.words(), blocks, true);
   }
 
   /** One block, or none. */
-  private static List<FoamBlock> most(Craft craft, FoamSpot spot) {
+  private static List<FoamBlock> most(BoatModel craft, FoamSpot spot) {
     FoamRoom room = new FoamRoom(craft);
     if (spot instanceof FoamSpot.Under under) {
       return room.under(under.place());
@@ -59,7 +59,7 @@ public final class NamedChanges {
     return spot == FoamSpot.End.BOW ? room.bow() : room.stern();
   }
 
-  private static FoamBlock cut(Craft craft, FoamBlock block, double volume) {
+  private static FoamBlock cut(BoatModel craft, FoamBlock block, double volume) {
     double low = block.box().z().from();
     double high = block.box().z().to();
     for (int i = 0; i < HALVINGS; i++) {

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
@@ -32,7 +32,7 @@ final class SeatsLowered {
 
   private SeatsLowered() {}
 
-  static List<Change> of(Craft craft, LocalDate today) {
+  static List<Change> of(BoatModel craft, LocalDate today) {
     List<Change> changes = new ArrayList<>();
     for (Place place : craft.boat().places()) {
       for (double step : STEPS) {
@@ -83,7 +83,7 @@ final class SeatsLowered {
         || chamber.mirrored() && across.mirrored().overlaps(place.across());
   }
 
-  private static Change lowered(Craft craft, Place place, double step, LocalDate today) {
+  private static Change lowered(BoatModel craft, Place place, double step, LocalDate today) {
     Boat boat = craft.boat();
     List<Chamber> carrying = boat.chambers().stream().filter(c -> carries(c, place)).toList();
     List<Chamber> chambers =
@@ -110,7 +110,7 @@ final class SeatsLowered {
     return p.at(p.z() - step);
   }
 
-  private static Chamber lower(Craft craft, Chamber c, double step, LocalDate today) {
+  private static Chamber lower(BoatModel craft, Chamber c, double step, LocalDate today) {
     Span height = new Span(c.box().z().from(), c.box().z().to() - step);
     Box box = new Box(c.box().x(), c.box().y(), height);
     double left =
@@ -127,7 +127,7 @@ final class SeatsLowered {
     return ChambersProven.proven(cut, testedAgain(craft, c), today);
   }
 
-  private static List<ChamberPart> testedAgain(Craft craft, Chamber chamber) {
+  private static List<ChamberPart> testedAgain(BoatModel craft, Chamber chamber) {
     return craft.spaces().stream()
         .filter(s -> s.chamber() == chamber && s.counting().share() > 0)
         .map(Space::part)

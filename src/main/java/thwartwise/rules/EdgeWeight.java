@@ -5,7 +5,7 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Freeboard;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Vector3;
@@ -21,14 +21,14 @@ final class EdgeWeight {
   private EdgeWeight() {}
 
   /** kg, rounded down; nothing when there is no place to put it. */
-  static double most(Craft craft) {
+  static double most(BoatModel craft) {
     if (craft.boat().places().isEmpty()) {
       return 0;
     }
     return Math.min(most(craft, 1), most(craft, -1));
   }
 
-  private static double most(Craft craft, double side) {
+  private static double most(BoatModel craft, double side) {
     double dry = 0;
     double wet = MOST;
     while (wet - dry > 0.5) {
@@ -53,7 +53,7 @@ final class EdgeWeight {
     return side > 0 ? place.across().to() : place.across().from();
   }
 
-  private static boolean staysDry(Craft craft, double side, double mass) {
+  private static boolean staysDry(BoatModel craft, double side, double mass) {
     List<Vector3> edge = edge(craft.boat().places(), side);
     List<Loading.Weight> weights =
         edge.stream().map(at -> new Loading.Weight(mass / edge.size(), at)).toList();

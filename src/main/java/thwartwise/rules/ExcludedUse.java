@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 
@@ -23,7 +23,7 @@ public final class ExcludedUse {
   private ExcludedUse() {}
 
   /** In words, each a sentence of its own; none when the boat and its waters are covered. */
-  public static List<String> reasons(Craft craft, RuleSet rules) {
+  public static List<String> reasons(BoatModel craft, RuleSet rules) {
     List<String> reasons = new ArrayList<>();
     reasons.addAll(driven(craft.boat().propulsion()));
     reasons.addAll(hulls(craft.boat()));

@@ -1,6 +1,6 @@
 package thwartwise.rules;
 
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.WaterPlane;
@@ -15,7 +15,7 @@ final class LevelImmersion {
   private LevelImmersion() {}
 
   /** kg; nothing when the lowest edge is under the bottom. */
-  static double displacement(Craft craft) {
+  static double displacement(BoatModel craft) {
     double lowest =
         craft.edges().stream().map(FloodPoint::at).mapToDouble(p -> p.z()).min().orElseThrow();
     return FRESH * ImmersedPart.of(craft.form().outside(), WaterPlane.of(0, 0, lowest)).volume();

@@ -1,8 +1,8 @@
 package thwartwise.rules;
 
 import java.util.List;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
 
@@ -12,13 +12,13 @@ import thwartwise.geometry.Vector3;
  * @param own our own set, whose figures tell a canoe from a dinghy
  * @param crew the people aboard, for rules that ask how the crewed boat lies; otherwise nobody
  */
-public record RatedBoat(Craft craft, RuleSet own, List<Body> crew) {
+public record RatedBoat(BoatModel craft, RuleSet own, List<Body> crew) {
 
   public RatedBoat {
     crew = List.copyOf(crew);
   }
 
-  static RatedBoat empty(Craft craft, RuleSet own) {
+  static RatedBoat empty(BoatModel craft, RuleSet own) {
     return new RatedBoat(craft, own, List.of());
   }
 

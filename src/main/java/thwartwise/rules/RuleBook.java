@@ -12,8 +12,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 
 /**
  * Our own set, whose limits the checks are held against, and every other set at hand. The others
@@ -39,14 +39,14 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   /** Our own limits, tightened by every set that applies to this boat and takes part. */
-  public RuleSet inForce(Craft craft) {
+  public RuleSet inForce(BoatModel craft) {
     return tightened(tightening(craft));
   }
 
   /**
    * Our own limits under every smaller choice of those sets, each once; none when none tightens.
    */
-  public Set<RuleSet> laxer(Craft craft) {
+  public Set<RuleSet> laxer(BoatModel craft) {
     List<RuleSet> sets = tightening(craft);
     Set<RuleSet> found = new LinkedHashSet<>();
     for (int chosen = 0; chosen < (1 << sets.size()) - 1; chosen++) {
@@ -82,7 +82,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   /** Why our own set, whose checks everything rests on, does not cover this boat. */
-  public Optional<String> notCovered(Craft craft) {
+  public Optional<String> notCovered(BoatModel craft) {
     return own.applies()
         .notBecause(RatedBoat.empty(craft, own))
         .map(
@@ -95,14 +95,14 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
                     + (own.source().isBlank() ? "" : ". Why so: " + own.source()));
   }
 
-  private String byWhom(Craft craft) {
+  private String byWhom(BoatModel craft) {
     return others.stream().noneMatch(s -> applies(s, craft))
         ? " by any rule set at hand"
         : " by our own limits";
   }
 
   /** The sets whose limits are in force because they are stricter than ours, by name. */
-  public List<RuleSet> tightening(Craft craft) {
+  public List<RuleSet> tightening(BoatModel craft) {
     return others.stream()
         .filter(s -> s.takesPart() && applies(s, craft))
         .filter(s -> s.limits().keySet().stream().anyMatch(n -> tightens(s, n)))
@@ -110,7 +110,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   /** Those of the others that were written for this boat and tighten nothing. */
-  public List<RuleSet> beside(Craft craft) {
+  public List<RuleSet> beside(BoatModel craft) {
     List<RuleSet> tightening = tightening(craft);
     return others.stream().filter(s -> applies(s, craft) && !tightening.contains(s)).toList();
   }
@@ -119,12 +119,12 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
     return own.limit(limit).stricter().prefers(set.value(limit), own.value(limit));
   }
 
-  private boolean applies(RuleSet set, Craft craft) {
+  private boolean applies(RuleSet set, BoatModel craft) {
     return set.applies().notBecause(RatedBoat.empty(craft, own)).isEmpty();
   }
 
   /** What the boat alone decides: caps on people, load and motor, and limits stated. */
-  public List<CapacityFigure> figures(Craft craft) {
+  public List<CapacityFigure> figures(BoatModel craft) {
     RatedBoat boat = RatedBoat.empty(craft, own);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
@@ -147,7 +147,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
    * @param tried workings that need the checks, by the name of the formula
    */
   public List<CapacityFigure> figures(
-      Craft craft, List<Body> crew, Map<String, FormulaMethod> tried) {
+      BoatModel craft, List<Body> crew, Map<String, FormulaMethod> tried) {
     RatedBoat boat = new RatedBoat(craft, own, crew);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {

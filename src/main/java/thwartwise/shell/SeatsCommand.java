@@ -6,7 +6,7 @@ import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewSeating;
@@ -88,7 +88,7 @@ final class SeatsCommand implements ShellCommand {
     try {
       return InterruptibleWork.of(
           "Trying who may sit where",
-          () -> CrewSeating.of(Craft.of(boat, inspector.today()), book, members));
+          () -> CrewSeating.of(BoatModel.of(boat, inspector.today()), book, members));
     } catch (UnusableBoat contradiction) {
       throw new UnusableInput(file + ": " + contradiction.getMessage());
     }

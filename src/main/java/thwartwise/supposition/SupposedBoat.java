@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.crew.CrewAnswer;
@@ -35,7 +35,7 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
    */
   public static Reading<SupposedBoat> of(
       Boat boat, List<Supposition> supposed, RuleBook book, LocalDate today) {
-    Craft craft = Craft.of(boat, today);
+    BoatModel craft = BoatModel.of(boat, today);
     List<Change> deeds = new ArrayList<>();
     Optional<CrewAnswer> crew = Optional.empty();
     for (Supposition one : supposed) {
@@ -54,7 +54,7 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
     return Reading.understood(new SupposedBoat(craft.boat(), deeds, crew), "");
   }
 
-  private static Reading<Change> deed(Craft craft, Supposition one) {
+  private static Reading<Change> deed(BoatModel craft, Supposition one) {
     if (one instanceof Supposition.KitAt moved) {
       return kit(craft.boat(), moved.kit()).then(item -> moved(craft, item, moved.x()));
     }
@@ -76,7 +76,7 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
                         .formatted(name)));
   }
 
-  private static Reading<Change> moved(Craft craft, Kit item, double x) {
+  private static Reading<Change> moved(BoatModel craft, Kit item, double x) {
     return NamedChanges.kitMoved(craft, item, x)
         .map(change -> Reading.understood(change, ""))
         .orElseGet(
@@ -90,7 +90,7 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
                         x)));
   }
 
-  private static Reading<Change> foam(Craft craft, Supposition.FoamAdded wanted) {
+  private static Reading<Change> foam(BoatModel craft, Supposition.FoamAdded wanted) {
     double room = NamedChanges.foamRoom(craft, wanted.spot());
     return wanted.volume() <= room
         ? Reading.understood(NamedChanges.foam(craft, wanted.spot(), wanted.volume()), "")

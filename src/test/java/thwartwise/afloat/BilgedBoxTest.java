@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Reference;
@@ -53,7 +53,7 @@ class BilgedBoxTest {
     assertThat(Math.abs(gm - wrong.wanted("GM"))).isGreaterThan(0.4);
   }
 
-  private static Craft amidshipsOpen(Reference r) {
+  private static BoatModel amidshipsOpen(Reference r) {
     double mid = r.in("L") / 2;
     double half = r.in("l") / 2;
     BoxBoat boat = textbook(r);
@@ -134,7 +134,7 @@ class BilgedBoxTest {
     assertThat(pose.metacentricHeight()).isCloseTo(gm, within(1e-6));
   }
 
-  private static Pose onlyPose(Craft craft) {
+  private static Pose onlyPose(BoatModel craft) {
     Loading loading = new Loading(craft, List.of(), List.of(), 1);
     Equilibria found = Equilibrium.from(Swamping.of(loading, 1).floating(List.of()));
     assertThat(found.reached()).hasSize(1);

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
 
@@ -72,7 +72,7 @@ class DescentTest {
   // A hundred-millionth of a metre off the middle line is no reason to name a side.
   @Test
   void a_curve_alike_both_ways_goes_to_starboard() {
-    Craft craft = BoxBoat.of(3, 1.2, 0.5).hull(540, 0.2).craft();
+    BoatModel craft = BoxBoat.of(3, 1.2, 0.5).hull(540, 0.2).craft();
     FloatingBody floating =
         new FloatingBody(
             540, Vector3.of(1.5, 1e-8, 0.2), List.of(new Lift(craft.form().outside(), 1)), 1000);

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Side;
@@ -20,12 +20,12 @@ class RightingCurveTest {
     return BoxBoat.of(3, 1.2, 0.5).hull(3 * 1.2 * DRAFT * 1000, 0.2);
   }
 
-  private static FloatingBody afloat(Craft craft, Vector3 centre) {
+  private static FloatingBody afloat(BoatModel craft, Vector3 centre) {
     return new FloatingBody(
         craft.boat().hull().mass(), centre, List.of(new Lift(craft.form().outside(), 1)), 1000);
   }
 
-  private static RightingCurve curve(Craft craft, Vector3 centre) {
+  private static RightingCurve curve(BoatModel craft, Vector3 centre) {
     return RightingCurve.towardWorseSide(afloat(craft, centre), craft.edges()).orElseThrow();
   }
 
@@ -35,7 +35,7 @@ class RightingCurveTest {
   // waterline, and a point y out and z up floods when z = draft + y tan: here the opening's end.
   @Test
   void a_wide_opening_floods_at_its_lower_end() {
-    Craft craft =
+    BoatModel craft =
         boat().opening(new Opening("cut-out", Vector3.of(0, 0.1, 0.25), 0.8, true)).craft();
     RightingCurve curve = curve(craft, MIDDLE);
     // Its port end stands 0.5 out, its starboard end 0.3: port floods first, at tan = 0.10/0.5.
@@ -65,13 +65,13 @@ class RightingCurveTest {
   // weight forward the open rail forward floods first.
   @Test
   void a_decked_length_does_not_flood() {
-    Craft open = boat().craft();
-    Craft decked = boat().decked(0, 1.5).craft();
+    BoatModel open = boat().craft();
+    BoatModel decked = boat().decked(0, 1.5).craft();
     Vector3 aft = Vector3.of(1.3, 0, 0.2);
     double all = curve(open, aft).floodingHeel().orElseThrow();
     double half = curve(decked, aft).floodingHeel().orElseThrow();
     assertThat(half).isGreaterThan(all);
-    Craft whole = boat().decked(0, 3).opening(new Opening("hatch", MIDDLE, 0.1, true)).craft();
+    BoatModel whole = boat().decked(0, 3).opening(new Opening("hatch", MIDDLE, 0.1, true)).craft();
     assertThat(whole.edges()).extracting(FloodPoint::name).containsOnly("hatch");
   }
 
@@ -113,7 +113,7 @@ class RightingCurveTest {
 
   @Test
   void a_boat_already_flooded_has_its_first_point_only() {
-    Craft craft =
+    BoatModel craft =
         boat().opening(new Opening("bung hole", Vector3.of(0, 0, 0.05), 0.02, true)).craft();
     RightingCurve curve = curve(craft, MIDDLE);
     assertThat(curve.points()).hasSize(1);

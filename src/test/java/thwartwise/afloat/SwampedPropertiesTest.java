@@ -11,9 +11,9 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Provide;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
@@ -95,7 +95,7 @@ class SwampedPropertiesTest {
             new Propulsion.Manual(),
             Optional.empty(),
             List.of());
-    Craft craft = Craft.of(boat, BoxBoat.TODAY);
+    BoatModel craft = BoatModel.of(boat, BoxBoat.TODAY);
     return new Loading(craft, craft.aboard(), List.of(), 1);
   }
 

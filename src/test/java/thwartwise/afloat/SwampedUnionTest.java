@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Box;
@@ -36,7 +36,7 @@ class SwampedUnionTest {
     return BoxBoat.of(L, B, D).hull(80, 0.2).solidShell(T).floor(0.02);
   }
 
-  private static FloatingBody swamped(Craft craft, Body... people) {
+  private static FloatingBody swamped(BoatModel craft, Body... people) {
     return Swamping.of(new Loading(craft, List.of(people), List.of(), 1), 1).floating(List.of());
   }
 
@@ -106,7 +106,7 @@ class SwampedUnionTest {
         boat.kit("ballast " + i, 2000 * volume, at, volume);
         blocks.add(Box.cube(at, volume));
       }
-      Craft craft = boat.craft();
+      BoatModel craft = boat.craft();
       List<Body> people = new ArrayList<>();
       for (int i = 0; i < 2; i++) {
         double x = 0.3 + 2.4 * random.nextDouble();
@@ -152,7 +152,7 @@ class SwampedUnionTest {
 
   @Test
   void kit_in_a_lost_chamber_lifts_by_itself_again() {
-    Craft craft =
+    BoatModel craft =
         boat().proven("tank", new Span(2, 3)).kit("can", 20, Vector3.of(2.5, 0, 0.2), 0.01).craft();
     Loading loading = new Loading(craft, List.of(), List.of(), 1);
     double lost = Swamping.of(loading, 1).floating(List.of(craft.spaces().get(0))).liftVolume();
@@ -206,7 +206,7 @@ class SwampedUnionTest {
   // 3 x 1.2 x 0.5 - 2.98 x 1.18 x 0.49, anchor 40 kg of 5 l, crew 80 kg of 80 l.
   @Test
   void spare_buoyancy_of_a_box_boat_is_what_paper_says() {
-    Craft craft =
+    BoatModel craft =
         boat()
             .proven("tank", new Span(2, 3))
             .kit("anchor", 40, Vector3.of(0.5, 0, 0.2), 0.005)
@@ -223,7 +223,7 @@ class SwampedUnionTest {
   // The allowance takes a tenth off chambers and kit, and leaves shell and bodies alone.
   @Test
   void the_allowance_shrinks_what_was_drawn_and_nothing_else() {
-    Craft craft = boat().proven("tank", new Span(2, 3)).craft();
+    BoatModel craft = boat().proven("tank", new Span(2, 3)).craft();
     Loading loading = new Loading(craft, List.of(), List.of(), 1.05);
     double less = Swamping.of(loading, 0.9).floating(List.of()).liftVolume();
     double full = Swamping.of(loading, 1).floating(List.of()).liftVolume();

@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import thwartwise.afloat.FloatingBody;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
 import thwartwise.files.boat.BoatFile;
@@ -24,13 +24,13 @@ final class SampleBoat {
   private SampleBoat() {}
 
   static FloatingBody dry() {
-    Craft craft = Craft.of(boat(), TODAY);
+    BoatModel craft = BoatModel.of(boat(), TODAY);
     Loading.Weight bag = new Loading.Weight(15, Vector3.of(2.6, 0.30, 0.2));
     return FloatingBody.dry(new Loading(craft, craft.aboard(), List.of(bag), 1));
   }
 
   static Solid outside() {
-    return Craft.of(boat(), TODAY).form().outside();
+    return BoatModel.of(boat(), TODAY).form().outside();
   }
 
   /** The plane under which a solid displaces a volume, at a heel and a trim. */

@@ -11,7 +11,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewSeating;
@@ -66,6 +66,6 @@ public class SeatsBenchmark {
   }
 
   private CrewAnswer seated(List<NamedPerson> members) {
-    return CrewSeating.of(Craft.of(SampleBoat.withPlaces(places), TODAY), rules, members);
+    return CrewSeating.of(BoatModel.of(SampleBoat.withPlaces(places), TODAY), rules, members);
   }
 }

@@ -183,8 +183,8 @@ public final class BoxBoat {
         .keeping(BOX);
   }
 
-  public Craft craft() {
-    return Craft.of(boat(), TODAY);
+  public BoatModel craft() {
+    return BoatModel.of(boat(), TODAY);
   }
 
   private Station station(String name, double x) {

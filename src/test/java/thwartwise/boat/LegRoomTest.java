@@ -76,11 +76,11 @@ class LegRoomTest {
 
   /** What one body adds to all that lifts when it is fully under. */
   private static double lifted(BoxBoat boat) {
-    Craft craft = boat.craft();
+    BoatModel craft = boat.craft();
     return volume(craft, List.of(at(1.55))) - volume(craft, List.of());
   }
 
-  private static double volume(Craft craft, List<Body> people) {
+  private static double volume(BoatModel craft, List<Body> people) {
     return Swamping.of(new Loading(craft, people, List.of(), 1), 1)
         .floating(List.of())
         .liftVolume();

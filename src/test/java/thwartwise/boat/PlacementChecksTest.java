@@ -222,8 +222,8 @@ class PlacementChecksTest {
     return new Opening(name, at, 0.03, true, Optional.of("bung"), into, Optional.empty());
   }
 
-  private static Craft craft(Boat boat) {
-    return Craft.of(boat, LocalDate.of(2026, 11, 25));
+  private static BoatModel craft(Boat boat) {
+    return BoatModel.of(boat, LocalDate.of(2026, 11, 25));
   }
 
   private static Kit kit(double x, double y) {

@@ -23,7 +23,7 @@ class SlicesTest {
   @ParameterizedTest
   @MethodSource("boats")
   void a_box_is_the_same_part_of_a_slice_as_of_the_whole(Boat boat) {
-    Solid hull = Craft.of(boat, OrdinaryBoats.TODAY).form().shellOutside();
+    Solid hull = BoatModel.of(boat, OrdinaryBoats.TODAY).form().shellOutside();
     Slices slices = new Slices(hull);
     Random random = new Random(20261126);
     int met = 0;

@@ -92,7 +92,7 @@ class StraightBetweenStationsTest {
             new Propulsion.Manual(),
             Optional.empty(),
             List.of());
-    return Craft.of(boat, TODAY).spaces().get(0);
+    return BoatModel.of(boat, TODAY).spaces().get(0);
   }
 
   private static double counted(Space space) {

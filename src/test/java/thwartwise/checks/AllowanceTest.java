@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Station;
 import thwartwise.files.report.OldNames;
@@ -23,7 +23,7 @@ import thwartwise.sampleboats.BoatEdits;
 
 class AllowanceTest {
   /** The box of {@link OnPaper} with the first, the last and as many of its stations as asked. */
-  private static Craft measuredAt(int stations, BoxBoat box) {
+  private static BoatModel measuredAt(int stations, BoxBoat box) {
     Boat b = box.boat();
     HullMeasurements hull = b.hull();
     List<Station> some = new ArrayList<>(hull.stations().subList(0, stations - 1));
@@ -49,7 +49,7 @@ class AllowanceTest {
             b.propulsion(),
             Optional.empty(),
             b.assumptions());
-    return Craft.of(fewer, BoxBoat.TODAY);
+    return BoatModel.of(fewer, BoxBoat.TODAY);
   }
 
   // A box of 4.2 m with five stations, the middle ones moved so that one stretch is this long: up
@@ -66,7 +66,7 @@ class AllowanceTest {
     double rest = (length - first) / 3;
     Boat moved = at(b, 0, first, first + rest, first + 2 * rest, length);
     assertThat(moved.hull().longestStretch()).isCloseTo(stretch, within(1e-9));
-    Allowance taken = Allowance.of(RULES, Craft.of(moved, BoxBoat.TODAY));
+    Allowance taken = Allowance.of(RULES, BoatModel.of(moved, BoxBoat.TODAY));
     assertThat(taken.massFactor()).isEqualTo(1.05);
     assertThat(taken.volumeFactor()).isCloseTo(volume, within(1e-9));
     assertThat(taken.freeboardLoss()).isCloseTo(freeboard, within(1e-9));

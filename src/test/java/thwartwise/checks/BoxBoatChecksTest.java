@@ -9,9 +9,9 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
@@ -39,7 +39,7 @@ class BoxBoatChecksTest {
     return Body.seated("crew", mass, new Place("thwart", 1.5, 0.25, reach, 1), 0, 0.02);
   }
 
-  private static List<Finding> findings(Check check, Craft craft, Body... people) {
+  private static List<Finding> findings(Check check, BoatModel craft, Body... people) {
     return Findings.of(
         check, LoadedBoat.of(craft, List.of(people), OldNames.loadCase("on paper")), ALLOWANCE);
   }
@@ -66,7 +66,7 @@ class BoxBoatChecksTest {
   // A canoe, under 1.1 m and over four beams long, needs 0.15 m.
   @Test
   void a_canoe_may_lie_deeper() {
-    Craft canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).craft();
+    BoatModel canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).craft();
     assertThat(findings(new FreeboardAtRest(RULES), canoe).get(0).limit()).isEqualTo(0.15);
   }
 
@@ -76,7 +76,7 @@ class BoxBoatChecksTest {
   void three_fifths_to_one_side_heels_as_paper_says() {
     double person = 95;
     double reach = 0.4;
-    Craft craft = boat(300).craft();
+    BoatModel craft = boat(300).craft();
     List<Finding> found = findings(new ThreeFifthsToOneSide(RULES), craft, person(person, reach));
     assertThat(found).hasSize(2);
     double heel = paperHeel(300, person, 0.6 * reach, 0.25);
@@ -129,7 +129,7 @@ class BoxBoatChecksTest {
   @ParameterizedTest
   @MethodSource("heels")
   void the_greatest_heel_follows_the_worksheet(Reference r) {
-    Craft craft = BoxBoat.of(r.in("L"), 2.5, 1).hull(2000, 0.3).craft();
+    BoatModel craft = BoxBoat.of(r.in("L"), 2.5, 1).hull(2000, 0.3).craft();
     Finding heel = findings(new ThreeFifthsToOneSide(RULES), craft, person(80, 0.5)).get(0);
     assertThat(Math.toDegrees(heel.limit())).isCloseTo(r.wanted("deg"), within(r.near("deg")));
   }
@@ -167,7 +167,7 @@ class BoxBoatChecksTest {
         .isCloseTo(paperHeel(300, 95, 0.1, 1.02), within(1e-8));
     assertThat(stiff).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     // Tender: 0.7 m beam, draft 115/2100 = 0.055, BM 0.75, KB 0.03, KG (20*.2+95*1.02)/115 = 0.877.
-    Craft tender = BoxBoat.of(3, 0.7, 0.5).hull(20, 0.2).craft();
+    BoatModel tender = BoxBoat.of(3, 0.7, 0.5).hull(20, 0.2).craft();
     List<Finding> upset = findings(new OnePersonStanding(RULES), tender, person(95, 0.25));
     assertThat(upset.get(0).outcome()).isEqualTo(Outcome.FALLS_SHORT);
   }
@@ -218,7 +218,7 @@ class BoxBoatChecksTest {
     Finding lost = findings(new OneChamberLost(RULES), uneven.craft()).get(0);
     assertThat(FindingText.check(lost)).isEqualTo("swamped, large lost");
     assertThat(lost.value().orElseThrow()).isCloseTo(240 - 100, within(0.01));
-    Craft none = boat(100).claimed("tank", new Span(0, 1)).craft();
+    BoatModel none = boat(100).claimed("tank", new Span(0, 1)).craft();
     assertThat(findings(new OneChamberLost(RULES), none)).isEmpty();
   }
 
@@ -259,7 +259,7 @@ class BoxBoatChecksTest {
 
   @Test
   void a_boat_that_rolls_over_when_swamped_falls_short_and_says_how_it_ends() {
-    Craft craft =
+    BoatModel craft =
         boat(150)
             .weightlessShell()
             .proven("port tank", Span.ALL, new Span(0.4, 0.6), Span.ALL)
@@ -272,7 +272,7 @@ class BoxBoatChecksTest {
 
   @Test
   void a_boat_that_sinks_when_swamped_falls_short_and_says_so() {
-    Craft craft = boat(150).weightlessShell().craft();
+    BoatModel craft = boat(150).weightlessShell().craft();
     List<Finding> found = findings(new SwampedLevel(RULES), craft);
     assertThat(found)
         .allMatch(f -> f.outcome() == Outcome.FALLS_SHORT && f.value().isEmpty())

@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.afloat.KnownBalances;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Span;
@@ -33,7 +33,7 @@ class LopsidedHurryTest {
   private static final Place THWART = new Place("thwart", 1.6, 0.25, 0.45, 2);
   private static final Place BENCH = new Place("bench", 0.6, 0.25, 0.45, 2);
 
-  private static Craft boat(double anchor, double y) {
+  private static BoatModel boat(double anchor, double y) {
     return BoxBoat.of(3, 1.3, 0.5)
         .hull(90, 0.2)
         .weightlessShell()
@@ -71,7 +71,7 @@ class LopsidedHurryTest {
     Random random = new Random(20261126);
     int refused = 0;
     int met = 0;
-    Craft craft = boat(anchor, 0.3);
+    BoatModel craft = boat(anchor, 0.3);
     KnownBalances known = new KnownBalances();
     for (int i = 0; i < 6; i++) {
       List<Body> crew = crew(random);

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
@@ -58,7 +58,7 @@ public final class OnPaper {
 
   static LoadedBoat trial(Boat boat, Body... people) {
     return LoadedBoat.of(
-        Craft.of(boat, BoxBoat.TODAY), List.of(people), OldNames.loadCase("on paper"));
+        BoatModel.of(boat, BoxBoat.TODAY), List.of(people), OldNames.loadCase("on paper"));
   }
 
   static List<Finding> findings(Check check, LoadedBoat trial) {

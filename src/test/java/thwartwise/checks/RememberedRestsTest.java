@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.Pose;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
@@ -23,10 +23,10 @@ import thwartwise.loadcase.LoadedBoat;
 
 /** A rest that is remembered is that of the very load, or of its mirror image; of no other. */
 class RememberedRestsTest {
-  private static final Craft CRAFT = boat(0);
+  private static final BoatModel CRAFT = boat(0);
   private static final List<Body> CREW = List.of(at(1.5, 0.25, 80, 0.25), at(1.5, -0.05, 80, 0.25));
 
-  private static Craft boat(double batteryToPort) {
+  private static BoatModel boat(double batteryToPort) {
     return BoxBoat.of(3, 1.3, 0.5)
         .hull(90, 0.2)
         .weightlessShell()
@@ -47,7 +47,7 @@ class RememberedRestsTest {
     return Body.seated("crew", mass, new Place("thwart", x, seat, 0.45, 2), y, 0.02);
   }
 
-  private static LoadedBoat trial(Craft craft, List<Body> people) {
+  private static LoadedBoat trial(BoatModel craft, List<Body> people) {
     return LoadedBoat.of(craft, people);
   }
 
@@ -123,7 +123,7 @@ class RememberedRestsTest {
   // What lifts of the battery lies to port: swamped, the mirror image is another boat.
   @Test
   void a_boat_that_is_not_alike_on_both_sides_has_no_mirror_image() {
-    Craft lopsided = boat(0.3);
+    BoatModel lopsided = boat(0.3);
     assertThat(lopsided.isAlikeAfloat()).isTrue();
     assertThat(lopsided.isAlikeSwamped()).isFalse();
     KnownBalances known = new KnownBalances();

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import thwartwise.afloat.KnownBalances;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadCase;
@@ -18,7 +18,7 @@ import thwartwise.loadcase.LoadedBoat;
 
 /** Trials that begin at balances already known refuse what trials let go upright refuse. */
 class TrialsNextToKnownTest {
-  private static final Craft CRAFT = tanks(200).craft();
+  private static final BoatModel CRAFT = tanks(200).craft();
 
   private static final List<Check> LIMITING =
       CautiousChecks.of(RULES).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();

@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.afloat.Pose;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
@@ -57,7 +57,7 @@ class WindByReferenceTest {
   @MethodSource("hulls")
   void wind_pushes_the_side_of_a_hull_as_published(Reference r) {
     double length = r.in("length");
-    Craft craft =
+    BoatModel craft =
         BoxBoat.of(length, 3, 1 + r.in("out"))
             .weightlessShell()
             .hull(1000 * length * 3, 0.5)
@@ -75,7 +75,7 @@ class WindByReferenceTest {
   @ParameterizedTest
   @MethodSource("people")
   void wind_pushes_a_person_as_published(Reference r) {
-    Craft craft =
+    BoatModel craft =
         BoxBoat.of(4, 1.5, 0.6).place("seat", 2, 0.3, 0.3, 1).aboard("one", 80, "seat", 0).craft();
     Wind wind =
         Wind.of(
@@ -90,7 +90,7 @@ class WindByReferenceTest {
         .isCloseTo(r.wanted("force"), within(r.near("force")));
   }
 
-  private static double push(Wind wind, Craft craft, List<Body> aboard) {
+  private static double push(Wind wind, BoatModel craft, List<Body> aboard) {
     LoadedBoat trial = LoadedBoat.of(craft, aboard);
     Pose pose = trial.atRest().worst().orElseThrow();
     return wind.push(trial, pose, ABEAM);

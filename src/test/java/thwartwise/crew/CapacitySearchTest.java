@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.rules.RuleSet;
@@ -22,7 +22,7 @@ class CapacitySearchTest {
 
   private static Limits limits(Boat boat) {
     return new Limits(
-        new CrewAssessment(Craft.of(boat, PlainHulls.TODAY), RULES), RULES, List.of());
+        new CrewAssessment(BoatModel.of(boat, PlainHulls.TODAY), RULES), RULES, List.of());
   }
 
   @ParameterizedTest

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
@@ -103,14 +103,14 @@ class CrewSeatingTest {
         skiff.assumptions());
   }
 
-  private static Craft craft(Boat boat) {
-    return Craft.of(boat, PlainHulls.TODAY);
+  private static BoatModel craft(Boat boat) {
+    return BoatModel.of(boat, PlainHulls.TODAY);
   }
 
   @ParameterizedTest
   @MethodSource("cases")
   void the_crew_and_its_seats_are_those_found_by_force(Case c) {
-    Craft craft = craft(c.boat());
+    BoatModel craft = craft(c.boat());
     CrewAnswer answer = CrewSeating.of(craft, RULES, c.members());
     SeatingByForce force = new SeatingByForce(craft, RULES);
     List<NamedPerson> going = answer.seats().stream().map(CrewAnswer.Seat::member).toList();
@@ -142,7 +142,7 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void each_of_the_crew_alone_may_sit_wherever_it_is_not_forbidden(Case c) {
-    Craft craft = craft(c.boat());
+    BoatModel craft = craft(c.boat());
     CrewAnswer answer = CrewSeating.of(craft, RULES, c.members());
     SeatingByForce force = new SeatingByForce(craft, RULES);
     for (CrewAnswer.Seat seat : answer.seats()) {
@@ -158,7 +158,7 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void when_somebody_gets_out_the_others_stay_or_move_as_told(Case c) {
-    Craft craft = craft(c.boat());
+    BoatModel craft = craft(c.boat());
     CrewAnswer answer = CrewSeating.of(craft, RULES, c.members());
     SeatingByForce force = new SeatingByForce(craft, RULES);
     List<String> names = c.boat().places().stream().map(Place::name).toList();
@@ -177,7 +177,7 @@ class CrewSeatingTest {
 
   @Test
   void a_heavier_person_never_gets_more_people_in() {
-    Craft skiff = craft(PlainHulls.skiff());
+    BoatModel skiff = craft(PlainHulls.skiff());
     int before = Integer.MAX_VALUE;
     for (double mass : List.of(30.0, 55.0, 80.0, 105.0, 130.0, 155.0, 180.0, 205.0)) {
       List<NamedPerson> members =
@@ -191,7 +191,7 @@ class CrewSeatingTest {
 
   @Test
   void the_same_people_get_the_same_seats_every_time() {
-    Craft punt = craft(PlainHulls.punt());
+    BoatModel punt = craft(PlainHulls.punt());
     List<NamedPerson> members = weighed(48, 52, 52, 61);
     CrewAnswer first = CrewSeating.of(punt, RULES, members);
     for (int i = 0; i < 3; i++) {
@@ -211,7 +211,7 @@ class CrewSeatingTest {
    */
   @Test
   void together_they_never_come_to_more_than_the_load_limit() {
-    Craft skiff = craft(PlainHulls.skiff());
+    BoatModel skiff = craft(PlainHulls.skiff());
     Recommendation page = InspectedBoats.underOwn(PlainHulls.skiff()).recommendation();
     double kit = PlainHulls.skiff().kitMass();
     double half = (page.load() - kit) / 2;

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Seal;
@@ -52,7 +52,7 @@ class LoadSearchTest {
   @ParameterizedTest
   @MethodSource("boats")
   void every_weight_up_to_the_limit_is_carried_anywhere_on_the_floor(Boat boat, int people) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     List<Seating> seatings = seatings(judge, people);
     int extra = extra(judge, seatings);
@@ -75,7 +75,7 @@ class LoadSearchTest {
   @ParameterizedTest
   @MethodSource("boats")
   void a_box_that_counts_for_nothing_never_raises_the_limit(Boat boat, int people) {
-    CrewAssessment plain = new CrewAssessment(Craft.of(boat, PlainHulls.TODAY), RULES);
+    CrewAssessment plain = new CrewAssessment(BoatModel.of(boat, PlainHulls.TODAY), RULES);
     List<Seating> seatings = seatings(plain, people);
     int without = extra(plain, seatings);
     int tried = 0;
@@ -83,7 +83,7 @@ class LoadSearchTest {
       List<Chamber> more = new ArrayList<>(boat.chambers());
       Filling leaky = new Filling.Air(Seal.CLAIMED, Optional.empty());
       more.add(new Chamber("leaky", box, leaky, Optional.empty(), false));
-      Optional<Craft> craft = built(boat.withChambers(more));
+      Optional<BoatModel> craft = built(boat.withChambers(more));
       if (craft.isPresent()) {
         tried++;
         assertThat(extra(new CrewAssessment(craft.get(), RULES), seatings))
@@ -94,7 +94,7 @@ class LoadSearchTest {
   }
 
   /** Low boxes at both ends and in the middle, those that find room beside what is there. */
-  private static List<Box> boxes(Craft craft) {
+  private static List<Box> boxes(BoatModel craft) {
     double length = craft.form().length();
     return Stream.of(new Span(0, 0.2), new Span(0.3, 0.45), new Span(0.6, 0.72))
         .map(s -> new Span(s.from() * length, s.to() * length))
@@ -102,9 +102,9 @@ class LoadSearchTest {
         .toList();
   }
 
-  private static Optional<Craft> built(Boat boat) {
+  private static Optional<BoatModel> built(Boat boat) {
     try {
-      return Optional.of(Craft.of(boat, PlainHulls.TODAY));
+      return Optional.of(BoatModel.of(boat, PlainHulls.TODAY));
     } catch (thwartwise.boat.UnusableBoat overlapping) {
       return Optional.empty();
     }

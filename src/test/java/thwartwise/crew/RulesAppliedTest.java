@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.boat.Propulsion;
@@ -110,7 +110,7 @@ class RulesAppliedTest {
     QuickAnswer and = QuickAnswer.of(boat, all, PlainHulls.TODAY);
     assertThat(and.crew()).isLessThanOrEqualTo(with.crew());
     assertThat(and.load()).isLessThanOrEqualTo(with.load());
-    exceedsNothing(with, book.figures(Craft.of(boat, PlainHulls.TODAY)));
+    exceedsNothing(with, book.figures(BoatModel.of(boat, PlainHulls.TODAY)));
   }
 
   /** Besides fewer people more may lie; besides as many, never more than without the set. */
@@ -177,7 +177,7 @@ class RulesAppliedTest {
   @MethodSource("hulls")
   void no_shipped_rule_that_takes_part_is_exceeded(Boat boat) {
     Recommendation r = recommended(boat, RuleSetFile.shippedBook());
-    exceedsNothing(r, RuleSetFile.shippedBook().figures(Craft.of(boat, PlainHulls.TODAY)));
+    exceedsNothing(r, RuleSetFile.shippedBook().figures(BoatModel.of(boat, PlainHulls.TODAY)));
   }
 
   static Stream<Boat> hulls() {
@@ -239,7 +239,7 @@ class RulesAppliedTest {
             .driven(new Propulsion.Outboard(4000))
             .boat();
     RulesApplied applied =
-        new RulesApplied(Craft.of(strong, BoxBoat.TODAY), RuleSetFile.shippedBook());
+        new RulesApplied(BoatModel.of(strong, BoxBoat.TODAY), RuleSetFile.shippedBook());
     // 38.75 square feet, flat: 3 hp.
     assertThat(applied.findings())
         .singleElement()
@@ -261,7 +261,8 @@ class RulesAppliedTest {
             .driven(new Propulsion.Outboard(2000))
             .boat();
     assertThat(
-            new RulesApplied(Craft.of(weak, BoxBoat.TODAY), RuleSetFile.shippedBook()).findings())
+            new RulesApplied(BoatModel.of(weak, BoxBoat.TODAY), RuleSetFile.shippedBook())
+                .findings())
         .isEmpty();
   }
 
@@ -288,7 +289,7 @@ class RulesAppliedTest {
             "2026",
             "boats",
             Map.of("freeboard-at-rest", new Limit(0.3, "m", Basis.READ, "board")));
-    Craft craft = Craft.of(PlainHulls.pram(), PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(PlainHulls.pram(), PlainHulls.TODAY);
     assertThat(new RulesApplied(craft, ALONE.and(List.of(pond))).ruleSet())
         .isEqualTo(OWN.cited() + "; made stricter by Pond, 2026");
     assertThat(new RulesApplied(craft, RuleSetFile.shippedBook()).ruleSet())
@@ -442,7 +443,7 @@ class RulesAppliedTest {
   }
 
   private static int offset(double halfWidth) {
-    Craft craft =
+    BoatModel craft =
         BoxBoat.of(3, 1.2, 0.5).hull(60, 0.15).place("thwart", 1.5, 0.2, halfWidth, 6).craft();
     return TriedRules.all()
         .get("everyone hard to one side")

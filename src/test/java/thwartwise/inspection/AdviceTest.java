@@ -15,8 +15,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.CheckQuestion;
@@ -65,7 +65,7 @@ class AdviceTest {
 
   /** The changed boats, inspected from the beginning as if somebody had measured them. */
   private static Map<AdvicePiece, Report> after() {
-    Craft craft = Craft.of(DEMO, BoxBoat.TODAY);
+    BoatModel craft = BoatModel.of(DEMO, BoxBoat.TODAY);
     Map<AdvicePiece, Report> reports = new LinkedHashMap<>();
     for (AdvicePiece piece : PIECES) {
       changes(craft)
@@ -77,7 +77,7 @@ class AdviceTest {
     return reports;
   }
 
-  private static Stream<Change> changes(Craft craft) {
+  private static Stream<Change> changes(BoatModel craft) {
     return Stream.concat(
         Changes.toTheBoat(craft, BoxBoat.TODAY).stream(), Changes.toToday(DEMO).stream());
   }
@@ -178,7 +178,7 @@ class AdviceTest {
 
   @Test
   void a_space_with_a_battery_is_never_to_be_sealed() {
-    assertThat(Changes.toTheBoat(Craft.of(DEMO, BoxBoat.TODAY), BoxBoat.TODAY))
+    assertThat(Changes.toTheBoat(BoatModel.of(DEMO, BoxBoat.TODAY), BoxBoat.TODAY))
         .extracting(c -> DeedWords.of(c.deed()).deed())
         .noneMatch(deed -> deed.matches("(Seal|Prove).*battery box.*"));
     assertThat(REPORT.advice().never())

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Reading;
@@ -45,7 +45,7 @@ class CrewSearchByForceTest {
         .toList();
   }
 
-  private static boolean meetsByForce(Craft craft, Seating seating, double heaviest) {
+  private static boolean meetsByForce(BoatModel craft, Seating seating, double heaviest) {
     int people = seating.people();
     return IntStream.range(0, 1 << people)
         .mapToObj(
@@ -57,7 +57,7 @@ class CrewSearchByForceTest {
         .allMatch(trial -> met(trial).stream().allMatch(m -> m));
   }
 
-  private static boolean found(Craft craft, int people, double mass) {
+  private static boolean found(BoatModel craft, int people, double mass) {
     return IntStream.rangeClosed(0, people)
         .allMatch(
             n ->
@@ -65,14 +65,14 @@ class CrewSearchByForceTest {
                     .anyMatch(s -> meetsByForce(craft, s, mass)));
   }
 
-  private static int room(Craft craft) {
+  private static int room(BoatModel craft) {
     return craft.boat().places().stream().mapToInt(p -> p.people()).sum();
   }
 
   @ParameterizedTest
   @MethodSource("hulls")
   void so_many_adults_are_found_as_by_force(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     int people = 0;
     while (people < Math.min(4, room(craft)) && found(craft, people + 1, 95)) {
       people++;
@@ -83,7 +83,7 @@ class CrewSearchByForceTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void the_same_seatings_are_allowed_as_by_force(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
     for (double mass : List.of(40.0, 64.0, 95.0, 125.0)) {
       for (int n = 1; n <= Math.min(3, room(craft)); n++) {
@@ -105,7 +105,7 @@ class CrewSearchByForceTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void one_kilogram_more_each_finds_no_seats(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
     for (int n = 1; n <= Math.min(3, room(craft)); n++) {
       double each = search.eachUpTo(n);
@@ -121,7 +121,7 @@ class CrewSearchByForceTest {
     List<LoadedBoat> trials = new ArrayList<>();
     for (Boat boat :
         List.of(PlainHulls.pram(), PlainHulls.skiff(), PlainHulls.canoe(), PlainHulls.punt())) {
-      Craft craft = Craft.of(boat, PlainHulls.TODAY);
+      BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
       for (int i = 0; i < 25; i++) {
         List<Seating> seatings = Seating.of(1 + random.nextInt(room(craft)), boat.places());
         Seating seating = seatings.get(random.nextInt(seatings.size()));

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.CrewAssessment;
@@ -41,7 +41,7 @@ class CrewTableTest {
   }
 
   private static Limits limits(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     return new Limits(new CrewAssessment(craft, RULES), RULES, List.of());
   }
 
@@ -67,7 +67,7 @@ class CrewTableTest {
   @ParameterizedTest
   @MethodSource("boats")
   void people_as_heavy_as_the_table_says_are_given_seats(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
       List<NamedPerson> members =
           IntStream.range(0, limit.people())
@@ -83,7 +83,7 @@ class CrewTableTest {
   @ParameterizedTest
   @MethodSource("boats")
   void a_poor_seat_has_its_own_figure_and_holds_nobody_else_down(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
       for (Seating seating : Seating.of(limit.people(), boat.places())) {
@@ -115,12 +115,12 @@ class CrewTableTest {
         IntStream.range(0, 8)
             .mapToObj(i -> new Place("place " + i, 0.5 + 0.3 * i, 0.25, 0.3, 2))
             .toList();
-    WaysToSit ways = WaysToSit.of(Craft.of(skiff.withPlaces(places), PlainHulls.TODAY));
+    WaysToSit ways = WaysToSit.of(BoatModel.of(skiff.withPlaces(places), PlainHulls.TODAY));
     assertThat(ways.room()).isEqualTo(16);
     assertThat(ways.tried()).isEqualTo(3);
     assertThat(ways.words())
         .isEqualTo(
             "too many ways to sit (3388 for 4 people): give fewer places, or fewer people a place");
-    assertThat(WaysToSit.of(Craft.of(skiff, PlainHulls.TODAY)).words()).isEmpty();
+    assertThat(WaysToSit.of(BoatModel.of(skiff, PlainHulls.TODAY)).words()).isEmpty();
   }
 }

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
@@ -58,7 +58,7 @@ final class LimitsProperties {
   private LimitsProperties() {}
 
   static Recommendation of(Boat boat) {
-    CrewAssessment judge = new CrewAssessment(Craft.of(boat, OrdinaryBoats.TODAY), RULES);
+    CrewAssessment judge = new CrewAssessment(BoatModel.of(boat, OrdinaryBoats.TODAY), RULES);
     return new Limits(judge, RULES, List.of()).recommendation(List.of());
   }
 
@@ -69,7 +69,7 @@ final class LimitsProperties {
    * @param apart between two masses tried, kg
    */
   static List<String> peopleBelowTheLimit(Boat boat, Recommendation r, int apart) {
-    Craft craft = Craft.of(boat, OrdinaryBoats.TODAY);
+    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
@@ -93,7 +93,7 @@ final class LimitsProperties {
    * centimetres with nearly all of it, with each number of people seated as is told with that.
    */
   static List<String> weightsBelowTheLimit(Boat boat, Recommendation r) {
-    Craft craft = Craft.of(boat, OrdinaryBoats.TODAY);
+    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     List<Vector3> spots = spots(craft);
     List<String> wrong = new ArrayList<>();
@@ -131,14 +131,14 @@ final class LimitsProperties {
   }
 
   /** As it is told with something besides; where that is not told, there is but one way. */
-  private static List<Seating> allowed(Craft craft, Recommendation.CrewLimit limit) {
+  private static List<Seating> allowed(BoatModel craft, Recommendation.CrewLimit limit) {
     return Seating.of(limit.people(), craft.boat().places()).stream()
         .filter(s -> limit.besidesLike().isEmpty() || limit.besidesLike().equals(s.places(craft)))
         .toList();
   }
 
   /** On the floor or, where a box or a seat stands, on its top; a deck is none. */
-  private static List<Vector3> spots(Craft craft) {
+  private static List<Vector3> spots(BoatModel craft) {
     List<Vector3> spots = new ArrayList<>();
     Span length = craft.form().outside().extent(AHEAD);
     double end = END * length.length();
@@ -148,7 +148,7 @@ final class LimitsProperties {
     return spots;
   }
 
-  private static double height(Craft craft, double x) {
+  private static double height(BoatModel craft, double x) {
     double floor = craft.boat().hull().floor();
     DoubleStream boxes =
         craft.spaces().stream()

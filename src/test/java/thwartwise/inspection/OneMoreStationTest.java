@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Propulsion;
@@ -57,7 +57,7 @@ class OneMoreStationTest {
             new Propulsion.Manual(),
             Optional.empty(),
             List.of());
-    return OneMoreStation.words(Craft.of(boat, BoxBoat.TODAY), RULES);
+    return OneMoreStation.words(BoatModel.of(boat, BoxBoat.TODAY), RULES);
   }
 
   // Between chord and curve of y = 0.6 (1 - x²/4) over a length l lie 0.15 l³/6 to each side; two

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Seating;
 import thwartwise.files.rules.RuleSetFile;
@@ -54,7 +54,7 @@ class PersonsCarriedTest {
     return Reference.of("persons-carried");
   }
 
-  private static int most(Craft craft, Predicate<Seating> meets) {
+  private static int most(BoatModel craft, Predicate<Seating> meets) {
     int people = 0;
     while (Seating.of(people + 1, craft.boat().places()).stream().anyMatch(meets)) {
       people++;
@@ -63,13 +63,13 @@ class PersonsCarriedTest {
   }
 
   static int dry(Reference row) {
-    Craft craft = Craft.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
+    BoatModel craft = BoatModel.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     return most(craft, s -> judge.staysUp(s, PERSON));
   }
 
   static int dryAndSwamped(Reference row) {
-    Craft craft = Craft.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
+    BoatModel craft = BoatModel.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     return most(craft, s -> judge.meetsAll(s, PERSON));
   }

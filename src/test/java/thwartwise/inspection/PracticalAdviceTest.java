@@ -7,8 +7,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -108,7 +108,7 @@ class PracticalAdviceTest {
 
   /** What each of the two buys by itself, kg of people. */
   private static List<Double> singly() {
-    Craft craft = crammed().craft();
+    BoatModel craft = crammed().craft();
     return Changes.toTheBoat(craft, BoxBoat.TODAY).stream()
         .filter(c -> c.topic().startsWith("prove") || c.topic().equals("foam in the stern"))
         .map(c -> QuickAnswer.of(c.boat(), OWN, BoxBoat.TODAY).crew())

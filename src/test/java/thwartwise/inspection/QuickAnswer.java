@@ -2,7 +2,7 @@ package thwartwise.inspection;
 
 import java.time.LocalDate;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;
@@ -22,7 +22,7 @@ public record QuickAnswer(int people, double crew, double load) {
   }
 
   public static QuickAnswer of(Boat boat, RuleBook book, LocalDate today) {
-    Craft craft = Craft.of(boat, today);
+    BoatModel craft = BoatModel.of(boat, today);
     RulesApplied applied = new RulesApplied(craft, book);
     Capacity amounts = applied.amounts(limits(applied, craft));
     return new QuickAnswer(amounts.people(), amounts.crew(), amounts.load());
@@ -30,12 +30,12 @@ public record QuickAnswer(int people, double crew, double load) {
 
   /** All of a recommendation, still without the findings. */
   public static Recommendation recommended(Boat boat, RuleBook book, LocalDate today) {
-    Craft craft = Craft.of(boat, today);
+    BoatModel craft = BoatModel.of(boat, today);
     RulesApplied applied = new RulesApplied(craft, book);
     return applied.recommendation(limits(applied, craft));
   }
 
-  private static Limits limits(RulesApplied applied, Craft craft) {
+  private static Limits limits(RulesApplied applied, BoatModel craft) {
     RuleSet inForce = applied.inForce();
     return new Limits(new CrewAssessment(craft, inForce), inForce, applied.caps());
   }

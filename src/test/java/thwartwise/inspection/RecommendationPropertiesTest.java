@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Kit;
@@ -59,12 +59,12 @@ class RecommendationPropertiesTest {
 
   /** The number of people alone, without the figures beside it, which take longer. */
   private static int people(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     return new Limits(new CrewAssessment(craft, RULES), RULES, BOOK.figures(craft)).people();
   }
 
   private static CrewSearch search(Boat boat) {
-    return new CrewSearch(new CrewAssessment(Craft.of(boat, PlainHulls.TODAY), RULES), RULES);
+    return new CrewSearch(new CrewAssessment(BoatModel.of(boat, PlainHulls.TODAY), RULES), RULES);
   }
 
   private static Recommendation of(Boat boat) {
@@ -102,7 +102,7 @@ class RecommendationPropertiesTest {
   @MethodSource({"hulls", "punt"})
   void every_crew_up_to_the_recommendation_meets_every_check(Boat boat) {
     Recommendation r = of(boat);
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     int asked = 0;
     for (int n = 0; n <= r.people(); n++) {
       List<Seating> allowed = new ArrayList<>();
@@ -141,7 +141,7 @@ class RecommendationPropertiesTest {
     return all;
   }
 
-  private static void meetsAll(Craft craft, Seating seating, List<Double> masses) {
+  private static void meetsAll(BoatModel craft, Seating seating, List<Double> masses) {
     LoadedBoat trial = LoadedBoat.of(craft, seating.bodies(craft, masses));
     for (Check check : CautiousChecks.of(RULES)) {
       if (check.role() == Role.LIMITS_CREW) {
@@ -157,7 +157,7 @@ class RecommendationPropertiesTest {
   @MethodSource({"hulls", "punt"})
   void the_next_person_breaks_something_in_every_seating(Boat boat) {
     Recommendation r = of(boat);
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     int next = r.people() + 1;
     if (r.governedBy().filter(LimitingFactor.ByCheck.class::isInstance).isEmpty()) {
       return;
@@ -261,7 +261,7 @@ class RecommendationPropertiesTest {
   void weight_up_to_the_extra_is_carried_wherever_there_is_floor() {
     Boat skiff = PlainHulls.skiff();
     Recommendation r = of(skiff);
-    Craft craft = Craft.of(skiff, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(skiff, PlainHulls.TODAY);
     assertThat(r.extra()).isPositive();
     Recommendation.CrewLimit limit = r.crewLimits().get(r.people() - 1);
     assertThat(limit.extra()).isEqualTo(r.extra());
@@ -291,7 +291,7 @@ class RecommendationPropertiesTest {
   @MethodSource("hulls")
   void an_act_that_is_not_forbidden_upsets_no_crew_that_is_permitted(Boat boat) {
     Report report = InspectedBoats.underShipped(boat);
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     List<Finding> open =
         report.findings().stream()
             .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() == Outcome.MEETS)

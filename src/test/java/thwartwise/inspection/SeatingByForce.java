@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
@@ -23,13 +23,13 @@ import thwartwise.rules.RuleSet;
  * nothing with the search but the checks.
  */
 public final class SeatingByForce {
-  private final Craft craft;
+  private final BoatModel craft;
   private final RuleSet rules;
   private final List<Check> checks;
   private final Map<String, Double> known = new HashMap<>();
   private final Map<List<Integer>, Boolean> may = new HashMap<>();
 
-  public SeatingByForce(Craft craft, RuleSet rules) {
+  public SeatingByForce(BoatModel craft, RuleSet rules) {
     this.craft = craft;
     this.rules = rules;
     this.checks =

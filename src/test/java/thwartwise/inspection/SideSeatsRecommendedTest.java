@@ -10,8 +10,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.checks.CautiousChecks;
@@ -63,7 +63,7 @@ class SideSeatsRecommendedTest {
 
   @Test
   void two_adults_on_the_port_seat_lay_the_boat_over() {
-    Craft craft = Craft.of(skiff(PORT, STARBOARD), PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(skiff(PORT, STARBOARD), PlainHulls.TODAY);
     CrewAssessment judge = new CrewAssessment(craft, RULES);
     assertThat(judge.meetsAll(new Seating(List.of(2, 0)), 95)).isFalse();
     List<LoadedBoat> trials = judge.trials(new Seating(List.of(2, 0)), 95);
@@ -88,7 +88,7 @@ class SideSeatsRecommendedTest {
   @Test
   void an_allowed_seating_meets_every_check_anywhere_on_the_seats() {
     Boat boat = skiff(PORT, STARBOARD);
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
     Random random = new Random(20261126);
     List<Check> limiting =
@@ -113,7 +113,7 @@ class SideSeatsRecommendedTest {
     assertThat(asked).isPositive();
   }
 
-  private static List<Body> anywhere(Craft craft, Seating seating, double each, Random random) {
+  private static List<Body> anywhere(BoatModel craft, Seating seating, double each, Random random) {
     List<Body> bodies = new ArrayList<>();
     for (int p = 0; p < seating.counts().size(); p++) {
       Place place = craft.boat().places().get(p);

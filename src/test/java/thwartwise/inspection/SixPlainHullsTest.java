@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;
@@ -50,7 +50,7 @@ class SixPlainHullsTest {
   }
 
   private static Answer worked(Boat boat) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     RulesApplied applied = new RulesApplied(craft, BOOK);
     RuleSet rules = applied.inForce();
     Limits limits = new Limits(new CrewAssessment(craft, rules), rules, applied.caps());

@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.checks.CheckId;
@@ -332,7 +332,7 @@ class PicturesTest {
   }
 
   private static HeeledScene heeled() {
-    return HeeledScene.of(Scene.of(Craft.of(TART, TODAY), REPORT)).orElseThrow();
+    return HeeledScene.of(Scene.of(BoatModel.of(TART, TODAY), REPORT)).orElseThrow();
   }
 
   private static double between(RightingFigures righting, double heel) {
@@ -350,8 +350,8 @@ class PicturesTest {
   void the_section_shows_the_least_freeboard_left_with_everyone_over() {
     Drawing section = drawn(SECTION);
     // The picture leaves kit where it is listed; the check lets what is loose slide.
-    Craft craft =
-        Craft.of(TART.withKit(TART.kit().stream().map(PicturesTest::tied).toList()), TODAY);
+    BoatModel craft =
+        BoatModel.of(TART.withKit(TART.kit().stream().map(PicturesTest::tied).toList()), TODAY);
     LoadedBoat trial = LoadedBoat.of(craft, CrewAtLimit.of(craft, REPORT)).stiff();
     double left =
         new HardAgainstOneSide(RuleSetFile.cautiousDefault())
@@ -376,7 +376,8 @@ class PicturesTest {
     Boat box = BoxBoat.of(3, 1.2, 0.5).hull(180, 0.2).boat();
     Drawing section = Drawing.of(Pictures.of(box, report(box), TODAY).drawn().get(SECTION));
     double draught = 180 / (box.water().density() * 3 * 1.2);
-    HeeledScene heeled = HeeledScene.of(Scene.of(Craft.of(box, TODAY), report(box))).orElseThrow();
+    HeeledScene heeled =
+        HeeledScene.of(Scene.of(BoatModel.of(box, TODAY), report(box))).orElseThrow();
     double tan = Math.tan(heeled.heel());
     double half = 0.6;
     // The bottom has left the water: a triangle of depth h and breadth h / tan, of the same area.

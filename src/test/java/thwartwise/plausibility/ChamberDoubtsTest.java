@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Seal;
@@ -30,7 +30,8 @@ class ChamberDoubtsTest {
   }
 
   private static List<PlausibilityFinding> doubts(Boat boat) {
-    return Plausibility.of(Craft.of(boat, BoxBoat.TODAY), RuleSetFile.cautiousDefault()).stream()
+    return Plausibility.of(BoatModel.of(boat, BoxBoat.TODAY), RuleSetFile.cautiousDefault())
+        .stream()
         .filter(f -> f.id().topic() == Topic.CHAMBER || f.id().topic() == Topic.LEAK_TEST)
         .toList();
   }

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.files.rules.RuleSetFile;
@@ -23,7 +23,7 @@ class KitMassDoubtsTest {
   private static final Boat PRAM = OrdinaryBoats.all().get(0);
 
   private static List<PlausibilityFinding> of(Boat boat) {
-    return KitMassDoubts.of(Craft.of(boat, OrdinaryBoats.TODAY), LIMITS);
+    return KitMassDoubts.of(BoatModel.of(boat, OrdinaryBoats.TODAY), LIMITS);
   }
 
   private static Boat weighing(String name, double mass) {

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
 import thwartwise.files.rules.RuleSetFile;
@@ -23,7 +23,8 @@ class OutlineDoubtsTest {
   private static List<PlausibilityFinding> of(Boat boat) {
     Boat bare = boat.withPlaces(List.of()).withChambers(List.of());
     return OutlineDoubts.of(
-        Craft.of(bare, OrdinaryBoats.TODAY), new PlausibleLimits(RuleSetFile.cautiousDefault()));
+        BoatModel.of(bare, OrdinaryBoats.TODAY),
+        new PlausibleLimits(RuleSetFile.cautiousDefault()));
   }
 
   private static Boat rail(int station, double half) {

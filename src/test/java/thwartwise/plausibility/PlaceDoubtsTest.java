@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.NamedEnd;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
@@ -20,7 +20,7 @@ class PlaceDoubtsTest {
   private static final Boat PRAM = OrdinaryBoats.all().get(0);
 
   private static List<PlausibilityFinding> of(Place... places) {
-    Craft craft = Craft.of(PRAM.withPlaces(List.of(places)), OrdinaryBoats.TODAY);
+    BoatModel craft = BoatModel.of(PRAM.withPlaces(List.of(places)), OrdinaryBoats.TODAY);
     return PlaceDoubts.of(craft, new PlausibleLimits(RuleSetFile.cautiousDefault()));
   }
 

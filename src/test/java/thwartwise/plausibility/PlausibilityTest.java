@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Material;
@@ -68,7 +68,7 @@ class PlausibilityTest {
   @ParameterizedTest
   @MethodSource("ordinaryBoats")
   void nothing_of_an_ordinary_boat_is_doubted(Boat boat) {
-    Craft craft = Craft.of(boat, OrdinaryBoats.TODAY);
+    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
     assertThat(Plausibility.of(craft, RULES))
         .allSatisfy(f -> assertThat(f.isDoubtful()).as("%s: %s", boat.name(), f).isFalse());
   }
@@ -101,7 +101,7 @@ class PlausibilityTest {
   // Somebody far aft or a list changes the pose, not the stations.
   @Test
   void what_is_aboard_and_where_counts_only_by_its_weight() {
-    Craft craft = Craft.of(PlainHulls.punt(), PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(PlainHulls.punt(), PlainHulls.TODAY);
     Loading aft =
         new Loading(
             craft, List.of(), List.of(new Loading.Weight(90, Vector3.of(0.3, 0.5, 0.3))), 1);
@@ -248,7 +248,7 @@ class PlausibilityTest {
   }
 
   private static List<Finding> findings(Boat boat, double aboard) {
-    Craft craft = Craft.of(boat, PlainHulls.TODAY);
+    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
     List<Loading.Weight> weights =
         aboard > 0 ? List.of(new Loading.Weight(aboard, Vector3.of(1.5, 0, 0.3))) : List.of();
     return found(new Loading(craft, List.of(), weights, 1));

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.checks.Finding;
@@ -30,7 +30,7 @@ class SeatDoubtsTest {
   private static final Boat PRAM = OrdinaryBoats.all().get(0);
 
   private static List<PlausibilityFinding> of(Boat boat) {
-    return SeatDoubts.of(Craft.of(boat, OrdinaryBoats.TODAY), new PlausibleLimits(RULES));
+    return SeatDoubts.of(BoatModel.of(boat, OrdinaryBoats.TODAY), new PlausibleLimits(RULES));
   }
 
   @Test
@@ -176,7 +176,7 @@ class SeatDoubtsTest {
 
   private static Optional<PlausibilityFinding> depth(Boat boat) {
     Stream<PlausibilityFinding> all =
-        Plausibility.of(Craft.of(boat, OrdinaryBoats.TODAY), RULES).stream();
+        Plausibility.of(BoatModel.of(boat, OrdinaryBoats.TODAY), RULES).stream();
     return all.filter(f -> f.id().text().equals("depth")).findFirst();
   }
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
@@ -27,7 +27,7 @@ class ThingDoubtsTest {
   private static final Boat SKIFF = PlainHulls.skiff();
 
   private static List<PlausibilityFinding> doubts(Boat boat) {
-    return Plausibility.of(Craft.of(boat, PlainHulls.TODAY), RULES).stream()
+    return Plausibility.of(BoatModel.of(boat, PlainHulls.TODAY), RULES).stream()
         .filter(PlausibilityFinding::isDoubtful)
         .toList();
   }

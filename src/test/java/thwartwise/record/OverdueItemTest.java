@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 
 class OverdueItemTest {
   private static final LocalDate TESTED = LocalDate.of(2026, 5, 2);
@@ -51,7 +51,7 @@ class OverdueItemTest {
   }
 
   private boolean counted(LocalDate today) {
-    return Craft.of(boat, today).spaces().stream()
+    return BoatModel.of(boat, today).spaces().stream()
         .filter(space -> space.name().equals("fore locker"))
         .anyMatch(space -> space.counting().share() > 0);
   }

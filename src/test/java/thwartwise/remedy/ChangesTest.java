@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
@@ -30,7 +30,7 @@ import thwartwise.report.DeedWords;
 /** Each kind of change, made to the boat that comes with the program. */
 class ChangesTest {
   private static final Boat DEMO = BoatFile.parse(json(), "the demo boat");
-  private static final Craft CRAFT = Craft.of(DEMO, BoxBoat.TODAY);
+  private static final BoatModel CRAFT = BoatModel.of(DEMO, BoxBoat.TODAY);
 
   private static String json() {
     try (InputStream in = ChangesTest.class.getResourceAsStream("/thwartwise/demo-boat.json")) {
@@ -54,7 +54,7 @@ class ChangesTest {
   }
 
   private static double counted(Boat boat) {
-    return Craft.of(boat, BoxBoat.TODAY).spaces().stream()
+    return BoatModel.of(boat, BoxBoat.TODAY).spaces().stream()
         .mapToDouble(s -> s.solid().volume() * s.counting().share())
         .sum();
   }
@@ -62,7 +62,7 @@ class ChangesTest {
   @Test
   void every_change_can_be_made_to_the_boat_and_has_words() {
     for (Change change : Changes.toTheBoat(CRAFT, BoxBoat.TODAY)) {
-      assertThat(Craft.of(change.boat(), BoxBoat.TODAY)).as("%s", change.deed()).isNotNull();
+      assertThat(BoatModel.of(change.boat(), BoxBoat.TODAY)).as("%s", change.deed()).isNotNull();
       assertThat(DeedWords.of(change.deed()).deed()).isNotBlank();
       assertThat(DeedWords.of(change.deed()).how()).isNotBlank();
       assertThat(change.boat()).as("%s", change.deed()).isNotEqualTo(DEMO);
@@ -97,7 +97,7 @@ class ChangesTest {
   void foam_counts_nine_tenths_and_brings_its_weight() {
     for (Change change : about("foam")) {
       List<Space> added =
-          Craft.of(change.boat(), BoxBoat.TODAY).spaces().stream()
+          BoatModel.of(change.boat(), BoxBoat.TODAY).spaces().stream()
               .filter(s -> s.name().startsWith("foam "))
               .toList();
       double drawn = added.stream().mapToDouble(ChangesTest::volume).sum();
@@ -187,7 +187,7 @@ class ChangesTest {
   // Seats along both sides, and an open box across under the middle: nothing counts of that box.
   @Test
   void kit_is_moved_into_no_chamber_and_the_words_say_where_it_lies() {
-    Craft craft =
+    BoatModel craft =
         BoxBoat.of(3, 1.2, 0.5)
             .hull(80, 0.2)
             .proven("port seat", new Span(0.3, 2.7), new Span(0.25, 0.6), new Span(0, 0.3))

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
@@ -73,7 +73,7 @@ class SideSeatChangesTest {
     List<Change> changes = PeopleShifted.of(boat.boat());
     assertThat(changes).isNotEmpty();
     for (Change change : changes) {
-      assertThatCode(() -> Craft.of(change.boat(), BoxBoat.TODAY))
+      assertThatCode(() -> BoatModel.of(change.boat(), BoxBoat.TODAY))
           .as("%s", change.deed())
           .doesNotThrowAnyException();
     }

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.crew.CrewSeating;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation;
@@ -182,7 +182,7 @@ final class OneSetOfFigures {
         IntStream.range(0, people)
             .mapToObj(i -> NamedPerson.weighedDressed("person " + (i + 1), each))
             .toList();
-    return CrewSeating.of(Craft.of(boat, OrdinaryBoats.TODAY), book, members).allMayGo();
+    return CrewSeating.of(BoatModel.of(boat, OrdinaryBoats.TODAY), book, members).allMayGo();
   }
 
   private static String whole(double kilograms) {

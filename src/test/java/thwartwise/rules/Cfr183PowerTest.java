@@ -135,7 +135,7 @@ class Cfr183PowerTest {
     return rated(boat.craft());
   }
 
-  private static RatedBoat rated(thwartwise.boat.Craft craft) {
+  private static RatedBoat rated(thwartwise.boat.BoatModel craft) {
     return RatedBoat.empty(craft, RuleSetFile.cautiousDefault());
   }
 }

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Propulsion;
 import thwartwise.files.rules.RuleSetFile;
@@ -21,7 +21,7 @@ class Cfr183Test {
   private static final double HORSEPOWER = 745.7;
 
   /** What the shipped set gives of kilograms, in the order of its file. */
-  private static List<CapacityFigure> loading(Craft craft) {
+  private static List<CapacityFigure> loading(BoatModel craft) {
     return RuleSetFile.shippedBook().figures(craft).stream()
         .filter(f -> f.ruleSet().equals("United States, 33 CFR 183"))
         .filter(f -> f.caps() != Caps.POWER && f.caps() != Caps.FLOTATION)
@@ -91,7 +91,8 @@ class Cfr183Test {
 
   @Test
   void an_opening_lower_than_the_rail_sets_the_level_immersion() {
-    Craft craft = boat().opening(new Opening("cut-out", Vector3.of(0, 0, 0.4), 0.3, true)).craft();
+    BoatModel craft =
+        boat().opening(new Opening("cut-out", Vector3.of(0, 0, 0.4), 0.3, true)).craft();
     assertThat(loading(craft).get(0).mass())
         .isCloseTo(0.3 * (3 * 1.2 * 0.4 * 1000 - 60), within(1e-6));
   }
@@ -113,7 +114,7 @@ class Cfr183Test {
   // and 0.5/tan along the bottom: 0.125/tan = (60 + A)/3000. Balance: moments about the low chine.
   @Test
   void the_edge_weight_brings_the_rail_to_the_water() {
-    Craft craft = boat().place("thwart", 1.5, 0.25, 0.4, 2).craft();
+    BoatModel craft = boat().place("thwart", 1.5, 0.25, 0.4, 2).craft();
     double edge = EdgeWeight.most(craft);
     double low = 0;
     double high = 840;
@@ -143,7 +144,7 @@ class Cfr183Test {
 
   @Test
   void a_canoe_and_a_long_boat_are_outside_the_rule() {
-    Craft canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).craft();
+    BoatModel canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).craft();
     assertThat(loading(canoe))
         .noneMatch(CapacityFigure::takesPart)
         .allMatch(
@@ -151,9 +152,9 @@ class Cfr183Test {
                 f.note()
                     .equals(
                         "does not apply: the boat is a canoe by its form and it is written for open boats"));
-    Craft launch = BoxBoat.of(6.1, 1.8, 0.6).hull(200, 0.25).craft();
+    BoatModel launch = BoxBoat.of(6.1, 1.8, 0.6).hull(200, 0.25).craft();
     assertThat(loading(launch)).noneMatch(CapacityFigure::takesPart);
-    Craft justUnder = BoxBoat.of(6.09, 1.8, 0.6).hull(200, 0.25).craft();
+    BoatModel justUnder = BoxBoat.of(6.09, 1.8, 0.6).hull(200, 0.25).craft();
     assertThat(loading(justUnder)).allMatch(CapacityFigure::takesPart);
   }
 
@@ -165,8 +166,8 @@ class Cfr183Test {
   void a_motor_beyond_the_table_gets_no_figure_from_it() {
     // The table of motor weights as noted in the references ends at 34.9 hp.
     assertThat(MotorWeights.covers(34.9 * 745.7)).isTrue();
-    Craft boat =
-        Craft.of(
+    BoatModel boat =
+        BoatModel.of(
             BoxBoat.of(4, 1.5, 0.5)
                 .place("thwart", 2, 0.25, 0.5, 2)
                 .driven(new Propulsion.Outboard(30000))

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.SomeWaters;
@@ -20,12 +20,12 @@ import thwartwise.geometry.Vector3;
 class ExcludedUseTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
-  private static List<String> reasons(Craft craft) {
+  private static List<String> reasons(BoatModel craft) {
     return ExcludedUse.reasons(craft, RULES);
   }
 
   private static List<String> on(SomeWaters waters) {
-    return reasons(Craft.of(BoxBoat.of(4, 1.5, 0.6).boat().on(waters.waters()), BoxBoat.TODAY));
+    return reasons(BoatModel.of(BoxBoat.of(4, 1.5, 0.6).boat().on(waters.waters()), BoxBoat.TODAY));
   }
 
   private static List<String> driven(Propulsion by) {
@@ -144,9 +144,9 @@ class ExcludedUseTest {
     return new Kit(name, mass, Vector3.of(2, 0, 0.1), Optional.empty(), true, Optional.empty());
   }
 
-  private static Craft with(Kit... kit) {
+  private static BoatModel with(Kit... kit) {
     var b = BoxBoat.of(4, 1.5, 0.6).boat();
-    return Craft.of(
+    return BoatModel.of(
         new Boat(
             b.name(),
             b.water(),

@@ -9,9 +9,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.Craft;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;
@@ -96,7 +96,7 @@ class OtherFormulasTest {
   @ParameterizedTest
   @MethodSource("lengths")
   void the_shipped_table_by_length_gives_what_was_read(Reference r) {
-    Craft craft = BoxBoat.of(r.in("L"), 1.6, 0.5).craft();
+    BoatModel craft = BoxBoat.of(r.in("L"), 1.6, 0.5).craft();
     assertThat(figures("Victoria, people by length", craft))
         .singleElement()
         .satisfies(f -> assertThat(f.persons()).hasValue((int) r.wanted("persons")))
@@ -118,7 +118,7 @@ class OtherFormulasTest {
   @ParameterizedTest
   @MethodSource("persons")
   void what_a_person_counts_elsewhere_is_what_was_read(Reference r) {
-    Craft craft = BoxBoat.of(3, 1.2, 0.5).craft();
+    BoatModel craft = BoxBoat.of(3, 1.2, 0.5).craft();
     CapacityFigure figure = figures("What a person counts elsewhere", craft).get((int) r.in("set"));
     assertThat(figure.value()).isCloseTo(r.wanted("kg"), within(r.near("kg")));
     assertThat(figure.standing()).isEqualTo(Standing.BESIDE);
@@ -127,7 +127,7 @@ class OtherFormulasTest {
   // Box 4 x 1 in fresh water: 160 kg of hull and 80 kg of crew sink it 0.06 m of its 0.5.
   @Test
   void freeboard_is_measured_with_the_crew_aboard() {
-    Craft craft = BoxBoat.of(4, 1, 0.5).hull(160, 0.1).place("middle", 2, 0.1, 0.2, 1).craft();
+    BoatModel craft = BoxBoat.of(4, 1, 0.5).hull(160, 0.1).place("middle", 2, 0.1, 0.2, 1).craft();
     Body crew = Body.seated("one", 80, craft.boat().places().get(0), 0, 0.02);
     Parameters least = new Parameters(Map.of("least", 0.25), Map.of());
     FormulaResult worked =
@@ -139,7 +139,7 @@ class OtherFormulasTest {
         .isEqualTo("with nobody aboard");
   }
 
-  private static List<CapacityFigure> figures(String set, Craft craft) {
+  private static List<CapacityFigure> figures(String set, BoatModel craft) {
     return RuleSetFile.shippedBook().figures(craft).stream()
         .filter(f -> f.ruleSet().equals(set))
         .toList();

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Station;
@@ -21,7 +21,7 @@ final class Wedges {
   }
 
   /** Flat, 1.2 m broad amidships and 0.2 m at the transom. */
-  static Craft pinched() {
+  static BoatModel pinched() {
     Boat boat =
         new Boat(
             "pinched",
@@ -35,7 +35,7 @@ final class Wedges {
             new Propulsion.Outboard(1500),
             Optional.empty(),
             List.of());
-    return Craft.of(boat, LocalDate.of(2026, 11, 25));
+    return BoatModel.of(boat, LocalDate.of(2026, 11, 25));
   }
 
   private static HullMeasurements hull(double rise, double transom) {

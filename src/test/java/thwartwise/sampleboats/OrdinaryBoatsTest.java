@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.files.boat.BoatFile;
 
 /** The sample boats are what they are said to be before anything is asked of them. */
@@ -36,7 +36,7 @@ class OrdinaryBoatsTest {
   @ParameterizedTest
   @MethodSource("boats")
   void every_chamber_counts(Boat boat) {
-    Craft craft = Craft.of(boat, OrdinaryBoats.TODAY);
+    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
     assertThat(craft.spaces())
         .extracting(s -> s.counting().share())
         .isNotEmpty()

@@ -354,7 +354,7 @@ final class PencilSlips {
 
   /** The truth: poured and agreeing with what is drawn. */
   private static List<SlippedBoat> poured(Boat boat, double factor) {
-    thwartwise.boat.Craft craft = thwartwise.boat.Craft.of(boat, OrdinaryBoats.TODAY);
+    thwartwise.boat.BoatModel craft = thwartwise.boat.BoatModel.of(boat, OrdinaryBoats.TODAY);
     return chambersThat(
         boat,
         c -> c.filling() instanceof Filling.Air,

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.FindingText;
 import thwartwise.files.boat.BoatFile;
@@ -37,7 +37,7 @@ final class SlipJudge {
     try {
       Boat read = BoatFile.parse(BoatFile.write(slip.entered()), "the boat");
       List<PlausibilityFinding> doubts =
-          Plausibility.of(Craft.of(read, OrdinaryBoats.TODAY), RULES);
+          Plausibility.of(BoatModel.of(read, OrdinaryBoats.TODAY), RULES);
       return doubts.stream()
           .filter(PlausibilityFinding::withholds)
           .findFirst()

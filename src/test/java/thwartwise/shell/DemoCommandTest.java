@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -59,7 +59,7 @@ class DemoCommandTest {
   @Test
   void its_leak_tests_never_grow_stale() {
     for (LocalDate day : List.of(LocalDate.of(2026, 11, 25), LocalDate.of(2041, 2, 28))) {
-      Craft craft = Craft.of(DemoBoat.asOf(day), day);
+      BoatModel craft = BoatModel.of(DemoBoat.asOf(day), day);
       assertThat(craft.spaces())
           .filteredOn(s -> s.counting().share() > 0)
           .extracting(Space::name)

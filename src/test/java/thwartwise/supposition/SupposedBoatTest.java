@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Space;
@@ -80,7 +80,7 @@ class SupposedBoatTest {
     SupposedBoat tried = tried("20 litres of foam under the stern seat");
 
     List<Space> foam =
-        Craft.of(tried.boat(), TODAY).spaces().stream()
+        BoatModel.of(tried.boat(), TODAY).spaces().stream()
             .filter(s -> s.name().equals("foam under the stern seat"))
             .toList();
     assertThat(foam).hasSize(1);

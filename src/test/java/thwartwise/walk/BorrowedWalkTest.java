@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Craft;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
@@ -50,7 +50,7 @@ class BorrowedWalkTest {
   void no_material_makes_an_ordinary_mass_look_wrong(String material) {
     Boat boat = FLAT.with("short.material", material).boat();
     assertThat(
-            Plausibility.of(Craft.of(boat, Sheet.TODAY), RuleSetFile.cautiousDefault()).stream()
+            Plausibility.of(BoatModel.of(boat, Sheet.TODAY), RuleSetFile.cautiousDefault()).stream()
                 .map(found -> found.finding().outcome()))
         .doesNotContain(Outcome.FALLS_SHORT);
   }
@@ -70,7 +70,8 @@ class BorrowedWalkTest {
   @Test
   void a_chamber_counts_only_when_a_written_test_is_shown() {
     Chamber shown = FLAT.boat().chambers().get(0);
-    assertThat(Craft.of(FLAT.boat(), Sheet.TODAY).spaces().get(0).counting().share()).isPositive();
+    assertThat(BoatModel.of(FLAT.boat(), Sheet.TODAY).spaces().get(0).counting().share())
+        .isPositive();
     assertThat(((Filling.Air) shown.filling()).test().orElseThrow().date())
         .isEqualTo(LocalDate.of(2026, 4, 1));
     assertThat(FLAT.with("short.tested", "no").boat().chambers()).isEmpty();
@@ -143,7 +144,7 @@ class BorrowedWalkTest {
   }
 
   private static double volume(Boat boat) {
-    return Craft.of(boat, Sheet.TODAY).form().outside().volume();
+    return BoatModel.of(boat, Sheet.TODAY).form().outside().volume();
   }
 
   @Test

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Filling;
 import thwartwise.boat.SealTest;
 import thwartwise.files.boat.BoatFile;
@@ -102,7 +102,7 @@ class DoubtsTest {
     SealTest test = ((Filling.Air) boat.chambers().get(0).filling()).test().orElseThrow();
     assertThat(test.litresIn()).isEqualTo(1.25);
     assertThat(test.minutes()).isEqualTo(15);
-    assertThat(Craft.of(boat, Sheet.TODAY).spaces().get(0).counting().share()).isZero();
+    assertThat(BoatModel.of(boat, Sheet.TODAY).spaces().get(0).counting().share()).isZero();
   }
 
   @Test

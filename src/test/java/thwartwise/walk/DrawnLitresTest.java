@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 
 /** Litres poured into a chamber are set beside its box at once. */
 class DrawnLitresTest {
@@ -17,7 +17,7 @@ class DrawnLitresTest {
   @Test
   void the_box_named_is_the_one_the_boat_is_worked_out_with() {
     Boat boat = FULL.boat();
-    double drawn = Craft.of(boat, Sheet.TODAY).spaces().get(1).solid().volume() * 1000;
+    double drawn = BoatModel.of(boat, Sheet.TODAY).spaces().get(1).solid().volume() * 1000;
     String said = FULL.accepted(THWART, "60");
     assertThat(Double.parseDouble(said.replaceAll(".*by its box ([0-9.]+) l.*", "$1")))
         .isCloseTo(drawn, within(0.05));

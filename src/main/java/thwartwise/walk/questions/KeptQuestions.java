@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Craft;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.UnusableBoat;
 import thwartwise.plausibility.DoubtId;
@@ -84,7 +84,7 @@ public final class KeptQuestions {
   /** A boat that cannot be built is refused afterwards, with the reason. */
   private List<PlausibilityFinding> all(Boat boat) {
     try {
-      return Plausibility.of(Craft.of(boat, today), limits.rules());
+      return Plausibility.of(BoatModel.of(boat, today), limits.rules());
     } catch (UnusableBoat e) {
       return List.of();
     }

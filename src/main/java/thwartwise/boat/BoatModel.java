@@ -16,7 +16,7 @@ import thwartwise.geometry.Vector3;
  * A measured boat with its solids built, on a given day: hull, spaces and what counts of them,
  * edges that flood.
  */
-public final class Craft {
+public final class BoatModel {
   /** Two chambers that share more than this are drawn over each other; less is the tape's doing. */
   private static final double OVERLAP = 0.0005;
 
@@ -39,7 +39,7 @@ public final class Craft {
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
 
-  private Craft(Boat boat, HullForm form, List<Space> spaces, LocalDate today) {
+  private BoatModel(Boat boat, HullForm form, List<Space> spaces, LocalDate today) {
     this.boat = boat;
     this.form = form;
     this.today = today;
@@ -62,7 +62,7 @@ public final class Craft {
    *
    * @throws UnusableBoat when something lies outside the hull or two chambers overlap
    */
-  public static Craft of(Boat boat, LocalDate today) {
+  public static BoatModel of(Boat boat, LocalDate today) {
     return of(boat, HullForm.of(boat.hull()), today);
   }
 
@@ -71,11 +71,11 @@ public final class Craft {
    *
    * @throws UnusableBoat as {@link #of}
    */
-  public Craft fittedOut(Boat otherwise, LocalDate today) {
+  public BoatModel fittedOut(Boat otherwise, LocalDate today) {
     return of(otherwise, form, today);
   }
 
-  private static Craft of(Boat boat, HullForm form, LocalDate today) {
+  private static BoatModel of(Boat boat, HullForm form, LocalDate today) {
     PlacementChecks.check(boat, form);
     if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(
@@ -88,7 +88,7 @@ public final class Craft {
       chamber.parts().forEach(part -> spaces.add(space(form, part, boat, today)));
     }
     refuseOverlaps(spaces);
-    return new Craft(boat, form, spaces, today);
+    return new BoatModel(boat, form, spaces, today);
   }
 
   private static Space space(HullForm form, ChamberPart part, Boat boat, LocalDate today) {
@@ -267,8 +267,8 @@ public final class Craft {
   }
 
   /** The same craft as it would be if every claimed chamber passed its test. */
-  public Craft withClaimsProven() {
-    return new Craft(boat, form, spaces.stream().map(Space::withClaimProven).toList(), today);
+  public BoatModel withClaimsProven() {
+    return new BoatModel(boat, form, spaces.stream().map(Space::withClaimProven).toList(), today);
   }
 
   /** The people the boat file puts aboard, seated. */
