@@ -31,9 +31,6 @@ public final class BoatModel {
   private final boolean symmetric;
   private final boolean alikeAfloat;
   private final boolean alikeSwamped;
-  private final Slices inside;
-  private final Slices shellOutside;
-  private final Slices shellInside;
   private final Map<Box, Overlap> known = new ConcurrentHashMap<>();
   private final Map<Box, Box> legRoom = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
@@ -44,9 +41,6 @@ public final class BoatModel {
     this.form = form;
     this.today = today;
     this.spaces = List.copyOf(spaces);
-    this.inside = new Slices(form.inside());
-    this.shellOutside = new Slices(form.shellOutside());
-    this.shellInside = new Slices(form.shellInside());
     List<FloodPoint> points = new ArrayList<>(form.rail());
     boat.openings().stream()
         .filter(Opening::floodsTheBoat)
@@ -170,17 +164,7 @@ public final class BoatModel {
 
   /** The part of the hull's inside in a box. */
   Solid inside(Box box) {
-    return inside.within(box);
-  }
-
-  /** The part in a box of what the shell encloses with its own thickness. */
-  Solid shellOutside(Box box) {
-    return shellOutside.within(box);
-  }
-
-  /** The part in a box of what the shell encloses without it. */
-  Solid shellInside(Box box) {
-    return shellInside.within(box);
+    return form.inside(box);
   }
 
   /** Rail and openings: every point where water comes aboard. */

@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -33,6 +34,9 @@ public final class HullForm {
   private final Loft.AreaCentre skin;
   private final Solid skeg;
   private final List<Span> crossings;
+  private final Slices insideSlices;
+  private final Slices shellOutsideSlices;
+  private final Slices shellInsideSlices;
 
   private HullForm(HullMeasurements measured) {
     this.measured = measured;
@@ -46,6 +50,9 @@ public final class HullForm {
         Loft.closed(InsideOffset.inward(straight, straight.sections(SAG), measured.thickness()));
     this.shellOutside = Loft.closed(coarse);
     this.shellInside = Loft.closed(InsideOffset.inward(lines, coarse, measured.thickness()));
+    this.insideSlices = new Slices(inside);
+    this.shellOutsideSlices = new Slices(shellOutside);
+    this.shellInsideSlices = new Slices(shellInside);
     this.skin = Loft.areaOf(Loft.withoutLid(sections));
     List<Vector3> keel = sections.stream().map(s -> s.port().get(0)).toList();
     this.crossings = lines.crossings();
@@ -103,6 +110,21 @@ public final class HullForm {
 
   public Solid shellInside() {
     return shellInside;
+  }
+
+  /** The part of the inside in a box whose length is finite. */
+  Solid inside(Box box) {
+    return insideSlices.within(box);
+  }
+
+  /** The part in a box of what the shell encloses with its own thickness. */
+  Solid shellOutside(Box box) {
+    return shellOutsideSlices.within(box);
+  }
+
+  /** The part in a box of what the shell encloses without it. */
+  Solid shellInside(Box box) {
+    return shellInsideSlices.within(box);
   }
 
   /**

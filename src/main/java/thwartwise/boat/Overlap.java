@@ -27,8 +27,8 @@ public record Overlap(
         withSpaces.put(space, common);
       }
     }
-    Solid outside = craft.shellOutside(box);
-    Solid inside = craft.shellInside(box);
+    Solid outside = craft.form().shellOutside(box);
+    Solid inside = craft.form().shellInside(box);
     boolean apart = !(outside.volume() - inside.volume() > NEGLIGIBLE);
     return apart
         ? new Overlap(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)

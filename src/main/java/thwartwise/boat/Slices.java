@@ -14,8 +14,12 @@ final class Slices {
   /** About as long as a seated body, m. */
   private static final double WIDE = 0.25;
 
+  /** Boxes remembered: those of people, of whom the same ones sit in many loadings of the hull. */
+  private static final int MOST = 20_000;
+
   private final Solid solid;
   private final Map<Slice, Solid> slices = new ConcurrentHashMap<>();
+  private final Map<Box, Solid> parts = new ConcurrentHashMap<>();
 
   /** From one multiple of the width to another. */
   private record Slice(long from, long to) {
@@ -34,6 +38,18 @@ final class Slices {
 
   /** The part of the solid inside a box whose length is finite. */
   Solid within(Box box) {
+    Solid before = parts.get(box);
+    if (before != null) {
+      return before;
+    }
+    Solid part = cut(box);
+    if (parts.size() < MOST) {
+      parts.put(box, part);
+    }
+    return part;
+  }
+
+  private Solid cut(Box box) {
     return slices
         .computeIfAbsent(Slice.about(box.x()), slice -> solid.within(slice.box()))
         .within(box);

@@ -52,11 +52,18 @@ final class HeelReadings {
       Equilibria rest = way.atRest();
       heels.add(heel(CheckQuestion.of(check, Measure.HEEL, things), way, rest));
       freeboards.add(freeboard(CheckQuestion.of(check, Measure.FREEBOARD, things), way, rest));
+      if (way.isHurried() && isAnyNotMet(heels) && isAnyNotMet(freeboards)) {
+        break;
+      }
     }
     List<Reading> worst = new ArrayList<>();
     heels.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
     freeboards.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
     return worst;
+  }
+
+  private static boolean isAnyNotMet(List<Reading> readings) {
+    return readings.stream().anyMatch(r -> !r.met());
   }
 
   private Reading heel(CheckQuestion question, LoadedBoat way, Equilibria rest) {

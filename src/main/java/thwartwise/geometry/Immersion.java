@@ -2,7 +2,7 @@ package thwartwise.geometry;
 
 /**
  * Adds up the immersed parts of any number of solids under one plane. Not thread-safe; made once
- * for a solve and reused, so that nothing is allocated for a triangle.
+ * for a solve by the thread that uses it, so that nothing is allocated for a triangle.
  *
  * <p>Method: volume and its moments are summed in tetrahedra that stand on the wetted triangles and
  * on the waterplane, their common apex the boat's origin. Those on wholly wet triangles never
@@ -24,13 +24,35 @@ public final class Immersion {
   private WaterPlane plane = new WaterPlane(Vector3.of(0, 0, 1), 0);
   private Vector3 ahead = Vector3.of(1, 0, 0);
   private Vector3 athwart = Vector3.of(0, 1, 0);
-  private double[] u = new double[0];
-  private double[] v = new double[0];
-  private double[] s = new double[0];
-  private int[] wet = new int[0];
-  private int[] crossed = new int[0];
-  private int[] kinds = new int[0];
   private int crossings;
+
+  /** Of the thread's own: nothing in them outlives the adding of one solid. */
+  private final Rows rows = Rows.OF_THREAD.get();
+
+  /** Vertices in the water's axes, and the triangles that are crossed. */
+  private static final class Rows {
+    static final ThreadLocal<Rows> OF_THREAD = ThreadLocal.withInitial(Rows::new);
+
+    double[] u = new double[0];
+    double[] v = new double[0];
+    double[] s = new double[0];
+    int[] wet = new int[0];
+    int[] crossed = new int[0];
+    int[] kinds = new int[0];
+
+    void makeRoom(Facets facets) {
+      if (s.length < facets.x.length) {
+        u = new double[facets.x.length];
+        v = new double[facets.x.length];
+        s = new double[facets.x.length];
+        wet = new int[facets.x.length];
+      }
+      if (crossed.length < facets.cones.length / 4) {
+        crossed = new int[facets.cones.length / 4];
+        kinds = new int[facets.cones.length / 4];
+      }
+    }
+  }
 
   // On whole triangles, along the boat's axes; on tips, along the water's.
   private double whole;
@@ -110,25 +132,14 @@ public final class Immersion {
 
   /** Vertices into the water's axes, once each: triangles share them. */
   private void turn(Facets facets) {
-    makeRoom(facets);
-    along(ahead, facets, 0, u);
-    along(athwart, facets, 0, v);
-    along(plane.up(), facets, plane.height(), s);
+    rows.makeRoom(facets);
+    along(ahead, facets, 0, rows.u);
+    along(athwart, facets, 0, rows.v);
+    along(plane.up(), facets, plane.height(), rows.s);
+    double[] s = rows.s;
+    int[] wet = rows.wet;
     for (int i = 0; i < facets.x.length; i++) {
       wet[i] = (int) (Double.doubleToRawLongBits(s[i]) >>> 63);
-    }
-  }
-
-  private void makeRoom(Facets facets) {
-    if (s.length < facets.x.length) {
-      u = new double[facets.x.length];
-      v = new double[facets.x.length];
-      s = new double[facets.x.length];
-      wet = new int[facets.x.length];
-    }
-    if (crossed.length < facets.cones.length / 4) {
-      crossed = new int[facets.cones.length / 4];
-      kinds = new int[facets.cones.length / 4];
     }
   }
 
@@ -152,9 +163,9 @@ public final class Immersion {
 
   /** Whole triangles, and the list of those that are crossed. */
   private void wetted(int[] corners, double[] cones) {
-    int[] wet = this.wet;
-    int[] listed = crossed;
-    int[] kinds = this.kinds;
+    int[] wet = rows.wet;
+    int[] listed = rows.crossed;
+    int[] kinds = rows.kinds;
     int count = 0;
     double sum = 0;
     double sumX = 0;
@@ -178,11 +189,11 @@ public final class Immersion {
 
   /** Of each crossed triangle the tip that is alone on its side: a wet one, or less a dry one. */
   private void crossed(int[] corners, double[] cones) {
-    double[] u = this.u;
-    double[] v = this.v;
-    double[] s = this.s;
-    int[] listed = crossed;
-    int[] kinds = this.kinds;
+    double[] u = rows.u;
+    double[] v = rows.v;
+    double[] s = rows.s;
+    int[] listed = rows.crossed;
+    int[] kinds = rows.kinds;
     int count = crossings;
     double sum = 0;
     double sumU = 0;

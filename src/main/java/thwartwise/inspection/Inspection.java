@@ -237,7 +237,10 @@ public final class Inspection {
    */
   List<Subject> nobodyDoes(Inspection other) {
     Set<Subject> then =
-        forbidden(of(atLimit(limits.crew(amounts().people())), checks(Role.FORBIDS_AN_ACT)));
+        forbidden(
+            of(
+                judge.hurried(atLimit(limits.crew(amounts().people()))),
+                checks(Role.FORBIDS_AN_ACT)));
     then.removeAll(forbidden(other.atLimit.get()));
     return List.copyOf(then);
   }
