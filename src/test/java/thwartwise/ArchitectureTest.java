@@ -61,6 +61,7 @@ class ArchitectureTest {
           "afloat",
           "measured",
           "boat",
+          "hull",
           "page",
           "measure",
           "geometry");
@@ -71,16 +72,20 @@ class ArchitectureTest {
           Map.entry("geometry", Set.of()),
           Map.entry("measure", Set.of()),
           Map.entry("page", Set.of("measure")),
-          Map.entry("boat", Set.of("geometry", "measure")),
-          Map.entry("afloat", Set.of("boat", "geometry", "measure")),
-          Map.entry("checklist", Set.of("boat", "geometry", "measure")),
-          Map.entry("rules", Set.of("afloat", "boat", "geometry", "measure")),
-          Map.entry("remedy", Set.of("boat", "geometry", "measure")),
-          Map.entry("loadcase", Set.of("rules", "afloat", "boat", "geometry", "measure")),
-          Map.entry("checks", Set.of("loadcase", "rules", "afloat", "boat", "geometry", "measure")),
+          Map.entry("hull", Set.of("geometry", "measure")),
+          Map.entry("boat", Set.of("hull", "geometry", "measure")),
+          Map.entry("afloat", Set.of("boat", "hull", "geometry", "measure")),
+          Map.entry("checklist", Set.of("boat", "hull", "geometry", "measure")),
+          Map.entry("rules", Set.of("afloat", "boat", "hull", "geometry", "measure")),
+          Map.entry("remedy", Set.of("boat", "hull", "geometry", "measure")),
+          Map.entry("loadcase", Set.of("rules", "afloat", "boat", "hull", "geometry", "measure")),
+          Map.entry(
+              "checks",
+              Set.of("loadcase", "rules", "afloat", "boat", "hull", "geometry", "measure")),
           Map.entry(
               "plausibility",
-              Set.of("checks", "loadcase", "rules", "afloat", "boat", "geometry", "measure")),
+              Set.of(
+                  "checks", "loadcase", "rules", "afloat", "boat", "hull", "geometry", "measure")),
           Map.entry(
               "crew",
               Set.of(
@@ -90,6 +95,7 @@ class ArchitectureTest {
                   "rules",
                   "afloat",
                   "boat",
+                  "hull",
                   "geometry",
                   "measure")),
           Map.entry(
@@ -104,6 +110,7 @@ class ArchitectureTest {
                   "checklist",
                   "afloat",
                   "boat",
+                  "hull",
                   "geometry",
                   "measure")),
           Map.entry(
@@ -115,15 +122,18 @@ class ArchitectureTest {
                   "loadcase",
                   "afloat",
                   "boat",
+                  "hull",
                   "geometry",
                   "measure")),
-          Map.entry("today", Set.of("inspection", "crew", "checks", "loadcase", "boat", "measure")),
+          Map.entry(
+              "today",
+              Set.of("inspection", "crew", "checks", "loadcase", "boat", "hull", "measure")),
           Map.entry("record", below("record")),
-          Map.entry("measured", Set.of("boat", "measure")),
+          Map.entry("measured", Set.of("boat", "hull", "measure")),
           Map.entry("json", Set.of("measured", "measure")),
           Map.entry(
               "files.boat",
-              Set.of("measured", "json", "plausibility", "boat", "geometry", "measure")),
+              Set.of("measured", "json", "plausibility", "boat", "hull", "geometry", "measure")),
           Map.entry(
               "files.rules",
               Set.of("measured", "json", "rules", "checklist", "geometry", "measure")),
@@ -142,6 +152,7 @@ class ArchitectureTest {
                   "rules",
                   "afloat",
                   "boat",
+                  "hull",
                   "geometry",
                   "measure")),
           Map.entry("archive", below("archive")),
@@ -160,6 +171,7 @@ class ArchitectureTest {
                   "checklist",
                   "afloat",
                   "boat",
+                  "hull",
                   "geometry",
                   "measure")),
           Map.entry(
@@ -175,6 +187,7 @@ class ArchitectureTest {
                   "checklist",
                   "afloat",
                   "boat",
+                  "hull",
                   "geometry",
                   "measure")),
           Map.entry(
@@ -189,13 +202,22 @@ class ArchitectureTest {
                   "checklist",
                   "afloat",
                   "boat",
+                  "hull",
                   "geometry",
                   "measure")),
-          Map.entry("walk.engine", Set.of("measured", "boat", "measure")),
+          Map.entry("walk.engine", Set.of("measured", "boat", "hull", "measure")),
           Map.entry(
               "supposition",
               Set.of(
-                  "crew", "walk", "inspection", "remedy", "rules", "boat", "measure", "geometry")),
+                  "crew",
+                  "walk",
+                  "inspection",
+                  "remedy",
+                  "rules",
+                  "boat",
+                  "hull",
+                  "measure",
+                  "geometry")),
           Map.entry("shell", below("shell")));
 
   /** Plain Java: the pictures, and everything from the inspection down. */

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.CountedBuoyancy;
-import thwartwise.boat.HullForm;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 
 /**
  * A part of the boat's inside that loose water cannot leave: the whole of it, or what lies between

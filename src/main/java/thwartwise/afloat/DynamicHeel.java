@@ -3,8 +3,8 @@ package thwartwise.afloat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Side;
+import thwartwise.hull.FloodPoint;
 
 /**
  * How far a boat swings over when its load moves all at once: to where the work of the moved weight

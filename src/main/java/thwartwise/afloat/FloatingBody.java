@@ -2,10 +2,10 @@ package thwartwise.afloat;
 
 import java.util.List;
 import java.util.stream.Stream;
-import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 
 /**
  * What an equilibrium is found for: a mass with its centre, what lifts it, the water it floats in,

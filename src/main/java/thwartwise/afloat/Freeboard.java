@@ -1,8 +1,8 @@
 package thwartwise.afloat;
 
 import java.util.List;
-import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
 
 /**
  * The lowest edge above the water, measured square to the surface.

@@ -3,9 +3,9 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Immersion;
+import thwartwise.hull.FloodPoint;
 
 /**
  * Heels a boat to one side degree by degree with trim and sinkage free, each step starting from

@@ -4,10 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
 
 /**
  * Righting arm against heel with sinkage and trim free, up to where the first edge reaches the

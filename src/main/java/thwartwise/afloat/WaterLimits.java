@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
-import thwartwise.boat.FloodPoint;
+import thwartwise.hull.FloodPoint;
 
 /**
  * How much loose water a boat stands, m³.

@@ -2,6 +2,7 @@ package thwartwise.boat;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import thwartwise.hull.Material;
 
 /**
  * The words in which a boat says what nobody measured. One place for them: whoever leaves a value

@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.hull.HullMeasurements;
 import thwartwise.measure.UnitSystem;
 
 /**

@@ -11,6 +11,10 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.FloodPoint;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.Station;
+import thwartwise.hull.UnusableBoat;
 
 /**
  * A measured boat with its solids built, on a given day: hull, spaces and what counts of them,

@@ -2,6 +2,7 @@ package thwartwise.boat;
 
 import java.util.List;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
 
 /**
  * What is aboard: the hull, all kit, the people, and any extra weight, with every mass counted by a

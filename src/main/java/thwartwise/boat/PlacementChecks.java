@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.UnusableBoat;
 
 /**
  * Refuses places, openings, kit and cleats that cannot be where they were put: a slip of the tape

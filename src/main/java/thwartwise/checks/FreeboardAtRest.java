@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
 import java.util.List;
-import thwartwise.boat.HullForm;
+import thwartwise.hull.HullForm;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.LowestEdge;
 import thwartwise.loadcase.UsualPosture;

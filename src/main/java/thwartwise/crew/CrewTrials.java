@@ -12,10 +12,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.DoubleAccumulator;
 import java.util.stream.IntStream;
 import thwartwise.boat.Body;
-import thwartwise.boat.HullForm;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 import thwartwise.loadcase.LoadedBoat;
 
 /**

@@ -127,7 +127,7 @@ public final class Inspection {
    * Inspects the boat as it stands on the given day, under every rule set that applies to it, and
    * looks for what could be done about it.
    *
-   * @throws thwartwise.boat.UnusableBoat when the measurements contradict each other
+   * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
    */
   public static Report of(Boat boat, RuleBook book, LocalDate today) {
     return of(boat, book, today, Progress.UNHEARD);
@@ -163,7 +163,7 @@ public final class Inspection {
   /**
    * An inspection of the boat after a change.
    *
-   * @throws thwartwise.boat.UnusableBoat when the change cannot be made to it
+   * @throws thwartwise.hull.UnusableBoat when the change cannot be made to it
    */
   Inspection after(Change change) {
     BoatModel changed = craft.fittedOut(change.boat(), date);

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 import thwartwise.loadcase.Allowance;
 import thwartwise.rules.RuleSet;
 

@@ -1,7 +1,7 @@
 package thwartwise.loadcase;
 
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.HullMeasurements;
+import thwartwise.hull.HullMeasurements;
 import thwartwise.rules.RuleSet;
 
 /**

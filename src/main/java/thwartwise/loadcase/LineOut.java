@@ -6,11 +6,11 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Force;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 

@@ -21,12 +21,12 @@ import thwartwise.afloat.Pool;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.measure.UnitFormat;
 

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import thwartwise.boat.Body;
-import thwartwise.boat.HullForm;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 import thwartwise.loadcase.LoadCaseStep.Act;
 
 /**

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.boat.Boat;
-import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
-import thwartwise.boat.Material;
 import thwartwise.boat.Person;
 import thwartwise.boat.Waters;
 import thwartwise.boat.WhenSwamped;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Material;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.Property.Settable;
 

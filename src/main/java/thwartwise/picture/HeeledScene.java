@@ -9,8 +9,8 @@ import thwartwise.afloat.Pose;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
 
 /**
  * The boat heeled toward its worse side, everyone leaning with it as in the righting curve: by

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
 
 /**
  * The boat cut across where its lowest edge is, seen from aft, heeled as its water lies: weight at

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.UnusableBoat;
+import thwartwise.hull.UnusableBoat;
 import thwartwise.inspection.Report;
 
 /**

@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.LineName;
-import thwartwise.boat.Station;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.LineName;
+import thwartwise.hull.Station;
 
 /**
  * What the outline of any boat has, however it is drawn: it broadens toward the middle and narrows

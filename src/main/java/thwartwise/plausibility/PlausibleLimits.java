@@ -2,9 +2,9 @@ package thwartwise.plausibility;
 
 import java.util.Optional;
 import thwartwise.boat.Kit;
-import thwartwise.boat.Material;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
+import thwartwise.hull.Material;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 

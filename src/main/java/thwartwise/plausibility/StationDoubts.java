@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.LineName;
-import thwartwise.boat.Station;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.LineName;
+import thwartwise.hull.Station;
 
 /** Stations that lie out of line with their neighbours, one finding each. */
 final class StationDoubts {

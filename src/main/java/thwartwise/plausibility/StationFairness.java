@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 import thwartwise.plausibility.FairnessOutlier.Direction;
 
 /**

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.HullForm;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 
 /** A low edge raised to the rail, or a hole that nothing closes given a bung. */
 final class EdgesRaised {

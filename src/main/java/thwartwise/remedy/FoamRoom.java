@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.HullForm;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 
 /**
  * Where blocks of foam fit in a boat: beside what is there, and not where people sit. All distances

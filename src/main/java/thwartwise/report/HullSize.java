@@ -3,8 +3,8 @@ package thwartwise.report;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 
 /** Length and greatest breadth of a hull as its stations have it, metres. */
 record HullSize(double length, double breadth) {

@@ -1,6 +1,6 @@
 package thwartwise.rules;
 
-import thwartwise.boat.HullForm;
+import thwartwise.hull.HullForm;
 
 /** Tells a canoe from a dinghy by its form: narrow, and slimmer than any dinghy (judgement). */
 public final class Canoe {

@@ -1,9 +1,9 @@
 package thwartwise.rules;
 
 import java.util.List;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /**
  * Tells a flat bottom with a hard chine by the stations of the after half: from the keel outward

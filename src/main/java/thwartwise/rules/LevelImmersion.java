@@ -1,9 +1,9 @@
 package thwartwise.rules;
 
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.FloodPoint;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
 
 /**
  * The most water the boat displaces level, in calm fresh water, before any comes aboard: the

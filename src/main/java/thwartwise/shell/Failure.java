@@ -2,7 +2,7 @@ package thwartwise.shell;
 
 import java.util.concurrent.CancellationException;
 import org.springframework.shell.core.command.CommandExecutionException;
-import thwartwise.boat.UnusableBoat;
+import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
 
 /** What went wrong, in one line for a person; never a stack trace. */

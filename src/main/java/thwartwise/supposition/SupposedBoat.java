@@ -31,7 +31,7 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
   /**
    * Does one after the other; refused where there is no room for one of them.
    *
-   * @throws thwartwise.boat.UnusableBoat when the boat contradicts itself, before or after
+   * @throws thwartwise.hull.UnusableBoat when the boat contradicts itself, before or after
    */
   public static Reading<SupposedBoat> of(
       Boat boat, List<Supposition> supposed, RuleBook book, LocalDate today) {

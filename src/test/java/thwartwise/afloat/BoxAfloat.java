@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.FloodPoint;
 
 /** The box of a reference row, over the middle of its length, with the water loose in it. */
 final class BoxAfloat {

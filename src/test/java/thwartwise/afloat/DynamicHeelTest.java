@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.FloodPoint;
 
 class DynamicHeelTest {
   private static final Solid HULL = Blocks.block(4, 1.4, 0.7);

@@ -8,12 +8,12 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Provide;
-import thwartwise.boat.FloodPoint;
-import thwartwise.boat.RandomHull;
 import thwartwise.boat.TenThousandBoats;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
+import thwartwise.hull.RandomHull;
 
 /**
  * What must hold of any boat held at any heel and trim and let sink until it floats; each over ten

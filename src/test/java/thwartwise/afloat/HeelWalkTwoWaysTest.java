@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Example;
 import net.jqwik.api.RandomGenerator;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Side;
+import thwartwise.hull.FloodPoint;
 
 /**
  * The righting curve against the slow one that finds the water's height anew at every trim, starts

@@ -8,12 +8,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
 
 /** What is read off a pose, and when none is reached. */
 class PoseTest {

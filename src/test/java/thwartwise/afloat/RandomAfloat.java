@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
-import thwartwise.boat.FloodPoint;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.RandomHull;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.RandomHull;
 
 /**
  * A random hull in fresh water, loaded at random, at a random heel and trim; for properties.

@@ -8,10 +8,10 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Provide;
-import thwartwise.boat.RandomHull;
 import thwartwise.boat.ThreeThousandBoats;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.RandomHull;
 
 /**
  * What must hold of the poses a boat comes to when it is let go; each over three thousand random

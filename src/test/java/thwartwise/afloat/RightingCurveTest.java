@@ -8,10 +8,10 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.FloodPoint;
 
 class RightingCurveTest {
   private static final double DRAFT = 0.15;

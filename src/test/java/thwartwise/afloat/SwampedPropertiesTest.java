@@ -14,13 +14,11 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.FloodPoint;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
-import thwartwise.boat.RandomHull;
 import thwartwise.boat.Space;
 import thwartwise.boat.ThousandBoats;
 import thwartwise.boat.Water;
@@ -29,6 +27,8 @@ import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
+import thwartwise.hull.RandomHull;
 
 /**
  * What must hold of swamped boats with chambers, a box of kit and somebody aboard, at any heel and

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Lift;
-import thwartwise.boat.HullForm;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /**
  * A square-ended punt with 300 kg a little to one side. Its bottom stays wet from end to end but

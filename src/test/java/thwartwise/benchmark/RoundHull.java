@@ -3,11 +3,11 @@ package thwartwise.benchmark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.HullForm;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /** A double-ended, round-bottomed hull of 4 m by 1.2 m, measured at any number of stations. */
 final class RoundHull {

@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /** A boat like a shoe box, whose every number can be worked on paper; for tests. */
 public final class BoxBoat {

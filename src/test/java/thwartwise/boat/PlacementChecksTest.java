@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.UnusableBoat;
 
 class PlacementChecksTest {
 

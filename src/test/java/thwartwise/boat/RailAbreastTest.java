@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /** The rail abreast of somebody who leans out, and where their weight comes to. */
 class RailAbreastTest {

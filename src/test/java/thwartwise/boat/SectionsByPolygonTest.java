@@ -12,6 +12,9 @@ import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.Hulls;
+import thwartwise.hull.Station;
 
 /** Lofted hulls against polygons cut and clipped by a general library. */
 class SectionsByPolygonTest {

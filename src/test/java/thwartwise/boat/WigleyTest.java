@@ -12,6 +12,9 @@ import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.Hulls;
+import thwartwise.hull.Station;
 
 /**
  * A hull whose every figure has a closed form, measured as an owner would: so many stations, flats

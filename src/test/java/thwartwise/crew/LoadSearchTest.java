@@ -105,7 +105,7 @@ class LoadSearchTest {
   private static Optional<BoatModel> built(Boat boat) {
     try {
       return Optional.of(BoatModel.of(boat, PlainHulls.TODAY));
-    } catch (thwartwise.boat.UnusableBoat overlapping) {
+    } catch (thwartwise.hull.UnusableBoat overlapping) {
       return Optional.empty();
     }
   }

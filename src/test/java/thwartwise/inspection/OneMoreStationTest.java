@@ -11,14 +11,14 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
-import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Propulsion;
-import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 import thwartwise.rules.RuleSet;
 
 /**

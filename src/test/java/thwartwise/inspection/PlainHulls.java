@@ -7,18 +7,18 @@ import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Material;
-import thwartwise.boat.MeasuredCloser;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
-import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Material;
+import thwartwise.hull.MeasuredCloser;
+import thwartwise.hull.Station;
 
 /** Plain invented boats of the kinds this program is for, with proven buoyancy. */
 public final class PlainHulls {

@@ -21,7 +21,6 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
-import thwartwise.boat.Station;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Finding;
@@ -38,6 +37,7 @@ import thwartwise.crew.Seating;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleBook;
@@ -411,7 +411,7 @@ class RecommendationPropertiesTest {
       List<Kit> kit) {
     var h = b.hull();
     var hull =
-        new thwartwise.boat.HullMeasurements(
+        new thwartwise.hull.HullMeasurements(
             h.mass(),
             h.centre(),
             h.material(),

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Propulsion;
-import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /** Hulls of straight lines that are no boxes; for tests. */
 final class Wedges {

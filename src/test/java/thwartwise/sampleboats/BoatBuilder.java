@@ -8,18 +8,18 @@ import java.util.function.ToDoubleFunction;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
-import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
-import thwartwise.boat.Material;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
-import thwartwise.boat.Station;
 import thwartwise.boat.Water;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Material;
+import thwartwise.hull.Station;
 
 /** Puts a boat together, measurement by measurement: metres, kilograms, litres. */
 final class BoatBuilder {

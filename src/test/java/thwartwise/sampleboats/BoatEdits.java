@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /** The same boat with one thing written down otherwise. */
 public final class BoatEdits {

@@ -1,7 +1,7 @@
 package thwartwise.sampleboats;
 
 import thwartwise.boat.Boat;
-import thwartwise.boat.Material;
+import thwartwise.hull.Material;
 
 /** Boats of sheet stuff: flat or V bottoms, straight sides. */
 final class FlatBottomedBoats {

@@ -1,7 +1,7 @@
 package thwartwise.sampleboats;
 
 import thwartwise.boat.Boat;
-import thwartwise.boat.Material;
+import thwartwise.hull.Material;
 
 /** Boats with round bilges or out of a mould. */
 final class MouldedBoats {

@@ -11,15 +11,15 @@ import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
-import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
-import thwartwise.boat.Material;
 import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Material;
 
 /** Slips with scales, jug and list: masses, kit, chambers, places, dates. */
 final class PencilSlips {

@@ -2,8 +2,8 @@ package thwartwise.sampleboats;
 
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Material;
 import thwartwise.geometry.Reference;
+import thwartwise.hull.Material;
 
 /**
  * Flat-bottomed boats drawn from published principal dimensions. The lines between those dimensions

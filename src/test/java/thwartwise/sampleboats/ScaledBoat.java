@@ -3,13 +3,13 @@ package thwartwise.sampleboats;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.HullMeasurements;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /**
  * Another boat of the same kind: every measurement stretched along, across and up. The shell keeps

@@ -7,8 +7,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 
 /** Slips with the tape along the stations. */
 final class TapeSlips {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.springframework.shell.core.command.CommandExecutionException;
-import thwartwise.boat.UnusableBoat;
+import thwartwise.hull.UnusableBoat;
 
 class FailureTest {
 

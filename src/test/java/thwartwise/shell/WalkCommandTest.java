@@ -12,10 +12,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
-import thwartwise.boat.UnusableBoat;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.hull.UnusableBoat;
 import thwartwise.inspection.Report;
 import thwartwise.walk.Walk;
 

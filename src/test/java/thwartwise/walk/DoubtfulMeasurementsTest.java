@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.KeptMeasurement;
-import thwartwise.boat.Station;
+import thwartwise.hull.Station;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;

@@ -3,8 +3,8 @@ package thwartwise.files.boat;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.AssumptionTexts;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Material;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Material;
 
 /**
  * What is taken for granted when a boat file leaves it out. A value taken for granted is left out

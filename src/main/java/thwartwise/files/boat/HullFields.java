@@ -2,10 +2,10 @@ package thwartwise.files.boat;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Material;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Span;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Material;
+import thwartwise.hull.Station;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measured.BoatProperties;

@@ -3,8 +3,8 @@ package thwartwise.files.boat;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 import thwartwise.json.Location;
 import thwartwise.measure.PlainNumber;
 

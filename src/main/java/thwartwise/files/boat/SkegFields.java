@@ -1,8 +1,8 @@
 package thwartwise.files.boat;
 
 import java.util.List;
-import thwartwise.boat.Skeg;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Skeg;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;

@@ -1,8 +1,8 @@
 package thwartwise.files.boat;
 
 import java.util.List;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import tools.jackson.databind.node.ArrayNode;

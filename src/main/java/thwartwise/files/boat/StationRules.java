@@ -2,10 +2,10 @@ package thwartwise.files.boat;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.Crossing;
-import thwartwise.boat.LineName;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Crossing;
+import thwartwise.hull.LineName;
+import thwartwise.hull.Station;
 import thwartwise.json.Location;
 import thwartwise.measure.PlainNumber;
 import thwartwise.measure.PrintableText;

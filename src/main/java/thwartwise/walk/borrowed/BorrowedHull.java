@@ -2,9 +2,9 @@ package thwartwise.walk.borrowed;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.Material;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Material;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Replay;

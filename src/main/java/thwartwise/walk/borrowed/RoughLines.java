@@ -2,7 +2,7 @@ package thwartwise.walk.borrowed;
 
 import java.util.List;
 import java.util.stream.Stream;
-import thwartwise.boat.Station;
+import thwartwise.hull.Station;
 
 /**
  * A hull from a few dimensions, leaner than boats of such dimensions are: the ends fine and rising,

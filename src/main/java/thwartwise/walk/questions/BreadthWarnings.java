@@ -2,8 +2,8 @@ package thwartwise.walk.questions;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.Tape;

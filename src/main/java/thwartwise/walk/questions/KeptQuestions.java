@@ -10,7 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.KeptMeasurement;
-import thwartwise.boat.UnusableBoat;
+import thwartwise.hull.UnusableBoat;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;

@@ -1,7 +1,7 @@
 package thwartwise.walk.questions;
 
 import java.util.List;
-import thwartwise.boat.HullMeasurements;
+import thwartwise.hull.HullMeasurements;
 
 /**
  * The hull with what was taken for granted because nobody measured it.

@@ -3,10 +3,10 @@ package thwartwise.walk.questions;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
 
 /**
  * The bounds of the measured stations, to tell whether a thing can lie within the boat. Straight

@@ -2,12 +2,12 @@ package thwartwise.walk.questions;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.HullForm;
-import thwartwise.boat.HullMeasurements;
-import thwartwise.boat.Material;
-import thwartwise.boat.Station;
-import thwartwise.boat.UnusableBoat;
 import thwartwise.geometry.Span;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Material;
+import thwartwise.hull.Station;
+import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.Dimension;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.PlausibleRange;

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import thwartwise.boat.LineName;
-import thwartwise.boat.Station;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.LineName;
+import thwartwise.hull.Station;
 import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.Tape;
 

@@ -2,8 +2,8 @@ package thwartwise.walk.questions;
 
 import java.util.List;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Station;
 import thwartwise.boat.WhenSwamped;
+import thwartwise.hull.Station;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.rules.Canoe;

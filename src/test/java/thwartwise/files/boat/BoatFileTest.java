@@ -15,7 +15,6 @@ import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
-import thwartwise.boat.Material;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
@@ -23,12 +22,13 @@ import thwartwise.boat.Posture;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
-import thwartwise.boat.Skeg;
 import thwartwise.boat.Twin;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.Material;
+import thwartwise.hull.Skeg;
 import thwartwise.measure.UnitSystem;
 
 class BoatFileTest {

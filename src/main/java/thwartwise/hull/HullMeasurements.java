@@ -1,0 +1,81 @@
+package thwartwise.hull;
+
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * The hull as it was measured.
+ *
+ * @param mass bare hull, without kit, kg
+ * @param centre its centre of gravity; left out, it is estimated from the shell's area
+ * @param material what it is made of, when named
+ * @param density swamped density of that stuff, kg/m³
+ * @param thickness of the shell: the inside lies this much further in than the stations, m
+ * @param floor height of what people stand on, m
+ * @param stations aft to forward, at least three, each with the same number of points
+ * @param decked lengths where the rail is not an edge that floods
+ * @param skeg a fin under the keel; its wood is part of the mass
+ */
+public record HullMeasurements(
+    double mass,
+    Optional<Vector3> centre,
+    Optional<Material> material,
+    double density,
+    double thickness,
+    double floor,
+    List<Station> stations,
+    List<Span> decked,
+    Optional<Skeg> skeg) {
+
+  public HullMeasurements {
+    stations = List.copyOf(stations);
+    decked = List.copyOf(decked);
+  }
+
+  /** The same, weighed again. */
+  public HullMeasurements weighing(double kilograms) {
+    return new HullMeasurements(
+        kilograms, centre, material, density, thickness, floor, stations, decked, skeg);
+  }
+
+  /** The longest way between two neighbouring stations on any line, as a share of the length. */
+  public double longestStretch() {
+    double longest = 0;
+    for (int i = 0; i + 1 < stations.size(); i++) {
+      longest = Math.max(longest, stretch(i));
+    }
+    DoubleSummaryStatistics along =
+        stations.stream()
+            .flatMap(s -> s.port().stream())
+            .mapToDouble(Vector3::x)
+            .summaryStatistics();
+    return longest / (along.getMax() - along.getMin());
+  }
+
+  /** From a station to the next one ahead, on the line where that is longest, m. */
+  public double stretch(int station) {
+    List<Vector3> aft = stations.get(station).port();
+    List<Vector3> fore = stations.get(station + 1).port();
+    return IntStream.range(0, aft.size())
+        .mapToDouble(i -> fore.get(i).x() - aft.get(i).x())
+        .max()
+        .orElseThrow();
+  }
+
+  /** A hull without a skeg. */
+  public HullMeasurements(
+      double mass,
+      Optional<Vector3> centre,
+      Optional<Material> material,
+      double density,
+      double thickness,
+      double floor,
+      List<Station> stations,
+      List<Span> decked) {
+    this(mass, centre, material, density, thickness, floor, stations, decked, Optional.empty());
+  }
+}

@@ -1,0 +1,121 @@
+package thwartwise.hull;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Sections of the inside of a shell: each panel moved inward by the thickness, square to the panel
+ * in space, and neighbouring panels met again.
+ *
+ * <p>Points move athwart and up only, never along the boat, so a panel is seen as the plane x =
+ * const cuts it: along the trace square to N, with a step longer than the thickness by |N| / |N
+ * across|, N the panel's normal. For a station measured square to the boat the trace is the panel
+ * as measured; for one measured at a slant it is not, and the two must not be mixed up. The rail
+ * stays at its height, the keel stays in the middle plane, and where the shell is thicker than the
+ * space the inside has no width.
+ */
+final class InsideOffset {
+  // A panel facing almost straight ahead would need an endless step; the end panel stops it first.
+  private static final double STEEPEST = 4;
+
+  private final List<Section> outside;
+  private final double thickness;
+
+  private InsideOffset(List<Section> outside, double thickness) {
+    this.outside = outside;
+    this.thickness = thickness;
+  }
+
+  static List<Section> inward(FairedLines lines, List<Section> outside, double thickness) {
+    List<Section> moved = new ArrayList<>(outside);
+    int last = outside.size() - 1;
+    moved.set(0, lines.aftMovedForward(thickness * endSlant(outside.get(0))));
+    moved.set(last, lines.foreMovedAft(thickness * endSlant(outside.get(last))));
+    InsideOffset shrink = new InsideOffset(moved, thickness);
+    List<Section> inside = new ArrayList<>();
+    for (int j = 0; j <= last; j++) {
+      inside.add(shrink.section(j));
+    }
+    return inside;
+  }
+
+  /** How much longer than the thickness a raked end panel's step along x is, on the worse side. */
+  private static double endSlant(Section end) {
+    return Math.max(
+        slant(end.port().get(0), end.portRail()),
+        slant(end.starboard().get(0), end.starboardRail()));
+  }
+
+  private static double slant(Vector3 keel, Vector3 rail) {
+    double rise = rail.z() - keel.z();
+    return rise > 0 ? Math.min(STEEPEST, Math.hypot(1, (rail.x() - keel.x()) / rise)) : 1;
+  }
+
+  private Section section(int j) {
+    List<Vector3> port = side(j, s -> s.port(), 1);
+    List<Vector3> starboard = side(j, s -> s.starboard(), -1);
+    double keel = Math.max(port.get(0).z(), starboard.get(0).z());
+    return new Section(withKeel(port, keel), withKeel(starboard, keel));
+  }
+
+  private static List<Vector3> withKeel(List<Vector3> points, double z) {
+    List<Vector3> changed = new ArrayList<>(points);
+    changed.set(0, Vector3.of(points.get(0).x(), 0, z));
+    return changed;
+  }
+
+  private List<Vector3> side(
+      int j, java.util.function.Function<Section, List<Vector3>> pick, double sign) {
+    List<Vector3> here = pick.apply(outside.get(j));
+    List<Vector3> aft = pick.apply(outside.get(Math.max(0, j - 1)));
+    List<Vector3> fore = pick.apply(outside.get(Math.min(outside.size() - 1, j + 1)));
+    SectionOffset across = new SectionOffset();
+    for (int k = 0; k + 1 < here.size(); k++) {
+      Vector3 panel = here.get(k + 1).minus(here.get(k));
+      Vector3 along =
+          fore.get(k).plus(fore.get(k + 1)).minus(aft.get(k)).minus(aft.get(k + 1)).times(0.5);
+      Trace trace = trace(panel, along.cross(panel));
+      across.panel(
+          mirrored(here.get(k), sign),
+          mirrored(here.get(k + 1), sign),
+          mirrored(trace.direction, sign),
+          thickness * trace.slant);
+    }
+    return placed(here, across.points(), sign);
+  }
+
+  private static Vector3 mirrored(Vector3 v, double sign) {
+    return Vector3.of(v.x(), sign * v.y(), v.z());
+  }
+
+  /**
+   * A panel as a plane across the boat cuts it.
+   *
+   * @param direction in that plane, keel to rail; not of unit length
+   * @param slant how much longer than the thickness the step in that plane is
+   */
+  private record Trace(Vector3 direction, double slant) {}
+
+  private static Trace trace(Vector3 panel, Vector3 normal) {
+    double inPlane = Math.hypot(normal.y(), normal.z());
+    if (!(normal.norm() < STEEPEST * inPlane)) {
+      return new Trace(panel, inPlane > 0 ? STEEPEST : 1);
+    }
+    Vector3 cut = Vector3.of(0, normal.z() / inPlane, -normal.y() / inPlane);
+    double with = cut.y() * panel.y() + cut.z() * panel.z();
+    // Sections nearer than the thickness swap places when an end moves in: N then points outward.
+    return new Trace(with < 0 ? cut.times(-1) : cut, normal.norm() / inPlane);
+  }
+
+  private static List<Vector3> placed(List<Vector3> outer, List<double[]> inner, double sign) {
+    List<Vector3> points = new ArrayList<>();
+    double rail = outer.get(outer.size() - 1).z();
+    for (int k = 0; k < outer.size(); k++) {
+      double y = Math.max(0, inner.get(k)[0]);
+      double z = Math.min(rail, inner.get(k)[1]);
+      points.add(Vector3.of(outer.get(k).x(), sign * y, z));
+    }
+    return points;
+  }
+}

@@ -1,0 +1,76 @@
+package thwartwise.hull;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thwartwise.geometry.Vector3;
+
+/**
+ * How hard a panel between two neighbouring lines is turned about its own length from one station
+ * to the next. Bending along the boat and the slant of a station are no twist: both ends of the
+ * panel are looked at along the line that joins their middles.
+ *
+ * @param perMetre angle between the two ends over the distance of their middles, rad/m
+ * @param panel the two lines it lies between, and the side when the sides differ
+ * @param between the two stations
+ */
+public record PanelTwist(double perMetre, String panel, String between) {
+
+  /**
+   * Over less than this the tape cannot tell which way a panel faces, and any strip can be twisted,
+   * m (judgement: 5 mm in 0.10 m are 3 degrees).
+   */
+  private static final double NARROW = 0.10;
+
+  /** The hardest twist of all; none when every panel is narrower than a hand somewhere. */
+  public static Optional<PanelTwist> greatest(List<Station> stations) {
+    boolean symmetric = stations.stream().allMatch(Station::isSymmetric);
+    List<PanelTwist> twists = new ArrayList<>(side(stations, Station::port, symmetric, "port"));
+    if (!symmetric) {
+      twists.addAll(side(stations, Station::starboard, false, "starboard"));
+    }
+    return twists.stream().max(Comparator.comparingDouble(PanelTwist::perMetre));
+  }
+
+  private static List<PanelTwist> side(
+      List<Station> stations,
+      Function<Station, List<Vector3>> points,
+      boolean symmetric,
+      String side) {
+    List<PanelTwist> twists = new ArrayList<>();
+    for (int i = 0; i + 1 < stations.size(); i++) {
+      List<Vector3> aft = points.apply(stations.get(i));
+      List<Vector3> fore = points.apply(stations.get(i + 1));
+      String between = stations.get(i).name() + " to " + stations.get(i + 1).name();
+      for (int k = 0; k + 1 < aft.size(); k++) {
+        String panel =
+            LineName.of(k, aft.size())
+                + " and "
+                + LineName.of(k + 1, aft.size())
+                + (symmetric ? "" : " to " + side);
+        of(aft.get(k), aft.get(k + 1), fore.get(k), fore.get(k + 1))
+            .ifPresent(perMetre -> twists.add(new PanelTwist(perMetre, panel, between)));
+      }
+    }
+    return twists;
+  }
+
+  private static Optional<Double> of(
+      Vector3 aftLow, Vector3 aftHigh, Vector3 foreLow, Vector3 foreHigh) {
+    Vector3 along = foreLow.plus(foreHigh).minus(aftLow).minus(aftHigh).times(0.5);
+    Vector3 aft = across(aftHigh.minus(aftLow), along);
+    Vector3 fore = across(foreHigh.minus(foreLow), along);
+    if (!(aft.norm() >= NARROW && fore.norm() >= NARROW && along.norm() > 0)) {
+      return Optional.empty();
+    }
+    double angle = Math.atan2(aft.cross(fore).norm(), aft.dot(fore));
+    return Optional.of(angle / along.norm());
+  }
+
+  /** The part of an end of the panel that is square to its length. */
+  private static Vector3 across(Vector3 end, Vector3 along) {
+    return end.minus(along.times(end.dot(along) / along.dot(along)));
+  }
+}
