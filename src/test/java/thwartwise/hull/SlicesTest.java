@@ -1,8 +1,5 @@
 package thwartwise.hull;
 
-import thwartwise.boat.Boat;
-import thwartwise.boat.BoatModel;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,6 +7,8 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
