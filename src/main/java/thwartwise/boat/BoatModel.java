@@ -15,6 +15,7 @@ import thwartwise.hull.FloodPoint;
 import thwartwise.hull.HullForm;
 import thwartwise.hull.Station;
 import thwartwise.hull.UnusableBoat;
+import thwartwise.measure.UnitFormat;
 
 /**
  * A measured boat with its solids built, on a given day: hull, spaces and what counts of them,
@@ -106,7 +107,8 @@ public final class BoatModel {
         part,
         solid,
         drawn.straight(),
-        CountedBuoyancy.of(part, drawn, boat.kit(), boat.openings(), today));
+        CountedBuoyancy.of(
+            part, drawn, boat.kit(), boat.openings(), today, new UnitFormat(boat.units())));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.measure.UnitFormat;
 
 /**
  * Whether a chamber counts when the boat is swamped, and why.
@@ -33,14 +34,14 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
       "; this one test stands for both sides, and each needs one of its own";
 
   /** The figures by which a chamber counts, with their sources. */
-  public static String figures() {
+  public static String figures(UnitFormat units) {
     return String.format(
         Locale.ROOT,
         "A chamber of air counts when a test of at least %.0f minutes (judgement) let in at most"
-            + " %.0f litre (a youth dinghy class, READ) within the last %d months; of fastened"
+            + " %s (a youth dinghy class, READ) within the last %d months; of fastened"
             + " closed-cell foam %.0f %% counts (judgement).",
         SealTest.LEAST_MINUTES,
-        SealTest.MOST_LITRES,
+        allowed(units),
         SealTest.FRESH_MONTHS,
         100 * FOAM_SHARE);
   }
@@ -50,7 +51,12 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
    * lift with a hole beside it.
    */
   static CountedBuoyancy of(
-      ChamberPart chamber, Drawn drawn, List<Kit> kit, List<Opening> openings, LocalDate today) {
+      ChamberPart chamber,
+      Drawn drawn,
+      List<Kit> kit,
+      List<Opening> openings,
+      LocalDate today,
+      UnitFormat units) {
     double smaller = drawn.smaller(chamber.measuredVolume());
     List<Kit> vented = ventedFor(chamber, kit);
     if (!vented.isEmpty()) {
@@ -66,16 +72,22 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
     }
     Optional<Opening> open =
         openings.stream().filter(o -> o.closedBy().isEmpty() && leadsInto(o, chamber)).findFirst();
-    return open.map(CountedBuoyancy::fills).orElseGet(() -> air(chamber, smaller, today));
+    return open.map(CountedBuoyancy::fills).orElseGet(() -> air(chamber, smaller, today, units));
   }
 
   /** What a leak test must show, in words. */
-  public static String wanted() {
+  public static String wanted(UnitFormat units) {
     return String.format(
         Locale.ROOT,
-        "at least %.0f minutes, and at most %.0f litre may come in",
+        "at least %.0f minutes, and at most %s may come in",
         SealTest.LEAST_MINUTES,
-        SealTest.MOST_LITRES);
+        allowed(units));
+  }
+
+  private static String allowed(UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f litre", SealTest.MOST_LITRES),
+        () -> units.jug(SealTest.MOST_LITRES / 1000));
   }
 
   /**
@@ -130,18 +142,20 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
     return new CountedBuoyancy(share, share, "closed-cell foam, fastened: nine tenths count");
   }
 
-  private static CountedBuoyancy air(ChamberPart chamber, double smaller, LocalDate today) {
+  private static CountedBuoyancy air(
+      ChamberPart chamber, double smaller, LocalDate today, UnitFormat units) {
     Filling.Air air = (Filling.Air) chamber.filling();
     return switch (air.seal()) {
       case OPEN -> new CountedBuoyancy(0, 0, "open: it fills");
       case CLAIMED ->
           new CountedBuoyancy(
               0, smaller, "only claimed: it counts for nothing until a leak test is recorded");
-      case PROVEN -> proven(chamber, smaller, today);
+      case PROVEN -> proven(chamber, smaller, today, units);
     };
   }
 
-  private static CountedBuoyancy proven(ChamberPart chamber, double smaller, LocalDate today) {
+  private static CountedBuoyancy proven(
+      ChamberPart chamber, double smaller, LocalDate today, UnitFormat units) {
     if (chamber.test().isEmpty()) {
       return new CountedBuoyancy(
           0, smaller, "called proven, but no leak test is recorded: it counts for nothing");
@@ -170,9 +184,12 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
           0,
           String.format(
               Locale.ROOT,
-              "its leak test let in %.1f litres, over %.0f: find the leak and test again",
-              test.litresIn(),
-              SealTest.MOST_LITRES));
+              "its leak test let in %s, over %s: find the leak and test again",
+              units.either(
+                  String.format(Locale.ROOT, "%.1f litres", test.litresIn()),
+                  () -> units.jug(test.litresIn() / 1000)),
+              units.either(
+                  String.format(Locale.ROOT, "%.0f", SealTest.MOST_LITRES), () -> allowed(units))));
     }
     return new CountedBuoyancy(
         smaller,

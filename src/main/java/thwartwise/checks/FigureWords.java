@@ -32,6 +32,8 @@ public final class FigureWords {
       case NEWTON_METRE -> Optional.of(units.moment(si, side));
       case MILLIMETRE -> Optional.of(units.rain(si, side));
       case DEGREE_PER_METRE -> Optional.of(units.twist(si, side));
+      case KILOGRAM_PER_CUBIC_METRE ->
+          units.system().isMetric() ? Optional.empty() : Optional.of(units.density(si));
       default -> Optional.empty();
     };
   }

@@ -8,6 +8,7 @@ import thwartwise.boat.Side;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.PeopleMoves;
+import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
 /** With everyone stiff and on the low side, how much work is left before water comes in? */
@@ -46,11 +47,18 @@ public record LowSide(RuleSet rules) implements Check {
             rights
                 ? String.format(
                     Locale.ROOT,
-                    "at most %.0f Nm bring it back, at %.0f degrees",
-                    Math.floor(curve.moment(greatest)),
+                    "at most %s bring it back, at %.0f degrees",
+                    moment(curve.moment(greatest), low),
                     Math.floor(Math.toDegrees(greatest.heel())))
                 : "nothing on the way brings it back");
     return reading(low, OptionalDouble.of(rights ? curve.energy() : 0), true, note);
+  }
+
+  private static String moment(double newtonMetres, LoadedBoat trial) {
+    UnitFormat units = new UnitFormat(trial.craft().boat().units());
+    return units.either(
+        String.format(Locale.ROOT, "%.0f Nm", Math.floor(newtonMetres)),
+        () -> units.moment(newtonMetres, UnitFormat.Side.DOWN));
   }
 
   private Reading reading(LoadedBoat low, OptionalDouble value, boolean assessed, String note) {

@@ -18,6 +18,7 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.measure.UnitFormat;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.rules.CapacityFigure;
@@ -39,13 +40,14 @@ public final class RulesApplied {
 
   public RulesApplied(BoatModel craft, RuleBook book) {
     this.craft = craft;
-    this.calm = book;
+    UnitFormat units = new UnitFormat(craft.boat().units());
+    this.calm = book.in(units.system());
     this.book =
         new RuleBook(
-            WaterAdjustedLimits.tightened(book.own(), craft.boat().waters()), book.others());
+            WaterAdjustedLimits.tightened(calm.own(), craft.boat().waters(), units), calm.others());
     this.inForce = this.book.inForce(craft);
     this.caps = this.book.figures(craft);
-    this.plausibility = Plausibility.of(craft, book.own());
+    this.plausibility = Plausibility.of(craft, calm.own());
   }
 
   /** Our own limits, tightened by the sets that apply and take part. */

@@ -13,6 +13,8 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.FormulaMethod;
 import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
@@ -54,8 +56,8 @@ public final class TriedRules {
             .noting(
                 String.format(
                         Locale.ROOT,
-                        "%.0f kg each, in every seating; at most %.1f degrees and no water aboard",
-                        each,
+                        "%s each, in every seating; at most %.1f degrees and no water aboard",
+                        mass(each, Side.UP, boat),
                         Math.floor(Math.toDegrees(most) * 10) / 10)
                     + and
                     + full(people, boat)));
@@ -71,11 +73,17 @@ public final class TriedRules {
             .noting(
                 String.format(
                         Locale.ROOT,
-                        "a weight of %.0f kg under water for each, at least %.0f kg; it floats and"
-                            + " stays upright",
-                        each,
-                        least)
+                        "a weight of %s under water for each, at least %s; it floats and stays"
+                            + " upright",
+                        mass(each, Side.UP, boat),
+                        mass(least, Side.UP, boat))
                     + full(people, boat)));
+  }
+
+  private static String mass(double kilograms, Side side, RatedBoat boat) {
+    UnitFormat units = new UnitFormat(boat.craft().boat().units());
+    return units.either(
+        String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, side));
   }
 
   /** Then the places ended the trial and not the boat. */

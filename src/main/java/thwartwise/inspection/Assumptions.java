@@ -64,7 +64,7 @@ final class Assumptions {
   private static List<String> figures(BoatModel craft, RuleSet rules, UnitFormat units) {
     List<String> all = new ArrayList<>();
     all.add(allowance(craft, rules, units));
-    OneMoreStation.words(craft, rules).ifPresent(all::add);
+    OneMoreStation.words(craft, rules, units).ifPresent(all::add);
     all.add(
         String.format(
             Locale.ROOT,
@@ -77,8 +77,8 @@ final class Assumptions {
             "The shell is counted at %s when swamped (%s).",
             density(craft.boat().hull().density(), units),
             craft.boat().hull().material().isPresent() ? "judgement" : "as given"));
-    all.add(CountedBuoyancy.figures());
-    all.addAll(Body.figures());
+    all.add(CountedBuoyancy.figures(units));
+    all.addAll(Body.figures(units));
     return all;
   }
 

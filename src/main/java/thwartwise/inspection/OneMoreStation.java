@@ -12,11 +12,13 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 import thwartwise.loadcase.Allowance;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
 /**
- * Where one more measured station would show most, and how many litres of chambers could count with
- * it that do not now.
+ * Where one more measured station would show most, and how much of the chambers could count with it
+ * that do not now.
  */
 final class OneMoreStation {
   /** Less is not worth the tape, m³. */
@@ -33,14 +35,14 @@ final class OneMoreStation {
   }
 
   /** In words; empty where it would show next to nothing. */
-  static Optional<String> words(BoatModel craft, RuleSet rules) {
-    return new OneMoreStation(craft, rules).words();
+  static Optional<String> words(BoatModel craft, RuleSet rules, UnitFormat units) {
+    return new OneMoreStation(craft, rules).words(units);
   }
 
-  private Optional<String> words() {
+  private Optional<String> words(UnitFormat units) {
     int at = isLongStretch() ? longest() : swellsMost();
     double worth = straightened(at) + takenOffLess();
-    return worth < LEAST ? Optional.empty() : Optional.of(words(at, worth));
+    return worth < LEAST ? Optional.empty() : Optional.of(words(at, worth, units));
   }
 
   /** The longer of two where as much is missing. */
@@ -64,14 +66,16 @@ final class OneMoreStation {
         .orElseThrow();
   }
 
-  private String words(int stretch, double worth) {
+  private String words(int stretch, double worth, UnitFormat units) {
     return String.format(
         Locale.ROOT,
-        "One more station between \"%s\" and \"%s\" is worth up to %.0f litres of chambers: no"
+        "One more station between \"%s\" and \"%s\" is worth up to %s of chambers: no"
             + " chamber counts for more than straight lines between the stations hold%s.",
         stations.get(stretch).name(),
         stations.get(stretch + 1).name(),
-        Math.floor(1000 * worth),
+        units.either(
+            String.format(Locale.ROOT, "%.0f litres", Math.floor(1000 * worth)),
+            () -> units.volume(worth, Side.DOWN)),
         isLastOfFew() || isLongStretch()
             ? ", and with it less is taken off every volume and height"
             : "");

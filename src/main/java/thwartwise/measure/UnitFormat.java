@@ -63,15 +63,17 @@ public record UnitFormat(UnitSystem system) {
   }
 
   /** "1 ft 4 in", below a foot "4 in". */
-  private static String inches(String whole) {
-    if (!whole.matches("-?\\d+")) {
-      return whole + TIED + "in";
+  private static String inches(String rounded) {
+    if (!rounded.matches("-?\\d+")) {
+      return rounded + TIED + "in";
     }
-    int all = Math.abs(Integer.parseInt(whole));
-    String sign = whole.startsWith("-") && all > 0 ? "-" : "";
+    int all = Math.abs(Integer.parseInt(rounded));
+    String sign = rounded.startsWith("-") && all > 0 ? "-" : "";
     int feet = all / INCHES_IN_A_FOOT;
-    String rest = all % INCHES_IN_A_FOOT + TIED + "in";
-    return sign + (feet == 0 ? rest : feet + TIED + "ft" + TIED + rest);
+    int rest = all % INCHES_IN_A_FOOT;
+    String whole = feet + TIED + "ft";
+    String part = rest + TIED + "in";
+    return sign + (feet == 0 ? part : rest == 0 ? whole : whole + TIED + part);
   }
 
   /** Whole litres or US gallons. */
@@ -227,7 +229,9 @@ public record UnitFormat(UnitSystem system) {
   }
 
   private static String sixteenths(double metres) {
-    return Double.isFinite(metres) ? QuantityText.feet(metres) : Rounding.plain(metres) + " in";
+    return Double.isFinite(metres)
+        ? QuantityText.feet(metres).replace(" ft 0 in", " ft")
+        : Rounding.plain(metres) + " in";
   }
 
   private static String tenthsOfPounds(double kilograms) {

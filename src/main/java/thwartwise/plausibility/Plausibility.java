@@ -16,6 +16,9 @@ import thwartwise.hull.Material;
 import thwartwise.hull.PanelTwist;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCaseStep;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.measure.UnitSystem;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -58,8 +61,9 @@ public final class Plausibility {
   }
 
   /** What looks wrong of the shape alone, before anything else of the boat is known. */
-  public static List<PlausibilityFinding> ofShape(HullMeasurements hull, RuleSet rules) {
-    BoatModel bare = BoatModel.of(Boat.bare(hull), LocalDate.EPOCH);
+  public static List<PlausibilityFinding> ofShape(
+      HullMeasurements hull, RuleSet rules, UnitSystem units) {
+    BoatModel bare = BoatModel.of(Boat.bare(hull).in(units), LocalDate.EPOCH);
     Plausibility looked = new Plausibility(new Loading(bare, List.of(), List.of(), 1), rules);
     looked.crossing();
     looked.breadth();
@@ -153,8 +157,15 @@ public final class Plausibility {
                 crossings.stream().mapToDouble(Span::length).sum(),
                 0,
                 "no hull does (judgement)",
-                String.format(Locale.ROOT, "from x %.2f to %.2f m", first.from(), first.to()),
+                between(first),
                 "measure another station there"));
+  }
+
+  private String between(Span span) {
+    UnitFormat units = new UnitFormat(craft.boat().units());
+    return units.either(
+        String.format(Locale.ROOT, "from x %.2f to %.2f m", span.from(), span.to()),
+        () -> "from " + units.step(span.from()) + " to " + units.step(span.to()) + " forward");
   }
 
   private void breadth() {
@@ -199,13 +210,17 @@ public final class Plausibility {
   private void weight() {
     double area = craft.form().shellArea();
     Span span = limits.hullMass(area, hull.thickness(), hull.density(), hull.material());
+    UnitFormat units = new UnitFormat(craft.boat().units());
+    double skin = area * hull.thickness() * hull.density();
     boolean half = hull.mass() < span.from() && span.contains(2 * hull.mass());
     String remedy =
         String.format(
             Locale.ROOT,
-            "weigh it again or check the thickness: %.1f m2 of skin come to %.0f kg%s",
-            area,
-            area * hull.thickness() * hull.density(),
+            "weigh it again or check the thickness: %s of skin come to %s%s",
+            units.either(
+                String.format(Locale.ROOT, "%.1f m2", area), () -> units.area(area, Side.DOWN)),
+            units.either(
+                String.format(Locale.ROOT, "%.0f kg", skin), () -> units.mass(skin, Side.DOWN)),
             half ? "; was one end of it on the scales, and not both?" : "");
     add(
         Topic.HULL_MASS,

@@ -2,10 +2,13 @@ package thwartwise.plausibility;
 
 import java.util.Optional;
 import thwartwise.checks.CheckWords;
+import thwartwise.checks.FigureWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * What one look at the measurements came to.
@@ -23,25 +26,29 @@ public record PlausibilityFinding(
   }
 
   /** In a line: what it is of, what it comes to, what it should be, and what to do. */
-  public String words() {
+  String words(UnitFormat units) {
     Margin margin = finding.margin();
-    Unit unit = margin.unit();
-    double has = unit.shown(margin.value().orElse(Double.NaN));
-    double needs = unit.shown(margin.limit());
-    return "%s: %s %s, %s %s %s; %s"
+    Side has = margin.atLeast() ? Side.DOWN : Side.UP;
+    Side needs = margin.atLeast() ? Side.UP : Side.DOWN;
+    return "%s: %s, %s %s; %s"
         .formatted(
             CheckWords.of(finding.question()),
-            margin.atLeast() ? unit.down(has) : unit.up(has),
-            unit.word(),
+            figure(margin.value().orElse(Double.NaN), has, units),
             margin.atLeast() ? "needs at least" : "must not exceed",
-            margin.atLeast() ? unit.up(needs) : unit.down(needs),
-            unit.word(),
+            figure(margin.limit(), needs, units),
             finding.note());
   }
 
+  private String figure(double si, Side side, UnitFormat units) {
+    Unit unit = finding.margin().unit();
+    double shown = unit.shown(si);
+    String metric = (side == Side.DOWN ? unit.down(shown) : unit.up(shown)) + " " + unit.word();
+    return units.either(metric, () -> FigureWords.own(unit, si, side, units).orElse(metric));
+  }
+
   /** The same as a sentence; what ends with a question needs no full stop. */
-  public String sentence() {
-    String words = words();
+  public String sentence(UnitFormat units) {
+    String words = words(units);
     return words.endsWith("?") ? words : words + ".";
   }
 

@@ -12,6 +12,7 @@ import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.LineName;
 import thwartwise.hull.Station;
+import thwartwise.measure.UnitFormat;
 
 /** Stations that lie out of line with their neighbours, one finding each. */
 final class StationDoubts {
@@ -27,7 +28,7 @@ final class StationDoubts {
     worst.forEach(
         (i, out) ->
             found.add(
-                answer(stations, out, limits)
+                answer(stations, out, limits, new UnitFormat(craft.boat().units()))
                     .about(
                         new DoubtId(Topic.STATION, name(stations, i)),
                         craft.boat().kept(),
@@ -36,7 +37,7 @@ final class StationDoubts {
   }
 
   private static PlausibilityQuestion.Answer answer(
-      List<Station> stations, FairnessOutlier out, PlausibleLimits limits) {
+      List<Station> stations, FairnessOutlier out, PlausibleLimits limits, UnitFormat units) {
     boolean low = out.value() < out.fair();
     PlausibilityQuestion asked =
         new PlausibilityQuestion(
@@ -48,7 +49,7 @@ final class StationDoubts {
         low,
         false,
         limits.source("station-off-ratio"),
-        words(stations, out));
+        words(stations, out, units));
   }
 
   /** All of a station: whoever kept it looked at all of it. */
@@ -63,16 +64,16 @@ final class StationDoubts {
   }
 
   /** Which reading, what is odd about it, and what would be in line. */
-  private static String words(List<Station> stations, FairnessOutlier out) {
+  private static String words(List<Station> stations, FairnessOutlier out, UnitFormat units) {
     int points = stations.get(out.station()).port().size();
     return String.format(
-        Locale.ROOT,
-        "%s%s, %s: %s In line would be about %.2f m; measure it again",
+        "%s%s, %s: %s In line would be about %s; measure it again",
         out.port() ? "" : "starboard ",
         LineName.of(out.point(), points),
         out.direction().word(),
         ended(out.slip().words()),
-        out.meant());
+        units.either(
+            String.format(Locale.ROOT, "%.2f m", out.meant()), () -> units.step(out.meant())));
   }
 
   private static String ended(String words) {

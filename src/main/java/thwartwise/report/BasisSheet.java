@@ -16,6 +16,6 @@ final class BasisSheet {
         MeasuredSection.of(inspection.boat(), ReaderUnits.of(inspection.boat())));
     AssumedSection.write(page, inspection);
     sources.write(page);
-    CautionsSection.write(page);
+    CautionsSection.write(page, ReaderUnits.of(inspection.boat()));
   }
 }

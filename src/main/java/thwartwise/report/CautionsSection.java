@@ -1,12 +1,14 @@
 package thwartwise.report;
 
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 
 /** What holds for every boat, whatever the figures say. */
 final class CautionsSection {
   private CautionsSection() {}
 
-  static void write(Page page) {
+  static void write(Page page, UnitFormat units) {
     page.heading("Before anybody steps in");
     page.point(
         "Never rely on this page alone",
@@ -20,7 +22,9 @@ final class CautionsSection {
     page.point("A life jacket that fits, on everybody and fastened, before stepping in");
     page.point(
         "Cold water takes the breath first and the strength next",
-        "Below 15 degrees Celsius dress for the water and not for the air");
+        "Below "
+            + units.either("15 degrees Celsius", () -> units.temperature(15, Side.UP))
+            + " dress for the water and not for the air");
     page.point(
         "Look at wind, forecast and current; with any doubt stay ashore or take fewer people");
     page.point(

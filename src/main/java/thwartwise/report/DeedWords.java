@@ -74,10 +74,10 @@ public record DeedWords(String deed, String how, List<String> cautions) {
 
   private static DeedWords toTheBoat(Deed deed, UnitFormat units) {
     if (deed instanceof Deed.ProveChambers proven) {
-      return proven(proven);
+      return proven(proven, units);
     }
     if (deed instanceof Deed.SealChamber closed) {
-      return sealed(closed);
+      return sealed(closed, units);
     }
     if (deed instanceof Deed.RaiseEdge raised) {
       return raised(raised, units);
@@ -97,7 +97,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
     return byThePeople(deed);
   }
 
-  private static DeedWords proven(Deed.ProveChambers proven) {
+  private static DeedWords proven(Deed.ProveChambers proven, UnitFormat units) {
     String names =
         proven.chambers().stream()
             .map(c -> c.name() + (c.bothSides() ? " on both sides" : ""))
@@ -108,16 +108,16 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + " with a leak test"
             + (proven.each() ? " each" : ""),
         "Shut it as it is under way and fill it with water from a hose, or push it under: "
-            + CountedBuoyancy.wanted()
+            + CountedBuoyancy.wanted(units)
             + ". Write down the date, how, the minutes, how much got in and who did it",
         "It buys this only if the chamber proves tight; if it leaks, find the leak first");
   }
 
-  private static DeedWords sealed(Deed.SealChamber closed) {
+  private static DeedWords sealed(Deed.SealChamber closed, UnitFormat units) {
     return of(
         "Seal the " + closed.chamber() + " and prove it with a leak test",
         "Close every hole, seam and lid of it with a gasket or sealant; then test it: "
-            + CountedBuoyancy.wanted(),
+            + CountedBuoyancy.wanted(units),
         "It buys this only if it proves tight",
         "No battery and no charger ever goes into a sealed space");
   }

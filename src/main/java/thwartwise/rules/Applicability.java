@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.geometry.Span;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * To which boats a rule set applies; a condition left out lets every boat in.
@@ -29,30 +31,36 @@ public record Applicability(
 
   /** Why a set does not apply to this boat, in words; empty when it does. */
   public Optional<String> notBecause(RatedBoat boat) {
+    UnitFormat units = new UnitFormat(boat.craft().boat().units());
     return Stream.of(
-            size(length, boat.length(), "long"),
-            size(beam, boat.beam(), "broad"),
+            size(length, boat.length(), "long", units),
+            size(beam, boat.beam(), "broad", units),
             hull(HullKind.of(boat)),
             drive(Drive.of(boat.propulsion())),
-            power(Drive.power(boat.propulsion())))
+            power(Drive.power(boat.propulsion()), units))
         .flatMap(Optional::stream)
         .findFirst();
   }
 
-  private static Optional<String> size(Span span, double size, String word) {
+  private static Optional<String> size(Span span, double size, String word, UnitFormat units) {
     if (span.from() <= size && size < span.to()) {
       return Optional.empty();
     }
     return Optional.of(
-        "the boat is " + plain(size) + " m " + word + " and it is written for " + range(span));
+        "the boat is "
+            + metres(size, units)
+            + " "
+            + word
+            + " and it is written for "
+            + range(span, units));
   }
 
-  private static String range(Span span) {
-    String to = Double.isInfinite(span.to()) ? "" : "under " + plain(span.to()) + " m";
+  private static String range(Span span, UnitFormat units) {
+    String to = Double.isInfinite(span.to()) ? "" : "under " + metres(span.to(), units);
     if (!(span.from() > 0)) {
       return to;
     }
-    String from = plain(span.from()) + " m ";
+    String from = metres(span.from(), units) + " ";
     return to.isEmpty() ? from + "and over" : from + "to " + to;
   }
 
@@ -76,16 +84,24 @@ public record Applicability(
                 + drives.stream().sorted().map(Drive::told).collect(Collectors.joining(" or ")));
   }
 
-  private Optional<String> power(double watts) {
+  private Optional<String> power(double watts, UnitFormat units) {
     if (power.contains(watts)) {
       return Optional.empty();
     }
     String range =
         watts > power.to()
-            ? "up to " + plain(power.to() / 1000) + " kW"
-            : plain(power.from() / 1000) + " kW and over";
+            ? "up to " + kilowatts(power.to(), units)
+            : kilowatts(power.from(), units) + " and over";
     return Optional.of(
-        "the motor gives " + plain(watts / 1000) + " kW and it is written for " + range);
+        "the motor gives " + kilowatts(watts, units) + " and it is written for " + range);
+  }
+
+  private static String metres(double size, UnitFormat units) {
+    return units.either(plain(size) + " m", () -> units.tape(size));
+  }
+
+  private static String kilowatts(double watts, UnitFormat units) {
+    return units.either(plain(watts / 1000) + " kW", () -> units.power(watts, Side.UP));
   }
 
   private static String plain(double value) {

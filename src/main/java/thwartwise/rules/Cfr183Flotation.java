@@ -26,7 +26,7 @@ final class Cfr183Flotation {
   private static final double SMALL_MOTOR = 25 * Cfr183.POUND;
 
   private static final String LEVEL =
-      "the whole hull taken as under water; it says nothing of where the litres must be";
+      "the whole hull taken as under water; it says nothing of where it must be";
 
   private Cfr183Flotation() {}
 

@@ -8,6 +8,8 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * Why nothing is recommended for a boat, whatever its figures: it is driven, loaded, built or used
@@ -24,11 +26,12 @@ public final class ExcludedUse {
 
   /** In words, each a sentence of its own; none when the boat and its waters are covered. */
   public static List<String> reasons(BoatModel craft, RuleSet rules) {
+    UnitFormat units = new UnitFormat(craft.boat().units());
     List<String> reasons = new ArrayList<>();
     reasons.addAll(driven(craft.boat().propulsion()));
     reasons.addAll(hulls(craft.boat()));
-    reasons.addAll(petrol(craft.boat().kit(), rules));
-    reasons.addAll(RoughWater.reasons(rules, craft.boat().waters()));
+    reasons.addAll(petrol(craft.boat().kit(), rules, units));
+    reasons.addAll(RoughWater.reasons(rules, craft.boat().waters(), units));
     return reasons.stream().map(reason -> reason + SO).toList();
   }
 
@@ -52,7 +55,7 @@ public final class ExcludedUse {
         .toList();
   }
 
-  private static List<String> petrol(List<Kit> kit, RuleSet rules) {
+  private static List<String> petrol(List<Kit> kit, RuleSet rules, UnitFormat units) {
     List<Kit> vessels = kit.stream().filter(Kit::holdsPetrol).toList();
     double mass = vessels.stream().mapToDouble(Kit::mass).sum();
     double most = rules.value("petrol-most");
@@ -63,8 +66,8 @@ public final class ExcludedUse {
     return List.of(
         String.format(
             Locale.ROOT,
-            "there is more petrol aboard than one portable tank of at most %.0f kg (%s)",
-            Math.floor(most),
+            "there is more petrol aboard than one portable tank of at most %s (%s)",
+            units.mass(most, Side.DOWN).replace('\u00a0', ' '),
             String.join(", ", vessels.stream().map(Kit::name).toList())));
   }
 

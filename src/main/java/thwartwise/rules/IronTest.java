@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.Loading;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * People by what the swamped boat holds up, as in France's Division 240, art. 240-2.09 VII (law
@@ -32,9 +34,15 @@ final class IronTest {
             .noting(
                 String.format(
                     Locale.ROOT,
-                    "by lift alone: %.1f kg of iron for so many and %.1f kg for one more",
-                    iron(people, each, gear),
-                    iron(people + 1, each, gear))));
+                    "by lift alone: %s of iron for so many and %s for one more",
+                    mass(iron(people, each, gear), boat),
+                    mass(iron(people + 1, each, gear), boat))));
+  }
+
+  private static String mass(double kilograms, RatedBoat boat) {
+    UnitFormat units = new UnitFormat(boat.craft().boat().units());
+    return units.either(
+        String.format(Locale.ROOT, "%.1f kg", kilograms), () -> units.mass(kilograms, Side.UP));
   }
 
   /** kg in air. */

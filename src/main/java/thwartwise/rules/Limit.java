@@ -1,23 +1,39 @@
 package thwartwise.rules;
 
+import thwartwise.measure.UnitSystem;
+import thwartwise.measure.UnitText;
+
 /**
  * One number of a rule set.
  *
  * @param value in the unit named
- * @param source title and section, or what the judgement leans on
+ * @param text its source: title and section, or what the judgement leans on
  * @param stricter which way it gets stricter
  */
 public record Limit(
-    double value, String unit, Basis basis, String source, StrictDirection stricter) {
+    double value, String unit, Basis basis, UnitText text, StrictDirection stricter) {
+  public Limit(double value, String unit, Basis basis, String source, StrictDirection stricter) {
+    this(value, unit, basis, UnitText.of(source), stricter);
+  }
 
   /** A figure that nothing else may tighten. */
   public Limit(double value, String unit, Basis basis, String source) {
     this(value, unit, basis, source, StrictDirection.NEITHER);
   }
 
+  /** Title and section, or what the judgement leans on. */
+  public String source() {
+    return text.words();
+  }
+
+  /** The same with its source told in these units. */
+  Limit in(UnitSystem units) {
+    return new Limit(value, unit, basis, text.in(units), stricter);
+  }
+
   /** As it stands beside a number: the source and how well it is founded. */
   public String cited() {
-    return source + " (" + basis.word() + ")";
+    return source() + " (" + basis.word() + ")";
   }
 
   /**
@@ -25,7 +41,7 @@ public record Limit(
    */
   Limit stricter(Limit other) {
     return stricter.prefers(other.value, value)
-        ? new Limit(other.value, unit, other.basis, other.source, stricter)
+        ? new Limit(other.value, unit, other.basis, other.text, stricter)
         : this;
   }
 }

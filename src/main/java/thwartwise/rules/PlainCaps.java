@@ -2,6 +2,8 @@ package thwartwise.rules;
 
 import java.util.List;
 import java.util.Locale;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /** Caps that a local rule states as a bare number, and counts made of one. */
 final class PlainCaps {
@@ -40,8 +42,13 @@ final class PlainCaps {
     return List.of(
         FormulaResult.of("people from gross load", Caps.PEOPLE, mass)
             .counting(persons(mass, each))
-            .noting(
-                String.format(Locale.ROOT, "the kit listed taken off; %.0f kg a person", each)));
+            .noting("the kit listed taken off; " + mass(each, boat) + " a person"));
+  }
+
+  private static String mass(double kilograms, RatedBoat boat) {
+    UnitFormat units = new UnitFormat(boat.craft().boat().units());
+    return units.either(
+        String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, Side.UP));
   }
 
   static int persons(double mass, double each) {

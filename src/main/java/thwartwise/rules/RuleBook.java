@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
+import thwartwise.measure.UnitSystem;
 
 /**
  * Our own set, whose limits the checks are held against, and every other set at hand. The others
@@ -29,6 +30,11 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
 
   public static RuleBook of(RuleSet own) {
     return new RuleBook(own, List.of());
+  }
+
+  /** The same book with every source told in these units. */
+  public RuleBook in(UnitSystem units) {
+    return new RuleBook(own.in(units), others.stream().map(set -> set.in(units)).toList());
   }
 
   /** The same book with more sets behind those it has. */

@@ -3,6 +3,9 @@ package thwartwise.rules;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import thwartwise.measure.UnitSystem;
+import thwartwise.measure.UnitText;
 
 /**
  * A named set of limits and formulas.
@@ -54,6 +57,20 @@ public record RuleSet(
     Map<String, Limit> all = new LinkedHashMap<>(limits);
     all.put(limitName, limit(limitName).stricter(other));
     return new RuleSet(name, edition, source, appliesTo, applies, takesPart, all, formulas);
+  }
+
+  /** The same with every source told in these units. */
+  RuleSet in(UnitSystem units) {
+    return new RuleSet(
+        name,
+        edition,
+        UnitText.of(source).in(units).words(),
+        appliesTo,
+        applies,
+        takesPart,
+        limits.entrySet().stream()
+            .collect(Collectors.toMap(Map.Entry::getKey, limit -> limit.getValue().in(units))),
+        formulas.stream().map(formula -> formula.in(units)).toList());
   }
 
   /** Name and edition, as it is cited. */

@@ -1,5 +1,8 @@
 package thwartwise.rules;
 
+import thwartwise.measure.UnitSystem;
+import thwartwise.measure.UnitText;
+
 /**
  * A formula as one rule set states it.
  *
@@ -12,9 +15,14 @@ public record SetFormula(
     Parameters parameters,
     boolean takesPart,
     Basis basis,
-    String source) {
+    UnitText source) {
+
+  /** The same with its source told in these units. */
+  SetFormula in(UnitSystem units) {
+    return new SetFormula(formula, title, parameters, takesPart, basis, source.in(units));
+  }
 
   String cited() {
-    return source + " (" + basis.word() + ")";
+    return source.words() + " (" + basis.word() + ")";
   }
 }

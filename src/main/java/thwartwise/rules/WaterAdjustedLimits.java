@@ -2,6 +2,8 @@ package thwartwise.rules;
 
 import java.util.Locale;
 import thwartwise.boat.Waters;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 
 /**
  * The limits of a rule set as the waters demand them. A limit is only ever tightened: waters that
@@ -10,13 +12,15 @@ import thwartwise.boat.Waters;
 public final class WaterAdjustedLimits {
   private WaterAdjustedLimits() {}
 
-  public static RuleSet tightened(RuleSet rules, Waters waters) {
-    RuleSet under = waved(rules, waters);
+  public static RuleSet tightened(RuleSet rules, Waters waters, UnitFormat units) {
+    RuleSet under = waved(rules, waters, units);
     if (waters.wind().isPresent()) {
-      under = named(under, "wind", waters.wind().get(), "m/s", "wind of %.1f m/s, as stated");
+      double wind = waters.wind().get();
+      under = named(under, "wind", wind, "wind of " + speed(wind, "%.1f m/s", units));
     }
     if (waters.current().isPresent()) {
-      under = named(under, "current", waters.current().get(), "m/s", "%.2f m/s, as stated");
+      double current = waters.current().get();
+      under = named(under, "current", current, speed(current, "%.2f m/s", units));
     }
     return isCold(rules, waters) ? cold(under) : under;
   }
@@ -35,24 +39,21 @@ public final class WaterAdjustedLimits {
     return waters.temperature().filter(t -> !(t >= rules.value("cold-water"))).isPresent();
   }
 
-  private static RuleSet waved(RuleSet rules, Waters waters) {
+  private static RuleSet waved(RuleSet rules, Waters waters, UnitFormat units) {
     double wave = wave(rules, waters);
-    Limit rail =
-        judged(
-            wave,
-            "m",
-            String.format(
-                Locale.ROOT,
-                "waves of %.2f m: a crest as high as the lowest edge comes aboard",
-                wave));
+    String waves =
+        "waves of "
+            + units.either(
+                String.format(Locale.ROOT, "%.2f m", wave), () -> units.height(wave, Side.UP));
+    Limit rail = judged(wave, "m", waves + ": a crest as high as the lowest edge comes aboard");
     Limit heeled =
         judged(
             rules.value("wave-share-heeled") * wave,
             "m",
             String.format(
                 Locale.ROOT,
-                "waves of %.2f m, times %.1f: %s",
-                wave,
+                "%s, times %.1f: %s",
+                waves,
                 rules.value("wave-share-heeled"),
                 rules.limit("wave-share-heeled").source()));
     return rules
@@ -68,9 +69,13 @@ public final class WaterAdjustedLimits {
         .tightened("bailing-minutes", rules.limit("cold-bailing-minutes"));
   }
 
-  private static RuleSet named(
-      RuleSet rules, String limit, double value, String unit, String words) {
-    return rules.tightened(limit, judged(value, unit, String.format(Locale.ROOT, words, value)));
+  private static RuleSet named(RuleSet rules, String limit, double value, String words) {
+    return rules.tightened(limit, judged(value, "m/s", words + ", as stated"));
+  }
+
+  private static String speed(double value, String metric, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, metric, value), () -> units.speed(value, Side.UP));
   }
 
   private static Limit judged(double value, String unit, String source) {

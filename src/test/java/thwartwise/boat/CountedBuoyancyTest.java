@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitFormat;
 
 class CountedBuoyancyTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -136,7 +137,8 @@ class CountedBuoyancyTest {
             new CountedBuoyancy.Drawn(faired, straight),
             List.of(),
             List.of(),
-            TODAY)
+            TODAY,
+            UnitFormat.METRIC)
         .share();
   }
 
@@ -205,7 +207,11 @@ class CountedBuoyancyTest {
         new Chamber("side", side, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), true);
     Kit battery = kit("battery", Vector3.of(0.5, y, 0.1), in);
     return twins.parts().stream()
-        .map(part -> CountedBuoyancy.of(part, DRAWN, List.of(battery), List.of(), TODAY).share())
+        .map(
+            part ->
+                CountedBuoyancy.of(
+                        part, DRAWN, List.of(battery), List.of(), TODAY, UnitFormat.METRIC)
+                    .share())
         .toList();
   }
 
@@ -277,7 +283,8 @@ class CountedBuoyancyTest {
         DRAWN,
         List.of(),
         List.of(openings),
-        TODAY);
+        TODAY,
+        UnitFormat.METRIC);
   }
 
   private static Kit kit(String name, Vector3 at, Optional<String> in) {
@@ -309,7 +316,8 @@ class CountedBuoyancyTest {
         DRAWN,
         List.of(),
         List.of(),
-        TODAY);
+        TODAY,
+        UnitFormat.METRIC);
   }
 
   private static CountedBuoyancy of(Filling filling, Kit kit) {
@@ -318,6 +326,7 @@ class CountedBuoyancyTest {
         DRAWN,
         List.of(kit),
         List.of(),
-        TODAY);
+        TODAY,
+        UnitFormat.METRIC);
   }
 }

@@ -19,6 +19,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
+import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -57,7 +58,7 @@ class OneMoreStationTest {
             new Propulsion.Manual(),
             Optional.empty(),
             List.of());
-    return OneMoreStation.words(BoatModel.of(boat, BoxBoat.TODAY), RULES);
+    return OneMoreStation.words(BoatModel.of(boat, BoxBoat.TODAY), RULES, UnitFormat.METRIC);
   }
 
   // Between chord and curve of y = 0.6 (1 - x²/4) over a length l lie 0.15 l³/6 to each side; two

@@ -29,7 +29,7 @@ class UnitFormatTest {
     assertThat(plain(METRIC.height(0.249, DOWN))).isEqualTo("0.24 m");
     assertThat(plain(FEET.height(0.079, DOWN))).isEqualTo("3 in");
     assertThat(plain(FEET.height(0.42, DOWN))).isEqualTo("1 ft 4 in");
-    assertThat(plain(FEET.height(0.3048, UP))).isEqualTo("1 ft 0 in");
+    assertThat(plain(FEET.height(0.3048, UP))).isEqualTo("1 ft");
     assertThat(plain(FEET.height(-0.06, DOWN))).isEqualTo("-3 in");
     assertThat(plain(FEET.height(-0.01, UP))).isEqualTo("0 in");
   }

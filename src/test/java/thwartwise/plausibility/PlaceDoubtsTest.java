@@ -13,6 +13,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
+import thwartwise.measure.UnitFormat;
 import thwartwise.sampleboats.OrdinaryBoats;
 
 /** A pram of 2.44 m whose middle thwart stands at 1.16 m, on the box from 1.02 to 1.30. */
@@ -33,7 +34,7 @@ class PlaceDoubtsTest {
     assertThat(found).hasSize(1).allMatch(PlausibilityFinding::withholds);
     assertThat(found.get(0).id())
         .isEqualTo(new DoubtId(Topic.PLACE_ALONG, found.get(0).id().name()));
-    return found.get(0).words();
+    return found.get(0).words(UnitFormat.METRIC);
   }
 
   /** 1.16 written as 0.116. */

@@ -20,6 +20,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.inspection.PlainHulls;
+import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 import thwartwise.sampleboats.BoatEdits;
 import thwartwise.sampleboats.OrdinaryBoats;
@@ -61,7 +62,7 @@ class SeatDoubtsTest {
   @Test
   void a_seat_above_the_rail_is_doubted() {
     Boat high = PRAM.withPlaces(List.of(new Place("rowing seat", 0.80, 0.66, 0.2, 1)));
-    assertThat(only(high).words())
+    assertThat(only(high).words(UnitFormat.METRIC))
         .isEqualTo(
             "seat \"rowing seat\", height: 0.66 m, must not exceed 0.50 m; that is too high to sit"
                 + " on: were those centimetres where inches are meant, or is it measured from the"
@@ -74,7 +75,7 @@ class SeatDoubtsTest {
   @Test
   void a_seat_high_above_the_box_of_its_name_is_doubted() {
     Boat low = BoatEdits.withChamber(PRAM, 2, c -> up(c, 0.10));
-    assertThat(only(low).words())
+    assertThat(only(low).words(UnitFormat.METRIC))
         .isEqualTo(
             "seat \"middle thwart\", height above the chamber of that name: 0.16 m, must not exceed"
                 + " 0.12 m; measure the seat's height and the chamber's top again, each in the unit"

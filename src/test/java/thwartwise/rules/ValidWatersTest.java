@@ -14,7 +14,9 @@ class ValidWatersTest {
 
   private static List<String> words(SomeWaters waters) {
     return ValidWaters.words(
-        WaterAdjustedLimits.tightened(RULES, waters.waters()), waters.waters(), UnitFormat.METRIC);
+        WaterAdjustedLimits.tightened(RULES, waters.waters(), UnitFormat.METRIC),
+        waters.waters(),
+        UnitFormat.METRIC);
   }
 
   // 0.10 m is 3.94 in, 1.5 m/s 3.36 mph, 500 m 546.8 yards: each down; 15 degrees Celsius are 59.

@@ -9,13 +9,14 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
 import thwartwise.boat.Waters;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.measure.UnitFormat;
 
 /** Limits only ever get tighter with the waters. */
 class WaterAdjustedLimitsTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
   private static RuleSet under(SomeWaters waters) {
-    return WaterAdjustedLimits.tightened(RULES, waters.waters());
+    return WaterAdjustedLimits.tightened(RULES, waters.waters(), UnitFormat.METRIC);
   }
 
   private static SomeWaters sheltered() {
@@ -24,7 +25,8 @@ class WaterAdjustedLimitsTest {
 
   @Test
   void waters_nobody_described_leave_every_limit_as_it_is() {
-    assertThat(WaterAdjustedLimits.tightened(RULES, Waters.NOT_STATED)).isEqualTo(RULES);
+    assertThat(WaterAdjustedLimits.tightened(RULES, Waters.NOT_STATED, UnitFormat.METRIC))
+        .isEqualTo(RULES);
   }
 
   @Test

@@ -9,6 +9,7 @@ import thwartwise.json.ValueReader;
 import thwartwise.measure.NearestWord;
 import thwartwise.measure.PlainNumber;
 import thwartwise.measure.PrintableText;
+import thwartwise.measure.UnitText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Formula;
 import thwartwise.rules.Formulas;
@@ -51,7 +52,7 @@ final class FormulaFields {
             parameters(fields, formula),
             fields.flag("takesPart", true),
             fields.oneOf("basis", RuleSetFile.BASES, RuleSetFile.BASIS),
-            fields.text("source", RuleSetFile.SOURCE));
+            UnitText.of(fields.text("source", RuleSetFile.SOURCE)));
     if (setTakesPart && stated.takesPart() && formula.reach() != Formula.Reach.MAY_LIMIT) {
       throw fields
           .spot()

@@ -46,7 +46,7 @@ public final class HullQuestions {
     double thickness =
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     List<Station> stations = stations(length());
-    shape.ask(replay, stations);
+    shape.ask(replay, stations, tape.system());
     Outline outline = new Outline(stations);
     SkinWarnings skin = new SkinWarnings(tape, limits, stations, thickness, density, material);
     WeighingQuestions.Weighed weighed =

@@ -11,6 +11,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.KeptMeasurement;
 import thwartwise.hull.UnusableBoat;
+import thwartwise.measure.UnitFormat;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
@@ -43,7 +44,7 @@ public final class KeptQuestions {
       String about = doubt.id().text();
       kept.removeIf(k -> k.about().equals(about));
       replay
-          .ask(entry(doubt))
+          .ask(entry(doubt, new UnitFormat(boat.units())))
           .map(reason -> new KeptMeasurement(about, reason, Optional.of(doubt.measured())))
           .ifPresent(kept::add);
     }
@@ -90,14 +91,14 @@ public final class KeptQuestions {
     }
   }
 
-  private static Entry<Optional<String>> entry(PlausibilityFinding doubt) {
+  private static Entry<Optional<String>> entry(PlausibilityFinding doubt, UnitFormat units) {
     DoubtId id = doubt.id();
     String what =
         id.topic().isNamed()
             ? id.topic().words() + " " + WordQuestions.quoted(id.name())
             : id.topic().words();
     List<String> how = new ArrayList<>(List.of("This looks wrong:"));
-    how.addAll(Question.wrapped(doubt.sentence()));
+    how.addAll(Question.wrapped(doubt.sentence(units)));
     how.add("Go back and measure it again; or say why it is right, and the page shows that.");
     return WordQuestions.remark(
             WordQuestions.bound("kept." + id.text(), doubt.measured()),

@@ -9,6 +9,8 @@ import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.plausibility.PlausibleLimits;
@@ -26,37 +28,40 @@ public final class ShapeQuestions {
   private static final int REMEMBERED = 8;
 
   private final PlausibleLimits limits;
-  private final Map<List<Station>, List<PlausibilityFinding>> known = new ConcurrentHashMap<>();
+  private final Map<Shape, List<PlausibilityFinding>> known = new ConcurrentHashMap<>();
+
+  private record Shape(List<Station> stations, UnitSystem units) {}
 
   public ShapeQuestions(PlausibleLimits limits) {
     this.limits = limits;
   }
 
-  void ask(Replay replay, List<Station> stations) {
-    doubts(stations).forEach(doubt -> replay.ask(entry(doubt)));
+  void ask(Replay replay, List<Station> stations, UnitSystem units) {
+    doubts(new Shape(stations, units))
+        .forEach(doubt -> replay.ask(entry(doubt, new UnitFormat(units))));
   }
 
-  private List<PlausibilityFinding> doubts(List<Station> stations) {
+  private List<PlausibilityFinding> doubts(Shape shape) {
     if (known.size() > REMEMBERED) {
       known.clear();
     }
-    return known.computeIfAbsent(stations, this::looked);
+    return known.computeIfAbsent(shape, this::looked);
   }
 
   /** Stations that make no hull are refused when the boat is built. */
-  private List<PlausibilityFinding> looked(List<Station> stations) {
+  private List<PlausibilityFinding> looked(Shape shape) {
     try {
       HullMeasurements hull =
           new HullMeasurements(
-              1, Optional.empty(), Optional.empty(), 1000, 0.001, 0, stations, List.of());
-      return Plausibility.ofShape(hull, limits.rules());
+              1, Optional.empty(), Optional.empty(), 1000, 0.001, 0, shape.stations(), List.of());
+      return Plausibility.ofShape(hull, limits.rules(), shape.units());
     } catch (UnusableBoat e) {
       return List.of();
     }
   }
 
-  private static Entry<Boolean> entry(PlausibilityFinding doubt) {
-    List<String> how = new ArrayList<>(Question.wrapped(doubt.sentence()));
+  private static Entry<Boolean> entry(PlausibilityFinding doubt, UnitFormat units) {
+    List<String> how = new ArrayList<>(Question.wrapped(doubt.sentence(units)));
     how.add("keep: it stays as typed, and its reason is asked for at the end.");
     how.add("Else type back, or list and change with a number, and measure it again.");
     return WordQuestions.choice(

@@ -82,7 +82,7 @@ class RuleSetFileTest {
     assertThat(book.others()).hasSize(5);
     for (RuleSet set : book.others()) {
       assertThat(set.formulas()).as(set.name()).isNotEmpty();
-      assertThat(set.formulas()).allMatch(f -> !f.source().isBlank());
+      assertThat(set.formulas()).allMatch(f -> !f.source().words().isBlank());
     }
     assertThat(book.others()).filteredOn(RuleSet::takesPart).hasSize(1);
     assertThat(book.own().applies().length()).isEqualTo(new Span(2.0, 6.1));

@@ -1,0 +1,29 @@
+package thwartwise.measure;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Text that says its measures in either system: "a boat under {6 m|20 ft}". The first of the two is
+ * metric.
+ *
+ * @param template with both
+ * @param system in which it is read
+ */
+public record UnitText(String template, UnitSystem system) {
+  private static final Pattern MEASURE = Pattern.compile("\\{([^{}|]*)\\|([^{}|]*)}");
+
+  /** In metric words until somebody asks for others. */
+  public static UnitText of(String template) {
+    return new UnitText(template, UnitSystem.METRIC);
+  }
+
+  public UnitText in(UnitSystem other) {
+    return new UnitText(template, other);
+  }
+
+  public String words() {
+    Matcher measure = MEASURE.matcher(template);
+    return measure.find() ? measure.replaceAll(system.isMetric() ? "$1" : "$2") : template;
+  }
+}
