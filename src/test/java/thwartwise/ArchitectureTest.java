@@ -51,6 +51,7 @@ class ArchitectureTest {
           "record",
           "today",
           "inspection",
+          "advice",
           "crew",
           "remedy",
           "plausibility",
@@ -99,8 +100,11 @@ class ArchitectureTest {
                   "geometry",
                   "measure")),
           Map.entry(
+              "advice", Set.of("crew", "remedy", "checks", "loadcase", "boat", "hull", "measure")),
+          Map.entry(
               "inspection",
               Set.of(
+                  "advice",
                   "crew",
                   "remedy",
                   "plausibility",
@@ -140,6 +144,7 @@ class ArchitectureTest {
           Map.entry(
               "files.report",
               Set.of(
+                  "advice",
                   "crew",
                   "measured",
                   "report",

@@ -32,7 +32,16 @@ import org.junit.jupiter.api.Test;
  */
 class OwnWordsTest {
   private static final List<String> ROOMS =
-      List.of("checks", "loadcase", "crew", "inspection", "record", "remedy", "report", "today");
+      List.of(
+          "checks",
+          "loadcase",
+          "crew",
+          "advice",
+          "inspection",
+          "record",
+          "remedy",
+          "report",
+          "today");
 
   /** What somebody typed, quoting, grammar and layout; each with what its text is. */
   private static final Set<String> TYPED =

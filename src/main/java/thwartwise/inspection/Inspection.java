@@ -14,6 +14,11 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.advice.Advice;
+import thwartwise.advice.AdviceComparison;
+import thwartwise.advice.AdviceSearch;
+import thwartwise.advice.InspectedBoat;
+import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
@@ -46,7 +51,7 @@ import thwartwise.rules.RuleSet;
 import thwartwise.rules.ValidWaters;
 
 /** One whole run over a boat: states, findings, chambers, limits. */
-public final class Inspection {
+public final class Inspection implements InspectedBoat {
   private final BoatModel craft;
   private final LocalDate date;
   private final RuleBook book;
@@ -101,15 +106,15 @@ public final class Inspection {
   }
 
   /** This boat crewed as is recommended for another, to see what comes out worse, not how far. */
-  private Inspection(Inspection same, Inspection crewed) {
+  private Inspection(Inspection same, InspectedBoat crewed) {
     this.craft = same.craft;
     this.date = same.date;
     this.book = same.book;
     this.applied = same.applied;
     this.rules = same.rules;
     this.judge = same.judge;
-    this.limits = crewed.limits;
-    this.recommendation = crewed.recommendation;
+    this.limits = crewed.limits();
+    this.recommendation = crewed::recommendation;
     this.amounts = same.amounts;
     this.limiting = same.limiting;
     this.hurried = true;
@@ -160,52 +165,54 @@ public final class Inspection {
         Advice.NONE);
   }
 
-  /**
-   * An inspection of the boat after a change.
-   *
-   * @throws thwartwise.hull.UnusableBoat when the change cannot be made to it
-   */
-  Inspection after(Change change) {
+  @Override
+  public Inspection after(Change change) {
     BoatModel changed = craft.fittedOut(change.boat(), date);
     return change.onlyToday() ? new Inspection(this, changed) : new Inspection(changed, book, date);
   }
 
-  BoatModel craft() {
+  @Override
+  public BoatModel craft() {
     return craft;
   }
 
-  LocalDate date() {
+  @Override
+  public LocalDate date() {
     return date;
   }
 
-  Limits limits() {
+  @Override
+  public Limits limits() {
     return limits;
   }
 
-  List<String> nothingBecause() {
+  @Override
+  public List<String> nothingBecause() {
     return applied.nothingBecause();
   }
 
-  Recommendation recommendation() {
+  @Override
+  public Recommendation recommendation() {
     return recommendation.get();
   }
 
-  /** The figures of the recommendation, without what it takes to tell why. */
-  Capacity amounts() {
+  @Override
+  public Capacity amounts() {
     return amounts.get();
   }
 
-  /** False proves that there are fewer adults than told, or as many and a lighter crew. */
-  boolean mayReach(Capacity told) {
+  @Override
+  public boolean mayReach(Capacity told) {
     return applied.mayReach(limits, told);
   }
 
-  List<Finding> findings() {
+  @Override
+  public List<Finding> findings() {
     return findings.get();
   }
 
-  /** What limits crew, of the boat as it is loaded. */
-  List<Finding> limitingAsLoaded() {
+  @Override
+  public List<Finding> limitingAsLoaded() {
     return limiting.get();
   }
 
@@ -213,8 +220,8 @@ public final class Inspection {
     return of(asLoaded(), checks(Role.LIMITS_CREW));
   }
 
-  /** What limits crew, of people seated so, with the allowance taken off. */
-  List<Reading> limitingReadings(Seating seating, List<Double> masses) {
+  @Override
+  public List<Reading> limitingReadings(Seating seating, List<Double> masses) {
     LoadedBoat cautious =
         judge.remembering(judge.trial(seating, masses)).under(Allowance.of(rules, craft));
     return checks(Role.LIMITS_CREW).stream()
@@ -222,30 +229,29 @@ public final class Inspection {
         .toList();
   }
 
-  /**
-   * Every finding of this boat with the people of another inspection of it aboard, so that the two
-   * can be laid side by side: as loaded, and the crews that other one recommends. Only how each
-   * comes out is told, not how far it is from its limit.
-   */
-  List<Finding> comparable(Inspection other) {
+  @Override
+  public List<Finding> comparable(InspectedBoat other) {
     return other == this ? findings() : new Inspection(this, other).findings();
   }
 
-  /**
-   * The acts that the largest crew of this boat must not do, and the crews of another inspection of
-   * it may.
-   */
-  List<Subject> nobodyDoes(Inspection other) {
+  @Override
+  public List<Subject> nobodyDoes(InspectedBoat other) {
     Set<Subject> then =
         forbidden(
             of(
                 judge.hurried(atLimit(limits.crew(amounts().people()))),
                 checks(Role.FORBIDS_AN_ACT)));
-    then.removeAll(forbidden(other.atLimit.get()));
+    then.removeAll(other.forbiddenAtLimit());
     return List.copyOf(then);
   }
 
-  private boolean forbidsAtLimit(CheckQuestion act) {
+  @Override
+  public Set<Subject> forbiddenAtLimit() {
+    return forbidden(atLimit.get());
+  }
+
+  @Override
+  public boolean forbidsAtLimit(CheckQuestion act) {
     return atLimit.get().stream()
         .anyMatch(f -> f.question().equals(act) && AdviceComparison.isAsBadAsCanBe(f));
   }

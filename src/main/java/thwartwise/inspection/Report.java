@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.List;
+import thwartwise.advice.Advice;
 import thwartwise.checks.Finding;
 import thwartwise.crew.Recommendation;
 import thwartwise.rules.CapacityFigure;

@@ -1,10 +1,10 @@
 package thwartwise.report;
 
 import java.util.List;
+import thwartwise.advice.AdvicePiece;
 import thwartwise.boat.Boat;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
-import thwartwise.inspection.AdvicePiece;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;

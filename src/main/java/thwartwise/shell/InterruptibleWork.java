@@ -9,7 +9,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jline.utils.Signals;
-import thwartwise.inspection.Progress;
+import thwartwise.advice.Progress;
 
 /**
  * Work of some seconds or minutes that writes nothing; a line says how far it is. Ctrl-C gives it

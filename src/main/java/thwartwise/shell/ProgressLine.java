@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.jline.terminal.Terminal;
-import thwartwise.inspection.Progress;
+import thwartwise.advice.Progress;
 
 /**
  * One line that says what is being tried and how far it is, written over and over, and taken away

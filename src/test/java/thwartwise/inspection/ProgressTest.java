@@ -6,10 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import thwartwise.advice.Progress.Stage;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.Progress.Stage;
 import thwartwise.rules.RuleBook;
 
 class ProgressTest {

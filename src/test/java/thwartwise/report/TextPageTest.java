@@ -119,7 +119,7 @@ class TextPageTest {
             plain.assumptions(),
             plain.ruleSet(),
             List.of("Holds for: ripples", "Not for: waves"),
-            thwartwise.inspection.Advice.NONE);
+            thwartwise.advice.Advice.NONE);
     assertThat(page(there))
         .contains("Holds for: ripples.\nNot for: waves.\n")
         .containsSubsequence("May it be launched?", "Holds for: ripples", "Every check");

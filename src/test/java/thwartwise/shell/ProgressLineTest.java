@@ -7,7 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import thwartwise.inspection.Progress.Stage;
+import thwartwise.advice.Progress.Stage;
 
 class ProgressLineTest {
   private final ByteArrayOutputStream screen = new ByteArrayOutputStream();

@@ -1,10 +1,10 @@
 package thwartwise.files.report;
 
 import java.util.Optional;
-import thwartwise.inspection.Advice;
-import thwartwise.inspection.AdvicePiece;
-import thwartwise.inspection.AdviceReading;
-import thwartwise.inspection.AdviceWorse;
+import thwartwise.advice.Advice;
+import thwartwise.advice.AdvicePiece;
+import thwartwise.advice.AdviceReading;
+import thwartwise.advice.AdviceWorse;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;

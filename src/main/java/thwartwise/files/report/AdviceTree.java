@@ -1,13 +1,13 @@
 package thwartwise.files.report;
 
+import thwartwise.advice.Advice;
+import thwartwise.advice.AdvicePiece;
+import thwartwise.advice.AdviceReading;
+import thwartwise.advice.AdviceWorse;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
-import thwartwise.inspection.Advice;
-import thwartwise.inspection.AdvicePiece;
-import thwartwise.inspection.AdviceReading;
-import thwartwise.inspection.AdviceWorse;
 import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.DeedWords;

@@ -273,7 +273,7 @@ class ReportJsonTest {
             report.assumptions(),
             report.ruleSet(),
             List.of("Holds for: ripples", "Not for: waves"),
-            thwartwise.inspection.Advice.NONE);
+            thwartwise.advice.Advice.NONE);
     assertSame(there);
     String older = ReportJson.write(report).replace("\"waters\": []", "\"others\": []");
     assertThat(older).contains("others");

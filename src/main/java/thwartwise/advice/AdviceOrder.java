@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import java.util.Comparator;
 import thwartwise.remedy.Deed;
@@ -8,8 +8,8 @@ import thwartwise.remedy.Effort;
  * In which order advice is given. What puts the boat right comes first, the cheapest of it before
  * the rest. Then comes what buys most; of what buys as many adults the cheapest.
  */
-final class AdviceOrder {
-  static final Comparator<AdviceCandidate> FIRST_TOLD_FIRST =
+public final class AdviceOrder {
+  public static final Comparator<AdviceCandidate> FIRST_TOLD_FIRST =
       Comparator.comparing((AdviceCandidate c) -> c.piece().worsensALimit())
           .thenComparing(c -> !c.putsRight())
           .thenComparingInt(c -> c.putsRight() ? ease(c.piece()) : 0)

@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import java.util.Optional;
 import thwartwise.checks.CheckQuestion;

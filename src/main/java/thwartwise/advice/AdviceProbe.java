@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -27,7 +27,7 @@ final class AdviceProbe {
   /** No reading counts for more than this many times its limit. */
   private static final double MOST = 3;
 
-  private final Inspection today;
+  private final InspectedBoat today;
   private final double adult;
   private final List<Short> crews;
 
@@ -36,18 +36,18 @@ final class AdviceProbe {
 
   /** How far a crew falls short in the boat of today. */
   private record Short(Crew crew, double by) {
-    static Short of(Inspection today, Crew crew) {
+    static Short of(InspectedBoat today, Crew crew) {
       return new Short(crew, shortfall(today, crew));
     }
   }
 
-  private AdviceProbe(Inspection today, double adult, List<Short> crews) {
+  private AdviceProbe(InspectedBoat today, double adult, List<Short> crews) {
     this.today = today;
     this.adult = adult;
     this.crews = crews;
   }
 
-  static AdviceProbe of(Inspection today, double adult) {
+  static AdviceProbe of(InspectedBoat today, double adult) {
     Limits.Crew fits = today.limits().crew(today.limits().people());
     List<Short> crews = new ArrayList<>();
     int next = today.limits().people() + 1;
@@ -62,7 +62,7 @@ final class AdviceProbe {
     return new AdviceProbe(today, adult, crews);
   }
 
-  private static Optional<Short> heavier(Inspection today, Limits.Crew fits) {
+  private static Optional<Short> heavier(InspectedBoat today, Limits.Crew fits) {
     double each =
         today.recommendation().crewLimits().stream()
             .filter(limit -> limit.people() == fits.people())
@@ -84,7 +84,7 @@ final class AdviceProbe {
     static final Gain NONE = new Gain(0, false);
   }
 
-  Gain gain(Inspection changed) {
+  Gain gain(InspectedBoat changed) {
     double nearer = 0;
     boolean fits = false;
     for (Short crew : crews) {
@@ -95,11 +95,11 @@ final class AdviceProbe {
     return new Gain(nearer, fits);
   }
 
-  private static double shortfall(Inspection boat, Crew crew) {
+  private static double shortfall(InspectedBoat boat, Crew crew) {
     return readings(boat, crew).stream().mapToDouble(AdviceProbe::shortfall).sum();
   }
 
-  private static List<Reading> readings(Inspection boat, Crew crew) {
+  private static List<Reading> readings(InspectedBoat boat, Crew crew) {
     List<Double> masses = Collections.nCopies(crew.seating().people(), crew.each());
     return boat.limitingReadings(crew.seating(), masses);
   }
@@ -113,7 +113,7 @@ final class AdviceProbe {
    * The reading that stands most in the way today, then and now: of the next crew as the changed
    * boat seats it first, or, where it seats none, of the one that comes nearest.
    */
-  Optional<AdviceReading> moved(Inspection changed) {
+  Optional<AdviceReading> moved(InspectedBoat changed) {
     int next = today.limits().people() + 1;
     Optional<Seating> seated =
         changed.limits().people() < next ? Optional.empty() : changed.limits().firstSeating(next);
@@ -127,7 +127,7 @@ final class AdviceProbe {
         .flatMap(c -> moved(c, changed));
   }
 
-  private Optional<AdviceReading> moved(Crew crew, Inspection changed) {
+  private Optional<AdviceReading> moved(Crew crew, InspectedBoat changed) {
     List<Reading> after = readings(changed, crew);
     return readings(today, crew).stream()
         .filter(r -> !r.met())

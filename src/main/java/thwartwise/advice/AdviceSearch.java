@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.advice.Progress.Stage;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.Recommendation;
 import thwartwise.hull.UnusableBoat;
-import thwartwise.inspection.Progress.Stage;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.Changes;
 import thwartwise.remedy.Deed;
@@ -22,7 +22,7 @@ import thwartwise.remedy.Deed;
  * and put nothing right are left out by a quick look; the rest are inspected as a whole, by the
  * same search as the boat itself.
  */
-final class AdviceSearch {
+public final class AdviceSearch {
   /** As many changes to the boat as get a search of their own. */
   private static final int MOST_SEARCHED = 8;
 
@@ -41,13 +41,13 @@ final class AdviceSearch {
   /** As many of the pairs as get a search of their own. */
   private static final int MOST_PAIRS_SEARCHED = 3;
 
-  private final Inspection today;
+  private final InspectedBoat today;
   private final AdviceProbe probe;
   private final boolean heldBack;
   private final boolean nobodyMayGo;
   private final Progress progress;
 
-  private AdviceSearch(Inspection today, Progress progress) {
+  private AdviceSearch(InspectedBoat today, Progress progress) {
     this.today = today;
     this.progress = progress;
     this.probe = AdviceProbe.of(today, today.recommendation().adult());
@@ -55,7 +55,7 @@ final class AdviceSearch {
     this.nobodyMayGo = !(today.recommendation().crew() > 0);
   }
 
-  private static boolean isHeldBack(Inspection inspection) {
+  private static boolean isHeldBack(InspectedBoat inspection) {
     return inspection.limitingAsLoaded().stream().anyMatch(Finding::holdsBack);
   }
 
@@ -66,7 +66,7 @@ final class AdviceSearch {
    * @param nearer how far the quick look saw it help
    * @param mayPutRight whether the quick look saw a crew let go, or the loading of today
    */
-  private record Tried(Change change, Inspection after, double nearer, boolean mayPutRight) {
+  private record Tried(Change change, InspectedBoat after, double nearer, boolean mayPutRight) {
     static final Comparator<Tried> BEST_FIRST =
         Comparator.comparing(Tried::mayPutRight)
             .thenComparingDouble(Tried::nearer)
@@ -86,7 +86,7 @@ final class AdviceSearch {
    * A boat outside what is worked out here gets no advice: none would bring it inside. Neither does
    * one that was hardly measured right: what is found for it is found for another boat.
    */
-  static Advice of(Inspection today, Progress progress) {
+  public static Advice of(InspectedBoat today, Progress progress) {
     return today.nothingBecause().isEmpty()
         ? new AdviceSearch(today, progress).advice()
         : Advice.NONE;
@@ -190,7 +190,7 @@ final class AdviceSearch {
   }
 
   private AdviceCandidate costing(AdviceCandidate bought) {
-    Inspection after = bought.after();
+    InspectedBoat after = bought.after();
     AdvicePiece piece =
         bought
             .piece()
@@ -228,7 +228,7 @@ final class AdviceSearch {
   /** Empty when the change cannot be made to this boat. */
   private Optional<Tried> tried(Change change) {
     try {
-      Inspection after = today.after(change);
+      InspectedBoat after = today.after(change);
       AdviceProbe.Gain gain = change.onlyToday() ? AdviceProbe.Gain.NONE : probe.gain(after);
       boolean mayPutRight = nobodyMayGo ? gain.anyFits() : heldBack && !isHeldBack(after);
       return Optional.of(new Tried(change, after, gain.nearer(), mayPutRight));
@@ -266,7 +266,7 @@ final class AdviceSearch {
         .filter(c -> piece.buys() || piece.moved().isPresent());
   }
 
-  private List<CheckQuestion> putRight(Inspection after) {
+  private List<CheckQuestion> putRight(InspectedBoat after) {
     return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
   }
 

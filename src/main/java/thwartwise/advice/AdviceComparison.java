@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +13,7 @@ import thwartwise.checks.Role;
 import thwartwise.loadcase.LoadCase.Kind;
 
 /** The findings of a boat beside those of the same boat after a change, question by question. */
-final class AdviceComparison {
+public final class AdviceComparison {
   private final Map<Asked, Finding> before;
   private final Map<Asked, Finding> after;
 
@@ -71,7 +71,7 @@ final class AdviceComparison {
   }
 
   /** Whether nothing that a change does to this finding is worse. */
-  static boolean isAsBadAsCanBe(Finding before) {
+  public static boolean isAsBadAsCanBe(Finding before) {
     return before.outcome() == Outcome.FALLS_SHORT || isForbiddenAlready(before);
   }
 

@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import thwartwise.crew.Capacity;
 
@@ -8,7 +8,7 @@ import thwartwise.crew.Capacity;
  * @param putsRight whether it lets somebody go where nobody may, or the crew of today as it is
  *     loaded
  */
-record AdviceCandidate(AdvicePiece piece, Inspection after, boolean putsRight) {
+public record AdviceCandidate(AdvicePiece piece, InspectedBoat after, boolean putsRight) {
   Capacity amounts() {
     return after.amounts();
   }

@@ -1,4 +1,4 @@
-package thwartwise.inspection;
+package thwartwise.advice;
 
 import java.util.OptionalDouble;
 import thwartwise.checks.CheckQuestion;
