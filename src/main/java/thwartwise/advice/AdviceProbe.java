@@ -51,7 +51,7 @@ final class AdviceProbe {
     Limits.Crew fits = today.limits().crew(today.limits().people());
     List<Short> crews = new ArrayList<>();
     int next = today.limits().people() + 1;
-    Seating.of(next, today.craft().boat().places()).stream()
+    Seating.of(next, today.model().boat().places()).stream()
         .map(s -> Short.of(today, new Crew(s, adult)))
         .sorted(Comparator.comparingDouble(Short::by))
         .limit(NEAREST)
@@ -150,7 +150,7 @@ final class AdviceProbe {
   private AdviceReading reading(Crew crew, Reading before, OptionalDouble after) {
     return new AdviceReading(
         before.question(),
-        crew.seating().crew(today.craft(), crew.each(), Packing.SPREAD),
+        crew.seating().crew(today.model(), crew.each(), Packing.SPREAD),
         before.margin(),
         after);
   }

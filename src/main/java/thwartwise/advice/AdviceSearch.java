@@ -93,7 +93,7 @@ public final class AdviceSearch {
   }
 
   private Advice advice() {
-    List<Tried> changes = byTopic(tried(Changes.toTheBoat(today.craft(), today.date())));
+    List<Tried> changes = byTopic(tried(Changes.toTheBoat(today.model(), today.date())));
     List<Tried> loadings = heldBack && !nobodyMayGo ? otherwiseToday() : List.of();
     List<AdviceCandidate> told =
         new ArrayList<>(best(changes.stream().filter(Tried::helps).limit(MOST_SEARCHED).toList()));
@@ -101,7 +101,7 @@ public final class AdviceSearch {
     if ((heldBack || nobodyMayGo) && told.stream().noneMatch(AdviceCandidate::putsRight)) {
       told.addAll(pairs(changes, loadings));
     }
-    return new Advice(sorted(costing(worthTelling(told))), Changes.never(today.craft().boat()));
+    return new Advice(sorted(costing(worthTelling(told))), Changes.never(today.model().boat()));
   }
 
   /** Where nobody may go, what lets nobody go is told only for want of anything better. */
@@ -181,7 +181,7 @@ public final class AdviceSearch {
 
   /** The best of the ways to do both that the quick look sees put it right. */
   private List<Tried> pair(Tried one, Tried other) {
-    return tried(Changes.then(one.change(), one.after().craft(), other.change(), today.date()))
+    return tried(Changes.then(one.change(), one.after().model(), other.change(), today.date()))
         .stream()
         .filter(Tried::mayPutRight)
         .sorted(Tried.BEST_FIRST)
@@ -217,7 +217,7 @@ public final class AdviceSearch {
   }
 
   private List<Tried> otherwiseToday() {
-    return tried(Changes.toToday(today.craft().boat())).stream().sorted(Tried.BEST_FIRST).toList();
+    return tried(Changes.toToday(today.model().boat())).stream().sorted(Tried.BEST_FIRST).toList();
   }
 
   private List<Tried> tried(List<Change> changes) {

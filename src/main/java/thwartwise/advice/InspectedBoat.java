@@ -16,7 +16,7 @@ import thwartwise.remedy.Change;
 
 /** A boat under inspection: what the search for advice asks of it, and of it after a change. */
 public interface InspectedBoat {
-  BoatModel craft();
+  BoatModel model();
 
   /** The day for which the boat is inspected. */
   LocalDate date();

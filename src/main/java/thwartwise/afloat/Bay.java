@@ -30,16 +30,16 @@ public record Bay(String name, Box box) {
   public static final Bay WHOLE = new Bay("the whole boat", new Box(Span.ALL, Span.ALL, Span.ALL));
 
   /** Every bay of the boat by itself; none where nothing dams it. */
-  public static List<Bay> each(BoatModel craft) {
+  public static List<Bay> each(BoatModel model) {
     List<Space> dams =
-        craft.spaces().stream()
-            .filter(s -> dams(s, craft.form(), craft.boat().hull().floor()))
+        model.spaces().stream()
+            .filter(s -> dams(s, model.form(), model.boat().hull().floor()))
             .sorted(Comparator.comparingDouble(s -> s.solid().extent(AHEAD).from()))
             .toList();
     if (dams.isEmpty()) {
       return List.of();
     }
-    Span inside = craft.form().inside().extent(AHEAD);
+    Span inside = model.form().inside().extent(AHEAD);
     List<Bay> bays = new ArrayList<>();
     for (int i = 0; i <= dams.size(); i++) {
       double from = i == 0 ? inside.from() : dams.get(i - 1).solid().extent(AHEAD).to();
@@ -49,7 +49,7 @@ public record Bay(String name, Box box) {
       }
     }
     return bays.stream()
-        .filter(b -> craft.form().inside().within(b.box()).volume() > LEAST)
+        .filter(b -> model.form().inside().within(b.box()).volume() > LEAST)
         .toList();
   }
 

@@ -38,7 +38,7 @@ public record FloatingBody(
 
   /** The boat dry inside: what lifts it is its outside up to a lid at the rail, and a skeg. */
   public static FloatingBody dry(Loading loading) {
-    HullForm form = loading.craft().form();
+    HullForm form = loading.model().form();
     return new FloatingBody(
         loading.mass(),
         loading.centre(),
@@ -46,7 +46,7 @@ public record FloatingBody(
             .filter(s -> s.triangleCount() > 0)
             .map(s -> new Lift(s, 1))
             .toList(),
-        loading.craft().waterDensity());
+        loading.model().waterDensity());
   }
 
   public FloatingBody with(Pool pool) {

@@ -29,8 +29,8 @@ public record FloatingCase(
   }
 
   /** The boat dry inside. */
-  public static FloatingCase dry(BoatModel craft, Loading loading) {
-    return of(craft, craft.isAlikeAfloat(), Stream.empty(), loading);
+  public static FloatingCase dry(BoatModel model, Loading loading) {
+    return of(model, model.isAlikeAfloat(), Stream.empty(), loading);
   }
 
   /** The boat open to the sea, where every body lifts. */

@@ -24,25 +24,25 @@ public final class LooseWater {
   private static final double NEGLIGIBLE = 1e-7;
 
   private final Loading loading;
-  private final BoatModel craft;
+  private final BoatModel model;
   private final List<Box> standing = new ArrayList<>();
   private final Map<Bay, List<Lift>> holds = new ConcurrentHashMap<>();
 
   private LooseWater(Loading loading) {
     this.loading = loading;
-    this.craft = loading.craft();
+    this.model = loading.model();
   }
 
   public static LooseWater of(Loading loading) {
     LooseWater water = new LooseWater(loading);
     FreeBoxes boxes = new FreeBoxes();
-    for (Kit item : loading.craft().boat().kit()) {
+    for (Kit item : loading.model().boat().kit()) {
       if (item.fastened()) {
         item.volume().map(v -> Box.cube(item.at(), v)).map(boxes::place).ifPresent(water::stand);
       }
     }
     for (Body body : loading.people()) {
-      loading.craft().boxes(body.withMass(body.mass() * loading.massFactor())).stream()
+      loading.model().boxes(body.withMass(body.mass() * loading.massFactor())).stream()
           .map(boxes::place)
           .forEach(water::stand);
     }
@@ -84,14 +84,14 @@ public final class LooseWater {
 
   private List<Lift> cut(Bay bay) {
     List<Lift> hold = new ArrayList<>();
-    Solid inside = craft.form().inside().within(bay.box());
+    Solid inside = model.form().inside().within(bay.box());
     add(inside, 1, hold);
-    for (Space space : craft.spaces()) {
+    for (Space space : model.spaces()) {
       add(space.solid().within(bay.box()), -space.counting().share(), hold);
     }
     for (Box box : standing) {
       add(inside.within(box), -1, hold);
-      for (Space space : craft.spaces()) {
+      for (Space space : model.spaces()) {
         if (space.counting().share() > 0 && space.box().overlaps(box)) {
           Solid common = space.solid().within(box).within(bay.box());
           add(common, space.counting().share(), hold);

@@ -25,7 +25,7 @@ import thwartwise.geometry.Box;
  */
 public final class Swamping {
   private final Loading loading;
-  private final BoatModel craft;
+  private final BoatModel model;
   private final double volumeFactor;
   private final double density;
   private final List<Piece> kit = new ArrayList<>();
@@ -37,9 +37,9 @@ public final class Swamping {
 
   private Swamping(Loading loading, double volumeFactor) {
     this.loading = loading;
-    this.craft = loading.craft();
+    this.model = loading.model();
     this.volumeFactor = volumeFactor;
-    this.density = craft.waterDensity();
+    this.density = model.waterDensity();
   }
 
   /**
@@ -57,17 +57,17 @@ public final class Swamping {
   static Stream<Box> boxes(Loading loading) {
     return loading.people().stream()
         .map(body -> body.withMass(body.mass() * loading.massFactor()))
-        .flatMap(body -> loading.craft().boxes(body).stream());
+        .flatMap(body -> loading.model().boxes(body).stream());
   }
 
   /** The swamped boat as a floating body, without the chambers that have filled as well. */
   public FloatingBody floating(Collection<Space> lost) {
     Predicate<Space> counts = s -> s.counting().share() > 0 && !lost.contains(s);
     List<Lift> lifts = new ArrayList<>(bodies);
-    double shell = craft.form().shellFactor();
-    lifts.add(new Lift(craft.form().shellOutside(), shell));
-    lifts.add(new Lift(craft.form().shellInside(), -shell));
-    for (Space space : craft.spaces()) {
+    double shell = model.form().shellFactor();
+    lifts.add(new Lift(model.form().shellOutside(), shell));
+    lifts.add(new Lift(model.form().shellInside(), -shell));
+    for (Space space : model.spaces()) {
       if (counts.test(space)) {
         lifts.add(new Lift(space.solid(), space.counting().share() * volumeFactor));
       }
@@ -77,7 +77,7 @@ public final class Swamping {
   }
 
   private void placeKit() {
-    for (Kit item : craft.boat().kit()) {
+    for (Kit item : model.boat().kit()) {
       if (item.fastened() && item.volume().isPresent()) {
         double volume = item.volume().get();
         double share = Math.min(volumeFactor, item.mass() / (density * volume));
@@ -91,7 +91,7 @@ public final class Swamping {
   }
 
   private void lift(Box piece, double share, Predicate<Space> standing, List<Lift> lifts) {
-    Overlap shared = craft.shared(piece);
+    Overlap shared = model.shared(piece);
     lifts.add(new Lift(shared.whole(), share));
     shared
         .withSpaces()

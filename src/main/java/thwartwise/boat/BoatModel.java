@@ -256,7 +256,7 @@ public final class BoatModel {
                     && Math.abs(other.counting().share() - space.counting().share()) < ALIKE);
   }
 
-  /** The same craft as it would be if every claimed chamber passed its test. */
+  /** The same boat as it would be if every claimed chamber passed its test. */
   public BoatModel withClaimsProven() {
     return new BoatModel(boat, form, spaces.stream().map(Space::withClaimProven).toList(), today);
   }

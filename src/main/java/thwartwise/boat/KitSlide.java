@@ -11,7 +11,7 @@ import thwartwise.geometry.Vector3;
  * wall; of other kit the centre does (judgement, the further of the two). It never slides away from
  * the side it slides to.
  */
-record KitSlide(BoatModel craft, Kit kit) {
+record KitSlide(BoatModel model, Kit kit) {
   /** A bottom that rises is climbed as far as it is this much higher, m (judgement). */
   private static final double CLIMBS = 0.05;
 
@@ -22,12 +22,12 @@ record KitSlide(BoatModel craft, Kit kit) {
   /** Its centre then; where it is listed if that is outside the hull. */
   Vector3 toward(double side) {
     Box slice = slice();
-    Solid inside = craft.form().inside().within(slice);
+    Solid inside = model.form().inside().within(slice);
     if (!(inside.volume() > NEGLIGIBLE)) {
       return kit.at();
     }
     double wall = outward(inside, side).to();
-    for (Space space : craft.spaces()) {
+    for (Space space : model.spaces()) {
       if (space.box().overlaps(slice)) {
         wall = Math.min(wall, nearFace(space.solid().within(slice), side, wall));
       }
@@ -39,7 +39,7 @@ record KitSlide(BoatModel craft, Kit kit) {
 
   private Box slice() {
     Vector3 at = kit.at();
-    double top = Math.max(at.z(), craft.boat().hull().floor()) + CLIMBS;
+    double top = Math.max(at.z(), model.boat().hull().floor()) + CLIMBS;
     return new Box(
         new Span(at.x() - HALF_SLICE, at.x() + HALF_SLICE), Span.ALL, new Span(at.z(), top));
   }

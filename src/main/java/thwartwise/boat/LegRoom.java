@@ -12,7 +12,7 @@ import thwartwise.geometry.Vector3;
  * floor before or behind it, whichever is nearer, and of two as near the one nearer amidships.
  * Where there is no such floor they stay where they are and lift nothing in the chamber.
  */
-record LegRoom(BoatModel craft) {
+record LegRoom(BoatModel model) {
   /** From the middle of a seated body to the middle of the feet on the floor, m (judgement). */
   private static final double REACH = 0.60;
 
@@ -26,7 +26,7 @@ record LegRoom(BoatModel craft) {
       return legs;
     }
     double x = legs.x().middle();
-    double middle = craft.form().outside().extent(ALONG).middle();
+    double middle = model.form().outside().extent(ALONG).middle();
     return inTheWay(legs).stream()
         .flatMap(space -> besides(space, legs))
         .filter(box -> Math.abs(box.x().middle() - x) <= REACH)
@@ -39,11 +39,11 @@ record LegRoom(BoatModel craft) {
   }
 
   private boolean isFree(Box box) {
-    return craft.spaces().stream().allMatch(space -> common(space, box) <= SLACK * box.volume());
+    return model.spaces().stream().allMatch(space -> common(space, box) <= SLACK * box.volume());
   }
 
   private List<Space> inTheWay(Box box) {
-    return craft.spaces().stream().filter(s -> common(s, box) > Overlap.NEGLIGIBLE).toList();
+    return model.spaces().stream().filter(s -> common(s, box) > Overlap.NEGLIGIBLE).toList();
   }
 
   private static double common(Space space, Box box) {
@@ -61,6 +61,6 @@ record LegRoom(BoatModel craft) {
   }
 
   private boolean hasFloor(Box box) {
-    return craft.inside(box).volume() >= (1 - SLACK) * box.volume();
+    return model.inside(box).volume() >= (1 - SLACK) * box.volume();
   }
 }

@@ -11,7 +11,7 @@ import thwartwise.hull.HullMeasurements;
  * @param extra weight added on top of what the file lists
  * @param massFactor what every mass is multiplied by (the allowance for the scales)
  */
-public record Loading(BoatModel craft, List<Body> people, List<Weight> extra, double massFactor) {
+public record Loading(BoatModel model, List<Body> people, List<Weight> extra, double massFactor) {
 
   public Loading {
     people = List.copyOf(people);
@@ -22,7 +22,7 @@ public record Loading(BoatModel craft, List<Body> people, List<Weight> extra, do
   public record Weight(double mass, Vector3 at) {}
 
   public double mass() {
-    double sum = craft.boat().hull().mass() + craft.boat().kitMass();
+    double sum = model.boat().hull().mass() + model.boat().kitMass();
     sum += people.stream().mapToDouble(Body::mass).sum();
     sum += extra.stream().mapToDouble(Weight::mass).sum();
     return massFactor * sum;
@@ -30,10 +30,10 @@ public record Loading(BoatModel craft, List<Body> people, List<Weight> extra, do
 
   /** Centre of gravity of everything aboard. */
   public Vector3 centre() {
-    HullMeasurements hull = craft.boat().hull();
+    HullMeasurements hull = model.boat().hull();
     double sum = hull.mass();
-    Vector3 moment = craft.form().centre().times(hull.mass());
-    for (Kit kit : craft.boat().kit()) {
+    Vector3 moment = model.form().centre().times(hull.mass());
+    for (Kit kit : model.boat().kit()) {
       sum += kit.mass();
       moment = moment.plus(kit.at().times(kit.mass()));
     }
@@ -49,6 +49,6 @@ public record Loading(BoatModel craft, List<Body> people, List<Weight> extra, do
   }
 
   public Loading with(List<Body> others) {
-    return new Loading(craft, others, extra, massFactor);
+    return new Loading(model, others, extra, massFactor);
   }
 }

@@ -6,7 +6,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 
 /**
- * What a box has in common with the spaces and with the shell of a craft, so that nothing lifts
+ * What a box has in common with the spaces and with the shell of a boat, so that nothing lifts
  * twice.
  *
  * @param whole the box itself
@@ -19,16 +19,16 @@ public record Overlap(
   /** m³. */
   static final double NEGLIGIBLE = 1e-7;
 
-  static Overlap of(BoatModel craft, Box box) {
+  static Overlap of(BoatModel model, Box box) {
     Map<Space, Solid> withSpaces = new LinkedHashMap<>();
-    for (Space space : craft.spaces()) {
+    for (Space space : model.spaces()) {
       Solid common = space.solid().within(box);
       if (common.volume() > NEGLIGIBLE) {
         withSpaces.put(space, common);
       }
     }
-    Solid outside = craft.form().shellOutside(box);
-    Solid inside = craft.form().shellInside(box);
+    Solid outside = model.form().shellOutside(box);
+    Solid inside = model.form().shellInside(box);
     boolean apart = !(outside.volume() - inside.volume() > NEGLIGIBLE);
     return apart
         ? new Overlap(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)

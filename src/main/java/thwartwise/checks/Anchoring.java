@@ -20,29 +20,29 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways =
-        LineOut.of(rules, trial, byTheStern).stream()
+        LineOut.of(rules, boat, byTheStern).stream()
             .flatMap(
                 line ->
-                    Stream.of(line.towed(), line.expected(trial)).map(p -> pulled(trial, line, p)))
+                    Stream.of(line.towed(), line.expected(boat)).map(p -> pulled(boat, line, p)))
             .toList();
-    StreamHead head = StreamHead.of(rules, trial.craft().form(), byTheStern);
+    StreamHead head = StreamHead.of(rules, boat.model().form(), byTheStern);
     return new HeelReadings(rules, head)
         .readings(byTheStern ? CheckId.ANCHORING_BY_THE_STERN : CheckId.ANCHORING_BY_THE_BOW, ways);
   }
 
-  private LoadedBoat pulled(LoadedBoat trial, LineOut line, double newtons) {
+  private LoadedBoat pulled(LoadedBoat boat, LineOut line, double newtons) {
     double pull = Math.ceil(newtons);
-    LoadedBoat pulling = line.pulling(trial, pull);
+    LoadedBoat pulling = line.pulling(boat, pull);
     return pulling.called(
         new LoadCaseStep.LinePull(
             line.cleat().name(),
             pull,
             line.towed(),
-            line.expected(trial),
-            Lever.of(trial, line.cleat().at(), line.toward()),
+            line.expected(boat),
+            Lever.of(boat, line.cleat().at(), line.toward()),
             rules.value("line-angle")),
-        trial);
+        boat);
   }
 }

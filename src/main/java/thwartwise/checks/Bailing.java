@@ -33,14 +33,14 @@ public record Bailing(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    List<LoadedBoat> ways = oneInIt(trial);
+  public List<Reading> readings(LoadedBoat boat) {
+    List<LoadedBoat> ways = oneInIt(boat);
     LoadedBoat beside = ways.get(0);
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
-    double loss = trial.allowance().freeboardLoss();
+    double loss = boat.allowance().freeboardLoss();
     OptionalDouble out =
         SteadyRest.least(
-            poses, p -> Freeboard.least(beside.craft().edges(), p.plane()).height() - loss);
+            poses, p -> Freeboard.least(beside.model().edges(), p.plane()).height() - loss);
     Limit limit = rules.limit("bailing-freeboard");
     Reading rail =
         new Reading(
@@ -54,19 +54,19 @@ public record Bailing(RuleSet rules) implements Check {
     if (!(out.orElse(-1) > 0)) {
       return List.of(rail, minutes.without(out.isEmpty() ? SteadyRest.words(poses) : UNDER));
     }
-    boolean getsIn = new GettingBackIn(rules).readings(trial).stream().anyMatch(Reading::met);
+    boolean getsIn = new GettingBackIn(rules).readings(boat).stream().anyMatch(Reading::met);
     return List.of(rail, getsIn ? minutes : minutes.without(NOBODY_IN));
   }
 
   /** Each of the crew in turn; with no crew aboard nobody bails from inside. */
-  private static List<LoadedBoat> oneInIt(LoadedBoat trial) {
-    if (trial.people().isEmpty()) {
-      return List.of(trial.empty(Act.EVERYONE_IN_THE_WATER));
+  private static List<LoadedBoat> oneInIt(LoadedBoat boat) {
+    if (boat.people().isEmpty()) {
+      return List.of(boat.empty(Act.EVERYONE_IN_THE_WATER));
     }
-    return trial.people().stream()
+    return boat.people().stream()
         .map(
             b ->
-                trial.after(
+                boat.after(
                     Disturbance.moved(LoadCaseStep.of(Act.BACK_IN_TO_BAIL, b.name()), List.of(b))))
         .toList();
   }
@@ -80,7 +80,7 @@ public record Bailing(RuleSet rules) implements Check {
                 .orElse(0);
     UnitFormat units = beside.units();
     Limit limit = rules.limit("bailing-minutes");
-    Optional<Double> bailer = beside.craft().boat().bailer();
+    Optional<Double> bailer = beside.model().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
     return new Reading(

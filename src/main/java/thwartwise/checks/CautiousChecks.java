@@ -9,9 +9,9 @@ import thwartwise.rules.RuleSet;
 public final class CautiousChecks {
   private CautiousChecks() {}
 
-  /** The same of one craft, where people were seen in it full of water. */
-  public static List<Check> of(RuleSet rules, BoatModel craft) {
-    return craft
+  /** The same of one boat, where people were seen in it full of water. */
+  public static List<Check> of(RuleSet rules, BoatModel model) {
+    return model
         .trialSeen()
         .map(seen -> of(rules).stream().map(check -> unless(seen, check)).toList())
         .orElseGet(() -> of(rules));

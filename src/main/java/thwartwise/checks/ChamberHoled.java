@@ -34,23 +34,23 @@ public record ChamberHoled(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     HeelReadings heeled = new HeelReadings(rules);
-    return trial.craft().boat().chambers().stream()
-        .map(c -> spaces(trial, c))
+    return boat.model().boat().chambers().stream()
+        .map(c -> spaces(boat, c))
         .filter(spaces -> !spaces.isEmpty())
         .flatMap(
             s ->
                 heeled
-                    .readings(CheckId.CHAMBER_HOLED, ways(trial, s), s.get(0).chamber().name())
+                    .readings(CheckId.CHAMBER_HOLED, ways(boat, s), s.get(0).chamber().name())
                     .stream())
         .toList();
   }
 
-  private static List<Space> spaces(LoadedBoat trial, Chamber chamber) {
-    return trial.craft().spaces().stream()
+  private static List<Space> spaces(LoadedBoat boat, Chamber chamber) {
+    return boat.model().spaces().stream()
         .filter(s -> s.chamber().equals(chamber))
-        .filter(s -> mayHoldWater(s.part(), trial.craft().boat().kit()))
+        .filter(s -> mayHoldWater(s.part(), boat.model().boat().kit()))
         .toList();
   }
 
@@ -61,14 +61,14 @@ public record ChamberHoled(RuleSet rules) implements Check {
   }
 
   // Of a pair in a boat that is alike on both sides, one tells all.
-  private List<LoadedBoat> ways(LoadedBoat trial, List<Space> spaces) {
-    return (trial.isAlikeOnBothSides() ? spaces.subList(0, 1) : spaces)
-        .stream().flatMap(s -> ways(trial, s).stream()).toList();
+  private List<LoadedBoat> ways(LoadedBoat boat, List<Space> spaces) {
+    return (boat.isAlikeOnBothSides() ? spaces.subList(0, 1) : spaces)
+        .stream().flatMap(s -> ways(boat, s).stream()).toList();
   }
 
-  private List<LoadedBoat> ways(LoadedBoat trial, Space space) {
+  private List<LoadedBoat> ways(LoadedBoat boat, Space space) {
     List<LoadedBoat> ways = new ArrayList<>();
-    Stream.of(halfFull(trial, space), full(trial, space))
+    Stream.of(halfFull(boat, space), full(boat, space))
         .forEach(
             holed -> {
               ways.add(holed);
@@ -79,18 +79,18 @@ public record ChamberHoled(RuleSet rules) implements Check {
     return ways;
   }
 
-  static LoadedBoat halfFull(LoadedBoat trial, Space space) {
+  static LoadedBoat halfFull(LoadedBoat boat, Space space) {
     Pool water = new Pool(List.of(new Lift(space.solid(), 1)), space.solid().volume() / 2);
-    return trial.after(
-        Disturbance.holed(LoadCaseStep.of(Act.HALF_FULL, space.name()), trial.people(), water));
+    return boat.after(
+        Disturbance.holed(LoadCaseStep.of(Act.HALF_FULL, space.name()), boat.people(), water));
   }
 
   /** Water that fills a chamber cannot run: it is a weight. */
-  private static LoadedBoat full(LoadedBoat trial, Space space) {
-    double mass = trial.craft().waterDensity() * space.solid().volume();
+  private static LoadedBoat full(LoadedBoat boat, Space space) {
+    double mass = boat.model().waterDensity() * space.solid().volume();
     Loading.Weight water = new Loading.Weight(mass, space.solid().centroid());
-    return trial.after(
+    return boat.after(
         Disturbance.weighed(
-            LoadCaseStep.of(Act.FULL, space.name()), trial.people(), List.of(water)));
+            LoadCaseStep.of(Act.FULL, space.name()), boat.people(), List.of(water)));
   }
 }

@@ -18,14 +18,14 @@ public record ChambersLost(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    List<Space> counted = trial.counted();
+  public List<Reading> readings(LoadedBoat boat) {
+    List<Space> counted = boat.counted();
     List<Reading> readings = new ArrayList<>();
     counted.forEach(
         s ->
             readings.add(
                 lies(
-                    trial,
+                    boat,
                     CheckQuestion.of(CheckId.CHAMBER_LOST, Measure.OUT_OF_UPRIGHT, s.name()),
                     List.of(s))));
     if (counted.size() > 1) {
@@ -34,13 +34,13 @@ public record ChambersLost(RuleSet rules) implements Check {
       readings.add(
           SwampedLift.toSpare(
               rules,
-              trial,
+              boat,
               CheckQuestion.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.LIFT),
               largest,
               names));
       readings.add(
           lies(
-              trial,
+              boat,
               CheckQuestion.of(CheckId.TWO_LARGEST_CHAMBERS_LOST, Measure.OUT_OF_UPRIGHT),
               largest));
     }
@@ -53,8 +53,7 @@ public record ChambersLost(RuleSet rules) implements Check {
     return counted.stream().sorted(byLift).limit(2).toList();
   }
 
-  private Reading lies(LoadedBoat trial, CheckQuestion question, List<Space> lost) {
-    return SwampedLevel.outOfUpright(
-        rules, question, "swamped-heel", trial, trial.swampedRest(lost));
+  private Reading lies(LoadedBoat boat, CheckQuestion question, List<Space> lost) {
+    return SwampedLevel.outOfUpright(rules, question, "swamped-heel", boat, boat.swampedRest(lost));
   }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import thwartwise.loadcase.LoadedBoat;
 
 /**
- * One question put to the boat. A check takes its readings from any trial; how they become a
+ * One question put to the boat. A check takes its readings from any loaded boat; how they become a
  * finding is the same for all (see {@link Findings}).
  */
 public interface Check {
@@ -20,17 +20,17 @@ public interface Check {
     return false;
   }
 
-  /** The same readings in the same order for every trial of a craft. */
-  List<Reading> readings(LoadedBoat trial);
+  /** The same readings in the same order for every loaded boat of a boat. */
+  List<Reading> readings(LoadedBoat boat);
 
   /**
    * The readings, where what is not met in a rest found from a balance already known is asked once
    * more of the boat let go upright: none but that answer refuses anything.
    */
-  default List<Reading> confirmedReadings(LoadedBoat trial) {
-    List<Reading> readings = readings(trial);
-    return !trial.beganNear() || readings.stream().allMatch(Reading::met)
+  default List<Reading> confirmedReadings(LoadedBoat boat) {
+    List<Reading> readings = readings(boat);
+    return !boat.beganNear() || readings.stream().allMatch(Reading::met)
         ? readings
-        : readings(trial.fromUpright());
+        : readings(boat.fromUpright());
   }
 }

@@ -14,16 +14,16 @@ public record ClimbingIn(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     double adult = rules.value("design-person");
     HeelReadings heeled = new HeelReadings(rules);
     List<Reading> readings = new ArrayList<>();
     readings.addAll(
         heeled.readings(
-            CheckId.CLIMBING_IN_OVER_THE_SIDE, PeopleMoves.climbingInOverTheSide(trial, adult)));
+            CheckId.CLIMBING_IN_OVER_THE_SIDE, PeopleMoves.climbingInOverTheSide(boat, adult)));
     readings.addAll(
         heeled.readings(
-            CheckId.CLIMBING_IN_OVER_THE_STERN, PeopleMoves.climbingInOverTheStern(trial, adult)));
+            CheckId.CLIMBING_IN_OVER_THE_STERN, PeopleMoves.climbingInOverTheStern(boat, adult)));
     return readings;
   }
 }

@@ -32,30 +32,30 @@ public record DrainOpen(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     List<Opening> drains =
-        trial.craft().boat().openings().stream()
+        boat.model().boat().openings().stream()
             .filter(o -> o.closedBy().isPresent() && o.into().isEmpty())
             .toList();
     if (drains.isEmpty()) {
       return List.of();
     }
-    LooseWater water = trial.looseWater();
-    Equilibria rest = trial.atRest();
+    LooseWater water = boat.looseWater();
+    Equilibria rest = boat.atRest();
     double trouble =
-        WaterLimits.of(water, Bay.WHOLE, trial.edges()).trouble().orElse(Double.POSITIVE_INFINITY);
+        WaterLimits.of(water, Bay.WHOLE, boat.edges()).trouble().orElse(Double.POSITIVE_INFINITY);
     List<Reading> readings = new ArrayList<>();
-    drains.forEach(d -> readings.add(reading(trial, rest, water, d, trouble)));
+    drains.forEach(d -> readings.add(reading(boat, rest, water, d, trouble)));
     return readings;
   }
 
   private Reading reading(
-      LoadedBoat trial, Equilibria rest, LooseWater water, Opening drain, double trouble) {
+      LoadedBoat boat, Equilibria rest, LooseWater water, Opening drain, double trouble) {
     if (!rest.allUpright()) {
-      return reading(trial, drain, OptionalDouble.empty(), SteadyRest.words(rest));
+      return reading(boat, drain, OptionalDouble.empty(), SteadyRest.words(rest));
     }
     if (rest.reached().stream().allMatch(p -> p.above(drain.middle()) >= 0)) {
-      return reading(trial, drain, OptionalDouble.of(A_DAY), ABOVE);
+      return reading(boat, drain, OptionalDouble.of(A_DAY), ABOVE);
     }
     double area = area(drain) * rules.value("drain-coefficient");
     double noticed = Math.min(rules.value("loose-water") / 1000, trouble);
@@ -63,10 +63,10 @@ public record DrainOpen(RuleSet rules) implements Check {
     boolean stops = inflow.levelAt().isPresent();
     double seconds = stops ? A_DAY : inflow.seconds();
     return reading(
-        trial, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble, trial.units()));
+        boat, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble, boat.units()));
   }
 
-  private Reading reading(LoadedBoat trial, Opening drain, OptionalDouble seconds, String note) {
+  private Reading reading(LoadedBoat boat, Opening drain, OptionalDouble seconds, String note) {
     Limit limit = rules.limit("drain-minutes");
     return new Reading(
         CheckQuestion.of(
@@ -74,7 +74,7 @@ public record DrainOpen(RuleSet rules) implements Check {
         Margin.atLeast(60 * limit.value(), seconds, Unit.MINUTE),
         true,
         limit.cited(),
-        trial.loadCase().with(List.of(LoadCaseStep.of(Act.OPEN))),
+        boat.loadCase().with(List.of(LoadCaseStep.of(Act.OPEN))),
         note);
   }
 

@@ -12,11 +12,11 @@ import thwartwise.measure.UnitFormat;
 public final class Findings {
   private Findings() {}
 
-  public static List<Finding> of(Check check, LoadedBoat trial, Allowance allowance) {
-    List<Reading> measured = check.confirmedReadings(trial.under(Allowance.NONE));
-    List<Reading> cautious = check.confirmedReadings(trial.under(allowance));
+  public static List<Finding> of(Check check, LoadedBoat boat, Allowance allowance) {
+    List<Reading> measured = check.confirmedReadings(boat.under(Allowance.NONE));
+    List<Reading> cautious = check.confirmedReadings(boat.under(allowance));
     return measured.stream()
-        .map(m -> finding(check.role(), m, twin(m, cautious), trial.units()))
+        .map(m -> finding(check.role(), m, twin(m, cautious), boat.units()))
         .toList();
   }
 

@@ -20,16 +20,16 @@ public record FreeboardAtRest(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    Limit limit = limitFor(trial.craft().form());
-    LowestEdge lowest = LowestEdge.of(UsualPosture.of(rules, trial).atRest(), trial);
+  public List<Reading> readings(LoadedBoat boat) {
+    Limit limit = limitFor(boat.model().form());
+    LowestEdge lowest = LowestEdge.of(UsualPosture.of(rules, boat).atRest(), boat);
     return List.of(
         new Reading(
             QUESTION,
             Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
             lowest.assessed(),
             limit.cited(),
-            trial.loadCase(),
+            boat.loadCase(),
             lowest.words()));
   }
 

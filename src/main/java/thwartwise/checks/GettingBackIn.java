@@ -16,9 +16,9 @@ public record GettingBackIn(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     double adult = rules.value("design-person");
-    LoadedBoat beside = trial.empty(Act.OTHERS_IN_THE_WATER);
+    LoadedBoat beside = boat.empty(Act.OTHERS_IN_THE_WATER);
     return Stream.of(
             reading(
                 CheckId.GETTING_BACK_IN_OVER_THE_SIDE,

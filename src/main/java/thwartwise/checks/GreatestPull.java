@@ -16,26 +16,26 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     return Stream.of(true, false)
-        .flatMap(astern -> LineOut.of(rules, trial, astern).stream())
-        .flatMap(line -> readings(trial, line))
+        .flatMap(astern -> LineOut.of(rules, boat, astern).stream())
+        .flatMap(line -> readings(boat, line))
         .toList();
   }
 
-  private Stream<Reading> readings(LoadedBoat trial, LineOut line) {
+  private Stream<Reading> readings(LoadedBoat boat, LineOut line) {
     CheckQuestion ahead = asked(Measure.PULL, line);
     CheckQuestion aside = asked(Measure.PULL_ABEAM, line);
-    double expected = line.expected(trial);
-    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial);
+    double expected = line.expected(boat);
+    LowestEdge lowest = LowestEdge.of(boat.atRest(), boat);
     if (!(lowest.height().orElse(-1) >= 0)) {
       Reading none =
-          reading(trial, ahead, OptionalDouble.empty(), expected, lowest.assessed(), wet(lowest));
+          reading(boat, ahead, OptionalDouble.empty(), expected, lowest.assessed(), wet(lowest));
       return Stream.of(none, none.of(aside));
     }
     return Stream.of(
-        reading(trial, ahead, line.greatest(trial, expected), expected),
-        reading(trial, aside, line.greatestAbeam(trial, expected), expected));
+        reading(boat, ahead, line.greatest(boat, expected), expected),
+        reading(boat, aside, line.greatestAbeam(boat, expected), expected));
   }
 
   private static CheckQuestion asked(Measure measure, LineOut line) {
@@ -48,16 +48,16 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      LoadedBoat trial, CheckQuestion question, double greatest, double expected) {
+      LoadedBoat boat, CheckQuestion question, double greatest, double expected) {
     String note =
         "level pull before water comes in, against what current and wind may snatch end on";
     String further =
         greatest < rules.value("greatest-pull") ? "" : "; nothing harder was looked at";
-    return reading(trial, question, OptionalDouble.of(greatest), expected, true, note + further);
+    return reading(boat, question, OptionalDouble.of(greatest), expected, true, note + further);
   }
 
   private Reading reading(
-      LoadedBoat trial,
+      LoadedBoat boat,
       CheckQuestion question,
       OptionalDouble value,
       double expected,
@@ -68,7 +68,7 @@ public record GreatestPull(RuleSet rules) implements Check {
         Margin.atLeast(expected, value, Unit.NEWTON),
         assessed,
         rules.limit("drag-water").cited(),
-        trial.loadCase(),
+        boat.loadCase(),
         note);
   }
 }

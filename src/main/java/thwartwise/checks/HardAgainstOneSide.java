@@ -17,16 +17,16 @@ public record HardAgainstOneSide(RuleSet rules) implements Check {
 
   @Override
   public List<Reading> readings(LoadedBoat seated) {
-    LoadedBoat trial = UsualPosture.of(rules, seated);
+    LoadedBoat boat = UsualPosture.of(rules, seated);
     HeelReadings heeled = new HeelReadings(rules);
     List<Reading> readings = new ArrayList<>();
-    if (trial.people().size() > 1) {
+    if (boat.people().size() > 1) {
       readings.addAll(
           heeled.readings(
               CheckId.EVERYONE_HARD_TO_ONE_SIDE,
-              PeopleMoves.everyone(trial, 1, Act.EVERYONE_HARD_TO_THE_SIDE)));
+              PeopleMoves.everyone(boat, 1, Act.EVERYONE_HARD_TO_THE_SIDE)));
     }
-    readings.addAll(heeled.readings(CheckId.ONE_PERSON_HARD_TO_ONE_SIDE, PeopleMoves.one(trial)));
+    readings.addAll(heeled.readings(CheckId.ONE_PERSON_HARD_TO_ONE_SIDE, PeopleMoves.one(boat)));
     return readings;
   }
 }

@@ -20,25 +20,24 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     List<Reading> readings = new ArrayList<>();
-    for (Opening hatch : trial.craft().boat().openings()) {
+    for (Opening hatch : boat.model().boat().openings()) {
       hatch
           .into()
           .filter(chamber -> hatch.closedBy().isPresent())
-          .ifPresent(chamber -> readings.addAll(readings(trial, hatch, chamber)));
+          .ifPresent(chamber -> readings.addAll(readings(boat, hatch, chamber)));
     }
     return readings;
   }
 
-  private List<Reading> readings(LoadedBoat trial, Opening hatch, String chamber) {
-    List<Space> filled = trial.counted().stream().filter(s -> s.part().isMeantBy(chamber)).toList();
+  private List<Reading> readings(LoadedBoat boat, Opening hatch, String chamber) {
+    List<Space> filled = boat.counted().stream().filter(s -> s.part().isMeantBy(chamber)).toList();
     if (filled.isEmpty()) {
       return List.of();
     }
     LoadedBoat open =
-        trial.after(
-            Disturbance.moved(LoadCaseStep.of(Act.LEFT_OPEN, hatch.name()), trial.people()));
+        boat.after(Disturbance.moved(LoadCaseStep.of(Act.LEFT_OPEN, hatch.name()), boat.people()));
     Equilibria poses = Equilibria.of(fillings(filled).map(open::swampedRest).toList());
     return List.of(
         SwampedLift.toSpare(rules, open, asked(Measure.LIFT, hatch), filled, ""),

@@ -41,7 +41,7 @@ final class HeelReadings {
     this.head = head;
   }
 
-  /** Two readings: heel, freeboard left. A trial with nobody to move has none. */
+  /** Two readings: heel, freeboard left. A loaded boat with nobody to move has none. */
   List<Reading> readings(CheckId check, List<LoadedBoat> ways, String... things) {
     List<Reading> heels = new ArrayList<>();
     List<Reading> freeboards = new ArrayList<>();
@@ -71,7 +71,7 @@ final class HeelReadings {
     OptionalDouble value = SteadyRest.greatest(rest, SteadyRest::heel);
     return new Reading(
         question,
-        Margin.atMost(limit(base, way.craft().form().length()), value, Unit.DEGREE),
+        Margin.atMost(limit(base, way.model().form().length()), value, Unit.DEGREE),
         rest.assessed(),
         base.cited(),
         way.loadCase(),

@@ -21,11 +21,11 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    if (trial.people().isEmpty()) {
+  public List<Reading> readings(LoadedBoat boat) {
+    if (boat.people().isEmpty()) {
       return List.of();
     }
-    List<LoadedBoat> ways = Stream.of(1.0, -1.0).flatMap(s -> holding(trial, s).stream()).toList();
+    List<LoadedBoat> ways = Stream.of(1.0, -1.0).flatMap(s -> holding(boat, s).stream()).toList();
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return List.of(
         SwampedLevel.outOfUpright(
@@ -36,12 +36,12 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
             poses));
   }
 
-  private List<LoadedBoat> holding(LoadedBoat trial, double side) {
-    HullForm form = trial.craft().form();
+  private List<LoadedBoat> holding(LoadedBoat boat, double side) {
+    HullForm form = boat.model().form();
     double each = rules.value("hanging") / Gravity.STANDARD;
     List<Loading.Weight> hands = new ArrayList<>();
-    trial.people().forEach(b -> hands.add(new Loading.Weight(each, form.railAt(b.x(), side > 0))));
-    return trial.toSide(
+    boat.people().forEach(b -> hands.add(new Loading.Weight(each, form.railAt(b.x(), side > 0))));
+    return boat.toSide(
         Disturbance.weighed(LoadCaseStep.of(Act.HOLDING_ONE_SIDE), List.of(), hands), side);
   }
 }

@@ -15,17 +15,17 @@ public record Kneeling(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     double share = rules.value("offset-share");
-    List<LoadedBoat> ways = PeopleMoves.kneeling(trial, share);
+    List<LoadedBoat> ways = PeopleMoves.kneeling(boat, share);
     HeelReadings heeled = new HeelReadings(rules);
-    List<LoadedBoat> seated = PeopleMoves.everyone(trial, share, Act.EVERYONE_PART_OF_THE_WAY);
+    List<LoadedBoat> seated = PeopleMoves.everyone(boat, share, Act.EVERYONE_PART_OF_THE_WAY);
     List<String> figures =
         heeled.readings(CheckId.KNEELING, seated).stream()
             .map(
                 r ->
                     r.value().isPresent()
-                        ? "seated " + FigureWords.of(r.margin(), trial.units())
+                        ? "seated " + FigureWords.of(r.margin(), boat.units())
                         : "seated no steady rest")
             .toList();
     List<Reading> kneeling = heeled.readings(CheckId.KNEELING, ways);

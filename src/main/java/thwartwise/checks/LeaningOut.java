@@ -13,7 +13,7 @@ public record LeaningOut(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    return new HeelReadings(rules).readings(CheckId.LEANING_OUT, PeopleMoves.leaningOut(trial));
+  public List<Reading> readings(LoadedBoat boat) {
+    return new HeelReadings(rules).readings(CheckId.LEANING_OUT, PeopleMoves.leaningOut(boat));
   }
 }

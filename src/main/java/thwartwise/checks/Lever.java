@@ -11,12 +11,12 @@ final class Lever {
   private Lever() {}
 
   /** At rest before the force came, m; no pose has no lever. */
-  static double of(LoadedBoat trial, Vector3 at, Vector3 toward) {
-    return trial.atRest().worst().map(p -> above(trial, at, p, toward)).orElse(0.0);
+  static double of(LoadedBoat boat, Vector3 at, Vector3 toward) {
+    return boat.atRest().worst().map(p -> above(boat, at, p, toward)).orElse(0.0);
   }
 
-  private static double above(LoadedBoat trial, Vector3 at, Pose pose, Vector3 toward) {
-    Solid under = trial.craft().form().outside().under(pose.plane());
+  private static double above(LoadedBoat boat, Vector3 at, Pose pose, Vector3 toward) {
+    Solid under = boat.model().form().outside().under(pose.plane());
     return pose.above(at) - pose.above(Profile.of(under, toward).centre());
   }
 }

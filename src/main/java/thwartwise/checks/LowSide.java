@@ -19,8 +19,8 @@ public record LowSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    return PeopleMoves.everyone(trial.stiff(), 1, Act.EVERYONE_STIFF_ON_THE_LOW_SIDE).stream()
+  public List<Reading> readings(LoadedBoat boat) {
+    return PeopleMoves.everyone(boat.stiff(), 1, Act.EVERYONE_STIFF_ON_THE_LOW_SIDE).stream()
         .map(this::reading)
         .min(Reading.WORST_FIRST)
         .stream()
@@ -54,8 +54,8 @@ public record LowSide(RuleSet rules) implements Check {
     return reading(low, OptionalDouble.of(rights ? curve.energy() : 0), true, note);
   }
 
-  private static String moment(double newtonMetres, LoadedBoat trial) {
-    UnitFormat units = new UnitFormat(trial.craft().boat().units());
+  private static String moment(double newtonMetres, LoadedBoat boat) {
+    UnitFormat units = new UnitFormat(boat.model().boat().units());
     return units.either(
         String.format(Locale.ROOT, "%.0f Nm", Math.floor(newtonMetres)),
         () -> units.moment(newtonMetres, UnitFormat.Side.DOWN));

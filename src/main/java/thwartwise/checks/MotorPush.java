@@ -23,23 +23,23 @@ public record MotorPush(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    return trial.craft().boat().propulsion() instanceof Propulsion.Outboard motor
-        ? new HeelReadings(rules).readings(CheckId.MOTOR_HARD_OVER, bothSides(trial, motor))
+  public List<Reading> readings(LoadedBoat boat) {
+    return boat.model().boat().propulsion() instanceof Propulsion.Outboard motor
+        ? new HeelReadings(rules).readings(CheckId.MOTOR_HARD_OVER, bothSides(boat, motor))
         : List.of();
   }
 
-  private List<LoadedBoat> bothSides(LoadedBoat trial, Propulsion.Outboard motor) {
+  private List<LoadedBoat> bothSides(LoadedBoat boat, Propulsion.Outboard motor) {
     double push = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
     double angle = Math.toRadians(rules.value("motor-over"));
-    Vector3 at = propeller(trial.craft().form());
-    double lever = Lever.of(trial, at, Vector3.of(0, 1, 0));
+    Vector3 at = propeller(boat.model().form());
+    double lever = Lever.of(boat, at, Vector3.of(0, 1, 0));
     List<LoadedBoat> ways = new ArrayList<>();
     for (double side : List.of(1.0, -1.0)) {
       Force force = new Force(at, push * Math.cos(angle), side * push * Math.sin(angle));
       LoadCaseStep over =
           new LoadCaseStep.MotorPush(push, lever, Optional.of(PeopleMoves.side(side)));
-      ways.add(trial.after(Disturbance.pulled(over, trial.people(), List.of(force))));
+      ways.add(boat.after(Disturbance.pulled(over, boat.people(), List.of(force))));
     }
     return ways;
   }

@@ -24,15 +24,15 @@ public record OneChamberLost(RuleSet rules) implements Check {
 
   /** The worst chamber to lose; a boat with none that counts has nothing to lose here. */
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    return trial.counted().stream().map(s -> reading(trial, s)).min(Reading.WORST_FIRST).stream()
+  public List<Reading> readings(LoadedBoat boat) {
+    return boat.counted().stream().map(s -> reading(boat, s)).min(Reading.WORST_FIRST).stream()
         .toList();
   }
 
-  private Reading reading(LoadedBoat trial, Space lost) {
+  private Reading reading(LoadedBoat boat, Space lost) {
     return SwampedLift.toSpare(
         rules,
-        trial,
+        boat,
         CheckQuestion.of(CheckId.ONE_CHAMBER_LOST, Measure.LIFT, lost.name()),
         List.of(lost),
         "the chamber whose loss costs most");

@@ -13,8 +13,8 @@ public record OnePersonStanding(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     return new HeelReadings(rules)
-        .readings(CheckId.ONE_PERSON_STANDING, PeopleMoves.standing(trial));
+        .readings(CheckId.ONE_PERSON_STANDING, PeopleMoves.standing(boat));
   }
 }

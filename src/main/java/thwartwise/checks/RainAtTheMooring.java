@@ -27,15 +27,15 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    LoadedBoat moored = trial.empty(Act.LEFT_AT_THE_MOORING);
+  public List<Reading> readings(LoadedBoat boat) {
+    LoadedBoat moored = boat.empty(Act.LEFT_AT_THE_MOORING);
     LooseWater water = moored.looseWater();
     double trouble =
         WaterLimits.of(water, Bay.WHOLE, moored.edges())
             .trouble()
             .orElse(water.capacity(Bay.WHOLE));
-    double area = open(trial.craft());
-    UnitFormat units = trial.units();
+    double area = open(boat.model());
+    UnitFormat units = boat.units();
     Limit limit = rules.limit("rain");
     return List.of(
         new Reading(
@@ -57,11 +57,11 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
   }
 
   /** What the rain falls into: the plan of the rail without the decked lengths, m². */
-  private static double open(BoatModel craft) {
+  private static double open(BoatModel model) {
     Vector3 up = Vector3.of(0, 0, 1);
-    Solid outside = craft.form().outside();
+    Solid outside = model.form().outside();
     double covered = 0;
-    for (Span deck : craft.boat().hull().decked()) {
+    for (Span deck : model.boat().hull().decked()) {
       covered += Profile.of(outside.within(new Box(deck, Span.ALL, Span.ALL)), up).area();
     }
     return Math.max(1e-6, Profile.of(outside, up).area() - covered);

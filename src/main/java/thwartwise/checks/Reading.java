@@ -6,7 +6,7 @@ import java.util.function.UnaryOperator;
 import thwartwise.loadcase.LoadCase;
 
 /**
- * One number a check took from one trial, beside what it needs.
+ * One number a check took from one loaded boat, beside what it needs.
  *
  * @param assessed false when no answer was found either way
  * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY

@@ -32,22 +32,22 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    if (trial.people().isEmpty() || !trial.atRest().allUpright()) {
+  public List<Reading> readings(LoadedBoat boat) {
+    if (boat.people().isEmpty() || !boat.atRest().allUpright()) {
       return List.of();
     }
     List<Reading> one = new ArrayList<>();
     List<Reading> all = new ArrayList<>();
-    for (Side side : trial.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
+    for (Side side : boat.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
       double to = -side.sign();
-      for (int i = 0; i < trial.people().size(); i++) {
-        Body body = trial.people().get(i);
-        List<Body> people = PeopleMoves.replaced(trial.people(), i, body.hardToSide(to));
-        one.addAll(readings(ONE, trial, people, body.name(), side));
+      for (int i = 0; i < boat.people().size(); i++) {
+        Body body = boat.people().get(i);
+        List<Body> people = PeopleMoves.replaced(boat.people(), i, body.hardToSide(to));
+        one.addAll(readings(ONE, boat, people, body.name(), side));
       }
-      if (trial.people().size() > 1) {
-        List<Body> people = trial.people().stream().map(b -> b.hardToSide(to)).toList();
-        all.addAll(readings(ALL, trial, people, "", side));
+      if (boat.people().size() > 1) {
+        List<Body> people = boat.people().stream().map(b -> b.hardToSide(to)).toList();
+        all.addAll(readings(ALL, boat, people, "", side));
       }
     }
     List<Reading> worst = new ArrayList<>();
@@ -57,17 +57,17 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   private List<Reading> readings(
-      CheckQuestion question, LoadedBoat trial, List<Body> people, String who, Side side) {
+      CheckQuestion question, LoadedBoat boat, List<Body> people, String who, Side side) {
     LoadCaseStep moved =
         new LoadCaseStep.MovedInTime(who, rules.value("shift-time"), Optional.of(side), false);
-    return trial.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
+    return boat.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
         .filter(after -> !after.isOutdoneAfloat())
-        .map(after -> reading(question, trial.stiff(), after.stiff(), side, heel(trial, side)))
+        .map(after -> reading(question, boat.stiff(), after.stiff(), side, heel(boat, side)))
         .toList();
   }
 
-  private static double heel(LoadedBoat trial, Side side) {
-    return side.sign() * trial.atRest().worst().map(Pose::heel).orElse(0.0);
+  private static double heel(LoadedBoat boat, Side side) {
+    return side.sign() * boat.atRest().worst().map(Pose::heel).orElse(0.0);
   }
 
   private Reading reading(
@@ -78,7 +78,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       String none = "no trim balances it";
       return reading(question, after, OptionalDouble.empty(), Math.PI / 2, false, none);
     }
-    double radius = rules.value("roll-radius") * after.craft().form().beam();
+    double radius = rules.value("roll-radius") * after.model().form().beam();
     TimedDynamicHeel swing =
         TimedDynamicHeel.of(old.get(), now.get(), from, rules.value("shift-time"), radius);
     String note =

@@ -16,11 +16,11 @@ public record SittingInItSwamped(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    if (trial.people().isEmpty() || !SwampedCrew.holdsOn(trial.craft(), rules)) {
+  public List<Reading> readings(LoadedBoat boat) {
+    if (boat.people().isEmpty() || !SwampedCrew.holdsOn(boat.model(), rules)) {
       return List.of();
     }
-    return Stream.of(new SwampedLevel(rules).seated(trial), new SwampedMargin(rules).seated(trial))
+    return Stream.of(new SwampedLevel(rules).seated(boat), new SwampedMargin(rules).seated(boat))
         .flatMap(List::stream)
         .map(r -> r.of(CheckQuestion.of(CheckId.SITTING_IN_IT_SWAMPED, r.question().measure())))
         .toList();

@@ -15,14 +15,14 @@ public record SittingUp(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    if (!UsualPosture.kneels(rules, trial)) {
+  public List<Reading> readings(LoadedBoat boat) {
+    if (!UsualPosture.kneels(rules, boat)) {
       return List.of();
     }
     return new HeelReadings(rules)
         .readings(
             CheckId.SITTING_UP,
             PeopleMoves.everyone(
-                trial, rules.value("offset-share"), Act.EVERYONE_ON_THE_SEATS_PART_OF_THE_WAY));
+                boat, rules.value("offset-share"), Act.EVERYONE_ON_THE_SEATS_PART_OF_THE_WAY));
   }
 }

@@ -20,12 +20,11 @@ public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Chec
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    if (trial.people().isEmpty() || Canoe.is(trial.craft().form(), rules) != ofCanoes) {
+  public List<Reading> readings(LoadedBoat boat) {
+    if (boat.people().isEmpty() || Canoe.is(boat.model().form(), rules) != ofCanoes) {
       return List.of();
     }
-    List<LoadedBoat> ways =
-        PeopleMoves.offTheMiddle(trial.stiff(), rules.value("off-middle"), true);
+    List<LoadedBoat> ways = PeopleMoves.offTheMiddle(boat.stiff(), rules.value("off-middle"), true);
     return new HeelReadings(rules).readings(CheckId.STIFF_OFF_THE_MIDDLE, ways);
   }
 }

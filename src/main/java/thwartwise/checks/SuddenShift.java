@@ -40,19 +40,19 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    Equilibria before = trial.atRest();
+  public List<Reading> readings(LoadedBoat boat) {
+    Equilibria before = boat.atRest();
     List<Reading> one = new ArrayList<>();
     List<Reading> all = new ArrayList<>();
-    for (Side side : trial.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
-      for (int i = 0; i < trial.people().size(); i++) {
-        Body body = trial.people().get(i);
-        List<Body> people = PeopleMoves.replaced(trial.people(), i, atSide(body, side));
-        one.addAll(readings(ONE, before, trial, people, body.name(), side));
+    for (Side side : boat.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
+      for (int i = 0; i < boat.people().size(); i++) {
+        Body body = boat.people().get(i);
+        List<Body> people = PeopleMoves.replaced(boat.people(), i, atSide(body, side));
+        one.addAll(readings(ONE, before, boat, people, body.name(), side));
       }
-      if (trial.people().size() > 1) {
-        List<Body> people = trial.people().stream().map(b -> atSide(b, side)).toList();
-        all.addAll(readings(ALL, before, trial, people, "", side));
+      if (boat.people().size() > 1) {
+        List<Body> people = boat.people().stream().map(b -> atSide(b, side)).toList();
+        all.addAll(readings(ALL, before, boat, people, "", side));
       }
     }
     return Stream.of(one, all).flatMap(r -> r.stream().min(Reading.WORST_FIRST).stream()).toList();
@@ -65,12 +65,12 @@ public record SuddenShift(RuleSet rules) implements Check {
   private static List<Reading> readings(
       CheckQuestion question,
       Equilibria before,
-      LoadedBoat trial,
+      LoadedBoat boat,
       List<Body> people,
       String who,
       Side side) {
     LoadCaseStep moved = LoadCaseStep.of(Act.SUDDENLY_HARD_TO_THE_SIDE, who).to(side);
-    return trial.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
+    return boat.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
         .filter(after -> !after.isOutdoneAfloat())
         .map(after -> reading(question, before, after.stiff(), side))
         .toList();

@@ -10,11 +10,11 @@ public final class SwampedCrew {
   private SwampedCrew() {}
 
   /** As the boat file says; otherwise a canoe by its form is held on to. */
-  public static boolean holdsOn(BoatModel craft, RuleSet rules) {
-    return craft
+  public static boolean holdsOn(BoatModel model, RuleSet rules) {
+    return model
         .boat()
         .whenSwamped()
         .map(WhenSwamped.HOLD_ON::equals)
-        .orElseGet(() -> Canoe.is(craft.form(), rules));
+        .orElseGet(() -> Canoe.is(model.form(), rules));
   }
 }

@@ -26,23 +26,23 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   /** A boat that is held on to is not sat in. */
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    return SwampedCrew.holdsOn(trial.craft(), rules) ? List.of() : seated(trial);
+  public List<Reading> readings(LoadedBoat boat) {
+    return SwampedCrew.holdsOn(boat.model(), rules) ? List.of() : seated(boat);
   }
 
   /** The same whatever the crew is meant to do. */
-  List<Reading> seated(LoadedBoat trial) {
-    Equilibria poses = trial.swampedRest(List.of());
-    HullForm form = trial.craft().form();
-    double loss = trial.allowance().freeboardLoss();
+  List<Reading> seated(LoadedBoat boat) {
+    Equilibria poses = boat.swampedRest(List.of());
+    HullForm form = boat.model().form();
+    double loss = boat.allowance().freeboardLoss();
     return List.of(
-        heel(rules, Measure.HEEL, "swamped-heel", trial, poses),
+        heel(rules, Measure.HEEL, "swamped-heel", boat, poses),
         reading(
             Measure.HIGHER_END,
             true,
             rules.limit("swamped-end-above"),
             ends(SteadyRest.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss), poses),
-            trial,
+            boat,
             poses),
         reading(
             Measure.LOWER_END,
@@ -51,7 +51,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
             ends(
                 SteadyRest.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))),
                 poses),
-            trial,
+            boat,
             poses));
   }
 
@@ -60,15 +60,15 @@ public record SwampedLevel(RuleSet rules) implements Check {
   }
 
   private static Reading heel(
-      RuleSet rules, Measure measure, String limit, LoadedBoat trial, Equilibria poses) {
+      RuleSet rules, Measure measure, String limit, LoadedBoat boat, Equilibria poses) {
     OptionalDouble heel = SteadyRest.greatest(poses, SteadyRest::heel);
-    return angle(rules, asked(measure), limit, heel, trial, poses);
+    return angle(rules, asked(measure), limit, heel, boat, poses);
   }
 
   /** How far from upright it lies at the worst of its poses, heel and trim together. */
   static Reading outOfUpright(
-      RuleSet rules, CheckQuestion question, String limit, LoadedBoat trial, Equilibria poses) {
-    return angle(rules, question, limit, SteadyRest.greatest(poses, Pose::tilt), trial, poses);
+      RuleSet rules, CheckQuestion question, String limit, LoadedBoat boat, Equilibria poses) {
+    return angle(rules, question, limit, SteadyRest.greatest(poses, Pose::tilt), boat, poses);
   }
 
   private static Reading angle(
@@ -76,7 +76,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       CheckQuestion question,
       String limit,
       OptionalDouble value,
-      LoadedBoat trial,
+      LoadedBoat boat,
       Equilibria poses) {
     Limit most = rules.limit(limit);
     return new Reading(
@@ -84,7 +84,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         Margin.atMost(Math.toRadians(most.value()), value, Unit.DEGREE),
         poses.assessed(),
         most.cited(),
-        trial.loadCase(),
+        boat.loadCase(),
         SteadyRest.words(poses));
   }
 
@@ -110,7 +110,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       boolean atLeast,
       Limit limit,
       OptionalDouble value,
-      LoadedBoat trial,
+      LoadedBoat boat,
       Equilibria poses) {
     String note = SteadyRest.words(poses);
     boolean clear = !atLeast && value.orElse(0) < 0;
@@ -119,7 +119,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         new Margin(value, limit.value(), atLeast, Unit.METRE),
         poses.assessed(),
         limit.cited(),
-        trial.loadCase(),
+        boat.loadCase(),
         clear && note.isEmpty() ? "minus means above the water" : note);
   }
 }

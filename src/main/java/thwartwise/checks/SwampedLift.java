@@ -30,12 +30,12 @@ public record SwampedLift(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     String note =
-        SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
+        SwampedCrew.holdsOn(boat.model(), rules) && !boat.people().isEmpty()
             ? "everyone in the water with hands on it: nobody sits in it"
             : "";
-    return List.of(toSpare(rules, trial, QUESTION, List.of(), note));
+    return List.of(toSpare(rules, boat, QUESTION, List.of(), note));
   }
 
   /**
@@ -43,20 +43,16 @@ public record SwampedLift(RuleSet rules) implements Check {
    * seated in it, or in the water with hands on it, in whatever pose.
    */
   static Reading toSpare(
-      RuleSet rules,
-      LoadedBoat trial,
-      CheckQuestion question,
-      Collection<Space> lost,
-      String note) {
+      RuleSet rules, LoadedBoat boat, CheckQuestion question, Collection<Space> lost, String note) {
     Limit each = rules.limit("swamped-lift-per-person");
     LoadedBoat crewed =
-        SwampedCrew.holdsOn(trial.craft(), rules) && !trial.people().isEmpty()
-            ? trial.empty(Act.HANDS_ON_IT)
-            : trial;
+        SwampedCrew.holdsOn(boat.model(), rules) && !boat.people().isEmpty()
+            ? boat.empty(Act.HANDS_ON_IT)
+            : boat;
     return new Reading(
         question,
         Margin.atLeast(
-            each.value() * trial.people().size(),
+            each.value() * boat.people().size(),
             OptionalDouble.of(crewed.spareBuoyancy(lost)),
             Unit.KILOGRAM),
         true,

@@ -34,23 +34,23 @@ public record SwampedMargin(RuleSet rules) implements Check {
 
   /** A boat that is held on to is not sat in. */
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    return SwampedCrew.holdsOn(trial.craft(), rules) ? List.of() : seated(trial);
+  public List<Reading> readings(LoadedBoat boat) {
+    return SwampedCrew.holdsOn(boat.model(), rules) ? List.of() : seated(boat);
   }
 
   /** The same whatever the crew is meant to do; nobody in it is nobody off the middle line. */
-  List<Reading> seated(LoadedBoat trial) {
-    if (trial.people().isEmpty()) {
+  List<Reading> seated(LoadedBoat boat) {
+    if (boat.people().isEmpty()) {
       return List.of();
     }
     double off = rules.value("off-middle");
     List<LoadedBoat> half =
-        PeopleMoves.partly(trial, rules.value("swamped-side-share"), rules.value("offset-share"));
+        PeopleMoves.partly(boat, rules.value("swamped-side-share"), rules.value("offset-share"));
     Reading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
     boolean answered =
-        trial.isHurried()
+        boat.isHurried()
             && side.met()
-            && half.stream().allMatch(way -> isFartherThan(off, trial, way));
+            && half.stream().allMatch(way -> isFartherThan(off, boat, way));
     return List.of(
         side,
         answered
@@ -58,7 +58,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
             : reading(
                 OFF_THE_MIDDLE,
                 "swamped-off-middle-heel",
-                PeopleMoves.offTheMiddle(trial, off, false)));
+                PeopleMoves.offTheMiddle(boat, off, false)));
   }
 
   /**
@@ -84,7 +84,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
         SteadyRest.words(poses));
   }
 
-  /** A hurried trial is asked no further once it has gone over. */
+  /** A hurried loaded boat is asked no further once it has gone over. */
   private static Equilibria rest(List<LoadedBoat> ways, double greatest) {
     List<Equilibria> found = new ArrayList<>();
     for (LoadedBoat way : ways) {

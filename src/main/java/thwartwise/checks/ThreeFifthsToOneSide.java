@@ -15,10 +15,10 @@ public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways =
         PeopleMoves.everyone(
-            UsualPosture.of(rules, trial),
+            UsualPosture.of(rules, boat),
             rules.value("offset-share"),
             Act.EVERYONE_PART_OF_THE_WAY);
     return new HeelReadings(rules).readings(CheckId.THREE_FIFTHS_TO_ONE_SIDE, ways);

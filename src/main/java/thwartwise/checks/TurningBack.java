@@ -23,11 +23,11 @@ public record TurningBack(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    LoadedBoat beside = trial.empty(Act.NOBODY_UNDER_IT);
+  public List<Reading> readings(LoadedBoat boat) {
+    LoadedBoat beside = boat.empty(Act.NOBODY_UNDER_IT);
     CapsizedBoat capsized = CapsizedBoat.of(beside.swamped(List.of()));
     double lightest =
-        trial.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
+        boat.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
     return List.of(
         reading(
             Measure.EFFORT,
@@ -53,7 +53,7 @@ public record TurningBack(RuleSet rules) implements Check {
       CapsizedBoat capsized,
       double lightest) {
     Limit share = rules.limit(limit);
-    double lever = share.value() * beside.craft().form().beam() / 2;
+    double lever = share.value() * beside.model().form().beam() / 2;
     return new Reading(
         CheckQuestion.of(CheckId.TURNING_BACK, measure),
         Margin.atMost(lightest * Gravity.STANDARD * lever, capsized.effort(), Unit.NEWTON_METRE),

@@ -26,10 +26,10 @@ record UnlessSeen(Check check, TrialSeen seen) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    Loading loading = trial.loading();
+  public List<Reading> readings(LoadedBoat boat) {
+    Loading loading = boat.loading();
     return loading.extra().isEmpty() && seen.covers(loading.people())
         ? List.of()
-        : check.readings(trial);
+        : check.readings(boat);
   }
 }

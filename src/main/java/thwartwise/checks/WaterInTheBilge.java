@@ -21,20 +21,20 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
-    LooseWater water = trial.looseWater();
+  public List<Reading> readings(LoadedBoat boat) {
+    LooseWater water = boat.looseWater();
     List<Bay> bays = new ArrayList<>(List.of(Bay.WHOLE));
-    bays.addAll(Bay.each(trial.craft()));
-    return bays.stream().flatMap(bay -> of(trial, water, bay).stream()).toList();
+    bays.addAll(Bay.each(boat.model()));
+    return bays.stream().flatMap(bay -> of(boat, water, bay).stream()).toList();
   }
 
-  private List<Reading> of(LoadedBoat trial, LooseWater water, Bay bay) {
-    WaterLimits limits = WaterLimits.of(water, bay, trial.edges());
+  private List<Reading> of(LoadedBoat boat, LooseWater water, Bay bay) {
+    WaterLimits limits = WaterLimits.of(water, bay, boat.edges());
     double full = water.capacity(bay);
     return List.of(
-        reading(trial, bay, Measure.FIRST_EDGE_UNDER, limits.edgeUnder(), full, edge(limits)),
+        reading(boat, bay, Measure.FIRST_EDGE_UNDER, limits.edgeUnder(), full, edge(limits)),
         reading(
-            trial,
+            boat,
             bay,
             Measure.NO_LONGER_COMES_BACK,
             limits.noReturn(),
@@ -52,7 +52,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   }
 
   private Reading reading(
-      LoadedBoat trial,
+      LoadedBoat boat,
       Bay bay,
       Measure measure,
       OptionalDouble litres,
@@ -66,7 +66,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
             limit.value() / 1000, OptionalDouble.of(litres.orElse(otherwise)), Unit.LITRE),
         true,
         limit.cited(),
-        trial.loadCase(),
+        boat.loadCase(),
         note);
   }
 }

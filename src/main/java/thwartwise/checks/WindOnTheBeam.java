@@ -21,29 +21,29 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat trial) {
+  public List<Reading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways =
-        trial.atRest().worst().map(pose -> bothSides(trial, pose)).orElse(List.of(trial));
+        boat.atRest().worst().map(pose -> bothSides(boat, pose)).orElse(List.of(boat));
     return new HeelReadings(rules, rules.value("wind-heel-share"))
         .readings(CheckId.WIND_ON_THE_BEAM, ways);
   }
 
-  private List<LoadedBoat> bothSides(LoadedBoat trial, Pose pose) {
+  private List<LoadedBoat> bothSides(LoadedBoat boat, Pose pose) {
     Wind wind = Wind.of(rules);
     List<LoadedBoat> ways = new ArrayList<>();
     for (double toPort : List.of(1.0, -1.0)) {
       Vector3 from = pose.plane().athwart().times(-toPort);
-      double push = wind.push(trial, pose, from);
-      Vector3 centre = wind.centre(trial, pose, from);
+      double push = wind.push(boat, pose, from);
+      Vector3 centre = wind.centre(boat, pose, from);
       LoadCaseStep blown =
           new LoadCaseStep.WindPush(
               rules.value("wind"),
               push,
-              Lever.of(trial, centre, from),
+              Lever.of(boat, centre, from),
               Optional.of(PeopleMoves.side(toPort)),
               false);
       List<Force> forces = List.of(new Force(centre, 0, toPort * push));
-      ways.addAll(trial.toSide(Disturbance.pulled(blown, trial.people(), forces), toPort));
+      ways.addAll(boat.toSide(Disturbance.pulled(blown, boat.people(), forces), toPort));
     }
     return ways;
   }

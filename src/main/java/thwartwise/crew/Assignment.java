@@ -66,8 +66,8 @@ public record Assignment(List<Integer> places) {
    * The people themselves. At one place they sit in order of weight, the heavy ones at its
    * starboard or aft end everywhere, or at the other: nobody tells them which way round.
    */
-  List<Body> bodies(BoatModel craft, List<Double> masses, boolean heavyLast, Packing packing) {
-    List<Place> all = craft.boat().places();
+  List<Body> bodies(BoatModel model, List<Double> masses, boolean heavyLast, Packing packing) {
+    List<Place> all = model.boat().places();
     List<Body> bodies = new ArrayList<>();
     for (int p = 0; p < all.size(); p++) {
       int here = p;
@@ -78,7 +78,7 @@ public record Assignment(List<Integer> places) {
         }
       }
       side.sort(heavyLast ? Comparator.naturalOrder() : Comparator.reverseOrder());
-      bodies.addAll(Seating.seated(craft, all.get(p), side, packing, bodies.size()));
+      bodies.addAll(Seating.seated(model, all.get(p), side, packing, bodies.size()));
     }
     return bodies;
   }

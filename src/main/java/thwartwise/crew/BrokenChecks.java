@@ -17,7 +17,7 @@ public record BrokenChecks(List<Breach> breaches, UnitFormat units) {
   static Optional<BrokenChecks> of(CrewAssessment judge, int people, double mass) {
     Optional<Seating> least = Optional.empty();
     int fewest = Integer.MAX_VALUE;
-    for (Seating seating : Seating.of(people, judge.craft().boat().places())) {
+    for (Seating seating : Seating.of(people, judge.model().boat().places())) {
       // One that breaks as many comes after the first that does; none breaks fewer than one.
       int breached = fewest > 1 ? judge.breached(seating, mass, fewest) : 0;
       if (breached > 0 && breached < fewest) {

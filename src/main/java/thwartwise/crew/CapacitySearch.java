@@ -33,7 +33,7 @@ public final class CapacitySearch {
     this.rules = rules;
     this.design = rules.value("design-person");
     this.heaviest = rules.value("heaviest-person");
-    this.places = judge.craft().boat().places();
+    this.places = judge.model().boat().places();
   }
 
   /** The least that each of so many may be held to, where so many adults are carried, kg. */
@@ -153,17 +153,17 @@ public final class CapacitySearch {
 
   /** One spot that does not carry so much proves that a seating leaves less. */
   boolean mayLeave(Seating seating, double heavy, int mass) {
-    return allHeavyLeave(seating, heavy, mass) && mayLeave(judge.trials(seating, heavy), mass);
+    return allHeavyLeave(seating, heavy, mass) && mayLeave(judge.loadedBoats(seating, heavy), mass);
   }
 
   /** The same of everybody heavy: mostly they decide. */
   private boolean allHeavyLeave(Seating seating, double heavy, int mass) {
-    return mayLeave(judge.trials(seating, heavy).subList(0, 1), mass);
+    return mayLeave(judge.loadedBoats(seating, heavy).subList(0, 1), mass);
   }
 
-  private boolean mayLeave(List<LoadedBoat> trials, int mass) {
-    return LoadSearch.spots(judge.craft()).stream()
+  private boolean mayLeave(List<LoadedBoat> loadedBoats, int mass) {
+    return LoadSearch.spots(judge.model()).stream()
         .map(at -> new Loading.Weight(mass, at))
-        .allMatch(weight -> trials.stream().allMatch(t -> judge.meets(t.with(weight))));
+        .allMatch(weight -> loadedBoats.stream().allMatch(t -> judge.meets(t.with(weight))));
   }
 }

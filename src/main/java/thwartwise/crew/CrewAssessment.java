@@ -30,14 +30,14 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
 /**
- * Says of one craft whether a seating, with nobody heavier than some mass, meets every check that
+ * Says of one boat whether a seating, with nobody heavier than some mass, meets every check that
  * limits crew: as measured and with the allowance taken off, for every mixture of masses.
  */
 public final class CrewAssessment {
   /** What sums in another order may differ by, kg. */
   private static final double NUMERIC = 1e-6;
 
-  private final BoatModel craft;
+  private final BoatModel model;
   private final boolean oneOrder;
   private final double lightest;
   private final Allowance allowance;
@@ -59,14 +59,14 @@ public final class CrewAssessment {
 
   private record SeatingQuestion(Seating seating, double heaviest, List<Check> checks) {}
 
-  public CrewAssessment(BoatModel craft, RuleSet rules) {
-    this.craft = craft;
+  public CrewAssessment(BoatModel model, RuleSet rules) {
+    this.model = model;
     this.oneOrder =
-        craft.isSymmetric() && craft.boat().places().stream().noneMatch(Place::hasLength);
+        model.isSymmetric() && model.boat().places().stream().noneMatch(Place::hasLength);
     this.lightest = rules.value("lightest-person");
-    this.allowance = Allowance.of(rules, craft);
+    this.allowance = Allowance.of(rules, model);
     this.limiting =
-        CautiousChecks.of(rules, craft).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
+        CautiousChecks.of(rules, model).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
     this.dry = limiting.stream().filter(c -> !c.aboutSwamped()).toList();
     this.volumes = limiting.stream().filter(Check::byVolumesAlone).toList();
     this.wet = limiting.stream().filter(c -> c.aboutSwamped() && !c.byVolumesAlone()).toList();
@@ -78,8 +78,8 @@ public final class CrewAssessment {
             .allMatch(limit -> rules.value(limit) >= 0);
   }
 
-  public BoatModel craft() {
-    return craft;
+  public BoatModel model() {
+    return model;
   }
 
   private List<List<Double>> masses(Seating seating, double heaviest) {
@@ -103,15 +103,15 @@ public final class CrewAssessment {
   }
 
   /** Checks that limit crew, put to one loading as measured or with the allowance taken off. */
-  record Asked(LoadedBoat trial, List<Check> checks) {
+  record Asked(LoadedBoat loadedBoat, List<Check> checks) {
     Asked with(Loading.Weight extra) {
-      return new Asked(trial.with(extra), checks);
+      return new Asked(loadedBoat.with(extra), checks);
     }
   }
 
   /** As it is asked of a loading whether it meets, under one allowance, by some of the checks. */
-  Asked asked(LoadedBoat trial, Allowance taken, List<Check> checks) {
-    return new Asked(hurried(trial).under(taken), checks);
+  Asked asked(LoadedBoat loadedBoat, Allowance taken, List<Check> checks) {
+    return new Asked(hurried(loadedBoat).under(taken), checks);
   }
 
   /** As measured, and with what tape and scales may be wrong by taken off. */
@@ -133,7 +133,7 @@ public final class CrewAssessment {
   Headroom headroom(Asked asked) {
     Headroom least = Headroom.UNLIMITED;
     for (Check check : asked.checks) {
-      for (Reading reading : check.confirmedReadings(asked.trial)) {
+      for (Reading reading : check.confirmedReadings(asked.loadedBoat)) {
         least = least.and(Headroom.of(reading, check.aboutSwamped()));
         if (!least.isMet()) {
           return least;
@@ -148,18 +148,18 @@ public final class CrewAssessment {
     return CrewMasses.growing(seating, oneOrder);
   }
 
-  public LoadedBoat trial(Seating seating, List<Double> masses) {
-    return trial(seating, masses, Packing.SPREAD);
+  public LoadedBoat loadedBoat(Seating seating, List<Double> masses) {
+    return loadedBoat(seating, masses, Packing.SPREAD);
   }
 
-  public LoadedBoat trial(Seating seating, List<Double> masses, Packing packing) {
-    return LoadedBoat.of(craft, seating.bodies(craft, masses, packing));
+  public LoadedBoat loadedBoat(Seating seating, List<Double> masses, Packing packing) {
+    return LoadedBoat.of(model, seating.bodies(model, masses, packing));
   }
 
-  public List<LoadedBoat> trials(Seating seating, double heaviest) {
+  public List<LoadedBoat> loadedBoats(Seating seating, double heaviest) {
     return masses(seating, heaviest).stream()
-        .flatMap(masses -> seating.ways(craft, masses).stream())
-        .map(bodies -> LoadedBoat.of(craft, bodies))
+        .flatMap(masses -> seating.ways(model, masses).stream())
+        .map(bodies -> LoadedBoat.of(model, bodies))
         .toList();
   }
 
@@ -169,36 +169,37 @@ public final class CrewAssessment {
     if (before != null) {
       return before;
     }
-    List<LoadedBoat> trials = trials(asked.seating, asked.heaviest);
-    boolean answer = allMeet(asked.seating, trials, t -> meets(t, asked.checks));
+    List<LoadedBoat> loadedBoats = loadedBoats(asked.seating, asked.heaviest);
+    boolean answer = allMeet(asked.seating, loadedBoats, t -> meets(t, asked.checks));
     known.put(asked, answer);
     return answer;
   }
 
   // The mixture that was refused last time is asked first, then everybody heavy: a seating that
   // fails mostly does so at once. Which one is asked first changes no answer.
-  private boolean allMeet(Seating seating, List<LoadedBoat> trials, Predicate<LoadedBoat> meets) {
-    int first = Math.min(lastStop.getOrDefault(seating, 0), trials.size() - 1);
-    if (!meets.test(trials.get(first))) {
+  private boolean allMeet(
+      Seating seating, List<LoadedBoat> loadedBoats, Predicate<LoadedBoat> meets) {
+    int first = Math.min(lastStop.getOrDefault(seating, 0), loadedBoats.size() - 1);
+    if (!meets.test(loadedBoats.get(first))) {
       return false;
     }
     OptionalInt stop =
-        IntStream.range(0, trials.size())
+        IntStream.range(0, loadedBoats.size())
             .parallel()
-            .filter(i -> i != first && !meets.test(trials.get(i)))
+            .filter(i -> i != first && !meets.test(loadedBoats.get(i)))
             .findAny();
     stop.ifPresent(i -> lastStop.put(seating, i));
     return stop.isEmpty();
   }
 
-  /** Whether one trial, as it stands, meets every check that limits crew. */
-  public boolean meets(LoadedBoat trial) {
+  /** Whether one loaded boat, as it stands, meets every check that limits crew. */
+  public boolean meets(LoadedBoat loadedBoat) {
     List<Check> first = lastRefusedBy;
-    if (!meets(trial, first)) {
+    if (!meets(loadedBoat, first)) {
       return false;
     }
     for (List<Check> checks : List.of(volumes, dry, wet)) {
-      if (checks != first && !meets(trial, checks)) {
+      if (checks != first && !meets(loadedBoat, checks)) {
         lastRefusedBy = checks;
         return false;
       }
@@ -212,7 +213,7 @@ public final class CrewAssessment {
    * them. False proves that the lift to spare is not met; true proves nothing.
    */
   public boolean mayBeLifted(List<Body> people) {
-    return craft.trialSeen().filter(seen -> seen.covers(people)).isPresent()
+    return model.trialSeen().filter(seen -> seen.covers(people)).isPresent()
         || Stream.of(allowance, Allowance.NONE)
             .allMatch(a -> spareAtMost(people, a) >= liftEach * people.size() - NUMERIC);
   }
@@ -221,15 +222,15 @@ public final class CrewAssessment {
     double bodies =
         people.stream()
             .map(b -> b.withMass(b.mass() * taken.massFactor()))
-            .mapToDouble(b -> craft.waterDensity() * volume(b) - b.mass())
+            .mapToDouble(b -> model.waterDensity() * volume(b) - b.mass())
             .sum();
     return bodies + spareEmpty.computeIfAbsent(taken, this::spareEmpty);
   }
 
   /** With whichever chamber lost costs most. */
   private double spareEmpty(Allowance taken) {
-    LoadedBoat empty = LoadedBoat.of(craft, List.of()).under(taken);
-    return Stream.concat(Stream.of(List.<Space>of()), craft.spaces().stream().map(List::of))
+    LoadedBoat empty = LoadedBoat.of(model, List.of()).under(taken);
+    return Stream.concat(Stream.of(List.<Space>of()), model.spaces().stream().map(List::of))
         .mapToDouble(empty::spareBuoyancy)
         .min()
         .orElseThrow();
@@ -245,9 +246,9 @@ public final class CrewAssessment {
    *
    * @param enough looked no further once it is below this
    */
-  public double leastMargin(LoadedBoat trial, double enough) {
+  public double leastMargin(LoadedBoat loadedBoat, double enough) {
     double least = Double.POSITIVE_INFINITY;
-    for (LoadedBoat t : List.of(hurried(trial).under(allowance), hurried(trial))) {
+    for (LoadedBoat t : List.of(hurried(loadedBoat).under(allowance), hurried(loadedBoat))) {
       for (Check check : soonest) {
         for (Reading reading : check.confirmedReadings(t)) {
           least = Math.min(least, reading.margin().share());
@@ -260,12 +261,12 @@ public final class CrewAssessment {
     return least;
   }
 
-  /** The worst reading of every check over some trials, after the allowance. */
-  List<QuestionMargin> margins(List<LoadedBoat> trials) {
+  /** The worst reading of every check over some loaded boats, after the allowance. */
+  List<QuestionMargin> margins(List<LoadedBoat> loadedBoats) {
     List<QuestionMargin> worst = new ArrayList<>();
     for (Check check : limiting) {
       List<List<Reading>> all =
-          trials.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
+          loadedBoats.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
       int readings = all.stream().mapToInt(List::size).min().orElse(0);
       for (int i = 0; i < readings; i++) {
         int which = i;
@@ -279,20 +280,20 @@ public final class CrewAssessment {
     return worst;
   }
 
-  private boolean meets(LoadedBoat trial, List<Check> checks) {
+  private boolean meets(LoadedBoat loadedBoat, List<Check> checks) {
     return Stream.of(allowance, Allowance.NONE)
-        .map(hurried(trial)::under)
+        .map(hurried(loadedBoat)::under)
         .allMatch(t -> checks.stream().allMatch(c -> allMet(c.confirmedReadings(t))));
   }
 
-  // A hurried trial stops where an edge is under; no rule in its senses would be met by that.
-  public LoadedBoat hurried(LoadedBoat trial) {
-    return edgesStayOut ? trial.hurried(balances) : trial;
+  // A hurried loaded boat stops where an edge is under; no rule in its senses would be met by that.
+  public LoadedBoat hurried(LoadedBoat loadedBoat) {
+    return edgesStayOut ? loadedBoat.hurried(balances) : loadedBoat;
   }
 
-  /** The trial in full, sharing what rests are known of this boat. */
-  public LoadedBoat remembering(LoadedBoat trial) {
-    return trial.remembering(balances);
+  /** The loaded boat in full, sharing what rests are known of this boat. */
+  public LoadedBoat remembering(LoadedBoat loadedBoat) {
+    return loadedBoat.remembering(balances);
   }
 
   private static boolean allMet(List<Reading> readings) {
@@ -304,21 +305,21 @@ public final class CrewAssessment {
    * further than so many.
    */
   int breached(Seating seating, double heaviest, int enough) {
-    return breached(trials(seating, heaviest), enough);
+    return breached(loadedBoats(seating, heaviest), enough);
   }
 
-  int breached(List<LoadedBoat> trials, int enough) {
+  int breached(List<LoadedBoat> loadedBoats, int enough) {
     Set<CheckQuestion> names = ConcurrentHashMap.newKeySet();
-    trials.parallelStream()
+    loadedBoats.parallelStream()
         .map(this::hurried)
         .flatMap(t -> Stream.of(t, t.under(allowance)))
         .anyMatch(t -> addNotMet(t, names) >= enough);
     return names.size();
   }
 
-  private int addNotMet(LoadedBoat trial, Set<CheckQuestion> names) {
+  private int addNotMet(LoadedBoat loadedBoat, Set<CheckQuestion> names) {
     for (Check check : limiting) {
-      check.confirmedReadings(trial).stream()
+      check.confirmedReadings(loadedBoat).stream()
           .filter(r -> !r.met())
           .map(Reading::question)
           .forEach(names::add);
@@ -328,7 +329,7 @@ public final class CrewAssessment {
 
   /** Those of the boat's papers. */
   UnitFormat units() {
-    return new UnitFormat(craft().boat().units());
+    return new UnitFormat(model().boat().units());
   }
 
   /**
@@ -336,7 +337,7 @@ public final class CrewAssessment {
    * measured if that is not met, otherwise after the allowance.
    */
   public List<Breach> notMet(Seating seating, double heaviest) {
-    return notMet(trials(seating, heaviest));
+    return notMet(loadedBoats(seating, heaviest));
   }
 
   public List<Breach> notMet(List<LoadedBoat> measured) {
@@ -365,10 +366,10 @@ public final class CrewAssessment {
         .forEach(r -> worst.merge(r.question(), new Breach(r, afterAllowance), Breach::worse));
   }
 
-  /** How near the limits a trial comes under the allowance: the least margin, as a share. */
-  public double nearness(LoadedBoat trial) {
+  /** How near the limits a loaded boat comes under the allowance: the least margin, as a share. */
+  public double nearness(LoadedBoat loadedBoat) {
     return limiting.stream()
-        .flatMap(c -> c.readings(trial.under(allowance)).stream())
+        .flatMap(c -> c.readings(loadedBoat.under(allowance)).stream())
         .mapToDouble(r -> r.margin().share())
         .min()
         .orElse(Double.POSITIVE_INFINITY);

@@ -36,8 +36,8 @@ public final class CrewSearch {
     this.design = rules.value("design-person");
     this.lightest = rules.value("lightest-person");
     this.heaviest = rules.value("heaviest-person");
-    this.places = judge.craft().boat().places();
-    this.ways = WaysToSit.of(judge.craft());
+    this.places = judge.model().boat().places();
+    this.ways = WaysToSit.of(judge.model());
   }
 
   /** Every seating of nobody up to so many people that is allowed at a mass. */
@@ -116,7 +116,7 @@ public final class CrewSearch {
   List<List<String>> excluded(int people, double mass) {
     List<List<String>> excluded = new ArrayList<>();
     for (int n = 1; n <= people; n++) {
-      below(n, mass).forEach(s -> excluded.add(s.places(judge.craft())));
+      below(n, mass).forEach(s -> excluded.add(s.places(judge.model())));
     }
     return excluded;
   }

@@ -26,7 +26,7 @@ import thwartwise.rules.RuleSet;
 public final class CrewSeating {
   static final String OWN_LIMIT = "the load limit";
 
-  private final CrewTrials trials;
+  private final AssignmentSearch search;
   private final CrewAssessment judge;
   private final List<Place> places;
   private final FormulaCaps caps;
@@ -35,25 +35,25 @@ public final class CrewSeating {
   private CrewSeating(CrewAssessment judge, FormulaCaps caps) {
     this.judge = judge;
     this.caps = caps;
-    this.trials = new CrewTrials(judge);
-    this.places = judge.craft().boat().places();
+    this.search = new AssignmentSearch(judge);
+    this.places = judge.model().boat().places();
   }
 
   /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
-  public static CrewAnswer of(BoatModel craft, RuleSet rules, List<NamedPerson> members) {
-    return of(craft, new RulesApplied(craft, RuleBook.of(rules)), members, false);
+  public static CrewAnswer of(BoatModel model, RuleSet rules, List<NamedPerson> members) {
+    return of(model, new RulesApplied(model, RuleBook.of(rules)), members, false);
   }
 
   /**
    * Under our own limits and every rule set that applies and takes part, and never above the load
    * limit of the boat: somebody who reads that number must be able to rely on it.
    */
-  public static CrewAnswer of(BoatModel craft, RuleBook book, List<NamedPerson> members) {
-    return of(craft, new RulesApplied(craft, book), members, true);
+  public static CrewAnswer of(BoatModel model, RuleBook book, List<NamedPerson> members) {
+    return of(model, new RulesApplied(model, book), members, true);
   }
 
   private static CrewAnswer of(
-      BoatModel craft, RulesApplied applied, List<NamedPerson> members, boolean withinLoad) {
+      BoatModel model, RulesApplied applied, List<NamedPerson> members, boolean withinLoad) {
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
@@ -61,27 +61,28 @@ public final class CrewSeating {
     if (!outside.isEmpty()) {
       return CrewAnswer.nobody(members, outside);
     }
-    String tooMany = WaysToSit.tooMany(craft, members.size());
+    String tooMany = WaysToSit.tooMany(model, members.size());
     if (!tooMany.isEmpty()) {
       return CrewAnswer.nobody(members, List.of(tooMany));
     }
     RuleSet rules = applied.inForce();
-    CrewAssessment judge = new CrewAssessment(craft, rules);
+    CrewAssessment judge = new CrewAssessment(model, rules);
     Limits limits = new Limits(judge, rules, applied.caps());
     List<String> nobody = limits.nobodyBecause();
     if (!nobody.isEmpty()) {
       return CrewAnswer.nobody(members, nobody);
     }
-    FormulaCaps caps = new FormulaCaps(applied.caps(), craft.boat().kitMass());
+    FormulaCaps caps = new FormulaCaps(applied.caps(), model.boat().kitMass());
     FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.amounts(limits).load()) : caps;
     return new CrewSeating(judge, all).answer(List.copyOf(members));
   }
 
   private CrewAnswer answer(List<NamedPerson> members) {
     List<NamedPerson> crew = largest(members);
-    Optional<CrewTrials.Rated> best = crew.isEmpty() ? Optional.empty() : trials.best(crew);
+    Optional<AssignmentSearch.Rated> best = crew.isEmpty() ? Optional.empty() : search.best(crew);
     List<NamedPerson> going = best.isPresent() ? crew : List.of();
-    Assignment seats = best.map(CrewTrials.Rated::assignment).orElse(new Assignment(List.of()));
+    Assignment seats =
+        best.map(AssignmentSearch.Rated::assignment).orElse(new Assignment(List.of()));
     List<NamedPerson> ashore = members.stream().filter(m -> !going.contains(m)).toList();
     List<String> stops = ashore.isEmpty() ? List.of() : stops(members);
     return new CrewAnswer(
@@ -89,7 +90,7 @@ public final class CrewSeating {
         ashore,
         stops.isEmpty() ? "" : stops.get(0),
         stops,
-        judge.margins(going.isEmpty() ? List.of() : trials.trials(going, seats)),
+        judge.margins(going.isEmpty() ? List.of() : search.loadedBoats(going, seats)),
         notAlone(going),
         moves(going, seats));
   }
@@ -144,9 +145,9 @@ public final class CrewSeating {
         crew.isEmpty()
             ? judge.meetsAll(Seating.of(0, places).get(0), 0)
             : isWithinRules(crew)
-                && trials.mayBeLifted(crew)
+                && search.mayBeLifted(crew)
                 && IntStream.range(0, crew.size()).allMatch(i -> mayGo(without(crew, i)))
-                && trials.any(crew).isPresent();
+                && search.any(crew).isPresent();
     known.put(NamedPerson.ranges(crew), may);
     return may;
   }
@@ -174,7 +175,7 @@ public final class CrewSeating {
     if (!isWithinRules(members)) {
       return List.of(overTheRules(members));
     }
-    if (trials.any(members).isEmpty()) {
+    if (search.any(members).isEmpty()) {
       return stops(members, "");
     }
     for (int size = 0; size < members.size(); size++) {
@@ -206,7 +207,7 @@ public final class CrewSeating {
   }
 
   private List<String> stops(List<NamedPerson> crew, String who) {
-    return trials.breaks(crew).map(BrokenChecks::words).orElse(List.of()).stream()
+    return search.breaks(crew).map(BrokenChecks::words).orElse(List.of()).stream()
         .map(words -> who + words)
         .toList();
   }
@@ -226,7 +227,7 @@ public final class CrewSeating {
     List<CrewAnswer.NotAlone> not = new ArrayList<>();
     for (NamedPerson member : going) {
       for (int p = 0; p < places.size(); p++) {
-        if (!trials.meets(List.of(member), new Assignment(List.of(p)))) {
+        if (!search.meets(List.of(member), new Assignment(List.of(p)))) {
           not.add(new CrewAnswer.NotAlone(member, places.get(p).name()));
         }
       }
@@ -238,8 +239,8 @@ public final class CrewSeating {
     List<CrewAnswer.Move> moves = new ArrayList<>();
     for (int i = 0; i < going.size() && going.size() > 1; i++) {
       List<NamedPerson> left = without(going, i);
-      if (!trials.meets(left, seats.without(i))) {
-        Assignment then = trials.best(left).orElseThrow().assignment();
+      if (!search.meets(left, seats.without(i))) {
+        Assignment then = search.best(left).orElseThrow().assignment();
         moves.add(new CrewAnswer.Move(going.get(i), seats(left, then)));
       }
     }

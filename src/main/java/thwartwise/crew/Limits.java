@@ -20,7 +20,7 @@ import thwartwise.rules.RuleSet;
  * lowest of them.
  */
 public final class Limits {
-  private final BoatModel craft;
+  private final BoatModel model;
   private final RuleSet rules;
   private final List<CapacityFigure> figures;
   private final FormulaCaps caps;
@@ -33,10 +33,10 @@ public final class Limits {
 
   public Limits(CrewAssessment judge, RuleSet rules, List<CapacityFigure> figures) {
     this.judge = judge;
-    this.craft = judge.craft();
+    this.model = judge.model();
     this.rules = rules;
     this.figures = figures;
-    this.caps = new FormulaCaps(figures, craft.boat().kitMass());
+    this.caps = new FormulaCaps(figures, model.boat().kitMass());
     this.search = new CrewSearch(judge, rules);
     this.capacity = new CapacitySearch(judge, search, caps, rules);
     this.design = rules.value("design-person");
@@ -94,7 +94,7 @@ public final class Limits {
         withheld,
         reasons(people, crew, outside),
         withheld ? List.of() : margins(crew),
-        SwampedCrew.holdsOn(craft, rules));
+        SwampedCrew.holdsOn(model, rules));
   }
 
   /** The figures of the recommendation alone, which cost a part of the work. */
@@ -133,7 +133,7 @@ public final class Limits {
   }
 
   private Capacity amounts(int people, double crew, double load) {
-    double room = Math.max(0, load - craft.boat().kitMass());
+    double room = Math.max(0, load - model.boat().kitMass());
     return new Capacity(people, Math.floor(Math.min(crew, room)), load, room);
   }
 
@@ -143,7 +143,7 @@ public final class Limits {
   }
 
   private double load(double besidesKit) {
-    return Math.floor(Math.min(caps.load(), craft.boat().kitMass() + besidesKit));
+    return Math.floor(Math.min(caps.load(), model.boat().kitMass() + besidesKit));
   }
 
   /** People, and what may be aboard besides while none of them is heavier than an adult, kg. */
@@ -153,13 +153,13 @@ public final class Limits {
 
   /** Whole kg. */
   private double extra(Crew crew) {
-    double room = Math.max(0, load() - craft.boat().kitMass());
+    double room = Math.max(0, load() - model.boat().kitMass());
     return Math.floor(Math.min(extra(rows.get().get(crew.people() - 1)), room));
   }
 
   private double extra(Row row) {
     double people = row.people() * Math.min(row.each(), design);
-    return Math.max(0, Math.min(besides(row).mass(), load() - craft.boat().kitMass() - people));
+    return Math.max(0, Math.min(besides(row).mass(), load() - model.boat().kitMass() - people));
   }
 
   private Besides besides(Row row) {
@@ -167,20 +167,20 @@ public final class Limits {
   }
 
   private List<QuestionMargin> margins(Crew crew) {
-    List<LoadedBoat> trials =
-        crew.seatings().stream().flatMap(s -> judge.trials(s, crew.each()).stream()).toList();
-    return judge.margins(trials).stream()
+    List<LoadedBoat> loadedBoats =
+        crew.seatings().stream().flatMap(s -> judge.loadedBoats(s, crew.each()).stream()).toList();
+    return judge.margins(loadedBoats).stream()
         .sorted(Comparator.comparingDouble(m -> m.margin().share()))
         .toList();
   }
 
   private int ifClaimedChambersProve() {
     boolean anyClaimed =
-        craft.spaces().stream().anyMatch(s -> s.counting().ifProven() > s.counting().share());
+        model.spaces().stream().anyMatch(s -> s.counting().ifProven() > s.counting().share());
     if (!anyClaimed) {
       return people();
     }
-    return new Limits(new CrewAssessment(craft.withClaimsProven(), rules), rules, figures).people();
+    return new Limits(new CrewAssessment(model.withClaimsProven(), rules), rules, figures).people();
   }
 
   /**
@@ -225,7 +225,7 @@ public final class Limits {
    */
   private List<Besides> allBesides() {
     List<Besides> all = new ArrayList<>();
-    Seating nobody = Seating.of(0, craft.boat().places()).get(0);
+    Seating nobody = Seating.of(0, model.boat().places()).get(0);
     all.add(new Besides(new LoadSearch(judge, List.of(nobody), 0).extra(), nobody));
     for (Row row : rows.get()) {
       double heavy = Math.min(Math.floor(search.eachUpTo(row.people())), design);
@@ -261,17 +261,17 @@ public final class Limits {
         each,
         Math.floor(extra(row)),
         like(row),
-        less.stream().map(s -> s.places(craft)).toList(),
+        less.stream().map(s -> s.places(model)).toList(),
         less.stream()
             .filter(s -> search.upTo(s) >= least)
-            .map(s -> new Recommendation.Lighter(s.places(craft), Math.floor(search.upTo(s))))
+            .map(s -> new Recommendation.Lighter(s.places(model), Math.floor(search.upTo(s))))
             .toList());
   }
 
   /** None where nothing may be besides, or where there is but one way to sit. */
   private List<String> like(Row row) {
-    boolean one = Seating.of(row.people(), craft.boat().places()).size() == 1;
-    return one || extra(row) < 1 ? List.of() : besides(row).like().places(craft);
+    boolean one = Seating.of(row.people(), model.boat().places()).size() == 1;
+    return one || extra(row) < 1 ? List.of() : besides(row).like().places(model);
   }
 
   private Optional<LimitingFactor> governedBy(int people) {

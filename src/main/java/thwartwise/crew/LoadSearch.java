@@ -41,7 +41,7 @@ public final class LoadSearch {
 
   /** The same, not more than so much. */
   int extra(int most) {
-    List<Vector3> spots = spots(judge.craft());
+    List<Vector3> spots = spots(judge.model());
     int least = most;
     for (Check check : judge.soonest()) {
       for (Start start : starts(check)) {
@@ -53,9 +53,8 @@ public final class LoadSearch {
 
   private List<Start> starts(Check check) {
     return seatings.parallelStream()
-        .flatMap(seating -> judge.trials(seating, each).stream())
-        .flatMap(
-            trial -> judge.allowances().stream().map(a -> judge.asked(trial, a, List.of(check))))
+        .flatMap(seating -> judge.loadedBoats(seating, each).stream())
+        .flatMap(boat -> judge.allowances().stream().map(a -> judge.asked(boat, a, List.of(check))))
         .map(asked -> new Start(asked, judge.headroom(asked)))
         .toList();
   }
@@ -73,8 +72,8 @@ public final class LoadSearch {
    * side and no lower, with such a one at the other end too. What a boat carries at both ends it
    * carries between them, where it trims less.
    */
-  static List<Vector3> spots(BoatModel craft) {
-    List<Vector3> all = LoadingSurfaces.of(craft);
+  static List<Vector3> spots(BoatModel model) {
+    List<Vector3> all = LoadingSurfaces.of(model);
     return all.stream()
         .filter(
             at ->

@@ -30,36 +30,36 @@ public final class LoadingSurfaces {
   /** Half of what is looked at of the hull about a spot, m. */
   private static final double HALF = 0.01;
 
-  private final BoatModel craft;
+  private final BoatModel model;
 
-  private LoadingSurfaces(BoatModel craft) {
-    this.craft = craft;
+  private LoadingSurfaces(BoatModel model) {
+    this.model = model;
   }
 
   /** Spots along the whole boat, at every place and on every box. */
-  static List<Vector3> of(BoatModel craft) {
-    return new LoadingSurfaces(craft).spots();
+  static List<Vector3> of(BoatModel model) {
+    return new LoadingSurfaces(model).spots();
   }
 
   private List<Vector3> spots() {
-    Span hull = craft.form().outside().extent(AHEAD);
+    Span hull = model.form().outside().extent(AHEAD);
     List<Double> along = new ArrayList<>();
     SHARES.forEach(share -> along.add(hull.from() + share * hull.length()));
-    craft.boat().places().stream().map(Place::x).forEach(along::add);
-    craft.spaces().stream().map(s -> s.solid().extent(AHEAD).middle()).forEach(along::add);
+    model.boat().places().stream().map(Place::x).forEach(along::add);
+    model.spaces().stream().map(s -> s.solid().extent(AHEAD).middle()).forEach(along::add);
     return along.stream().map(this::highest).distinct().toList();
   }
 
   private Vector3 highest(double x) {
     Box about = new Box(new Span(x - HALF, x + HALF), new Span(-HALF, HALF), Span.ALL);
     double floor =
-        heights(craft.form().inside(), about)
+        heights(model.form().inside(), about)
             .mapToDouble(Span::from)
-            .reduce(craft.boat().hull().floor(), Math::max);
+            .reduce(model.boat().hull().floor(), Math::max);
     Stream<Double> boxes =
-        craft.spaces().stream().flatMap(s -> heights(s.solid(), about)).map(Span::to);
+        model.spaces().stream().flatMap(s -> heights(s.solid(), about)).map(Span::to);
     Stream<Double> seats =
-        craft.boat().places().stream()
+        model.boat().places().stream()
             .filter(p -> p.along().contains(x) && p.across().contains(0))
             .map(Place::z);
     double height =

@@ -30,7 +30,7 @@ import thwartwise.rules.WaterAdjustedLimits;
 
 /** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
 public final class RulesApplied {
-  private final BoatModel craft;
+  private final BoatModel model;
   private final RuleBook calm;
   private final RuleBook book;
   private final RuleSet inForce;
@@ -38,16 +38,16 @@ public final class RulesApplied {
   private final List<PlausibilityFinding> plausibility;
   private final Supplier<List<Limits>> laxerLimits = Lazy.of(this::allLaxerLimits);
 
-  public RulesApplied(BoatModel craft, RuleBook book) {
-    this.craft = craft;
-    UnitFormat units = new UnitFormat(craft.boat().units());
+  public RulesApplied(BoatModel model, RuleBook book) {
+    this.model = model;
+    UnitFormat units = new UnitFormat(model.boat().units());
     this.calm = book.in(units.system());
     this.book =
         new RuleBook(
-            WaterAdjustedLimits.tightened(calm.own(), craft.boat().waters(), units), calm.others());
-    this.inForce = this.book.inForce(craft);
-    this.caps = this.book.figures(craft);
-    this.plausibility = Plausibility.of(craft, calm.own());
+            WaterAdjustedLimits.tightened(calm.own(), model.boat().waters(), units), calm.others());
+    this.inForce = this.book.inForce(model);
+    this.caps = this.book.figures(model);
+    this.plausibility = Plausibility.of(model, calm.own());
   }
 
   /** Our own limits, tightened by the sets that apply and take part. */
@@ -63,7 +63,7 @@ public final class RulesApplied {
   /** Everything the sets give, with what needs the crew that is recommended. */
   public List<CapacityFigure> figures(List<Body> crew) {
     List<CapacityFigure> all = new ArrayList<>(caps);
-    all.addAll(book.figures(craft, crew, TriedRules.all()));
+    all.addAll(book.figures(model, crew, TriedRules.all()));
     return all;
   }
 
@@ -86,9 +86,9 @@ public final class RulesApplied {
 
   private List<String> notCovered() {
     return Stream.of(
-            book.notCovered(craft).stream(),
-            ExcludedUse.reasons(craft, book.own()).stream(),
-            BadTrial.reasons(craft.boat()).stream())
+            book.notCovered(model).stream(),
+            ExcludedUse.reasons(model, book.own()).stream(),
+            BadTrial.reasons(model.boat()).stream())
         .flatMap(reasons -> reasons)
         .toList();
   }
@@ -135,13 +135,13 @@ public final class RulesApplied {
 
   private List<Limits> allLaxerLimits() {
     return laxer().stream()
-        .map(set -> new Limits(new CrewAssessment(craft, set), set, caps))
+        .map(set -> new Limits(new CrewAssessment(model, set), set, caps))
         .toList();
   }
 
   private Set<RuleSet> laxer() {
-    Set<RuleSet> laxer = new LinkedHashSet<>(book.laxer(craft));
-    laxer.add(calm.inForce(craft));
+    Set<RuleSet> laxer = new LinkedHashSet<>(book.laxer(model));
+    laxer.add(calm.inForce(model));
     laxer.remove(inForce);
     return laxer;
   }
@@ -149,8 +149,8 @@ public final class RulesApplied {
   /** Our own set, every set that tightened a limit of it, and those whose formulas were worked. */
   public String ruleSet() {
     return book.own().cited()
-        + cited("; made stricter by ", book.tightening(craft))
-        + cited("; beside them ", book.beside(craft));
+        + cited("; made stricter by ", book.tightening(model))
+        + cited("; beside them ", book.beside(model));
   }
 
   private static String cited(String before, List<RuleSet> sets) {

@@ -13,7 +13,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Crew;
 
 /**
- * How many people sit at each place of a craft.
+ * How many people sit at each place of a boat.
  *
  * @param counts one for each place, in the order of the boat file
  */
@@ -50,27 +50,27 @@ public record Seating(List<Integer> counts) {
   }
 
   /** The place of each person. */
-  public List<String> places(BoatModel craft) {
+  public List<String> places(BoatModel model) {
     List<String> names = new ArrayList<>();
     for (int i = 0; i < counts.size(); i++) {
       for (int n = 0; n < counts.get(i); n++) {
-        names.add(craft.boat().places().get(i).name());
+        names.add(model.boat().places().get(i).name());
       }
     }
     return names;
   }
 
   /** These people, each of one mass. */
-  public Crew crew(BoatModel craft, double each, Packing packing) {
+  public Crew crew(BoatModel model, double each, Packing packing) {
     return people() == 0
         ? new Crew.Nobody()
-        : new Crew.Alike(people(), each, places(craft), packing);
+        : new Crew.Alike(people(), each, places(model), packing);
   }
 
   /** Every way the people share the length of their places. */
-  List<List<Body>> ways(BoatModel craft, List<Double> masses) {
-    return packings(craft.boat().places()).stream()
-        .map(packing -> bodies(craft, masses, packing))
+  List<List<Body>> ways(BoatModel model, List<Double> masses) {
+    return packings(model.boat().places()).stream()
+        .map(packing -> bodies(model, masses, packing))
         .distinct()
         .toList();
   }
@@ -86,25 +86,25 @@ public record Seating(List<Integer> counts) {
   }
 
   /** The people themselves, evenly spread, with these masses in order of places. */
-  public List<Body> bodies(BoatModel craft, List<Double> masses) {
-    return bodies(craft, masses, Packing.SPREAD);
+  public List<Body> bodies(BoatModel model, List<Double> masses) {
+    return bodies(model, masses, Packing.SPREAD);
   }
 
-  public List<Body> bodies(BoatModel craft, List<Double> masses, Packing packing) {
+  public List<Body> bodies(BoatModel model, List<Double> masses, Packing packing) {
     List<Body> bodies = new ArrayList<>();
     for (int i = 0; i < counts.size(); i++) {
       int from = bodies.size();
       List<Double> here = masses.subList(from, from + counts.get(i));
-      bodies.addAll(seated(craft, craft.boat().places().get(i), here, packing, from));
+      bodies.addAll(seated(model, model.boat().places().get(i), here, packing, from));
     }
     return bodies;
   }
 
   /** People at one place, from aft to fore and from starboard to port. */
   static List<Body> seated(
-      BoatModel craft, Place place, List<Double> masses, Packing packing, int before) {
+      BoatModel model, Place place, List<Double> masses, Packing packing, int before) {
     List<Body> bodies = new ArrayList<>();
-    double floor = craft.boat().hull().floor();
+    double floor = model.boat().hull().floor();
     List<Vector3> spots = SeatPositions.of(place, masses.size(), packing);
     for (int n = 0; n < spots.size(); n++) {
       String name = "person " + (before + n + 1) + " (" + place.name() + ")";

@@ -55,8 +55,8 @@ public final class SeatingWalk {
     List<List<Body>> seen = new ArrayList<>();
     List<Packing> packings = new ArrayList<>();
     List<Double> masses = Collections.nCopies(seating.people(), lightest);
-    for (Packing packing : seating.packings(judge.craft().boat().places())) {
-      List<Body> bodies = seating.bodies(judge.craft(), masses, packing);
+    for (Packing packing : seating.packings(judge.model().boat().places())) {
+      List<Body> bodies = seating.bodies(judge.model(), masses, packing);
       if (!seen.contains(bodies)) {
         seen.add(bodies);
         packings.add(packing);
@@ -89,7 +89,7 @@ public final class SeatingWalk {
   private Headroom headroom(
       List<Double> mixture, double mass, Packing packing, Allowance taken, List<Check> checks) {
     List<Double> masses = CrewMasses.masses(mixture, lightest, mass);
-    return judge.headroom(judge.asked(judge.trial(seating, masses, packing), taken, checks));
+    return judge.headroom(judge.asked(judge.loadedBoat(seating, masses, packing), taken, checks));
   }
 
   /** Whether everybody may weigh so much. */

@@ -45,8 +45,8 @@ public final class TriedRules {
   private static List<FormulaResult> offsetLoad(RatedBoat boat, Parameters told) {
     double each = told.number("each");
     double most = heel(told.number("heel-base"), boat.length());
-    int people = most(boat.room(), n -> staysUp(boat.craft(), n, each, most));
-    int best = most(boat.room(), n -> mayStayUp(boat.craft(), n, each, most));
+    int people = most(boat.room(), n -> staysUp(boat.model(), n, each, most));
+    int best = most(boat.room(), n -> mayStayUp(boat.model(), n, each, most));
     String and =
         best > people
             ? String.format(Locale.ROOT, "; %d in the best seating of each number", best)
@@ -81,7 +81,7 @@ public final class TriedRules {
   }
 
   private static String mass(double kilograms, Side side, RatedBoat boat) {
-    UnitFormat units = new UnitFormat(boat.craft().boat().units());
+    UnitFormat units = new UnitFormat(boat.model().boat().units());
     return units.either(
         String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, side));
   }
@@ -97,8 +97,8 @@ public final class TriedRules {
   }
 
   /** To port; to starboard too where that is another boat. */
-  private static List<Boolean> sides(BoatModel craft) {
-    return craft.isSymmetric() ? List.of(true) : BOTH;
+  private static List<Boolean> sides(BoatModel model) {
+    return model.isSymmetric() ? List.of(true) : BOTH;
   }
 
   private static int most(int room, IntPredicate holds) {
@@ -109,41 +109,41 @@ public final class TriedRules {
     return people;
   }
 
-  private static boolean staysUp(BoatModel craft, int people, double each, double heel) {
-    return Seating.of(people, craft.boat().places()).parallelStream()
-        .allMatch(s -> staysUp(craft, s, each, heel));
+  private static boolean staysUp(BoatModel model, int people, double each, double heel) {
+    return Seating.of(people, model.boat().places()).parallelStream()
+        .allMatch(s -> staysUp(model, s, each, heel));
   }
 
-  private static boolean mayStayUp(BoatModel craft, int people, double each, double heel) {
-    return Seating.of(people, craft.boat().places()).parallelStream()
-        .anyMatch(s -> staysUp(craft, s, each, heel));
+  private static boolean mayStayUp(BoatModel model, int people, double each, double heel) {
+    return Seating.of(people, model.boat().places()).parallelStream()
+        .anyMatch(s -> staysUp(model, s, each, heel));
   }
 
-  private static boolean staysUp(BoatModel craft, Seating seating, double each, double heel) {
-    return seating.ways(craft, Collections.nCopies(seating.people(), each)).stream()
-        .allMatch(bodies -> sides(craft).stream().allMatch(port -> dry(craft, bodies, port, heel)));
+  private static boolean staysUp(BoatModel model, Seating seating, double each, double heel) {
+    return seating.ways(model, Collections.nCopies(seating.people(), each)).stream()
+        .allMatch(bodies -> sides(model).stream().allMatch(port -> dry(model, bodies, port, heel)));
   }
 
-  private static boolean dry(BoatModel craft, List<Body> bodies, boolean port, double heel) {
+  private static boolean dry(BoatModel model, List<Body> bodies, boolean port, double heel) {
     List<Body> out = bodies.stream().map(b -> b.hardToSide(port ? 1 : -1)).toList();
-    Equilibria rest = LoadedBoat.of(craft, out).atRest();
+    Equilibria rest = LoadedBoat.of(model, out).atRest();
     return rest.allStable()
         && rest.reached().stream()
             .allMatch(
                 p ->
                     Math.abs(p.heel()) <= heel
-                        && Freeboard.least(craft.edges(), p.plane()).height() >= 0);
+                        && Freeboard.least(model.edges(), p.plane()).height() >= 0);
   }
 
   private static boolean staysUpright(RatedBoat boat, double mass) {
-    BoatModel craft = boat.craft();
+    BoatModel model = boat.model();
     List<Vector3> over = new ArrayList<>();
     for (double third : List.of(1 / 3.0, 2 / 3.0)) {
       double x = boat.aftEnd() + third * boat.length();
-      sides(craft).forEach(port -> over.add(craft.form().railAt(x, port)));
+      sides(model).forEach(port -> over.add(model.form().railAt(x, port)));
     }
     return over.stream()
-        .map(at -> LoadedBoat.of(craft, List.of()).with(new Loading.Weight(mass, at)))
+        .map(at -> LoadedBoat.of(model, List.of()).with(new Loading.Weight(mass, at)))
         .allMatch(t -> t.swampedRest(List.of()).allUpright());
   }
 }

@@ -22,14 +22,14 @@ public record WaysToSit(int room, int tried, double tooMany) {
 
   private static final String FEWER = ": give fewer places, or fewer people a place";
 
-  public static WaysToSit of(BoatModel craft) {
+  public static WaysToSit of(BoatModel model) {
     double[] ways = {1};
-    for (Place place : craft.boat().places()) {
+    for (Place place : model.boat().places()) {
       ways = with(ways, place.people(), WaysToSit::heavyOnes);
     }
-    int room = craft.boat().places().stream().mapToInt(Place::people).sum();
-    int orders = craft.isSymmetric() ? 1 : 2;
-    int factor = orders * Packing.of(craft.boat().places()).size();
+    int room = model.boat().places().stream().mapToInt(Place::people).sum();
+    int orders = model.isSymmetric() ? 1 : 2;
+    int factor = orders * Packing.of(model.boat().places()).size();
     for (int n = 1; n <= room; n++) {
       if (!(factor * ways[n] <= MOST)) {
         return new WaysToSit(room, n - 1, factor * ways[n]);
@@ -39,9 +39,9 @@ public record WaysToSit(int room, int tried, double tooMany) {
   }
 
   /** Empty unless there are too many ways for so many named people to sit. */
-  static String tooMany(BoatModel craft, int people) {
+  static String tooMany(BoatModel model, int people) {
     double[] ways = {1};
-    for (Place place : craft.boat().places()) {
+    for (Place place : model.boat().places()) {
       ways = with(ways, place.people(), n -> 1 / factorial(n));
     }
     int seated = Math.min(people, ways.length - 1);

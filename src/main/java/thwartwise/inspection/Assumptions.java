@@ -22,8 +22,8 @@ import thwartwise.rules.RuleSet;
 final class Assumptions {
   private Assumptions() {}
 
-  static List<String> of(BoatModel craft, RuleSet rules) {
-    Boat boat = craft.boat();
+  static List<String> of(BoatModel model, RuleSet rules) {
+    Boat boat = model.boat();
     UnitFormat units = new UnitFormat(boat.units());
     List<String> all = new ArrayList<>(boat.assumptions());
     if (boat.hull().centre().isEmpty()) {
@@ -52,7 +52,7 @@ final class Assumptions {
                 + " Nobody lighter than %s was looked at.",
             kilograms(rules.value("design-person"), units),
             kilograms(rules.value("lightest-person"), units)));
-    all.addAll(figures(craft, rules, units));
+    all.addAll(figures(model, rules, units));
     all.add(forces(rules, units));
     all.add(water(rules, units));
     all.add(WaterLimits.figures());
@@ -61,10 +61,10 @@ final class Assumptions {
   }
 
   /** Figures that every answer leans on and no single finding names. */
-  private static List<String> figures(BoatModel craft, RuleSet rules, UnitFormat units) {
+  private static List<String> figures(BoatModel model, RuleSet rules, UnitFormat units) {
     List<String> all = new ArrayList<>();
-    all.add(allowance(craft, rules, units));
-    OneMoreStation.words(craft, rules, units).ifPresent(all::add);
+    all.add(allowance(model, rules, units));
+    OneMoreStation.words(model, rules, units).ifPresent(all::add);
     all.add(
         String.format(
             Locale.ROOT,
@@ -75,15 +75,15 @@ final class Assumptions {
         String.format(
             Locale.ROOT,
             "The shell is counted at %s when swamped (%s).",
-            density(craft.boat().hull().density(), units),
-            craft.boat().hull().material().isPresent() ? "judgement" : "as given"));
+            density(model.boat().hull().density(), units),
+            model.boat().hull().material().isPresent() ? "judgement" : "as given"));
     all.add(CountedBuoyancy.figures(units));
     all.addAll(Body.figures(units));
     return all;
   }
 
-  private static String allowance(BoatModel craft, RuleSet rules, UnitFormat units) {
-    Allowance taken = Allowance.of(rules, craft);
+  private static String allowance(BoatModel model, RuleSet rules, UnitFormat units) {
+    Allowance taken = Allowance.of(rules, model);
     return String.format(
             Locale.ROOT,
             "Before anything meets a limit, %.0f %% is added to every mass, %.0f %% taken off every"
@@ -91,12 +91,12 @@ final class Assumptions {
             100 * (taken.massFactor() - 1),
             Math.ceil(100 * (1 - taken.volumeFactor()) - 1e-9),
             off(taken, units))
-        + (Allowance.isGuessed(rules, craft) ? enough(craft, rules, units) : ".");
+        + (Allowance.isGuessed(rules, model) ? enough(model, rules, units) : ".");
   }
 
-  private static String enough(BoatModel craft, RuleSet rules, UnitFormat units) {
+  private static String enough(BoatModel model, RuleSet rules, UnitFormat units) {
     Allowance enough = Allowance.withEnoughStations(rules);
-    HullMeasurements hull = craft.boat().hull();
+    HullMeasurements hull = model.boat().hull();
     boolean few = hull.stations().size() <= rules.value("few-stations");
     return String.format(
             Locale.ROOT,

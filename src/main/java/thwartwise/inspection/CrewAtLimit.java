@@ -16,22 +16,22 @@ public final class CrewAtLimit {
    * None when nothing is recommended, and none when the report is of another boat: then no seating
    * of this one is what its loading says.
    */
-  public static List<Body> of(BoatModel craft, Report report) {
+  public static List<Body> of(BoatModel model, Report report) {
     Recommendation crew = report.recommendation();
     if (crew.withheld() || report.atLimit().afloat().isEmpty()) {
       return List.of();
     }
     int people = Math.max(1, crew.people());
-    double each = people(craft, report.atLimit().afloat().get()) / people;
+    double each = people(model, report.atLimit().afloat().get()) / people;
     if (!(report.atLimit().loadCase().crew() instanceof Crew.Alike alike)) {
       return List.of();
     }
-    return Seating.of(people, craft.boat().places()).stream()
+    return Seating.of(people, model.boat().places()).stream()
         .flatMap(
             s ->
-                s.packings(craft.boat().places()).stream()
-                    .filter(p -> alike.packing() == p && sits(alike, s.places(craft)))
-                    .map(p -> s.bodies(craft, Collections.nCopies(people, each), p)))
+                s.packings(model.boat().places()).stream()
+                    .filter(p -> alike.packing() == p && sits(alike, s.places(model)))
+                    .map(p -> s.bodies(model, Collections.nCopies(people, each), p)))
         .findFirst()
         .orElse(List.of());
   }
@@ -41,7 +41,7 @@ public final class CrewAtLimit {
     return String.join(", ", alike.places()).equals(String.join(", ", places));
   }
 
-  private static double people(BoatModel craft, AfloatFigures afloat) {
-    return afloat.displacement() - craft.boat().hull().mass() - craft.boat().kitMass();
+  private static double people(BoatModel model, AfloatFigures afloat) {
+    return afloat.displacement() - model.boat().hull().mass() - model.boat().kitMass();
   }
 }

@@ -54,16 +54,16 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
     }
   }
 
-  private static Optional<FirstLook> of(BoatModel craft, RuleSet rules) {
-    List<Reading> empty = new FreeboardAtRest(rules).readings(LoadedBoat.of(craft, List.of()));
+  private static Optional<FirstLook> of(BoatModel model, RuleSet rules) {
+    List<Reading> empty = new FreeboardAtRest(rules).readings(LoadedBoat.of(model, List.of()));
     return empty.get(0).value().stream()
         .boxed()
         .findFirst()
-        .map(freeboard -> new FirstLook(freeboard, carried(craft, rules)));
+        .map(freeboard -> new FirstLook(freeboard, carried(model, rules)));
   }
 
-  private static Optional<Carried> carried(BoatModel craft, RuleSet rules) {
-    if (craft.boat().places().isEmpty()) {
+  private static Optional<Carried> carried(BoatModel model, RuleSet rules) {
+    if (model.boat().places().isEmpty()) {
       return Optional.empty();
     }
     List<Check> dry =
@@ -73,27 +73,27 @@ public record FirstLook(double freeboard, Optional<Carried> carried) {
             new StiffOffTheMiddle(rules, false));
     List<Check> swamped =
         List.of(new SwampedLift(rules), new OneChamberLost(rules), new SwampedLevel(rules));
-    return Optional.of(new Carried(most(craft, rules, dry), most(craft, rules, swamped)));
+    return Optional.of(new Carried(most(model, rules, dry), most(model, rules, swamped)));
   }
 
   /** The most of them of whom fewer meet as well. */
-  private static int most(BoatModel craft, RuleSet rules, List<Check> checks) {
-    int room = craft.boat().places().stream().mapToInt(Place::people).sum();
+  private static int most(BoatModel model, RuleSet rules, List<Check> checks) {
+    int room = model.boat().places().stream().mapToInt(Place::people).sum();
     int people = 0;
-    while (people < Math.min(MOST, room) && meets(craft, rules, checks).test(people + 1)) {
+    while (people < Math.min(MOST, room) && meets(model, rules, checks).test(people + 1)) {
       people++;
     }
-    return meets(craft, rules, checks).test(0) ? people : 0;
+    return meets(model, rules, checks).test(0) ? people : 0;
   }
 
-  private static Predicate<Integer> meets(BoatModel craft, RuleSet rules, List<Check> checks) {
+  private static Predicate<Integer> meets(BoatModel model, RuleSet rules, List<Check> checks) {
     double design = rules.value("design-person");
     return people -> {
-      Seating first = Seating.of(people, craft.boat().places()).get(0);
-      LoadedBoat trial =
-          LoadedBoat.of(craft, first.bodies(craft, Collections.nCopies(people, design)));
-      return Stream.of(Allowance.of(rules, craft), Allowance.NONE)
-          .map(trial::under)
+      Seating first = Seating.of(people, model.boat().places()).get(0);
+      LoadedBoat loadedBoat =
+          LoadedBoat.of(model, first.bodies(model, Collections.nCopies(people, design)));
+      return Stream.of(Allowance.of(rules, model), Allowance.NONE)
+          .map(loadedBoat::under)
           .flatMap(t -> checks.stream().flatMap(c -> c.readings(t).stream()))
           .allMatch(Reading::met);
     };

@@ -52,7 +52,7 @@ import thwartwise.rules.ValidWaters;
 
 /** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection implements InspectedBoat {
-  private final BoatModel craft;
+  private final BoatModel model;
   private final LocalDate date;
   private final RuleBook book;
   private final RulesApplied applied;
@@ -70,13 +70,13 @@ public final class Inspection implements InspectedBoat {
   /** Whether an act is forbidden already of the crews it is compared with. */
   private final Predicate<CheckQuestion> noWorse;
 
-  private Inspection(BoatModel craft, RuleBook book, LocalDate date) {
-    this.craft = craft;
+  private Inspection(BoatModel model, RuleBook book, LocalDate date) {
+    this.model = model;
     this.date = date;
     this.book = book;
-    this.applied = new RulesApplied(craft, book);
+    this.applied = new RulesApplied(model, book);
     this.rules = applied.inForce();
-    this.judge = new CrewAssessment(craft, rules);
+    this.judge = new CrewAssessment(model, rules);
     this.limits = new Limits(judge, rules, applied.caps());
     this.recommendation = Lazy.of(() -> applied.recommendation(limits));
     this.amounts = Lazy.of(() -> applied.amounts(limits));
@@ -88,8 +88,8 @@ public final class Inspection implements InspectedBoat {
   }
 
   /** The same boat with others aboard: what it can carry is known already. */
-  private Inspection(Inspection other, BoatModel craft) {
-    this.craft = craft;
+  private Inspection(Inspection other, BoatModel model) {
+    this.model = model;
     this.date = other.date;
     this.book = other.book;
     this.applied = other.applied;
@@ -107,7 +107,7 @@ public final class Inspection implements InspectedBoat {
 
   /** This boat crewed as is recommended for another, to see what comes out worse, not how far. */
   private Inspection(Inspection same, InspectedBoat crewed) {
-    this.craft = same.craft;
+    this.model = same.model;
     this.date = same.date;
     this.book = same.book;
     this.applied = same.applied;
@@ -152,28 +152,28 @@ public final class Inspection implements InspectedBoat {
 
   private Report report() {
     return new Report(
-        craft.boat().name(),
+        model.boat().name(),
         LoadCaseFigures.of(asLoaded()),
         LoadCaseFigures.of(limit.get()),
-        craft.spaces().stream().map(Inspection::chamber).toList(),
+        model.spaces().stream().map(Inspection::chamber).toList(),
         findings(),
         recommendation(),
         applied.figures(recommendation().withheld() ? List.of() : limit.get().people()),
-        Assumptions.of(craft, rules),
+        Assumptions.of(model, rules),
         applied.ruleSet(),
-        ValidWaters.words(rules, craft.boat().waters(), new UnitFormat(craft.boat().units())),
+        ValidWaters.words(rules, model.boat().waters(), new UnitFormat(model.boat().units())),
         Advice.NONE);
   }
 
   @Override
   public Inspection after(Change change) {
-    BoatModel changed = craft.fittedOut(change.boat(), date);
+    BoatModel changed = model.fittedOut(change.boat(), date);
     return change.onlyToday() ? new Inspection(this, changed) : new Inspection(changed, book, date);
   }
 
   @Override
-  public BoatModel craft() {
-    return craft;
+  public BoatModel model() {
+    return model;
   }
 
   @Override
@@ -223,7 +223,7 @@ public final class Inspection implements InspectedBoat {
   @Override
   public List<Reading> limitingReadings(Seating seating, List<Double> masses) {
     LoadedBoat cautious =
-        judge.remembering(judge.trial(seating, masses)).under(Allowance.of(rules, craft));
+        judge.remembering(judge.loadedBoat(seating, masses)).under(Allowance.of(rules, model));
     return checks(Role.LIMITS_CREW).stream()
         .flatMap(c -> c.confirmedReadings(cautious).stream())
         .toList();
@@ -264,8 +264,8 @@ public final class Inspection implements InspectedBoat {
   }
 
   private LoadedBoat asLoaded() {
-    List<Body> people = craft.aboard();
-    return LoadedBoat.of(craft, people, LoadCase.of(LoadCase.Kind.AS_LOADED, aboard(craft.boat())));
+    List<Body> people = model.aboard();
+    return LoadedBoat.of(model, people, LoadCase.of(LoadCase.Kind.AS_LOADED, aboard(model.boat())));
   }
 
   private static Crew aboard(Boat boat) {
@@ -285,29 +285,31 @@ public final class Inspection implements InspectedBoat {
   private LoadedBoat atLimit(Limits.Crew crew) {
     Seating worst =
         crew.seatings().stream()
-            .min(Comparator.comparingDouble(s -> judge.nearness(trial(s, crew.each()))))
-            .orElseGet(() -> Seating.of(0, craft.boat().places()).get(0));
-    return trial(worst, crew.each());
+            .min(Comparator.comparingDouble(s -> judge.nearness(loadedBoat(s, crew.each()))))
+            .orElseGet(() -> Seating.of(0, model.boat().places()).get(0));
+    return loadedBoat(worst, crew.each());
   }
 
-  private LoadedBoat trial(Seating seating, double each) {
-    return trials(seating, each).min(Comparator.comparingDouble(judge::nearness)).orElseThrow();
+  private LoadedBoat loadedBoat(Seating seating, double each) {
+    return loadedBoats(seating, each)
+        .min(Comparator.comparingDouble(judge::nearness))
+        .orElseThrow();
   }
 
   /** However they share the length of their places. */
-  private Stream<LoadedBoat> trials(Seating seating, double each) {
+  private Stream<LoadedBoat> loadedBoats(Seating seating, double each) {
     List<Double> masses = Collections.nCopies(seating.people(), each);
-    return seating.packings(craft.boat().places()).stream()
+    return seating.packings(model.boat().places()).stream()
         .map(
             packing ->
                 LoadedBoat.of(
-                    craft,
-                    seating.bodies(craft, masses, packing),
-                    atLimit(craft, seating, each, packing)));
+                    model,
+                    seating.bodies(model, masses, packing),
+                    atLimit(model, seating, each, packing)));
   }
 
-  private static LoadCase atLimit(BoatModel craft, Seating seating, double each, Packing packing) {
-    return LoadCase.of(LoadCase.Kind.AT_LIMIT, seating.crew(craft, each, packing));
+  private static LoadCase atLimit(BoatModel model, Seating seating, double each, Packing packing) {
+    return LoadCase.of(LoadCase.Kind.AT_LIMIT, seating.crew(model, each, packing));
   }
 
   private List<Finding> allFindings() {
@@ -318,7 +320,7 @@ public final class Inspection implements InspectedBoat {
     all.addAll(atLimit.get());
     LoadedBoat crewed = loaded.people().isEmpty() ? limit.get() : loaded;
     all.addAll(of(asked(crewed), checks(Role.INFORMATION)));
-    all.addAll(MeasuredLitres.findings(craft));
+    all.addAll(MeasuredLitres.findings(model));
     applied.plausibility().forEach(p -> all.add(p.finding()));
     return all;
   }
@@ -372,29 +374,29 @@ public final class Inspection implements InspectedBoat {
   /** Heavy and light, in the seatings told for that number and in those of lighter people. */
   private Stream<LoadedBoat> permitted(Recommendation.CrewLimit limit) {
     double lightest = rules.value("lightest-person");
-    return Seating.of(limit.people(), craft.boat().places()).stream()
+    return Seating.of(limit.people(), model.boat().places()).stream()
         .flatMap(
             s ->
-                limit.upTo(s.places(craft)).stream()
+                limit.upTo(s.places(model)).stream()
                     .boxed()
                     .flatMap(most -> Stream.of(most, lightest))
-                    .flatMap(each -> trials(s, each)));
+                    .flatMap(each -> loadedBoats(s, each)));
   }
 
-  private LoadedBoat asked(LoadedBoat trial) {
-    return hurried ? judge.hurried(trial) : judge.remembering(trial);
+  private LoadedBoat asked(LoadedBoat loadedBoat) {
+    return hurried ? judge.hurried(loadedBoat) : judge.remembering(loadedBoat);
   }
 
   private List<Check> checks(Role role) {
-    return CautiousChecks.of(rules, craft).stream().filter(c -> c.role() == role).toList();
+    return CautiousChecks.of(rules, model).stream().filter(c -> c.role() == role).toList();
   }
 
-  private List<Finding> of(LoadedBoat trial, List<Check> checks) {
-    return checks.parallelStream().flatMap(c -> of(trial, c)).toList();
+  private List<Finding> of(LoadedBoat loadedBoat, List<Check> checks) {
+    return checks.parallelStream().flatMap(c -> of(loadedBoat, c)).toList();
   }
 
-  private Stream<Finding> of(LoadedBoat trial, Check check) {
-    return Findings.of(check, trial, Allowance.of(rules, craft)).stream();
+  private Stream<Finding> of(LoadedBoat loadedBoat, Check check) {
+    return Findings.of(check, loadedBoat, Allowance.of(rules, model)).stream();
   }
 
   private static ChamberFigures chamber(Space space) {

@@ -22,22 +22,22 @@ final class LoadCaseFigures {
 
   private LoadCaseFigures() {}
 
-  static StateFigures of(LoadedBoat trial) {
-    Equilibria rest = trial.atRest();
-    FloatingBody floating = trial.afloat();
+  static StateFigures of(LoadedBoat boat) {
+    Equilibria rest = boat.atRest();
+    FloatingBody floating = boat.afloat();
     return new StateFigures(
-        trial.loadCase(),
-        rest.worst().map(p -> afloat(trial.craft(), floating, p, rest.allStable())),
-        RightingCurve.towardWorseSide(trial.stiff().afloat(), trial.craft().edges())
-            .map(c -> righting(trial.craft(), c)),
-        swamped(trial),
-        looseWater(trial),
+        boat.loadCase(),
+        rest.worst().map(p -> afloat(boat.model(), floating, p, rest.allStable())),
+        RightingCurve.towardWorseSide(boat.stiff().afloat(), boat.model().edges())
+            .map(c -> righting(boat.model(), c)),
+        swamped(boat),
+        looseWater(boat),
         rest.noneBecause());
   }
 
   private static AfloatFigures afloat(
-      BoatModel craft, FloatingBody floating, Pose pose, boolean allStable) {
-    Freeboard least = Freeboard.least(craft.edges(), pose.plane());
+      BoatModel model, FloatingBody floating, Pose pose, boolean allStable) {
+    Freeboard least = Freeboard.least(model.edges(), pose.plane());
     return new AfloatFigures(
         floating.mass(),
         floating.centre(),
@@ -51,7 +51,7 @@ final class LoadCaseFigures {
         allStable);
   }
 
-  private static RightingFigures righting(BoatModel craft, RightingCurve curve) {
+  private static RightingFigures righting(BoatModel model, RightingCurve curve) {
     List<RightingFigures.Point> points =
         curve.points().stream()
             .map(p -> new RightingFigures.Point(p.heel(), p.arm(), curve.moment(p)))
@@ -65,7 +65,7 @@ final class LoadCaseFigures {
         curve.greatest().heel(),
         curve.energy(),
         curve.endsBecause(),
-        craft.boat().openings().stream()
+        model.boat().openings().stream()
             .filter(o -> !o.floodsTheBoat())
             .map(o -> reached(curve, o))
             .toList());
@@ -79,18 +79,18 @@ final class LoadCaseFigures {
   }
 
   /** Doubling from ten litres as long as every edge is out of the water. */
-  private static List<WaterFigures> looseWater(LoadedBoat trial) {
-    LooseWater water = trial.looseWater();
+  private static List<WaterFigures> looseWater(LoadedBoat boat) {
+    LooseWater water = boat.looseWater();
     double full = water.capacity(Bay.WHOLE);
     List<WaterFigures> table = new ArrayList<>();
-    Equilibria dry = trial.atRest();
+    Equilibria dry = boat.atRest();
     for (double volume = LEAST_WATER; volume < full; volume *= 2) {
       Equilibria rest = Equilibrium.from(water.in(Bay.WHOLE, volume));
       if (rest.worst().isEmpty()) {
         return table;
       }
       Pose pose = rest.worst().get();
-      double least = Freeboard.least(trial.craft().edges(), pose.plane()).height();
+      double least = Freeboard.least(boat.model().edges(), pose.plane()).height();
       if (!(least > 0)) {
         return table;
       }
@@ -105,14 +105,14 @@ final class LoadCaseFigures {
     return table;
   }
 
-  private static SwampedFigures swamped(LoadedBoat trial) {
-    FloatingBody floating = trial.swamped(List.of());
+  private static SwampedFigures swamped(LoadedBoat boat) {
+    FloatingBody floating = boat.swamped(List.of());
     Equilibria poses = Equilibrium.from(floating);
     return new SwampedFigures(
         floating.liftVolume() > floating.neededVolume(),
         poses.worst().map(LoadCaseFigures::figures),
         poses.reached().stream().map(LoadCaseFigures::figures).toList(),
-        trial.spareBuoyancy(List.of()));
+        boat.spareBuoyancy(List.of()));
   }
 
   private static PoseFigures figures(Pose pose) {

@@ -28,8 +28,8 @@ public final class MeasuredLitres {
     return Math.abs(poured - drawn) > FIFTH * drawn;
   }
 
-  static List<Finding> findings(BoatModel craft) {
-    return craft.spaces().stream().flatMap(s -> finding(s).stream()).toList();
+  static List<Finding> findings(BoatModel model) {
+    return model.spaces().stream().flatMap(s -> finding(s).stream()).toList();
   }
 
   private static Optional<Finding> finding(Space space) {

@@ -24,19 +24,19 @@ final class OneMoreStation {
   /** Less is not worth the tape, m³. */
   private static final double LEAST = 0.001;
 
-  private final BoatModel craft;
+  private final BoatModel model;
   private final RuleSet rules;
   private final List<Station> stations;
 
-  private OneMoreStation(BoatModel craft, RuleSet rules) {
-    this.craft = craft;
+  private OneMoreStation(BoatModel model, RuleSet rules) {
+    this.model = model;
     this.rules = rules;
-    this.stations = craft.boat().hull().stations();
+    this.stations = model.boat().hull().stations();
   }
 
   /** In words; empty where it would show next to nothing. */
-  static Optional<String> words(BoatModel craft, RuleSet rules, UnitFormat units) {
-    return new OneMoreStation(craft, rules).words(units);
+  static Optional<String> words(BoatModel model, RuleSet rules, UnitFormat units) {
+    return new OneMoreStation(model, rules).words(units);
   }
 
   private Optional<String> words(UnitFormat units) {
@@ -62,7 +62,7 @@ final class OneMoreStation {
   private int longest() {
     return IntStream.range(0, stations.size() - 1)
         .boxed()
-        .max(Comparator.comparingDouble(craft.boat().hull()::stretch))
+        .max(Comparator.comparingDouble(model.boat().hull()::stretch))
         .orElseThrow();
   }
 
@@ -84,7 +84,7 @@ final class OneMoreStation {
   /** What chambers hold there beyond straight lines, as far as it is missing from what counts. */
   private double straightened(int stretch) {
     Box there = new Box(new Span(x(stretch), x(stretch + 1)), Span.ALL, Span.ALL);
-    return craft.spaces().stream()
+    return model.spaces().stream()
         .filter(s -> s.counting().ifProven() > 0)
         .filter(s -> s.box().overlaps(there))
         .mapToDouble(s -> Math.min(missing(s), missing(s, s.box().common(there))))
@@ -100,22 +100,22 @@ final class OneMoreStation {
 
   private double missing(Space space, Box part) {
     return space.solid().within(part).volume()
-        - craft.form().straightInside().within(part).volume();
+        - model.form().straightInside().within(part).volume();
   }
 
   /** One station more makes enough of them, near enough to each other: less is taken off. */
   private double takenOffLess() {
     double less =
         Allowance.withEnoughStations(rules).volumeFactor()
-            - Allowance.of(rules, craft).volumeFactor();
+            - Allowance.of(rules, model).volumeFactor();
     double counted =
-        craft.spaces().stream().mapToDouble(s -> s.counting().share() * s.solid().volume()).sum();
+        model.spaces().stream().mapToDouble(s -> s.counting().share() * s.solid().volume()).sum();
     return isLastOfFew() || isLongStretch() ? less * counted : 0;
   }
 
   /** With more than few stations, what is taken off more comes of one long stretch. */
   private boolean isLongStretch() {
-    return stations.size() > rules.value("few-stations") && Allowance.isGuessed(rules, craft);
+    return stations.size() > rules.value("few-stations") && Allowance.isGuessed(rules, model);
   }
 
   private boolean isLastOfFew() {

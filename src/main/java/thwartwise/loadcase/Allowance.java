@@ -19,9 +19,9 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
    * What is taken off a boat: more where few stations were measured, or a long stretch lies between
    * two of them, since much of its shape is then guessed.
    */
-  public static Allowance of(RuleSet rules, BoatModel craft) {
+  public static Allowance of(RuleSet rules, BoatModel model) {
     Allowance measured = withEnoughStations(rules);
-    double guessed = guessed(rules, craft);
+    double guessed = guessed(rules, model);
     double volume =
         Math.min(measured.volumeFactor, 1 - rules.value("allowance-volume-few-stations"));
     double freeboard =
@@ -33,8 +33,8 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
   }
 
   /** Whether so few stations were measured, or so far apart, that more is taken off. */
-  public static boolean isGuessed(RuleSet rules, BoatModel craft) {
-    return guessed(rules, craft) > 0;
+  public static boolean isGuessed(RuleSet rules, BoatModel model) {
+    return guessed(rules, model) > 0;
   }
 
   /**
@@ -42,8 +42,8 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
    * length and more between two; with more of them it grows with the longest stretch up to that, so
    * that no millimetre makes a step.
    */
-  private static double guessed(RuleSet rules, BoatModel craft) {
-    HullMeasurements hull = craft.boat().hull();
+  private static double guessed(RuleSet rules, BoatModel model) {
+    HullMeasurements hull = model.boat().hull();
     if (hull.stations().size() <= rules.value("few-stations")) {
       return 1;
     }

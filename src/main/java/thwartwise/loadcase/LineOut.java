@@ -25,11 +25,11 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   private static final double TOLERANCE = 10;
 
   /** Cleats in one half of the boat; where none was named, the middle of the rail at that end. */
-  public static List<LineOut> of(RuleSet rules, LoadedBoat trial, boolean astern) {
-    HullForm form = trial.craft().form();
+  public static List<LineOut> of(RuleSet rules, LoadedBoat boat, boolean astern) {
+    HullForm form = boat.model().form();
     double middle = form.outside().extent(Vector3.of(1, 0, 0)).middle();
     List<LineOut> lines =
-        trial.craft().boat().cleats().stream()
+        boat.model().boat().cleats().stream()
             .filter(c -> c.at().x() < middle == astern)
             .map(c -> new LineOut(rules, c, astern))
             .toList();
@@ -50,16 +50,16 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
    * The level pull of current and wind on a boat that lies end on to both, snatch included, N: drag
    * of what is seen of the hull under water, of the hull above it and of the people.
    */
-  public double expected(LoadedBoat trial) {
+  public double expected(LoadedBoat boat) {
     Vector3 toward = toward();
-    Solid hull = trial.craft().form().outside();
-    Equilibria rest = trial.atRest();
+    Solid hull = boat.model().form().outside();
+    Equilibria rest = boat.atRest();
     double wet =
         rest.worst().map(p -> Profile.of(hull.under(p.plane()), toward).area()).orElse(0.0);
     double speed = rules.value("current");
     double water =
-        trial.craft().waterDensity() / 2 * rules.value("drag-water") * wet * speed * speed;
-    double air = rest.worst().map(p -> Wind.of(rules).push(trial, p, toward)).orElse(0.0);
+        boat.model().waterDensity() / 2 * rules.value("drag-water") * wet * speed * speed;
+    double air = rest.worst().map(p -> Wind.of(rules).push(boat, p, toward)).orElse(0.0);
     return rules.value("snatch") * (water + air);
   }
 
@@ -68,44 +68,44 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return rules.value("towing-drag");
   }
 
-  /** The trial with so much level pull on the line, N, leading away over the end. */
-  public LoadedBoat pulling(LoadedBoat trial, double newtons) {
-    return pulling(trial, newtons, new Force(cleat.at(), astern ? -newtons : newtons, 0));
+  /** The loaded boat with so much level pull on the line, N, leading away over the end. */
+  public LoadedBoat pulling(LoadedBoat boat, double newtons) {
+    return pulling(boat, newtons, new Force(cleat.at(), astern ? -newtons : newtons, 0));
   }
 
   /** The same with the line leading out over one side, to port (1) or starboard (−1). */
-  private LoadedBoat pullingAbeam(LoadedBoat trial, double newtons, double side) {
-    return pulling(trial, newtons, new Force(cleat.at(), 0, side * newtons));
+  private LoadedBoat pullingAbeam(LoadedBoat boat, double newtons, double side) {
+    return pulling(boat, newtons, new Force(cleat.at(), 0, side * newtons));
   }
 
-  private LoadedBoat pulling(LoadedBoat trial, double newtons, Force force) {
+  private LoadedBoat pulling(LoadedBoat boat, double newtons, Force force) {
     double down = newtons * Math.tan(Math.toRadians(rules.value("line-angle")));
-    return trial.after(
+    return boat.after(
         Disturbance.pulled(
-                LoadCaseStep.of(Act.LINE_OUT, cleat.name()), trial.people(), List.of(force))
+                LoadCaseStep.of(Act.LINE_OUT, cleat.name()), boat.people(), List.of(force))
             .and(new Loading.Weight(down / Gravity.STANDARD, cleat.at())));
   }
 
   /**
    * The level pull at which water first comes in or the boat finds no steady rest, N, lying end on
-   * to a stream that stands up at that end. Of a hurried trial no more is told than whether that is
-   * enough.
+   * to a stream that stands up at that end. Of a hurried loaded boat no more is told than whether
+   * that is enough.
    */
-  public double greatest(LoadedBoat trial, double enough) {
-    StreamHead head = StreamHead.of(rules, trial.craft().form(), astern);
-    return greatest(newtons -> pulling(trial, newtons), head, asked(trial, enough));
+  public double greatest(LoadedBoat boat, double enough) {
+    StreamHead head = StreamHead.of(rules, boat.model().form(), astern);
+    return greatest(newtons -> pulling(boat, newtons), head, asked(boat, enough));
   }
 
   /** The same with the line out over the side, whichever side is worse. */
-  public double greatestAbeam(LoadedBoat trial, double enough) {
-    double asked = asked(trial, enough);
+  public double greatestAbeam(LoadedBoat boat, double enough) {
+    double asked = asked(boat, enough);
     return Math.min(
-        greatest(newtons -> pullingAbeam(trial, newtons, 1), StreamHead.NONE, asked),
-        greatest(newtons -> pullingAbeam(trial, newtons, -1), StreamHead.NONE, asked));
+        greatest(newtons -> pullingAbeam(boat, newtons, 1), StreamHead.NONE, asked),
+        greatest(newtons -> pullingAbeam(boat, newtons, -1), StreamHead.NONE, asked));
   }
 
-  private static double asked(LoadedBoat trial, double enough) {
-    return trial.isHurried() ? enough : Double.NaN;
+  private static double asked(LoadedBoat boat, double enough) {
+    return boat.isHurried() ? enough : Double.NaN;
   }
 
   private double greatest(DoubleFunction<LoadedBoat> pulled, StreamHead head, double enough) {
@@ -125,8 +125,8 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return holds;
   }
 
-  private static boolean staysDry(LoadedBoat trial, StreamHead head) {
-    LowestEdge lowest = LowestEdge.of(trial.atRest(), trial, head);
+  private static boolean staysDry(LoadedBoat boat, StreamHead head) {
+    LowestEdge lowest = LowestEdge.of(boat.atRest(), boat, head);
     return lowest.height().isPresent() && lowest.height().getAsDouble() >= 0;
   }
 }

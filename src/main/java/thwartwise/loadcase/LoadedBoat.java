@@ -42,7 +42,7 @@ public final class LoadedBoat {
    */
   private static final double OVER = 0.5;
 
-  private final BoatModel craft;
+  private final BoatModel model;
   private final LoadCase base;
   private final Disturbance done;
   private final Allowance allowance;
@@ -65,7 +65,7 @@ public final class LoadedBoat {
   private Map<Collection<Space>, Equilibria> withoutKit = new HashMap<>();
 
   private LoadedBoat(
-      BoatModel craft,
+      BoatModel model,
       LoadCase base,
       Disturbance done,
       Allowance allowance,
@@ -73,7 +73,7 @@ public final class LoadedBoat {
       Optional<KnownBalances> known,
       boolean letGoUpright,
       AtomicBoolean beganNear) {
-    this.craft = craft;
+    this.model = model;
     this.base = base;
     this.done = done;
     this.allowance = allowance;
@@ -84,56 +84,56 @@ public final class LoadedBoat {
   }
 
   private LoadedBoat(
-      BoatModel craft,
+      BoatModel model,
       LoadCase base,
       Disturbance done,
       Allowance allowance,
       boolean hurried,
       Optional<KnownBalances> known,
       boolean letGoUpright) {
-    this(craft, base, done, allowance, hurried, known, letGoUpright, new AtomicBoolean());
+    this(model, base, done, allowance, hurried, known, letGoUpright, new AtomicBoolean());
   }
 
   private LoadedBoat with(Disturbance otherwise) {
     return new LoadedBoat(
-        craft, base, otherwise, allowance, hurried, known, letGoUpright, beganNear);
+        model, base, otherwise, allowance, hurried, known, letGoUpright, beganNear);
   }
 
   /** As measured, without allowance; of a loading that nobody reads of. */
-  public static LoadedBoat of(BoatModel craft, List<Body> people) {
-    return of(craft, people, LoadCase.UNNAMED);
+  public static LoadedBoat of(BoatModel model, List<Body> people) {
+    return of(model, people, LoadCase.UNNAMED);
   }
 
   /** As measured, without allowance. */
-  public static LoadedBoat of(BoatModel craft, List<Body> people, LoadCase loadCase) {
+  public static LoadedBoat of(BoatModel model, List<Body> people, LoadCase loadCase) {
     return new LoadedBoat(
-        craft, loadCase, Disturbance.none(people), Allowance.NONE, false, Optional.empty(), false);
+        model, loadCase, Disturbance.none(people), Allowance.NONE, false, Optional.empty(), false);
   }
 
   public LoadedBoat under(Allowance newAllowance) {
-    return new LoadedBoat(craft, base, done, newAllowance, hurried, known, letGoUpright);
+    return new LoadedBoat(model, base, done, newAllowance, hurried, known, letGoUpright);
   }
 
   /**
-   * The same trial, asked only whether it meets: nothing more is looked for after a pose that no
-   * check that limits crew can meet, unsteady, or past sixty degrees and flooded. What is not met
-   * then is not met at all; how far short it falls is not told.
+   * The same loaded boat, asked only whether it meets: nothing more is looked for after a pose that
+   * no check that limits crew can meet, unsteady, or past sixty degrees and flooded. What is not
+   * met then is not met at all; how far short it falls is not told.
    */
   public LoadedBoat hurried() {
-    return new LoadedBoat(craft, base, done, allowance, true, Optional.empty(), false);
+    return new LoadedBoat(model, base, done, allowance, true, Optional.empty(), false);
   }
 
   /**
-   * The same, with searches for a rest begun at balances already known of this craft, and what is
+   * The same, with searches for a rest begun at balances already known of this boat, and what is
    * found kept there. Only an answer {@link #fromUpright} refuses anything.
    */
   public LoadedBoat hurried(KnownBalances known) {
-    return new LoadedBoat(craft, base, done, allowance, true, Optional.of(known), false);
+    return new LoadedBoat(model, base, done, allowance, true, Optional.of(known), false);
   }
 
-  /** The same trial, not hurried, with rests remembered and found as in a hurried one. */
+  /** The same loaded boat, not hurried, with rests remembered and found as in a hurried one. */
   public LoadedBoat remembering(KnownBalances known) {
-    return new LoadedBoat(craft, base, done, allowance, hurried, Optional.of(known), false);
+    return new LoadedBoat(model, base, done, allowance, hurried, Optional.of(known), false);
   }
 
   /** Whether some rest of this was found from a balance already known. */
@@ -144,7 +144,7 @@ public final class LoadedBoat {
   /** The same, with every search for a rest begun upright. */
   public LoadedBoat fromUpright() {
     if (fromUpright == null) {
-      fromUpright = new LoadedBoat(craft, base, done, allowance, hurried, known, true);
+      fromUpright = new LoadedBoat(model, base, done, allowance, hurried, known, true);
     }
     return fromUpright;
   }
@@ -170,7 +170,7 @@ public final class LoadedBoat {
    * @param side 1 port, −1 starboard
    */
   public List<LoadedBoat> toSide(Disturbance next, double side) {
-    if (craft.looseKit().isEmpty()) {
+    if (model.looseKit().isEmpty()) {
       return List.of(after(next));
     }
     List<LoadCaseStep> deeds = next.deeds().stream().map(LoadCaseStep::withKitSlid).toList();
@@ -191,7 +191,7 @@ public final class LoadedBoat {
    * the same height and the same place along. Water in a chamber is taken as run to the other side.
    */
   public boolean isOutdoneAfloat() {
-    if (slidTo == 0 || !hurried || !craft.isAlikeAfloat() || !done.forces().isEmpty()) {
+    if (slidTo == 0 || !hurried || !model.isAlikeAfloat() || !done.forces().isEmpty()) {
       return false;
     }
     FloatingBody floating = afloat();
@@ -202,7 +202,7 @@ public final class LoadedBoat {
     return moment >= 0;
   }
 
-  /** This trial, told as another one with something done to it. */
+  /** This loaded boat, told as another one with something done to it. */
   public LoadedBoat called(LoadCaseStep deed, LoadedBoat before) {
     return with(done.called(before.done.then(done.called(List.of(deed))).deeds()));
   }
@@ -210,7 +210,7 @@ public final class LoadedBoat {
   /** The same boat once everything that is not fastened down or shut away has floated off. */
   private LoadedBoat withoutLooseKit() {
     Disturbance gone = done.withKitAt(0);
-    for (Kit kit : craft.looseKit()) {
+    for (Kit kit : model.looseKit()) {
       gone = gone.and(new Loading.Weight(-kit.mass(), kit.at()));
     }
     return with(gone);
@@ -218,11 +218,11 @@ public final class LoadedBoat {
 
   /** Those of the boat's papers. */
   public UnitFormat units() {
-    return new UnitFormat(craft.boat().units());
+    return new UnitFormat(model.boat().units());
   }
 
-  public BoatModel craft() {
-    return craft;
+  public BoatModel model() {
+    return model;
   }
 
   public List<Body> people() {
@@ -242,7 +242,7 @@ public final class LoadedBoat {
    * can get to; water in a chamber is not looked at.
    */
   boolean isSymmetric() {
-    return craft.isSymmetric()
+    return model.isSymmetric()
         && done.pools().isEmpty()
         && done.weights().stream().allMatch(w -> w.at().y() == 0)
         && people().stream().allMatch(Body::isAboutTheMiddle);
@@ -264,7 +264,7 @@ public final class LoadedBoat {
   }
 
   public Loading loading() {
-    return new Loading(craft, people(), weights(), allowance.massFactor());
+    return new Loading(model, people(), weights(), allowance.massFactor());
   }
 
   private List<Loading.Weight> weights() {
@@ -272,9 +272,9 @@ public final class LoadedBoat {
       return done.weights();
     }
     List<Loading.Weight> weights = new ArrayList<>(done.weights());
-    for (Kit kit : craft.looseKit()) {
+    for (Kit kit : model.looseKit()) {
       weights.add(new Loading.Weight(-kit.mass(), kit.at()));
-      weights.add(new Loading.Weight(kit.mass(), craft.slid(kit, done.kitSide())));
+      weights.add(new Loading.Weight(kit.mass(), model.slid(kit, done.kitSide())));
     }
     return weights;
   }
@@ -291,7 +291,7 @@ public final class LoadedBoat {
       rest =
           done.forces().isEmpty()
               ? dryRest()
-              : EquilibriumUnderForces.of(afloat(), done.forces(), craft.form().outside()).rest();
+              : EquilibriumUnderForces.of(afloat(), done.forces(), model.form().outside()).rest();
     }
     return rest;
   }
@@ -301,7 +301,7 @@ public final class LoadedBoat {
     if (known.isEmpty() || !done.pools().isEmpty()) {
       return found(afloat(), over);
     }
-    FloatingCase afloat = FloatingCase.dry(craft, loading());
+    FloatingCase afloat = FloatingCase.dry(model, loading());
     return found(known.get(), afloat, this::afloat, over);
   }
 
@@ -310,8 +310,8 @@ public final class LoadedBoat {
     if (known.isEmpty()) {
       return found(swamped(lost), LoadedBoat::isOver);
     }
-    Object boat = List.of(craft, lost, allowance.volumeFactor(), withLooseKit);
-    boolean alike = craft.isAlikeSwamped() && lost.isEmpty();
+    Object boat = List.of(model, lost, allowance.volumeFactor(), withLooseKit);
+    boolean alike = model.isAlikeSwamped() && lost.isEmpty();
     FloatingCase afloat = FloatingCase.swamped(boat, alike, loading());
     return found(known.get(), afloat, () -> swamped(lost), LoadedBoat::isOver);
   }
@@ -331,7 +331,7 @@ public final class LoadedBoat {
   }
 
   private boolean hasFlooded(WaterPlane plane) {
-    return isOver(plane) && Freeboard.least(craft.edges(), plane).height() < 0;
+    return isOver(plane) && Freeboard.least(model.edges(), plane).height() < 0;
   }
 
   private static boolean isOver(WaterPlane plane) {
@@ -345,10 +345,10 @@ public final class LoadedBoat {
   /** Rail and openings, each as much lower as the allowance takes off a height. */
   public List<FloodPoint> edges() {
     if (allowance.freeboardLoss() == 0) {
-      return craft.edges();
+      return model.edges();
     }
     Vector3 lower = Vector3.of(0, 0, -allowance.freeboardLoss());
-    return craft.edges().stream().map(e -> new FloodPoint(e.name(), e.at().plus(lower))).toList();
+    return model.edges().stream().map(e -> new FloodPoint(e.name(), e.at().plus(lower))).toList();
   }
 
   /** The boat open to the sea, everyone seated, with chambers that have filled as well. */
@@ -365,7 +365,7 @@ public final class LoadedBoat {
    */
   public Equilibria swampedRest(Collection<Space> lost) {
     Equilibria kept = swampedRest(lost, true);
-    if (craft.looseKit().isEmpty() || hurried && !kept.allUpright()) {
+    if (model.looseKit().isEmpty() || hurried && !kept.allUpright()) {
       return kept;
     }
     Equilibria gone =
@@ -385,7 +385,7 @@ public final class LoadedBoat {
 
   /** The chambers that count. */
   public List<Space> counted() {
-    return craft.spaces().stream().filter(s -> s.counting().share() > 0).toList();
+    return model.spaces().stream().filter(s -> s.counting().share() > 0).toList();
   }
 
   /** The boat with nobody in it. */

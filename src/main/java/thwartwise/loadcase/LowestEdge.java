@@ -6,18 +6,18 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 
 /**
- * The lowest edge above the water over every pose a trial comes to, less the allowance.
+ * The lowest edge above the water over every pose a loaded boat comes to, less the allowance.
  *
  * @param height m; empty when there is no steady rest, and {@code words} says why
  */
 public record LowestEdge(OptionalDouble height, boolean assessed, String words) {
 
-  public static LowestEdge of(Equilibria rest, LoadedBoat trial) {
-    return of(rest, trial, StreamHead.NONE);
+  public static LowestEdge of(Equilibria rest, LoadedBoat boat) {
+    return of(rest, boat, StreamHead.NONE);
   }
 
   /** The same in a stream that stands higher at one end. */
-  public static LowestEdge of(Equilibria rest, LoadedBoat trial, StreamHead head) {
+  public static LowestEdge of(Equilibria rest, LoadedBoat boat, StreamHead head) {
     if (!rest.exist()) {
       return new LowestEdge(OptionalDouble.empty(), rest.assessed(), rest.noneBecause());
     }
@@ -27,12 +27,11 @@ public record LowestEdge(OptionalDouble height, boolean assessed, String words) 
     Freeboard least =
         rest.reached().stream()
             .map(
-                p ->
-                    Freeboard.least(head.lowered(trial.craft().edges(), p.plane().up()), p.plane()))
+                p -> Freeboard.least(head.lowered(boat.model().edges(), p.plane().up()), p.plane()))
             .min(Comparator.comparingDouble(Freeboard::height))
             .orElseThrow();
-    double height = least.height() - trial.allowance().freeboardLoss();
+    double height = least.height() - boat.allowance().freeboardLoss();
     return new LowestEdge(
-        OptionalDouble.of(height), true, "lowest at the " + least.at() + head.words(trial.units()));
+        OptionalDouble.of(height), true, "lowest at the " + least.at() + head.words(boat.units()));
   }
 }

@@ -13,8 +13,8 @@ import thwartwise.hull.HullForm;
 import thwartwise.loadcase.LoadCaseStep.Act;
 
 /**
- * The ways people can move: each a trial of its own, to either side. Whatever is done to one side
- * takes loose kit with it.
+ * The ways people can move: each a loaded boat of its own, to either side. Whatever is done to one
+ * side takes loose kit with it.
  */
 public final class PeopleMoves {
   private static final List<Double> SIDES = List.of(1.0, -1.0);
@@ -24,25 +24,25 @@ public final class PeopleMoves {
   /**
    * Everyone the same share of the way out, to each side; where both sides are alike one will do.
    */
-  public static List<LoadedBoat> everyone(LoadedBoat trial, double share, Act act) {
-    return everyone(trial, trial.people(), share, LoadCaseStep.of(act));
+  public static List<LoadedBoat> everyone(LoadedBoat boat, double share, Act act) {
+    return everyone(boat, boat.people(), share, LoadCaseStep.of(act));
   }
 
   /** The same with everyone on the floor. */
-  public static List<LoadedBoat> kneeling(LoadedBoat trial, double share) {
+  public static List<LoadedBoat> kneeling(LoadedBoat boat, double share) {
     LoadCaseStep deed = LoadCaseStep.of(Act.EVERYONE_KNEELING_PART_OF_THE_WAY);
-    return everyone(trial, trial.people().stream().map(Body::kneeling).toList(), share, deed);
+    return everyone(boat, boat.people().stream().map(Body::kneeling).toList(), share, deed);
   }
 
   private static List<LoadedBoat> everyone(
-      LoadedBoat trial, List<Body> people, double share, LoadCaseStep deed) {
+      LoadedBoat boat, List<Body> people, double share, LoadCaseStep deed) {
     if (people.isEmpty()) {
       return List.of();
     }
     List<LoadedBoat> ways = new ArrayList<>();
-    for (double side : trial.isSymmetric() ? List.of(1.0) : SIDES) {
+    for (double side : boat.isSymmetric() ? List.of(1.0) : SIDES) {
       List<Body> moved = people.stream().map(b -> b.toSide(side, share)).toList();
-      ways.addAll(trial.toSide(Disturbance.moved(deed.to(side(side)), moved), side));
+      ways.addAll(boat.toSide(Disturbance.moved(deed.to(side(side)), moved), side));
     }
     return ways;
   }
@@ -52,18 +52,17 @@ public final class PeopleMoves {
    * who share a seat move over side by side, by as much as brings their centre of gravity to that
    * place: so nobody comes to sit inside somebody else, whose part under water lifts only once.
    */
-  public static List<LoadedBoat> partly(LoadedBoat trial, double part, double share) {
+  public static List<LoadedBoat> partly(LoadedBoat boat, double part, double share) {
     LoadCaseStep deed = LoadCaseStep.of(Act.HALF_THE_WEIGHT_PART_OF_THE_WAY);
     List<LoadedBoat> ways = new ArrayList<>();
-    for (double side : sides(trial)) {
-      ways.addAll(
-          shifted(trial, deed, side, b -> part * meanShift(sharing(trial, b), side, share)));
+    for (double side : sides(boat)) {
+      ways.addAll(shifted(boat, deed, side, b -> part * meanShift(sharing(boat, b), side, share)));
     }
     return ways;
   }
 
-  private static List<Body> sharing(LoadedBoat trial, Body body) {
-    return trial.people().stream().filter(b -> b.across().equals(body.across())).toList();
+  private static List<Body> sharing(LoadedBoat boat, Body body) {
+    return boat.people().stream().filter(b -> b.across().equals(body.across())).toList();
   }
 
   private static double meanShift(List<Body> people, double side, double share) {
@@ -73,81 +72,81 @@ public final class PeopleMoves {
   }
 
   /** Everyone so far to one side of where they sit, m, to each side. */
-  public static List<LoadedBoat> offTheMiddle(LoadedBoat trial, double distance, boolean stiff) {
+  public static List<LoadedBoat> offTheMiddle(LoadedBoat boat, double distance, boolean stiff) {
     LoadCaseStep deed = new LoadCaseStep.OffTheMiddle(distance, stiff, Optional.empty(), false);
     List<LoadedBoat> ways = new ArrayList<>();
-    sides(trial).forEach(side -> ways.addAll(shifted(trial, deed, side, b -> side * distance)));
+    sides(boat).forEach(side -> ways.addAll(shifted(boat, deed, side, b -> side * distance)));
     return ways;
   }
 
   private static List<LoadedBoat> shifted(
-      LoadedBoat trial, LoadCaseStep deed, double side, ToDoubleFunction<Body> distance) {
+      LoadedBoat boat, LoadCaseStep deed, double side, ToDoubleFunction<Body> distance) {
     List<Body> moved =
-        trial.people().stream().map(b -> b.at(b.y() + distance.applyAsDouble(b))).toList();
-    return trial.toSide(Disturbance.moved(deed.to(side(side)), moved), side);
+        boat.people().stream().map(b -> b.at(b.y() + distance.applyAsDouble(b))).toList();
+    return boat.toSide(Disturbance.moved(deed.to(side(side)), moved), side);
   }
 
-  private static List<Double> sides(LoadedBoat trial) {
-    return trial.isAlikeOnBothSides() ? List.of(1.0) : SIDES;
+  private static List<Double> sides(LoadedBoat boat) {
+    return boat.isAlikeOnBothSides() ? List.of(1.0) : SIDES;
   }
 
   /** Each person in turn all the way out to each side, the others as they sit. */
-  public static List<LoadedBoat> one(LoadedBoat trial) {
-    return eachToEachSide(trial, Act.HARD_TO_THE_SIDE, Body::hardToSide);
+  public static List<LoadedBoat> one(LoadedBoat boat) {
+    return eachToEachSide(boat, Act.HARD_TO_THE_SIDE, Body::hardToSide);
   }
 
   /** Each person in turn standing where they sit, a little to either side. */
-  public static List<LoadedBoat> standing(LoadedBoat trial) {
+  public static List<LoadedBoat> standing(LoadedBoat boat) {
     return eachToEachSide(
-        trial,
+        boat,
         Act.STANDING,
         (body, side) -> body.standing().at(body.y() + side * Body.STANDING_SWAY));
   }
 
   /** Each person in turn leaning out over the rail abreast of where they sit. */
-  public static List<LoadedBoat> leaningOut(LoadedBoat trial) {
-    HullForm form = trial.craft().form();
+  public static List<LoadedBoat> leaningOut(LoadedBoat boat) {
+    HullForm form = boat.model().form();
     return eachToEachSide(
-        trial, Act.LEANING_OUT, (body, side) -> body.leaningOut(form.railAt(body.x(), side > 0)));
+        boat, Act.LEANING_OUT, (body, side) -> body.leaningOut(form.railAt(body.x(), side > 0)));
   }
 
   /** Each of the crew in turn back from the water over either rail, or an adult where none is. */
-  public static List<LoadedBoat> climbingInOverTheSide(LoadedBoat trial, double adult) {
-    HullForm form = trial.craft().form();
+  public static List<LoadedBoat> climbingInOverTheSide(LoadedBoat boat, double adult) {
+    HullForm form = boat.model().form();
     List<LoadedBoat> ways = new ArrayList<>();
-    for (double side : sides(trial)) {
+    for (double side : sides(boat)) {
       UnaryOperator<Vector3> rail = from -> form.railAt(from.x(), side > 0);
-      climbingIn(trial, adult, rail, Act.CLIMBING_IN_OVER_THE_SIDE)
-          .forEach(d -> ways.addAll(trial.toSide(d.toward(side(side)), side)));
+      climbingIn(boat, adult, rail, Act.CLIMBING_IN_OVER_THE_SIDE)
+          .forEach(d -> ways.addAll(boat.toSide(d.toward(side(side)), side)));
     }
     return ways;
   }
 
-  public static List<LoadedBoat> climbingInOverTheStern(LoadedBoat trial, double adult) {
-    Vector3 stern = middle(trial.craft().form().aftRail());
-    return climbingInOverAnEnd(trial, adult, stern, Act.CLIMBING_IN_OVER_THE_STERN);
+  public static List<LoadedBoat> climbingInOverTheStern(LoadedBoat boat, double adult) {
+    Vector3 stern = middle(boat.model().form().aftRail());
+    return climbingInOverAnEnd(boat, adult, stern, Act.CLIMBING_IN_OVER_THE_STERN);
   }
 
-  public static List<LoadedBoat> climbingInOverTheBow(LoadedBoat trial, double adult) {
-    Vector3 bow = middle(trial.craft().form().foreRail());
-    return climbingInOverAnEnd(trial, adult, bow, Act.CLIMBING_IN_OVER_THE_BOW);
+  public static List<LoadedBoat> climbingInOverTheBow(LoadedBoat boat, double adult) {
+    Vector3 bow = middle(boat.model().form().foreRail());
+    return climbingInOverAnEnd(boat, adult, bow, Act.CLIMBING_IN_OVER_THE_BOW);
   }
 
   private static List<LoadedBoat> climbingInOverAnEnd(
-      LoadedBoat trial, double adult, Vector3 end, Act act) {
-    return climbingIn(trial, adult, from -> end, act).stream().map(trial::after).toList();
+      LoadedBoat boat, double adult, Vector3 end, Act act) {
+    return climbingIn(boat, adult, from -> end, act).stream().map(boat::after).toList();
   }
 
   private static List<Disturbance> climbingIn(
-      LoadedBoat trial, double adult, UnaryOperator<Vector3> over, Act act) {
-    if (trial.people().isEmpty()) {
-      Vector3 from = Vector3.of(trial.craft().form().length() / 2, 0, 0);
+      LoadedBoat boat, double adult, UnaryOperator<Vector3> over, Act act) {
+    if (boat.people().isEmpty()) {
+      Vector3 from = Vector3.of(boat.model().form().length() / 2, 0, 0);
       return List.of(climbing(List.of(), adult, over.apply(from), LoadCaseStep.of(act)));
     }
     List<Disturbance> ways = new ArrayList<>();
-    for (int i = 0; i < trial.people().size(); i++) {
-      Body body = trial.people().get(i);
-      List<Body> others = new ArrayList<>(trial.people());
+    for (int i = 0; i < boat.people().size(); i++) {
+      Body body = boat.people().get(i);
+      List<Body> others = new ArrayList<>(boat.people());
       others.remove(i);
       Vector3 at = over.apply(Vector3.of(body.x(), 0, 0));
       ways.add(climbing(others, body.mass(), at, LoadCaseStep.of(act, body.name())));
@@ -169,14 +168,14 @@ public final class PeopleMoves {
     Body moved(Body body, double side);
   }
 
-  private static List<LoadedBoat> eachToEachSide(LoadedBoat trial, Act act, ToSide move) {
+  private static List<LoadedBoat> eachToEachSide(LoadedBoat boat, Act act, ToSide move) {
     List<LoadedBoat> ways = new ArrayList<>();
-    for (int i = 0; i < trial.people().size(); i++) {
-      Body body = trial.people().get(i);
-      for (double side : sides(trial)) {
-        List<Body> people = replaced(trial.people(), i, move.moved(body, side));
+    for (int i = 0; i < boat.people().size(); i++) {
+      Body body = boat.people().get(i);
+      for (double side : sides(boat)) {
+        List<Body> people = replaced(boat.people(), i, move.moved(body, side));
         LoadCaseStep deed = LoadCaseStep.of(act, body.name()).to(side(side));
-        ways.addAll(trial.toSide(Disturbance.moved(deed, people), side));
+        ways.addAll(boat.toSide(Disturbance.moved(deed, people), side));
       }
     }
     return ways;

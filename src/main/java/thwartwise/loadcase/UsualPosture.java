@@ -12,20 +12,20 @@ import thwartwise.rules.RuleSet;
 public final class UsualPosture {
   private UsualPosture() {}
 
-  public static LoadedBoat of(RuleSet rules, LoadedBoat trial) {
-    if (!kneels(rules, trial)) {
-      return trial;
+  public static LoadedBoat of(RuleSet rules, LoadedBoat boat) {
+    if (!kneels(rules, boat)) {
+      return boat;
     }
-    return trial.after(
+    return boat.after(
         Disturbance.moved(
             LoadCaseStep.of(Act.EVERYONE_KNEELING),
-            trial.people().stream().map(UsualPosture::kneeling).toList()));
+            boat.people().stream().map(UsualPosture::kneeling).toList()));
   }
 
   /** Whether they are otherwise than the boat file has them. */
-  public static boolean kneels(RuleSet rules, LoadedBoat trial) {
-    return Canoe.is(trial.craft().form(), rules)
-        && trial.people().stream().anyMatch(b -> !kneeling(b).equals(b));
+  public static boolean kneels(RuleSet rules, LoadedBoat boat) {
+    return Canoe.is(boat.model().form(), rules)
+        && boat.people().stream().anyMatch(b -> !kneeling(b).equals(b));
   }
 
   private static Body kneeling(Body body) {

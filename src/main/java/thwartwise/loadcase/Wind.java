@@ -21,37 +21,37 @@ public record Wind(RuleSet rules, double pressure) {
   }
 
   /** N, wind coming from a direction. */
-  public double push(LoadedBoat trial, Pose pose, Vector3 from) {
-    return hull(trial, pose, from) + people(trial);
+  public double push(LoadedBoat boat, Pose pose, Vector3 from) {
+    return hull(boat, pose, from) + people(boat);
   }
 
   /** Where it attacks: the mean of hull and people, each by its share of the push. */
-  public Vector3 centre(LoadedBoat trial, Pose pose, Vector3 from) {
-    double onHull = hull(trial, pose, from);
-    Vector3 sum = Profile.of(dry(trial, pose), from).centre().times(onHull);
+  public Vector3 centre(LoadedBoat boat, Pose pose, Vector3 from) {
+    double onHull = hull(boat, pose, from);
+    Vector3 sum = Profile.of(dry(boat, pose), from).centre().times(onHull);
     double onEach = person();
-    for (var body : trial.people()) {
+    for (var body : boat.people()) {
       sum = sum.plus(body.middle().times(onEach));
     }
-    double all = onHull + onEach * trial.people().size();
+    double all = onHull + onEach * boat.people().size();
     return all > 0 ? sum.times(1 / all) : Vector3.ZERO;
   }
 
-  private double hull(LoadedBoat trial, Pose pose, Vector3 from) {
-    return pressure * rules.value("drag-hull") * Profile.of(dry(trial, pose), from).area();
+  private double hull(LoadedBoat boat, Pose pose, Vector3 from) {
+    return pressure * rules.value("drag-hull") * Profile.of(dry(boat, pose), from).area();
   }
 
-  private double people(LoadedBoat trial) {
-    return trial.people().size() * person();
+  private double people(LoadedBoat boat) {
+    return boat.people().size() * person();
   }
 
   private double person() {
     return pressure * rules.value("drag-person") * rules.value("person-area");
   }
 
-  private static Solid dry(LoadedBoat trial, Pose pose) {
+  private static Solid dry(LoadedBoat boat, Pose pose) {
     WaterPlane plane = pose.plane();
     WaterPlane turned = new WaterPlane(plane.up().times(-1), -plane.height());
-    return trial.craft().form().outside().under(turned);
+    return boat.model().form().outside().under(turned);
   }
 }

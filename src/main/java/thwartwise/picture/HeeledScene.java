@@ -25,7 +25,7 @@ record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
 
   /** Empty when the boat does not float upright. */
   static Optional<HeeledScene> of(Scene scene) {
-    return RightingCurve.towardWorseSide(scene.trial().stiff().afloat(), scene.craft().edges())
+    return RightingCurve.towardWorseSide(scene.loadedBoat().stiff().afloat(), scene.model().edges())
         .map(curve -> of(scene, curve));
   }
 
@@ -35,12 +35,12 @@ record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
     Optional<Pose> rest =
         moved.isEmpty()
             ? Optional.empty()
-            : Scene.upright(scene.with(moved).atRest()).filter(pose -> isDry(scene.craft(), pose));
+            : Scene.upright(scene.with(moved).atRest()).filter(pose -> isDry(scene.model(), pose));
     return new HeeledScene(curve, moved, rest);
   }
 
-  private static boolean isDry(BoatModel craft, Pose pose) {
-    return Freeboard.least(craft.edges(), pose.plane()).height() >= 0;
+  private static boolean isDry(BoatModel model, Pose pose) {
+    return Freeboard.least(model.edges(), pose.plane()).height() >= 0;
   }
 
   WaterPlane plane() {
@@ -57,9 +57,9 @@ record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
     return curve.side().sign() * plane().heel();
   }
 
-  FloodPoint lowestEdge(BoatModel craft) {
+  FloodPoint lowestEdge(BoatModel model) {
     WaterPlane plane = plane();
-    return craft.edges().stream()
+    return model.edges().stream()
         .min(Comparator.comparingDouble(e -> plane.above(e.at())))
         .orElseThrow();
   }

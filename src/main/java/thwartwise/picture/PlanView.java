@@ -31,7 +31,7 @@ final class PlanView {
       List.of(Hatching.COUNTS, Hatching.CLAIMED, Hatching.OPEN);
 
   private final Scene scene;
-  private final BoatModel craft;
+  private final BoatModel model;
   private final List<Point> outline;
   private final Scale scale;
   private final double foot;
@@ -39,12 +39,12 @@ final class PlanView {
 
   private PlanView(Scene scene) {
     this.scene = scene;
-    this.craft = scene.craft();
-    this.outline = Silhouette.fromAbove(craft.form().outside());
+    this.model = scene.model();
+    this.outline = Silhouette.fromAbove(model.form().outside());
     double[] along = extent(Point::x, Vector3::x);
     double[] across = extent(Point::y, Vector3::y);
     double perMetre = Math.min(MOST_PER_METRE, (Canvas.WIDTH - 2 * MARGIN) / (along[1] - along[0]));
-    double top = craft.boat().kit().isEmpty() ? MARGIN / 2 : LABEL_ROW;
+    double top = model.boat().kit().isEmpty() ? MARGIN / 2 : LABEL_ROW;
     double left = (Canvas.WIDTH - perMetre * (along[0] + along[1])) / 2;
     this.scale = new Scale(perMetre, left, top + perMetre * across[1]);
     this.foot = top + perMetre * (across[1] - across[0]);
@@ -56,7 +56,7 @@ final class PlanView {
     double[] reach =
         Stream.concat(
                 outline.stream().map(ofHull::applyAsDouble),
-                craft.boat().kit().stream().map(Kit::at).map(ofKit::applyAsDouble))
+                model.boat().kit().stream().map(Kit::at).map(ofKit::applyAsDouble))
             .mapToDouble(Double::doubleValue)
             .sorted()
             .toArray();
@@ -68,10 +68,10 @@ final class PlanView {
   }
 
   private PictureFacts facts() {
-    int kit = craft.boat().kit().size();
+    int kit = model.boat().kit().size();
     return new PictureFacts.Plan(
         scene.aboard(),
-        craft.boat().places().size(),
+        model.boat().places().size(),
         kit,
         kit <= MOST_NUMBERS,
         chambers(Hatching.COUNTS).size(),
@@ -80,7 +80,7 @@ final class PlanView {
   }
 
   private List<Space> chambers(Hatching state) {
-    return craft.spaces().stream().filter(space -> Hatching.of(space) == state).toList();
+    return model.spaces().stream().filter(space -> Hatching.of(space) == state).toList();
   }
 
   private View view() {
@@ -100,7 +100,7 @@ final class PlanView {
   }
 
   private void chambers(Canvas canvas) {
-    craft.spaces().stream()
+    model.spaces().stream()
         .sorted(Comparator.comparingDouble(space -> space.solid().centroid().z()))
         .forEach(
             space ->
@@ -115,7 +115,7 @@ final class PlanView {
   }
 
   private void places(Canvas canvas) {
-    List<Place> places = craft.boat().places();
+    List<Place> places = model.boat().places();
     double[] letters = spread(places.stream().map(Place::x).toList());
     for (int i = 0; i < places.size(); i++) {
       Place place = places.get(i);
@@ -143,7 +143,7 @@ final class PlanView {
   }
 
   private void kit(Canvas canvas) {
-    List<Kit> kit = craft.boat().kit();
+    List<Kit> kit = model.boat().kit();
     double[] numbers = spread(kit.stream().map(k -> k.at().x()).toList());
     for (int i = 0; i < kit.size(); i++) {
       Point at = scale.at(kit.get(i).at().x(), kit.get(i).at().y());
@@ -169,12 +169,12 @@ final class PlanView {
 
   private PictureKey key() {
     PictureKey all = new PictureKey();
-    List<Place> places = craft.boat().places();
+    List<Place> places = model.boat().places();
     for (int i = 0; i < places.size(); i++) {
       all.name(letter("place-letter", placeLetter(i)), places.get(i).name());
     }
     all.endRow();
-    List<Kit> kit = craft.boat().kit();
+    List<Kit> kit = model.boat().kit();
     for (int i = 0; i < kit.size() && kit.size() <= MOST_NUMBERS; i++) {
       all.name(letter("kit-number", "" + (i + 1)), kit.get(i).name());
     }

@@ -22,32 +22,36 @@ import thwartwise.measure.UnitFormat;
  * @param swamped where it rests with the crew, open to the sea
  */
 record Scene(
-    BoatModel craft, LoadedBoat trial, Equilibria empty, Equilibria loaded, Equilibria swamped) {
+    BoatModel model,
+    LoadedBoat loadedBoat,
+    Equilibria empty,
+    Equilibria loaded,
+    Equilibria swamped) {
 
-  static Scene of(BoatModel craft, Report report) {
-    List<Body> crew = CrewAtLimit.of(craft, report);
-    LoadedBoat trial = LoadedBoat.of(craft, crew);
-    Equilibria loaded = trial.atRest();
+  static Scene of(BoatModel model, Report report) {
+    List<Body> crew = CrewAtLimit.of(model, report);
+    LoadedBoat loadedBoat = LoadedBoat.of(model, crew);
+    Equilibria loaded = loadedBoat.atRest();
     return new Scene(
-        craft,
-        trial,
-        crew.isEmpty() ? loaded : LoadedBoat.of(craft, List.of()).atRest(),
+        model,
+        loadedBoat,
+        crew.isEmpty() ? loaded : LoadedBoat.of(model, List.of()).atRest(),
         loaded,
-        Equilibrium.from(trial.swamped(List.of())));
+        Equilibrium.from(loadedBoat.swamped(List.of())));
   }
 
   /** Those of the boat's papers. */
   UnitFormat units() {
-    return new UnitFormat(craft.boat().units());
+    return new UnitFormat(model.boat().units());
   }
 
   List<Body> crew() {
-    return trial.people();
+    return loadedBoat.people();
   }
 
   /** The same with the people elsewhere. */
   LoadedBoat with(List<Body> people) {
-    return LoadedBoat.of(craft, people);
+    return LoadedBoat.of(model, people);
   }
 
   /** The pose that counts, if the boat lies in it as a boat should. */

@@ -24,7 +24,7 @@ record SeatedFigure(Body body, double ahead) {
 
   /** Somebody who looks to the middle of the boat, where there is room for the legs. */
   static SeatedFigure of(Body body, Scene scene) {
-    return new SeatedFigure(body, body.x() > scene.craft().form().length() / 2 ? -1 : 1);
+    return new SeatedFigure(body, body.x() > scene.model().form().length() / 2 ? -1 : 1);
   }
 
   /** Highest point, above the seat, m. */

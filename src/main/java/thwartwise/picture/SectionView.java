@@ -24,7 +24,7 @@ final class SectionView {
   private static final double DISC = 0.13;
 
   private final Scene scene;
-  private final BoatModel craft;
+  private final BoatModel model;
   private final HeeledScene heeled;
   private final WaterPlane plane;
   private final FloodPoint lowest;
@@ -37,20 +37,20 @@ final class SectionView {
 
   private SectionView(Scene scene, HeeledScene heeled) {
     this.scene = scene;
-    this.craft = scene.craft();
+    this.model = scene.model();
     this.heeled = heeled;
     this.plane = heeled.plane();
-    this.lowest = heeled.lowestEdge(craft);
-    this.x = within(craft.form().outside(), lowest.at().x());
-    this.weight = scene.trial().stiff().loading().centre();
+    this.lowest = heeled.lowestEdge(model);
+    this.x = within(model.form().outside(), lowest.at().x());
+    this.weight = scene.loadedBoat().stiff().loading().centre();
     this.lift =
         new Immersion()
             .at(plane)
-            .add(craft.form().outside(), 1)
-            .add(craft.form().skeg(), 1)
+            .add(model.form().outside(), 1)
+            .add(model.form().skeg(), 1)
             .part()
             .centroid();
-    this.hull = Slice.at(craft.form().outside(), x);
+    this.hull = Slice.at(model.form().outside(), x);
     List<Point> all = seen();
     double[] across = all.stream().mapToDouble(Point::x).sorted().toArray();
     double[] up = all.stream().mapToDouble(Point::y).sorted().toArray();
@@ -161,7 +161,7 @@ final class SectionView {
     canvas.area("dry", Slice.loop(hull).stream().map(this::at).toList(), "#fff");
     canvas.strokes(
         "hull",
-        Slice.withoutLid(hull, craft.form().railAt(x, true), craft.form().railAt(x, false)).stream()
+        Slice.withoutLid(hull, model.form().railAt(x, true), model.form().railAt(x, false)).stream()
             .map(piece -> piece.stream().map(this::at).toList())
             .toList(),
         Pen.THICK);

@@ -23,7 +23,7 @@ final class SideView {
   private static final double LABEL_GAP = 25;
 
   private final Scene scene;
-  private final BoatModel craft;
+  private final BoatModel model;
   private final List<Point> hull;
   private final List<Point> skeg;
   private final List<Water> waters;
@@ -43,11 +43,11 @@ final class SideView {
 
   private SideView(Scene scene) {
     this.scene = scene;
-    this.craft = scene.craft();
-    this.hull = Silhouette.fromTheSide(craft.form().outside());
+    this.model = scene.model();
+    this.hull = Silhouette.fromTheSide(model.form().outside());
     this.skeg =
-        craft.form().skeg().triangleCount() > 0
-            ? Silhouette.fromTheSide(craft.form().skeg())
+        model.form().skeg().triangleCount() > 0
+            ? Silhouette.fromTheSide(model.form().skeg())
             : List.of();
     this.waters = waters();
     this.aft = hull.stream().mapToDouble(Point::x).min().orElseThrow();
@@ -66,7 +66,7 @@ final class SideView {
                 hull.stream().map(Point::y),
                 skeg.stream().map(Point::y),
                 waters.stream().flatMap(w -> Stream.of(w.at(aft), w.at(fore))),
-                craft.boat().kit().stream().map(kit -> kit.at().z()),
+                model.boat().kit().stream().map(kit -> kit.at().z()),
                 scene.crew().stream().map(body -> body.seat() + SeatedFigure.crown()))
             .flatMap(s -> s)
             .mapToDouble(Double::doubleValue)
@@ -98,7 +98,7 @@ final class SideView {
   }
 
   private String above(WaterPlane plane) {
-    double height = Freeboard.least(craft.edges(), plane).height();
+    double height = Freeboard.least(model.edges(), plane).height();
     return height < 0 ? "awash" : scene.units().label(height).replace('\u00a0', ' ');
   }
 
@@ -123,7 +123,7 @@ final class SideView {
     }
     scene.crew().forEach(body -> SeatedFigure.of(body, scene).fromTheSide(canvas, scale, p -> p));
     canvas.polygon("hull", scale.all(hull), "#fff", Pen.THICK);
-    craft.boat().kit().forEach(k -> canvas.mark("kit", scale.at(k.at().x(), k.at().z())));
+    model.boat().kit().forEach(k -> canvas.mark("kit", scale.at(k.at().x(), k.at().z())));
     waters.forEach(water -> line(canvas, water));
     labels(canvas);
     scale.bar(canvas, new Point(LEFT + OVER, foot + 32), 1, scene.units());

@@ -34,7 +34,7 @@ final class SwampedView {
     this.plane = pose.plane();
     Vector3 bow = Vector3.of(1, 0, 0);
     this.ahead = bow.minus(plane.up().times(plane.up().dot(bow))).unit();
-    this.hull = seen(Silhouette.fromTheSide(scene.craft().form().outside()));
+    this.hull = seen(Silhouette.fromTheSide(scene.model().form().outside()));
     double aft = hull.stream().mapToDouble(Point::x).min().orElseThrow();
     double fore = hull.stream().mapToDouble(Point::x).max().orElseThrow();
     double perMetre = Math.min(MOST_PER_METRE, (Canvas.WIDTH - 2 * MARGIN) / (fore - aft));
@@ -89,7 +89,7 @@ final class SwampedView {
   }
 
   private Stream<List<Point>> lifting() {
-    return scene.craft().spaces().stream()
+    return scene.model().spaces().stream()
         .filter(space -> Hatching.of(space) == Hatching.COUNTS)
         .map(Space::solid)
         .map(solid -> seen(Silhouette.fromTheSide(solid)));

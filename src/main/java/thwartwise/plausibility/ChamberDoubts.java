@@ -12,13 +12,13 @@ import thwartwise.checks.Unit;
  * Chambers into which more was poured than there is room for: within their walls, or in the whole
  * boat. The smaller counts all the same, but then the walls may be those of another place.
  */
-record ChamberDoubts(BoatModel craft, PlausibleLimits limits) {
+record ChamberDoubts(BoatModel model, PlausibleLimits limits) {
   /** Seconds. */
   private static final double DAY = 86_400;
 
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    ChamberDoubts doubts = new ChamberDoubts(craft, limits);
-    return craft.spaces().stream()
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    ChamberDoubts doubts = new ChamberDoubts(model, limits);
+    return model.spaces().stream()
         .flatMap(space -> Stream.concat(doubts.of(space).stream(), doubts.testOf(space).stream()))
         .toList();
   }
@@ -29,7 +29,7 @@ record ChamberDoubts(BoatModel craft, PlausibleLimits limits) {
         .measuredVolume()
         .map(poured -> answer(space, poured))
         .filter(answer -> !answer.met())
-        .map(answer -> answer.about(new DoubtId(Topic.CHAMBER, space.name()), craft.boat().kept()));
+        .map(answer -> answer.about(new DoubtId(Topic.CHAMBER, space.name()), model.boat().kept()));
   }
 
   /** One that has not been yet counts for nothing; most often the year is wrong. */
@@ -37,14 +37,14 @@ record ChamberDoubts(BoatModel craft, PlausibleLimits limits) {
     return space
         .part()
         .test()
-        .filter(test -> test.date().isAfter(craft.today()))
+        .filter(test -> test.date().isAfter(model.today()))
         .map(
             test ->
                 new PlausibilityQuestion(
                         "chamber \"" + space.name() + "\", days from its leak test until today",
                         Unit.DAY)
                     .atLeast(
-                        DAY * ChronoUnit.DAYS.between(test.date(), craft.today()),
+                        DAY * ChronoUnit.DAYS.between(test.date(), model.today()),
                         0,
                         "a test that counts has been made (judgement)",
                         "it is dated "
@@ -52,12 +52,12 @@ record ChamberDoubts(BoatModel craft, PlausibleLimits limits) {
                             + ", which has not come yet: was the year written wrongly?"))
         .map(
             answer ->
-                answer.about(new DoubtId(Topic.LEAK_TEST, space.name()), craft.boat().kept()));
+                answer.about(new DoubtId(Topic.LEAK_TEST, space.name()), model.boat().kept()));
   }
 
   private PlausibilityQuestion.Answer answer(Space space, double poured) {
     double drawn = space.solid().volume();
-    double room = craft.form().inside().volume();
+    double room = model.form().inside().volume();
     double least = limits.value("poured-over-drawn-least") * drawn;
     String check = "chamber \"" + space.name() + "\", litres poured into it";
     PlausibilityQuestion asked = new PlausibilityQuestion(check, Unit.LITRE);

@@ -14,21 +14,21 @@ import thwartwise.measure.Rounding;
  * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,
  * so a decimal point that slipped gives room for people who are not safe there.
  */
-record KitMassDoubts(BoatModel craft, PlausibleLimits limits) {
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    KitMassDoubts doubts = new KitMassDoubts(craft, limits);
-    return craft.boat().kit().stream().flatMap(kit -> doubts.of(kit).stream()).toList();
+record KitMassDoubts(BoatModel model, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    KitMassDoubts doubts = new KitMassDoubts(model, limits);
+    return model.boat().kit().stream().flatMap(kit -> doubts.of(kit).stream()).toList();
   }
 
   private Optional<PlausibilityFinding> of(Kit kit) {
     PlausibilityQuestion.Answer answer = answer(kit);
     return answer.met()
         ? Optional.empty()
-        : Optional.of(answer.about(new DoubtId(Topic.KIT_MASS, kit.name()), craft.boat().kept()));
+        : Optional.of(answer.about(new DoubtId(Topic.KIT_MASS, kit.name()), model.boat().kept()));
   }
 
   private PlausibilityQuestion.Answer answer(Kit kit) {
-    Propulsion driven = craft.boat().propulsion();
+    Propulsion driven = model.boat().propulsion();
     Span usual = limits.kitMass(kit.name(), driven);
     String source = limits.kitMassSource(kit.name(), driven);
     PlausibilityQuestion asked =

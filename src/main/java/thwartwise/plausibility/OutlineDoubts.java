@@ -17,19 +17,19 @@ import thwartwise.hull.Station;
  * that changed places and a height with a wrong sign show here where they do not show in a curve.
  */
 final class OutlineDoubts {
-  private final BoatModel craft;
+  private final BoatModel model;
   private final PlausibleLimits limits;
   private final List<Station> stations;
   private final List<PlausibilityFinding> found = new ArrayList<>();
 
-  private OutlineDoubts(BoatModel craft, PlausibleLimits limits) {
-    this.craft = craft;
+  private OutlineDoubts(BoatModel model, PlausibleLimits limits) {
+    this.model = model;
     this.limits = limits;
-    this.stations = craft.boat().hull().stations();
+    this.stations = model.boat().hull().stations();
   }
 
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    OutlineDoubts doubts = new OutlineDoubts(craft, limits);
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    OutlineDoubts doubts = new OutlineDoubts(model, limits);
     doubts.waist();
     doubts.lowest();
     return doubts.found;
@@ -96,7 +96,7 @@ final class OutlineDoubts {
                     LineName.of(waist.point(), stations.get(0).port().size())))
             .about(
                 new DoubtId(Topic.STATION, station),
-                craft.boat().kept(),
+                model.boat().kept(),
                 StationDoubts.readings(stations.get(waist.station()))));
   }
 
@@ -126,7 +126,7 @@ final class OutlineDoubts {
 
   private void add(DoubtId id, PlausibilityQuestion.Answer answer) {
     if (!answer.met()) {
-      found.add(answer.about(id, craft.boat().kept()));
+      found.add(answer.about(id, model.boat().kept()));
     }
   }
 }

@@ -23,23 +23,23 @@ final class PlaceDoubts {
   private static final String AGAIN =
       "measure it again from the aft end of the hull, in the unit asked for";
 
-  private final BoatModel craft;
+  private final BoatModel model;
   private final PlausibleLimits limits;
   private final Span hull;
 
-  private PlaceDoubts(BoatModel craft, PlausibleLimits limits) {
-    this.craft = craft;
+  private PlaceDoubts(BoatModel model, PlausibleLimits limits) {
+    this.model = model;
     this.limits = limits;
-    this.hull = craft.form().outside().extent(AHEAD);
+    this.hull = model.form().outside().extent(AHEAD);
   }
 
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    PlaceDoubts doubts = new PlaceDoubts(craft, limits);
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    PlaceDoubts doubts = new PlaceDoubts(model, limits);
     List<PlausibilityFinding> found = new ArrayList<>();
-    for (Place place : craft.boat().places()) {
+    for (Place place : model.boat().places()) {
       doubts
           .answer(place)
-          .map(a -> a.about(new DoubtId(Topic.PLACE_ALONG, place.name()), craft.boat().kept()))
+          .map(a -> a.about(new DoubtId(Topic.PLACE_ALONG, place.name()), model.boat().kept()))
           .ifPresent(found::add);
     }
     return found;
@@ -86,7 +86,7 @@ final class PlaceDoubts {
 
   /** A seat called as the box under it is lies on that box. */
   private Optional<PlausibilityQuestion.Answer> offItsBox(Place place) {
-    return craft.boat().chambers().stream()
+    return model.boat().chambers().stream()
         .filter(c -> c.name().equalsIgnoreCase(place.name()))
         .findFirst()
         .flatMap(
@@ -108,7 +108,7 @@ final class PlaceDoubts {
 
   /** Benches may cross a thwart, and a place to kneel may lie before one. */
   private Optional<PlausibilityQuestion.Answer> onTopOfAnother(Place place) {
-    return craft.boat().places().stream()
+    return model.boat().places().stream()
         .takeWhile(other -> other != place)
         .filter(other -> isThwart(place) && isThwart(other))
         .filter(other -> place.across().overlaps(other.across()))

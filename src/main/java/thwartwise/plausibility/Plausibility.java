@@ -28,15 +28,15 @@ import thwartwise.rules.RuleSet;
  */
 public final class Plausibility {
   private final Loading loading;
-  private final BoatModel craft;
+  private final BoatModel model;
   private final HullMeasurements hull;
   private final PlausibleLimits limits;
   private final List<PlausibilityFinding> found = new ArrayList<>();
 
   private Plausibility(Loading loading, RuleSet rules) {
     this.loading = loading;
-    this.craft = loading.craft();
-    this.hull = craft.boat().hull();
+    this.model = loading.model();
+    this.hull = model.boat().hull();
     this.limits = new PlausibleLimits(rules);
   }
 
@@ -44,20 +44,20 @@ public final class Plausibility {
   public static List<PlausibilityFinding> of(Loading loading, RuleSet rules) {
     Plausibility looked = new Plausibility(loading, rules);
     looked.hull();
-    looked.found.addAll(StationDoubts.of(looked.craft, looked.limits));
-    looked.found.addAll(ChamberDoubts.of(looked.craft, looked.limits));
-    looked.found.addAll(OutlineDoubts.of(looked.craft, looked.limits));
-    looked.found.addAll(ThingDoubts.of(looked.craft, looked.limits));
-    looked.found.addAll(KitMassDoubts.of(looked.craft, looked.limits));
-    looked.found.addAll(PlaceDoubts.of(looked.craft, looked.limits));
-    looked.found.addAll(SideDoubts.of(looked.craft, looked.limits));
-    looked.found.addAll(SeatDoubts.of(looked.craft, looked.limits));
+    looked.found.addAll(StationDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(ChamberDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(OutlineDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(ThingDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(KitMassDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(PlaceDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(SideDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(SeatDoubts.of(looked.model, looked.limits));
     return List.copyOf(looked.found);
   }
 
   /** The same for the boat as its file loads it. */
-  public static List<PlausibilityFinding> of(BoatModel craft, RuleSet rules) {
-    return of(new Loading(craft, craft.aboard(), List.of(), 1), rules);
+  public static List<PlausibilityFinding> of(BoatModel model, RuleSet rules) {
+    return of(new Loading(model, model.aboard(), List.of(), 1), rules);
   }
 
   /** What looks wrong of the shape alone, before anything else of the boat is known. */
@@ -104,8 +104,8 @@ public final class Plausibility {
   }
 
   private void block() {
-    double volume = loading.mass() / craft.waterDensity() - craft.form().skeg().volume();
-    OptionalDouble block = BlockCoefficient.of(craft.form().outside(), volume);
+    double volume = loading.mass() / model.waterDensity() - model.form().skeg().volume();
+    OptionalDouble block = BlockCoefficient.of(model.form().outside(), volume);
     if (block.isPresent()) {
       Span span = new Span(limits.value("block-least"), limits.value("block-most"));
       add(
@@ -145,7 +145,7 @@ public final class Plausibility {
   }
 
   private void crossing() {
-    List<Span> crossings = craft.form().crossings();
+    List<Span> crossings = model.form().crossings();
     if (crossings.isEmpty()) {
       return;
     }
@@ -162,19 +162,19 @@ public final class Plausibility {
   }
 
   private String between(Span span) {
-    UnitFormat units = new UnitFormat(craft.boat().units());
+    UnitFormat units = new UnitFormat(model.boat().units());
     return units.either(
         String.format(Locale.ROOT, "from x %.2f to %.2f m", span.from(), span.to()),
         () -> "from " + units.step(span.from()) + " to " + units.step(span.to()) + " forward");
   }
 
   private void breadth() {
-    double length = craft.form().length();
+    double length = model.form().length();
     addIfDoubtful(
         Topic.PROPORTIONS,
         asked("breadth of the hull as a share of its length", Unit.PERCENT)
             .atMost(
-                craft.form().beam() / length,
+                model.form().beam() / length,
                 limits.breadthOverLength(length),
                 limits.source("breadth-over-length-most"),
                 "",
@@ -189,7 +189,7 @@ public final class Plausibility {
         Topic.DEPTH,
         asked("depth of the hull amidships as a share of its breadth", Unit.PERCENT)
             .between(
-                amidships() / craft.form().beam(),
+                amidships() / model.form().beam(),
                 span,
                 limits.source("depth-over-breadth-least"),
                 limits.source("depth-over-breadth-most"),
@@ -199,18 +199,18 @@ public final class Plausibility {
 
   /** From the lowest point up to the lower rail at half the length. */
   private double amidships() {
-    Span along = craft.form().outside().extent(Vector3.of(1, 0, 0));
+    Span along = model.form().outside().extent(Vector3.of(1, 0, 0));
     double rail =
         Math.min(
-            craft.form().railAt(along.middle(), true).z(),
-            craft.form().railAt(along.middle(), false).z());
-    return rail - craft.form().outside().extent(Vector3.of(0, 0, 1)).from();
+            model.form().railAt(along.middle(), true).z(),
+            model.form().railAt(along.middle(), false).z());
+    return rail - model.form().outside().extent(Vector3.of(0, 0, 1)).from();
   }
 
   private void weight() {
-    double area = craft.form().shellArea();
+    double area = model.form().shellArea();
     Span span = limits.hullMass(area, hull.thickness(), hull.density(), hull.material());
-    UnitFormat units = new UnitFormat(craft.boat().units());
+    UnitFormat units = new UnitFormat(model.boat().units());
     double skin = area * hull.thickness() * hull.density();
     boolean half = hull.mass() < span.from() && span.contains(2 * hull.mass());
     String remedy =
@@ -257,16 +257,16 @@ public final class Plausibility {
   }
 
   private void add(Topic topic, String measured, PlausibilityQuestion.Answer answer) {
-    found.add(answer.about(DoubtId.of(topic), craft.boat().kept(), measured));
+    found.add(answer.about(DoubtId.of(topic), model.boat().kept(), measured));
   }
 
   /** The same boat has the same shape whatever is aboard. */
   private String shape() {
     return String.format(
-        Locale.ROOT, "%.2f m3, %.1f m2", craft.form().outside().volume(), craft.form().shellArea());
+        Locale.ROOT, "%.2f m3, %.1f m2", model.form().outside().volume(), model.form().shellArea());
   }
 
   private void add(Topic topic, PlausibilityQuestion.Answer answer) {
-    found.add(answer.about(DoubtId.of(topic), craft.boat().kept()));
+    found.add(answer.about(DoubtId.of(topic), model.boat().kept()));
   }
 }

@@ -21,26 +21,26 @@ import thwartwise.geometry.Vector3;
 final class SeatDoubts {
   private static final Vector3 UP = Vector3.of(0, 0, 1);
 
-  private final BoatModel craft;
+  private final BoatModel model;
   private final PlausibleLimits limits;
   private final double top;
   private final List<PlausibilityFinding> found = new ArrayList<>();
 
-  private SeatDoubts(BoatModel craft, PlausibleLimits limits) {
-    this.craft = craft;
+  private SeatDoubts(BoatModel model, PlausibleLimits limits) {
+    this.model = model;
     this.limits = limits;
-    this.top = craft.form().outside().extent(UP).to();
+    this.top = model.form().outside().extent(UP).to();
   }
 
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    SeatDoubts doubts = new SeatDoubts(craft, limits);
-    craft.boat().places().forEach(doubts::seat);
-    craft.boat().chambers().forEach(doubts::chamber);
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    SeatDoubts doubts = new SeatDoubts(model, limits);
+    model.boat().places().forEach(doubts::seat);
+    model.boat().chambers().forEach(doubts::chamber);
     return doubts.found;
   }
 
   private void seat(Place place) {
-    Optional<Space> around = craft.spaces().stream().filter(s -> holds(s.box(), place)).findFirst();
+    Optional<Space> around = model.spaces().stream().filter(s -> holds(s.box(), place)).findFirst();
     if (around.isPresent()) {
       inside(place, around.get());
     } else if (place.posture() == Posture.SITTING) {
@@ -80,7 +80,7 @@ final class SeatDoubts {
         new DoubtId(Topic.SEAT, place.name()),
         metres("seat \"" + place.name() + "\", height above the floor")
             .atLeast(
-                place.z() - craft.boat().hull().floor(),
+                place.z() - model.boat().hull().floor(),
                 limits.value("seat-above-floor"),
                 limits.source("seat-above-floor"),
                 "measure it from the lowest point of the bottom, in centimetres or inches as asked;"
@@ -89,7 +89,7 @@ final class SeatDoubts {
 
   /** A seat called as the box under it is lies on that box, with a cushion at most. */
   private void offItsBox(Place place) {
-    for (Chamber box : craft.boat().chambers()) {
+    for (Chamber box : model.boat().chambers()) {
       if (box.name().equalsIgnoreCase(place.name())) {
         add(
             new DoubtId(Topic.SEAT, place.name()),
@@ -107,8 +107,8 @@ final class SeatDoubts {
 
   /** A seat too high to sit on is left out of every seating, and what is left may look better. */
   private void tooHigh(Place place) {
-    double floor = craft.boat().hull().floor();
-    double rail = craft.form().railAt(place.x(), place.across().middle() >= 0).z();
+    double floor = model.boat().hull().floor();
+    double rail = model.form().railAt(place.x(), place.across().middle() >= 0).z();
     double overFloor = limits.value("seat-above-floor-most");
     double overRail = limits.value("seat-above-rail");
     boolean byRail = rail + overRail < floor + overFloor;
@@ -149,7 +149,7 @@ final class SeatDoubts {
   /** One finding for each thing, the first. */
   private void add(DoubtId id, PlausibilityQuestion.Answer answer) {
     if (!answer.met() && found.stream().noneMatch(f -> f.id().equals(id))) {
-      found.add(answer.about(id, craft.boat().kept()));
+      found.add(answer.about(id, model.boat().kept()));
     }
   }
 }

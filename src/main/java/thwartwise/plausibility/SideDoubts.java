@@ -11,18 +11,18 @@ import thwartwise.checks.Unit;
  * Places whose name speaks of a side on which they do not lie: everybody there is reckoned on the
  * middle line, or on the other side.
  */
-record SideDoubts(BoatModel craft, PlausibleLimits limits) {
+record SideDoubts(BoatModel model, PlausibleLimits limits) {
 
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    SideDoubts doubts = new SideDoubts(craft, limits);
-    return craft.boat().places().stream().flatMap(p -> doubts.of(p).stream()).toList();
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    SideDoubts doubts = new SideDoubts(model, limits);
+    return model.boat().places().stream().flatMap(p -> doubts.of(p).stream()).toList();
   }
 
   private Optional<PlausibilityFinding> of(Place place) {
     return NamedSide.of(place.name())
         .map(side -> answer(place, side))
         .filter(answer -> !answer.met())
-        .map(a -> a.about(new DoubtId(Topic.PLACE_SIDE, place.name()), craft.boat().kept()));
+        .map(a -> a.about(new DoubtId(Topic.PLACE_SIDE, place.name()), model.boat().kept()));
   }
 
   private PlausibilityQuestion.Answer answer(Place place, NamedSide side) {

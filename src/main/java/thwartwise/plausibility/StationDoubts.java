@@ -18,8 +18,8 @@ import thwartwise.measure.UnitFormat;
 final class StationDoubts {
   private StationDoubts() {}
 
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    List<Station> stations = craft.boat().hull().stations();
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    List<Station> stations = model.boat().hull().stations();
     Map<Integer, FairnessOutlier> worst = new LinkedHashMap<>();
     for (FairnessOutlier out : limits.stations().outOfLine(stations)) {
       worst.merge(out.station(), out, (a, b) -> b.factor() > a.factor() ? b : a);
@@ -28,10 +28,10 @@ final class StationDoubts {
     worst.forEach(
         (i, out) ->
             found.add(
-                answer(stations, out, limits, new UnitFormat(craft.boat().units()))
+                answer(stations, out, limits, new UnitFormat(model.boat().units()))
                     .about(
                         new DoubtId(Topic.STATION, name(stations, i)),
-                        craft.boat().kept(),
+                        model.boat().kept(),
                         readings(stations.get(i)))));
     return found;
   }

@@ -20,7 +20,7 @@ final class ThingDoubts {
   private static final Vector3 UP = Vector3.of(0, 0, 1);
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
 
-  private final BoatModel craft;
+  private final BoatModel model;
   private final Boat boat;
   private final PlausibleLimits limits;
   private final Span length;
@@ -28,21 +28,21 @@ final class ThingDoubts {
   private final double top;
   private final List<PlausibilityFinding> found = new ArrayList<>();
 
-  private ThingDoubts(BoatModel craft, PlausibleLimits limits) {
-    this.craft = craft;
-    this.boat = craft.boat();
+  private ThingDoubts(BoatModel model, PlausibleLimits limits) {
+    this.model = model;
+    this.boat = model.boat();
     this.limits = limits;
-    this.length = craft.form().outside().extent(AHEAD);
-    Span height = craft.form().outside().extent(UP);
+    this.length = model.form().outside().extent(AHEAD);
+    Span height = model.form().outside().extent(UP);
     this.top = height.to();
     this.keel =
-        craft.form().skeg().triangleCount() == 0
+        model.form().skeg().triangleCount() == 0
             ? height.from()
-            : Math.min(height.from(), craft.form().skeg().extent(UP).from());
+            : Math.min(height.from(), model.form().skeg().extent(UP).from());
   }
 
-  static List<PlausibilityFinding> of(BoatModel craft, PlausibleLimits limits) {
-    ThingDoubts doubts = new ThingDoubts(craft, limits);
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    ThingDoubts doubts = new ThingDoubts(model, limits);
     doubts.boat.kit().forEach(doubts::kit);
     doubts.boat.cleats().forEach(doubts::cleat);
     doubts.boat.places().forEach(doubts::place);
@@ -94,7 +94,7 @@ final class ThingDoubts {
    */
   private double outside(Vector3 at, double aboveRail) {
     double ends = Math.max(length.from() - at.x(), at.x() - length.to());
-    double side = Math.abs(at.y()) - Math.abs(craft.form().railAt(at.x(), at.y() >= 0).y());
+    double side = Math.abs(at.y()) - Math.abs(model.form().railAt(at.x(), at.y() >= 0).y());
     double above = at.z() - top - aboveRail;
     return Math.max(0, Math.max(ends, Math.max(side, above)));
   }

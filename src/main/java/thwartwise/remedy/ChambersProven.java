@@ -19,9 +19,9 @@ import thwartwise.remedy.Deed.ProvenChamber;
 final class ChambersProven {
   private ChambersProven() {}
 
-  static List<Change> of(BoatModel craft, LocalDate today) {
-    Boat boat = craft.boat();
-    List<Space> unproven = craft.spaces().stream().filter(s -> couldCount(boat, s)).toList();
+  static List<Change> of(BoatModel model, LocalDate today) {
+    Boat boat = model.boat();
+    List<Space> unproven = model.spaces().stream().filter(s -> couldCount(boat, s)).toList();
     List<Chamber> chambers = unproven.stream().map(Space::chamber).distinct().toList();
     List<Change> changes = new ArrayList<>();
     for (Chamber chamber : chambers) {

@@ -19,22 +19,22 @@ import thwartwise.boat.Space;
 final class ChambersSealed {
   private ChambersSealed() {}
 
-  static List<Change> of(BoatModel craft, LocalDate today) {
-    Boat boat = craft.boat();
+  static List<Change> of(BoatModel model, LocalDate today) {
+    Boat boat = model.boat();
     return boat.chambers().stream()
-        .flatMap(chamber -> sealed(craft, chamber, today).stream())
+        .flatMap(chamber -> sealed(model, chamber, today).stream())
         .toList();
   }
 
-  private static Optional<Change> sealed(BoatModel craft, Chamber chamber, LocalDate today) {
+  private static Optional<Change> sealed(BoatModel model, Chamber chamber, LocalDate today) {
     List<ChamberPart> filling =
-        craft.spaces().stream()
-            .filter(space -> space.chamber() == chamber && fills(craft.boat(), space))
+        model.spaces().stream()
+            .filter(space -> space.chamber() == chamber && fills(model.boat(), space))
             .map(Space::part)
             .toList();
     return filling.isEmpty()
         ? Optional.empty()
-        : Optional.of(sealed(craft.boat(), chamber, filling, today));
+        : Optional.of(sealed(model.boat(), chamber, filling, today));
   }
 
   private static boolean fills(Boat boat, Space space) {

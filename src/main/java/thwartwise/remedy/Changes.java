@@ -12,15 +12,15 @@ public final class Changes {
   private Changes() {}
 
   /** Changes to the boat and its kit; a leak test is taken as made today. */
-  public static List<Change> toTheBoat(BoatModel craft, LocalDate today) {
+  public static List<Change> toTheBoat(BoatModel model, LocalDate today) {
     return Stream.of(
-            ChambersProven.of(craft, today),
-            ChambersSealed.of(craft, today),
-            KitMoved.of(craft),
-            EdgesRaised.of(craft),
-            FoamAdded.of(craft),
-            SeatsLowered.of(craft, today),
-            KitLeft.of(craft.boat()))
+            ChambersProven.of(model, today),
+            ChambersSealed.of(model, today),
+            KitMoved.of(model),
+            EdgesRaised.of(model),
+            FoamAdded.of(model),
+            SeatsLowered.of(model, today),
+            KitLeft.of(model.boat()))
         .flatMap(List::stream)
         .toList();
   }

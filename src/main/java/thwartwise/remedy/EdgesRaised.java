@@ -17,14 +17,14 @@ final class EdgesRaised {
 
   private EdgesRaised() {}
 
-  static List<Change> of(BoatModel craft) {
+  static List<Change> of(BoatModel model) {
     List<Change> changes = new ArrayList<>();
-    for (Opening opening : craft.boat().openings()) {
-      double rail = rail(craft.form(), opening.middle().x());
+    for (Opening opening : model.boat().openings()) {
+      double rail = rail(model.form(), opening.middle().x());
       if (opening.floodsTheBoat() && opening.diameter().isPresent()) {
-        changes.add(shut(craft.boat(), opening));
+        changes.add(shut(model.boat(), opening));
       } else if (opening.floodsTheBoat() && opening.middle().z() < rail - LOWER) {
-        changes.add(raised(craft.boat(), opening, rail));
+        changes.add(raised(model.boat(), opening, rail));
       }
     }
     return changes;

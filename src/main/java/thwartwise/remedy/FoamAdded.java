@@ -29,15 +29,15 @@ final class FoamAdded {
 
   private FoamAdded() {}
 
-  static List<Change> of(BoatModel craft) {
-    FoamRoom room = new FoamRoom(craft);
+  static List<Change> of(BoatModel model) {
+    FoamRoom room = new FoamRoom(model);
     List<Change> changes = new ArrayList<>();
-    craft.boat().places().forEach(p -> add(craft, under(p), under(p), room.under(p), changes));
-    add(craft, "in the bow", "in the bow", room.bow(), changes);
-    add(craft, "in the stern", "in the stern", room.stern(), changes);
-    add(craft, SIDES, "high along both sides, just under the rail", room.highSides(), changes);
+    model.boat().places().forEach(p -> add(model, under(p), under(p), room.under(p), changes));
+    add(model, "in the bow", "in the bow", room.bow(), changes);
+    add(model, "in the stern", "in the stern", room.stern(), changes);
+    add(model, SIDES, "high along both sides, just under the rail", room.highSides(), changes);
     add(
-        craft,
+        model,
         SIDES,
         "along both sides, from the floor to just under the rail",
         room.sides(),
@@ -50,23 +50,23 @@ final class FoamAdded {
   }
 
   private static void add(
-      BoatModel craft, String room, String where, List<FoamBlock> blocks, List<Change> changes) {
-    if (volume(craft, blocks) >= LEAST) {
-      changes.add(foam(craft, room, where, blocks, false));
+      BoatModel model, String room, String where, List<FoamBlock> blocks, List<Change> changes) {
+    if (volume(model, blocks) >= LEAST) {
+      changes.add(foam(model, room, where, blocks, false));
     }
   }
 
   /** How much of it these blocks hold, m³. */
-  static double volume(BoatModel craft, List<FoamBlock> blocks) {
-    return blocks.stream().flatMap(b -> solids(craft, b)).mapToDouble(Solid::volume).sum();
+  static double volume(BoatModel model, List<FoamBlock> blocks) {
+    return blocks.stream().flatMap(b -> solids(model, b)).mapToDouble(Solid::volume).sum();
   }
 
   /** The boat with these blocks in it; they hold something. */
   static Change foam(
-      BoatModel craft, String room, String where, List<FoamBlock> blocks, boolean cut) {
-    List<Solid> solids = blocks.stream().flatMap(b -> solids(craft, b)).toList();
-    double volume = volume(craft, blocks);
-    Boat boat = craft.boat();
+      BoatModel model, String room, String where, List<FoamBlock> blocks, boolean cut) {
+    List<Solid> solids = blocks.stream().flatMap(b -> solids(model, b)).toList();
+    double volume = volume(model, blocks);
+    Boat boat = model.boat();
     List<Chamber> chambers = new ArrayList<>(boat.chambers());
     blocks.forEach(b -> chambers.add(chamber(name(where, blocks, b), b)));
     List<Kit> kit = new ArrayList<>(boat.kit());
@@ -78,10 +78,10 @@ final class FoamAdded {
         boat.withChambers(chambers).withKit(kit));
   }
 
-  private static Stream<Solid> solids(BoatModel craft, FoamBlock block) {
-    Solid one = craft.form().inside().within(block.box());
+  private static Stream<Solid> solids(BoatModel model, FoamBlock block) {
+    Solid one = model.form().inside().within(block.box());
     return block.mirrored()
-        ? Stream.of(one, craft.form().inside().within(block.box().mirrored()))
+        ? Stream.of(one, model.form().inside().within(block.box().mirrored()))
         : Stream.of(one);
   }
 

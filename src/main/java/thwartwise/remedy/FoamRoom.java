@@ -42,16 +42,16 @@ final class FoamRoom {
   /** Smaller than this is no block, m³. */
   private static final double LEAST_VOLUME = 0.002;
 
-  private final BoatModel craft;
+  private final BoatModel model;
   private final HullForm form;
   private final Span length;
   private final double floor;
 
-  FoamRoom(BoatModel craft) {
-    this.craft = craft;
-    this.form = craft.form();
+  FoamRoom(BoatModel model) {
+    this.model = model;
+    this.form = model.form();
     this.length = form.outside().extent(Vector3.of(1, 0, 0));
-    this.floor = craft.boat().hull().floor();
+    this.floor = model.boat().hull().floor();
   }
 
   /** Under a seat that has no chamber beneath it. */
@@ -60,7 +60,7 @@ final class FoamRoom {
       return List.of();
     }
     Vector3 middle = Vector3.of(place.x(), place.usualY(), (floor + place.z()) / 2);
-    boolean taken = craft.spaces().stream().anyMatch(s -> s.box().contains(middle));
+    boolean taken = model.spaces().stream().anyMatch(s -> s.box().contains(middle));
     Span along = new Span(place.along().from() - HALF_SEAT, place.along().to() + HALF_SEAT);
     Span height = new Span(floor, place.z() - CLEAR);
     return taken ? List.of() : block(new Box(along, under(place.across()), height), false);
@@ -78,14 +78,14 @@ final class FoamRoom {
 
   List<FoamBlock> bow() {
     double seat =
-        craft.boat().places().stream().mapToDouble(p -> p.along().to()).max().orElse(length.from());
+        model.boat().places().stream().mapToDouble(p -> p.along().to()).max().orElse(length.from());
     double from = Math.max(seat + KNEES, length.to() - LONGEST_END);
     return end(from, length.to());
   }
 
   List<FoamBlock> stern() {
     double seat =
-        craft.boat().places().stream().mapToDouble(p -> p.along().from()).min().orElse(length.to());
+        model.boat().places().stream().mapToDouble(p -> p.along().from()).min().orElse(length.to());
     double to = Math.min(seat - HALF_SEAT, length.from() + LONGEST_END);
     return end(length.from(), to);
   }
@@ -136,7 +136,7 @@ final class FoamRoom {
 
   /** Where somebody sits so far out that foam would push them in, it stays below the seat. */
   private double elbows(Span along, double inner) {
-    return craft.boat().places().stream()
+    return model.boat().places().stream()
         .filter(p -> p.along().to() > along.from() - SHOULDER)
         .filter(p -> p.along().from() < along.to() + SHOULDER)
         .filter(p -> Math.max(p.across().to(), -p.across().from()) + SHOULDER > inner)
@@ -156,7 +156,7 @@ final class FoamRoom {
   /** The largest part of a box that no chamber takes up; none if a thing carried stands in it. */
   private List<FoamBlock> block(Box wanted, boolean mirrored) {
     List<Box> left = List.of(wanted);
-    for (var space : craft.spaces()) {
+    for (var space : model.spaces()) {
       left = without(left, space.box());
     }
     Optional<Box> largest =
@@ -165,7 +165,7 @@ final class FoamRoom {
             .max(Comparator.comparingDouble(this::volume));
     return largest
         .filter(b -> volume(b) > LEAST_VOLUME)
-        .filter(b -> craft.boat().kit().stream().noneMatch(k -> meets(k, b, mirrored)))
+        .filter(b -> model.boat().kit().stream().noneMatch(k -> meets(k, b, mirrored)))
         .map(b -> List.of(new FoamBlock(b, mirrored)))
         .orElse(List.of());
   }

@@ -38,18 +38,18 @@ final class KitMoved {
 
   private record Spot(Deed.Near near, String place, double x) {}
 
-  static List<Change> of(BoatModel craft) {
+  static List<Change> of(BoatModel model) {
     List<Change> changes = new ArrayList<>();
-    for (Kit item : craft.boat().kit()) {
-      if (item.mass() >= HEAVY && canMove(craft, item)) {
-        spots(craft.boat()).forEach(spot -> moved(craft, item, spot).ifPresent(changes::add));
+    for (Kit item : model.boat().kit()) {
+      if (item.mass() >= HEAVY && canMove(model, item)) {
+        spots(model.boat()).forEach(spot -> moved(model, item, spot).ifPresent(changes::add));
       }
     }
     return changes;
   }
 
-  private static boolean canMove(BoatModel craft, Kit item) {
-    boolean inside = craft.form().outside().extent(Vector3.of(1, 0, 0)).contains(item.at().x());
+  private static boolean canMove(BoatModel model, Kit item) {
+    boolean inside = model.form().outside().extent(Vector3.of(1, 0, 0)).contains(item.at().x());
     return inside && !isBoundToItsPlace(item);
   }
 
@@ -70,8 +70,8 @@ final class KitMoved {
         .toList();
   }
 
-  private static Optional<Change> moved(BoatModel craft, Kit item, Spot spot) {
-    return lowest(craft, item, spot.x()).map(at -> change(craft.boat(), item, spot, at));
+  private static Optional<Change> moved(BoatModel model, Kit item, Spot spot) {
+    return lowest(model, item, spot.x()).map(at -> change(model.boat(), item, spot, at));
   }
 
   private static Change change(Boat boat, Kit item, Spot spot, Vector3 at) {
@@ -91,8 +91,8 @@ final class KitMoved {
    * as it was. Where the bottom rises it stands as much higher; empty where it finds no room even
    * so.
    */
-  static Optional<Change> along(BoatModel craft, Kit item, double x) {
-    return standing(craft, item, x).map(at -> along(craft.boat(), item, at));
+  static Optional<Change> along(BoatModel model, Kit item, double x) {
+    return standing(model, item, x).map(at -> along(model.boat(), item, at));
   }
 
   private static Change along(Boat boat, Kit item, Vector3 at) {
@@ -104,43 +104,43 @@ final class KitMoved {
   }
 
   /** What hangs outside or stands up over the rail does so elsewhere as well. */
-  private static Optional<Vector3> standing(BoatModel craft, Kit item, double x) {
+  private static Optional<Vector3> standing(BoatModel model, Kit item, double x) {
     double volume = item.volume().orElse(UNKNOWN_SIZE);
     Vector3 same = Vector3.of(x, item.at().y(), item.at().z());
-    if (!inside(craft, Box.cube(item.at(), volume))) {
+    if (!inside(model, Box.cube(item.at(), volume))) {
       return Optional.of(same);
     }
     return IntStream.rangeClosed(0, (int) Math.rint(HIGHEST / STEP))
         .mapToObj(up -> same.plus(Vector3.of(0, 0, up * STEP)))
-        .filter(at -> inside(craft, Box.cube(at, volume)))
+        .filter(at -> inside(model, Box.cube(at, volume)))
         .findFirst();
   }
 
   /** As low as it goes at this spot; empty where something else is. */
-  private static Optional<Vector3> lowest(BoatModel craft, Kit item, double x) {
+  private static Optional<Vector3> lowest(BoatModel model, Kit item, double x) {
     double volume = item.volume().orElse(UNKNOWN_SIZE);
     double side = Math.cbrt(volume);
-    double floor = craft.boat().hull().floor();
+    double floor = model.boat().hull().floor();
     for (double up = 0; up <= HIGHEST; up += STEP) {
       Vector3 at = Vector3.of(x, 0, floor + up + side / 2);
       Box box = Box.cube(at, volume);
-      if (inside(craft, box)) {
+      if (inside(model, box)) {
         boolean there = item.at().minus(at).norm() < BESIDE / 2;
-        return there || taken(craft, item, box) ? Optional.empty() : Optional.of(at);
+        return there || taken(model, item, box) ? Optional.empty() : Optional.of(at);
       }
     }
     return Optional.empty();
   }
 
-  private static boolean inside(BoatModel craft, Box box) {
-    return craft.form().inside().within(box).volume() > 0.98 * box.volume();
+  private static boolean inside(BoatModel model, Box box) {
+    return model.form().inside().within(box).volume() > 0.98 * box.volume();
   }
 
   /** Whether something is there: kit, a seat, or a chamber, whether it counts or not. */
-  private static boolean taken(BoatModel craft, Kit item, Box box) {
-    return craft.spaces().stream().anyMatch(s -> s.box().overlaps(box))
-        || craft.boat().kit().stream().anyMatch(k -> k != item && meets(k, box))
-        || craft.boat().places().stream().anyMatch(p -> above(p, box));
+  private static boolean taken(BoatModel model, Kit item, Box box) {
+    return model.spaces().stream().anyMatch(s -> s.box().overlaps(box))
+        || model.boat().kit().stream().anyMatch(k -> k != item && meets(k, box))
+        || model.boat().places().stream().anyMatch(p -> above(p, box));
   }
 
   static boolean meets(Kit kit, Box box) {

@@ -21,8 +21,8 @@ public final class NamedChanges {
    *
    * @param x forward of the aft end, m
    */
-  public static Optional<Change> kitMoved(BoatModel craft, Kit item, double x) {
-    return KitMoved.along(craft, item, x);
+  public static Optional<Change> kitMoved(BoatModel model, Kit item, double x) {
+    return KitMoved.along(model, item, x);
   }
 
   public static Change kitLeft(Boat boat, Kit item) {
@@ -35,8 +35,8 @@ public final class NamedChanges {
   }
 
   /** How much foam there is room for, m³. */
-  public static double foamRoom(BoatModel craft, FoamSpot spot) {
-    return FoamAdded.volume(craft, most(craft, spot));
+  public static double foamRoom(BoatModel model, FoamSpot spot) {
+    return FoamAdded.volume(model, most(model, spot));
   }
 
   /**
@@ -44,27 +44,27 @@ public final class NamedChanges {
    *
    * @param volume above zero, and no more than {@link #foamRoom}, m³
    */
-  public static Change foam(BoatModel craft, FoamSpot spot, double volume) {
+  public static Change foam(BoatModel model, FoamSpot spot, double volume) {
     List<FoamBlock> blocks =
-        most(craft, spot).stream().map(block -> cut(craft, block, volume)).toList();
-    return FoamAdded.foam(craft, spot.words(), spot.words(), blocks, true);
+        most(model, spot).stream().map(block -> cut(model, block, volume)).toList();
+    return FoamAdded.foam(model, spot.words(), spot.words(), blocks, true);
   }
 
   /** One block, or none. */
-  private static List<FoamBlock> most(BoatModel craft, FoamSpot spot) {
-    FoamRoom room = new FoamRoom(craft);
+  private static List<FoamBlock> most(BoatModel model, FoamSpot spot) {
+    FoamRoom room = new FoamRoom(model);
     if (spot instanceof FoamSpot.Under under) {
       return room.under(under.place());
     }
     return spot == FoamSpot.End.BOW ? room.bow() : room.stern();
   }
 
-  private static FoamBlock cut(BoatModel craft, FoamBlock block, double volume) {
+  private static FoamBlock cut(BoatModel model, FoamBlock block, double volume) {
     double low = block.box().z().from();
     double high = block.box().z().to();
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (FoamAdded.volume(craft, List.of(upTo(block, middle))) < volume) {
+      if (FoamAdded.volume(model, List.of(upTo(block, middle))) < volume) {
         low = middle;
       } else {
         high = middle;

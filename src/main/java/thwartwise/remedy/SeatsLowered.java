@@ -32,12 +32,12 @@ final class SeatsLowered {
 
   private SeatsLowered() {}
 
-  static List<Change> of(BoatModel craft, LocalDate today) {
+  static List<Change> of(BoatModel model, LocalDate today) {
     List<Change> changes = new ArrayList<>();
-    for (Place place : craft.boat().places()) {
+    for (Place place : model.boat().places()) {
       for (double step : STEPS) {
-        if (fits(craft.boat(), place, step)) {
-          changes.add(lowered(craft, place, step, today));
+        if (fits(model.boat(), place, step)) {
+          changes.add(lowered(model, place, step, today));
         }
       }
     }
@@ -83,12 +83,12 @@ final class SeatsLowered {
         || chamber.mirrored() && across.mirrored().overlaps(place.across());
   }
 
-  private static Change lowered(BoatModel craft, Place place, double step, LocalDate today) {
-    Boat boat = craft.boat();
+  private static Change lowered(BoatModel model, Place place, double step, LocalDate today) {
+    Boat boat = model.boat();
     List<Chamber> carrying = boat.chambers().stream().filter(c -> carries(c, place)).toList();
     List<Chamber> chambers =
         boat.chambers().stream()
-            .map(c -> carrying.contains(c) ? lower(craft, c, step, today) : c)
+            .map(c -> carrying.contains(c) ? lower(model, c, step, today) : c)
             .toList();
     List<Place> places =
         boat.places().stream()
@@ -110,11 +110,11 @@ final class SeatsLowered {
     return p.at(p.z() - step);
   }
 
-  private static Chamber lower(BoatModel craft, Chamber c, double step, LocalDate today) {
+  private static Chamber lower(BoatModel model, Chamber c, double step, LocalDate today) {
     Span height = new Span(c.box().z().from(), c.box().z().to() - step);
     Box box = new Box(c.box().x(), c.box().y(), height);
     double left =
-        craft.form().inside().within(box).volume() / craft.form().inside().within(c.box()).volume();
+        model.form().inside().within(box).volume() / model.form().inside().within(c.box()).volume();
     Chamber cut =
         new Chamber(
             c.name(),
@@ -124,11 +124,11 @@ final class SeatsLowered {
             c.mirrored(),
             c.limberHole(),
             new Twin(c.twin().filling(), c.twin().measuredVolume().map(v -> v * left)));
-    return ChambersProven.proven(cut, testedAgain(craft, c), today);
+    return ChambersProven.proven(cut, testedAgain(model, c), today);
   }
 
-  private static List<ChamberPart> testedAgain(BoatModel craft, Chamber chamber) {
-    return craft.spaces().stream()
+  private static List<ChamberPart> testedAgain(BoatModel model, Chamber chamber) {
+    return model.spaces().stream()
         .filter(s -> s.chamber() == chamber && s.counting().share() > 0)
         .map(Space::part)
         .filter(part -> part.test().isPresent())

@@ -31,7 +31,7 @@ public record Applicability(
 
   /** Why a set does not apply to this boat, in words; empty when it does. */
   public Optional<String> notBecause(RatedBoat boat) {
-    UnitFormat units = new UnitFormat(boat.craft().boat().units());
+    UnitFormat units = new UnitFormat(boat.model().boat().units());
     return Stream.of(
             size(length, boat.length(), "long", units),
             size(beam, boat.beam(), "broad", units),

@@ -50,7 +50,7 @@ public final class Cfr183 {
 
   /** Maximum displacement less boat weight, kg. */
   static double difference(RatedBoat boat) {
-    return Math.max(0, LevelImmersion.displacement(boat.craft()) - boat.hullMass());
+    return Math.max(0, LevelImmersion.displacement(boat.model()) - boat.hullMass());
   }
 
   static boolean overTwoHorsepower(RatedBoat boat) {
@@ -67,7 +67,7 @@ public final class Cfr183 {
   static double persons(RatedBoat boat) {
     if (overTwoHorsepower(boat)) {
       double gear = MotorWeights.of(Drive.power(boat.propulsion())).total();
-      return personsOutboard(weight(boat), gear, EdgeWeight.most(boat.craft()));
+      return personsOutboard(weight(boat), gear, EdgeWeight.most(boat.model()));
     }
     return personsManual(weight(boat), Drive.of(boat.propulsion()) == Drive.OUTBOARD);
   }

@@ -96,7 +96,7 @@ final class Cfr183Flotation {
   }
 
   private static double hull(RatedBoat boat) {
-    double specificGravity = boat.craft().boat().hull().density() / 1000;
+    double specificGravity = boat.model().boat().hull().density() / 1000;
     return hull(boat.hullMass(), specificGravity, 0, AIR);
   }
 
@@ -114,14 +114,14 @@ final class Cfr183Flotation {
   }
 
   private static double foam(RatedBoat boat) {
-    return boat.craft().spaces().stream()
+    return boat.model().spaces().stream()
         .filter(s -> s.part().filling() instanceof Filling.Foam)
         .mapToDouble(Cfr183Flotation::counts)
         .sum();
   }
 
   private static Stream<Double> air(RatedBoat boat) {
-    return boat.craft().spaces().stream()
+    return boat.model().spaces().stream()
         .filter(s -> s.part().filling() instanceof Filling.Air)
         .map(Cfr183Flotation::counts);
   }

@@ -31,7 +31,7 @@ final class Cfr183Power {
     if (!(boat.propulsion() instanceof Propulsion.Outboard motor)) {
       return List.of();
     }
-    boolean flat = FlatBottom.is(boat.craft().boat().hull());
+    boolean flat = FlatBottom.is(boat.model().boat().hull());
     boolean remote = told.flag(REMOTE.name());
     double factor = factor(boat.length(), breadth(boat));
     double used = horsepower(factor, remote, flat);
@@ -105,7 +105,7 @@ final class Cfr183Power {
   static double breadth(RatedBoat boat) {
     double transom =
         2
-            * boat.craft().boat().hull().stations().get(0).port().stream()
+            * boat.model().boat().hull().stations().get(0).port().stream()
                 .mapToDouble(Vector3::y)
                 .max()
                 .orElseThrow();
@@ -114,6 +114,6 @@ final class Cfr183Power {
     }
     double aft = boat.aftEnd();
     Box quarter = new Box(new Span(aft, aft + boat.length() / 4), Span.ALL, Span.ALL);
-    return boat.craft().form().outside().within(quarter).extent(Vector3.of(0, 1, 0)).length();
+    return boat.model().form().outside().within(quarter).extent(Vector3.of(0, 1, 0)).length();
   }
 }

@@ -21,19 +21,19 @@ final class EdgeWeight {
   private EdgeWeight() {}
 
   /** kg, rounded down; nothing when there is no place to put it. */
-  static double most(BoatModel craft) {
-    if (craft.boat().places().isEmpty()) {
+  static double most(BoatModel model) {
+    if (model.boat().places().isEmpty()) {
       return 0;
     }
-    return Math.min(most(craft, 1), most(craft, -1));
+    return Math.min(most(model, 1), most(model, -1));
   }
 
-  private static double most(BoatModel craft, double side) {
+  private static double most(BoatModel model, double side) {
     double dry = 0;
     double wet = MOST;
     while (wet - dry > 0.5) {
       double middle = (dry + wet) / 2;
-      if (staysDry(craft, side, middle)) {
+      if (staysDry(model, side, middle)) {
         dry = middle;
       } else {
         wet = middle;
@@ -53,14 +53,14 @@ final class EdgeWeight {
     return side > 0 ? place.across().to() : place.across().from();
   }
 
-  private static boolean staysDry(BoatModel craft, double side, double mass) {
-    List<Vector3> edge = edge(craft.boat().places(), side);
+  private static boolean staysDry(BoatModel model, double side, double mass) {
+    List<Vector3> edge = edge(model.boat().places(), side);
     List<Loading.Weight> weights =
         edge.stream().map(at -> new Loading.Weight(mass / edge.size(), at)).toList();
-    Loading loading = new Loading(craft, List.of(), weights, 1);
+    Loading loading = new Loading(model, List.of(), weights, 1);
     Equilibria rest = Equilibrium.from(FloatingBody.dry(loading));
     return rest.allStable()
         && rest.reached().stream()
-            .allMatch(p -> Freeboard.least(craft.edges(), p.plane()).height() >= 0);
+            .allMatch(p -> Freeboard.least(model.edges(), p.plane()).height() >= 0);
   }
 }

@@ -25,13 +25,13 @@ public final class ExcludedUse {
   private ExcludedUse() {}
 
   /** In words, each a sentence of its own; none when the boat and its waters are covered. */
-  public static List<String> reasons(BoatModel craft, RuleSet rules) {
-    UnitFormat units = new UnitFormat(craft.boat().units());
+  public static List<String> reasons(BoatModel model, RuleSet rules) {
+    UnitFormat units = new UnitFormat(model.boat().units());
     List<String> reasons = new ArrayList<>();
-    reasons.addAll(driven(craft.boat().propulsion()));
-    reasons.addAll(hulls(craft.boat()));
-    reasons.addAll(petrol(craft.boat().kit(), rules, units));
-    reasons.addAll(RoughWater.reasons(rules, craft.boat().waters(), units));
+    reasons.addAll(driven(model.boat().propulsion()));
+    reasons.addAll(hulls(model.boat()));
+    reasons.addAll(petrol(model.boat().kit(), rules, units));
+    reasons.addAll(RoughWater.reasons(rules, model.boat().waters(), units));
     return reasons.stream().map(reason -> reason + SO).toList();
   }
 

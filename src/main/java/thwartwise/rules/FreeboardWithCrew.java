@@ -19,11 +19,11 @@ final class FreeboardWithCrew {
     FormulaResult line =
         FormulaResult.of("freeboard at rest", Caps.FREEBOARD, told.number(LEAST.name()));
     Optional<Pose> rest =
-        Equilibrium.from(FloatingBody.dry(new Loading(boat.craft(), boat.crew(), List.of(), 1)))
+        Equilibrium.from(FloatingBody.dry(new Loading(boat.model(), boat.crew(), List.of(), 1)))
             .worst();
     String aboard = boat.crew().isEmpty() ? "with nobody aboard" : "with the crew recommended";
     return List.of(
-        rest.map(p -> line.against(Freeboard.least(boat.craft().edges(), p.plane()).height()))
+        rest.map(p -> line.against(Freeboard.least(boat.model().edges(), p.plane()).height()))
             .orElse(line)
             .noting(rest.isPresent() ? aboard : aboard + " it finds no rest"));
   }

@@ -28,6 +28,6 @@ public enum HullKind {
   }
 
   static HullKind of(RatedBoat boat) {
-    return Canoe.is(boat.craft().form(), boat.own()) ? CANOE : OPEN_BOAT;
+    return Canoe.is(boat.model().form(), boat.own()) ? CANOE : OPEN_BOAT;
   }
 }

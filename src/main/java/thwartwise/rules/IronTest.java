@@ -40,7 +40,7 @@ final class IronTest {
   }
 
   private static String mass(double kilograms, RatedBoat boat) {
-    UnitFormat units = new UnitFormat(boat.craft().boat().units());
+    UnitFormat units = new UnitFormat(boat.model().boat().units());
     return units.either(
         String.format(Locale.ROOT, "%.1f kg", kilograms), () -> units.mass(kilograms, Side.UP));
   }
@@ -52,7 +52,7 @@ final class IronTest {
 
   private static double spare(RatedBoat boat) {
     var floating =
-        Swamping.of(new Loading(boat.craft(), List.of(), List.of(), 1), 1).floating(List.of());
+        Swamping.of(new Loading(boat.model(), List.of(), List.of(), 1), 1).floating(List.of());
     return floating.density() * floating.liftVolume() - floating.mass();
   }
 }

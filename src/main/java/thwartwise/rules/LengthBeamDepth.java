@@ -55,22 +55,22 @@ final class LengthBeamDepth {
   static double depth(RatedBoat boat) {
     double middle = boat.aftEnd() + boat.length() / 2;
     Box slice = new Box(new Span(middle - SLICE, middle + SLICE), Span.ALL, Span.ALL);
-    double bottom = boat.craft().form().outside().within(slice).extent(Vector3.of(0, 0, 1)).from();
+    double bottom = boat.model().form().outside().within(slice).extent(Vector3.of(0, 0, 1)).from();
     double rail =
         Math.min(
-            boat.craft().form().railAt(middle, true).z(),
-            boat.craft().form().railAt(middle, false).z());
+            boat.model().form().railAt(middle, true).z(),
+            boat.model().form().railAt(middle, false).z());
     return rail - bottom;
   }
 
   private static double counted(RatedBoat boat) {
-    return boat.craft().spaces().stream()
+    return boat.model().spaces().stream()
         .mapToDouble(s -> s.solid().volume() * s.counting().share())
         .sum();
   }
 
   private static double wood(RatedBoat boat) {
-    double density = boat.craft().boat().hull().density();
+    double density = boat.model().boat().hull().density();
     return density < WATER ? boat.hullMass() / density : 0;
   }
 }

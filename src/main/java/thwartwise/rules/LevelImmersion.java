@@ -15,9 +15,9 @@ final class LevelImmersion {
   private LevelImmersion() {}
 
   /** kg; nothing when the lowest edge is under the bottom. */
-  static double displacement(BoatModel craft) {
+  static double displacement(BoatModel model) {
     double lowest =
-        craft.edges().stream().map(FloodPoint::at).mapToDouble(p -> p.z()).min().orElseThrow();
-    return FRESH * ImmersedPart.of(craft.form().outside(), WaterPlane.of(0, 0, lowest)).volume();
+        model.edges().stream().map(FloodPoint::at).mapToDouble(p -> p.z()).min().orElseThrow();
+    return FRESH * ImmersedPart.of(model.form().outside(), WaterPlane.of(0, 0, lowest)).volume();
   }
 }

@@ -46,7 +46,7 @@ final class PlainCaps {
   }
 
   private static String mass(double kilograms, RatedBoat boat) {
-    UnitFormat units = new UnitFormat(boat.craft().boat().units());
+    UnitFormat units = new UnitFormat(boat.model().boat().units());
     return units.either(
         String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, Side.UP));
   }

@@ -45,15 +45,15 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   /** Our own limits, tightened by every set that applies to this boat and takes part. */
-  public RuleSet inForce(BoatModel craft) {
-    return tightened(tightening(craft));
+  public RuleSet inForce(BoatModel model) {
+    return tightened(tightening(model));
   }
 
   /**
    * Our own limits under every smaller choice of those sets, each once; none when none tightens.
    */
-  public Set<RuleSet> laxer(BoatModel craft) {
-    List<RuleSet> sets = tightening(craft);
+  public Set<RuleSet> laxer(BoatModel model) {
+    List<RuleSet> sets = tightening(model);
     Set<RuleSet> found = new LinkedHashSet<>();
     for (int chosen = 0; chosen < (1 << sets.size()) - 1; chosen++) {
       int bits = chosen;
@@ -88,50 +88,50 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   /** Why our own set, whose checks everything rests on, does not cover this boat. */
-  public Optional<String> notCovered(BoatModel craft) {
+  public Optional<String> notCovered(BoatModel model) {
     return own.applies()
-        .notBecause(RatedBoat.empty(craft, own))
+        .notBecause(RatedBoat.empty(model, own))
         .map(
             why ->
                 "not covered"
-                    + byWhom(craft)
+                    + byWhom(model)
                     + ": "
                     + why
                     + "; so nothing is recommended"
                     + (own.source().isBlank() ? "" : ". Why so: " + own.source()));
   }
 
-  private String byWhom(BoatModel craft) {
-    return others.stream().noneMatch(s -> applies(s, craft))
+  private String byWhom(BoatModel model) {
+    return others.stream().noneMatch(s -> applies(s, model))
         ? " by any rule set at hand"
         : " by our own limits";
   }
 
   /** The sets whose limits are in force because they are stricter than ours, by name. */
-  public List<RuleSet> tightening(BoatModel craft) {
+  public List<RuleSet> tightening(BoatModel model) {
     return others.stream()
-        .filter(s -> s.takesPart() && applies(s, craft))
+        .filter(s -> s.takesPart() && applies(s, model))
         .filter(s -> s.limits().keySet().stream().anyMatch(n -> tightens(s, n)))
         .toList();
   }
 
   /** Those of the others that were written for this boat and tighten nothing. */
-  public List<RuleSet> beside(BoatModel craft) {
-    List<RuleSet> tightening = tightening(craft);
-    return others.stream().filter(s -> applies(s, craft) && !tightening.contains(s)).toList();
+  public List<RuleSet> beside(BoatModel model) {
+    List<RuleSet> tightening = tightening(model);
+    return others.stream().filter(s -> applies(s, model) && !tightening.contains(s)).toList();
   }
 
   private boolean tightens(RuleSet set, String limit) {
     return own.limit(limit).stricter().prefers(set.value(limit), own.value(limit));
   }
 
-  private boolean applies(RuleSet set, BoatModel craft) {
-    return set.applies().notBecause(RatedBoat.empty(craft, own)).isEmpty();
+  private boolean applies(RuleSet set, BoatModel model) {
+    return set.applies().notBecause(RatedBoat.empty(model, own)).isEmpty();
   }
 
   /** What the boat alone decides: caps on people, load and motor, and limits stated. */
-  public List<CapacityFigure> figures(BoatModel craft) {
-    RatedBoat boat = RatedBoat.empty(craft, own);
+  public List<CapacityFigure> figures(BoatModel model) {
+    RatedBoat boat = RatedBoat.empty(model, own);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
       Optional<String> outside = set.applies().notBecause(boat);
@@ -153,11 +153,11 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
    * @param tried workings that need the checks, by the name of the formula
    */
   public List<CapacityFigure> figures(
-      BoatModel craft, List<Body> crew, Map<String, FormulaMethod> tried) {
-    RatedBoat boat = new RatedBoat(craft, own, crew);
+      BoatModel model, List<Body> crew, Map<String, FormulaMethod> tried) {
+    RatedBoat boat = new RatedBoat(model, own, crew);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
-      if (applies(set, craft)) {
+      if (applies(set, model)) {
         set.formulas().stream()
             .filter(f -> f.formula().reach() == Formula.Reach.WITH_THE_CREW)
             .forEach(

@@ -35,33 +35,33 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
    */
   public static Reading<SupposedBoat> of(
       Boat boat, List<Supposition> supposed, RuleBook book, LocalDate today) {
-    BoatModel craft = BoatModel.of(boat, today);
+    BoatModel model = BoatModel.of(boat, today);
     List<Change> deeds = new ArrayList<>();
     Optional<CrewAnswer> crew = Optional.empty();
     for (Supposition one : supposed) {
       if (one instanceof Supposition.PeopleAboard people) {
-        crew = Optional.of(CrewSeating.of(craft, book, people.people()));
-        craft = craft.fittedOut(seated(craft.boat(), crew.get()), today);
+        crew = Optional.of(CrewSeating.of(model, book, people.people()));
+        model = model.fittedOut(seated(model.boat(), crew.get()), today);
       } else {
-        Reading<Change> deed = deed(craft, one);
+        Reading<Change> deed = deed(model, one);
         if (deed.refusal().isPresent()) {
           return Reading.refused(deed.refusal().get());
         }
         deed.as(deeds::add);
-        craft = craft.fittedOut(deeds.get(deeds.size() - 1).boat(), today);
+        model = model.fittedOut(deeds.get(deeds.size() - 1).boat(), today);
       }
     }
-    return Reading.understood(new SupposedBoat(craft.boat(), deeds, crew), "");
+    return Reading.understood(new SupposedBoat(model.boat(), deeds, crew), "");
   }
 
-  private static Reading<Change> deed(BoatModel craft, Supposition one) {
+  private static Reading<Change> deed(BoatModel model, Supposition one) {
     if (one instanceof Supposition.KitAt moved) {
-      return kit(craft.boat(), moved.kit()).then(item -> moved(craft, item, moved.x()));
+      return kit(model.boat(), moved.kit()).then(item -> moved(model, item, moved.x()));
     }
     if (one instanceof Supposition.KitLeft left) {
-      return kit(craft.boat(), left.kit()).as(item -> NamedChanges.kitLeft(craft.boat(), item));
+      return kit(model.boat(), left.kit()).as(item -> NamedChanges.kitLeft(model.boat(), item));
     }
-    return foam(craft, (Supposition.FoamAdded) one);
+    return foam(model, (Supposition.FoamAdded) one);
   }
 
   private static Reading<Kit> kit(Boat boat, String name) {
@@ -76,8 +76,8 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
                         .formatted(name)));
   }
 
-  private static Reading<Change> moved(BoatModel craft, Kit item, double x) {
-    return NamedChanges.kitMoved(craft, item, x)
+  private static Reading<Change> moved(BoatModel model, Kit item, double x) {
+    return NamedChanges.kitMoved(model, item, x)
         .map(change -> Reading.understood(change, ""))
         .orElseGet(
             () ->
@@ -90,10 +90,10 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
                         x)));
   }
 
-  private static Reading<Change> foam(BoatModel craft, Supposition.FoamAdded wanted) {
-    double room = NamedChanges.foamRoom(craft, wanted.spot());
+  private static Reading<Change> foam(BoatModel model, Supposition.FoamAdded wanted) {
+    double room = NamedChanges.foamRoom(model, wanted.spot());
     return wanted.volume() <= room
-        ? Reading.understood(NamedChanges.foam(craft, wanted.spot(), wanted.volume()), "")
+        ? Reading.understood(NamedChanges.foam(model, wanted.spot(), wanted.volume()), "")
         : Reading.refused(
             String.format(
                 Locale.ROOT,

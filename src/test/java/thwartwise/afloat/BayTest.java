@@ -42,7 +42,7 @@ class BayTest {
   }
 
   private static Loading loading(BoxBoat boat, Body... people) {
-    return new Loading(boat.craft(), List.of(people), List.of(), 1);
+    return new Loading(boat.model(), List.of(people), List.of(), 1);
   }
 
   static Stream<Reference> capacities() {
@@ -53,7 +53,7 @@ class BayTest {
   @MethodSource("capacities")
   void a_bay_holds_up_to_its_lower_dam(Reference r) {
     Loading loading = loading(boat(r));
-    List<Bay> bays = Bay.each(loading.craft());
+    List<Bay> bays = Bay.each(loading.model());
     meets(r, "bays", bays.size());
     for (int i = 0; i < bays.size(); i++) {
       meets(r, "bay" + i, LooseWater.of(loading).capacity(bays.get(i)));
@@ -68,7 +68,7 @@ class BayTest {
   @MethodSource("trims")
   void water_in_one_bay_alone_trims_the_boat(Reference r) {
     Loading loading = loading(boat(r));
-    Bay bay = Bay.each(loading.craft()).get((int) r.in("bay"));
+    Bay bay = Bay.each(loading.model()).get((int) r.in("bay"));
     Equilibria found = Equilibrium.from(LooseWater.of(loading).in(bay, r.in("w")));
     assertThat(found.reached()).hasSize(1);
     Pose pose = found.reached().get(0);
@@ -109,7 +109,7 @@ class BayTest {
   }
 
   private static List<Bay> bays(BoxBoat boat) {
-    return Bay.each(boat.craft());
+    return Bay.each(boat.model());
   }
 
   private static Chamber thwart(Box box, Seal seal, boolean limberHole) {

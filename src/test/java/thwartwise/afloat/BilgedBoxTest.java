@@ -71,7 +71,7 @@ class BilgedBoxTest {
       boat.proven("over it", along, across, new Span(high, r.in("D")));
     }
     partly(boat, r, new Box(along, across, new Span(0, high)));
-    return boat.craft();
+    return boat.model();
   }
 
   private static void partly(BoxBoat boat, Reference r, Box box) {
@@ -99,7 +99,7 @@ class BilgedBoxTest {
     boat.proven("over it", fore, Span.ALL, new Span(r.in("h"), r.in("D")));
     Span across = new Span(-r.in("B") / 2, r.in("B") / 2);
     partly(boat, r, new Box(fore, across, new Span(0, r.in("h"))));
-    Pose pose = onlyPose(boat.craft());
+    Pose pose = onlyPose(boat.model());
     assertThat(pose.trim()).as("bow down").isPositive();
     // Heights up the box's own end posts: what a draft mark shows.
     double aft = draftAt(pose, 0);
@@ -124,7 +124,7 @@ class BilgedBoxTest {
     double t = 0.01;
     BoxBoat boat = BoxBoat.of(4, 1.4, 0.5).hull(300, 0.2).solidShell(t);
     boat.proven("aft", new Span(0, 1)).proven("fore", new Span(3, 4));
-    Pose pose = onlyPose(boat.craft());
+    Pose pose = onlyPose(boat.model());
     double open = 2 * 1.38;
     double draft = (0.300 - open * t) / (4 * 1.4 - open);
     assertThat(pose.plane().height()).isCloseTo(draft, within(1e-7));
@@ -134,8 +134,8 @@ class BilgedBoxTest {
     assertThat(pose.metacentricHeight()).isCloseTo(gm, within(1e-6));
   }
 
-  private static Pose onlyPose(BoatModel craft) {
-    Loading loading = new Loading(craft, List.of(), List.of(), 1);
+  private static Pose onlyPose(BoatModel model) {
+    Loading loading = new Loading(model, List.of(), List.of(), 1);
     Equilibria found = Equilibrium.from(Swamping.of(loading, 1).floating(List.of()));
     assertThat(found.reached()).hasSize(1);
     assertThat(found.allStable()).isTrue();

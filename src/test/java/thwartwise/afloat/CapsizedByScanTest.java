@@ -36,7 +36,7 @@ class CapsizedByScanTest {
             .hull(60, 0.1)
             .weightlessShell()
             .proven("high", new Span(0, 4), new Span(-0.15, 0.15), new Span(0.5, 0.8));
-    Loading alone = new Loading(boat.craft(), List.of(), List.of(), 1);
+    Loading alone = new Loading(boat.model(), List.of(), List.of(), 1);
     CapsizedBoat capsized = CapsizedBoat.of(Swamping.of(alone, 1).floating(List.of()));
     assertThat(capsized.effort().orElseThrow()).isCloseTo(0, within(1e-6));
     assertThat(capsized.staysUp()).isTrue();

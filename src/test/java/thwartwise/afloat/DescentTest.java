@@ -72,11 +72,11 @@ class DescentTest {
   // A hundred-millionth of a metre off the middle line is no reason to name a side.
   @Test
   void a_curve_alike_both_ways_goes_to_starboard() {
-    BoatModel craft = BoxBoat.of(3, 1.2, 0.5).hull(540, 0.2).craft();
+    BoatModel model = BoxBoat.of(3, 1.2, 0.5).hull(540, 0.2).model();
     FloatingBody floating =
         new FloatingBody(
-            540, Vector3.of(1.5, 1e-8, 0.2), List.of(new Lift(craft.form().outside(), 1)), 1000);
-    Optional<RightingCurve> curve = RightingCurve.towardWorseSide(floating, craft.edges());
+            540, Vector3.of(1.5, 1e-8, 0.2), List.of(new Lift(model.form().outside(), 1)), 1000);
+    Optional<RightingCurve> curve = RightingCurve.towardWorseSide(floating, model.edges());
     assertThat(curve.orElseThrow().side().word()).isEqualTo("starboard");
     assertThat(Side.PORT.word()).isEqualTo("port");
   }

@@ -25,7 +25,7 @@ class InflowTest {
   }
 
   private static LooseWater water(BoxBoat boat) {
-    return LooseWater.of(new Loading(boat.craft(), List.of(), List.of(), 1));
+    return LooseWater.of(new Loading(boat.model(), List.of(), List.of(), 1));
   }
 
   // Every litre sinks boat and water inside alike: the head stays m/(rho A), the rate

@@ -50,7 +50,7 @@ class LoadedShipTest {
       cargo.add(new Loading.Weight(r.in("w" + i), at));
     }
     BoxBoat boat = BoxBoat.of(60, 20, 40).hull(r.in("w0"), r.in("z0"));
-    return new Loading(boat.craft(), List.of(), cargo, 1);
+    return new Loading(boat.model(), List.of(), cargo, 1);
   }
 
   /** A deep narrow box whose metacentre stands at the published KM. */

@@ -26,7 +26,7 @@ class LooseWaterTest {
   }
 
   private static LooseWater water(BoxBoat boat, Body... people) {
-    return LooseWater.of(new Loading(boat.craft(), List.of(people), List.of(), 1));
+    return LooseWater.of(new Loading(boat.model(), List.of(people), List.of(), 1));
   }
 
   private static double capacity(BoxBoat boat, Body... people) {
@@ -86,7 +86,7 @@ class LooseWaterTest {
 
   @Test
   void heavier_people_by_the_allowance_take_more_room() {
-    Loading loading = new Loading(boat().craft(), List.of(helm()), List.of(), 1.05);
+    Loading loading = new Loading(boat().model(), List.of(helm()), List.of(), 1.05);
     double body = 1.05 * (0.0256 + 0.0544 / 0.85 * 0.2);
     assertThat(LooseWater.of(loading).capacity(Bay.WHOLE)).isCloseTo(WHOLE - body, within(WALLS));
   }

@@ -35,7 +35,7 @@ class PeopleAboardTest {
   @MethodSource("centres")
   void a_persons_weight_stands_where_the_convention_puts_it(Reference r) {
     BoxBoat boat = BoxBoat.of(3, 1.2, 0.5).hull(1, 0);
-    Loading loading = new Loading(boat.craft(), List.of(body(r).stiff()), List.of(), 1);
+    Loading loading = new Loading(boat.model(), List.of(body(r).stiff()), List.of(), 1);
     // The hull's kilogram at the bottom is taken out again.
     meets(r, "centre", loading.centre().z() * loading.mass() / (loading.mass() - 1));
   }
@@ -62,7 +62,7 @@ class PeopleAboardTest {
     BoxBoat boat = BoxBoat.of(4, 1.4, 0.5).hull(400, 0.2);
     Vector3 rail = Vector3.of(2, r.in("y"), 0.5);
     Loading.Weight swimmer = new Loading.Weight(r.in("mass"), rail);
-    Loading loading = new Loading(boat.craft(), List.of(), List.of(swimmer), 1);
+    Loading loading = new Loading(boat.model(), List.of(), List.of(swimmer), 1);
     RightingCurve curve =
         RightingCurve.toward(Side.PORT, FloatingBody.dry(loading), List.of()).orElseThrow();
     meets(r, "moment", -curve.moment(curve.points().get(0)));

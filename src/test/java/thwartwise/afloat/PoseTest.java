@@ -148,7 +148,7 @@ class PoseTest {
   @Test
   void a_dry_boat_weighs_what_is_aboard_and_is_lifted_by_its_outside() {
     Loading loading =
-        new Loading(BoxBoat.of(3, 1, 0.5).hull(90, 0.2).craft(), List.of(), List.of(), 1.1);
+        new Loading(BoxBoat.of(3, 1, 0.5).hull(90, 0.2).model(), List.of(), List.of(), 1.1);
     FloatingBody dry = FloatingBody.dry(loading);
     assertThat(dry.mass()).isCloseTo(99, within(1e-9));
     assertThat(dry.liftVolume()).isCloseTo(1.5, within(1e-9));
@@ -168,9 +168,9 @@ class PoseTest {
   @Test
   void in_the_water_a_heavier_person_is_also_larger() {
     BoxBoat boat = BoxBoat.of(4, 1.6, 0.6).hull(90, 0.2).place("seat", 2, 0.3, 0.3, 1);
-    List<Body> people = boat.aboard("guest", 80, "seat", 0).craft().aboard();
-    Loading asMeasured = new Loading(boat.craft(), people, List.of(), 1);
-    Loading allowed = new Loading(boat.craft(), people, List.of(), 1.1);
+    List<Body> people = boat.aboard("guest", 80, "seat", 0).model().aboard();
+    Loading asMeasured = new Loading(boat.model(), people, List.of(), 1);
+    Loading allowed = new Loading(boat.model(), people, List.of(), 1.1);
     double more =
         Swamping.of(allowed, 1).floating(List.of()).liftVolume()
             - Swamping.of(asMeasured, 1).floating(List.of()).liftVolume();

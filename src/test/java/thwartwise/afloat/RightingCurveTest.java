@@ -20,13 +20,13 @@ class RightingCurveTest {
     return BoxBoat.of(3, 1.2, 0.5).hull(3 * 1.2 * DRAFT * 1000, 0.2);
   }
 
-  private static FloatingBody afloat(BoatModel craft, Vector3 centre) {
+  private static FloatingBody afloat(BoatModel model, Vector3 centre) {
     return new FloatingBody(
-        craft.boat().hull().mass(), centre, List.of(new Lift(craft.form().outside(), 1)), 1000);
+        model.boat().hull().mass(), centre, List.of(new Lift(model.form().outside(), 1)), 1000);
   }
 
-  private static RightingCurve curve(BoatModel craft, Vector3 centre) {
-    return RightingCurve.towardWorseSide(afloat(craft, centre), craft.edges()).orElseThrow();
+  private static RightingCurve curve(BoatModel model, Vector3 centre) {
+    return RightingCurve.towardWorseSide(afloat(model, centre), model.edges()).orElseThrow();
   }
 
   private static final Vector3 MIDDLE = Vector3.of(1.5, 0, 0.2);
@@ -35,12 +35,12 @@ class RightingCurveTest {
   // waterline, and a point y out and z up floods when z = draft + y tan: here the opening's end.
   @Test
   void a_wide_opening_floods_at_its_lower_end() {
-    BoatModel craft =
-        boat().opening(new Opening("cut-out", Vector3.of(0, 0.1, 0.25), 0.8, true)).craft();
-    RightingCurve curve = curve(craft, MIDDLE);
+    BoatModel model =
+        boat().opening(new Opening("cut-out", Vector3.of(0, 0.1, 0.25), 0.8, true)).model();
+    RightingCurve curve = curve(model, MIDDLE);
     // Its port end stands 0.5 out, its starboard end 0.3: port floods first, at tan = 0.10/0.5.
     RightingCurve port =
-        RightingCurve.toward(Side.PORT, afloat(craft, MIDDLE), craft.edges()).orElseThrow();
+        RightingCurve.toward(Side.PORT, afloat(model, MIDDLE), model.edges()).orElseThrow();
     assertThat(port.floodingHeel().orElseThrow()).isCloseTo(Math.atan(0.1 / 0.5), within(1e-6));
     assertThat(port.floodingAt()).isEqualTo("cut-out");
     assertThat(curve.side()).isEqualTo(Side.PORT);
@@ -48,7 +48,7 @@ class RightingCurveTest {
 
   @Test
   void points_stand_at_every_whole_degree_up_to_flooding() {
-    RightingCurve curve = curve(boat().craft(), MIDDLE);
+    RightingCurve curve = curve(boat().model(), MIDDLE);
     double flooding = Math.toDegrees(curve.floodingHeel().orElseThrow());
     assertThat(curve.points()).hasSize((int) Math.floor(flooding) + 1);
     for (int i = 0; i < curve.points().size(); i++) {
@@ -65,20 +65,20 @@ class RightingCurveTest {
   // weight forward the open rail forward floods first.
   @Test
   void a_decked_length_does_not_flood() {
-    BoatModel open = boat().craft();
-    BoatModel decked = boat().decked(0, 1.5).craft();
+    BoatModel open = boat().model();
+    BoatModel decked = boat().decked(0, 1.5).model();
     Vector3 aft = Vector3.of(1.3, 0, 0.2);
     double all = curve(open, aft).floodingHeel().orElseThrow();
     double half = curve(decked, aft).floodingHeel().orElseThrow();
     assertThat(half).isGreaterThan(all);
-    BoatModel whole = boat().decked(0, 3).opening(new Opening("hatch", MIDDLE, 0.1, true)).craft();
+    BoatModel whole = boat().decked(0, 3).opening(new Opening("hatch", MIDDLE, 0.1, true)).model();
     assertThat(whole.edges()).extracting(FloodPoint::name).containsOnly("hatch");
   }
 
   @Test
   void the_curve_goes_toward_the_side_the_weight_is_on() {
     for (double y : new double[] {0.05, -0.05}) {
-      RightingCurve curve = curve(boat().craft(), Vector3.of(1.5, y, 0.2));
+      RightingCurve curve = curve(boat().model(), Vector3.of(1.5, y, 0.2));
       assertThat(curve.side()).isEqualTo(y > 0 ? Side.PORT : Side.STARBOARD);
       // Upright the weight still pulls it over: the arm is minus the offset.
       assertThat(curve.points().get(0).arm()).isCloseTo(-0.05, within(1e-9));
@@ -98,7 +98,7 @@ class RightingCurveTest {
   // left out take up to one degree of the greatest arm.
   @Test
   void energy_is_the_work_up_to_flooding() {
-    RightingCurve curve = curve(boat().craft(), MIDDLE);
+    RightingCurve curve = curve(boat().model(), MIDDLE);
     double tan = 0.125 / 0.18;
     double phi = Math.atan(tan);
     // Centre of the wet triangle, from its low chine (-0.6, 0): a third of its legs.
@@ -113,9 +113,9 @@ class RightingCurveTest {
 
   @Test
   void a_boat_already_flooded_has_its_first_point_only() {
-    BoatModel craft =
-        boat().opening(new Opening("bung hole", Vector3.of(0, 0, 0.05), 0.02, true)).craft();
-    RightingCurve curve = curve(craft, MIDDLE);
+    BoatModel model =
+        boat().opening(new Opening("bung hole", Vector3.of(0, 0, 0.05), 0.02, true)).model();
+    RightingCurve curve = curve(model, MIDDLE);
     assertThat(curve.points()).hasSize(1);
     assertThat(curve.floodingHeel().orElseThrow()).isZero();
     assertThat(curve.floodingAt()).isEqualTo("bung hole");

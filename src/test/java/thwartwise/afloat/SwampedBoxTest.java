@@ -31,7 +31,7 @@ class SwampedBoxTest {
   void a_swamped_box_rests_as_the_closed_form_says(Reference r) {
     Loading loading = loading(r);
     List<Space> lost =
-        loading.craft().spaces().stream()
+        loading.model().spaces().stream()
             .filter(s -> r.inputs().containsKey("lost_" + s.name()))
             .toList();
     FloatingBody swamped = Swamping.of(loading, 1).floating(lost);
@@ -69,7 +69,7 @@ class SwampedBoxTest {
       Vector3 amidships = Vector3.of(r.in("L") / 2, 0, r.in("kitZ"));
       boat.kit("tin", r.in("kit"), amidships, r.in("kitVolume"));
     }
-    return new Loading(boat.craft(), people(r), List.of(), 1);
+    return new Loading(boat.model(), people(r), List.of(), 1);
   }
 
   private static Span span(Reference r, String axis, String name) {
@@ -99,7 +99,7 @@ class SwampedBoxTest {
   void a_bare_hull_under_water_weighs_the_published_share(Reference r) {
     double mass = r.in("kg");
     BoxBoat boat = BoxBoat.of(3, 1.2, 0.5).hull(mass, 0.2).shell(1000 * r.in("SG"), 0.01);
-    Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
+    Loading loading = new Loading(boat.model(), List.of(), List.of(), 1);
     FloatingBody swamped = Swamping.of(loading, 1).floating(List.of());
     double sinks = swamped.totalMass() - 1000 * swamped.liftVolume();
     meets(r, "factor", sinks / mass);
@@ -123,7 +123,7 @@ class SwampedBoxTest {
             .weight("dry", r.in("dry") * POUND, Vector3.of(3, 0, 0.5))
             .weight("foam", foam, Vector3.of(3, 0, 0.2))
             .proven("foam", new Span(3, 3 + volume));
-    Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
+    Loading loading = new Loading(boat.model(), List.of(), List.of(), 1);
     FloatingBody swamped = Swamping.of(loading, 1).floating(List.of());
     meets(r, "spare", (1000 * swamped.liftVolume() - swamped.totalMass()) / POUND);
   }

@@ -14,7 +14,7 @@ import thwartwise.geometry.Vector3;
 class SwampedPosesTest {
 
   private static Equilibria swamped(BoxBoat boat) {
-    Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
+    Loading loading = new Loading(boat.model(), List.of(), List.of(), 1);
     return Equilibrium.from(Swamping.of(loading, 1).floating(List.of()));
   }
 

@@ -95,8 +95,8 @@ class SwampedPropertiesTest {
             new Propulsion.Manual(),
             Optional.empty(),
             List.of());
-    BoatModel craft = BoatModel.of(boat, BoxBoat.TODAY);
-    return new Loading(craft, craft.aboard(), List.of(), 1);
+    BoatModel model = BoatModel.of(boat, BoxBoat.TODAY);
+    return new Loading(model, model.aboard(), List.of(), 1);
   }
 
   @ThousandBoats
@@ -106,11 +106,11 @@ class SwampedPropertiesTest {
     FloatingBody tight = swamping.floating(List.of());
     Assume.that(tight.liftVolume() > 1.001 * tight.neededVolume());
     WaterPlane before = settled(tight, up);
-    for (Space space : loading.craft().spaces()) {
+    for (Space space : loading.model().spaces()) {
       FloatingBody lost = swamping.floating(List.of(space));
       assertThat(lost.liftVolume()).isLessThan(tight.liftVolume());
       if (lost.liftVolume() > lost.neededVolume()) {
-        noneRises(loading.craft().edges(), before, settled(lost, up));
+        noneRises(loading.model().edges(), before, settled(lost, up));
       }
     }
   }
@@ -122,7 +122,7 @@ class SwampedPropertiesTest {
     Assume.that(light.liftVolume() > 1.1 * light.neededVolume());
     FloatingBody heavy =
         new FloatingBody(1.1 * light.mass(), light.centre(), light.lifts(), light.density());
-    noneRises(loading.craft().edges(), settled(light, up), settled(heavy, up));
+    noneRises(loading.model().edges(), settled(light, up), settled(heavy, up));
   }
 
   // Nothing lifts less than nothing: as the water rises, what is under it never shrinks. Not quite
@@ -133,7 +133,7 @@ class SwampedPropertiesTest {
       @ForAll("swamped") Loading loading, @ForAll("directions") Vector3 up) {
     FloatingBody floating = Swamping.of(loading, 1).floating(List.of());
     Span reach = floating.extent(up);
-    double crossed = SHARP_END * loading.craft().form().shellFactor();
+    double crossed = SHARP_END * loading.model().form().shellFactor();
     double before = 0;
     for (int i = 0; i <= 40; i++) {
       WaterPlane plane = new WaterPlane(up, reach.from() + i * reach.length() / 40);

@@ -36,8 +36,8 @@ class SwampedUnionTest {
     return BoxBoat.of(L, B, D).hull(80, 0.2).solidShell(T).floor(0.02);
   }
 
-  private static FloatingBody swamped(BoatModel craft, Body... people) {
-    return Swamping.of(new Loading(craft, List.of(people), List.of(), 1), 1).floating(List.of());
+  private static FloatingBody swamped(BoatModel model, Body... people) {
+    return Swamping.of(new Loading(model, List.of(people), List.of(), 1), 1).floating(List.of());
   }
 
   private static final Box OUTSIDE =
@@ -106,7 +106,7 @@ class SwampedUnionTest {
         boat.kit("ballast " + i, 2000 * volume, at, volume);
         blocks.add(Box.cube(at, volume));
       }
-      BoatModel craft = boat.craft();
+      BoatModel model = boat.model();
       List<Body> people = new ArrayList<>();
       for (int i = 0; i < 2; i++) {
         double x = 0.3 + 2.4 * random.nextDouble();
@@ -114,9 +114,9 @@ class SwampedUnionTest {
         Body body =
             Body.seated("crew", 40 + 60 * random.nextDouble(), place, random.nextDouble() - 0.5, T);
         people.add(body);
-        blocks.addAll(craft.boxes(body));
+        blocks.addAll(model.boxes(body));
       }
-      FloatingBody floating = swamped(craft, people.toArray(new Body[0]));
+      FloatingBody floating = swamped(model, people.toArray(new Body[0]));
       for (double water : new double[] {0.05, 0.2, 0.33, 0.5, 3}) {
         assertThat(immersed(floating, water))
             .as("trial %d, water at %s", trial, water)
@@ -128,9 +128,9 @@ class SwampedUnionTest {
   @Test
   void two_things_in_the_same_spot_lift_no_more_than_one() {
     Vector3 spot = Vector3.of(1.5, 0, 0.2);
-    double one = swamped(boat().kit("can", 20, spot, 0.01).craft()).liftVolume();
+    double one = swamped(boat().kit("can", 20, spot, 0.01).model()).liftVolume();
     double two =
-        swamped(boat().kit("can", 20, spot, 0.01).kit("other can", 20, spot, 0.01).craft())
+        swamped(boat().kit("can", 20, spot, 0.01).kit("other can", 20, spot, 0.01).model())
             .liftVolume();
     assertThat(two).isCloseTo(one, within(1e-12));
   }
@@ -138,48 +138,48 @@ class SwampedUnionTest {
   @Test
   void kit_inside_a_counted_chamber_adds_nothing_and_in_a_claimed_one_its_own() {
     Vector3 inTank = Vector3.of(2.5, 0, 0.2);
-    double tank = swamped(boat().proven("tank", new Span(2, 3)).craft()).liftVolume();
+    double tank = swamped(boat().proven("tank", new Span(2, 3)).model()).liftVolume();
     double both =
-        swamped(boat().proven("tank", new Span(2, 3)).kit("can", 20, inTank, 0.01).craft())
+        swamped(boat().proven("tank", new Span(2, 3)).kit("can", 20, inTank, 0.01).model())
             .liftVolume();
     assertThat(both).isCloseTo(tank, within(1e-12));
-    double bare = swamped(boat().craft()).liftVolume();
+    double bare = swamped(boat().model()).liftVolume();
     double claimed =
-        swamped(boat().claimed("tank", new Span(2, 3)).kit("can", 20, inTank, 0.01).craft())
+        swamped(boat().claimed("tank", new Span(2, 3)).kit("can", 20, inTank, 0.01).model())
             .liftVolume();
     assertThat(claimed - bare).isCloseTo(0.01, within(1e-12));
   }
 
   @Test
   void kit_in_a_lost_chamber_lifts_by_itself_again() {
-    BoatModel craft =
-        boat().proven("tank", new Span(2, 3)).kit("can", 20, Vector3.of(2.5, 0, 0.2), 0.01).craft();
-    Loading loading = new Loading(craft, List.of(), List.of(), 1);
-    double lost = Swamping.of(loading, 1).floating(List.of(craft.spaces().get(0))).liftVolume();
-    assertThat(lost - swamped(boat().craft()).liftVolume()).isCloseTo(0.01, within(1e-12));
+    BoatModel model =
+        boat().proven("tank", new Span(2, 3)).kit("can", 20, Vector3.of(2.5, 0, 0.2), 0.01).model();
+    Loading loading = new Loading(model, List.of(), List.of(), 1);
+    double lost = Swamping.of(loading, 1).floating(List.of(model.spaces().get(0))).liftVolume();
+    assertThat(lost - swamped(boat().model()).liftVolume()).isCloseTo(0.01, within(1e-12));
   }
 
   @Test
   void heavy_kit_lifts_its_own_volume_and_light_kit_its_own_weight() {
     Vector3 at = Vector3.of(1.5, 0, 0.2);
-    double bare = swamped(boat().craft()).liftVolume();
-    assertThat(swamped(boat().kit("anchor", 40, at, 0.005).craft()).liftVolume() - bare)
+    double bare = swamped(boat().model()).liftVolume();
+    assertThat(swamped(boat().kit("anchor", 40, at, 0.005).model()).liftVolume() - bare)
         .isCloseTo(0.005, within(1e-12));
-    assertThat(swamped(boat().kit("cushion", 2, at, 0.020).craft()).liftVolume() - bare)
+    assertThat(swamped(boat().kit("cushion", 2, at, 0.020).model()).liftVolume() - bare)
         .isCloseTo(0.002, within(1e-12));
-    double salted = swamped(boat().salt().kit("cushion", 2, at, 0.020).craft()).liftVolume();
+    double salted = swamped(boat().salt().kit("cushion", 2, at, 0.020).model()).liftVolume();
     assertThat(salted - bare).isCloseTo(2.0 / 1025, within(1e-12));
   }
 
   @Test
   void unfastened_kit_and_kit_without_litres_lift_nothing() {
-    double bare = swamped(boat().craft()).liftVolume();
+    double bare = swamped(boat().model()).liftVolume();
     Vector3 at = Vector3.of(1.5, 0, 0.2);
-    assertThat(swamped(boat().weight("anchor", 40, at).craft()).liftVolume())
+    assertThat(swamped(boat().weight("anchor", 40, at).model()).liftVolume())
         .isCloseTo(bare, within(1e-12));
     var loose =
         new thwartwise.boat.Kit("cushion", 2, at, Optional.of(0.02), false, Optional.empty());
-    assertThat(swamped(boat().kit(loose).craft()).liftVolume()).isCloseTo(bare, within(1e-12));
+    assertThat(swamped(boat().kit(loose).model()).liftVolume()).isCloseTo(bare, within(1e-12));
   }
 
   // Legs from the floor at 0.02 to the seat at 0.25 stand wholly in the box under it: 32 % of the
@@ -196,23 +196,23 @@ class SwampedUnionTest {
             new thwartwise.boat.Filling.Air(thwartwise.boat.Seal.CLAIMED, Optional.empty()),
             Optional.empty(),
             false));
-    double bare = swamped(boat().craft()).liftVolume();
-    assertThat(swamped(claimed.craft(), body).liftVolume() - bare)
+    double bare = swamped(boat().model()).liftVolume();
+    assertThat(swamped(claimed.model(), body).liftVolume() - bare)
         .isCloseTo(0.68 * 0.080, within(1e-9));
-    assertThat(swamped(boat().craft(), body).liftVolume() - bare).isCloseTo(0.080, within(1e-9));
+    assertThat(swamped(boat().model(), body).liftVolume() - bare).isCloseTo(0.080, within(1e-9));
   }
 
   // By hand: tank 0.99 x 1.18 x 0.49 inside the shell, hull 80 kg whose shell lifts its own volume
   // 3 x 1.2 x 0.5 - 2.98 x 1.18 x 0.49, anchor 40 kg of 5 l, crew 80 kg of 80 l.
   @Test
   void spare_buoyancy_of_a_box_boat_is_what_paper_says() {
-    BoatModel craft =
+    BoatModel model =
         boat()
             .proven("tank", new Span(2, 3))
             .kit("anchor", 40, Vector3.of(0.5, 0, 0.2), 0.005)
-            .craft();
+            .model();
     Body body = Body.seated("crew", 80, new Place("thwart", 1.2, 0.25, 0.4, 1), 0, 0.02);
-    FloatingBody floating = swamped(craft, body);
+    FloatingBody floating = swamped(model, body);
     double tank = 0.99 * 1.18 * 0.49;
     double shell = 1.8 - 2.98 * 1.18 * 0.49;
     double lift = 1000 * (tank + shell + 0.005 + 0.080);
@@ -223,8 +223,8 @@ class SwampedUnionTest {
   // The allowance takes a tenth off chambers and kit, and leaves shell and bodies alone.
   @Test
   void the_allowance_shrinks_what_was_drawn_and_nothing_else() {
-    BoatModel craft = boat().proven("tank", new Span(2, 3)).craft();
-    Loading loading = new Loading(craft, List.of(), List.of(), 1.05);
+    BoatModel model = boat().proven("tank", new Span(2, 3)).model();
+    Loading loading = new Loading(model, List.of(), List.of(), 1.05);
     double less = Swamping.of(loading, 0.9).floating(List.of()).liftVolume();
     double full = Swamping.of(loading, 1).floating(List.of()).liftVolume();
     assertThat(full - less).isCloseTo(0.1 * 0.99 * 1.18 * 0.49, within(1e-9));

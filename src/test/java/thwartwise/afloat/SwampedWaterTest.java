@@ -17,7 +17,7 @@ class SwampedWaterTest {
           .weightlessShell()
           .proven("stern tank", new Span(0, 0.7))
           .proven("bow tank", new Span(2.3, 3));
-  private static final Loading EMPTY = new Loading(BOAT.craft(), List.of(), List.of(), 1);
+  private static final Loading EMPTY = new Loading(BOAT.model(), List.of(), List.of(), 1);
   private static final Pose POSE =
       Equilibrium.from(Swamping.of(EMPTY, 1).floating(List.of())).worst().orElseThrow();
 

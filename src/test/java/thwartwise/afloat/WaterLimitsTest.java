@@ -21,8 +21,8 @@ class WaterLimitsTest {
   private static final double FOUND = 1.1e-4;
 
   private static WaterLimits of(BoxBoat boat) {
-    Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
-    return WaterLimits.of(LooseWater.of(loading), Bay.WHOLE, boat.craft().edges());
+    Loading loading = new Loading(boat.model(), List.of(), List.of(), 1);
+    return WaterLimits.of(LooseWater.of(loading), Bay.WHOLE, boat.model().edges());
   }
 
   /** 3 by 1.2 by 0.5 m with a well of 0.4 m amidships: water cannot run to one end. */
@@ -150,10 +150,10 @@ class WaterLimitsTest {
   @Test
   void only_the_bay_asked_for_is_filled() {
     BoxBoat boat = well(1670);
-    LooseWater water = LooseWater.of(new Loading(boat.craft(), List.of(), List.of(), 1));
+    LooseWater water = LooseWater.of(new Loading(boat.model(), List.of(), List.of(), 1));
     Bay aft = new Bay("aft", new Box(new Span(1.3, 1.5), Span.ALL, Span.ALL));
     assertThat(water.capacity(aft)).isCloseTo(0.12, within(1e-5));
-    WaterLimits limits = WaterLimits.of(water, aft, boat.craft().edges());
+    WaterLimits limits = WaterLimits.of(water, aft, boat.model().edges());
     assertThat(limits.edgeUnder().orElseThrow()).isCloseTo(0.110, within(0.001));
     assertThat(limits.edgeAt()).isEqualTo("rail, near aft");
   }

@@ -24,9 +24,9 @@ final class SampleBoat {
   private SampleBoat() {}
 
   static FloatingBody dry() {
-    BoatModel craft = BoatModel.of(boat(), TODAY);
+    BoatModel model = BoatModel.of(boat(), TODAY);
     Loading.Weight bag = new Loading.Weight(15, Vector3.of(2.6, 0.30, 0.2));
-    return FloatingBody.dry(new Loading(craft, craft.aboard(), List.of(bag), 1));
+    return FloatingBody.dry(new Loading(model, model.aboard(), List.of(bag), 1));
   }
 
   static Solid outside() {

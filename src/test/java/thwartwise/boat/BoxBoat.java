@@ -185,7 +185,7 @@ public final class BoxBoat {
         .keeping(BOX);
   }
 
-  public BoatModel craft() {
+  public BoatModel model() {
     return BoatModel.of(boat(), TODAY);
   }
 

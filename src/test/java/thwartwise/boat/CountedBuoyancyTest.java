@@ -269,8 +269,8 @@ class CountedBuoyancyTest {
             Optional.of("fore locker"),
             Optional.empty());
     BoxBoat box = BoxBoat.of(3, 1.2, 0.4).proven("fore locker", new Span(2.5, 3));
-    assertThat(box.craft().spaces().get(0).counting().share()).isEqualTo(1);
-    assertThat(box.opening(hatch).craft().spaces().get(0).counting().share()).isZero();
+    assertThat(box.model().spaces().get(0).counting().share()).isEqualTo(1);
+    assertThat(box.opening(hatch).model().spaces().get(0).counting().share()).isZero();
   }
 
   private static Opening opening(String name, Optional<String> closedBy, Optional<String> into) {

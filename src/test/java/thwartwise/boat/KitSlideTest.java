@@ -19,7 +19,7 @@ class KitSlideTest {
   }
 
   private static double slid(BoxBoat boat, Kit kit, double side) {
-    return boat.craft().slid(kit, side).y();
+    return boat.model().slid(kit, side).y();
   }
 
   @Test
@@ -27,8 +27,8 @@ class KitSlideTest {
     Kit bag = bag(1.5, 0.1, 0.1, Optional.empty());
     assertThat(slid(box(), bag, 1)).isCloseTo(0.6, within(1e-5));
     assertThat(slid(box(), bag, -1)).isCloseTo(-0.6, within(1e-5));
-    assertThat(box().craft().slid(bag, 1).z()).isEqualTo(0.1);
-    assertThat(box().craft().slid(bag, 1).x()).isEqualTo(1.5);
+    assertThat(box().model().slid(bag, 1).z()).isEqualTo(0.1);
+    assertThat(box().model().slid(bag, 1).x()).isEqualTo(1.5);
   }
 
   // A cube of 8 litres is 0.2 m across.

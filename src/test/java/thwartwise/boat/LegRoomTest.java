@@ -26,7 +26,7 @@ class LegRoomTest {
   private static final double FOOT = Math.sqrt(0.016 / 0.28);
 
   private static Box legs(BoxBoat boat, double x) {
-    return boat.craft().boxes(at(x)).get(0);
+    return boat.model().boxes(at(x)).get(0);
   }
 
   // Forward of the middle of the seat box the floor before it is nearer.
@@ -76,12 +76,12 @@ class LegRoomTest {
 
   /** What one body adds to all that lifts when it is fully under. */
   private static double lifted(BoxBoat boat) {
-    BoatModel craft = boat.craft();
-    return volume(craft, List.of(at(1.55))) - volume(craft, List.of());
+    BoatModel model = boat.model();
+    return volume(model, List.of(at(1.55))) - volume(model, List.of());
   }
 
-  private static double volume(BoatModel craft, List<Body> people) {
-    return Swamping.of(new Loading(craft, people, List.of(), 1), 1)
+  private static double volume(BoatModel model, List<Body> people) {
+    return Swamping.of(new Loading(model, people, List.of(), 1), 1)
         .floating(List.of())
         .liftVolume();
   }

@@ -28,10 +28,10 @@ class LoadingTest {
       boat.weight("cargo " + i, r.in("w" + i), Vector3.of(30, 0, r.in("z" + i)));
       mass += r.in("w" + i);
     }
-    Loading loading = new Loading(boat.craft(), List.of(), List.of(), 1);
+    Loading loading = new Loading(boat.model(), List.of(), List.of(), 1);
     assertThat(loading.mass()).isCloseTo(mass, within(1e-9));
     assertThat(loading.centre().z()).isCloseTo(r.wanted("KG"), within(r.near("KG")));
-    Loading heavier = new Loading(boat.craft(), List.of(), List.of(), 1.05);
+    Loading heavier = new Loading(boat.model(), List.of(), List.of(), 1.05);
     assertThat(heavier.mass()).isCloseTo(1.05 * mass, within(1e-6));
     assertThat(heavier.centre().minus(loading.centre()).norm()).isLessThan(1e-12);
   }

@@ -17,13 +17,13 @@ class PlacementChecksTest {
   @Test
   void what_lies_in_the_boat_is_taken() {
     Boat boat = box(new Place("thwart", 1.5, 0.2, 0.4, 2), kit(-0.2, 0), notch(0, 0.35), List.of());
-    assertThatCode(() -> craft(boat)).doesNotThrowAnyException();
+    assertThatCode(() -> model(boat)).doesNotThrowAnyException();
   }
 
   @Test
   void a_place_typed_in_centimetres_is_refused() {
     Boat boat = box(new Place("thwart", 150, 0.2, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of());
-    assertThatThrownBy(() -> craft(boat))
+    assertThatThrownBy(() -> model(boat))
         .isInstanceOf(UnusableBoat.class)
         .hasMessage(
             "Place \"thwart\": x is 150.00 m, outside the 0.00 to 3.00 m that this hull leaves."
@@ -33,7 +33,7 @@ class PlacementChecksTest {
   @Test
   void a_seat_wider_than_the_boat_is_refused() {
     Boat boat = box(new Place("thwart", 1.5, 0.2, 0.7, 2), kit(0, 0), notch(0, 0.35), List.of());
-    assertThatThrownBy(() -> craft(boat))
+    assertThatThrownBy(() -> model(boat))
         .hasMessage(
             "Place \"thwart\": halfWidth is 0.70 m, outside the 0.00 to 0.60 m that this hull"
                 + " leaves. It is how far from the middle line the middle of a person can get, in"
@@ -43,13 +43,13 @@ class PlacementChecksTest {
   @Test
   void a_side_seat_outside_the_boat_is_refused_by_the_end_that_is() {
     Place bench = new Place("bench", new Span(1, 2), new Span(0.5, 0.7), 0.2, 2, Posture.SITTING);
-    assertThatThrownBy(() -> craft(box(bench, kit(0, 0), notch(0, 0.35), List.of())))
+    assertThatThrownBy(() -> model(box(bench, kit(0, 0), notch(0, 0.35), List.of())))
         .hasMessage(
             "Place \"bench\": y is 0.70 m, outside the -0.60 to 0.60 m that this hull leaves. It"
                 + " is from where to where the middle of a person can be, to port of the middle"
                 + " line, in metres.");
     Place ahead = new Place("bench", new Span(2, 5), new Span(0.4, 0.5), 0.2, 2, Posture.SITTING);
-    assertThatThrownBy(() -> craft(box(ahead, kit(0, 0), notch(0, 0.35), List.of())))
+    assertThatThrownBy(() -> model(box(ahead, kit(0, 0), notch(0, 0.35), List.of())))
         .hasMessage(
             "Place \"bench\": x is 5.00 m, outside the 0.00 to 3.00 m that this hull leaves."
                 + " Measure it from the aft end, in metres.");
@@ -60,25 +60,25 @@ class PlacementChecksTest {
   void somebody_beside_their_side_seat_is_refused() {
     Place bench = new Place("bench", new Span(1, 2), new Span(0.4, 0.5), 0.2, 2, Posture.SITTING);
     BoxBoat box = BoxBoat.of(3, 1.2, 0.4).place(bench);
-    assertThatThrownBy(() -> box.aboard("helm", 80, "bench", 0).craft())
+    assertThatThrownBy(() -> box.aboard("helm", 80, "bench", 0).model())
         .hasMessage(
             "\"helm\": y is 0.00 m, outside the 0.40 to 0.50 m of \"bench\". Measure to the middle"
                 + " of the person, or leave it out.");
     BoxBoat ahead = BoxBoat.of(3, 1.2, 0.4).place(bench);
     assertThatThrownBy(
-            () -> ahead.aboard(new Person("helm", 80, "bench", 0.45, Optional.of(2.5))).craft())
+            () -> ahead.aboard(new Person("helm", 80, "bench", 0.45, Optional.of(2.5))).model())
         .hasMessage(
             "\"helm\": x is 2.50 m, outside the 1.00 to 2.00 m of \"bench\". Measure to the middle"
                 + " of the person, or leave it out.");
     BoxBoat odd = BoxBoat.of(3, 1.2, 0.4).place(bench);
-    assertThatThrownBy(() -> odd.aboard("helm", 80, "bench", Double.NaN).craft())
+    assertThatThrownBy(() -> odd.aboard("helm", 80, "bench", Double.NaN).model())
         .isInstanceOf(UnusableBoat.class);
   }
 
   @Test
   void a_floor_above_every_rail_is_refused_in_one_line() {
     assertThatThrownBy(
-            () -> BoxBoat.of(3, 1.2, 0.4).floor(0.9).place("thwart", 1.5, 0.2, 0.4, 1).craft())
+            () -> BoxBoat.of(3, 1.2, 0.4).floor(0.9).place("thwart", 1.5, 0.2, 0.4, 1).model())
         .hasMessage(
             "Hull: the floor is 0.90 m up, above the highest point of the rail (0.40 m). Measure it"
                 + " from the lowest point of the bottom up to what people stand on, in metres.");
@@ -86,7 +86,7 @@ class PlacementChecksTest {
 
   @Test
   void a_deck_longer_than_the_boat_is_refused() {
-    assertThatThrownBy(() -> BoxBoat.of(2.4, 1.2, 0.4).decked(5, 6).craft())
+    assertThatThrownBy(() -> BoxBoat.of(2.4, 1.2, 0.4).decked(5, 6).model())
         .hasMessage(
             "Hull: the deck from 5.00 to 6.00 m reaches beyond the boat, which lies between 0.00 and"
                 + " 2.40 m. Measure both ends of it from the aft end, in metres.");
@@ -96,17 +96,17 @@ class PlacementChecksTest {
   void a_seat_that_is_no_number_is_refused() {
     Boat boat =
         box(new Place("thwart", 1.5, Double.NaN, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of());
-    assertThatThrownBy(() -> craft(boat)).isInstanceOf(UnusableBoat.class);
+    assertThatThrownBy(() -> model(boat)).isInstanceOf(UnusableBoat.class);
   }
 
   @Test
   void kit_and_openings_far_from_the_hull_are_refused() {
     Place thwart = new Place("thwart", 1.5, 0.2, 0.4, 2);
-    assertThatThrownBy(() -> craft(box(thwart, kit(9, 0), notch(0, 0.35), List.of())))
+    assertThatThrownBy(() -> model(box(thwart, kit(9, 0), notch(0, 0.35), List.of())))
         .hasMessage(
             "Kit \"battery\": x is 9.00 m, outside the -1.00 to 4.00 m that this hull leaves."
                 + " Measure it from the aft end, in metres.");
-    assertThatThrownBy(() -> craft(box(thwart, kit(0, 0), notch(0, 35), List.of())))
+    assertThatThrownBy(() -> model(box(thwart, kit(0, 0), notch(0, 35), List.of())))
         .hasMessage(
             "Opening \"notch\": z is 35.00 m, outside the -0.02 to 0.42 m that this hull leaves."
                 + " Measure its lowest edge up from the lowest point of the bottom, in metres.");
@@ -119,7 +119,7 @@ class PlacementChecksTest {
     Boat boat =
         box(new Place("thwart", 1.5, 0.2, 0.4, 2), kit(0, 0), notch(0, 0.35), List.of(a, b));
     // 0.1 m of the inside: 1.188 m wide (1.2 less two skins), 0.394 m high: 46.8 litres.
-    assertThatThrownBy(() -> craft(boat))
+    assertThatThrownBy(() -> model(boat))
         .hasMessage(
             "Chambers \"stern box\" and \"after locker\" overlap by 46.8 litres. The same air"
                 + " cannot count twice: change the x, y or z of one so that they only touch.");
@@ -128,7 +128,7 @@ class PlacementChecksTest {
   @Test
   void a_boat_that_nothing_can_flood_is_refused() {
     Boat boat = BoxBoat.of(3, 1.2, 0.4).decked(0, 3).boat();
-    assertThatThrownBy(() -> craft(boat))
+    assertThatThrownBy(() -> model(boat))
         .hasMessage(
             "Hull: the rail is decked from end to end and no opening stays open, so nothing could"
                 + " flood. This is for open boats: give \"decked\" only the lengths that have a"
@@ -145,14 +145,14 @@ class PlacementChecksTest {
             .opening(drain)
             .opening(hatch)
             .boat();
-    assertThatCode(() -> craft(boat)).doesNotThrowAnyException();
+    assertThatCode(() -> model(boat)).doesNotThrowAnyException();
   }
 
   @Test
   void a_drain_below_the_bottom_is_refused() {
     Opening drain = shut("drain", Vector3.of(0, 0.2, -0.11), Optional.empty());
     Boat boat = BoxBoat.of(3, 1.2, 0.4).opening(drain).boat();
-    assertThatThrownBy(() -> craft(boat))
+    assertThatThrownBy(() -> model(boat))
         .hasMessage(
             "Opening \"drain\": z is -0.11 m, outside the -0.02 to 0.42 m that this hull leaves."
                 + " Measure its lowest edge up from the lowest point of the bottom, in metres.");
@@ -166,7 +166,7 @@ class PlacementChecksTest {
             Vector3.of(3.29, 0, 0.54),
             Vector3.of(1.5, -0.69, 0.4),
             Vector3.of(3, 0, 0))) {
-      assertThatCode(() -> craft(withCleat(at))).doesNotThrowAnyException();
+      assertThatCode(() -> model(withCleat(at))).doesNotThrowAnyException();
     }
   }
 
@@ -189,12 +189,12 @@ class PlacementChecksTest {
             Vector3.of(Double.NaN, 0, 0.4),
             Vector3.of(0, Double.NaN, 0.4),
             Vector3.of(0, 0, Double.NaN))) {
-      assertThatThrownBy(() -> craft(withCleat(nowhere))).isInstanceOf(UnusableBoat.class);
+      assertThatThrownBy(() -> model(withCleat(nowhere))).isInstanceOf(UnusableBoat.class);
     }
   }
 
   private static void refused(Vector3 at, String message) {
-    assertThatThrownBy(() -> craft(withCleat(at)))
+    assertThatThrownBy(() -> model(withCleat(at)))
         .isInstanceOf(UnusableBoat.class)
         .hasMessage(message);
   }
@@ -223,7 +223,7 @@ class PlacementChecksTest {
     return new Opening(name, at, 0.03, true, Optional.of("bung"), into, Optional.empty());
   }
 
-  private static BoatModel craft(Boat boat) {
+  private static BoatModel model(Boat boat) {
     return BoatModel.of(boat, LocalDate.of(2026, 11, 25));
   }
 

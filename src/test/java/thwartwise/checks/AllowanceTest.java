@@ -111,7 +111,7 @@ class AllowanceTest {
           LoadedBoat.of(
               measuredAt(stations, OnPaper.tanks(700)), List.of(), OldNames.loadCase("on paper"));
       assertThat(trial.spareBuoyancy(List.of())).isCloseTo(140, within(0.01));
-      assertThat(trial.under(Allowance.of(RULES, trial.craft())).spareBuoyancy(List.of()))
+      assertThat(trial.under(Allowance.of(RULES, trial.model())).spareBuoyancy(List.of()))
           .isCloseTo((stations == 5 ? 756 : 672) - 735, within(0.01));
     }
   }

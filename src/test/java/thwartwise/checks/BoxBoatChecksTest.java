@@ -39,9 +39,9 @@ class BoxBoatChecksTest {
     return Body.seated("crew", mass, new Place("thwart", 1.5, 0.25, reach, 1), 0, 0.02);
   }
 
-  private static List<Finding> findings(Check check, BoatModel craft, Body... people) {
+  private static List<Finding> findings(Check check, BoatModel model, Body... people) {
     return Findings.of(
-        check, LoadedBoat.of(craft, List.of(people), OldNames.loadCase("on paper")), ALLOWANCE);
+        check, LoadedBoat.of(model, List.of(people), OldNames.loadCase("on paper")), ALLOWANCE);
   }
 
   // Freeboard 0.5 - m/3600: needs 0.20 as measured, and 0.20 + 0.02 at 1.05 m: m <= 1080 and
@@ -58,7 +58,7 @@ class BoxBoatChecksTest {
   }
 
   private static Finding freeboard(double mass) {
-    List<Finding> found = findings(new FreeboardAtRest(RULES), boat(mass).craft());
+    List<Finding> found = findings(new FreeboardAtRest(RULES), boat(mass).model());
     assertThat(found).hasSize(1);
     return found.get(0);
   }
@@ -66,7 +66,7 @@ class BoxBoatChecksTest {
   // A canoe, under 1.1 m and over four beams long, needs 0.15 m.
   @Test
   void a_canoe_may_lie_deeper() {
-    BoatModel canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).craft();
+    BoatModel canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).model();
     assertThat(findings(new FreeboardAtRest(RULES), canoe).get(0).limit()).isEqualTo(0.15);
   }
 
@@ -76,8 +76,8 @@ class BoxBoatChecksTest {
   void three_fifths_to_one_side_heels_as_paper_says() {
     double person = 95;
     double reach = 0.4;
-    BoatModel craft = boat(300).craft();
-    List<Finding> found = findings(new ThreeFifthsToOneSide(RULES), craft, person(person, reach));
+    BoatModel model = boat(300).model();
+    List<Finding> found = findings(new ThreeFifthsToOneSide(RULES), model, person(person, reach));
     assertThat(found).hasSize(2);
     double heel = paperHeel(300, person, 0.6 * reach, 0.25);
     assertThat(found.get(0).value().orElseThrow()).isCloseTo(heel, within(1e-8));
@@ -117,7 +117,7 @@ class BoxBoatChecksTest {
   }
 
   private static Outcome left(double hull) {
-    return findings(new ThreeFifthsToOneSide(RULES), boat(hull).craft(), person(95, 0.4))
+    return findings(new ThreeFifthsToOneSide(RULES), boat(hull).model(), person(95, 0.4))
         .get(1)
         .outcome();
   }
@@ -129,15 +129,15 @@ class BoxBoatChecksTest {
   @ParameterizedTest
   @MethodSource("heels")
   void the_greatest_heel_follows_the_worksheet(Reference r) {
-    BoatModel craft = BoxBoat.of(r.in("L"), 2.5, 1).hull(2000, 0.3).craft();
-    Finding heel = findings(new ThreeFifthsToOneSide(RULES), craft, person(80, 0.5)).get(0);
+    BoatModel model = BoxBoat.of(r.in("L"), 2.5, 1).hull(2000, 0.3).model();
+    Finding heel = findings(new ThreeFifthsToOneSide(RULES), model, person(80, 0.5)).get(0);
     assertThat(Math.toDegrees(heel.limit())).isCloseTo(r.wanted("deg"), within(r.near("deg")));
   }
 
   @Test
   void hard_against_one_side_is_the_whole_way_out() {
     Finding heel =
-        findings(new HardAgainstOneSide(RULES), boat(300).craft(), person(95, 0.4)).get(0);
+        findings(new HardAgainstOneSide(RULES), boat(300).model(), person(95, 0.4)).get(0);
     assertThat(FindingText.check(heel)).isEqualTo("one person hard against one side");
     assertThat(heel.role()).isEqualTo(Role.FORBIDS_AN_ACT);
     assertThat(heel.value().orElseThrow()).isCloseTo(paperHeel(300, 95, 0.4, 0.25), within(1e-8));
@@ -149,7 +149,7 @@ class BoxBoatChecksTest {
     Body port = person(60, 0.4).at(0.2);
     Body starboard = person(60, 0.4).at(-0.2);
     List<Finding> found =
-        findings(new HardAgainstOneSide(RULES), boat(500).craft(), port, starboard);
+        findings(new HardAgainstOneSide(RULES), boat(500).model(), port, starboard);
     assertThat(FindingText.check(found.get(0))).isEqualTo("everyone hard against one side");
     assertThat(found.get(0).value().orElseThrow())
         .isCloseTo(paperHeel(500, 120, 0.4, 0.25), within(1e-8));
@@ -162,12 +162,12 @@ class BoxBoatChecksTest {
   @Test
   void one_standing_keeps_a_stiff_box_upright_and_upsets_a_tender_one() {
     List<Finding> stiff =
-        findings(new OnePersonStanding(RULES), boat(300).craft(), person(95, 0.4));
+        findings(new OnePersonStanding(RULES), boat(300).model(), person(95, 0.4));
     assertThat(stiff.get(0).value().orElseThrow())
         .isCloseTo(paperHeel(300, 95, 0.1, 1.02), within(1e-8));
     assertThat(stiff).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     // Tender: 0.7 m beam, draft 115/2100 = 0.055, BM 0.75, KB 0.03, KG (20*.2+95*1.02)/115 = 0.877.
-    BoatModel tender = BoxBoat.of(3, 0.7, 0.5).hull(20, 0.2).craft();
+    BoatModel tender = BoxBoat.of(3, 0.7, 0.5).hull(20, 0.2).model();
     List<Finding> upset = findings(new OnePersonStanding(RULES), tender, person(95, 0.25));
     assertThat(upset.get(0).outcome()).isEqualTo(Outcome.FALLS_SHORT);
   }
@@ -193,16 +193,16 @@ class BoxBoatChecksTest {
   }
 
   private static Finding lift(double mass) {
-    return findings(new SwampedLift(RULES), tanks(mass).craft(), person(95, 0.4)).get(0);
+    return findings(new SwampedLift(RULES), tanks(mass).model(), person(95, 0.4)).get(0);
   }
 
   // One tank lost: 420 l left.
   @Test
   void with_one_chamber_lost_half_the_tanks_lift() {
-    Finding lost = findings(new OneChamberLost(RULES), tanks(300).craft(), person(95, 0.4)).get(0);
+    Finding lost = findings(new OneChamberLost(RULES), tanks(300).model(), person(95, 0.4)).get(0);
     assertThat(lost.value().orElseThrow()).isCloseTo(120, within(0.01));
     assertThat(lost.outcome()).isEqualTo(Outcome.MEETS);
-    Finding sunk = findings(new OneChamberLost(RULES), tanks(410).craft(), person(95, 0.4)).get(0);
+    Finding sunk = findings(new OneChamberLost(RULES), tanks(410).model(), person(95, 0.4)).get(0);
     assertThat(sunk.value().orElseThrow()).isCloseTo(10, within(0.01));
     assertThat(sunk.outcome()).isEqualTo(Outcome.FALLS_SHORT);
   }
@@ -215,10 +215,10 @@ class BoxBoatChecksTest {
             .weightlessShell()
             .proven("small", new Span(0, 0.4))
             .proven("large", new Span(2, 3));
-    Finding lost = findings(new OneChamberLost(RULES), uneven.craft()).get(0);
+    Finding lost = findings(new OneChamberLost(RULES), uneven.model()).get(0);
     assertThat(FindingText.check(lost)).isEqualTo("swamped, large lost");
     assertThat(lost.value().orElseThrow()).isCloseTo(240 - 100, within(0.01));
-    BoatModel none = boat(100).claimed("tank", new Span(0, 1)).craft();
+    BoatModel none = boat(100).claimed("tank", new Span(0, 1)).model();
     assertThat(findings(new OneChamberLost(RULES), none)).isEmpty();
   }
 
@@ -226,7 +226,7 @@ class BoxBoatChecksTest {
   // 0.5 - 0.1786; G at 0.2: I = 1.4 x 1.2^3/12, BM 0.672, stiff.
   @Test
   void a_box_with_even_tanks_lies_level_when_swamped() {
-    List<Finding> found = findings(new SwampedLevel(RULES), tanks(300).craft());
+    List<Finding> found = findings(new SwampedLevel(RULES), tanks(300).model());
     assertThat(found).hasSize(3).allMatch(f -> f.outcome() == Outcome.MEETS);
     double out = 0.5 - 300.0 / 1680;
     assertThat(found.get(0).value().orElseThrow()).isCloseTo(0, within(1e-6));
@@ -244,7 +244,7 @@ class BoxBoatChecksTest {
             .weightlessShell()
             .proven("stern tank", new Span(0, 0.7))
             .proven("bow tank", new Span(2.3, 3));
-    List<Finding> found = findings(new SwampedLevel(RULES), boat.craft());
+    List<Finding> found = findings(new SwampedLevel(RULES), boat.model());
     double inertia = 2 * 1.2 * (Math.pow(0.7, 3) / 12 + 0.7 * 1.15 * 1.15);
     double draft = 300.0 / 1680;
     double gm = draft / 2 + inertia / 0.3 - 0.2;
@@ -259,12 +259,12 @@ class BoxBoatChecksTest {
 
   @Test
   void a_boat_that_rolls_over_when_swamped_falls_short_and_says_how_it_ends() {
-    BoatModel craft =
+    BoatModel model =
         boat(150)
             .weightlessShell()
             .proven("port tank", Span.ALL, new Span(0.4, 0.6), Span.ALL)
-            .craft();
-    Finding heel = findings(new SwampedLevel(RULES), craft).get(0);
+            .model();
+    Finding heel = findings(new SwampedLevel(RULES), model).get(0);
     assertThat(heel.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(heel.note()).isEqualTo("it rolls over and lies on its side");
     assertThat(Math.toDegrees(heel.value().orElseThrow())).isGreaterThan(45);
@@ -272,8 +272,8 @@ class BoxBoatChecksTest {
 
   @Test
   void a_boat_that_sinks_when_swamped_falls_short_and_says_so() {
-    BoatModel craft = boat(150).weightlessShell().craft();
-    List<Finding> found = findings(new SwampedLevel(RULES), craft);
+    BoatModel model = boat(150).weightlessShell().model();
+    List<Finding> found = findings(new SwampedLevel(RULES), model);
     assertThat(found)
         .allMatch(f -> f.outcome() == Outcome.FALLS_SHORT && f.value().isEmpty())
         .allMatch(f -> f.note().startsWith("it sinks"));

@@ -74,7 +74,7 @@ class ChamberHoledTest {
     LoadedBoat trial = trial(boat);
     return ChamberHoled.halfFull(
         trial,
-        trial.craft().spaces().stream()
+        trial.model().spaces().stream()
             .filter(s -> s.name().equals(name))
             .findFirst()
             .orElseThrow());

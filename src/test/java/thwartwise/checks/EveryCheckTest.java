@@ -235,7 +235,7 @@ class EveryCheckTest {
     assertThat(twice.loading().mass()).isCloseTo(315, within(1e-9));
     assertThat(twice.people()).isEmpty();
     assertThat(trial.loading().mass()).isCloseTo(395, within(1e-9));
-    LoadedBoat unnamed = LoadedBoat.of(trial.craft(), List.of());
+    LoadedBoat unnamed = LoadedBoat.of(trial.model(), List.of());
     assertThat(FindingText.condition(unnamed.empty(LoadCaseStep.Act.OPEN))).isEqualTo("open");
     assertThat(
             FindingText.condition(twice.called(new LoadCaseStep.Stated("told otherwise"), trial)))

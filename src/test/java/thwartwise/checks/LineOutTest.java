@@ -149,15 +149,15 @@ class LineOutTest {
   private static double head(double speed) {
     Limit current = new Limit(speed, "m/s", Basis.JUDGEMENT, "a test");
     RuleSet slow = changed(Map.of("current", current));
-    return StreamHead.of(slow, OnPaper.boat(300).craft().form(), true).height();
+    return StreamHead.of(slow, OnPaper.boat(300).model().form(), true).height();
   }
 
   // Only the tenth of the length next to the stern: a notch at 0.2 m from it is met, one at 0.4 m
   // is not.
   @Test
   void the_stream_stands_up_only_at_the_end_that_meets_it() {
-    StreamHead astern = StreamHead.of(RULES, OnPaper.boat(300).craft().form(), true);
-    StreamHead ahead = StreamHead.of(RULES, OnPaper.boat(300).craft().form(), false);
+    StreamHead astern = StreamHead.of(RULES, OnPaper.boat(300).model().form(), true);
+    StreamHead ahead = StreamHead.of(RULES, OnPaper.boat(300).model().form(), false);
     assertThat(astern.meets(new FloodPoint("notch", Vector3.of(0.2, 0, 0.4)))).isTrue();
     assertThat(astern.meets(new FloodPoint("notch", Vector3.of(0.4, 0, 0.4)))).isFalse();
     assertThat(ahead.meets(new FloodPoint("notch", Vector3.of(2.8, 0, 0.4)))).isTrue();
@@ -214,7 +214,7 @@ class LineOutTest {
 
   private static double lowest(LoadedBoat trial, double pull) {
     LoadedBoat pulled = line(trial, true).pulling(trial, pull);
-    StreamHead head = StreamHead.of(RULES, pulled.craft().form(), true);
+    StreamHead head = StreamHead.of(RULES, pulled.model().form(), true);
     return LowestEdge.of(pulled.atRest(), pulled, head).height().orElseThrow();
   }
 

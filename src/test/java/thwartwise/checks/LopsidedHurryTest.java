@@ -47,7 +47,7 @@ class LopsidedHurryTest {
                 Optional.empty(),
                 false,
                 Optional.empty()))
-        .craft();
+        .model();
   }
 
   private static List<Body> crew(Random random) {
@@ -71,13 +71,13 @@ class LopsidedHurryTest {
     Random random = new Random(20261126);
     int refused = 0;
     int met = 0;
-    BoatModel craft = boat(anchor, 0.3);
+    BoatModel model = boat(anchor, 0.3);
     KnownBalances known = new KnownBalances();
     for (int i = 0; i < 6; i++) {
       List<Body> crew = crew(random);
       for (List<Body> people : List.of(crew, mirrored(crew))) {
-        for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, craft))) {
-          LoadedBoat trial = LoadedBoat.of(craft, people).under(taken);
+        for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, model))) {
+          LoadedBoat trial = LoadedBoat.of(model, people).under(taken);
           for (Check check : CHECKS) {
             List<Boolean> full = met(check.readings(trial));
             assertThat(met(check.confirmedReadings(trial.hurried(known))))

@@ -53,7 +53,7 @@ public final class OnPaper {
   }
 
   static LoadedBoat trial(BoxBoat boat, Body... people) {
-    return LoadedBoat.of(boat.craft(), List.of(people), OldNames.loadCase("on paper"));
+    return LoadedBoat.of(boat.model(), List.of(people), OldNames.loadCase("on paper"));
   }
 
   static LoadedBoat trial(Boat boat, Body... people) {
@@ -62,7 +62,7 @@ public final class OnPaper {
   }
 
   static List<Finding> findings(Check check, LoadedBoat trial) {
-    return Findings.of(check, trial, Allowance.of(RULES, trial.craft()));
+    return Findings.of(check, trial, Allowance.of(RULES, trial.model()));
   }
 
   static double value(Finding finding) {

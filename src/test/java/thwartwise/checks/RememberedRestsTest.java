@@ -40,15 +40,15 @@ class RememberedRestsTest {
                 Optional.of(0.01),
                 true,
                 Optional.empty()))
-        .craft();
+        .model();
   }
 
   private static Body at(double x, double y, double mass, double seat) {
     return Body.seated("crew", mass, new Place("thwart", x, seat, 0.45, 2), y, 0.02);
   }
 
-  private static LoadedBoat trial(BoatModel craft, List<Body> people) {
-    return LoadedBoat.of(craft, people);
+  private static LoadedBoat trial(BoatModel model, List<Body> people) {
+    return LoadedBoat.of(model, people);
   }
 
   private static Pose only(Equilibria rest) {

@@ -73,13 +73,13 @@ class SideSeatsTest {
     three.addAll(people(STARBOARD, 20));
     BoxBoat boat = OnPaper.boat(120).place(PORT).place(STARBOARD);
     List<LoadedBoat> ways =
-        PeopleMoves.everyone(LoadedBoat.of(boat.craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE);
+        PeopleMoves.everyone(LoadedBoat.of(boat.model(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE);
     assertThat(ways).hasSize(2);
     assertThat(ways.get(0).people()).extracting(Body::y).containsExactly(0.45, 0.45, -0.35);
     assertThat(ways.get(1).people()).extracting(Body::y).containsExactly(0.35, 0.35, -0.45);
     assertThat(
             PeopleMoves.everyone(
-                LoadedBoat.of(OnPaper.boat(120).craft(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE))
+                LoadedBoat.of(OnPaper.boat(120).model(), three), 1, Act.EVERYONE_HARD_TO_THE_SIDE))
         .hasSize(2);
   }
 
@@ -103,7 +103,7 @@ class SideSeatsTest {
   private static double heel(List<Body> people) {
     LoadedBoat trial =
         LoadedBoat.of(
-            OnPaper.boat(120).place(PORT).place(STARBOARD).craft(),
+            OnPaper.boat(120).place(PORT).place(STARBOARD).model(),
             people,
             OldNames.loadCase("on paper"));
     return trial.atRest().worst().orElseThrow().heel();

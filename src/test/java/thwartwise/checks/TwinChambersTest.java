@@ -67,12 +67,12 @@ class TwinChambersTest {
   void a_file_with_one_test_keeps_its_meaning_and_says_that_it_stands_for_both() {
     Chamber old = seats(SEAT, proven(), Optional.empty());
     assertThat(lift(old)).isCloseTo(2 * LITRES - 100, within(0.01));
-    assertThat(swamped(old).craft().spaces())
+    assertThat(swamped(old).model().spaces())
         .extracting(s -> s.counting().why())
         .containsOnly(
             "proven 2026-11-25 by builder; this one test stands for both sides, and each needs one"
                 + " of its own");
-    assertThat(swamped(seats(SEAT, proven(), Optional.of(proven()))).craft().spaces())
+    assertThat(swamped(seats(SEAT, proven(), Optional.of(proven()))).model().spaces())
         .extracting(s -> s.counting().why())
         .containsOnly("proven 2026-11-25 by builder");
   }
@@ -80,23 +80,23 @@ class TwinChambersTest {
   @Test
   void each_bears_its_side_as_drawn_and_its_own_reason() {
     List<Space> drawnToPort =
-        swamped(seats(SEAT, proven(), Optional.of(claimed()))).craft().spaces();
+        swamped(seats(SEAT, proven(), Optional.of(claimed()))).model().spaces();
     assertThat(drawnToPort)
         .extracting(Space::name)
         .containsExactly("side seat, port", "side seat, starboard");
     assertThat(drawnToPort).extracting(s -> s.counting().share()).containsExactly(1.0, 0.0);
     assertThat(drawnToPort.get(1).solid().centroid().y()).isCloseTo(-0.5, within(1e-6));
-    assertThat(swamped(seats(SEAT.mirrored(), proven(), Optional.of(claimed()))).craft().spaces())
+    assertThat(swamped(seats(SEAT.mirrored(), proven(), Optional.of(claimed()))).model().spaces())
         .extracting(Space::name)
         .containsExactly("side seat, starboard", "side seat, port");
   }
 
   @Test
   void a_boat_with_one_side_tested_is_not_the_same_on_both_sides() {
-    assertThat(swamped(seats(SEAT, proven(), Optional.empty())).craft().isSymmetric()).isTrue();
-    assertThat(swamped(seats(SEAT, proven(), Optional.of(claimed()))).craft().isSymmetric())
+    assertThat(swamped(seats(SEAT, proven(), Optional.empty())).model().isSymmetric()).isTrue();
+    assertThat(swamped(seats(SEAT, proven(), Optional.of(claimed()))).model().isSymmetric())
         .isFalse();
-    assertThat(swamped(poured(0.09, Optional.of(0.1))).craft().isSymmetric()).isFalse();
+    assertThat(swamped(poured(0.09, Optional.of(0.1))).model().isSymmetric()).isFalse();
   }
 
   @Test

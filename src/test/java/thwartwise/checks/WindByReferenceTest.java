@@ -57,15 +57,15 @@ class WindByReferenceTest {
   @MethodSource("hulls")
   void wind_pushes_the_side_of_a_hull_as_published(Reference r) {
     double length = r.in("length");
-    BoatModel craft =
+    BoatModel model =
         BoxBoat.of(length, 3, 1 + r.in("out"))
             .weightlessShell()
             .hull(1000 * length * 3, 0.5)
-            .craft();
+            .model();
     Wind wind =
         Wind.of(
             with(Map.of("wind", r.in("v"), "air-density", r.in("rho"), "drag-hull", r.in("drag"))));
-    assertThat(push(wind, craft, List.of())).isCloseTo(r.wanted("force"), within(r.near("force")));
+    assertThat(push(wind, model, List.of())).isCloseTo(r.wanted("force"), within(r.near("force")));
   }
 
   static Stream<Reference> people() {
@@ -75,8 +75,8 @@ class WindByReferenceTest {
   @ParameterizedTest
   @MethodSource("people")
   void wind_pushes_a_person_as_published(Reference r) {
-    BoatModel craft =
-        BoxBoat.of(4, 1.5, 0.6).place("seat", 2, 0.3, 0.3, 1).aboard("one", 80, "seat", 0).craft();
+    BoatModel model =
+        BoxBoat.of(4, 1.5, 0.6).place("seat", 2, 0.3, 0.3, 1).aboard("one", 80, "seat", 0).model();
     Wind wind =
         Wind.of(
             with(
@@ -86,12 +86,12 @@ class WindByReferenceTest {
                     "drag-hull", 0.0,
                     "drag-person", r.in("drag"),
                     "person-area", r.in("area"))));
-    assertThat(push(wind, craft, craft.aboard()))
+    assertThat(push(wind, model, model.aboard()))
         .isCloseTo(r.wanted("force"), within(r.near("force")));
   }
 
-  private static double push(Wind wind, BoatModel craft, List<Body> aboard) {
-    LoadedBoat trial = LoadedBoat.of(craft, aboard);
+  private static double push(Wind wind, BoatModel model, List<Body> aboard) {
+    LoadedBoat trial = LoadedBoat.of(model, aboard);
     Pose pose = trial.atRest().worst().orElseThrow();
     return wind.push(trial, pose, ABEAM);
   }

@@ -103,16 +103,16 @@ class CrewSeatingTest {
         skiff.assumptions());
   }
 
-  private static BoatModel craft(Boat boat) {
+  private static BoatModel model(Boat boat) {
     return BoatModel.of(boat, PlainHulls.TODAY);
   }
 
   @ParameterizedTest
   @MethodSource("cases")
   void the_crew_and_its_seats_are_those_found_by_force(Case c) {
-    BoatModel craft = craft(c.boat());
-    CrewAnswer answer = CrewSeating.of(craft, RULES, c.members());
-    SeatingByForce force = new SeatingByForce(craft, RULES);
+    BoatModel model = model(c.boat());
+    CrewAnswer answer = CrewSeating.of(model, RULES, c.members());
+    SeatingByForce force = new SeatingByForce(model, RULES);
     List<NamedPerson> going = answer.seats().stream().map(CrewAnswer.Seat::member).toList();
 
     assertThat(going).isEqualTo(force.largest(c.members()));
@@ -130,7 +130,7 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void whoever_stays_ashore_is_told_why_and_nobody_is_lost(Case c) {
-    CrewAnswer answer = CrewSeating.of(craft(c.boat()), RULES, c.members());
+    CrewAnswer answer = CrewSeating.of(model(c.boat()), RULES, c.members());
     List<NamedPerson> told =
         new ArrayList<>(answer.seats().stream().map(CrewAnswer.Seat::member).toList());
     told.addAll(answer.ashore());
@@ -142,9 +142,9 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void each_of_the_crew_alone_may_sit_wherever_it_is_not_forbidden(Case c) {
-    BoatModel craft = craft(c.boat());
-    CrewAnswer answer = CrewSeating.of(craft, RULES, c.members());
-    SeatingByForce force = new SeatingByForce(craft, RULES);
+    BoatModel model = model(c.boat());
+    CrewAnswer answer = CrewSeating.of(model, RULES, c.members());
+    SeatingByForce force = new SeatingByForce(model, RULES);
     for (CrewAnswer.Seat seat : answer.seats()) {
       for (int p = 0; p < c.boat().places().size(); p++) {
         String place = c.boat().places().get(p).name();
@@ -158,9 +158,9 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void when_somebody_gets_out_the_others_stay_or_move_as_told(Case c) {
-    BoatModel craft = craft(c.boat());
-    CrewAnswer answer = CrewSeating.of(craft, RULES, c.members());
-    SeatingByForce force = new SeatingByForce(craft, RULES);
+    BoatModel model = model(c.boat());
+    CrewAnswer answer = CrewSeating.of(model, RULES, c.members());
+    SeatingByForce force = new SeatingByForce(model, RULES);
     List<String> names = c.boat().places().stream().map(Place::name).toList();
     for (CrewAnswer.Seat out : answer.seats()) {
       List<CrewAnswer.Seat> left =
@@ -177,7 +177,7 @@ class CrewSeatingTest {
 
   @Test
   void a_heavier_person_never_gets_more_people_in() {
-    BoatModel skiff = craft(PlainHulls.skiff());
+    BoatModel skiff = model(PlainHulls.skiff());
     int before = Integer.MAX_VALUE;
     for (double mass : List.of(30.0, 55.0, 80.0, 105.0, 130.0, 155.0, 180.0, 205.0)) {
       List<NamedPerson> members =
@@ -191,7 +191,7 @@ class CrewSeatingTest {
 
   @Test
   void the_same_people_get_the_same_seats_every_time() {
-    BoatModel punt = craft(PlainHulls.punt());
+    BoatModel punt = model(PlainHulls.punt());
     List<NamedPerson> members = weighed(48, 52, 52, 61);
     CrewAnswer first = CrewSeating.of(punt, RULES, members);
     for (int i = 0; i < 3; i++) {
@@ -201,7 +201,7 @@ class CrewSeatingTest {
 
   @Test
   void more_people_than_seats_are_told_so() {
-    CrewAnswer answer = CrewSeating.of(craft(PlainHulls.pram()), RULES, weighed(40, 41));
+    CrewAnswer answer = CrewSeating.of(model(PlainHulls.pram()), RULES, weighed(40, 41));
     assertThat(answer.breaks()).containsExactly("no place for so many: the boat has room for 1");
     assertThat(answer.seats()).hasSize(1);
   }
@@ -211,7 +211,7 @@ class CrewSeatingTest {
    */
   @Test
   void together_they_never_come_to_more_than_the_load_limit() {
-    BoatModel skiff = craft(PlainHulls.skiff());
+    BoatModel skiff = model(PlainHulls.skiff());
     Recommendation page = InspectedBoats.underOwn(PlainHulls.skiff()).recommendation();
     double kit = PlainHulls.skiff().kitMass();
     double half = (page.load() - kit) / 2;
@@ -245,7 +245,7 @@ class CrewSeatingTest {
             new Propulsion.Outboard(15000),
             skiff.measuredBy(),
             skiff.assumptions());
-    CrewAnswer answer = CrewSeating.of(craft(fast), RULES, weighed(50));
+    CrewAnswer answer = CrewSeating.of(model(fast), RULES, weighed(50));
     assertThat(answer.seats()).isEmpty();
     assertThat(answer.stoppedBy()).contains("over 15 hp a boat of this size planes");
   }
@@ -255,7 +255,7 @@ class CrewSeatingTest {
     assertThatThrownBy(
             () ->
                 CrewSeating.of(
-                    craft(PlainHulls.pram()),
+                    model(PlainHulls.pram()),
                     RULES,
                     List.of(NamedPerson.weighed("Ann", 50), NamedPerson.weighed("Ann", 60))))
         .isInstanceOf(IllegalArgumentException.class);

@@ -40,7 +40,8 @@ class LoadSearchTest {
   }
 
   private static boolean carries(CrewAssessment judge, Seating seating, Loading.Weight extra) {
-    return judge.trials(seating, 95).stream().allMatch(trial -> judge.meets(trial.with(extra)));
+    return judge.loadedBoats(seating, 95).stream()
+        .allMatch(trial -> judge.meets(trial.with(extra)));
   }
 
   private static List<Seating> seatings(CrewAssessment judge, int people) {
@@ -52,20 +53,20 @@ class LoadSearchTest {
   @ParameterizedTest
   @MethodSource("boats")
   void every_weight_up_to_the_limit_is_carried_anywhere_on_the_floor(Boat boat, int people) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
     List<Seating> seatings = seatings(judge, people);
     int extra = extra(judge, seatings);
     assertThat(extra).isPositive();
     Random random = new Random(20261126);
-    int steps = (int) (0.84 * craft.form().length() / 0.05);
+    int steps = (int) (0.84 * model.form().length() / 0.05);
     for (int i = 0; i < SAMPLES; i++) {
       Seating seating = seatings.get(random.nextInt(seatings.size()));
-      double x = 0.08 * craft.form().length() + 0.05 * random.nextInt(steps);
+      double x = 0.08 * model.form().length() + 0.05 * random.nextInt(steps);
       Vector3 at = Vector3.of(x, 0, boat.hull().floor());
       int mass = 1 + random.nextInt(extra);
       assertThat(carries(judge, seating, new Loading.Weight(mass, at)))
-          .as("%d kg at %.2f m, %s", mass, x, seating.places(craft))
+          .as("%d kg at %.2f m, %s", mass, x, seating.places(model))
           .isTrue();
     }
   }
@@ -79,14 +80,14 @@ class LoadSearchTest {
     List<Seating> seatings = seatings(plain, people);
     int without = extra(plain, seatings);
     int tried = 0;
-    for (Box box : boxes(plain.craft())) {
+    for (Box box : boxes(plain.model())) {
       List<Chamber> more = new ArrayList<>(boat.chambers());
       Filling leaky = new Filling.Air(Seal.CLAIMED, Optional.empty());
       more.add(new Chamber("leaky", box, leaky, Optional.empty(), false));
-      Optional<BoatModel> craft = built(boat.withChambers(more));
-      if (craft.isPresent()) {
+      Optional<BoatModel> model = built(boat.withChambers(more));
+      if (model.isPresent()) {
         tried++;
-        assertThat(extra(new CrewAssessment(craft.get(), RULES), seatings))
+        assertThat(extra(new CrewAssessment(model.get(), RULES), seatings))
             .isLessThanOrEqualTo(without);
       }
     }
@@ -94,8 +95,8 @@ class LoadSearchTest {
   }
 
   /** Low boxes at both ends and in the middle, those that find room beside what is there. */
-  private static List<Box> boxes(BoatModel craft) {
-    double length = craft.form().length();
+  private static List<Box> boxes(BoatModel model) {
+    double length = model.form().length();
     return Stream.of(new Span(0, 0.2), new Span(0.3, 0.45), new Span(0.6, 0.72))
         .map(s -> new Span(s.from() * length, s.to() * length))
         .map(along -> new Box(along, Span.ALL, new Span(0, 0.12)))

@@ -289,10 +289,10 @@ class RulesAppliedTest {
             "2026",
             "boats",
             Map.of("freeboard-at-rest", new Limit(0.3, "m", Basis.READ, "board")));
-    BoatModel craft = BoatModel.of(PlainHulls.pram(), PlainHulls.TODAY);
-    assertThat(new RulesApplied(craft, ALONE.and(List.of(pond))).ruleSet())
+    BoatModel model = BoatModel.of(PlainHulls.pram(), PlainHulls.TODAY);
+    assertThat(new RulesApplied(model, ALONE.and(List.of(pond))).ruleSet())
         .isEqualTo(OWN.cited() + "; made stricter by Pond, 2026");
-    assertThat(new RulesApplied(craft, RuleSetFile.shippedBook()).ruleSet())
+    assertThat(new RulesApplied(model, RuleSetFile.shippedBook()).ruleSet())
         .startsWith(OWN.cited() + "; beside them ")
         .contains("United States, 33 CFR 183, motor weights of 2018")
         .contains("; Victoria, people by length, as read");
@@ -304,7 +304,7 @@ class RulesAppliedTest {
   void every_formula_by_name_has_a_working(String name) {
     Formula formula = Formulas.named(name).orElseThrow();
     FormulaMethod working = TriedRules.all().getOrDefault(name, formula.working());
-    RatedBoat boat = new RatedBoat(box().craft(), OWN, List.of());
+    RatedBoat boat = new RatedBoat(box().model(), OWN, List.of());
     assertThat(working.of(boat, usual(formula))).allMatch(w -> !w.title().isBlank());
   }
 
@@ -327,7 +327,7 @@ class RulesAppliedTest {
             TriedRules.all()
                 .get(Formulas.SWAMPED_WEIGHT)
                 .of(
-                    new RatedBoat(tanks.craft(), OWN, List.of()),
+                    new RatedBoat(tanks.model(), OWN, List.of()),
                     new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
                 .get(0)
                 .note())
@@ -374,7 +374,7 @@ class RulesAppliedTest {
     return TriedRules.all()
         .get(Formulas.OFFSET_LOAD)
         .of(
-            new RatedBoat(boat.craft(), OWN, List.of()),
+            new RatedBoat(boat.model(), OWN, List.of()),
             new Parameters(Map.of("each", 75.0, "heel-base", 10.0), Map.of()))
         .get(0);
   }
@@ -443,12 +443,12 @@ class RulesAppliedTest {
   }
 
   private static int offset(double halfWidth) {
-    BoatModel craft =
-        BoxBoat.of(3, 1.2, 0.5).hull(60, 0.15).place("thwart", 1.5, 0.2, halfWidth, 6).craft();
+    BoatModel model =
+        BoxBoat.of(3, 1.2, 0.5).hull(60, 0.15).place("thwart", 1.5, 0.2, halfWidth, 6).model();
     return TriedRules.all()
         .get("everyone hard to one side")
         .of(
-            new RatedBoat(craft, OWN, List.of()),
+            new RatedBoat(model, OWN, List.of()),
             new Parameters(Map.of("each", 75.0, "heel-base", 10.0), Map.of()))
         .get(0)
         .persons()
@@ -475,7 +475,7 @@ class RulesAppliedTest {
     return TriedRules.all()
         .get("weight over the side, swamped")
         .of(
-            new RatedBoat(boat.craft(), OWN, List.of()),
+            new RatedBoat(boat.model(), OWN, List.of()),
             new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
         .get(0)
         .persons()

@@ -68,10 +68,10 @@ class AdviceTest {
 
   /** The changed boats, inspected from the beginning as if somebody had measured them. */
   private static Map<AdvicePiece, Report> after() {
-    BoatModel craft = BoatModel.of(DEMO, BoxBoat.TODAY);
+    BoatModel model = BoatModel.of(DEMO, BoxBoat.TODAY);
     Map<AdvicePiece, Report> reports = new LinkedHashMap<>();
     for (AdvicePiece piece : PIECES) {
-      changes(craft)
+      changes(model)
           .filter(change -> change.deed().equals(piece.deed()))
           .findFirst()
           .map(change -> Inspection.withoutAdvice(change.boat(), BOOK, BoxBoat.TODAY))
@@ -80,9 +80,9 @@ class AdviceTest {
     return reports;
   }
 
-  private static Stream<Change> changes(BoatModel craft) {
+  private static Stream<Change> changes(BoatModel model) {
     return Stream.concat(
-        Changes.toTheBoat(craft, BoxBoat.TODAY).stream(), Changes.toToday(DEMO).stream());
+        Changes.toTheBoat(model, BoxBoat.TODAY).stream(), Changes.toToday(DEMO).stream());
   }
 
   @Test

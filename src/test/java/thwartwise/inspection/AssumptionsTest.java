@@ -10,7 +10,7 @@ class AssumptionsTest {
 
   @Test
   void figures_that_no_finding_names_are_told_with_how_well_they_are_founded() {
-    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).craft(), RuleSetFile.cautiousDefault()))
+    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).model(), RuleSetFile.cautiousDefault()))
         .contains(
             "Before anything meets a limit, 5 % is added to every mass, 10 % taken off every"
                 + " counted volume and 0.02 m off every height above the water (judgement).",
@@ -37,7 +37,7 @@ class AssumptionsTest {
 
   @Test
   void waters_nobody_described_are_named_with_what_they_were_taken_for() {
-    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).craft(), RuleSetFile.cautiousDefault()))
+    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).model(), RuleSetFile.cautiousDefault()))
         .contains(
             "Not stated, so taken as sheltered: waves of 0.10 m at most (judgement); no wave"
                 + " breaks; wind of 7.9 m/s at most (READ); a current of 1.5 m/s at most"

@@ -39,13 +39,13 @@ class CrewSearchByForceTest {
   }
 
   private static List<Boolean> met(LoadedBoat trial) {
-    return Stream.of(Allowance.NONE, Allowance.of(RULES, trial.craft()))
+    return Stream.of(Allowance.NONE, Allowance.of(RULES, trial.model()))
         .flatMap(a -> LIMITING.stream().flatMap(c -> c.readings(trial.under(a)).stream()))
         .map(Reading::met)
         .toList();
   }
 
-  private static boolean meetsByForce(BoatModel craft, Seating seating, double heaviest) {
+  private static boolean meetsByForce(BoatModel model, Seating seating, double heaviest) {
     int people = seating.people();
     return IntStream.range(0, 1 << people)
         .mapToObj(
@@ -53,43 +53,43 @@ class CrewSearchByForceTest {
                 IntStream.range(0, people)
                     .mapToObj(i -> (bits >> i & 1) == 1 ? heaviest : 25.0)
                     .toList())
-        .map(masses -> LoadedBoat.of(craft, seating.bodies(craft, masses)))
+        .map(masses -> LoadedBoat.of(model, seating.bodies(model, masses)))
         .allMatch(trial -> met(trial).stream().allMatch(m -> m));
   }
 
-  private static boolean found(BoatModel craft, int people, double mass) {
+  private static boolean found(BoatModel model, int people, double mass) {
     return IntStream.rangeClosed(0, people)
         .allMatch(
             n ->
-                Seating.of(n, craft.boat().places()).stream()
-                    .anyMatch(s -> meetsByForce(craft, s, mass)));
+                Seating.of(n, model.boat().places()).stream()
+                    .anyMatch(s -> meetsByForce(model, s, mass)));
   }
 
-  private static int room(BoatModel craft) {
-    return craft.boat().places().stream().mapToInt(p -> p.people()).sum();
+  private static int room(BoatModel model) {
+    return model.boat().places().stream().mapToInt(p -> p.people()).sum();
   }
 
   @ParameterizedTest
   @MethodSource("hulls")
   void so_many_adults_are_found_as_by_force(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     int people = 0;
-    while (people < Math.min(4, room(craft)) && found(craft, people + 1, 95)) {
+    while (people < Math.min(4, room(model)) && found(model, people + 1, 95)) {
       people++;
     }
-    assertThat(new CrewSearch(new CrewAssessment(craft, RULES), RULES).people()).isEqualTo(people);
+    assertThat(new CrewSearch(new CrewAssessment(model, RULES), RULES).people()).isEqualTo(people);
   }
 
   @ParameterizedTest
   @MethodSource("hulls")
   void the_same_seatings_are_allowed_as_by_force(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    CrewSearch search = new CrewSearch(new CrewAssessment(model, RULES), RULES);
     for (double mass : List.of(40.0, 64.0, 95.0, 125.0)) {
-      for (int n = 1; n <= Math.min(3, room(craft)); n++) {
+      for (int n = 1; n <= Math.min(3, room(model)); n++) {
         List<Seating> byForce =
             Seating.of(n, boat.places()).stream()
-                .filter(s -> meetsByForce(craft, s, mass))
+                .filter(s -> meetsByForce(model, s, mass))
                 .toList();
         List<Seating> allowed = search.allowed(n, mass);
         assertThat(byForce).as("%d of %s kg", n, mass).containsAll(allowed);
@@ -97,7 +97,7 @@ class CrewSearchByForceTest {
         // heavy.
         byForce.stream()
             .filter(s -> !allowed.contains(s))
-            .forEach(s -> assertThat(meetsByForce(craft, s, search.upTo(s) + 1)).isFalse());
+            .forEach(s -> assertThat(meetsByForce(model, s, search.upTo(s) + 1)).isFalse());
       }
     }
   }
@@ -105,13 +105,13 @@ class CrewSearchByForceTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void one_kilogram_more_each_finds_no_seats(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
-    for (int n = 1; n <= Math.min(3, room(craft)); n++) {
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    CrewSearch search = new CrewSearch(new CrewAssessment(model, RULES), RULES);
+    for (int n = 1; n <= Math.min(3, room(model)); n++) {
       double each = search.eachUpTo(n);
       if (each > 0 && each < 150) {
-        assertThat(found(craft, n, each)).as("%d of %s kg", n, each).isTrue();
-        assertThat(found(craft, n, each + 1)).as("%d of %s kg", n, each + 1).isFalse();
+        assertThat(found(model, n, each)).as("%d of %s kg", n, each).isTrue();
+        assertThat(found(model, n, each + 1)).as("%d of %s kg", n, each + 1).isFalse();
       }
     }
   }
@@ -121,9 +121,9 @@ class CrewSearchByForceTest {
     List<LoadedBoat> trials = new ArrayList<>();
     for (Boat boat :
         List.of(PlainHulls.pram(), PlainHulls.skiff(), PlainHulls.canoe(), PlainHulls.punt())) {
-      BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
+      BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
       for (int i = 0; i < 25; i++) {
-        List<Seating> seatings = Seating.of(1 + random.nextInt(room(craft)), boat.places());
+        List<Seating> seatings = Seating.of(1 + random.nextInt(room(model)), boat.places());
         Seating seating = seatings.get(random.nextInt(seatings.size()));
         List<Double> masses =
             IntStream.range(0, seating.people())
@@ -131,8 +131,8 @@ class CrewSearchByForceTest {
                 .toList();
         trials.add(
             LoadedBoat.of(
-                craft,
-                seating.bodies(craft, masses),
+                model,
+                seating.bodies(model, masses),
                 OldNames.loadCase(boat.name() + " " + masses)));
       }
     }
@@ -146,7 +146,7 @@ class CrewSearchByForceTest {
   void a_hurried_trial_refuses_just_what_the_full_one_does(LoadedBoat trial) {
     assertThat(met(trial.hurried())).isEqualTo(met(trial));
     if (met(trial).stream().allMatch(m -> m)) {
-      CrewAssessment judge = new CrewAssessment(trial.craft(), RULES);
+      CrewAssessment judge = new CrewAssessment(trial.model(), RULES);
       assertThat(judge.leastMargin(trial, Double.NEGATIVE_INFINITY))
           .isCloseTo(
               Math.min(
@@ -163,9 +163,9 @@ class CrewSearchByForceTest {
   @ParameterizedTest
   @MethodSource("trials")
   void no_crew_that_is_held_up_is_refused_by_the_bound(LoadedBoat trial) {
-    CrewAssessment judge = new CrewAssessment(trial.craft(), RULES);
+    CrewAssessment judge = new CrewAssessment(trial.model(), RULES);
     boolean lifted =
-        Stream.of(Allowance.NONE, Allowance.of(RULES, trial.craft()))
+        Stream.of(Allowance.NONE, Allowance.of(RULES, trial.model()))
             .flatMap(
                 a ->
                     LIMITING.stream()

@@ -41,8 +41,8 @@ class CrewTableTest {
   }
 
   private static Limits limits(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    return new Limits(new CrewAssessment(craft, RULES), RULES, List.of());
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    return new Limits(new CrewAssessment(model, RULES), RULES, List.of());
   }
 
   private static Recommendation of(Boat boat) {
@@ -67,13 +67,13 @@ class CrewTableTest {
   @ParameterizedTest
   @MethodSource("boats")
   void people_as_heavy_as_the_table_says_are_given_seats(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
       List<NamedPerson> members =
           IntStream.range(0, limit.people())
               .mapToObj(i -> NamedPerson.weighedDressed("person " + i, limit.eachUpTo()))
               .toList();
-      assertThat(CrewSeating.of(craft, RuleBook.of(RULES), members).ashore())
+      assertThat(CrewSeating.of(model, RuleBook.of(RULES), members).ashore())
           .as("%s", limit)
           .isEmpty();
     }
@@ -83,12 +83,12 @@ class CrewTableTest {
   @ParameterizedTest
   @MethodSource("boats")
   void a_poor_seat_has_its_own_figure_and_holds_nobody_else_down(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
     for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
       for (Seating seating : Seating.of(limit.people(), boat.places())) {
         limit
-            .upTo(seating.places(craft))
+            .upTo(seating.places(model))
             .ifPresent(most -> assertThat(judge.meetsAll(seating, most)).isTrue());
       }
     }

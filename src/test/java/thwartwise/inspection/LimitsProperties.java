@@ -69,18 +69,18 @@ final class LimitsProperties {
    * @param apart between two masses tried, kg
    */
   static List<String> peopleBelowTheLimit(Boat boat, Recommendation r, int apart) {
-    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
+    BoatModel model = BoatModel.of(boat, OrdinaryBoats.TODAY);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
       for (Seating seating : Seating.of(limit.people(), boat.places())) {
-        double most = limit.upTo(seating.places(craft)).orElse(0);
+        double most = limit.upTo(seating.places(model)).orElse(0);
         for (double mass = most; mass >= RULES.value("lightest-person"); mass -= apart) {
           if (!judge.meetsAll(seating, mass)) {
             wrong.add(
                 told(
                     "people below the limit",
-                    LoadCaseWords.crew(seating.crew(craft, mass, Packing.SPREAD))));
+                    LoadCaseWords.crew(seating.crew(model, mass, Packing.SPREAD))));
           }
         }
       }
@@ -93,13 +93,13 @@ final class LimitsProperties {
    * centimetres with nearly all of it, with each number of people seated as is told with that.
    */
   static List<String> weightsBelowTheLimit(Boat boat, Recommendation r) {
-    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
-    List<Vector3> spots = spots(craft);
+    BoatModel model = BoatModel.of(boat, OrdinaryBoats.TODAY);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
+    List<Vector3> spots = spots(model);
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
       double mass = Math.min(limit.eachUpTo(), r.adult());
-      allowed(craft, limit).forEach(s -> weigh(judge, s, mass, (int) limit.extra(), spots, wrong));
+      allowed(model, limit).forEach(s -> weigh(judge, s, mass, (int) limit.extra(), spots, wrong));
     }
     return wrong;
   }
@@ -116,7 +116,7 @@ final class LimitsProperties {
       int weight = k < extra ? k + 1 : extra - k % Math.min(5, extra);
       Vector3 at = spots.get(k * 7 % spots.size());
       Loading.Weight besides = new Loading.Weight(weight, at);
-      if (!judge.trials(seating, mass).stream().allMatch(t -> judge.meets(t.with(besides)))) {
+      if (!judge.loadedBoats(seating, mass).stream().allMatch(t -> judge.meets(t.with(besides)))) {
         out.add(
             told(
                 "weight below the limit",
@@ -125,38 +125,38 @@ final class LimitsProperties {
                     "%d kg at %.2f m besides %s",
                     weight,
                     at.x(),
-                    LoadCaseWords.crew(seating.crew(judge.craft(), mass, Packing.SPREAD)))));
+                    LoadCaseWords.crew(seating.crew(judge.model(), mass, Packing.SPREAD)))));
       }
     }
   }
 
   /** As it is told with something besides; where that is not told, there is but one way. */
-  private static List<Seating> allowed(BoatModel craft, Recommendation.CrewLimit limit) {
-    return Seating.of(limit.people(), craft.boat().places()).stream()
-        .filter(s -> limit.besidesLike().isEmpty() || limit.besidesLike().equals(s.places(craft)))
+  private static List<Seating> allowed(BoatModel model, Recommendation.CrewLimit limit) {
+    return Seating.of(limit.people(), model.boat().places()).stream()
+        .filter(s -> limit.besidesLike().isEmpty() || limit.besidesLike().equals(s.places(model)))
         .toList();
   }
 
   /** On the floor or, where a box or a seat stands, on its top; a deck is none. */
-  private static List<Vector3> spots(BoatModel craft) {
+  private static List<Vector3> spots(BoatModel model) {
     List<Vector3> spots = new ArrayList<>();
-    Span length = craft.form().outside().extent(AHEAD);
+    Span length = model.form().outside().extent(AHEAD);
     double end = END * length.length();
     for (double x = length.from() + end; x <= length.to() - end; x += ALONG) {
-      spots.add(Vector3.of(x, 0, height(craft, x)));
+      spots.add(Vector3.of(x, 0, height(model, x)));
     }
     return spots;
   }
 
-  private static double height(BoatModel craft, double x) {
-    double floor = craft.boat().hull().floor();
+  private static double height(BoatModel model, double x) {
+    double floor = model.boat().hull().floor();
     DoubleStream boxes =
-        craft.spaces().stream()
+        model.spaces().stream()
             .map(Space::box)
             .filter(b -> b.contains(Vector3.of(x, 0, Math.max(floor, b.z().from()))))
             .mapToDouble(b -> b.z().to());
     DoubleStream seats =
-        craft.boat().places().stream().filter(p -> p.along().contains(x)).mapToDouble(Place::z);
+        model.boat().places().stream().filter(p -> p.along().contains(x)).mapToDouble(Place::z);
     return DoubleStream.concat(boxes, seats).filter(z -> z <= floor + LOW).reduce(floor, Math::max);
   }
 

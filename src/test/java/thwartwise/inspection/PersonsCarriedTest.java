@@ -54,24 +54,24 @@ class PersonsCarriedTest {
     return Reference.of("persons-carried");
   }
 
-  private static int most(BoatModel craft, Predicate<Seating> meets) {
+  private static int most(BoatModel model, Predicate<Seating> meets) {
     int people = 0;
-    while (Seating.of(people + 1, craft.boat().places()).stream().anyMatch(meets)) {
+    while (Seating.of(people + 1, model.boat().places()).stream().anyMatch(meets)) {
       people++;
     }
     return people;
   }
 
   static int dry(Reference row) {
-    BoatModel craft = BoatModel.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
-    return most(craft, s -> judge.staysUp(s, PERSON));
+    BoatModel model = BoatModel.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
+    return most(model, s -> judge.staysUp(s, PERSON));
   }
 
   static int dryAndSwamped(Reference row) {
-    BoatModel craft = BoatModel.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
-    return most(craft, s -> judge.meetsAll(s, PERSON));
+    BoatModel model = BoatModel.of(PublishedBoats.of(row), OrdinaryBoats.TODAY);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
+    return most(model, s -> judge.meetsAll(s, PERSON));
   }
 
   @ParameterizedTest

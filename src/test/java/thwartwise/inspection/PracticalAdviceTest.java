@@ -112,8 +112,8 @@ class PracticalAdviceTest {
 
   /** What each of the two buys by itself, kg of people. */
   private static List<Double> singly() {
-    BoatModel craft = crammed().craft();
-    return Changes.toTheBoat(craft, BoxBoat.TODAY).stream()
+    BoatModel model = crammed().model();
+    return Changes.toTheBoat(model, BoxBoat.TODAY).stream()
         .filter(c -> c.topic().startsWith("prove") || c.topic().equals("foam in the stern"))
         .map(c -> QuickAnswer.of(c.boat(), OWN, BoxBoat.TODAY).crew())
         .toList();

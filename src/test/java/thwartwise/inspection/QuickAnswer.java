@@ -22,21 +22,21 @@ public record QuickAnswer(int people, double crew, double load) {
   }
 
   public static QuickAnswer of(Boat boat, RuleBook book, LocalDate today) {
-    BoatModel craft = BoatModel.of(boat, today);
-    RulesApplied applied = new RulesApplied(craft, book);
-    Capacity amounts = applied.amounts(limits(applied, craft));
+    BoatModel model = BoatModel.of(boat, today);
+    RulesApplied applied = new RulesApplied(model, book);
+    Capacity amounts = applied.amounts(limits(applied, model));
     return new QuickAnswer(amounts.people(), amounts.crew(), amounts.load());
   }
 
   /** All of a recommendation, still without the findings. */
   public static Recommendation recommended(Boat boat, RuleBook book, LocalDate today) {
-    BoatModel craft = BoatModel.of(boat, today);
-    RulesApplied applied = new RulesApplied(craft, book);
-    return applied.recommendation(limits(applied, craft));
+    BoatModel model = BoatModel.of(boat, today);
+    RulesApplied applied = new RulesApplied(model, book);
+    return applied.recommendation(limits(applied, model));
   }
 
-  private static Limits limits(RulesApplied applied, BoatModel craft) {
+  private static Limits limits(RulesApplied applied, BoatModel model) {
     RuleSet inForce = applied.inForce();
-    return new Limits(new CrewAssessment(craft, inForce), inForce, applied.caps());
+    return new Limits(new CrewAssessment(model, inForce), inForce, applied.caps());
   }
 }

@@ -59,8 +59,8 @@ class RecommendationPropertiesTest {
 
   /** The number of people alone, without the figures beside it, which take longer. */
   private static int people(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    return new Limits(new CrewAssessment(craft, RULES), RULES, BOOK.figures(craft)).people();
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    return new Limits(new CrewAssessment(model, RULES), RULES, BOOK.figures(model)).people();
   }
 
   private static CrewSearch search(Boat boat) {
@@ -102,12 +102,12 @@ class RecommendationPropertiesTest {
   @MethodSource({"hulls", "punt"})
   void every_crew_up_to_the_recommendation_meets_every_check(Boat boat) {
     Recommendation r = of(boat);
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     int asked = 0;
     for (int n = 0; n <= r.people(); n++) {
       List<Seating> allowed = new ArrayList<>();
       for (Seating seating : Seating.of(n, boat.places())) {
-        if (!r.excludedSeatings().contains(seating.places(craft))) {
+        if (!r.excludedSeatings().contains(seating.places(model))) {
           allowed.add(seating);
         }
       }
@@ -115,7 +115,7 @@ class RecommendationPropertiesTest {
       for (Seating seating : allowed) {
         for (List<Double> masses : masses(n)) {
           asked++;
-          meetsAll(craft, seating, masses);
+          meetsAll(model, seating, masses);
         }
       }
     }
@@ -141,12 +141,12 @@ class RecommendationPropertiesTest {
     return all;
   }
 
-  private static void meetsAll(BoatModel craft, Seating seating, List<Double> masses) {
-    LoadedBoat trial = LoadedBoat.of(craft, seating.bodies(craft, masses));
+  private static void meetsAll(BoatModel model, Seating seating, List<Double> masses) {
+    LoadedBoat trial = LoadedBoat.of(model, seating.bodies(model, masses));
     for (Check check : CautiousChecks.of(RULES)) {
       if (check.role() == Role.LIMITS_CREW) {
-        assertThat(Findings.of(check, trial, Allowance.of(RULES, craft)))
-            .as("%s %s at %s", craft.boat().name(), masses, seating.places(craft))
+        assertThat(Findings.of(check, trial, Allowance.of(RULES, model)))
+            .as("%s %s at %s", model.boat().name(), masses, seating.places(model))
             .allMatch(f -> f.outcome() == Outcome.MEETS);
       }
     }
@@ -157,15 +157,15 @@ class RecommendationPropertiesTest {
   @MethodSource({"hulls", "punt"})
   void the_next_person_breaks_something_in_every_seating(Boat boat) {
     Recommendation r = of(boat);
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     int next = r.people() + 1;
     if (r.governedBy().filter(LimitingFactor.ByCheck.class::isInstance).isEmpty()) {
       return;
     }
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
     for (Seating seating : Seating.of(next, boat.places())) {
       assertThat(judge.notMet(seating, 95))
-          .as("%s", seating.places(craft))
+          .as("%s", seating.places(model))
           .isNotEmpty()
           .noneMatch(b -> b.reading().met());
     }
@@ -261,22 +261,22 @@ class RecommendationPropertiesTest {
   void weight_up_to_the_extra_is_carried_wherever_there_is_floor() {
     Boat skiff = PlainHulls.skiff();
     Recommendation r = of(skiff);
-    BoatModel craft = BoatModel.of(skiff, PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(skiff, PlainHulls.TODAY);
     assertThat(r.extra()).isPositive();
     Recommendation.CrewLimit limit = r.crewLimits().get(r.people() - 1);
     assertThat(limit.extra()).isEqualTo(r.extra());
     for (Seating seating : Seating.of(r.people(), skiff.places())) {
-      if (!limit.besidesLike().equals(seating.places(craft))) {
+      if (!limit.besidesLike().equals(seating.places(model))) {
         continue;
       }
       for (List<Double> masses : masses(r.people())) {
         for (double x : List.of(0.57, 0.9, 1.5, 1.9, 2.3, 2.73)) {
           LoadedBoat trial =
-              LoadedBoat.of(craft, seating.bodies(craft, masses))
+              LoadedBoat.of(model, seating.bodies(model, masses))
                   .with(new Loading.Weight(r.extra(), Vector3.of(x, 0, 0.02)));
           for (Check check : CautiousChecks.of(RULES)) {
             if (check.role() == Role.LIMITS_CREW) {
-              assertThat(Findings.of(check, trial, Allowance.of(RULES, craft)))
+              assertThat(Findings.of(check, trial, Allowance.of(RULES, model)))
                   .as("%s at x %s", masses, x)
                   .allMatch(f -> f.outcome() == Outcome.MEETS);
             }
@@ -291,7 +291,7 @@ class RecommendationPropertiesTest {
   @MethodSource("hulls")
   void an_act_that_is_not_forbidden_upsets_no_crew_that_is_permitted(Boat boat) {
     Report report = InspectedBoats.underShipped(boat);
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     List<Finding> open =
         report.findings().stream()
             .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() == Outcome.MEETS)
@@ -299,13 +299,13 @@ class RecommendationPropertiesTest {
             .toList();
     for (Recommendation.CrewLimit limit : report.recommendation().crewLimits()) {
       for (Seating seating : Seating.of(limit.people(), boat.places())) {
-        if (limit.excludedSeatings().contains(seating.places(craft))) {
+        if (limit.excludedSeatings().contains(seating.places(model))) {
           continue;
         }
         List<Double> masses = Collections.nCopies(limit.people(), limit.eachUpTo());
-        LoadedBoat trial = LoadedBoat.of(craft, seating.bodies(craft, masses));
+        LoadedBoat trial = LoadedBoat.of(model, seating.bodies(model, masses));
         for (Check check : CautiousChecks.of(RULES)) {
-          for (Finding f : Findings.of(check, trial, Allowance.of(RULES, craft))) {
+          for (Finding f : Findings.of(check, trial, Allowance.of(RULES, model))) {
             if (open.stream().anyMatch(o -> FindingText.check(o).equals(FindingText.check(f)))) {
               assertThat(f.outcome()).as("%s: %s", masses, f).isEqualTo(Outcome.MEETS);
             }

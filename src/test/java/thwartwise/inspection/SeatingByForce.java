@@ -23,14 +23,14 @@ import thwartwise.rules.RuleSet;
  * nothing with the search but the checks.
  */
 public final class SeatingByForce {
-  private final BoatModel craft;
+  private final BoatModel model;
   private final RuleSet rules;
   private final List<Check> checks;
   private final Map<String, Double> known = new HashMap<>();
   private final Map<List<Integer>, Boolean> may = new HashMap<>();
 
-  public SeatingByForce(BoatModel craft, RuleSet rules) {
-    this.craft = craft;
+  public SeatingByForce(BoatModel model, RuleSet rules) {
+    this.model = model;
     this.rules = rules;
     this.checks =
         CautiousChecks.of(rules).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
@@ -42,9 +42,9 @@ public final class SeatingByForce {
     for (int i = 0; i < people; i++) {
       List<List<Integer>> more = new ArrayList<>();
       for (List<Integer> way : ways) {
-        for (int p = 0; p < craft.boat().places().size(); p++) {
+        for (int p = 0; p < model.boat().places().size(); p++) {
           int here = p;
-          if (way.stream().filter(q -> q == here).count() < craft.boat().places().get(p).people()) {
+          if (way.stream().filter(q -> q == here).count() < model.boat().places().get(p).people()) {
             more.add(Stream.concat(way.stream(), Stream.of(p)).toList());
           }
         }
@@ -63,8 +63,8 @@ public final class SeatingByForce {
     double least = Double.POSITIVE_INFINITY;
     for (List<Integer> order : orders(members.size())) {
       for (List<Double> masses : masses(members)) {
-        LoadedBoat trial = LoadedBoat.of(craft, bodies(way, order, masses));
-        for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, craft))) {
+        LoadedBoat trial = LoadedBoat.of(model, bodies(way, order, masses));
+        for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, model))) {
           for (Check check : checks) {
             for (Reading r : check.readings(trial.under(allowance))) {
               least = Math.min(least, r.margin().room() / Math.max(0.05, Math.abs(r.limit())));
@@ -78,14 +78,14 @@ public final class SeatingByForce {
 
   private List<Body> bodies(List<Integer> way, List<Integer> order, List<Double> masses) {
     List<Body> bodies = new ArrayList<>();
-    for (int p = 0; p < craft.boat().places().size(); p++) {
+    for (int p = 0; p < model.boat().places().size(); p++) {
       int here = p;
-      Place place = craft.boat().places().get(p);
+      Place place = model.boat().places().get(p);
       List<Integer> side = order.stream().filter(i -> way.get(i) == here).toList();
       for (int n = 0; n < side.size(); n++) {
         double y = place.across().to() * (2.0 * n + 1 - side.size()) / side.size();
         double mass = masses.get(side.get(n));
-        bodies.add(Body.seated("somebody", mass, place, y, craft.boat().hull().floor()));
+        bodies.add(Body.seated("somebody", mass, place, y, model.boat().hull().floor()));
       }
     }
     return bodies;

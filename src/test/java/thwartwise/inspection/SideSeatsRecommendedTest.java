@@ -63,11 +63,11 @@ class SideSeatsRecommendedTest {
 
   @Test
   void two_adults_on_the_port_seat_lay_the_boat_over() {
-    BoatModel craft = BoatModel.of(skiff(PORT, STARBOARD), PlainHulls.TODAY);
-    CrewAssessment judge = new CrewAssessment(craft, RULES);
+    BoatModel model = BoatModel.of(skiff(PORT, STARBOARD), PlainHulls.TODAY);
+    CrewAssessment judge = new CrewAssessment(model, RULES);
     assertThat(judge.meetsAll(new Seating(List.of(2, 0)), 95)).isFalse();
-    List<LoadedBoat> trials = judge.trials(new Seating(List.of(2, 0)), 95);
-    assertThat(judge.notMet(trials))
+    List<LoadedBoat> loadedBoats = judge.loadedBoats(new Seating(List.of(2, 0)), 95);
+    assertThat(judge.notMet(loadedBoats))
         .extracting(b -> FindingText.check(b.reading()))
         .contains("freeboard at rest");
   }
@@ -88,8 +88,8 @@ class SideSeatsRecommendedTest {
   @Test
   void an_allowed_seating_meets_every_check_anywhere_on_the_seats() {
     Boat boat = skiff(PORT, STARBOARD);
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    CrewSearch search = new CrewSearch(new CrewAssessment(craft, RULES), RULES);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    CrewSearch search = new CrewSearch(new CrewAssessment(model, RULES), RULES);
     Random random = new Random(20261126);
     List<Check> limiting =
         CautiousChecks.of(RULES).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
@@ -98,10 +98,10 @@ class SideSeatsRecommendedTest {
       double each = Math.floor(search.eachUpTo(people));
       for (Seating seating : search.allowed(people, each)) {
         for (int i = 0; i < 8; i++) {
-          LoadedBoat trial = LoadedBoat.of(craft, anywhere(craft, seating, each, random));
+          LoadedBoat trial = LoadedBoat.of(model, anywhere(model, seating, each, random));
           asked++;
           for (Check check : limiting) {
-            for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, craft))) {
+            for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, model))) {
               assertThat(check.readings(trial.under(taken)))
                   .as("%s %s", seating, trial.people())
                   .allMatch(Reading::met);
@@ -113,17 +113,17 @@ class SideSeatsRecommendedTest {
     assertThat(asked).isPositive();
   }
 
-  private static List<Body> anywhere(BoatModel craft, Seating seating, double each, Random random) {
+  private static List<Body> anywhere(BoatModel model, Seating seating, double each, Random random) {
     List<Body> bodies = new ArrayList<>();
     for (int p = 0; p < seating.counts().size(); p++) {
-      Place place = craft.boat().places().get(p);
+      Place place = model.boat().places().get(p);
       int here = seating.counts().get(p);
       double free = place.along().length() - 0.45 * (here - 1);
       double aft = place.along().from() + free * random.nextDouble();
       for (int n = 0; n < here; n++) {
         double y = place.across().from() + place.across().length() * random.nextDouble();
         Vector3 spot = Vector3.of(aft + 0.45 * n, y, place.z());
-        bodies.add(Body.at("person " + n, each, place, spot, craft.boat().hull().floor()));
+        bodies.add(Body.at("person " + n, each, place, spot, model.boat().hull().floor()));
       }
     }
     return bodies;

@@ -50,10 +50,10 @@ class SixPlainHullsTest {
   }
 
   private static Answer worked(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
-    RulesApplied applied = new RulesApplied(craft, BOOK);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    RulesApplied applied = new RulesApplied(model, BOOK);
     RuleSet rules = applied.inForce();
-    Limits limits = new Limits(new CrewAssessment(craft, rules), rules, applied.caps());
+    Limits limits = new Limits(new CrewAssessment(model, rules), rules, applied.caps());
     return new Answer(applied.amounts(limits), applied.figures(List.of()));
   }
 

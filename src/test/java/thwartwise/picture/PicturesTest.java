@@ -350,9 +350,9 @@ class PicturesTest {
   void the_section_shows_the_least_freeboard_left_with_everyone_over() {
     Drawing section = drawn(SECTION);
     // The picture leaves kit where it is listed; the check lets what is loose slide.
-    BoatModel craft =
+    BoatModel model =
         BoatModel.of(TART.withKit(TART.kit().stream().map(PicturesTest::tied).toList()), TODAY);
-    LoadedBoat trial = LoadedBoat.of(craft, CrewAtLimit.of(craft, REPORT)).stiff();
+    LoadedBoat trial = LoadedBoat.of(model, CrewAtLimit.of(model, REPORT)).stiff();
     double left =
         new HardAgainstOneSide(RuleSetFile.cautiousDefault())
             .readings(trial).stream()

@@ -21,8 +21,8 @@ class PlaceDoubtsTest {
   private static final Boat PRAM = OrdinaryBoats.all().get(0);
 
   private static List<PlausibilityFinding> of(Place... places) {
-    BoatModel craft = BoatModel.of(PRAM.withPlaces(List.of(places)), OrdinaryBoats.TODAY);
-    return PlaceDoubts.of(craft, new PlausibleLimits(RuleSetFile.cautiousDefault()));
+    BoatModel model = BoatModel.of(PRAM.withPlaces(List.of(places)), OrdinaryBoats.TODAY);
+    return PlaceDoubts.of(model, new PlausibleLimits(RuleSetFile.cautiousDefault()));
   }
 
   private static Place at(String name, double x) {

@@ -68,15 +68,15 @@ class PlausibilityTest {
   @ParameterizedTest
   @MethodSource("ordinaryBoats")
   void nothing_of_an_ordinary_boat_is_doubted(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
-    assertThat(Plausibility.of(craft, RULES))
+    BoatModel model = BoatModel.of(boat, OrdinaryBoats.TODAY);
+    assertThat(Plausibility.of(model, RULES))
         .allSatisfy(f -> assertThat(f.isDoubtful()).as("%s: %s", boat.name(), f).isFalse());
   }
 
   @Test
   void a_box_fills_its_whole_block_and_is_told_to_check_the_stations() {
     Finding block =
-        of(BLOCK, BoxBoat.of(4, 1.2, 0.5).hull(200, 0.2).craft().boat().keeping(List.of()), 0);
+        of(BLOCK, BoxBoat.of(4, 1.2, 0.5).hull(200, 0.2).model().boat().keeping(List.of()), 0);
     assertThat(block.value().orElseThrow()).isCloseTo(1, within(1e-9));
     assertThat(block.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(block.limit()).isEqualTo(0.95);
@@ -101,12 +101,12 @@ class PlausibilityTest {
   // Somebody far aft or a list changes the pose, not the stations.
   @Test
   void what_is_aboard_and_where_counts_only_by_its_weight() {
-    BoatModel craft = BoatModel.of(PlainHulls.punt(), PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(PlainHulls.punt(), PlainHulls.TODAY);
     Loading aft =
         new Loading(
-            craft, List.of(), List.of(new Loading.Weight(90, Vector3.of(0.3, 0.5, 0.3))), 1);
+            model, List.of(), List.of(new Loading.Weight(90, Vector3.of(0.3, 0.5, 0.3))), 1);
     Loading amid =
-        new Loading(craft, List.of(), List.of(new Loading.Weight(90, Vector3.of(2, 0, 0.3))), 1);
+        new Loading(model, List.of(), List.of(new Loading.Weight(90, Vector3.of(2, 0, 0.3))), 1);
     assertThat(found(aft)).isEqualTo(found(amid));
   }
 
@@ -182,7 +182,7 @@ class PlausibilityTest {
   }
 
   private static Finding weight(double mass) {
-    return of(WEIGHT, BoxBoat.of(4, 1.2, 0.5).hull(mass, 0.2).craft().boat().keeping(List.of()), 0);
+    return of(WEIGHT, BoxBoat.of(4, 1.2, 0.5).hull(mass, 0.2).model().boat().keeping(List.of()), 0);
   }
 
   @Test
@@ -248,10 +248,10 @@ class PlausibilityTest {
   }
 
   private static List<Finding> findings(Boat boat, double aboard) {
-    BoatModel craft = BoatModel.of(boat, PlainHulls.TODAY);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     List<Loading.Weight> weights =
         aboard > 0 ? List.of(new Loading.Weight(aboard, Vector3.of(1.5, 0, 0.3))) : List.of();
-    return found(new Loading(craft, List.of(), weights, 1));
+    return found(new Loading(model, List.of(), weights, 1));
   }
 
   private static List<Finding> found(Loading loading) {

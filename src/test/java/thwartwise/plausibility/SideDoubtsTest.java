@@ -63,7 +63,7 @@ class SideDoubtsTest {
   private static List<PlausibilityFinding> doubts(Place... places) {
     BoxBoat boat = BoxBoat.of(3, 1.2, 0.5);
     List.of(places).forEach(boat::place);
-    return SideDoubts.of(boat.craft(), new PlausibleLimits(RuleSetFile.cautiousDefault()));
+    return SideDoubts.of(boat.model(), new PlausibleLimits(RuleSetFile.cautiousDefault()));
   }
 
   private static Place seat(String name, double from, double to) {

@@ -187,7 +187,7 @@ class ChangesTest {
   // Seats along both sides, and an open box across under the middle: nothing counts of that box.
   @Test
   void kit_is_moved_into_no_chamber_and_the_words_say_where_it_lies() {
-    BoatModel craft =
+    BoatModel model =
         BoxBoat.of(3, 1.2, 0.5)
             .hull(80, 0.2)
             .proven("port seat", new Span(0.3, 2.7), new Span(0.25, 0.6), new Span(0, 0.3))
@@ -202,16 +202,16 @@ class ChangesTest {
             .place("middle thwart", 1.5, 0.32, 0.2, 1)
             .place("aft thwart", 0.8, 0.32, 0.2, 1)
             .kit("battery", 20, Vector3.of(2.6, 0, 0.12), 0.008)
-            .craft();
+            .model();
     List<Change> moves =
-        Changes.toTheBoat(craft, BoxBoat.TODAY).stream()
+        Changes.toTheBoat(model, BoxBoat.TODAY).stream()
             .filter(c -> c.topic().equals("move the battery"))
             .toList();
     assertThat(moves).isNotEmpty();
     for (Change move : moves) {
       Kit moved = item(move.boat(), "battery");
       assertThat(moved.at().y()).isZero();
-      assertThat(craft.spaces()).noneMatch(s -> s.box().overlaps(moved.box()));
+      assertThat(model.spaces()).noneMatch(s -> s.box().overlaps(moved.box()));
       assertThat(DeedWords.of(move.deed()).deed())
           .startsWith("Move the battery to the floor on the middle line, ");
     }
@@ -221,7 +221,7 @@ class ChangesTest {
   }
 
   private static List<Change> left(BoxBoat boat) {
-    return Changes.toTheBoat(boat.place("thwart", 1.5, 0.25, 0.3, 1).craft(), BoxBoat.TODAY)
+    return Changes.toTheBoat(boat.place("thwart", 1.5, 0.25, 0.3, 1).model(), BoxBoat.TODAY)
         .stream()
         .filter(c -> c.topic().startsWith("leave"))
         .toList();

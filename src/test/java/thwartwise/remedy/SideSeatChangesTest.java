@@ -33,7 +33,7 @@ class SideSeatChangesTest {
 
   @Test
   void foam_under_a_bench_leaves_the_floor_between_the_benches_free() {
-    FoamRoom room = new FoamRoom(boat().craft());
+    FoamRoom room = new FoamRoom(boat().model());
     assertThat(room.under(PORT)).hasSize(1);
     assertThat(room.under(PORT).get(0).box().y().from()).isBetween(0.1, 0.3);
     assertThat(room.under(STARBOARD).get(0).box().y().to()).isBetween(-0.3, -0.1);
@@ -54,7 +54,7 @@ class SideSeatChangesTest {
 
   /** After the port bench was lowered by five centimetres. */
   private static List<Double> heights(BoxBoat boat) {
-    return SeatsLowered.of(boat.craft(), BoxBoat.TODAY).stream()
+    return SeatsLowered.of(boat.model(), BoxBoat.TODAY).stream()
         .filter(c -> DeedWords.of(c.deed()).deed().equals("Lower the port bench by 5 cm"))
         .findFirst()
         .orElseThrow()

@@ -92,6 +92,6 @@ class ApplicabilityTest {
   }
 
   private static RatedBoat rated(BoxBoat boat) {
-    return RatedBoat.empty(boat.craft(), RuleSetFile.cautiousDefault());
+    return RatedBoat.empty(boat.model(), RuleSetFile.cautiousDefault());
   }
 }

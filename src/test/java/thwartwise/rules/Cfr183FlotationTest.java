@@ -115,7 +115,7 @@ class Cfr183FlotationTest {
     assertThat(none.has()).hasValue(0);
     BoxBoat three = box().proven("b", new Span(1, 1.2)).proven("smallest", new Span(1.5, 1.6));
     double smallest =
-        three.craft().spaces().stream()
+        three.model().spaces().stream()
             .filter(s -> s.name().equals("smallest"))
             .mapToDouble(s -> s.solid().volume())
             .sum();
@@ -128,6 +128,6 @@ class Cfr183FlotationTest {
   }
 
   private static RatedBoat rated(BoxBoat boat) {
-    return RatedBoat.empty(boat.craft(), RuleSetFile.cautiousDefault());
+    return RatedBoat.empty(boat.model(), RuleSetFile.cautiousDefault());
   }
 }

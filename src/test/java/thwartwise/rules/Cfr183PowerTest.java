@@ -115,7 +115,7 @@ class Cfr183PowerTest {
     assertThat(Vector3.of(0, breadth, 0).y())
         .isEqualTo(
             pinched
-                .craft()
+                .model()
                 .form()
                 .outside()
                 .within(
@@ -132,10 +132,10 @@ class Cfr183PowerTest {
   }
 
   private static RatedBoat rated(BoxBoat boat) {
-    return rated(boat.craft());
+    return rated(boat.model());
   }
 
-  private static RatedBoat rated(thwartwise.boat.BoatModel craft) {
-    return RatedBoat.empty(craft, RuleSetFile.cautiousDefault());
+  private static RatedBoat rated(thwartwise.boat.BoatModel model) {
+    return RatedBoat.empty(model, RuleSetFile.cautiousDefault());
   }
 }

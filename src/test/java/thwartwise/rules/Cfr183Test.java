@@ -21,8 +21,8 @@ class Cfr183Test {
   private static final double HORSEPOWER = 745.7;
 
   /** What the shipped set gives of kilograms, in the order of its file. */
-  private static List<CapacityFigure> loading(BoatModel craft) {
-    return RuleSetFile.shippedBook().figures(craft).stream()
+  private static List<CapacityFigure> loading(BoatModel model) {
+    return RuleSetFile.shippedBook().figures(model).stream()
         .filter(f -> f.ruleSet().equals("United States, 33 CFR 183"))
         .filter(f -> f.caps() != Caps.POWER && f.caps() != Caps.FLOTATION)
         .toList();
@@ -74,7 +74,7 @@ class Cfr183Test {
   // 183.37 (FROM MEMORY): 0.3 x 1740 = 522 kg; 183.43 (READ): 0.9 x 522 = 469.8 kg.
   @Test
   void a_rowed_box_boat_carries_what_paper_says() {
-    List<CapacityFigure> figures = loading(boat().craft());
+    List<CapacityFigure> figures = loading(boat().model());
     assertThat(figures).hasSize(2).allMatch(CapacityFigure::takesPart);
     assertThat(figures.get(0).mass()).isCloseTo(522, within(1e-6));
     assertThat(figures.get(1).mass()).isCloseTo(469.8, within(1e-6));
@@ -85,15 +85,15 @@ class Cfr183Test {
   @Test
   void a_small_motor_takes_25_pounds_off_the_people() {
     List<CapacityFigure> figures =
-        loading(boat().driven(new Propulsion.Outboard(2 * HORSEPOWER)).craft());
+        loading(boat().driven(new Propulsion.Outboard(2 * HORSEPOWER)).model());
     assertThat(figures.get(1).mass()).isCloseTo(469.8 - 25 * 0.45359237, within(1e-6));
   }
 
   @Test
   void an_opening_lower_than_the_rail_sets_the_level_immersion() {
-    BoatModel craft =
-        boat().opening(new Opening("cut-out", Vector3.of(0, 0, 0.4), 0.3, true)).craft();
-    assertThat(loading(craft).get(0).mass())
+    BoatModel model =
+        boat().opening(new Opening("cut-out", Vector3.of(0, 0, 0.4), 0.3, true)).model();
+    assertThat(loading(model).get(0).mass())
         .isCloseTo(0.3 * (3 * 1.2 * 0.4 * 1000 - 60), within(1e-6));
   }
 
@@ -103,7 +103,7 @@ class Cfr183Test {
   @Test
   void an_outboard_box_boat_carries_what_paper_says() {
     List<CapacityFigure> figures =
-        loading(boat().driven(new Propulsion.Outboard(10 * HORSEPOWER)).craft());
+        loading(boat().driven(new Propulsion.Outboard(10 * HORSEPOWER)).model());
     assertThat(figures.get(0).mass()).isCloseTo(348, within(1e-6));
     assertThat(figures.get(1).mass()).isCloseTo(348 - 185 * 0.45359237, within(1e-6));
   }
@@ -114,8 +114,8 @@ class Cfr183Test {
   // and 0.5/tan along the bottom: 0.125/tan = (60 + A)/3000. Balance: moments about the low chine.
   @Test
   void the_edge_weight_brings_the_rail_to_the_water() {
-    BoatModel craft = boat().place("thwart", 1.5, 0.25, 0.4, 2).craft();
-    double edge = EdgeWeight.most(craft);
+    BoatModel model = boat().place("thwart", 1.5, 0.25, 0.4, 2).model();
+    double edge = EdgeWeight.most(model);
     double low = 0;
     double high = 840;
     for (int i = 0; i < 60; i++) {
@@ -139,12 +139,12 @@ class Cfr183Test {
 
   @Test
   void a_boat_without_places_has_no_edge_weight() {
-    assertThat(EdgeWeight.most(boat().craft())).isZero();
+    assertThat(EdgeWeight.most(boat().model())).isZero();
   }
 
   @Test
   void a_canoe_and_a_long_boat_are_outside_the_rule() {
-    BoatModel canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).craft();
+    BoatModel canoe = BoxBoat.of(4.5, 0.9, 0.35).hull(30, 0.15).model();
     assertThat(loading(canoe))
         .noneMatch(CapacityFigure::takesPart)
         .allMatch(
@@ -152,9 +152,9 @@ class Cfr183Test {
                 f.note()
                     .equals(
                         "does not apply: the boat is a canoe by its form and it is written for open boats"));
-    BoatModel launch = BoxBoat.of(6.1, 1.8, 0.6).hull(200, 0.25).craft();
+    BoatModel launch = BoxBoat.of(6.1, 1.8, 0.6).hull(200, 0.25).model();
     assertThat(loading(launch)).noneMatch(CapacityFigure::takesPart);
-    BoatModel justUnder = BoxBoat.of(6.09, 1.8, 0.6).hull(200, 0.25).craft();
+    BoatModel justUnder = BoxBoat.of(6.09, 1.8, 0.6).hull(200, 0.25).model();
     assertThat(loading(justUnder)).allMatch(CapacityFigure::takesPart);
   }
 

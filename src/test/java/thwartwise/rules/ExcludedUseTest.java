@@ -20,8 +20,8 @@ import thwartwise.geometry.Vector3;
 class ExcludedUseTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
-  private static List<String> reasons(BoatModel craft) {
-    return ExcludedUse.reasons(craft, RULES);
+  private static List<String> reasons(BoatModel model) {
+    return ExcludedUse.reasons(model, RULES);
   }
 
   private static List<String> on(SomeWaters waters) {
@@ -29,7 +29,7 @@ class ExcludedUseTest {
   }
 
   private static List<String> driven(Propulsion by) {
-    return reasons(BoxBoat.of(4, 1.5, 0.6).driven(by).craft());
+    return reasons(BoxBoat.of(4, 1.5, 0.6).driven(by).model());
   }
 
   private static SomeWaters sheltered() {

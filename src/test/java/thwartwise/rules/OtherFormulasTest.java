@@ -96,8 +96,8 @@ class OtherFormulasTest {
   @ParameterizedTest
   @MethodSource("lengths")
   void the_shipped_table_by_length_gives_what_was_read(Reference r) {
-    BoatModel craft = BoxBoat.of(r.in("L"), 1.6, 0.5).craft();
-    assertThat(figures("Victoria, people by length", craft))
+    BoatModel model = BoxBoat.of(r.in("L"), 1.6, 0.5).model();
+    assertThat(figures("Victoria, people by length", model))
         .singleElement()
         .satisfies(f -> assertThat(f.persons()).hasValue((int) r.wanted("persons")))
         .satisfies(f -> assertThat(f.standing()).isEqualTo(Standing.BESIDE));
@@ -118,8 +118,8 @@ class OtherFormulasTest {
   @ParameterizedTest
   @MethodSource("persons")
   void what_a_person_counts_elsewhere_is_what_was_read(Reference r) {
-    BoatModel craft = BoxBoat.of(3, 1.2, 0.5).craft();
-    CapacityFigure figure = figures("What a person counts elsewhere", craft).get((int) r.in("set"));
+    BoatModel model = BoxBoat.of(3, 1.2, 0.5).model();
+    CapacityFigure figure = figures("What a person counts elsewhere", model).get((int) r.in("set"));
     assertThat(figure.value()).isCloseTo(r.wanted("kg"), within(r.near("kg")));
     assertThat(figure.standing()).isEqualTo(Standing.BESIDE);
   }
@@ -127,20 +127,20 @@ class OtherFormulasTest {
   // Box 4 x 1 in fresh water: 160 kg of hull and 80 kg of crew sink it 0.06 m of its 0.5.
   @Test
   void freeboard_is_measured_with_the_crew_aboard() {
-    BoatModel craft = BoxBoat.of(4, 1, 0.5).hull(160, 0.1).place("middle", 2, 0.1, 0.2, 1).craft();
-    Body crew = Body.seated("one", 80, craft.boat().places().get(0), 0, 0.02);
+    BoatModel model = BoxBoat.of(4, 1, 0.5).hull(160, 0.1).place("middle", 2, 0.1, 0.2, 1).model();
+    Body crew = Body.seated("one", 80, model.boat().places().get(0), 0, 0.02);
     Parameters least = new Parameters(Map.of("least", 0.25), Map.of());
     FormulaResult worked =
-        FreeboardWithCrew.of(new RatedBoat(craft, OWN, List.of(crew)), least).get(0);
+        FreeboardWithCrew.of(new RatedBoat(model, OWN, List.of(crew)), least).get(0);
     assertThat(worked.value()).isEqualTo(0.25);
     assertThat(worked.has().getAsDouble()).isCloseTo(0.44, within(1e-4));
     assertThat(worked.note()).isEqualTo("with the crew recommended");
-    assertThat(FreeboardWithCrew.of(RatedBoat.empty(craft, OWN), least).get(0).note())
+    assertThat(FreeboardWithCrew.of(RatedBoat.empty(model, OWN), least).get(0).note())
         .isEqualTo("with nobody aboard");
   }
 
-  private static List<CapacityFigure> figures(String set, BoatModel craft) {
-    return RuleSetFile.shippedBook().figures(craft).stream()
+  private static List<CapacityFigure> figures(String set, BoatModel model) {
+    return RuleSetFile.shippedBook().figures(model).stream()
         .filter(f -> f.ruleSet().equals(set))
         .toList();
   }
@@ -151,6 +151,6 @@ class OtherFormulasTest {
   }
 
   private static RatedBoat rated(BoxBoat boat) {
-    return RatedBoat.empty(boat.craft(), OWN);
+    return RatedBoat.empty(boat.model(), OWN);
   }
 }

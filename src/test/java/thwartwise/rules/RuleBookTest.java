@@ -10,7 +10,7 @@ import thwartwise.files.rules.RuleSetFile;
 
 class RuleBookTest {
   private static final RuleSet OWN = RuleSetFile.cautiousDefault();
-  private static final BoatModel BOAT = BoxBoat.of(3, 1.2, 0.5).craft();
+  private static final BoatModel BOAT = BoxBoat.of(3, 1.2, 0.5).model();
 
   @Test
   void a_stricter_limit_comes_into_force_with_the_name_of_whose_it_is() {
@@ -61,7 +61,7 @@ class RuleBookTest {
 
   @Test
   void a_boat_outside_our_own_set_is_not_covered() {
-    BoatModel barge = BoxBoat.of(7, 2, 0.6).craft();
+    BoatModel barge = BoxBoat.of(7, 2, 0.6).model();
     assertThat(RuleBook.of(OWN).notCovered(barge))
         .hasValue(
             "not covered by any rule set at hand: the boat is 7 m long and it is written for 2 m to"

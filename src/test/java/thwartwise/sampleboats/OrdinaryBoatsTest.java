@@ -36,8 +36,8 @@ class OrdinaryBoatsTest {
   @ParameterizedTest
   @MethodSource("boats")
   void every_chamber_counts(Boat boat) {
-    BoatModel craft = BoatModel.of(boat, OrdinaryBoats.TODAY);
-    assertThat(craft.spaces())
+    BoatModel model = BoatModel.of(boat, OrdinaryBoats.TODAY);
+    assertThat(model.spaces())
         .extracting(s -> s.counting().share())
         .isNotEmpty()
         .allMatch(s -> s >= 0.75);

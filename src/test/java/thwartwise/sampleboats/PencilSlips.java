@@ -354,14 +354,14 @@ final class PencilSlips {
 
   /** The truth: poured and agreeing with what is drawn. */
   private static List<SlippedBoat> poured(Boat boat, double factor) {
-    thwartwise.boat.BoatModel craft = thwartwise.boat.BoatModel.of(boat, OrdinaryBoats.TODAY);
+    thwartwise.boat.BoatModel model = thwartwise.boat.BoatModel.of(boat, OrdinaryBoats.TODAY);
     return chambersThat(
         boat,
         c -> c.filling() instanceof Filling.Air,
         (b, i) -> {
           Chamber chamber = b.chambers().get(i);
           double drawn =
-              craft.spaces().stream()
+              model.spaces().stream()
                   .filter(s -> s.chamber().equals(chamber))
                   .findFirst()
                   .orElseThrow()

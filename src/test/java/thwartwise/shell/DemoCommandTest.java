@@ -59,8 +59,8 @@ class DemoCommandTest {
   @Test
   void its_leak_tests_never_grow_stale() {
     for (LocalDate day : List.of(LocalDate.of(2026, 11, 25), LocalDate.of(2041, 2, 28))) {
-      BoatModel craft = BoatModel.of(DemoBoat.asOf(day), day);
-      assertThat(craft.spaces())
+      BoatModel model = BoatModel.of(DemoBoat.asOf(day), day);
+      assertThat(model.spaces())
           .filteredOn(s -> s.counting().share() > 0)
           .extracting(Space::name)
           .containsExactly("bow locker", "stern bench box, port", "stern bench box, starboard");

@@ -16,9 +16,11 @@ import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadedBoat;
 
-/** Trials that begin at balances already known refuse what trials let go upright refuse. */
-class TrialsNextToKnownTest {
-  private static final BoatModel CRAFT = tanks(200).craft();
+/**
+ * Boats whose rest is looked for from balances already known refuse what boats let go upright do.
+ */
+class LoadedBoatsNextToKnownTest {
+  private static final BoatModel CRAFT = tanks(200).model();
 
   private static final List<Check> LIMITING =
       CautiousChecks.of(RULES).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();

@@ -22,7 +22,7 @@ import thwartwise.loadcase.LoadedBoat;
  * Named people put to the checks in every way they can sit, over every mixture of what they may
  * weigh. Exact: an order of asking and a bound only save questions.
  */
-public final class CrewTrials {
+public final class AssignmentSearch {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
   private static final int HANDFUL = 4;
 
@@ -32,10 +32,10 @@ public final class CrewTrials {
   private final Map<List<NamedPerson.Range>, Optional<Assignment>> found =
       new ConcurrentHashMap<>();
 
-  CrewTrials(CrewAssessment judge) {
+  AssignmentSearch(CrewAssessment judge) {
     this.judge = judge;
-    this.places = judge.craft().boat().places();
-    boolean one = judge.craft().isSymmetric() && places.stream().noneMatch(Place::hasLength);
+    this.places = judge.model().boat().places();
+    boolean one = judge.model().isSymmetric() && places.stream().noneMatch(Place::hasLength);
     this.orders = one ? List.of(false) : List.of(false, true);
   }
 
@@ -50,22 +50,22 @@ public final class CrewTrials {
   }
 
   /** Every mixture in one seating, however they share the length of their places. */
-  List<LoadedBoat> trials(List<NamedPerson> members, Assignment assignment) {
+  List<LoadedBoat> loadedBoats(List<NamedPerson> members, Assignment assignment) {
     boolean apart = assignment.places().stream().distinct().count() == members.size();
     List<Packing> packings = Packing.of(assignment.places().stream().map(places::get).toList());
     Set<List<Body>> ways = new LinkedHashSet<>();
     for (List<Double> masses : Mixtures.of(members)) {
       for (boolean heavyLast : apart ? List.of(false) : orders) {
         for (Packing packing : packings) {
-          ways.add(assignment.bodies(judge.craft(), masses, heavyLast, packing));
+          ways.add(assignment.bodies(judge.model(), masses, heavyLast, packing));
         }
       }
     }
-    return ways.stream().map(bodies -> LoadedBoat.of(judge.craft(), bodies)).toList();
+    return ways.stream().map(bodies -> LoadedBoat.of(judge.model(), bodies)).toList();
   }
 
   boolean meets(List<NamedPerson> members, Assignment assignment) {
-    return trials(members, assignment).stream().allMatch(judge::meets);
+    return loadedBoats(members, assignment).stream().allMatch(judge::meets);
   }
 
   /** False proves that they find no seating, without trying one. */
@@ -76,7 +76,7 @@ public final class CrewTrials {
   private List<Body> anywhere(List<Double> masses) {
     return places.isEmpty()
         ? List.of()
-        : Seating.seated(judge.craft(), places.get(0), masses, Packing.SPREAD, 0);
+        : Seating.seated(judge.model(), places.get(0), masses, Packing.SPREAD, 0);
   }
 
   /** Some seating in which they meet everything; which one is of no account. */
@@ -146,7 +146,7 @@ public final class CrewTrials {
 
   /** Those first whose weight lies nearest the middle of the boat: they are the likeliest to do. */
   private List<Assignment> middlingFirst(List<NamedPerson> members) {
-    HullForm form = judge.craft().form();
+    HullForm form = judge.model().form();
     double middle = form.outside().extent(AHEAD).middle();
     Map<Assignment, Double> off = new HashMap<>();
     List<Assignment> ways = new ArrayList<>(Assignment.of(members, places));
@@ -165,8 +165,8 @@ public final class CrewTrials {
   private Rated rated(
       List<NamedPerson> members, Assignment assignment, int number, DoubleAccumulator most) {
     double least = Double.POSITIVE_INFINITY;
-    for (LoadedBoat trial : trials(members, assignment)) {
-      least = Math.min(least, judge.leastMargin(trial, most.get()));
+    for (LoadedBoat loadedBoat : loadedBoats(members, assignment)) {
+      least = Math.min(least, judge.leastMargin(loadedBoat, most.get()));
       if (least < most.get()) {
         return new Rated(assignment, number, Double.NEGATIVE_INFINITY);
       }
@@ -180,12 +180,12 @@ public final class CrewTrials {
     if (!mayBeLifted(members)) {
       return Assignment.of(members, places).stream()
           .findFirst()
-          .map(a -> new BrokenChecks(judge.notLifted(trials(members, a)), judge.units()));
+          .map(a -> new BrokenChecks(judge.notLifted(loadedBoats(members, a)), judge.units()));
     }
     int fewest = Integer.MAX_VALUE;
     Optional<Assignment> least = Optional.empty();
     for (Assignment assignment : Assignment.of(members, places)) {
-      int breached = judge.breached(trials(members, assignment), fewest);
+      int breached = judge.breached(loadedBoats(members, assignment), fewest);
       if (breached > 0 && breached < fewest) {
         fewest = breached;
         least = Optional.of(assignment);
@@ -194,6 +194,6 @@ public final class CrewTrials {
         break;
       }
     }
-    return least.map(a -> new BrokenChecks(judge.notMet(trials(members, a)), judge.units()));
+    return least.map(a -> new BrokenChecks(judge.notMet(loadedBoats(members, a)), judge.units()));
   }
 }
