@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.Packing;
 import thwartwise.checks.CheckQuestion;
-import thwartwise.checks.Reading;
+import thwartwise.checks.CheckReading;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Seating;
@@ -99,12 +99,12 @@ final class AdviceProbe {
     return readings(boat, crew).stream().mapToDouble(AdviceProbe::shortfall).sum();
   }
 
-  private static List<Reading> readings(InspectedBoat boat, Crew crew) {
+  private static List<CheckReading> readings(InspectedBoat boat, Crew crew) {
     List<Double> masses = Collections.nCopies(crew.seating().people(), crew.each());
     return boat.limitingReadings(crew.seating(), masses);
   }
 
-  private static double shortfall(Reading reading) {
+  private static double shortfall(CheckReading reading) {
     double scale = Math.max(Math.abs(reading.limit()), 0.05);
     return Math.max(0, Math.min(MOST, -reading.margin().room() / scale));
   }
@@ -128,26 +128,26 @@ final class AdviceProbe {
   }
 
   private Optional<AdviceReading> moved(Crew crew, InspectedBoat changed) {
-    List<Reading> after = readings(changed, crew);
+    List<CheckReading> after = readings(changed, crew);
     return readings(today, crew).stream()
         .filter(r -> !r.met())
         .max(Comparator.comparingDouble(AdviceProbe::shortfall))
         .map(before -> reading(crew, before, twin(before, after)));
   }
 
-  private static OptionalDouble twin(Reading before, List<Reading> after) {
+  private static OptionalDouble twin(CheckReading before, List<CheckReading> after) {
     return after.stream()
         .filter(r -> question(r).equals(question(before)))
-        .map(Reading::value)
+        .map(CheckReading::value)
         .findFirst()
         .orElse(OptionalDouble.empty());
   }
 
-  private static CheckQuestion question(Reading reading) {
+  private static CheckQuestion question(CheckReading reading) {
     return AdviceComparison.whicheverChamber(reading.question());
   }
 
-  private AdviceReading reading(Crew crew, Reading before, OptionalDouble after) {
+  private AdviceReading reading(Crew crew, CheckReading before, OptionalDouble after) {
     return new AdviceReading(
         before.question(),
         crew.seating().crew(today.model(), crew.each(), Packing.SPREAD),

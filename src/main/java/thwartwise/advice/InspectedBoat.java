@@ -6,8 +6,8 @@ import java.util.Set;
 import thwartwise.boat.BoatModel;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.Finding;
-import thwartwise.checks.Reading;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
@@ -40,7 +40,7 @@ public interface InspectedBoat {
   List<Finding> limitingAsLoaded();
 
   /** What limits crew, of people seated so, with the allowance taken off. */
-  List<Reading> limitingReadings(Seating seating, List<Double> masses);
+  List<CheckReading> limitingReadings(Seating seating, List<Double> masses);
 
   /**
    * An inspection of the boat after a change.

@@ -57,14 +57,14 @@ public record Couple(double ahead, double toPort, Vector3 arm) {
   }
 
   /** Curvature of the energy, N·m. */
-  Restoring curvature(WaterPlane plane) {
+  RestoringStiffness curvature(WaterPlane plane) {
     double c = cosTrim(plane);
     double s = sinTrim(plane);
     double across = plane.athwart().dot(arm);
     double slopeHeel = toPort * inBeam(plane).dot(arm) - ahead * s * across;
     double heelHeel = toPort * across + ahead * s * inBeam(plane).dot(arm);
     double heelTrim = -ahead * c * across;
-    return new Restoring(
+    return new RestoringStiffness(
         heelHeel / (c * c) - trimMoment(plane) * s / c,
         ahead * plane.ahead().dot(arm),
         slopeHeel * s / (c * c) + heelTrim / c);

@@ -31,7 +31,7 @@ final class HydrostaticState {
   final double energy;
   final double heelMoment;
   final double trimMoment;
-  final Restoring restoring;
+  final RestoringStiffness restoring;
   private final FloatingBody floating;
   private final Surface sea;
   private final List<Surface> pools;
@@ -60,7 +60,8 @@ final class HydrostaticState {
       longitudinal -= pool.part().longitudinalInertia();
       product -= pool.part().productInertia();
     }
-    Restoring stiffness = new Restoring(transverse - own, longitudinal - own, -product);
+    RestoringStiffness stiffness =
+        new RestoringStiffness(transverse - own, longitudinal - own, -product);
     double unit = 1 / (floating.density() * Gravity.STANDARD);
     for (Couple couple : floating.couples()) {
       own += unit * couple.energy(plane);

@@ -35,7 +35,7 @@ public final class LooseWater {
 
   public static LooseWater of(Loading loading) {
     LooseWater water = new LooseWater(loading);
-    FreeBoxes boxes = new FreeBoxes();
+    DisjointBoxes boxes = new DisjointBoxes();
     for (Kit item : loading.model().boat().kit()) {
       if (item.fastened()) {
         item.volume().map(v -> Box.cube(item.at(), v)).map(boxes::place).ifPresent(water::stand);

@@ -12,7 +12,8 @@ import thwartwise.geometry.WaterPlane;
  * @param restoring how it answers to small turns with sinkage free
  * @param neededVolume mass over water density, m³
  */
-public record Pose(WaterPlane plane, ImmersedPart part, Restoring restoring, double neededVolume) {
+public record Pose(
+    WaterPlane plane, ImmersedPart part, RestoringStiffness restoring, double neededVolume) {
 
   /** Below this the boat's own z axis lies too flat for a height along it to mean anything. */
   private static final double FLAT = 0.2;

@@ -30,7 +30,7 @@ public final class Swamping {
   private final double density;
   private final List<Piece> kit = new ArrayList<>();
   private final List<Lift> bodies = new ArrayList<>();
-  private final FreeBoxes boxes = new FreeBoxes();
+  private final DisjointBoxes boxes = new DisjointBoxes();
 
   /** A box of kit free of the kit before it, counted by a share. */
   private record Piece(Box box, double share) {}

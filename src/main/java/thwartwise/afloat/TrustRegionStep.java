@@ -14,7 +14,7 @@ record TrustRegionStep(double heel, double trim, double expectedDrop) {
   private static final int MOST_SHIFTS = 60;
 
   static TrustRegionStep downhill(HydrostaticState at, double radius) {
-    Restoring k = at.restoring;
+    RestoringStiffness k = at.restoring;
     double shift = Math.max(0, -k.softest() + 1e-12 * Math.abs(k.stiffest()));
     TrustRegionStep newton = solve(at, shift);
     if (shift == 0 && newton.size() <= radius) {
@@ -67,7 +67,7 @@ record TrustRegionStep(double heel, double trim, double expectedDrop) {
   }
 
   private static double drop(HydrostaticState at, double heel, double trim) {
-    Restoring k = at.restoring;
+    RestoringStiffness k = at.restoring;
     double slope = at.heelMoment * heel + at.trimMoment * trim;
     double bend =
         0.5 * (k.heel() * heel * heel + k.trim() * trim * trim) + k.product() * heel * trim;

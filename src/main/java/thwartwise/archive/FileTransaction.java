@@ -15,7 +15,7 @@ import java.util.Map;
  * its place. A program killed before the renaming leaves the old state, one killed after it is
  * finished by the next that opens the folder. A disk that refuses leaves the old state.
  *
- * <p>Whoever uses it holds the {@link ShelfLock}.
+ * <p>Whoever uses it holds the {@link StoreLock}.
  */
 final class FileTransaction {
   private static final String STAGED = ".staged";

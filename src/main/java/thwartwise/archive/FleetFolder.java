@@ -20,7 +20,7 @@ import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 
 /**
  * The boats of a group: a folder of ours with boats and records in it, or any folder that holds
@@ -107,7 +107,7 @@ public final class FleetFolder {
 
   private void records(BoatRecords records) {
     records.unreadable().forEach(why -> rows.add(new FleetRow.OfFile(records.folder(), why)));
-    records.last().map(KeptRecord::inspection).ifPresent(newest -> record(newest));
+    records.last().map(RecordEntry::inspection).ifPresent(newest -> record(newest));
     if (!records.faults().isEmpty()) {
       broken.add(records.folder());
     }

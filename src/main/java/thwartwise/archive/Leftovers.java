@@ -14,7 +14,7 @@ record Leftovers(Path folder) {
   void clear() {
     try {
       if (FileTransaction.isUnfinished(records())) {
-        ShelfLock.holding(records(), () -> FileTransaction.in(folder.toAbsolutePath(), records()));
+        StoreLock.holding(records(), () -> FileTransaction.in(folder.toAbsolutePath(), records()));
       }
       for (Path within : written().toList()) {
         AtomicFile.clear(within);

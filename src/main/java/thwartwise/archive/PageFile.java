@@ -34,8 +34,8 @@ public final class PageFile {
     Path folder = file.getParent();
     return Files.exists(folder.resolve(ChainFile.NAME))
         || Files.exists(folder.resolve(BoatsList.NAME))
-        || Listing.of(folder, "[0-9]*" + ShelvedRecord.ENDING).stream()
-            .map(record -> ShelvedRecord.bare(record.getFileName().toString()))
+        || Listing.of(folder, "[0-9]*" + StoredInspection.ENDING).stream()
+            .map(record -> StoredInspection.bare(record.getFileName().toString()))
             .anyMatch(record -> file.getFileName().toString().startsWith(record));
   }
 

@@ -14,9 +14,9 @@ import java.util.regex.Pattern;
 import thwartwise.record.Chain;
 import thwartwise.record.ChainLink;
 import thwartwise.record.ChainList;
-import thwartwise.record.LyingRecord;
 import thwartwise.record.PaperFault;
 import thwartwise.record.PaperHash;
+import thwartwise.record.StoredRecord;
 
 /** Holds the pages next to the records against the hashes that the records keep of them. */
 final class PapersCheck {
@@ -33,7 +33,7 @@ final class PapersCheck {
   }
 
   /** One line for each page that was changed, is gone, or has no record that vouches for it. */
-  static List<String> faults(Path folder, ChainList list, List<LyingRecord> lying) {
+  static List<String> faults(Path folder, ChainList list, List<StoredRecord> lying) {
     PapersCheck check = new PapersCheck(folder);
     ChainList known = list.there() ? list : Chain.listed(lying);
     known.lines().forEach(line -> check.vouched(line, lying));
@@ -45,8 +45,8 @@ final class PapersCheck {
    * A record that is not as it was kept vouches for nothing, and is told by the chain. One that was
    * renamed still vouches for the pages under its old name.
    */
-  private void vouched(ChainList.Line line, List<LyingRecord> lying) {
-    String name = ShelvedRecord.bare(line.file());
+  private void vouched(ChainList.Line line, List<StoredRecord> lying) {
+    String name = StoredInspection.bare(line.file());
     lying.stream()
         .filter(record -> record.fitsItself() && record.hash().equals(line.hash()))
         .findFirst()
@@ -55,7 +55,7 @@ final class PapersCheck {
         .forEach(paper -> page(line.number(), name, paper));
   }
 
-  private static Optional<List<PaperHash>> papers(LyingRecord record) {
+  private static Optional<List<PaperHash>> papers(StoredRecord record) {
     return record.link().flatMap(ChainLink::papers);
   }
 
@@ -69,12 +69,12 @@ final class PapersCheck {
   }
 
   /** Pages of a record that is lost or cannot be read are not told one by one. */
-  private void strays(ChainList list, List<LyingRecord> lying) {
+  private void strays(ChainList list, List<StoredRecord> lying) {
     Set<String> known = new HashSet<>();
-    list.lines().forEach(line -> known.add(ShelvedRecord.bare(line.file())));
+    list.lines().forEach(line -> known.add(StoredInspection.bare(line.file())));
     Map<String, List<PaperHash>> vouching = new HashMap<>();
-    for (LyingRecord record : lying) {
-      String name = ShelvedRecord.bare(record.file());
+    for (StoredRecord record : lying) {
+      String name = StoredInspection.bare(record.file());
       known.add(name);
       papers(record).ifPresent(papers -> vouching.put(name, papers));
     }

@@ -15,14 +15,14 @@ import thwartwise.json.UnusableInput;
 import thwartwise.measure.PrintableText;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.ChainLink;
-import thwartwise.record.KeptRecord;
 import thwartwise.record.PaperFault;
+import thwartwise.record.RecordEntry;
 
 /** The records of every boat: a folder with one folder a boat in it. */
 public record RecordArchive(Path folder) {
 
-  RecordShelf shelf(String boat) {
-    return new RecordShelf(folder.resolve(Slug.of(boat)));
+  RecordStore shelf(String boat) {
+    return new RecordStore(folder.resolve(Slug.of(boat)));
   }
 
   BoatsList list() {
@@ -31,25 +31,25 @@ public record RecordArchive(Path folder) {
 
   /** Every boat that has a folder here, or once had one, by the name of its folder. */
   public List<BoatRecords> boats() {
-    List<String> there = folders().map(RecordShelf::name).toList();
+    List<String> there = folders().map(RecordStore::name).toList();
     return Stream.concat(there.stream(), list().folders().stream())
         .distinct()
         .sorted()
-        .map(name -> records(new RecordShelf(folder.resolve(name))))
+        .map(name -> records(new RecordStore(folder.resolve(name))))
         .toList();
   }
 
   /** The folders that hold records. */
   Stream<String> filledFolders() {
-    return folders().filter(RecordShelf::isFilled).map(RecordShelf::name);
+    return folders().filter(RecordStore::isFilled).map(RecordStore::name);
   }
 
-  private Stream<RecordShelf> folders() {
-    return Listing.of(folder, "[!.]*").stream().filter(Files::isDirectory).map(RecordShelf::new);
+  private Stream<RecordStore> folders() {
+    return Listing.of(folder, "[!.]*").stream().filter(Files::isDirectory).map(RecordStore::new);
   }
 
   /** The record made last, of whichever boat. */
-  public Optional<KeptRecord> newest() {
+  public Optional<RecordEntry> newest() {
     return boats().stream()
         .flatMap(boat -> boat.last().stream())
         .max(Comparator.comparing(record -> record.inspection().date().toInstant()));
@@ -60,14 +60,14 @@ public record RecordArchive(Path folder) {
     return records(shelf(boat));
   }
 
-  private BoatRecords records(RecordShelf shelf) {
+  private BoatRecords records(RecordStore shelf) {
     BoatRecords records = shelf.records();
     List<String> faults = new ArrayList<>(records.faults());
     if (!shelf.isFilled() && list().folders().contains(shelf.name())) {
       faults.add(PaperFault.boatGone(shelf.name()));
     }
     // Before version 3 there was no list of boats.
-    if (!list().there() && records.kept().stream().anyMatch(KeptRecord::vouches)) {
+    if (!list().there() && records.kept().stream().anyMatch(RecordEntry::vouches)) {
       faults.add(PaperFault.boatsListLost());
     }
     return new BoatRecords(records.folder(), records.kept(), records.unreadable(), faults);
@@ -97,26 +97,26 @@ public record RecordArchive(Path folder) {
    *
    * @throws UnusableInput when it is none of them
    */
-  public KeptRecord find(String typed) {
-    Optional<KeptRecord> file = file(typed);
+  public RecordEntry find(String typed) {
+    Optional<RecordEntry> file = file(typed);
     if (file.isPresent()) {
       return file.get();
     }
-    List<KeptRecord> found = boats().stream().flatMap(b -> b.named(typed).stream()).toList();
+    List<RecordEntry> found = boats().stream().flatMap(b -> b.named(typed).stream()).toList();
     if (found.size() > 1) {
       throw fault(
           "%s may be %s. Write one of these.",
           PrintableText.quoted(typed),
-          String.join(" or ", found.stream().map(KeptRecord::handle).toList()));
+          String.join(" or ", found.stream().map(RecordEntry::handle).toList()));
     }
     return found.stream().findFirst().orElseThrow(() -> none(typed));
   }
 
   /** The record of a boat by its number, name or file. */
-  public KeptRecord find(String typed, BoatRecords boat) {
+  public RecordEntry find(String typed, BoatRecords boat) {
     String last = typed.substring(1 + Math.max(typed.lastIndexOf('/'), typed.lastIndexOf('\\')));
     return boat.named(typed)
-        .or(() -> boat.named(typed.endsWith(ShelvedRecord.ENDING) ? last : typed))
+        .or(() -> boat.named(typed.endsWith(StoredInspection.ENDING) ? last : typed))
         .orElseThrow(() -> none(typed));
   }
 
@@ -125,12 +125,12 @@ public record RecordArchive(Path folder) {
         "there is no record %s here. \"records\" lists what is.", PrintableText.quoted(typed));
   }
 
-  private static Optional<KeptRecord> file(String typed) {
+  private static Optional<RecordEntry> file(String typed) {
     Optional<Path> path = path(typed).filter(Files::isRegularFile);
     if (path.isEmpty()) {
       return Optional.empty();
     }
-    ShelvedRecord record = ShelvedRecord.of(path.get());
+    StoredInspection record = StoredInspection.of(path.get());
     record.lying().unreadable().ifPresent(RecordArchive::refuse);
     OptionalInt number =
         record

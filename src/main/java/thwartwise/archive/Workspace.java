@@ -92,7 +92,7 @@ public record Workspace(Path folder) {
 
   /** Keeps what was answered before going out, beside the records; none is ever written over. */
   public Path saveToday(String boat, OffsetDateTime moment, String text) {
-    return new TodayShelf(folder.resolve("records").resolve(Slug.of(boat))).add(moment, text);
+    return new TodayStore(folder.resolve("records").resolve(Slug.of(boat))).add(moment, text);
   }
 
   public void saveDraft(String name, List<DraftAnswer> answers) {

@@ -35,7 +35,7 @@ public record Boat(
     Waters waters,
     Optional<String> measuredBy,
     List<String> assumptions,
-    List<KeptMeasurement> kept,
+    List<ConfirmedMeasurement> kept,
     Optional<WhenSwamped> whenSwamped,
     Optional<Double> trailer,
     UnitSystem units,
@@ -234,7 +234,7 @@ public record Boat(
   }
 
   /** The same, with these measurements kept although they look wrong. */
-  public Boat keeping(List<KeptMeasurement> doubted) {
+  public Boat keeping(List<ConfirmedMeasurement> doubted) {
     return with(doubted, whenSwamped, bailer, measuredBy, trailer, units);
   }
 
@@ -264,7 +264,7 @@ public record Boat(
   }
 
   private Boat with(
-      List<KeptMeasurement> doubted,
+      List<ConfirmedMeasurement> doubted,
       Optional<WhenSwamped> what,
       Optional<Double> newBailer,
       Optional<String> by,

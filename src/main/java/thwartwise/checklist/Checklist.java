@@ -9,13 +9,13 @@ import thwartwise.boat.Boat;
  * @param when the occasion, in words
  * @param source where the points are from and how well they are founded
  */
-public record Checklist(String name, String when, String source, List<Point> points) {
+public record Checklist(String name, String when, String source, List<ChecklistPoint> points) {
   public Checklist {
     points = List.copyOf(points);
   }
 
   /** Those asked of this boat, in their order. */
-  public List<Point> askedOf(Boat boat) {
+  public List<ChecklistPoint> askedOf(Boat boat) {
     return points.stream().filter(point -> point.isAskedOf(boat)).toList();
   }
 }

@@ -20,7 +20,7 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways =
         LineOut.of(rules, boat, byTheStern).stream()
             .flatMap(

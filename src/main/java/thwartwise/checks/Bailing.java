@@ -33,7 +33,7 @@ public record Bailing(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways = oneInIt(boat);
     LoadedBoat beside = ways.get(0);
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
@@ -42,19 +42,19 @@ public record Bailing(RuleSet rules) implements Check {
         SteadyRest.least(
             poses, p -> Freeboard.least(beside.model().edges(), p.plane()).height() - loss);
     Limit limit = rules.limit("bailing-freeboard");
-    Reading rail =
-        new Reading(
+    CheckReading rail =
+        new CheckReading(
             CheckQuestion.of(CheckId.BAILING, Measure.FREEBOARD),
             Margin.atLeast(limit.value(), out, Unit.METRE),
             poses.assessed(),
             limit.cited(),
             beside.loadCase(),
             SteadyRest.words(poses));
-    Reading minutes = minutes(beside, poses);
+    CheckReading minutes = minutes(beside, poses);
     if (!(out.orElse(-1) > 0)) {
       return List.of(rail, minutes.without(out.isEmpty() ? SteadyRest.words(poses) : UNDER));
     }
-    boolean getsIn = new GettingBackIn(rules).readings(boat).stream().anyMatch(Reading::met);
+    boolean getsIn = new GettingBackIn(rules).readings(boat).stream().anyMatch(CheckReading::met);
     return List.of(rail, getsIn ? minutes : minutes.without(NOBODY_IN));
   }
 
@@ -71,7 +71,7 @@ public record Bailing(RuleSet rules) implements Check {
         .toList();
   }
 
-  private Reading minutes(LoadedBoat beside, Equilibria poses) {
+  private CheckReading minutes(LoadedBoat beside, Equilibria poses) {
     double litres =
         1000
             * poses.reached().stream()
@@ -83,7 +83,7 @@ public record Bailing(RuleSet rules) implements Check {
     Optional<Double> bailer = beside.model().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
-    return new Reading(
+    return new CheckReading(
         CheckQuestion.of(CheckId.BAILING, Measure.TIME),
         Margin.atMost(60 * limit.value(), OptionalDouble.of(60 * litres / aMinute), Unit.MINUTE),
         true,

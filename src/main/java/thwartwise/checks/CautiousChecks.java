@@ -19,7 +19,7 @@ public final class CautiousChecks {
 
   private static Check unless(TrialSeen seen, Check check) {
     return check.role() == Role.LIMITS_CREW && check.aboutSwamped()
-        ? new UnlessSeen(check, seen)
+        ? new TrialSeenExemption(check, seen)
         : check;
   }
 

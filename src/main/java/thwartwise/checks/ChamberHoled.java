@@ -34,7 +34,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     HeelReadings heeled = new HeelReadings(rules);
     return boat.model().boat().chambers().stream()
         .map(c -> spaces(boat, c))

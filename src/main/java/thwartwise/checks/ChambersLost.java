@@ -18,9 +18,9 @@ public record ChambersLost(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     List<Space> counted = boat.counted();
-    List<Reading> readings = new ArrayList<>();
+    List<CheckReading> readings = new ArrayList<>();
     counted.forEach(
         s ->
             readings.add(
@@ -53,7 +53,7 @@ public record ChambersLost(RuleSet rules) implements Check {
     return counted.stream().sorted(byLift).limit(2).toList();
   }
 
-  private Reading lies(LoadedBoat boat, CheckQuestion question, List<Space> lost) {
+  private CheckReading lies(LoadedBoat boat, CheckQuestion question, List<Space> lost) {
     return SwampedLevel.outOfUpright(rules, question, "swamped-heel", boat, boat.swampedRest(lost));
   }
 }

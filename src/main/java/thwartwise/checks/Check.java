@@ -21,15 +21,15 @@ public interface Check {
   }
 
   /** The same readings in the same order for every loaded boat of a boat. */
-  List<Reading> readings(LoadedBoat boat);
+  List<CheckReading> readings(LoadedBoat boat);
 
   /**
    * The readings, where what is not met in a rest found from a balance already known is asked once
    * more of the boat let go upright: none but that answer refuses anything.
    */
-  default List<Reading> confirmedReadings(LoadedBoat boat) {
-    List<Reading> readings = readings(boat);
-    return !boat.beganNear() || readings.stream().allMatch(Reading::met)
+  default List<CheckReading> confirmedReadings(LoadedBoat boat) {
+    List<CheckReading> readings = readings(boat);
+    return !boat.beganNear() || readings.stream().allMatch(CheckReading::met)
         ? readings
         : readings(boat.fromUpright());
   }

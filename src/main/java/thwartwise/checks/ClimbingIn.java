@@ -14,10 +14,10 @@ public record ClimbingIn(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     double adult = rules.value("design-person");
     HeelReadings heeled = new HeelReadings(rules);
-    List<Reading> readings = new ArrayList<>();
+    List<CheckReading> readings = new ArrayList<>();
     readings.addAll(
         heeled.readings(
             CheckId.CLIMBING_IN_OVER_THE_SIDE, PeopleMoves.climbingInOverTheSide(boat, adult)));

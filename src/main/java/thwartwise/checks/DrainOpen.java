@@ -32,7 +32,7 @@ public record DrainOpen(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     List<Opening> drains =
         boat.model().boat().openings().stream()
             .filter(o -> o.closedBy().isPresent() && o.into().isEmpty())
@@ -44,12 +44,12 @@ public record DrainOpen(RuleSet rules) implements Check {
     Equilibria rest = boat.atRest();
     double trouble =
         WaterLimits.of(water, Bay.WHOLE, boat.edges()).trouble().orElse(Double.POSITIVE_INFINITY);
-    List<Reading> readings = new ArrayList<>();
+    List<CheckReading> readings = new ArrayList<>();
     drains.forEach(d -> readings.add(reading(boat, rest, water, d, trouble)));
     return readings;
   }
 
-  private Reading reading(
+  private CheckReading reading(
       LoadedBoat boat, Equilibria rest, LooseWater water, Opening drain, double trouble) {
     if (!rest.allUpright()) {
       return reading(boat, drain, OptionalDouble.empty(), SteadyRest.words(rest));
@@ -66,9 +66,10 @@ public record DrainOpen(RuleSet rules) implements Check {
         boat, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble, boat.units()));
   }
 
-  private Reading reading(LoadedBoat boat, Opening drain, OptionalDouble seconds, String note) {
+  private CheckReading reading(
+      LoadedBoat boat, Opening drain, OptionalDouble seconds, String note) {
     Limit limit = rules.limit("drain-minutes");
-    return new Reading(
+    return new CheckReading(
         CheckQuestion.of(
             CheckId.DRAIN_OPEN, Measure.TIME, drain.name(), drain.closedBy().orElseThrow()),
         Margin.atLeast(60 * limit.value(), seconds, Unit.MINUTE),

@@ -39,7 +39,7 @@ public final class FigureWords {
   }
 
   /** What was asked, what came of it and what is needed. */
-  public static String of(Reading reading, UnitFormat units) {
+  public static String of(CheckReading reading, UnitFormat units) {
     Margin margin = reading.margin();
     String check = CheckWords.of(reading.question());
     if (margin.value().isEmpty()) {

@@ -13,8 +13,8 @@ public final class Findings {
   private Findings() {}
 
   public static List<Finding> of(Check check, LoadedBoat boat, Allowance allowance) {
-    List<Reading> measured = check.confirmedReadings(boat.under(Allowance.NONE));
-    List<Reading> cautious = check.confirmedReadings(boat.under(allowance));
+    List<CheckReading> measured = check.confirmedReadings(boat.under(Allowance.NONE));
+    List<CheckReading> cautious = check.confirmedReadings(boat.under(allowance));
     return measured.stream()
         .map(m -> finding(check.role(), m, twin(m, cautious), boat.units()))
         .toList();
@@ -22,14 +22,15 @@ public final class Findings {
 
   // A boat that comes to no such state once the allowance is off may give fewer readings: what is
   // missing is not met.
-  private static Reading twin(Reading measured, List<Reading> cautious) {
+  private static CheckReading twin(CheckReading measured, List<CheckReading> cautious) {
     return cautious.stream()
         .filter(c -> c.question().equals(measured.question()))
         .findFirst()
         .orElseGet(() -> measured.without("it comes to no such state"));
   }
 
-  private static Finding finding(Role role, Reading measured, Reading cautious, UnitFormat units) {
+  private static Finding finding(
+      Role role, CheckReading measured, CheckReading cautious, UnitFormat units) {
     return new Finding(
         measured.question(),
         role,
@@ -40,7 +41,7 @@ public final class Findings {
         note(measured, cautious, units));
   }
 
-  private static Outcome outcome(Reading measured, Reading cautious) {
+  private static Outcome outcome(CheckReading measured, CheckReading cautious) {
     if (!measured.assessed() || !cautious.assessed()) {
       return Outcome.NOT_ASSESSED;
     }
@@ -50,14 +51,14 @@ public final class Findings {
     return cautious.met() ? Outcome.MEETS : Outcome.BORDERLINE;
   }
 
-  private static String note(Reading measured, Reading cautious, UnitFormat units) {
+  private static String note(CheckReading measured, CheckReading cautious, UnitFormat units) {
     if (!measured.met() || cautious.met()) {
       return measured.note();
     }
     return "Allow for the tape and the scales and " + worse(cautious, units);
   }
 
-  private static String worse(Reading cautious, UnitFormat units) {
+  private static String worse(CheckReading cautious, UnitFormat units) {
     if (cautious.value().isEmpty() || cautious.margin().turnsOver()) {
       return cautious.note().isBlank() ? "it turns over" : cautious.note();
     }

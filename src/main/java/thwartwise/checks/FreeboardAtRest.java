@@ -20,11 +20,11 @@ public record FreeboardAtRest(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     Limit limit = limitFor(boat.model().form());
     LowestEdge lowest = LowestEdge.of(UsualPosture.of(rules, boat).atRest(), boat);
     return List.of(
-        new Reading(
+        new CheckReading(
             QUESTION,
             Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
             lowest.assessed(),

@@ -16,7 +16,7 @@ public record GettingBackIn(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     double adult = rules.value("design-person");
     LoadedBoat beside = boat.empty(Act.OTHERS_IN_THE_WATER);
     return Stream.of(
@@ -32,7 +32,7 @@ public record GettingBackIn(RuleSet rules) implements Check {
         .toList();
   }
 
-  private Reading reading(CheckId check, List<LoadedBoat> ways) {
+  private CheckReading reading(CheckId check, List<LoadedBoat> ways) {
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     return SwampedLevel.outOfUpright(
         rules,

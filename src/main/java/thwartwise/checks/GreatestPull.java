@@ -16,20 +16,20 @@ public record GreatestPull(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     return Stream.of(true, false)
         .flatMap(astern -> LineOut.of(rules, boat, astern).stream())
         .flatMap(line -> readings(boat, line))
         .toList();
   }
 
-  private Stream<Reading> readings(LoadedBoat boat, LineOut line) {
+  private Stream<CheckReading> readings(LoadedBoat boat, LineOut line) {
     CheckQuestion ahead = asked(Measure.PULL, line);
     CheckQuestion aside = asked(Measure.PULL_ABEAM, line);
     double expected = line.expected(boat);
     LowestEdge lowest = LowestEdge.of(boat.atRest(), boat);
     if (!(lowest.height().orElse(-1) >= 0)) {
-      Reading none =
+      CheckReading none =
           reading(boat, ahead, OptionalDouble.empty(), expected, lowest.assessed(), wet(lowest));
       return Stream.of(none, none.of(aside));
     }
@@ -47,7 +47,7 @@ public record GreatestPull(RuleSet rules) implements Check {
     return under + lowest.words();
   }
 
-  private Reading reading(
+  private CheckReading reading(
       LoadedBoat boat, CheckQuestion question, double greatest, double expected) {
     String note =
         "level pull before water comes in, against what current and wind may snatch end on";
@@ -56,14 +56,14 @@ public record GreatestPull(RuleSet rules) implements Check {
     return reading(boat, question, OptionalDouble.of(greatest), expected, true, note + further);
   }
 
-  private Reading reading(
+  private CheckReading reading(
       LoadedBoat boat,
       CheckQuestion question,
       OptionalDouble value,
       double expected,
       boolean assessed,
       String note) {
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atLeast(expected, value, Unit.NEWTON),
         assessed,

@@ -16,10 +16,10 @@ public record HardAgainstOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat seated) {
+  public List<CheckReading> readings(LoadedBoat seated) {
     LoadedBoat boat = UsualPosture.of(rules, seated);
     HeelReadings heeled = new HeelReadings(rules);
-    List<Reading> readings = new ArrayList<>();
+    List<CheckReading> readings = new ArrayList<>();
     if (boat.people().size() > 1) {
       readings.addAll(
           heeled.readings(

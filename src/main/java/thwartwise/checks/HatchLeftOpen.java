@@ -20,8 +20,8 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
-    List<Reading> readings = new ArrayList<>();
+  public List<CheckReading> readings(LoadedBoat boat) {
+    List<CheckReading> readings = new ArrayList<>();
     for (Opening hatch : boat.model().boat().openings()) {
       hatch
           .into()
@@ -31,7 +31,7 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
     return readings;
   }
 
-  private List<Reading> readings(LoadedBoat boat, Opening hatch, String chamber) {
+  private List<CheckReading> readings(LoadedBoat boat, Opening hatch, String chamber) {
     List<Space> filled = boat.counted().stream().filter(s -> s.part().isMeantBy(chamber)).toList();
     if (filled.isEmpty()) {
       return List.of();

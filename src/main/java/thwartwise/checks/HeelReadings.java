@@ -42,9 +42,9 @@ final class HeelReadings {
   }
 
   /** Two readings: heel, freeboard left. A loaded boat with nobody to move has none. */
-  List<Reading> readings(CheckId check, List<LoadedBoat> ways, String... things) {
-    List<Reading> heels = new ArrayList<>();
-    List<Reading> freeboards = new ArrayList<>();
+  List<CheckReading> readings(CheckId check, List<LoadedBoat> ways, String... things) {
+    List<CheckReading> heels = new ArrayList<>();
+    List<CheckReading> freeboards = new ArrayList<>();
     for (LoadedBoat way : ways) {
       if (way.isOutdoneAfloat()) {
         continue;
@@ -56,20 +56,20 @@ final class HeelReadings {
         break;
       }
     }
-    List<Reading> worst = new ArrayList<>();
-    heels.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
-    freeboards.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
+    List<CheckReading> worst = new ArrayList<>();
+    heels.stream().min(CheckReading.WORST_FIRST).ifPresent(worst::add);
+    freeboards.stream().min(CheckReading.WORST_FIRST).ifPresent(worst::add);
     return worst;
   }
 
-  private static boolean isAnyNotMet(List<Reading> readings) {
+  private static boolean isAnyNotMet(List<CheckReading> readings) {
     return readings.stream().anyMatch(r -> !r.met());
   }
 
-  private Reading heel(CheckQuestion question, LoadedBoat way, Equilibria rest) {
+  private CheckReading heel(CheckQuestion question, LoadedBoat way, Equilibria rest) {
     Limit base = rules.limit("offset-heel-base");
     OptionalDouble value = SteadyRest.greatest(rest, SteadyRest::heel);
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atMost(limit(base, way.model().form().length()), value, Unit.DEGREE),
         rest.assessed(),
@@ -82,10 +82,10 @@ final class HeelReadings {
     return share * Math.toRadians(base.value() + Math.pow(24 - length, 3) / 600);
   }
 
-  private Reading freeboard(CheckQuestion question, LoadedBoat way, Equilibria rest) {
+  private CheckReading freeboard(CheckQuestion question, LoadedBoat way, Equilibria rest) {
     Limit limit = rules.limit("freeboard-heeled");
     LowestEdge lowest = LowestEdge.of(rest, way, head);
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atLeast(limit.value(), lowest.height(), Unit.METRE),
         lowest.assessed(),

@@ -21,7 +21,7 @@ public record HoldingOnToOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     if (boat.people().isEmpty()) {
       return List.of();
     }

@@ -15,7 +15,7 @@ public record Kneeling(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     double share = rules.value("offset-share");
     List<LoadedBoat> ways = PeopleMoves.kneeling(boat, share);
     HeelReadings heeled = new HeelReadings(rules);
@@ -28,8 +28,8 @@ public record Kneeling(RuleSet rules) implements Check {
                         ? "seated " + FigureWords.of(r.margin(), boat.units())
                         : "seated no steady rest")
             .toList();
-    List<Reading> kneeling = heeled.readings(CheckId.KNEELING, ways);
-    List<Reading> readings = new ArrayList<>();
+    List<CheckReading> kneeling = heeled.readings(CheckId.KNEELING, ways);
+    List<CheckReading> readings = new ArrayList<>();
     for (int i = 0; i < kneeling.size(); i++) {
       String beside = figures.get(i);
       readings.add(kneeling.get(i).noted(n -> n.isBlank() ? beside : n + "; " + beside));

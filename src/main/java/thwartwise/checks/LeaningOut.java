@@ -13,7 +13,7 @@ public record LeaningOut(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     return new HeelReadings(rules).readings(CheckId.LEANING_OUT, PeopleMoves.leaningOut(boat));
   }
 }

@@ -19,22 +19,22 @@ public record LowSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     return PeopleMoves.everyone(boat.stiff(), 1, Act.EVERYONE_STIFF_ON_THE_LOW_SIDE).stream()
         .map(this::reading)
-        .min(Reading.WORST_FIRST)
+        .min(CheckReading.WORST_FIRST)
         .stream()
         .toList();
   }
 
-  private Reading reading(LoadedBoat low) {
+  private CheckReading reading(LoadedBoat low) {
     Side side = low.loading().centre().y() > 0 ? Side.PORT : Side.STARBOARD;
     return RightingCurve.toward(side, low.afloat(), low.edges())
         .map(curve -> reading(low, curve))
         .orElseGet(() -> reading(low, OptionalDouble.empty(), false, "no trim balances it"));
   }
 
-  private Reading reading(LoadedBoat low, RightingCurve curve) {
+  private CheckReading reading(LoadedBoat low, RightingCurve curve) {
     RightingCurve.Point greatest = curve.greatest();
     boolean rights = greatest.arm() > 0;
     String note =
@@ -61,8 +61,9 @@ public record LowSide(RuleSet rules) implements Check {
         () -> units.moment(newtonMetres, UnitFormat.Side.DOWN));
   }
 
-  private Reading reading(LoadedBoat low, OptionalDouble value, boolean assessed, String note) {
-    return new Reading(
+  private CheckReading reading(
+      LoadedBoat low, OptionalDouble value, boolean assessed, String note) {
+    return new CheckReading(
         CheckQuestion.of(CheckId.LOW_SIDE, Measure.WORK),
         Margin.atLeast(rules.value("low-side-work"), value, Unit.NEWTON_METRE),
         assessed,

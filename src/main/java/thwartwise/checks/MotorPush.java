@@ -23,7 +23,7 @@ public record MotorPush(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     return boat.model().boat().propulsion() instanceof Propulsion.Outboard motor
         ? new HeelReadings(rules).readings(CheckId.MOTOR_HARD_OVER, bothSides(boat, motor))
         : List.of();

@@ -24,12 +24,12 @@ public record OneChamberLost(RuleSet rules) implements Check {
 
   /** The worst chamber to lose; a boat with none that counts has nothing to lose here. */
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
-    return boat.counted().stream().map(s -> reading(boat, s)).min(Reading.WORST_FIRST).stream()
+  public List<CheckReading> readings(LoadedBoat boat) {
+    return boat.counted().stream().map(s -> reading(boat, s)).min(CheckReading.WORST_FIRST).stream()
         .toList();
   }
 
-  private Reading reading(LoadedBoat boat, Space lost) {
+  private CheckReading reading(LoadedBoat boat, Space lost) {
     return SwampedLift.toSpare(
         rules,
         boat,

@@ -27,7 +27,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     LoadedBoat moored = boat.empty(Act.LEFT_AT_THE_MOORING);
     LooseWater water = moored.looseWater();
     double trouble =
@@ -38,7 +38,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
     UnitFormat units = boat.units();
     Limit limit = rules.limit("rain");
     return List.of(
-        new Reading(
+        new CheckReading(
             CheckQuestion.of(CheckId.RAIN_AT_THE_MOORING, Measure.RAIN),
             Margin.atLeast(
                 limit.value() / 1000, OptionalDouble.of(trouble / area), Unit.MILLIMETRE),

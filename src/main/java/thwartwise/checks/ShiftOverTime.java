@@ -32,12 +32,12 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     if (boat.people().isEmpty() || !boat.atRest().allUpright()) {
       return List.of();
     }
-    List<Reading> one = new ArrayList<>();
-    List<Reading> all = new ArrayList<>();
+    List<CheckReading> one = new ArrayList<>();
+    List<CheckReading> all = new ArrayList<>();
     for (Side side : boat.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
       double to = -side.sign();
       for (int i = 0; i < boat.people().size(); i++) {
@@ -50,13 +50,13 @@ public record ShiftOverTime(RuleSet rules) implements Check {
         all.addAll(readings(ALL, boat, people, "", side));
       }
     }
-    List<Reading> worst = new ArrayList<>();
-    one.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
-    all.stream().min(Reading.WORST_FIRST).ifPresent(worst::add);
+    List<CheckReading> worst = new ArrayList<>();
+    one.stream().min(CheckReading.WORST_FIRST).ifPresent(worst::add);
+    all.stream().min(CheckReading.WORST_FIRST).ifPresent(worst::add);
     return worst;
   }
 
-  private List<Reading> readings(
+  private List<CheckReading> readings(
       CheckQuestion question, LoadedBoat boat, List<Body> people, String who, Side side) {
     LoadCaseStep moved =
         new LoadCaseStep.MovedInTime(who, rules.value("shift-time"), Optional.of(side), false);
@@ -70,7 +70,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
     return side.sign() * boat.atRest().worst().map(Pose::heel).orElse(0.0);
   }
 
-  private Reading reading(
+  private CheckReading reading(
       CheckQuestion question, LoadedBoat before, LoadedBoat after, Side side, double from) {
     Optional<RightingCurve> old = RightingCurve.toward(side, before.afloat(), before.edges());
     Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
@@ -89,7 +89,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
     return reading(question, after, swing.heel(), flooding, true, note);
   }
 
-  private Reading reading(
+  private CheckReading reading(
       CheckQuestion question,
       LoadedBoat after,
       OptionalDouble value,
@@ -97,7 +97,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       boolean assessed,
       String note) {
     Limit time = rules.limit("shift-time");
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atMost(limit, value, Unit.DEGREE),
         assessed,

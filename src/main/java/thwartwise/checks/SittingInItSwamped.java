@@ -16,7 +16,7 @@ public record SittingInItSwamped(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     if (boat.people().isEmpty() || !SwampedCrew.holdsOn(boat.model(), rules)) {
       return List.of();
     }

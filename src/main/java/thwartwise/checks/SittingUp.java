@@ -15,7 +15,7 @@ public record SittingUp(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     if (!UsualPosture.kneels(rules, boat)) {
       return List.of();
     }

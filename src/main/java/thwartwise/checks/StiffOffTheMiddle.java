@@ -20,7 +20,7 @@ public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Chec
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     if (boat.people().isEmpty() || Canoe.is(boat.model().form(), rules) != ofCanoes) {
       return List.of();
     }

@@ -40,10 +40,10 @@ public record SuddenShift(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     Equilibria before = boat.atRest();
-    List<Reading> one = new ArrayList<>();
-    List<Reading> all = new ArrayList<>();
+    List<CheckReading> one = new ArrayList<>();
+    List<CheckReading> all = new ArrayList<>();
     for (Side side : boat.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
       for (int i = 0; i < boat.people().size(); i++) {
         Body body = boat.people().get(i);
@@ -55,14 +55,16 @@ public record SuddenShift(RuleSet rules) implements Check {
         all.addAll(readings(ALL, before, boat, people, "", side));
       }
     }
-    return Stream.of(one, all).flatMap(r -> r.stream().min(Reading.WORST_FIRST).stream()).toList();
+    return Stream.of(one, all)
+        .flatMap(r -> r.stream().min(CheckReading.WORST_FIRST).stream())
+        .toList();
   }
 
   private static Body atSide(Body body, Side side) {
     return body.hardToSide(-side.sign());
   }
 
-  private static List<Reading> readings(
+  private static List<CheckReading> readings(
       CheckQuestion question,
       Equilibria before,
       LoadedBoat boat,
@@ -76,7 +78,7 @@ public record SuddenShift(RuleSet rules) implements Check {
         .toList();
   }
 
-  private static Reading reading(
+  private static CheckReading reading(
       CheckQuestion question, Equilibria before, LoadedBoat after, Side side) {
     if (!before.allUpright()) {
       OptionalDouble none = OptionalDouble.empty();
@@ -112,7 +114,7 @@ public record SuddenShift(RuleSet rules) implements Check {
         () -> units.moment(moment, UnitFormat.Side.UP));
   }
 
-  private static Reading atRest(CheckQuestion question, LoadedBoat after, double flooding) {
+  private static CheckReading atRest(CheckQuestion question, LoadedBoat after, double flooding) {
     Equilibria rest = after.atRest();
     return reading(
         question,
@@ -123,14 +125,14 @@ public record SuddenShift(RuleSet rules) implements Check {
         "no swing could be followed: where it would rest, against half of where water comes in");
   }
 
-  private static Reading reading(
+  private static CheckReading reading(
       CheckQuestion question,
       LoadedBoat after,
       OptionalDouble value,
       double limit,
       boolean assessed,
       String note) {
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atMost(limit, value, Unit.DEGREE),
         assessed,

@@ -26,12 +26,12 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   /** A boat that is held on to is not sat in. */
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     return SwampedCrew.holdsOn(boat.model(), rules) ? List.of() : seated(boat);
   }
 
   /** The same whatever the crew is meant to do. */
-  List<Reading> seated(LoadedBoat boat) {
+  List<CheckReading> seated(LoadedBoat boat) {
     Equilibria poses = boat.swampedRest(List.of());
     HullForm form = boat.model().form();
     double loss = boat.allowance().freeboardLoss();
@@ -59,19 +59,19 @@ public record SwampedLevel(RuleSet rules) implements Check {
     return CheckQuestion.of(CheckId.SWAMPED_LEVEL, measure);
   }
 
-  private static Reading heel(
+  private static CheckReading heel(
       RuleSet rules, Measure measure, String limit, LoadedBoat boat, Equilibria poses) {
     OptionalDouble heel = SteadyRest.greatest(poses, SteadyRest::heel);
     return angle(rules, asked(measure), limit, heel, boat, poses);
   }
 
   /** How far from upright it lies at the worst of its poses, heel and trim together. */
-  static Reading outOfUpright(
+  static CheckReading outOfUpright(
       RuleSet rules, CheckQuestion question, String limit, LoadedBoat boat, Equilibria poses) {
     return angle(rules, question, limit, SteadyRest.greatest(poses, Pose::tilt), boat, poses);
   }
 
-  private static Reading angle(
+  private static CheckReading angle(
       RuleSet rules,
       CheckQuestion question,
       String limit,
@@ -79,7 +79,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       LoadedBoat boat,
       Equilibria poses) {
     Limit most = rules.limit(limit);
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atMost(Math.toRadians(most.value()), value, Unit.DEGREE),
         poses.assessed(),
@@ -105,7 +105,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
     return points.stream().mapToDouble(pose::above).max().orElseThrow();
   }
 
-  private static Reading reading(
+  private static CheckReading reading(
       Measure measure,
       boolean atLeast,
       Limit limit,
@@ -114,7 +114,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       Equilibria poses) {
     String note = SteadyRest.words(poses);
     boolean clear = !atLeast && value.orElse(0) < 0;
-    return new Reading(
+    return new CheckReading(
         asked(measure),
         new Margin(value, limit.value(), atLeast, Unit.METRE),
         poses.assessed(),

@@ -30,7 +30,7 @@ public record SwampedLift(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     String note =
         SwampedCrew.holdsOn(boat.model(), rules) && !boat.people().isEmpty()
             ? "everyone in the water with hands on it: nobody sits in it"
@@ -42,14 +42,14 @@ public record SwampedLift(RuleSet rules) implements Check {
    * Lift to spare without some chambers, against what each person needs: of the boat with everyone
    * seated in it, or in the water with hands on it, in whatever pose.
    */
-  static Reading toSpare(
+  static CheckReading toSpare(
       RuleSet rules, LoadedBoat boat, CheckQuestion question, Collection<Space> lost, String note) {
     Limit each = rules.limit("swamped-lift-per-person");
     LoadedBoat crewed =
         SwampedCrew.holdsOn(boat.model(), rules) && !boat.people().isEmpty()
             ? boat.empty(Act.HANDS_ON_IT)
             : boat;
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atLeast(
             each.value() * boat.people().size(),

@@ -34,19 +34,19 @@ public record SwampedMargin(RuleSet rules) implements Check {
 
   /** A boat that is held on to is not sat in. */
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     return SwampedCrew.holdsOn(boat.model(), rules) ? List.of() : seated(boat);
   }
 
   /** The same whatever the crew is meant to do; nobody in it is nobody off the middle line. */
-  List<Reading> seated(LoadedBoat boat) {
+  List<CheckReading> seated(LoadedBoat boat) {
     if (boat.people().isEmpty()) {
       return List.of();
     }
     double off = rules.value("off-middle");
     List<LoadedBoat> half =
         PeopleMoves.partly(boat, rules.value("swamped-side-share"), rules.value("offset-share"));
-    Reading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
+    CheckReading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
     boolean answered =
         boat.isHurried()
             && side.met()
@@ -70,12 +70,12 @@ public record SwampedMargin(RuleSet rules) implements Check {
         .allMatch(i -> Math.abs(after.people().get(i).y() - before.people().get(i).y()) >= off);
   }
 
-  private Reading reading(CheckQuestion question, String limit, List<LoadedBoat> ways) {
+  private CheckReading reading(CheckQuestion question, String limit, List<LoadedBoat> ways) {
     Limit most = rules.limit(limit);
     double greatest = Math.toRadians(most.value());
     Equilibria poses = rest(ways, greatest);
     OptionalDouble value = SteadyRest.greatest(poses, Pose::tilt);
-    return new Reading(
+    return new CheckReading(
         question,
         Margin.atMost(greatest, value, Unit.DEGREE),
         poses.assessed(),

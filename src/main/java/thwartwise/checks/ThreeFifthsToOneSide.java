@@ -15,7 +15,7 @@ public record ThreeFifthsToOneSide(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways =
         PeopleMoves.everyone(
             UsualPosture.of(rules, boat),

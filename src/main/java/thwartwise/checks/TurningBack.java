@@ -23,7 +23,7 @@ public record TurningBack(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     LoadedBoat beside = boat.empty(Act.NOBODY_UNDER_IT);
     CapsizedBoat capsized = CapsizedBoat.of(beside.swamped(List.of()));
     double lightest =
@@ -45,7 +45,7 @@ public record TurningBack(RuleSet rules) implements Check {
             lightest));
   }
 
-  private Reading reading(
+  private CheckReading reading(
       Measure measure,
       String limit,
       String how,
@@ -54,7 +54,7 @@ public record TurningBack(RuleSet rules) implements Check {
       double lightest) {
     Limit share = rules.limit(limit);
     double lever = share.value() * beside.model().form().beam() / 2;
-    return new Reading(
+    return new CheckReading(
         CheckQuestion.of(CheckId.TURNING_BACK, measure),
         Margin.atMost(lightest * Gravity.STANDARD * lever, capsized.effort(), Unit.NEWTON_METRE),
         capsized.assessed(),

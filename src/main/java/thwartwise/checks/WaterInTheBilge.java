@@ -21,14 +21,14 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     LooseWater water = boat.looseWater();
     List<Bay> bays = new ArrayList<>(List.of(Bay.WHOLE));
     bays.addAll(Bay.each(boat.model()));
     return bays.stream().flatMap(bay -> of(boat, water, bay).stream()).toList();
   }
 
-  private List<Reading> of(LoadedBoat boat, LooseWater water, Bay bay) {
+  private List<CheckReading> of(LoadedBoat boat, LooseWater water, Bay bay) {
     WaterLimits limits = WaterLimits.of(water, bay, boat.edges());
     double full = water.capacity(bay);
     return List.of(
@@ -51,7 +51,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
     return limits.edgeAt().isBlank() ? "it rolls over then" : "at the " + limits.edgeAt();
   }
 
-  private Reading reading(
+  private CheckReading reading(
       LoadedBoat boat,
       Bay bay,
       Measure measure,
@@ -59,7 +59,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
       double otherwise,
       String note) {
     Limit limit = rules.limit("loose-water");
-    return new Reading(
+    return new CheckReading(
         new CheckQuestion(
             CheckId.LOOSE_WATER, measure, bay == Bay.WHOLE ? List.of() : List.of(bay.name())),
         Margin.atLeast(

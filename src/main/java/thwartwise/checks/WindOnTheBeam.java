@@ -21,7 +21,7 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
   }
 
   @Override
-  public List<Reading> readings(LoadedBoat boat) {
+  public List<CheckReading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways =
         boat.atRest().worst().map(pose -> bothSides(boat, pose)).orElse(List.of(boat));
     return new HeelReadings(rules, rules.value("wind-heel-share"))

@@ -54,7 +54,7 @@ public final class AssignmentSearch {
     boolean apart = assignment.places().stream().distinct().count() == members.size();
     List<Packing> packings = Packing.of(assignment.places().stream().map(places::get).toList());
     Set<List<Body>> ways = new LinkedHashSet<>();
-    for (List<Double> masses : Mixtures.of(members)) {
+    for (List<Double> masses : MassMixtures.of(members)) {
       for (boolean heavyLast : apart ? List.of(false) : orders) {
         for (Packing packing : packings) {
           ways.add(assignment.bodies(judge.model(), masses, heavyLast, packing));
@@ -70,7 +70,8 @@ public final class AssignmentSearch {
 
   /** False proves that they find no seating, without trying one. */
   boolean mayBeLifted(List<NamedPerson> members) {
-    return Mixtures.of(members).stream().allMatch(masses -> judge.mayBeLifted(anywhere(masses)));
+    return MassMixtures.of(members).stream()
+        .allMatch(masses -> judge.mayBeLifted(anywhere(masses)));
   }
 
   private List<Body> anywhere(List<Double> masses) {

@@ -1,7 +1,7 @@
 package thwartwise.crew;
 
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.FigureWords;
-import thwartwise.checks.Reading;
 import thwartwise.measure.UnitFormat;
 
 /**
@@ -9,7 +9,7 @@ import thwartwise.measure.UnitFormat;
  *
  * @param afterAllowance whether it is only so once the allowance for tape and scales is taken off
  */
-public record Breach(Reading reading, boolean afterAllowance) {
+public record Breach(CheckReading reading, boolean afterAllowance) {
 
   /** As measured before after the allowance, then the lesser margin. */
   Breach worse(Breach other) {

@@ -21,7 +21,7 @@ import thwartwise.boat.Space;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
-import thwartwise.checks.Reading;
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.Role;
 import thwartwise.geometry.Box;
 import thwartwise.loadcase.Allowance;
@@ -133,7 +133,7 @@ public final class CrewAssessment {
   Headroom headroom(Asked asked) {
     Headroom least = Headroom.UNLIMITED;
     for (Check check : asked.checks) {
-      for (Reading reading : check.confirmedReadings(asked.loadedBoat)) {
+      for (CheckReading reading : check.confirmedReadings(asked.loadedBoat)) {
         least = least.and(Headroom.of(reading, check.aboutSwamped()));
         if (!least.isMet()) {
           return least;
@@ -250,7 +250,7 @@ public final class CrewAssessment {
     double least = Double.POSITIVE_INFINITY;
     for (LoadedBoat t : List.of(hurried(loadedBoat).under(allowance), hurried(loadedBoat))) {
       for (Check check : soonest) {
-        for (Reading reading : check.confirmedReadings(t)) {
+        for (CheckReading reading : check.confirmedReadings(t)) {
           least = Math.min(least, reading.margin().share());
         }
         if (least < enough) {
@@ -265,7 +265,7 @@ public final class CrewAssessment {
   List<QuestionMargin> margins(List<LoadedBoat> loadedBoats) {
     List<QuestionMargin> worst = new ArrayList<>();
     for (Check check : limiting) {
-      List<List<Reading>> all =
+      List<List<CheckReading>> all =
           loadedBoats.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
       int readings = all.stream().mapToInt(List::size).min().orElse(0);
       for (int i = 0; i < readings; i++) {
@@ -296,8 +296,8 @@ public final class CrewAssessment {
     return loadedBoat.remembering(balances);
   }
 
-  private static boolean allMet(List<Reading> readings) {
-    return readings.stream().allMatch(Reading::met);
+  private static boolean allMet(List<CheckReading> readings) {
+    return readings.stream().allMatch(CheckReading::met);
   }
 
   /**
@@ -321,7 +321,7 @@ public final class CrewAssessment {
     for (Check check : limiting) {
       check.confirmedReadings(loadedBoat).stream()
           .filter(r -> !r.met())
-          .map(Reading::question)
+          .map(CheckReading::question)
           .forEach(names::add);
     }
     return names.size();
@@ -360,7 +360,7 @@ public final class CrewAssessment {
   }
 
   private static void note(
-      List<Reading> readings, boolean afterAllowance, Map<CheckQuestion, Breach> worst) {
+      List<CheckReading> readings, boolean afterAllowance, Map<CheckQuestion, Breach> worst) {
     readings.stream()
         .filter(r -> !r.met())
         .forEach(r -> worst.merge(r.question(), new Breach(r, afterAllowance), Breach::worse));

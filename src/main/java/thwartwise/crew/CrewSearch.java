@@ -26,7 +26,7 @@ public final class CrewSearch {
   private final double lightest;
   private final double heaviest;
   private final List<Place> places;
-  private final WaysToSit ways;
+  private final SeatingCount ways;
   private final Map<Seating, SeatingWalk> walks = new ConcurrentHashMap<>();
   private final Supplier<Integer> adults = Lazy.of(this::countAdults);
   private final Map<Integer, Double> each = new ConcurrentHashMap<>();
@@ -37,7 +37,7 @@ public final class CrewSearch {
     this.lightest = rules.value("lightest-person");
     this.heaviest = rules.value("heaviest-person");
     this.places = judge.model().boat().places();
-    this.ways = WaysToSit.of(judge.model());
+    this.ways = SeatingCount.of(judge.model());
   }
 
   /** Every seating of nobody up to so many people that is allowed at a mass. */
@@ -54,7 +54,7 @@ public final class CrewSearch {
     return ways.tried();
   }
 
-  WaysToSit ways() {
+  SeatingCount ways() {
     return ways;
   }
 

@@ -41,7 +41,7 @@ public final class CrewSeating {
 
   /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
   public static CrewAnswer of(BoatModel model, RuleSet rules, List<NamedPerson> members) {
-    return of(model, new RulesApplied(model, RuleBook.of(rules)), members, false);
+    return of(model, new AppliedRules(model, RuleBook.of(rules)), members, false);
   }
 
   /**
@@ -49,11 +49,11 @@ public final class CrewSeating {
    * limit of the boat: somebody who reads that number must be able to rely on it.
    */
   public static CrewAnswer of(BoatModel model, RuleBook book, List<NamedPerson> members) {
-    return of(model, new RulesApplied(model, book), members, true);
+    return of(model, new AppliedRules(model, book), members, true);
   }
 
   private static CrewAnswer of(
-      BoatModel model, RulesApplied applied, List<NamedPerson> members, boolean withinLoad) {
+      BoatModel model, AppliedRules applied, List<NamedPerson> members, boolean withinLoad) {
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
@@ -61,7 +61,7 @@ public final class CrewSeating {
     if (!outside.isEmpty()) {
       return CrewAnswer.nobody(members, outside);
     }
-    String tooMany = WaysToSit.tooMany(model, members.size());
+    String tooMany = SeatingCount.tooMany(model, members.size());
     if (!tooMany.isEmpty()) {
       return CrewAnswer.nobody(members, List.of(tooMany));
     }

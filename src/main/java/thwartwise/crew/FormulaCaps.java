@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
-import thwartwise.rules.Standing;
+import thwartwise.rules.FigureStatus;
 
 /**
  * The caps that published rules lay on people and load; of those that take part the lowest rules. A
@@ -32,8 +32,8 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
         new CapacityFigure(
             "",
             name,
-            Standing.TAKES_PART,
-            Caps.LOAD,
+            FigureStatus.TAKES_PART,
+            CapKind.LOAD,
             load,
             OptionalInt.empty(),
             OptionalDouble.empty(),
@@ -44,12 +44,12 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
 
   /** Mass of people the rules leave, kg. */
   double room() {
-    return Math.max(0, Math.min(least(Caps.PEOPLE, CapacityFigure::value), load() - kit));
+    return Math.max(0, Math.min(least(CapKind.PEOPLE, CapacityFigure::value), load() - kit));
   }
 
   /** Mass of everything not built in, kg. */
   double load() {
-    return least(Caps.LOAD, CapacityFigure::value);
+    return least(CapKind.LOAD, CapacityFigure::value);
   }
 
   /** The most people of any mass. */
@@ -88,11 +88,11 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
     return Math.min(byMass, figure.persons().orElse(Integer.MAX_VALUE));
   }
 
-  private double least(Caps caps, ToDoubleFunction<CapacityFigure> number) {
+  private double least(CapKind caps, ToDoubleFunction<CapacityFigure> number) {
     return of(caps).mapToDouble(number).min().orElse(Double.POSITIVE_INFINITY);
   }
 
-  private Stream<CapacityFigure> of(Caps caps) {
+  private Stream<CapacityFigure> of(CapKind caps) {
     return figures.stream().filter(f -> f.caps() == caps);
   }
 }

@@ -1,6 +1,6 @@
 package thwartwise.crew;
 
-import thwartwise.checks.Reading;
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.Unit;
 
 /**
@@ -25,7 +25,7 @@ public record Headroom(double mass) {
 
   private static final double SWAMPED_STEEP = 0.04;
 
-  static Headroom of(Reading reading, boolean swamped) {
+  static Headroom of(CheckReading reading, boolean swamped) {
     if (!reading.met()) {
       return NOT_MET;
     }

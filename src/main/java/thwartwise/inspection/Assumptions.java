@@ -56,7 +56,7 @@ final class Assumptions {
     all.add(forces(rules, units));
     all.add(water(rules, units));
     all.add(WaterLimits.figures());
-    all.addAll(WatersAssumed.texts(rules, boat.waters(), units));
+    all.addAll(AssumedWaters.texts(rules, boat.waters(), units));
     return all;
   }
 

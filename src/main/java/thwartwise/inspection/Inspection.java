@@ -28,17 +28,17 @@ import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Findings;
 import thwartwise.checks.Outcome;
-import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
+import thwartwise.crew.AppliedRules;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Lazy;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
-import thwartwise.crew.RulesApplied;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.Crew;
@@ -55,7 +55,7 @@ public final class Inspection implements InspectedBoat {
   private final BoatModel model;
   private final LocalDate date;
   private final RuleBook book;
-  private final RulesApplied applied;
+  private final AppliedRules applied;
   private final RuleSet rules;
   private final CrewAssessment judge;
   private final Limits limits;
@@ -74,7 +74,7 @@ public final class Inspection implements InspectedBoat {
     this.model = model;
     this.date = date;
     this.book = book;
-    this.applied = new RulesApplied(model, book);
+    this.applied = new AppliedRules(model, book);
     this.rules = applied.inForce();
     this.judge = new CrewAssessment(model, rules);
     this.limits = new Limits(judge, rules, applied.caps());
@@ -221,7 +221,7 @@ public final class Inspection implements InspectedBoat {
   }
 
   @Override
-  public List<Reading> limitingReadings(Seating seating, List<Double> masses) {
+  public List<CheckReading> limitingReadings(Seating seating, List<Double> masses) {
     LoadedBoat cautious =
         judge.remembering(judge.loadedBoat(seating, masses)).under(Allowance.of(rules, model));
     return checks(Role.LIMITS_CREW).stream()

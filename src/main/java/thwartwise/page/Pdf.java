@@ -27,7 +27,7 @@ public final class Pdf {
     // The terminal belongs to the person, not to the libraries.
     XRLog.setLoggingEnabled(false);
     // Else the library reads every font of the machine and keeps a list in the home folder.
-    FontMappers.set(new OnlyOurTypeface());
+    FontMappers.set(new TypefaceIsolation());
   }
 
   private Pdf() {}

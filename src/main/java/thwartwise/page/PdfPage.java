@@ -15,10 +15,10 @@ public final class PdfPage {
    * @param markup of the page, as a whole file
    */
   public static byte[] of(Page page, Function<Page, String> markup, OffsetDateTime written) {
-    KnownLetters letters = KnownLetters.of(markup.apply(page));
+    SupportedLetters letters = SupportedLetters.of(markup.apply(page));
     String whole =
         letters.marked()
-            ? KnownLetters.of(markup.apply(page.paragraph(KnownLetters.SAID))).words()
+            ? SupportedLetters.of(markup.apply(page.paragraph(SupportedLetters.SAID))).words()
             : letters.words();
     try {
       return Pdf.of(whole, written);

@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thwartwise.boat.KeptMeasurement;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
@@ -64,7 +64,7 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
       String note) {
 
     /** One that is not met limits the crew, to nobody, until it is kept with a reason. */
-    PlausibilityFinding about(DoubtId id, List<KeptMeasurement> all) {
+    PlausibilityFinding about(DoubtId id, List<ConfirmedMeasurement> all) {
       return about(id, all, figure());
     }
 
@@ -79,12 +79,13 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
     }
 
     /** The same, of a thing of which more is measured than is told. */
-    PlausibilityFinding about(DoubtId id, List<KeptMeasurement> all, String measured) {
-      List<KeptMeasurement> about = all.stream().filter(k -> k.about().equals(id.text())).toList();
+    PlausibilityFinding about(DoubtId id, List<ConfirmedMeasurement> all, String measured) {
+      List<ConfirmedMeasurement> about =
+          all.stream().filter(k -> k.about().equals(id.text())).toList();
       Optional<String> kept =
           about.stream()
               .filter(k -> k.standsFor(measured))
-              .map(KeptMeasurement::reason)
+              .map(ConfirmedMeasurement::reason)
               .findFirst();
       Finding finding =
           new Finding(

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param faults what was changed, added or lost
  */
 public record BoatRecords(
-    String folder, List<KeptRecord> kept, List<String> unreadable, List<String> faults) {
+    String folder, List<RecordEntry> kept, List<String> unreadable, List<String> faults) {
   public BoatRecords {
     kept = List.copyOf(kept);
     unreadable = List.copyOf(unreadable);
@@ -20,7 +20,7 @@ public record BoatRecords(
   }
 
   /** The newest record of the chain, or of those outside it when there is none. */
-  public Optional<KeptRecord> last() {
+  public Optional<RecordEntry> last() {
     return kept.stream()
         .filter(record -> record.number().isPresent())
         .reduce((earlier, later) -> later)
@@ -33,7 +33,7 @@ public record BoatRecords(
   }
 
   /** The record of that number, name, file name or handle. */
-  public Optional<KeptRecord> named(String typed) {
+  public Optional<RecordEntry> named(String typed) {
     String name = typed.endsWith(".json") ? typed.substring(0, typed.length() - 5) : typed;
     return kept.stream()
         .filter(record -> record.handle().equals(name) || record.name().equals(name))
@@ -41,7 +41,7 @@ public record BoatRecords(
         .or(() -> numbered(name));
   }
 
-  private Optional<KeptRecord> numbered(String typed) {
+  private Optional<RecordEntry> numbered(String typed) {
     return kept.stream()
         .filter(record -> record.number().isPresent())
         .filter(record -> typed.equals(Integer.toString(record.number().getAsInt())))
@@ -49,7 +49,7 @@ public record BoatRecords(
   }
 
   /** The later record that corrects this one. */
-  public Optional<KeptRecord> correctionOf(KeptRecord wrong) {
+  public Optional<RecordEntry> correctionOf(RecordEntry wrong) {
     return kept.stream()
         .filter(record -> record.corrects().map(c -> c.record().equals(wrong.name())).orElse(false))
         .reduce((earlier, later) -> later);

@@ -15,20 +15,20 @@ import java.util.Optional;
  * leaves no trace in them; the hash of a record noted elsewhere shows that too.
  */
 public final class Chain {
-  private final Map<String, LyingRecord> left = new HashMap<>();
+  private final Map<String, StoredRecord> left = new HashMap<>();
   private final Map<Integer, ChainList.Line> lines = new HashMap<>();
   private final List<String> faults = new ArrayList<>();
-  private final Map<Integer, LyingRecord> walked = new HashMap<>();
+  private final Map<Integer, StoredRecord> walked = new HashMap<>();
 
   private final boolean listThere;
 
-  private Chain(boolean listThere, List<LyingRecord> lying) {
+  private Chain(boolean listThere, List<StoredRecord> lying) {
     this.listThere = listThere;
     lying.forEach(record -> left.put(record.file(), record));
   }
 
   /** What was changed, added or lost, in words; empty when everything fits. */
-  public static List<String> faults(ChainList list, List<LyingRecord> lying) {
+  public static List<String> faults(ChainList list, List<StoredRecord> lying) {
     ChainList known = list.there() ? list : listed(lying);
     Chain chain = new Chain(list.there(), lying);
     chain.list(list, lying, known);
@@ -42,25 +42,25 @@ public final class Chain {
    * The list as the records themselves give it: those from before there were chains by name, then
    * each where it says it stands.
    */
-  public static ChainList listed(List<LyingRecord> lying) {
+  public static ChainList listed(List<StoredRecord> lying) {
     List<ChainList.Line> lines = new ArrayList<>();
     lying.stream()
-        .filter(LyingRecord::isOld)
-        .sorted(Comparator.comparing(LyingRecord::file))
+        .filter(StoredRecord::isOld)
+        .sorted(Comparator.comparing(StoredRecord::file))
         .forEach(old -> lines.add(new ChainList.Line(lines.size() + 1, old.file(), old.hash())));
     lying.stream()
         .filter(record -> record.link().isPresent())
-        .sorted(Comparator.comparingInt(LyingRecord::number).thenComparing(LyingRecord::file))
+        .sorted(Comparator.comparingInt(StoredRecord::number).thenComparing(StoredRecord::file))
         .forEach(record -> lines.add(line(record)));
     return new ChainList(false, lines, List.of(), List.of());
   }
 
-  private static ChainList.Line line(LyingRecord record) {
+  private static ChainList.Line line(StoredRecord record) {
     return new ChainList.Line(
         record.number(), record.file(), record.stated().orElse(record.hash()));
   }
 
-  private void list(ChainList list, List<LyingRecord> lying, ChainList known) {
+  private void list(ChainList list, List<StoredRecord> lying, ChainList known) {
     boolean chained = lying.stream().anyMatch(record -> record.link().isPresent());
     if (!list.there() && chained) {
       int last = known.lines().stream().mapToInt(ChainList.Line::number).max().orElse(0);
@@ -92,7 +92,7 @@ public final class Chain {
       unlisted(number);
       return;
     }
-    LyingRecord record = left.remove(line.file());
+    StoredRecord record = left.remove(line.file());
     if (record == null) {
       gone(line);
       return;
@@ -101,7 +101,7 @@ public final class Chain {
     judge(line, record);
   }
 
-  private void judge(ChainList.Line line, LyingRecord record) {
+  private void judge(ChainList.Line line, StoredRecord record) {
     int number = line.number();
     boolean listed = record.hash().equals(line.hash());
     if (!record.fitsItself()) {
@@ -119,7 +119,7 @@ public final class Chain {
   }
 
   /** Only of a record that is as it was kept. */
-  private void place(ChainList.Line line, LyingRecord record) {
+  private void place(ChainList.Line line, StoredRecord record) {
     int says = record.link().map(ChainLink::number).orElse(line.number());
     if (says != line.number()) {
       faults.add(ChainFault.wrongNumber(line, says));
@@ -128,12 +128,12 @@ public final class Chain {
     }
   }
 
-  private boolean followsTheOneBefore(int number, LyingRecord record) {
+  private boolean followsTheOneBefore(int number, StoredRecord record) {
     if (number == 1) {
       return record.link().flatMap(ChainLink::previous).isEmpty();
     }
     ChainList.Line before = lines.get(number - 1);
-    LyingRecord there = walked.get(number - 1);
+    StoredRecord there = walked.get(number - 1);
     // Where the one before is gone or changed that has been told; its line still vouches for it.
     return before == null && there == null
         || before != null && record.follows(before.hash())
@@ -147,7 +147,7 @@ public final class Chain {
   }
 
   private void gone(ChainList.Line line) {
-    Optional<LyingRecord> other =
+    Optional<StoredRecord> other =
         left.values().stream()
             .filter(record -> record.hash().equals(line.hash()) && record.fitsItself())
             .filter(
@@ -163,7 +163,7 @@ public final class Chain {
 
   /** No line of that number: the line was taken out, or the record went with it. */
   private void unlisted(int number) {
-    Optional<LyingRecord> there =
+    Optional<StoredRecord> there =
         left.values().stream()
             .filter(record -> record.fitsItself() && nextFollows(number, record.hash()))
             .findFirst();
@@ -180,11 +180,11 @@ public final class Chain {
   private void rest() {
     int last = lines.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
     left.values().stream()
-        .sorted(Comparator.comparing(LyingRecord::file))
+        .sorted(Comparator.comparing(StoredRecord::file))
         .forEach(record -> faults.add(extra(record, last)));
   }
 
-  private String extra(LyingRecord record, int last) {
+  private String extra(StoredRecord record, int last) {
     ChainList.Line end = lines.get(last);
     if (end != null && record.isNextAfter(end)) {
       return ChainFault.unlistedLast(last + 1, record.file());

@@ -109,7 +109,7 @@ final class ChainFault {
         number, file);
   }
 
-  static String added(LyingRecord record) {
+  static String added(StoredRecord record) {
     String what =
         record
             .unreadable()
@@ -120,7 +120,7 @@ final class ChainFault {
     return told("%s was added: %s.", PrintableText.of(record.file()), what) + boat;
   }
 
-  static String unreadable(LyingRecord record) {
+  static String unreadable(StoredRecord record) {
     return told("%s cannot be read as a record.", PrintableText.of(record.file()));
   }
 

@@ -14,20 +14,20 @@ public final class Changes {
   /** Changes to the boat and its kit; a leak test is taken as made today. */
   public static List<Change> toTheBoat(BoatModel model, LocalDate today) {
     return Stream.of(
-            ChambersProven.of(model, today),
-            ChambersSealed.of(model, today),
-            KitMoved.of(model),
-            EdgesRaised.of(model),
-            FoamAdded.of(model),
-            SeatsLowered.of(model, today),
-            KitLeft.of(model.boat()))
+            ChamberTesting.of(model, today),
+            ChamberSealing.of(model, today),
+            KitMoving.of(model),
+            EdgeRaising.of(model),
+            FoamFitting.of(model),
+            SeatLowering.of(model, today),
+            KitUnloading.of(model.boat()))
         .flatMap(List::stream)
         .toList();
   }
 
   /** Changes to who is aboard today and where they sit. */
   public static List<Change> toToday(Boat boat) {
-    return PeopleShifted.of(boat);
+    return CrewShifting.of(boat);
   }
 
   /**

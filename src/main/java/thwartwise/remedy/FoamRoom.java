@@ -171,7 +171,7 @@ final class FoamRoom {
   }
 
   private static boolean meets(Kit kit, Box box, boolean mirrored) {
-    return KitMoved.meets(kit, box) || mirrored && KitMoved.meets(kit, box.mirrored());
+    return KitMoving.meets(kit, box) || mirrored && KitMoving.meets(kit, box.mirrored());
   }
 
   private static List<Box> without(List<Box> boxes, Box taken) {

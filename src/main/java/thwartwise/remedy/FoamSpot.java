@@ -9,7 +9,7 @@ public sealed interface FoamSpot {
   record Under(Place place) implements FoamSpot {
     @Override
     public String words() {
-      return FoamAdded.under(place);
+      return FoamFitting.under(place);
     }
   }
 

@@ -22,21 +22,21 @@ public final class NamedChanges {
    * @param x forward of the aft end, m
    */
   public static Optional<Change> kitMoved(BoatModel model, Kit item, double x) {
-    return KitMoved.along(model, item, x);
+    return KitMoving.along(model, item, x);
   }
 
   public static Change kitLeft(Boat boat, Kit item) {
-    return KitLeft.left(boat, item);
+    return KitUnloading.left(boat, item);
   }
 
   /** These people and nobody else aboard, everyone at the place named, evenly spread. */
   public static Change aboard(Boat boat, List<Person> people) {
-    return PeopleShifted.aboard(boat, people);
+    return CrewShifting.aboard(boat, people);
   }
 
   /** How much foam there is room for, m³. */
   public static double foamRoom(BoatModel model, FoamSpot spot) {
-    return FoamAdded.volume(model, most(model, spot));
+    return FoamFitting.volume(model, most(model, spot));
   }
 
   /**
@@ -47,7 +47,7 @@ public final class NamedChanges {
   public static Change foam(BoatModel model, FoamSpot spot, double volume) {
     List<FoamBlock> blocks =
         most(model, spot).stream().map(block -> cut(model, block, volume)).toList();
-    return FoamAdded.foam(model, spot.words(), spot.words(), blocks, true);
+    return FoamFitting.foam(model, spot.words(), spot.words(), blocks, true);
   }
 
   /** One block, or none. */
@@ -64,7 +64,7 @@ public final class NamedChanges {
     double high = block.box().z().to();
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (FoamAdded.volume(model, List.of(upTo(block, middle))) < volume) {
+      if (FoamFitting.volume(model, List.of(upTo(block, middle))) < volume) {
         low = middle;
       } else {
         high = middle;

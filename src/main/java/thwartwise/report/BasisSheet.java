@@ -14,7 +14,7 @@ final class BasisSheet {
     page.folded(
         "What was measured",
         MeasuredSection.of(inspection.boat(), ReaderUnits.of(inspection.boat())));
-    AssumedSection.write(page, inspection);
+    AssumptionsSection.write(page, inspection);
     sources.write(page);
     CautionsSection.write(page, ReaderUnits.of(inspection.boat()));
   }

@@ -22,7 +22,7 @@ final class Card {
     Report report = inspection.report();
     Page page = new Page().title(inspection.boat().name());
     verdict(page, report);
-    page.points(KeptWords.of(inspection.boat()));
+    page.points(ConfirmedMeasurementWords.of(inspection.boat()));
     GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
       page.paragraph(KneeDeepTrial.dryOnly(inspection));
@@ -37,7 +37,7 @@ final class Card {
     }
     page.gap()
         .paragraph(Disclaimer.LAST_WORD, Disclaimer.NO_PLATE, "Never rely on this card alone");
-    return page.paragraph(GoodUntil.words(inspection)).paragraph(from(inspection, number));
+    return page.paragraph(ValidityPeriod.words(inspection)).paragraph(from(inspection, number));
   }
 
   private static String[] ifItFills(InspectionRecord inspection) {

@@ -2,7 +2,7 @@ package thwartwise.report;
 
 import thwartwise.boat.Boat;
 import thwartwise.checklist.Checklist;
-import thwartwise.checklist.Point;
+import thwartwise.checklist.ChecklistPoint;
 import thwartwise.files.rules.ChecklistFile;
 import thwartwise.page.Page;
 
@@ -15,7 +15,7 @@ final class ChecklistsSection {
     page.paragraph("Nothing here was looked at for this inspection", "An empty box is a no");
     for (Checklist list : ChecklistFile.shipped()) {
       Page points = new Page();
-      for (Point point : list.askedOf(boat)) {
+      for (ChecklistPoint point : list.askedOf(boat)) {
         points.ticked(point.of(boat), point.why());
       }
       page.folded(

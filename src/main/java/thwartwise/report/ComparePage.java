@@ -20,24 +20,24 @@ import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.Comparison;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
 import thwartwise.record.MarginChange;
+import thwartwise.record.RecordEntry;
 
 /** Two records beside each other, in words: what changed, and what came of it. */
 public final class ComparePage {
   private ComparePage() {}
 
-  public static String of(KeptRecord before, KeptRecord after) {
+  public static String of(RecordEntry before, RecordEntry after) {
     return page(before, after).toString();
   }
 
   /** The same as a whole HTML file. */
-  public static String html(KeptRecord before, KeptRecord after) {
+  public static String html(RecordEntry before, RecordEntry after) {
     return HtmlDocument.of(
         page(before, after), before.handle() + " and " + after.handle(), "page", "");
   }
 
-  private static Page page(KeptRecord before, KeptRecord after) {
+  private static Page page(RecordEntry before, RecordEntry after) {
     Comparison comparison = Comparison.of(before.inspection(), after.inspection());
     UnitFormat units = ReaderUnits.of(after.inspection().boat());
     Page page = new Page().title(after.inspection().boat().name() + ": before and after");
@@ -47,9 +47,9 @@ public final class ComparePage {
     ComparisonSummary.write(page, comparison);
     changes(page, comparison, units);
     outcome(page, comparison, units);
-    AnswersCompared.outcomes(page, comparison.answers(), units);
+    AnswerComparison.outcomes(page, comparison.answers(), units);
     margins(page, comparison.margins(), units);
-    AnswersCompared.figures(page, comparison.answers(), units);
+    AnswerComparison.figures(page, comparison.answers(), units);
     return page.gap()
         .paragraph(
             "Each record's own page says for which waters and on what conditions its figures hold",
@@ -57,7 +57,7 @@ public final class ComparePage {
             Disclaimer.LAST_WORD);
   }
 
-  private static String head(KeptRecord record) {
+  private static String head(RecordEntry record) {
     InspectionRecord inspection = record.inspection();
     return record.handle()
         + ", inspected on "
@@ -67,7 +67,7 @@ public final class ComparePage {
   }
 
   private static void cautions(
-      Page page, KeptRecord before, KeptRecord after, Comparison comparison) {
+      Page page, RecordEntry before, RecordEntry after, Comparison comparison) {
     if (!comparison.sameBoat()) {
       page.paragraph(
           "These are two boats: "
@@ -82,7 +82,7 @@ public final class ComparePage {
     changed(page, after);
   }
 
-  private static void changed(Page page, KeptRecord record) {
+  private static void changed(Page page, RecordEntry record) {
     if (!record.intact()) {
       page.paragraph(
           record.handle() + " was changed after it was kept: its content does not fit its hash",
@@ -107,7 +107,7 @@ public final class ComparePage {
         people(before, after, units),
         Sentence.joined(steps(before, after, units)),
         CauseWords.of(comparison, units));
-    page.paragraph(FallWords.of(comparison));
+    page.paragraph(DecreaseWords.of(comparison));
     page.point(amount("People", before.crew(), after.crew(), units));
     page.point(amount("People and everything not built in", before.load(), after.load(), units));
     page.point(

@@ -23,7 +23,7 @@ import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.Comparison;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 
 /** What a change cost or bought, before any figure: three lines, and each consequence by name. */
 public final class ComparisonSummary {
@@ -40,7 +40,7 @@ public final class ComparisonSummary {
   }
 
   /** By itself, with where the rest can be read. */
-  public static String of(KeptRecord before, KeptRecord after) {
+  public static String of(RecordEntry before, RecordEntry after) {
     Page page = new Page();
     write(page, Comparison.of(before.inspection(), after.inspection()));
     return page.paragraph("Every figure: compare " + before.handle() + ' ' + after.handle())

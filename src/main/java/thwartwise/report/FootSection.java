@@ -10,7 +10,7 @@ final class FootSection {
   /** The number of the record it lies beside, until when it holds, and who answers for it. */
   static void write(Page page, InspectionRecord inspection, String number) {
     write(page, inspection);
-    page.paragraph("Record " + number, GoodUntil.words(inspection));
+    page.paragraph("Record " + number, ValidityPeriod.words(inspection));
     page.writtenOn("Inspected by (name, date)");
     page.writtenOn("Owner (name, date)");
   }

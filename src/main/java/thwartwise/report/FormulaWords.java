@@ -5,9 +5,9 @@ import java.util.OptionalInt;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
-import thwartwise.rules.Standing;
+import thwartwise.rules.FigureStatus;
 
 /** One rule's number as a row: what it is called, what it gives, what the boat has. */
 final class FormulaWords {
@@ -16,8 +16,9 @@ final class FormulaWords {
   /**
    * @param set what becomes of the set as a whole, which stands above
    */
-  static List<String> row(CapacityFigure figure, Standing set, Sources sources, UnitFormat units) {
-    boolean apart = set == Standing.TAKES_PART && figure.standing() == Standing.BESIDE;
+  static List<String> row(
+      CapacityFigure figure, FigureStatus set, Sources sources, UnitFormat units) {
+    boolean apart = set == FigureStatus.TAKES_PART && figure.standing() == FigureStatus.BESIDE;
     return List.of(
         title(figure) + (apart ? " (second opinion)" : "") + sources.cite(figure.source()),
         number(figure, units),
@@ -26,7 +27,7 @@ final class FormulaWords {
 
   /** A limit goes by the key it has in the files. */
   static String title(CapacityFigure figure) {
-    return figure.caps() == Caps.LIMIT ? figure.formula().replace('-', ' ') : figure.formula();
+    return figure.caps() == CapKind.LIMIT ? figure.formula().replace('-', ' ') : figure.formula();
   }
 
   private static String number(CapacityFigure figure, UnitFormat units) {

@@ -9,9 +9,9 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.Table;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
-import thwartwise.rules.Standing;
+import thwartwise.rules.FigureStatus;
 
 /** What other rules give for this boat, set by set, and what becomes of it in the answer. */
 final class FormulasSection {
@@ -40,7 +40,7 @@ final class FormulasSection {
     Page notes = new Page();
     sets.stream()
         .flatMap(FormulasSection::numbers)
-        .filter(f -> f.caps() != Caps.LIMIT && !f.note().isBlank())
+        .filter(f -> f.caps() != CapKind.LIMIT && !f.note().isBlank())
         .forEach(f -> notes.point(FormulaWords.title(f) + ": " + f.note()));
     if (!notes.blocks().isEmpty()) {
       page.unprinted("What these rules rest on", notes);
@@ -58,11 +58,11 @@ final class FormulasSection {
   }
 
   /** A set is as good as the best of its figures. */
-  private static Standing standing(List<CapacityFigure> set) {
+  private static FigureStatus standing(List<CapacityFigure> set) {
     return set.stream().map(CapacityFigure::standing).sorted().findFirst().orElseThrow();
   }
 
-  private static String told(Standing standing, List<CapacityFigure> set) {
+  private static String told(FigureStatus standing, List<CapacityFigure> set) {
     return switch (standing) {
       case TAKES_PART -> "takes part in the answer, and the lowest rules";
       case BESIDE -> "a second opinion, changes nothing";

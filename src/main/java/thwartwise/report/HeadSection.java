@@ -18,7 +18,7 @@ final class HeadSection {
     page.paragraph(
         "Inspected on " + Moment.of(inspection.date()) + " by " + named(inspection.by()),
         measuredBy);
-    page.points(KeptWords.of(inspection.boat()));
+    page.points(ConfirmedMeasurementWords.of(inspection.boat()));
   }
 
   private static String named(String by) {

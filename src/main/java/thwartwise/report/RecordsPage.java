@@ -11,7 +11,7 @@ import thwartwise.page.Page;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 
 /** The records that are kept, and whether they still fit together. */
 public final class RecordsPage {
@@ -38,7 +38,7 @@ public final class RecordsPage {
     return page.toString();
   }
 
-  private static void row(Page page, KeptRecord record, BoatRecords boat) {
+  private static void row(Page page, RecordEntry record, BoatRecords boat) {
     String[] words = words(record, boat).toArray(String[]::new);
     if (record.number().isPresent()) {
       page.numbered(record.number().getAsInt(), words);
@@ -47,7 +47,7 @@ public final class RecordsPage {
     }
   }
 
-  private static List<String> words(KeptRecord record, BoatRecords boat) {
+  private static List<String> words(RecordEntry record, BoatRecords boat) {
     InspectionRecord inspection = record.inspection();
     List<String> words = new ArrayList<>();
     words.add(
@@ -123,7 +123,7 @@ public final class RecordsPage {
 
   private static String[] sound(BoatRecords boat) {
     String count = boat.kept().size() == 1 ? "One record" : boat.kept().size() + " records";
-    if (boat.kept().stream().noneMatch(KeptRecord::chained)) {
+    if (boat.kept().stream().noneMatch(RecordEntry::chained)) {
       return new String[] {
         count + ", kept before chains began: nothing tells whether one was changed or lost",
         "The next inspection makes them the head of a chain"

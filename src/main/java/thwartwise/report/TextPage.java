@@ -8,7 +8,7 @@ import thwartwise.page.Page;
 import thwartwise.picture.Pictures;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 
 /**
  * The page a person prints: plain text, at most 80 columns, in the order people ask. May it be
@@ -30,7 +30,7 @@ public final class TextPage {
   }
 
   /** What the sheets of the page are called, in their order. */
-  public static List<String> headings(KeptRecord record) {
+  public static List<String> headings(RecordEntry record) {
     return sheets(page(record)).stream().map(Sheet::heading).toList();
   }
 
@@ -39,7 +39,7 @@ public final class TextPage {
    *
    * @param number from one
    */
-  public static String sheet(KeptRecord record, int number) {
+  public static String sheet(RecordEntry record, int number) {
     Page page = new Page();
     if (number > 1) {
       page.title(record.inspection().boat().name());
@@ -49,7 +49,7 @@ public final class TextPage {
   }
 
   /** The page of a record that is kept. */
-  public static String of(KeptRecord record) {
+  public static String of(RecordEntry record) {
     return folded(page(record));
   }
 
@@ -64,7 +64,7 @@ public final class TextPage {
     return folded(page(inspection, number, corrects));
   }
 
-  private static Page page(KeptRecord record) {
+  private static Page page(RecordEntry record) {
     return page(record.inspection(), record.name(), record.corrects());
   }
 

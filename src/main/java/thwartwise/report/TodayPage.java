@@ -10,8 +10,8 @@ import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
-import thwartwise.today.GoingToday;
-import thwartwise.today.GoingToday.Point;
+import thwartwise.today.TodayVerdict;
+import thwartwise.today.TodayVerdict.Point;
 
 /** What is said before, between and after the questions of today, at most 80 columns. */
 public final class TodayPage {
@@ -56,7 +56,7 @@ public final class TodayPage {
   }
 
   /** How it ends when the inspection itself says no. */
-  public static String held(GoingToday today) {
+  public static String held(TodayVerdict today) {
     return new Page().paragraph(NOT_TODAY).points(today.held()).toString();
   }
 

@@ -20,7 +20,7 @@ import thwartwise.measure.UnitFormat.Side;
  * @param power of the motor, W; the upper end itself is inside, as in "up to 3 kW"
  */
 public record Applicability(
-    Span length, Span beam, Set<HullKind> hulls, Set<Drive> drives, Span power) {
+    Span length, Span beam, Set<HullKind> hulls, Set<DriveKind> drives, Span power) {
   public static final Applicability TO_ALL =
       new Applicability(Span.ALL, Span.ALL, Set.of(), Set.of(), Span.ALL);
 
@@ -36,8 +36,8 @@ public record Applicability(
             size(length, boat.length(), "long", units),
             size(beam, boat.beam(), "broad", units),
             hull(HullKind.of(boat)),
-            drive(Drive.of(boat.propulsion())),
-            power(Drive.power(boat.propulsion()), units))
+            drive(DriveKind.of(boat.propulsion())),
+            power(DriveKind.power(boat.propulsion()), units))
         .flatMap(Optional::stream)
         .findFirst();
   }
@@ -74,14 +74,17 @@ public record Applicability(
                 + hulls.stream().sorted().map(HullKind::many).collect(Collectors.joining(" and ")));
   }
 
-  private Optional<String> drive(Drive drive) {
+  private Optional<String> drive(DriveKind drive) {
     return drives.isEmpty() || drives.contains(drive)
         ? Optional.empty()
         : Optional.of(
             "the boat is "
                 + drive.told()
                 + " and it is written for boats "
-                + drives.stream().sorted().map(Drive::told).collect(Collectors.joining(" or ")));
+                + drives.stream()
+                    .sorted()
+                    .map(DriveKind::told)
+                    .collect(Collectors.joining(" or ")));
   }
 
   private Optional<String> power(double watts, UnitFormat units) {

@@ -18,8 +18,8 @@ import java.util.OptionalInt;
 public record CapacityFigure(
     String ruleSet,
     String formula,
-    Standing standing,
-    Caps caps,
+    FigureStatus standing,
+    CapKind caps,
     double value,
     OptionalInt persons,
     OptionalDouble has,
@@ -28,7 +28,7 @@ public record CapacityFigure(
 
   /** Whether the number limits the recommendation. */
   public boolean takesPart() {
-    return standing == Standing.TAKES_PART;
+    return standing == FigureStatus.TAKES_PART;
   }
 
   /** kg of people or load; NaN when the number is of another kind. */

@@ -54,7 +54,7 @@ public final class Cfr183 {
   }
 
   static boolean overTwoHorsepower(RatedBoat boat) {
-    return Drive.power(boat.propulsion()) > TWO_HORSEPOWER;
+    return DriveKind.power(boat.propulsion()) > TWO_HORSEPOWER;
   }
 
   /** Maximum weight capacity W, kg, by the section for this kind of drive. */
@@ -66,14 +66,14 @@ public final class Cfr183 {
   /** Persons capacity, kg, by the section for this kind of drive. */
   static double persons(RatedBoat boat) {
     if (overTwoHorsepower(boat)) {
-      double gear = MotorWeights.of(Drive.power(boat.propulsion())).total();
+      double gear = MotorWeights.of(DriveKind.power(boat.propulsion())).total();
       return personsOutboard(weight(boat), gear, EdgeWeight.most(boat.model()));
     }
-    return personsManual(weight(boat), Drive.of(boat.propulsion()) == Drive.OUTBOARD);
+    return personsManual(weight(boat), DriveKind.of(boat.propulsion()) == DriveKind.OUTBOARD);
   }
 
   /** Whether the table of motor weights as noted here reaches this boat's motor. */
   static boolean motorKnown(RatedBoat boat) {
-    return MotorWeights.covers(Drive.power(boat.propulsion()));
+    return MotorWeights.covers(DriveKind.power(boat.propulsion()));
   }
 }

@@ -40,7 +40,7 @@ final class Cfr183Flotation {
             + volume(motor(boat), AIR)
             + volume(people(Cfr183.persons(boat), Cfr183.weight(boat)), AIR);
     return List.of(
-        FormulaResult.of(title, Caps.FLOTATION, Math.max(0, needed))
+        FormulaResult.of(title, CapKind.FLOTATION, Math.max(0, needed))
             .against(counted(boat))
             .noting(note(boat)));
   }
@@ -63,7 +63,7 @@ final class Cfr183Flotation {
     double lost =
         air(boat).sorted((a, b) -> Double.compare(b, a)).limit(2).mapToDouble(v -> v).sum();
     return List.of(
-        FormulaResult.of(title, Caps.FLOTATION, Math.max(0, needed))
+        FormulaResult.of(title, CapKind.FLOTATION, Math.max(0, needed))
             .against(Math.max(0, foam(boat) + air(boat).mapToDouble(v -> v).sum() - lost))
             .noting("the two largest air chambers left out"));
   }

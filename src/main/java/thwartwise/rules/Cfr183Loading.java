@@ -47,18 +47,18 @@ final class Cfr183Loading {
     if (Cfr183.overTwoHorsepower(boat)) {
       return List.of();
     }
-    boolean motor = Drive.of(boat.propulsion()) == Drive.OUTBOARD;
+    boolean motor = DriveKind.of(boat.propulsion()) == DriveKind.OUTBOARD;
     String note = boat.propulsion() instanceof Propulsion.NotStated ? NOT_STATED : "";
     String kind = motor ? "motor of 2 hp or less" : "manual";
     return List.of(answer.of(boat, title + kind).noting(note));
   }
 
   private static FormulaResult load(RatedBoat boat, String title) {
-    return FormulaResult.of(title, Caps.LOAD, Cfr183.weight(boat));
+    return FormulaResult.of(title, CapKind.LOAD, Cfr183.weight(boat));
   }
 
   private static FormulaResult people(RatedBoat boat, String title) {
     double mass = Cfr183.persons(boat);
-    return FormulaResult.of(title, Caps.PEOPLE, mass).counting(Cfr183.persons(mass));
+    return FormulaResult.of(title, CapKind.PEOPLE, mass).counting(Cfr183.persons(mass));
   }
 }

@@ -36,7 +36,7 @@ final class Cfr183Power {
     double factor = factor(boat.length(), breadth(boat));
     double used = horsepower(factor, remote, flat);
     return List.of(
-        FormulaResult.of(TITLE, Caps.POWER, used * Cfr183.HORSEPOWER)
+        FormulaResult.of(TITLE, CapKind.POWER, used * Cfr183.HORSEPOWER)
             .against(motor.power())
             .noting(note(factor, used, remote, flat)));
   }

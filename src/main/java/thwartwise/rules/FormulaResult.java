@@ -12,20 +12,25 @@ import java.util.OptionalInt;
  * @param note what was assumed, or why there is no number
  */
 public record FormulaResult(
-    String title, Caps caps, double value, OptionalInt persons, OptionalDouble has, String note) {
+    String title,
+    CapKind caps,
+    double value,
+    OptionalInt persons,
+    OptionalDouble has,
+    String note) {
 
-  static FormulaResult of(String title, Caps caps, double value) {
+  static FormulaResult of(String title, CapKind caps, double value) {
     return new FormulaResult(title, caps, value, OptionalInt.empty(), OptionalDouble.empty(), "");
   }
 
   /** So many people and no word on their mass. */
   public static FormulaResult heads(String title, int people) {
-    return of(title, Caps.HEADS, people).counting(people);
+    return of(title, CapKind.HEADS, people).counting(people);
   }
 
   /** The rule is not written for this boat. */
   static FormulaResult outside(String title, String why) {
-    return of(title, Caps.NOTHING, Double.NaN).noting(why);
+    return of(title, CapKind.NOTHING, Double.NaN).noting(why);
   }
 
   FormulaResult counting(int people) {

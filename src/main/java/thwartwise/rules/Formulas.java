@@ -36,11 +36,12 @@ public final class Formulas {
               LengthBeamDepth::buoyancy,
               LengthBeamDepth.PER_CUBIC_METRE),
           limiting("swamped with iron", IronTest::of, IronTest.EACH, IronTest.GEAR),
-          limiting("people at most", PlainCaps::people, PlainCaps.PEOPLE),
-          limiting("kilograms of people at most", PlainCaps::peopleKilograms, PlainCaps.KILOGRAMS),
-          limiting("kilograms of load at most", PlainCaps::loadKilograms, PlainCaps.KILOGRAMS),
-          limiting("people from gross load", PlainCaps::grossLoad, PlainCaps.GROSS, ADULT),
-          beside("kilograms a person", PlainCaps::person, PlainCaps.EACH),
+          limiting("people at most", StatedCaps::people, StatedCaps.PEOPLE),
+          limiting(
+              "kilograms of people at most", StatedCaps::peopleKilograms, StatedCaps.KILOGRAMS),
+          limiting("kilograms of load at most", StatedCaps::loadKilograms, StatedCaps.KILOGRAMS),
+          limiting("people from gross load", StatedCaps::grossLoad, StatedCaps.GROSS, ADULT),
+          beside("kilograms a person", StatedCaps::person, StatedCaps.EACH),
           withTheCrew("freeboard at rest", FreeboardWithCrew::of, FreeboardWithCrew.LEAST),
           withTheCrew(OFFSET_LOAD, Formulas::untried, ADULT, HEEL_BASE),
           withTheCrew(SWAMPED_WEIGHT, Formulas::untried, WEIGHT_EACH, WEIGHT_LEAST));

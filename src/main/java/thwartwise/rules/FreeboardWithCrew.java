@@ -17,7 +17,7 @@ final class FreeboardWithCrew {
 
   static List<FormulaResult> of(RatedBoat boat, Parameters told) {
     FormulaResult line =
-        FormulaResult.of("freeboard at rest", Caps.FREEBOARD, told.number(LEAST.name()));
+        FormulaResult.of("freeboard at rest", CapKind.FREEBOARD, told.number(LEAST.name()));
     Optional<Pose> rest =
         Equilibrium.from(FloatingBody.dry(new Loading(boat.model(), boat.crew(), List.of(), 1)))
             .worst();

@@ -26,13 +26,13 @@ final class LengthBeamDepth {
 
   static List<FormulaResult> load(RatedBoat boat, Parameters told) {
     return List.of(
-        FormulaResult.of("length x beam x depth, largest load", Caps.LOAD, loadOf(boat, told)));
+        FormulaResult.of("length x beam x depth, largest load", CapKind.LOAD, loadOf(boat, told)));
   }
 
   static List<FormulaResult> buoyancy(RatedBoat boat, Parameters told) {
     double needed = buoyancy(boat.hullMass() + boat.kitMass(), loadOf(boat, told));
     return List.of(
-        FormulaResult.of("buoyancy for a quarter of the load", Caps.FLOTATION, needed)
+        FormulaResult.of("buoyancy for a quarter of the load", CapKind.FLOTATION, needed)
             .against(counted(boat) + WOOD_SHARE * wood(boat))
             .noting("the kit listed taken as gear and motor; half of a wooden hull's own lift in"));
   }

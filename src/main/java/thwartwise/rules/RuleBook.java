@@ -171,14 +171,14 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   private static List<CapacityFigure> figures(
-      RuleSet set, SetFormula formula, FormulaMethod working, RatedBoat boat) {
+      RuleSet set, RuleSetFormula formula, FormulaMethod working, RatedBoat boat) {
     return working.of(boat, formula.parameters()).stream()
         .map(w -> w.called(formula.title()))
         .map(w -> figure(set, formula, w))
         .toList();
   }
 
-  private static CapacityFigure figure(RuleSet set, SetFormula formula, FormulaResult worked) {
+  private static CapacityFigure figure(RuleSet set, RuleSetFormula formula, FormulaResult worked) {
     return new CapacityFigure(
         set.name(),
         worked.title(),
@@ -191,19 +191,19 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
         worked.note());
   }
 
-  private static Standing standing(boolean takesPart, FormulaResult worked) {
-    if (worked.caps() == Caps.NOTHING) {
-      return Standing.DOES_NOT_APPLY;
+  private static FigureStatus standing(boolean takesPart, FormulaResult worked) {
+    if (worked.caps() == CapKind.NOTHING) {
+      return FigureStatus.DOES_NOT_APPLY;
     }
-    return takesPart ? Standing.TAKES_PART : Standing.BESIDE;
+    return takesPart ? FigureStatus.TAKES_PART : FigureStatus.BESIDE;
   }
 
   private static CapacityFigure outside(RuleSet set, String why) {
     return new CapacityFigure(
         set.name(),
         "",
-        Standing.DOES_NOT_APPLY,
-        Caps.NOTHING,
+        FigureStatus.DOES_NOT_APPLY,
+        CapKind.NOTHING,
         Double.NaN,
         OptionalInt.empty(),
         OptionalDouble.empty(),
@@ -216,8 +216,8 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
     return new CapacityFigure(
         set.name(),
         name,
-        set.takesPart() ? Standing.TAKES_PART : Standing.BESIDE,
-        Caps.LIMIT,
+        set.takesPart() ? FigureStatus.TAKES_PART : FigureStatus.BESIDE,
+        CapKind.LIMIT,
         limit.value(),
         OptionalInt.empty(),
         OptionalDouble.empty(),

@@ -24,7 +24,7 @@ public record RuleSet(
     Applicability applies,
     boolean takesPart,
     Map<String, Limit> limits,
-    List<SetFormula> formulas) {
+    List<RuleSetFormula> formulas) {
 
   public RuleSet {
     limits = Map.copyOf(limits);

@@ -6,7 +6,7 @@ import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.archive.RecordArchive;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.report.ComparePage;
 
 /** Sets two records beside each other in words. */
@@ -63,8 +63,8 @@ final class CompareCommand implements ShellCommand {
           this, "name two records, the older one first. \"records\" lists them.");
     }
     CommandInput given = new CommandInput(context);
-    KeptRecord before = UnitsChoice.of(found(named.get(0).value(), given), given, this);
-    KeptRecord after = UnitsChoice.of(found(named.get(1).value(), given), given, this);
+    RecordEntry before = UnitsChoice.of(found(named.get(0).value(), given), given, this);
+    RecordEntry after = UnitsChoice.of(found(named.get(1).value(), given), given, this);
     String told =
         given.has(OptionWord.HTML)
             ? given.kept(ComparePage.html(before, after))
@@ -73,7 +73,7 @@ final class CompareCommand implements ShellCommand {
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
-  private static KeptRecord found(String typed, CommandInput given) {
+  private static RecordEntry found(String typed, CommandInput given) {
     RecordArchive archive = given.workspace().records();
     String named = CommandInput.fromHome(typed);
     return given

@@ -4,7 +4,7 @@ import java.util.Optional;
 import thwartwise.archive.RecordArchive;
 import thwartwise.boat.Boat;
 import thwartwise.record.Correction;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 
 /** Which older record a new one corrects, and why. */
 final class CorrectionChoice {
@@ -28,7 +28,7 @@ final class CorrectionChoice {
   private static Correction correction(
       String typed, CommandInput given, Boat boat, ShellCommand command) {
     RecordArchive archive = given.workspace().records();
-    KeptRecord older = archive.find(typed, archive.of(boat.name()));
+    RecordEntry older = archive.find(typed, archive.of(boat.name()));
     if (older.number().isEmpty()) {
       throw UsageError.refused(
           command,

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.report.TextPage;
 
 /** Prints the whole page of a record, or one sheet of it. */
@@ -73,7 +73,7 @@ final class PageCommand implements ShellCommand {
       throw UsageError.refused(
           this, "the sheet is a number, behind the record: page custard-tart/2 3.");
     }
-    KeptRecord record = UnitsChoice.of(RecordChoice.of(named, given), given, this);
+    RecordEntry record = UnitsChoice.of(RecordChoice.of(named, given), given, this);
     String text =
         numbered
             ? sheet(record, Integer.parseInt(typed.get(typed.size() - 1)))
@@ -82,7 +82,7 @@ final class PageCommand implements ShellCommand {
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
-  private String sheet(KeptRecord record, int number) {
+  private String sheet(RecordEntry record, int number) {
     List<String> headings = TextPage.headings(record);
     if (number < 1 || number > headings.size()) {
       throw UsageError.refused(

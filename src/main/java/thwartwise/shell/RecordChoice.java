@@ -5,7 +5,7 @@ import java.util.Optional;
 import thwartwise.archive.RecordArchive;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 
 /** Which record is meant: the one named, else the last of a boat, else the newest of all. */
 final class RecordChoice {
@@ -17,7 +17,7 @@ final class RecordChoice {
   /**
    * @param named the record as it was typed, or nothing
    */
-  static KeptRecord of(List<String> named, CommandInput given) {
+  static RecordEntry of(List<String> named, CommandInput given) {
     RecordArchive archive = given.workspace().records();
     Optional<BoatRecords> boat = given.text(BOAT).map(BoatChoice::name).map(archive::boat);
     if (!named.isEmpty()) {

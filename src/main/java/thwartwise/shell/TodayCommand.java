@@ -21,8 +21,8 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.report.KneeDeepTrial;
 import thwartwise.report.TodayPage;
 import thwartwise.report.TodayPage.Answered;
-import thwartwise.today.GoingToday;
-import thwartwise.today.GoingToday.Point;
+import thwartwise.today.TodayVerdict;
+import thwartwise.today.TodayVerdict.Point;
 import thwartwise.walk.Walk;
 
 /** Asks the last questions before somebody goes afloat today. */
@@ -81,7 +81,7 @@ final class TodayCommand implements ShellCommand {
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
     InspectionRecord seen = withTrial(inspected(boat, file, given), file, given, conversation);
     Inspector.Kept kept = inspector.keep(seen, given.workspace());
-    GoingToday today = GoingToday.of(kept.report(), kept.inspection().boat());
+    TodayVerdict today = TodayVerdict.of(kept.report(), kept.inspection().boat());
     conversation.say("");
     conversation.say(TodayPage.opening(kept.inspection()));
     List<Answered> answers = asked(today.points(), conversation);

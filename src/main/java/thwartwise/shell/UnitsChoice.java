@@ -3,7 +3,7 @@ package thwartwise.shell;
 import thwartwise.boat.Boat;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.UnitSystem;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 
 /** The units somebody wants to read for once, instead of those the boat was measured in. */
 final class UnitsChoice {
@@ -17,7 +17,7 @@ final class UnitsChoice {
     return given.text(UNITS).map(typed -> boat.in(system(typed, command))).orElse(boat);
   }
 
-  static KeptRecord of(KeptRecord record, CommandInput given, ShellCommand command) {
+  static RecordEntry of(RecordEntry record, CommandInput given, ShellCommand command) {
     return given.text(UNITS).map(typed -> record.in(system(typed, command))).orElse(record);
   }
 

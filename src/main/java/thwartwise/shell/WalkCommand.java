@@ -12,7 +12,7 @@ import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.report.ComparisonSummary;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -179,7 +179,7 @@ final class WalkCommand implements ShellCommand {
 
   /** What came of the changes, when the boat was inspected before. */
   private static Optional<String> compared(Finished finished, Workspace workspace) {
-    List<KeptRecord> kept =
+    List<RecordEntry> kept =
         workspace.records().of(finished.kept().inspection().boat().name()).kept();
     int last = kept.size() - 1;
     return last < 1

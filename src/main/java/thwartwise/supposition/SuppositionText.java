@@ -44,15 +44,15 @@ public final class SuppositionText {
   private static final Pattern BEFORE_FIGURES = clause("\\D*");
 
   private final PeopleText people;
-  private final NameAmong kit;
-  private final NameAmong places;
+  private final NameMatch kit;
+  private final NameMatch places;
   private final List<Place> seats;
 
   public SuppositionText(Boat boat, PlannedMasses planned) {
     this.people = new PeopleText(planned);
     this.seats = boat.places();
-    this.kit = new NameAmong("kit", boat.kit().stream().map(Kit::name).toList());
-    this.places = new NameAmong("place", seats.stream().map(Place::name).toList());
+    this.kit = new NameMatch("kit", boat.kit().stream().map(Kit::name).toList());
+    this.places = new NameMatch("place", seats.stream().map(Place::name).toList());
   }
 
   private static Pattern clause(String pattern) {

@@ -3,7 +3,7 @@ package thwartwise.today;
 import java.util.List;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.today.GoingToday.Point;
+import thwartwise.today.TodayVerdict.Point;
 
 /**
  * What concerns the people whatever the boat. Classes of life jackets after EN ISO 12402-4 and -5

@@ -55,7 +55,7 @@ final class SeatsToday {
     Map<String, Integer> byPlace = new LinkedHashMap<>();
     seating.forEach(place -> byPlace.merge(place, 1, Integer::sum));
     return byPlace.entrySet().stream()
-        .map(e -> GoingToday.people(e.getValue()) + " on " + e.getKey())
+        .map(e -> TodayVerdict.people(e.getValue()) + " on " + e.getKey())
         .collect(Collectors.joining(" and "));
   }
 }

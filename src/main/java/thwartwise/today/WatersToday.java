@@ -6,7 +6,7 @@ import thwartwise.boat.Waters;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.today.GoingToday.Point;
+import thwartwise.today.TodayVerdict.Point;
 
 /** What concerns the waters as they are today, beside those the figures hold for. */
 final class WatersToday {

@@ -19,9 +19,9 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ChamberQuestions;
+import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.DrawnLitres;
 import thwartwise.walk.questions.HullQuestions;
-import thwartwise.walk.questions.KeptQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MeasuredHull;
 import thwartwise.walk.questions.OpeningQuestions;
@@ -37,11 +37,11 @@ import thwartwise.walk.questions.WatersQuestions;
 final class BoatScript {
   private final LocalDate today;
   private final PlausibleLimits limits;
-  private final KeptQuestions kept;
+  private final ConfirmationQuestions kept;
   private final DrawnLitres drawn = new DrawnLitres();
   private final ShapeQuestions shape;
 
-  BoatScript(LocalDate today, PlausibleLimits limits, KeptQuestions kept) {
+  BoatScript(LocalDate today, PlausibleLimits limits, ConfirmationQuestions kept) {
     this.today = today;
     this.shape = new ShapeQuestions(limits);
     this.limits = limits;

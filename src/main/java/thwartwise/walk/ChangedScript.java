@@ -20,8 +20,8 @@ import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ChamberQuestions;
+import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.FillingQuestions;
-import thwartwise.walk.questions.KeptQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.OpeningQuestions;
 import thwartwise.walk.questions.Outline;
@@ -39,10 +39,11 @@ final class ChangedScript {
   private final LocalDate today;
   private final KnownBoats known;
   private final SwampedQuestion swamped;
-  private final KeptQuestions kept;
+  private final ConfirmationQuestions kept;
   private final PlausibleLimits limits;
 
-  ChangedScript(LocalDate today, KnownBoats known, PlausibleLimits limits, KeptQuestions kept) {
+  ChangedScript(
+      LocalDate today, KnownBoats known, PlausibleLimits limits, ConfirmationQuestions kept) {
     this.swamped = new SwampedQuestion(limits);
     this.limits = limits;
     this.today = today;

@@ -2,7 +2,7 @@ package thwartwise.walk;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import thwartwise.inspection.FirstLook;
+import thwartwise.inspection.QuickInspection;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.UnitSystem;
 import thwartwise.rules.RuleSet;
@@ -30,10 +30,10 @@ public final class RunningWords {
 
   /** Empty where nothing can be said. */
   public static Optional<String> of(PartialBoat known, RuleSet rules, LocalDate today) {
-    return FirstLook.of(known.boat(), rules, today).map(look -> told(look, known.units()));
+    return QuickInspection.of(known.boat(), rules, today).map(look -> told(look, known.units()));
   }
 
-  static String told(FirstLook look, UnitSystem units) {
+  static String told(QuickInspection look, UnitSystem units) {
     return "So far: "
         + floats(look.freeboard(), units)
         + look.carried().map(RunningWords::carried).orElse("")
@@ -54,7 +54,7 @@ public final class RunningWords {
     return step * Math.floor(freeboard / step + 1e-9);
   }
 
-  private static String carried(FirstLook.Carried carried) {
+  private static String carried(QuickInspection.Carried carried) {
     if (carried.dry() + carried.swamped() == 0) {
       return "; at a first look nobody yet, dry or swamped";
     }

@@ -8,7 +8,7 @@ import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.borrowed.BorrowedScript;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
-import thwartwise.walk.questions.KeptQuestions;
+import thwartwise.walk.questions.ConfirmationQuestions;
 
 /** The ways into a walk, chosen by one plain question; each ends in a boat. */
 final class WalkModes {
@@ -18,7 +18,7 @@ final class WalkModes {
   private final boolean anyKnown;
 
   WalkModes(LocalDate today, KnownBoats known, PlausibleLimits limits) {
-    KeptQuestions kept = new KeptQuestions(limits, today);
+    ConfirmationQuestions kept = new ConfirmationQuestions(limits, today);
     this.own = new BoatScript(today, limits, kept)::boat;
     this.borrowed = new BorrowedScript(today, kept)::boat;
     this.changed = new ChangedScript(today, known, limits, kept)::boat;

@@ -63,7 +63,7 @@ class CoupleTest {
         double ahead = energy(couple, plane, h * a, h * b);
         double back = energy(couple, plane, -h * a, -h * b);
         double bend = (ahead - 2 * couple.energy(plane) + back) / (h * h);
-        Restoring k = couple.curvature(plane);
+        RestoringStiffness k = couple.curvature(plane);
         double ours = k.heel() * a * a + 2 * k.product() * a * b + k.trim() * b * b;
         // Fourth slope times h2/12: up to 1/cos4 of a trim of 1.45, 4700, times 1e-9.
         assertThat(ours).as("%s %s", couple, plane).isCloseTo(bend, within(1e-3 * size(couple)));

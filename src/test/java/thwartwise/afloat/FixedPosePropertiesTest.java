@@ -151,7 +151,7 @@ class FixedPosePropertiesTest {
     double at = here.heelMoment * a + here.trimMoment * b;
     double ahead = along(turned(floating, here, h * a, h * b), here, a, b, h);
     double behind = along(turned(floating, here, -h * a, -h * b), here, a, b, -h);
-    Restoring k = here.restoring;
+    RestoringStiffness k = here.restoring;
     double ours = k.heel() * a * a + 2 * k.product() * a * b + k.trim() * b * b;
     assertSlope(ours, (ahead - at) / h, (at - behind) / h, 1e-4 * (1 + greatest(k)));
   }
@@ -177,7 +177,7 @@ class FixedPosePropertiesTest {
     return slope.dot(way);
   }
 
-  private static double greatest(Restoring k) {
+  private static double greatest(RestoringStiffness k) {
     return Math.max(Math.abs(k.stiffest()), Math.abs(k.softest()));
   }
 

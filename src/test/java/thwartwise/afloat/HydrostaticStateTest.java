@@ -74,7 +74,7 @@ class HydrostaticStateTest {
                   - 2 * here.energy
                   + turned(here, -h * a, -h * b).energy)
               / (h * h);
-      Restoring k = here.restoring;
+      RestoringStiffness k = here.restoring;
       double ours = k.heel() * a * a + 2 * k.product() * a * b + k.trim() * b * b;
       near += Math.abs(bend - ours) < 1e-5 * Math.max(1, Math.abs(ours)) ? 1 : 0;
     }

@@ -19,19 +19,19 @@ import thwartwise.hull.FloodPoint;
 class PoseTest {
   private static final Solid BLOCK = Blocks.block(4, 1, 1);
 
-  private static Pose pose(Vector3 up, Restoring restoring) {
+  private static Pose pose(Vector3 up, RestoringStiffness restoring) {
     WaterPlane plane = new WaterPlane(up, 0.3);
     return new Pose(plane, ImmersedPart.of(BLOCK, plane), restoring, 2);
   }
 
   private static Pose lying(double x, double y, double z) {
-    return pose(Vector3.of(x, y, z), new Restoring(1, 1, 0));
+    return pose(Vector3.of(x, y, z), new RestoringStiffness(1, 1, 0));
   }
 
   // [2 2; 2 5]: eigenvalues 1 and 6; with trim free 2 - 2 x 2 / 5.
   @Test
   void stiffnesses_are_those_of_the_matrix() {
-    Restoring k = new Restoring(2, 5, 2);
+    RestoringStiffness k = new RestoringStiffness(2, 5, 2);
     assertThat(k.softest()).isCloseTo(1, within(1e-12));
     assertThat(k.stiffest()).isCloseTo(6, within(1e-12));
     assertThat(k.heelTrimFree()).isCloseTo(1.2, within(1e-12));
@@ -39,20 +39,20 @@ class PoseTest {
 
   @Test
   void without_stiffness_in_trim_heel_stands_alone() {
-    assertThat(new Restoring(2, 0, 2).heelTrimFree()).isEqualTo(2);
-    assertThat(new Restoring(2, -5, 2).heelTrimFree()).isEqualTo(2);
+    assertThat(new RestoringStiffness(2, 0, 2).heelTrimFree()).isEqualTo(2);
+    assertThat(new RestoringStiffness(2, -5, 2).heelTrimFree()).isEqualTo(2);
   }
 
   // Two cubic metres times a millimetre.
   @Test
   void a_pose_is_stable_only_when_it_is_stiffer_than_weight_times_a_millimetre() {
     Vector3 up = Vector3.of(0, 0, 1);
-    assertThat(pose(up, new Restoring(0.00201, 9, 0)).stable()).isTrue();
-    assertThat(pose(up, new Restoring(0.00199, 9, 0)).stable()).isFalse();
-    assertThat(pose(up, new Restoring(0.002, 0.002, 0)).stable()).isFalse();
-    assertThat(pose(up, new Restoring(9, 0.00199, 0)).stable()).isFalse();
-    assertThat(pose(up, new Restoring(9, -9, 0)).stable()).isFalse();
-    assertThat(pose(up, new Restoring(Double.NaN, 9, 0)).stable()).isFalse();
+    assertThat(pose(up, new RestoringStiffness(0.00201, 9, 0)).stable()).isTrue();
+    assertThat(pose(up, new RestoringStiffness(0.00199, 9, 0)).stable()).isFalse();
+    assertThat(pose(up, new RestoringStiffness(0.002, 0.002, 0)).stable()).isFalse();
+    assertThat(pose(up, new RestoringStiffness(9, 0.00199, 0)).stable()).isFalse();
+    assertThat(pose(up, new RestoringStiffness(9, -9, 0)).stable()).isFalse();
+    assertThat(pose(up, new RestoringStiffness(Double.NaN, 9, 0)).stable()).isFalse();
   }
 
   @Test
@@ -89,8 +89,8 @@ class PoseTest {
   @Test
   void poses_are_all_stable_only_when_there_are_some_and_each_is() {
     Vector3 up = Vector3.of(0, 0, 1);
-    Pose stiff = pose(up, new Restoring(1, 1, 0));
-    Pose tender = pose(up, new Restoring(-1, 1, 0));
+    Pose stiff = pose(up, new RestoringStiffness(1, 1, 0));
+    Pose tender = pose(up, new RestoringStiffness(-1, 1, 0));
     Equilibria.Ending rests = Equilibria.Ending.RESTS;
     assertThat(new Equilibria(List.of(stiff, stiff), rests).allStable()).isTrue();
     assertThat(new Equilibria(List.of(stiff, tender), rests).allStable()).isFalse();

@@ -24,7 +24,7 @@ final class SlowSettling {
   final double energy;
   final double heelMoment;
   final double trimMoment;
-  final Restoring restoring;
+  final RestoringStiffness restoring;
 
   private SlowSettling(FloatingBody floating, ImmersedPart part, List<ImmersedPart> pools) {
     this.plane = part.plane();
@@ -46,7 +46,8 @@ final class SlowSettling {
       longitudinal -= pool.longitudinalInertia();
       product -= pool.productInertia();
     }
-    Restoring stiffness = new Restoring(transverse - own, longitudinal - own, -product);
+    RestoringStiffness stiffness =
+        new RestoringStiffness(transverse - own, longitudinal - own, -product);
     double unit = 1 / (floating.density() * Gravity.STANDARD);
     for (Couple couple : floating.couples()) {
       own += unit * couple.energy(plane);

@@ -12,7 +12,7 @@ package thwartwise.afloat;
 record SlowTurn(double heel, double trim, double expectedDrop) {
 
   static SlowTurn downhill(SlowSettling at, double radius) {
-    Restoring k = at.restoring;
+    RestoringStiffness k = at.restoring;
     double shift = Math.max(0, -k.softest() + 1e-12 * Math.abs(k.stiffest()));
     SlowTurn newton = solve(at, shift);
     if (shift == 0 && newton.size() <= radius) {
@@ -46,7 +46,7 @@ record SlowTurn(double heel, double trim, double expectedDrop) {
   }
 
   private static double drop(SlowSettling at, double heel, double trim) {
-    Restoring k = at.restoring;
+    RestoringStiffness k = at.restoring;
     double slope = at.heelMoment * heel + at.trimMoment * trim;
     double bend =
         0.5 * (k.heel() * heel * heel + k.trim() * trim * trim) + k.product() * heel * trim;

@@ -35,7 +35,7 @@ class TrustRegionStepTest {
 
   /** What the quadratic model says is lost by a turn. */
   private static double lost(HydrostaticState at, double heel, double trim) {
-    Restoring k = at.restoring;
+    RestoringStiffness k = at.restoring;
     return -at.heelMoment * heel
         - at.trimMoment * trim
         - k.heel() * heel * heel / 2
@@ -46,7 +46,7 @@ class TrustRegionStepTest {
   @Test
   void in_a_bowl_the_turn_leads_to_where_no_moment_is_left() {
     HydrostaticState here = at(0.12, 0.05);
-    Restoring k = here.restoring;
+    RestoringStiffness k = here.restoring;
     assertThat(k.softest()).isPositive();
     assertThat(k.product()).as("coupled").isNotCloseTo(0, within(1e-3));
     TrustRegionStep turn = TrustRegionStep.downhill(here, 10);

@@ -23,9 +23,9 @@ import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
 import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
-import thwartwise.record.LyingRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
+import thwartwise.record.StoredRecord;
 
 class RecordChainTest {
   private static final String COPY = " Put it back from a copy.";
@@ -37,9 +37,9 @@ class RecordChainTest {
   @Test
   void records_are_numbered_and_each_carries_the_hash_of_the_one_before() throws IOException {
     List<Path> files = keepThree();
-    List<KeptRecord> kept = records().kept();
+    List<RecordEntry> kept = records().kept();
     assertThat(kept).extracting(r -> r.number().orElse(0)).containsExactly(1, 2, 3);
-    assertThat(kept).extracting(KeptRecord::handle).contains("soup-ladle/1", "soup-ladle/3");
+    assertThat(kept).extracting(RecordEntry::handle).contains("soup-ladle/1", "soup-ladle/3");
     assertThat(Files.readString(files.get(0))).contains("\n  \"previous\": null,\n");
     assertThat(Files.readString(files.get(1))).contains("\"previous\": \"" + kept.get(0).hash());
     assertThat(Files.readString(files.get(2))).contains("\"previous\": \"" + kept.get(1).hash());
@@ -50,7 +50,7 @@ class RecordChainTest {
   @Test
   void the_list_beside_them_is_plain_text() throws IOException {
     List<Path> files = keepThree();
-    List<KeptRecord> kept = records().kept();
+    List<RecordEntry> kept = records().kept();
     assertThat(list())
         .hasContent(
             "thwartwise/chain/1: number, file and SHA-256 of each record,"
@@ -92,8 +92,8 @@ class RecordChainTest {
 
   @Test
   void every_byte_of_the_list_that_flips_is_noticed() throws IOException {
-    List<LyingRecord> lying =
-        keepThree().stream().map(file -> ShelvedRecord.of(file).lying()).toList();
+    List<StoredRecord> lying =
+        keepThree().stream().map(file -> StoredInspection.of(file).lying()).toList();
     byte[] bytes = Files.readAllBytes(list());
     for (int i = 0; i < bytes.length; i++) {
       bytes[i] ^= (byte) (1 << i % 8);
@@ -103,7 +103,7 @@ class RecordChainTest {
   }
 
   /** A list that says it is of a newer version is refused, which tells it too. */
-  private static List<String> faults(byte[] list, List<LyingRecord> lying) {
+  private static List<String> faults(byte[] list, List<StoredRecord> lying) {
     try {
       return Chain.faults(new ChainText(true, list, "chain.list").list(), lying);
     } catch (UnusableInput newer) {
@@ -168,7 +168,7 @@ class RecordChainTest {
             "2026-01-01T000000-0000aaaa.json was added: it is not in the list, and no record"
                 + " follows it. It speaks of \"Egg Whisk\".");
     assertThat(records().kept())
-        .extracting(KeptRecord::handle)
+        .extracting(RecordEntry::handle)
         .contains("soup-ladle/2026-01-01T000000-0000aaaa");
   }
 
@@ -207,9 +207,9 @@ class RecordChainTest {
   @Test
   void a_record_and_its_line_changed_together_are_given_away_by_the_next() throws IOException {
     Path second = keepThree().get(1);
-    String before = ShelvedRecord.of(second).lying().hash();
+    String before = StoredInspection.of(second).lying().hash();
     forge(second);
-    String after = ShelvedRecord.of(second).lying().hash();
+    String after = StoredInspection.of(second).lying().hash();
     Files.writeString(list(), Files.readString(list()).replace(before, after));
     assertThat(records().faults())
         .containsExactly(
@@ -291,10 +291,10 @@ class RecordChainTest {
     lay("2026-06-02T090000-00000002.json", OldRecord.json() + " ");
     assertThat(records().faults()).isEmpty();
     keepThree();
-    List<KeptRecord> kept = records().kept();
+    List<RecordEntry> kept = records().kept();
     assertThat(kept).extracting(r -> r.number().orElse(0)).containsExactly(1, 2, 3, 4, 5);
     assertThat(kept)
-        .extracting(KeptRecord::chained)
+        .extracting(RecordEntry::chained)
         .containsExactly(false, false, true, true, true);
     assertThat(records().faults()).isEmpty();
     lay("2026-06-01T090000-00000001.json", OldRecord.json().replace("Quill", "Quilt"));
@@ -328,7 +328,7 @@ class RecordChainTest {
   @Test
   void a_correction_names_the_record_whose_place_it_takes() throws IOException {
     keepThree();
-    KeptRecord wrong = records().kept().get(1);
+    RecordEntry wrong = records().kept().get(1);
     Correction correction = new Correction(2, wrong.name(), wrong.hash(), "weighed in pounds");
     workspace()
         .keep(

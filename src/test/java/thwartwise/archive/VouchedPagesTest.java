@@ -205,7 +205,7 @@ class VouchedPagesTest {
   }
 
   private static Path page(Path record, String ending) {
-    return record.resolveSibling(ShelvedRecord.bare(record.getFileName().toString()) + ending);
+    return record.resolveSibling(StoredInspection.bare(record.getFileName().toString()) + ending);
   }
 
   private Path keep(Boat of, int hour) {

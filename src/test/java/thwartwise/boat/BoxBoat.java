@@ -16,9 +16,9 @@ public final class BoxBoat {
   public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
   /** A box fills its block, and a shell that only weighs is of no known stuff. */
-  private static final List<KeptMeasurement> BOX =
+  private static final List<ConfirmedMeasurement> BOX =
       Stream.of("block", "hull-mass", "density", "proportions")
-          .map(about -> new KeptMeasurement(about, "a box, for tests"))
+          .map(about -> new ConfirmedMeasurement(about, "a box, for tests"))
           .toList();
 
   private final double length;

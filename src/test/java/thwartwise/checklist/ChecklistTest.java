@@ -49,10 +49,10 @@ class ChecklistTest {
   }
 
   private static List<String> told(Boat boat, String concern) {
-    Point point =
+    ChecklistPoint point =
         Stream.of(Concern.values())
             .filter(c -> c.word().equals(concern))
-            .map(c -> new Point("Look", "why", c))
+            .map(c -> new ChecklistPoint("Look", "why", c))
             .findFirst()
             .orElseThrow();
     return new Checklist("n", "w", "s", List.of(point))

@@ -29,7 +29,7 @@ class ChamberHoledTest {
     return OnPaper.boat(mass).weightlessShell();
   }
 
-  private static Reading worst(BoxBoat boat, int which) {
+  private static CheckReading worst(BoxBoat boat, int which) {
     return new ChamberHoled(RULES).readings(trial(boat)).get(which);
   }
 
@@ -42,11 +42,11 @@ class ChamberHoledTest {
     double g = (600 * 0.2 + 120 * 0.1) / mass;
     double tangent = OnPaper.tangent(mass / 1000, PLANE, INERTIA, g, 120 * 0.5 / mass);
     assertThat(BEAM / 2 * tangent).isLessThan(mass / 1000 / PLANE);
-    Reading heel = worst(boat, 0);
+    CheckReading heel = worst(boat, 0);
     assertThat(FindingText.check(heel)).isEqualTo("launching without a look into the side tank");
     assertThat(heel.value().getAsDouble()).isCloseTo(Math.atan(tangent), within(1e-5));
     assertThat(FindingText.condition(heel)).isEqualTo("on paper; side tank full");
-    Reading freeboard = worst(boat, 1);
+    CheckReading freeboard = worst(boat, 1);
     assertThat(FindingText.check(freeboard))
         .isEqualTo("launching without a look into the side tank, freeboard left");
     assertThat(freeboard.value().getAsDouble())

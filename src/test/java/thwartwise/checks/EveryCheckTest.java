@@ -143,12 +143,12 @@ class EveryCheckTest {
   @ParameterizedTest
   @MethodSource("checks")
   void a_mirrored_boat_with_mirrored_people_reads_the_same(Check check) {
-    List<Reading> port = check.readings(fullyFitted(1, 150));
-    List<Reading> starboard = check.readings(fullyFitted(-1, 150));
+    List<CheckReading> port = check.readings(fullyFitted(1, 150));
+    List<CheckReading> starboard = check.readings(fullyFitted(-1, 150));
     assertThat(starboard).extracting(FindingText::check).isEqualTo(mapped(port));
     for (int i = 0; i < port.size(); i++) {
-      Reading p = port.get(i);
-      Reading s = starboard.get(i);
+      CheckReading p = port.get(i);
+      CheckReading s = starboard.get(i);
       assertThat(s.value().isPresent()).as(FindingText.check(p)).isEqualTo(p.value().isPresent());
       assertThat(s.limit()).as(FindingText.check(p)).isCloseTo(p.limit(), within(1e-5));
       if (p.value().isPresent()) {
@@ -159,7 +159,7 @@ class EveryCheckTest {
     }
   }
 
-  private static List<String> mapped(List<Reading> readings) {
+  private static List<String> mapped(List<CheckReading> readings) {
     return readings.stream().map(FindingText::check).toList();
   }
 

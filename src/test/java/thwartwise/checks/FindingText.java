@@ -10,7 +10,7 @@ public final class FindingText {
     return CheckWords.of(finding.question());
   }
 
-  public static String check(Reading reading) {
+  public static String check(CheckReading reading) {
     return CheckWords.of(reading.question());
   }
 
@@ -18,7 +18,7 @@ public final class FindingText {
     return LoadCaseWords.of(finding.loadCase());
   }
 
-  public static String condition(Reading reading) {
+  public static String condition(CheckReading reading) {
     return LoadCaseWords.of(reading.loadCase());
   }
 

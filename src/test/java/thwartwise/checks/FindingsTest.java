@@ -12,34 +12,34 @@ import thwartwise.loadcase.LoadedBoat;
 
 /** How the reading as measured and the one after the allowance make one finding. */
 class FindingsTest {
-  private record Asked(List<Reading> measured, List<Reading> cautious) implements Check {
+  private record Asked(List<CheckReading> measured, List<CheckReading> cautious) implements Check {
     @Override
     public Role role() {
       return Role.INFORMATION;
     }
 
     @Override
-    public List<Reading> readings(LoadedBoat trial) {
+    public List<CheckReading> readings(LoadedBoat trial) {
       return trial.allowance().equals(Allowance.NONE) ? measured : cautious;
     }
   }
 
-  private static Reading reading(String check, double value) {
+  private static CheckReading reading(String check, double value) {
     return reading(check, OptionalDouble.of(value), true, "");
   }
 
-  private static Reading reading(
+  private static CheckReading reading(
       String check, OptionalDouble value, boolean assessed, String note) {
     Margin margin = Margin.atMost(0.2, value, Unit.DEGREE);
     CheckQuestion question = CheckQuestion.of(CheckId.NO_LONGER_ASKED, Measure.HEEL, check);
-    return new Reading(question, margin, assessed, "judgement", LoadCase.UNNAMED, note);
+    return new CheckReading(question, margin, assessed, "judgement", LoadCase.UNNAMED, note);
   }
 
-  private static List<Finding> findings(List<Reading> measured, List<Reading> cautious) {
+  private static List<Finding> findings(List<CheckReading> measured, List<CheckReading> cautious) {
     return OnPaper.findings(new Asked(measured, cautious), OnPaper.trial(OnPaper.boat(300)));
   }
 
-  private static Finding finding(Reading measured, Reading cautious) {
+  private static Finding finding(CheckReading measured, CheckReading cautious) {
     return findings(List.of(measured), List.of(cautious)).get(0);
   }
 
@@ -90,7 +90,7 @@ class FindingsTest {
 
   @Test
   void what_was_not_assessed_either_way_is_not_assessed() {
-    Reading none = reading("heel", OptionalDouble.empty(), false, "not found");
+    CheckReading none = reading("heel", OptionalDouble.empty(), false, "not found");
     assertThat(finding(none, reading("heel", 0.1)).outcome()).isEqualTo(Outcome.NOT_ASSESSED);
     assertThat(finding(reading("heel", 0.1), none).outcome()).isEqualTo(Outcome.NOT_ASSESSED);
   }

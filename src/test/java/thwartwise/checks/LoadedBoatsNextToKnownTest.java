@@ -75,11 +75,11 @@ class LoadedBoatsNextToKnownTest {
       }
 
       @Override
-      public List<Reading> readings(LoadedBoat given) {
+      public List<CheckReading> readings(LoadedBoat given) {
         asked.add(given);
         given.atRest();
         return List.of(
-            new Reading(
+            new CheckReading(
                 CheckQuestion.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD),
                 Margin.atLeast(0, OptionalDouble.of(met ? 1 : -1), Unit.METRE),
                 true,
@@ -96,7 +96,7 @@ class LoadedBoatsNextToKnownTest {
     return LoadedBoat.of(CRAFT, List.of(Body.seated("crew", mass, thwart, y, 0.05)));
   }
 
-  private static boolean met(List<Reading> readings) {
-    return readings.stream().allMatch(Reading::met);
+  private static boolean met(List<CheckReading> readings) {
+    return readings.stream().allMatch(CheckReading::met);
   }
 }

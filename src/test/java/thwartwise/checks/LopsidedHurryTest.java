@@ -92,7 +92,7 @@ class LopsidedHurryTest {
     assertThat(Stream.of(refused, met)).allMatch(some -> some > 40);
   }
 
-  private static List<Boolean> met(List<Reading> readings) {
-    return readings.stream().map(Reading::met).toList();
+  private static List<Boolean> met(List<CheckReading> readings) {
+    return readings.stream().map(CheckReading::met).toList();
   }
 }

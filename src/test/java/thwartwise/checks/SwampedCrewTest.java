@@ -102,7 +102,7 @@ class SwampedCrewTest {
             .weightlessShell()
             .proven("middle tank", new Span(1, 2), new Span(-0.45, 0.45), Span.ALL);
     LoadedBoat trial = trial(middle, person(95, 0.4));
-    assertThat(new GettingBackIn(RULES).readings(trial)).noneMatch(Reading::met);
+    assertThat(new GettingBackIn(RULES).readings(trial)).noneMatch(CheckReading::met);
     List<Finding> found = findings(new Bailing(RULES), trial);
     assertThat(value(found.get(0))).isGreaterThan(0.2);
     assertThat(found.get(1).value()).isEmpty();

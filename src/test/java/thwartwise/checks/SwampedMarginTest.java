@@ -111,9 +111,9 @@ class SwampedMarginTest {
             .proven("stern tank", new Span(0, 0.7))
             .proven("bow tank", new Span(2.3, 3));
     LoadedBoat trial = trial(edge, one);
-    assertThat(new SwampedLevel(RULES).readings(trial)).allMatch(Reading::met);
-    List<Reading> margin = new SwampedMargin(RULES).readings(trial);
-    assertThat(margin).noneMatch(Reading::met);
+    assertThat(new SwampedLevel(RULES).readings(trial)).allMatch(CheckReading::met);
+    List<CheckReading> margin = new SwampedMargin(RULES).readings(trial);
+    assertThat(margin).noneMatch(CheckReading::met);
   }
 
   @Test

@@ -14,7 +14,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
-import thwartwise.checks.Reading;
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.Role;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.CrewSearch;
@@ -41,7 +41,7 @@ class CrewSearchByForceTest {
   private static List<Boolean> met(LoadedBoat trial) {
     return Stream.of(Allowance.NONE, Allowance.of(RULES, trial.model()))
         .flatMap(a -> LIMITING.stream().flatMap(c -> c.readings(trial.under(a)).stream()))
-        .map(Reading::met)
+        .map(CheckReading::met)
         .toList();
   }
 
@@ -171,7 +171,7 @@ class CrewSearchByForceTest {
                     LIMITING.stream()
                         .filter(Check::byVolumesAlone)
                         .flatMap(c -> c.readings(trial.under(a)).stream()))
-            .allMatch(Reading::met);
+            .allMatch(CheckReading::met);
     assertThat(judge.mayBeLifted(trial.people()) || !lifted).isTrue();
   }
 }

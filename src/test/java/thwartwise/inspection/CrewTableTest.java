@@ -21,7 +21,7 @@ import thwartwise.crew.Limits;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Seating;
-import thwartwise.crew.WaysToSit;
+import thwartwise.crew.SeatingCount;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -115,12 +115,12 @@ class CrewTableTest {
         IntStream.range(0, 8)
             .mapToObj(i -> new Place("place " + i, 0.5 + 0.3 * i, 0.25, 0.3, 2))
             .toList();
-    WaysToSit ways = WaysToSit.of(BoatModel.of(skiff.withPlaces(places), PlainHulls.TODAY));
+    SeatingCount ways = SeatingCount.of(BoatModel.of(skiff.withPlaces(places), PlainHulls.TODAY));
     assertThat(ways.room()).isEqualTo(16);
     assertThat(ways.tried()).isEqualTo(3);
     assertThat(ways.words())
         .isEqualTo(
             "too many ways to sit (3388 for 4 people): give fewer places, or fewer people a place");
-    assertThat(WaysToSit.of(BoatModel.of(skiff, PlainHulls.TODAY)).words()).isEmpty();
+    assertThat(SeatingCount.of(BoatModel.of(skiff, PlainHulls.TODAY)).words()).isEmpty();
   }
 }

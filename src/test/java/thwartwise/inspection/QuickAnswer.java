@@ -3,11 +3,11 @@ package thwartwise.inspection;
 import java.time.LocalDate;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
+import thwartwise.crew.AppliedRules;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
-import thwartwise.crew.RulesApplied;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -23,7 +23,7 @@ public record QuickAnswer(int people, double crew, double load) {
 
   public static QuickAnswer of(Boat boat, RuleBook book, LocalDate today) {
     BoatModel model = BoatModel.of(boat, today);
-    RulesApplied applied = new RulesApplied(model, book);
+    AppliedRules applied = new AppliedRules(model, book);
     Capacity amounts = applied.amounts(limits(applied, model));
     return new QuickAnswer(amounts.people(), amounts.crew(), amounts.load());
   }
@@ -31,11 +31,11 @@ public record QuickAnswer(int people, double crew, double load) {
   /** All of a recommendation, still without the findings. */
   public static Recommendation recommended(Boat boat, RuleBook book, LocalDate today) {
     BoatModel model = BoatModel.of(boat, today);
-    RulesApplied applied = new RulesApplied(model, book);
+    AppliedRules applied = new AppliedRules(model, book);
     return applied.recommendation(limits(applied, model));
   }
 
-  private static Limits limits(RulesApplied applied, BoatModel model) {
+  private static Limits limits(AppliedRules applied, BoatModel model) {
     RuleSet inForce = applied.inForce();
     return new Limits(new CrewAssessment(model, inForce), inForce, applied.caps());
   }

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.boat.Filling;
-import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Opening;
@@ -345,7 +345,8 @@ class RecommendationPropertiesTest {
             pram.propulsion(),
             pram.measuredBy(),
             pram.assumptions())
-        .keeping(List.of(new KeptMeasurement("seat:perch", "as high as it is, for this test")));
+        .keeping(
+            List.of(new ConfirmedMeasurement("seat:perch", "as high as it is, for this test")));
   }
 
   // Kit only weighs: heavier kit never lets more people in.
@@ -359,7 +360,8 @@ class RecommendationPropertiesTest {
       int people =
           people(
               with(skiff, skiff.hull().stations(), skiff.chambers(), List.of(), List.of(sack))
-                  .keeping(List.of(new KeptMeasurement("kit-mass:sack", "lead, for this test"))));
+                  .keeping(
+                      List.of(new ConfirmedMeasurement("kit-mass:sack", "lead, for this test"))));
       assertThat(people).isLessThanOrEqualTo(before);
       before = people;
     }

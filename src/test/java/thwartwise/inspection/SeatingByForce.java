@@ -10,7 +10,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Place;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
-import thwartwise.checks.Reading;
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.Role;
 import thwartwise.crew.NamedPerson;
 import thwartwise.loadcase.Allowance;
@@ -66,7 +66,7 @@ public final class SeatingByForce {
         LoadedBoat trial = LoadedBoat.of(model, bodies(way, order, masses));
         for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, model))) {
           for (Check check : checks) {
-            for (Reading r : check.readings(trial.under(allowance))) {
+            for (CheckReading r : check.readings(trial.under(allowance))) {
               least = Math.min(least, r.margin().room() / Math.max(0.05, Math.abs(r.limit())));
             }
           }

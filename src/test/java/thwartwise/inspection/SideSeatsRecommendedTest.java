@@ -16,8 +16,8 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
+import thwartwise.checks.CheckReading;
 import thwartwise.checks.FindingText;
-import thwartwise.checks.Reading;
 import thwartwise.checks.Role;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.CrewSearch;
@@ -104,7 +104,7 @@ class SideSeatsRecommendedTest {
             for (Allowance taken : List.of(Allowance.NONE, Allowance.of(RULES, model))) {
               assertThat(check.readings(trial.under(taken)))
                   .as("%s %s", seating, trial.people())
-                  .allMatch(Reading::met);
+                  .allMatch(CheckReading::met);
             }
           }
         }

@@ -11,13 +11,13 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
+import thwartwise.crew.AppliedRules;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;
-import thwartwise.crew.RulesApplied;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -51,7 +51,7 @@ class SixPlainHullsTest {
 
   private static Answer worked(Boat boat) {
     BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
-    RulesApplied applied = new RulesApplied(model, BOOK);
+    AppliedRules applied = new AppliedRules(model, BOOK);
     RuleSet rules = applied.inForce();
     Limits limits = new Limits(new CrewAssessment(model, rules), rules, applied.caps());
     return new Answer(applied.amounts(limits), applied.figures(List.of()));
@@ -79,10 +79,10 @@ class SixPlainHullsTest {
 
   private static void notAbove(Capacity amounts, CapacityFigure figure) {
     figure.persons().ifPresent(p -> assertThat(amounts.people()).isLessThanOrEqualTo(p));
-    if (figure.caps() == Caps.PEOPLE) {
+    if (figure.caps() == CapKind.PEOPLE) {
       assertThat(amounts.crew()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
     }
-    if (figure.caps() == Caps.LOAD) {
+    if (figure.caps() == CapKind.LOAD) {
       assertThat(amounts.load()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
     }
   }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.boat.KeptMeasurement;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.crew.Recommendation;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
@@ -48,7 +48,8 @@ class WithheldForDoubtTest {
 
   @Test
   void kept_with_a_reason_it_is_recommended_as_it_was_measured() {
-    Boat kept = LIGHT.keeping(List.of(new KeptMeasurement("hull-mass", "balsa, weighed twice")));
+    Boat kept =
+        LIGHT.keeping(List.of(new ConfirmedMeasurement("hull-mass", "balsa, weighed twice")));
     assertThat(inspected(kept).recommendation().reasons()).isEmpty();
     assertThat(inspected(kept).recommendation().withheld()).isFalse();
   }

@@ -10,8 +10,8 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.boat.Filling;
-import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.files.rules.RuleSetFile;
@@ -85,7 +85,7 @@ class ChamberDoubtsTest {
   @Test
   void kept_with_a_reason_it_stands() {
     Boat kept =
-        tank(0.5, 620).keeping(List.of(new KeptMeasurement("chamber:tank", "poured twice")));
+        tank(0.5, 620).keeping(List.of(new ConfirmedMeasurement("chamber:tank", "poured twice")));
     assertThat(doubts(kept)).noneMatch(PlausibilityFinding::withholds);
   }
 }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.KeptMeasurement;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
@@ -162,20 +162,21 @@ class ThingDoubtsTest {
     assertThat(doubted.role()).isEqualTo(Role.LIMITS_CREW);
     assertThat(only(boat).withholds()).isTrue();
     PlausibilityFinding kept =
-        only(boat.keeping(List.of(new KeptMeasurement("kit:tool box", "ballast in a bulb"))));
+        only(boat.keeping(List.of(new ConfirmedMeasurement("kit:tool box", "ballast in a bulb"))));
     assertThat(kept.withholds()).isFalse();
     assertThat(kept.finding().role()).isEqualTo(Role.INFORMATION);
     assertThat(kept.finding().note()).isEqualTo("kept: ballast in a bulb");
     // Another one's reason is none.
     assertThat(
-            only(boat.keeping(List.of(new KeptMeasurement("kit:anchor", "so it is")))).withholds())
+            only(boat.keeping(List.of(new ConfirmedMeasurement("kit:anchor", "so it is"))))
+                .withholds())
         .isTrue();
   }
 
   @Test
   void a_reason_given_for_one_measurement_stands_for_no_other() {
-    KeptMeasurement kept =
-        new KeptMeasurement("kit:tool box", "ballast in a bulb", Optional.of("-1 m"));
+    ConfirmedMeasurement kept =
+        new ConfirmedMeasurement("kit:tool box", "ballast in a bulb", Optional.of("-1 m"));
     Boat as = with(1.8, 0, -1);
     assertThat(only(as).measured()).isEqualTo("-1 m");
     assertThat(only(as.keeping(List.of(kept))).withholds()).isFalse();

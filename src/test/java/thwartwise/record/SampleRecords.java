@@ -24,9 +24,9 @@ import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.SwampedFigures;
 import thwartwise.inspection.WaterFigures;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
-import thwartwise.rules.Standing;
+import thwartwise.rules.FigureStatus;
 
 /** Reports made up by hand, to see how they are kept and shown. Their figures are of no boat. */
 public final class SampleRecords {
@@ -89,8 +89,8 @@ public final class SampleRecords {
             new CapacityFigure(
                 "United States",
                 "33 CFR 183.43 persons",
-                Standing.TAKES_PART,
-                Caps.PEOPLE,
+                FigureStatus.TAKES_PART,
+                CapKind.PEOPLE,
                 121.4,
                 OptionalInt.of(1),
                 OptionalDouble.empty(),
@@ -99,8 +99,8 @@ public final class SampleRecords {
             new CapacityFigure(
                 "United States",
                 "33 CFR 183 flotation by volume",
-                Standing.BESIDE,
-                Caps.FLOTATION,
+                FigureStatus.BESIDE,
+                CapKind.FLOTATION,
                 0.0893,
                 OptionalInt.empty(),
                 OptionalDouble.of(0.0399),
@@ -109,8 +109,8 @@ public final class SampleRecords {
             new CapacityFigure(
                 "Pond rules",
                 "freeboard-at-rest",
-                Standing.TAKES_PART,
-                Caps.LIMIT,
+                FigureStatus.TAKES_PART,
+                CapKind.LIMIT,
                 0.3,
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
@@ -119,8 +119,8 @@ public final class SampleRecords {
             new CapacityFigure(
                 "Inland code",
                 "freeboard at rest, category A waters",
-                Standing.BESIDE,
-                Caps.FREEBOARD,
+                FigureStatus.BESIDE,
+                CapKind.FREEBOARD,
                 0.25,
                 OptionalInt.empty(),
                 OptionalDouble.of(0.219),
@@ -129,8 +129,8 @@ public final class SampleRecords {
             new CapacityFigure(
                 "Harbour rules",
                 "",
-                Standing.DOES_NOT_APPLY,
-                Caps.NOTHING,
+                FigureStatus.DOES_NOT_APPLY,
+                CapKind.NOTHING,
                 Double.NaN,
                 OptionalInt.empty(),
                 OptionalDouble.empty(),

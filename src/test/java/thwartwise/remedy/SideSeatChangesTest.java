@@ -54,7 +54,7 @@ class SideSeatChangesTest {
 
   /** After the port bench was lowered by five centimetres. */
   private static List<Double> heights(BoxBoat boat) {
-    return SeatsLowered.of(boat.model(), BoxBoat.TODAY).stream()
+    return SeatLowering.of(boat.model(), BoxBoat.TODAY).stream()
         .filter(c -> DeedWords.of(c.deed()).deed().equals("Lower the port bench by 5 cm"))
         .findFirst()
         .orElseThrow()
@@ -70,7 +70,7 @@ class SideSeatChangesTest {
   void people_who_shift_sit_on_the_bench_they_shift_to() {
     BoxBoat boat =
         boat().aboard("Ann", 60, "port bench", 0.4).aboard("Bo", 80, "starboard bench", -0.4);
-    List<Change> changes = PeopleShifted.of(boat.boat());
+    List<Change> changes = CrewShifting.of(boat.boat());
     assertThat(changes).isNotEmpty();
     for (Change change : changes) {
       assertThatCode(() -> BoatModel.of(change.boat(), BoxBoat.TODAY))

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
 
 /** The pages in a real browser, where the machine has one. */
@@ -116,8 +116,8 @@ class BrowserTest {
         LocalDate.of(2026, 6, 20));
   }
 
-  private static KeptRecord kept(int number, InspectionRecord record) {
-    return new KeptRecord(
+  private static RecordEntry kept(int number, InspectionRecord record) {
+    return new RecordEntry(
         "soup-ladle/" + number,
         "name",
         OptionalInt.of(number),

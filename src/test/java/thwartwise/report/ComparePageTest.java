@@ -19,7 +19,7 @@ import thwartwise.files.report.OldNames;
 import thwartwise.inspection.Report;
 import thwartwise.page.ParsedPage;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 
@@ -252,7 +252,7 @@ class ComparePageTest {
   void two_boats_a_wrong_order_and_a_changed_record_are_said_first() {
     Report report = SampleRecords.report();
     InspectionRecord other = SampleRecords.of(SampleBoats.with("Soup Ladle", "Egg Whisk"), report);
-    KeptRecord late = kept(2, later(boat, report), true);
+    RecordEntry late = kept(2, later(boat, report), true);
     String page = ComparePage.of(late, kept(1, other, false));
     assertThat(page.replaceAll("\\s+", " "))
         .contains("These are two boats: Soup Ladle and Egg Whisk.")
@@ -266,8 +266,8 @@ class ComparePageTest {
   void as_a_page_for_a_browser_it_says_the_same() {
     Report before = report(crew(2, 190.4, 230, 0.30), Outcome.MEETS, 0.2391);
     Report after = report(crew(1, 110.9, 180, 0.24), Outcome.FALLS_SHORT, 0.1811);
-    KeptRecord first = kept(1, SampleRecords.of(boat, before), true);
-    KeptRecord second =
+    RecordEntry first = kept(1, SampleRecords.of(boat, before), true);
+    RecordEntry second =
         kept(2, later(SampleBoats.withKit(boat, "<b>second</b> battery", 22), after), true);
     ParsedPage page = ParsedPage.of(ComparePage.html(first, second));
     String bare = ComparePage.of(first, second).replaceAll("(?m)^(\\* |[-=]+$)", "");
@@ -295,8 +295,8 @@ class ComparePageTest {
         OffsetDateTime.parse("2026-06-15T10:00:00Z"), "Somebody Else", "0.1.0", boat, report);
   }
 
-  private static KeptRecord kept(int number, InspectionRecord inspection, boolean intact) {
-    return new KeptRecord(
+  private static RecordEntry kept(int number, InspectionRecord inspection, boolean intact) {
+    return new RecordEntry(
         "soup-ladle/" + number,
         "name",
         OptionalInt.of(number),

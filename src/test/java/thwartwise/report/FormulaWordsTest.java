@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.page.FigureText;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
-import thwartwise.rules.Standing;
+import thwartwise.rules.FigureStatus;
 
 class FormulaWordsTest {
   // What the boat has rounds down, what it needs and its motor round up, what is allowed down.
@@ -33,12 +33,12 @@ class FormulaWordsTest {
         "NOTHING | NaN | | | no number: why;"
       })
   void a_number_is_told_with_what_it_speaks_of(
-      Caps caps, double value, Integer persons, Double has, String told) {
+      CapKind caps, double value, Integer persons, Double has, String told) {
     CapacityFigure figure =
         new CapacityFigure(
             "set",
             "rule",
-            caps == Caps.NOTHING ? Standing.DOES_NOT_APPLY : Standing.TAKES_PART,
+            caps == CapKind.NOTHING ? FigureStatus.DOES_NOT_APPLY : FigureStatus.TAKES_PART,
             caps,
             value,
             persons == null ? OptionalInt.empty() : OptionalInt.of(persons),
@@ -56,8 +56,8 @@ class FormulaWordsTest {
         new CapacityFigure(
             "set",
             "rule",
-            Standing.BESIDE,
-            Caps.HEADS,
+            FigureStatus.BESIDE,
+            CapKind.HEADS,
             2,
             OptionalInt.of(2),
             OptionalDouble.empty(),
@@ -69,7 +69,7 @@ class FormulaWordsTest {
 
   private static List<String> row(CapacityFigure figure) {
     UnitFormat metric = new UnitFormat(UnitSystem.METRIC);
-    return FormulaWords.row(figure, Standing.TAKES_PART, new Sources(), metric).stream()
+    return FormulaWords.row(figure, FigureStatus.TAKES_PART, new Sources(), metric).stream()
         .map(cell -> cell.replace(FigureText.TIED, ' '))
         .toList();
   }

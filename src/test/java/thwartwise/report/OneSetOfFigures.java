@@ -21,7 +21,7 @@ import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
 import thwartwise.sampleboats.OrdinaryBoats;
-import thwartwise.today.GoingToday;
+import thwartwise.today.TodayVerdict;
 
 /**
  * Page, card, screen, {@code today} and {@code seats} asked of one boat, to the kilogram. As a
@@ -99,7 +99,7 @@ final class OneSetOfFigures {
   private void reasons() {
     crew.margins().stream()
         .map(m -> m.question())
-        .forEach(q -> holds(!FallWords.physics(q).isEmpty(), "no reason for " + q));
+        .forEach(q -> holds(!DecreaseWords.physics(q).isEmpty(), "no reason for " + q));
   }
 
   private void screens() {
@@ -124,8 +124,8 @@ final class OneSetOfFigures {
     told.forEach((figure, where) -> holds(where.contains(figure), "not told: " + figure));
     String questions =
         bare(
-            GoingToday.of(report, boat).points().stream()
-                .map(GoingToday.Point::question)
+            TodayVerdict.of(report, boat).points().stream()
+                .map(TodayVerdict.Point::question)
                 .collect(Collectors.joining(" ")));
     for (CrewLimit limit : crew.crewLimits()) {
       String row = row(limit);

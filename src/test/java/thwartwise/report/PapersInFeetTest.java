@@ -23,11 +23,11 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.picture.LetterPictures;
 import thwartwise.picture.LetterPictures.Sketch;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.remedy.Deed;
 import thwartwise.remedy.FoamBlock;
 import thwartwise.sampleboats.OrdinaryBoats;
-import thwartwise.today.GoingToday;
+import thwartwise.today.TodayVerdict;
 
 /** Whoever measured in feet and pounds reads no other units on any paper of the boat. */
 class PapersInFeetTest {
@@ -50,8 +50,8 @@ class PapersInFeetTest {
             Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), OrdinaryBoats.TODAY));
   }
 
-  private static KeptRecord kept() {
-    return new KeptRecord(
+  private static RecordEntry kept() {
+    return new RecordEntry(
         "pram/1", "pram-1", OptionalInt.of(1), "", true, true, true, Optional.empty(), record);
   }
 
@@ -101,7 +101,7 @@ class PapersInFeetTest {
   @Test
   void todays_questions_are_in_pounds() {
     List<String> asked =
-        GoingToday.of(record.report(), record.boat()).points().stream()
+        TodayVerdict.of(record.report(), record.boat()).points().stream()
             .map(point -> point.question())
             .map(question -> question.replaceAll("[0-9]+\u00a0N \\(EN ISO", "(EN ISO"))
             .toList();

@@ -22,12 +22,12 @@ import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.page.HtmlDocument;
 import thwartwise.page.Illustration;
-import thwartwise.page.KnownLetters;
 import thwartwise.page.Markup;
 import thwartwise.page.Page;
 import thwartwise.page.ParsedPage;
 import thwartwise.page.Pdf;
 import thwartwise.page.ReadBack;
+import thwartwise.page.SupportedLetters;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 
@@ -139,7 +139,7 @@ class PdfTest {
   @ParameterizedTest
   @MethodSource("thwartwise.report.OddNames#all")
   void an_odd_name_is_words_in_the_pdf_or_a_visible_mark(String name) {
-    String shown = KnownLetters.of(Markup.bare(name)).words();
+    String shown = SupportedLetters.of(Markup.bare(name)).words();
     String plain = ParsedPage.of("<p>" + shown + "</p>").all("p").get(0).getTextContent();
     ReadBack pdf = ReadBack.of(named(name));
     // Word by word: the reader puts mixed directions into an order of its own.

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import thwartwise.boat.Boat;
-import thwartwise.boat.KeptMeasurement;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
@@ -22,7 +22,7 @@ final class SampleBoat {
   /** The same with a doubt that was kept, told as {@link #KEPT}. */
   static Boat withKept() {
     return boat()
-        .keeping(List.of(new KeptMeasurement("station:middle", "hit a stone, bent inward")));
+        .keeping(List.of(new ConfirmedMeasurement("station:middle", "hit a stone, bent inward")));
   }
 
   static final String KEPT =

@@ -32,7 +32,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
 import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
 
 class TextPageTest {
@@ -401,7 +401,7 @@ class TextPageTest {
 
   private static String sheet(InspectionRecord record, int number) {
     return TextPage.sheet(
-        new KeptRecord(
+        new RecordEntry(
             "soup-ladle/1",
             "name",
             OptionalInt.of(1),

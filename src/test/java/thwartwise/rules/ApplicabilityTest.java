@@ -56,7 +56,7 @@ class ApplicabilityTest {
   @Test
   void a_rule_for_outboards_has_no_word_for_oars() {
     Applicability motors =
-        new Applicability(Span.ALL, Span.ALL, Set.of(), Set.of(Drive.OUTBOARD), Span.ALL);
+        new Applicability(Span.ALL, Span.ALL, Set.of(), Set.of(DriveKind.OUTBOARD), Span.ALL);
     assertThat(motors.notBecause(rated(BoxBoat.of(3, 1.2, 0.5))))
         .hasValue("the boat is rowed or paddled and it is written for boats driven by an outboard");
     assertThat(motors.notBecause(rated(motor(500)))).isEmpty();
@@ -65,7 +65,7 @@ class ApplicabilityTest {
   @Test
   void what_nobody_stated_is_taken_as_rowed() {
     Applicability oars =
-        new Applicability(Span.ALL, Span.ALL, Set.of(), Set.of(Drive.MANUAL), Span.ALL);
+        new Applicability(Span.ALL, Span.ALL, Set.of(), Set.of(DriveKind.MANUAL), Span.ALL);
     BoxBoat unsaid = BoxBoat.of(3, 1.2, 0.5).driven(new Propulsion.NotStated());
     assertThat(oars.notBecause(rated(unsaid))).isEmpty();
   }

@@ -24,7 +24,7 @@ class Cfr183Test {
   private static List<CapacityFigure> loading(BoatModel model) {
     return RuleSetFile.shippedBook().figures(model).stream()
         .filter(f -> f.ruleSet().equals("United States, 33 CFR 183"))
-        .filter(f -> f.caps() != Caps.POWER && f.caps() != Caps.FLOTATION)
+        .filter(f -> f.caps() != CapKind.POWER && f.caps() != CapKind.FLOTATION)
         .toList();
   }
 

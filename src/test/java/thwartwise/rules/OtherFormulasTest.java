@@ -41,7 +41,7 @@ class OtherFormulasTest {
     assertThat(LengthBeamDepth.depth(rated(box))).isCloseTo(0.6, within(1e-6));
     FormulaResult load = one("length x beam x depth", box, Map.of("kg-per-cubic-metre", 100.0));
     assertThat(load.value()).isCloseTo(360, within(1e-6));
-    assertThat(load.caps()).isEqualTo(Caps.LOAD);
+    assertThat(load.caps()).isEqualTo(CapKind.LOAD);
     FormulaResult litres =
         one("buoyancy for a quarter of the load", box, Map.of("kg-per-cubic-metre", 100.0));
     assertThat(litres.value() * 1000).isCloseTo(215, within(1e-6));
@@ -100,14 +100,14 @@ class OtherFormulasTest {
     assertThat(figures("Victoria, people by length", model))
         .singleElement()
         .satisfies(f -> assertThat(f.persons()).hasValue((int) r.wanted("persons")))
-        .satisfies(f -> assertThat(f.standing()).isEqualTo(Standing.BESIDE));
+        .satisfies(f -> assertThat(f.standing()).isEqualTo(FigureStatus.BESIDE));
   }
 
   @Test
   void a_boat_longer_than_the_table_gets_no_number() {
     Parameters table = new Parameters(Map.of(), Map.of("table", List.of(new TableStep(3, 2))));
     FormulaResult none = PersonsByLength.of(rated(BoxBoat.of(3.1, 1.2, 0.5)), table).get(0);
-    assertThat(none.caps()).isEqualTo(Caps.NOTHING);
+    assertThat(none.caps()).isEqualTo(CapKind.NOTHING);
     assertThat(none.note()).isEqualTo("does not apply: the boat is longer than its table");
   }
 
@@ -121,7 +121,7 @@ class OtherFormulasTest {
     BoatModel model = BoxBoat.of(3, 1.2, 0.5).model();
     CapacityFigure figure = figures("What a person counts elsewhere", model).get((int) r.in("set"));
     assertThat(figure.value()).isCloseTo(r.wanted("kg"), within(r.near("kg")));
-    assertThat(figure.standing()).isEqualTo(Standing.BESIDE);
+    assertThat(figure.standing()).isEqualTo(FigureStatus.BESIDE);
   }
 
   // Box 4 x 1 in fresh water: 160 kg of hull and 80 kg of crew sink it 0.06 m of its 0.5.

@@ -30,7 +30,7 @@ class RuleBookTest {
   void a_set_that_stands_beside_tightens_nothing() {
     RuleBook book = book(pond("\"takesPart\": false,", 0.30));
     assertThat(book.inForce(BOAT)).isEqualTo(OWN);
-    assertThat(book.figures(BOAT)).allMatch(f -> f.standing() == Standing.BESIDE);
+    assertThat(book.figures(BOAT)).allMatch(f -> f.standing() == FigureStatus.BESIDE);
     assertThat(book.tightening(BOAT)).isEmpty();
   }
 
@@ -40,7 +40,7 @@ class RuleBookTest {
     assertThat(book.inForce(BOAT)).isEqualTo(OWN);
     assertThat(book.figures(BOAT))
         .singleElement()
-        .satisfies(f -> assertThat(f.standing()).isEqualTo(Standing.DOES_NOT_APPLY))
+        .satisfies(f -> assertThat(f.standing()).isEqualTo(FigureStatus.DOES_NOT_APPLY))
         .satisfies(f -> assertThat(f.value()).isNaN())
         .satisfies(f -> assertThat(f.takesPart()).isFalse())
         .satisfies(

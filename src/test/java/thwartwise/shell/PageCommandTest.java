@@ -10,7 +10,7 @@ import thwartwise.archive.Workspace;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitSystem;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.KeptRecord;
+import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 import thwartwise.report.TextPage;
@@ -35,7 +35,7 @@ class PageCommandTest {
     workspace.saveRecord(older, "its page");
   }
 
-  private KeptRecord record(String boat) {
+  private RecordEntry record(String boat) {
     return new Workspace(folder).records().boat(boat).last().orElseThrow();
   }
 
@@ -70,7 +70,7 @@ class PageCommandTest {
   void other_units_are_shown_for_once() {
     assertThat(page("--units", "feet")).isZero();
 
-    KeptRecord feet = record("egg-whisk").in(UnitSystem.FEET_INCHES_POUNDS);
+    RecordEntry feet = record("egg-whisk").in(UnitSystem.FEET_INCHES_POUNDS);
     assertThat(shell.out()).isEqualTo(TextPage.of(feet).stripTrailing() + "\n");
     assertThat(shell.out()).contains("244 lb    people in all").doesNotContain("110 kg");
     assertThat(record("egg-whisk").inspection().boat().units()).isEqualTo(UnitSystem.METRIC);
@@ -104,7 +104,7 @@ class PageCommandTest {
 
   @Test
   void a_sheet_has_the_details_that_the_page_only_names() {
-    KeptRecord record = record("egg-whisk");
+    RecordEntry record = record("egg-whisk");
     String page = TextPage.of(record);
 
     assertThat(TextPage.headings(record)).hasSize(6).startsWith("May it be launched?");

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.boat.Filling;
-import thwartwise.boat.KeptMeasurement;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
@@ -58,10 +58,10 @@ class ChangedWalkTest {
     Boat balsa =
         BEFORE
             .withHullMass(20)
-            .keeping(List.of(new KeptMeasurement("hull-mass", "balsa, weighed twice")));
+            .keeping(List.of(new ConfirmedMeasurement("hull-mass", "balsa, weighed twice")));
     assertThat(changed(balsa).kept())
         .containsExactly(
-            new KeptMeasurement("hull-mass", "balsa, weighed twice", Optional.of("20 kg")));
+            new ConfirmedMeasurement("hull-mass", "balsa, weighed twice", Optional.of("20 kg")));
     assertThat(changed(balsa, "changed.1", "people").kept()).hasSize(1);
     assertThat(changed(balsa, "changed.1", "weight", "changed.1.mass", "18 indeed").kept())
         .isEmpty();

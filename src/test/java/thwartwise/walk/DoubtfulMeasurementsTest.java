@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.boat.KeptMeasurement;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.hull.Station;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
@@ -120,7 +120,7 @@ class DoubtfulMeasurementsTest {
     Boat kept = doubled.with("kept.station:station 2", "it has wings").boat();
     assertThat(kept.kept())
         .contains(
-            new KeptMeasurement(
+            new ConfirmedMeasurement(
                 "station:station 2",
                 "it has wings",
                 Optional.of("0.000 0.020, 1.040 0.040, 1.300 0.450")));

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
-import thwartwise.inspection.FirstLook;
+import thwartwise.inspection.QuickInspection;
 import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.PartialBoat;
@@ -20,13 +20,14 @@ class RunningWordsTest {
 
   @Test
   void before_a_place_is_known_it_tells_of_the_side_alone() {
-    assertThat(RunningWords.told(new FirstLook(0.3199, Optional.empty()), UnitSystem.METRIC))
+    assertThat(RunningWords.told(new QuickInspection(0.3199, Optional.empty()), UnitSystem.METRIC))
         .isEqualTo("So far: empty it floats with 0.31 m of side.");
   }
 
   @Test
   void then_it_tells_of_people_dry_and_swamped() {
-    FirstLook look = new FirstLook(0.31, Optional.of(new FirstLook.Carried(2, 0)));
+    QuickInspection look =
+        new QuickInspection(0.31, Optional.of(new QuickInspection.Carried(2, 0)));
 
     assertThat(RunningWords.told(look, UnitSystem.METRIC))
         .isEqualTo(
@@ -34,7 +35,8 @@ class RunningWordsTest {
                 + " yet when swamped.");
     assertThat(
             RunningWords.told(
-                new FirstLook(0.31, Optional.of(new FirstLook.Carried(0, 0))), UnitSystem.METRIC))
+                new QuickInspection(0.31, Optional.of(new QuickInspection.Carried(0, 0))),
+                UnitSystem.METRIC))
         .isEqualTo(
             "So far: empty it floats with 0.31 m of side; at a first look nobody yet, dry or"
                 + " swamped.");
@@ -45,13 +47,13 @@ class RunningWordsTest {
   void in_feet_and_inches_it_tells_of_these() {
     assertThat(
             RunningWords.told(
-                new FirstLook(0.327, Optional.empty()), UnitSystem.FEET_INCHES_POUNDS))
+                new QuickInspection(0.327, Optional.empty()), UnitSystem.FEET_INCHES_POUNDS))
         .isEqualTo("So far: empty it floats with 1 ft 1/2 in (0.318 m) of side.");
   }
 
   @Test
   void an_edge_under_the_water_is_told_plainly() {
-    assertThat(RunningWords.told(new FirstLook(-0.02, Optional.empty()), UnitSystem.METRIC))
+    assertThat(RunningWords.told(new QuickInspection(-0.02, Optional.empty()), UnitSystem.METRIC))
         .isEqualTo("So far: its lowest edge is under the water, even with nobody aboard.");
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.KeptMeasurement;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
@@ -103,9 +103,9 @@ public final class BoatFields {
                 .orElse(Waters.NOT_STATED),
             fields.optional("measuredBy").map(value -> value.words(MEASURED_BY)),
             assumed(fields, hullFields, hull));
-    List<KeptMeasurement> kept =
-        fields.optionalItems("kept", "kept", KeptFields.KEYS).stream()
-            .map(KeptFields::read)
+    List<ConfirmedMeasurement> kept =
+        fields.optionalItems("kept", "kept", ConfirmedMeasurementFields.KEYS).stream()
+            .map(ConfirmedMeasurementFields::read)
             .toList();
     Boat known = fields.into(measured.keeping(kept), BoatProperties.OF_BOAT);
     Boat boat =
@@ -122,7 +122,7 @@ public final class BoatFields {
   private static List<String> assumed(
       ObjectReader fields, ObjectReader hullFields, HullMeasurements hull) {
     List<String> texts =
-        Assumptions.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull);
+        DefaultValues.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull);
     fields.optional("assumed").map(ValueReader::texts).ifPresent(texts::addAll);
     return texts;
   }

@@ -34,12 +34,12 @@ public final class BoatTree {
     BoatProperties.OF_BOAT.forEach(p -> JsonText.put(node, p.property(), boat));
     list(node, "aboard", boat.aboard(), PersonFields::write);
     PropulsionFields.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
-    List<String> assumed = Assumptions.notLeftOut(boat.assumptions(), boat.hull());
+    List<String> assumed = DefaultValues.notLeftOut(boat.assumptions(), boat.hull());
     if (!assumed.isEmpty()) {
       node.set("assumed", JsonText.texts(assumed));
     }
     if (!boat.kept().isEmpty()) {
-      list(node, "kept", boat.kept(), KeptFields::write);
+      list(node, "kept", boat.kept(), ConfirmedMeasurementFields::write);
     }
     boat.trialSeen()
         .ifPresent(seen -> node.set(TrialSeenFields.KEY, TrialSeenFields.write(seen, boat)));

@@ -81,10 +81,10 @@ final class HullFields {
     if (hull.material().map(m -> m.swampedDensity() != hull.density()).orElse(true)) {
       JsonText.put(node, BoatProperties.DENSITY, hull);
     }
-    if (!Assumptions.coverThickness(assumptions, hull)) {
+    if (!DefaultValues.coverThickness(assumptions, hull)) {
       JsonText.put(node, BoatProperties.THICKNESS, hull);
     }
-    if (!Assumptions.coverFloor(assumptions, hull)) {
+    if (!DefaultValues.coverFloor(assumptions, hull)) {
       JsonText.put(node, BoatProperties.FLOOR, hull);
     }
     ArrayNode stations = node.putArray("stations");

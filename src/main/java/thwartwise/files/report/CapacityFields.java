@@ -5,18 +5,18 @@ import java.util.OptionalInt;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
-import thwartwise.rules.Standing;
+import thwartwise.rules.FigureStatus;
 
 /**
  * What a rule gave, read back. Older records name neither rule set nor standing: all they held was
  * kilograms of people or load that took part or did not apply.
  */
 final class CapacityFields {
-  private static final WordChoice<Standing> STANDINGS =
-      WordChoice.of(Standing::word, Standing.values());
-  private static final WordChoice<Caps> CAPS = WordChoice.of(Caps::word, Caps.values());
+  private static final WordChoice<FigureStatus> STANDINGS =
+      WordChoice.of(FigureStatus::word, FigureStatus.values());
+  private static final WordChoice<CapKind> CAPS = WordChoice.of(CapKind::word, CapKind.values());
 
   private CapacityFields() {}
 
@@ -36,11 +36,13 @@ final class CapacityFields {
         ReportValues.text(figure, "note"));
   }
 
-  private static Standing olderStanding(ObjectReader figure) {
-    return ReportValues.flag(figure, "applies") ? Standing.TAKES_PART : Standing.DOES_NOT_APPLY;
+  private static FigureStatus olderStanding(ObjectReader figure) {
+    return ReportValues.flag(figure, "applies")
+        ? FigureStatus.TAKES_PART
+        : FigureStatus.DOES_NOT_APPLY;
   }
 
-  private static Caps olderCaps(ObjectReader figure) {
-    return ReportValues.flag(figure, "capsPeople") ? Caps.PEOPLE : Caps.LOAD;
+  private static CapKind olderCaps(ObjectReader figure) {
+    return ReportValues.flag(figure, "capsPeople") ? CapKind.PEOPLE : CapKind.LOAD;
   }
 }

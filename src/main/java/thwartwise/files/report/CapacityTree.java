@@ -1,8 +1,8 @@
 package thwartwise.files.report;
 
 import thwartwise.json.JsonText;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -20,7 +20,7 @@ final class CapacityTree {
             .put("standing", figure.standing().word())
             .put("applies", figure.takesPart())
             .put("caps", figure.caps().word())
-            .put("capsPeople", figure.caps() == Caps.PEOPLE);
+            .put("capsPeople", figure.caps() == CapKind.PEOPLE);
     Figures.put(node, "massKg", figure.mass());
     Figures.put(node, "value", figure.value());
     node.put("unit", figure.caps().unit());

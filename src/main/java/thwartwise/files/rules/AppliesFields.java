@@ -9,14 +9,15 @@ import thwartwise.json.ValueReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Applicability;
-import thwartwise.rules.Drive;
+import thwartwise.rules.DriveKind;
 import thwartwise.rules.HullKind;
 
 /** To which boats a rule set applies, as far as the program can tell; all of it may be left out. */
 final class AppliesFields {
   private static final WordChoice<HullKind> HULLS =
       WordChoice.of(HullKind::word, HullKind.values());
-  private static final WordChoice<Drive> DRIVES = WordChoice.of(Drive::word, Drive.values());
+  private static final WordChoice<DriveKind> DRIVES =
+      WordChoice.of(DriveKind::word, DriveKind.values());
   private static final String LENGTH = "Write two lengths in metres, as in [0, 6.096].";
   private static final String BEAM = "Write two breadths in metres, as in [1.1, 3].";
   private static final String POWER = "Write two powers in watts, as in [0, 3000].";

@@ -2,8 +2,8 @@ package thwartwise.files.rules;
 
 import java.util.List;
 import thwartwise.checklist.Checklist;
+import thwartwise.checklist.ChecklistPoint;
 import thwartwise.checklist.Concern;
-import thwartwise.checklist.Point;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
@@ -56,7 +56,7 @@ public final class ChecklistFile {
             "basis",
             "source",
             "points");
-    List<Point> points =
+    List<ChecklistPoint> points =
         fields.items("points", "point", POINTS, "look", "why", "concerns").stream()
             .map(ChecklistFile::point)
             .toList();
@@ -72,8 +72,8 @@ public final class ChecklistFile {
     return list.text("source", SOURCE) + " (" + basis + ")";
   }
 
-  private static Point point(ObjectReader point) {
-    return new Point(
+  private static ChecklistPoint point(ObjectReader point) {
+    return new ChecklistPoint(
         point.text("look", LOOK),
         point.text("why", WHY),
         point.oneOf("concerns", CONCERNS, CONCERN));

@@ -15,7 +15,7 @@ import thwartwise.rules.Formula;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameter;
 import thwartwise.rules.Parameters;
-import thwartwise.rules.SetFormula;
+import thwartwise.rules.RuleSetFormula;
 import thwartwise.rules.TableStep;
 
 /** The formulas a rule set chooses, each with what the formula wants to be told. */
@@ -32,7 +32,7 @@ final class FormulaFields {
   /**
    * @param setTakesPart whether the set as a whole limits the recommendation
    */
-  static List<SetFormula> read(ObjectReader set, boolean setTakesPart) {
+  static List<RuleSetFormula> read(ObjectReader set, boolean setTakesPart) {
     return set.has("formulas")
         ? set.freeItems("formulas", "formula", FORMULAS).stream()
             .map(fields -> formula(fields, setTakesPart))
@@ -40,13 +40,13 @@ final class FormulaFields {
         : List.of();
   }
 
-  private static SetFormula formula(ObjectReader fields, boolean setTakesPart) {
+  private static RuleSetFormula formula(ObjectReader fields, boolean setTakesPart) {
     Formula formula = named(fields);
     List<String> known = new ArrayList<>(KEYS);
     formula.parameters().forEach(p -> known.add(p.name()));
     fields.allow(known);
-    SetFormula stated =
-        new SetFormula(
+    RuleSetFormula stated =
+        new RuleSetFormula(
             formula,
             fields.has("title") ? fields.text("title", TITLE) : "",
             parameters(fields, formula),

@@ -20,7 +20,7 @@ import thwartwise.walk.engine.BoatInProgress;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.BasicQuestions;
-import thwartwise.walk.questions.KeptQuestions;
+import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.TrialQuestions;
 import thwartwise.walk.questions.WatersQuestions;
@@ -31,9 +31,9 @@ import thwartwise.walk.questions.WatersQuestions;
  */
 public final class BorrowedScript {
   private final LocalDate today;
-  private final KeptQuestions kept;
+  private final ConfirmationQuestions kept;
 
-  public BorrowedScript(LocalDate today, KeptQuestions kept) {
+  public BorrowedScript(LocalDate today, ConfirmationQuestions kept) {
     this.today = today;
     this.kept = kept;
   }

@@ -40,7 +40,7 @@ final class StationQuestions {
   }
 
   List<Station> stations() {
-    OutOfLineQuestions outOfLine = new OutOfLineQuestions(replay, tape, limits, alike);
+    StationFairnessQuestions outOfLine = new StationFairnessQuestions(replay, tape, limits, alike);
     List<Station> done = new ArrayList<>();
     for (int number = 1; number <= stations; number++) {
       done.add(station(number, List.copyOf(done)));
@@ -56,9 +56,10 @@ final class StationQuestions {
     StationSlips slips =
         new StationSlips(tape, "Station " + number + " \"" + name + "\"", length, points, before);
     boolean last = number == stations;
-    AlongQuestions along = new AlongQuestions(replay, tape, key, subject, slips, last);
+    LengthwiseQuestions along = new LengthwiseQuestions(replay, tape, key, subject, slips, last);
     BreadthWarnings breadths = new BreadthWarnings(tape, limits, length, before, last);
-    AcrossQuestions across = new AcrossQuestions(replay, tape, length, subject, slips, breadths);
+    TransverseQuestions across =
+        new TransverseQuestions(replay, tape, length, subject, slips, breadths);
     boolean upright = along.upright();
     List<Vector3> port = new ArrayList<>();
     for (int point = 1; point <= points; point++) {

@@ -17,9 +17,9 @@ import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.SampleRecords;
+import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.Caps;
-import thwartwise.rules.Standing;
+import thwartwise.rules.FigureStatus;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -150,8 +150,8 @@ class ReportJsonTest {
             new CapacityFigure(
                 "",
                 "33 CFR 183.37",
-                Standing.TAKES_PART,
-                Caps.LOAD,
+                FigureStatus.TAKES_PART,
+                CapKind.LOAD,
                 423.5,
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
@@ -160,8 +160,8 @@ class ReportJsonTest {
             new CapacityFigure(
                 "",
                 "33 CFR 183.35",
-                Standing.DOES_NOT_APPLY,
-                Caps.PEOPLE,
+                FigureStatus.DOES_NOT_APPLY,
+                CapKind.PEOPLE,
                 90,
                 OptionalInt.of(2),
                 OptionalDouble.empty(),

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.checklist.Checklist;
+import thwartwise.checklist.ChecklistPoint;
 import thwartwise.checklist.Concern;
-import thwartwise.checklist.Point;
 import thwartwise.json.UnusableInput;
 
 class ChecklistFileTest {
@@ -29,7 +29,7 @@ class ChecklistFileTest {
     assertThat(pond.when()).isEqualTo("each spring");
     assertThat(pond.source()).isEqualTo("club handbook, section 3 (FROM MEMORY)");
     assertThat(pond.points())
-        .containsExactly(new Point("No frogs", "they bail badly", Concern.ANY_BOAT));
+        .containsExactly(new ChecklistPoint("No frogs", "they bail badly", Concern.ANY_BOAT));
   }
 
   @ParameterizedTest

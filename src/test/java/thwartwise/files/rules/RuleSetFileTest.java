@@ -13,7 +13,7 @@ import thwartwise.geometry.Span;
 import thwartwise.json.UnusableInput;
 import thwartwise.rules.Applicability;
 import thwartwise.rules.Basis;
-import thwartwise.rules.Drive;
+import thwartwise.rules.DriveKind;
 import thwartwise.rules.HullKind;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleBook;
@@ -106,7 +106,7 @@ class RuleSetFileTest {
                 new Span(2, 5),
                 new Span(1, 3),
                 Set.of(HullKind.OPEN_BOAT),
-                Set.of(Drive.MANUAL, Drive.OUTBOARD),
+                Set.of(DriveKind.MANUAL, DriveKind.OUTBOARD),
                 new Span(0, 3000)));
     assertThat(set.formulas()).hasSize(3);
     assertThat(set.formulas().get(0).parameters().number("people")).isEqualTo(3);

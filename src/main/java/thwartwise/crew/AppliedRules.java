@@ -1,0 +1,180 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Body;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.loadcase.LoadCase;
+import thwartwise.measure.UnitFormat;
+import thwartwise.plausibility.Plausibility;
+import thwartwise.plausibility.PlausibilityFinding;
+import thwartwise.rules.CapKind;
+import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.ExcludedUse;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+import thwartwise.rules.WaterAdjustedLimits;
+
+/** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
+public final class AppliedRules {
+  private final BoatModel model;
+  private final RuleBook calm;
+  private final RuleBook book;
+  private final RuleSet inForce;
+  private final List<CapacityFigure> caps;
+  private final List<PlausibilityFinding> plausibility;
+  private final Supplier<List<Limits>> laxerLimits = Lazy.of(this::allLaxerLimits);
+
+  public AppliedRules(BoatModel model, RuleBook book) {
+    this.model = model;
+    UnitFormat units = new UnitFormat(model.boat().units());
+    this.calm = book.in(units.system());
+    this.book =
+        new RuleBook(
+            WaterAdjustedLimits.tightened(calm.own(), model.boat().waters(), units), calm.others());
+    this.inForce = this.book.inForce(model);
+    this.caps = this.book.figures(model);
+    this.plausibility = Plausibility.of(model, calm.own());
+  }
+
+  /** Our own limits, tightened by the sets that apply and take part. */
+  public RuleSet inForce() {
+    return inForce;
+  }
+
+  /** What the boat alone decides, whoever is aboard. */
+  public List<CapacityFigure> caps() {
+    return caps;
+  }
+
+  /** Everything the sets give, with what needs the crew that is recommended. */
+  public List<CapacityFigure> figures(List<Body> crew) {
+    List<CapacityFigure> all = new ArrayList<>(caps);
+    all.addAll(book.figures(model, crew, LoadTestRules.all()));
+    return all;
+  }
+
+  /** Whether what was measured looks like a boat. */
+  public List<PlausibilityFinding> plausibility() {
+    return plausibility;
+  }
+
+  /**
+   * Why nothing is recommended, each a sentence; none when boat and waters are covered and nothing
+   * that was measured looks wrong.
+   */
+  public List<String> nothingBecause() {
+    return Stream.concat(implausible().stream(), notCovered().stream()).toList();
+  }
+
+  private List<String> implausible() {
+    return Plausibility.reasons(plausibility);
+  }
+
+  private List<String> notCovered() {
+    return Stream.of(
+            book.notCovered(model).stream(),
+            ExcludedUse.reasons(model, book.own()).stream(),
+            FailedTrial.reasons(model.boat()).stream())
+        .flatMap(reasons -> reasons)
+        .toList();
+  }
+
+  /** Whether some measurement looks so wrong that it is another boat's figures that come out. */
+  public boolean isImplausible() {
+    return !implausible().isEmpty();
+  }
+
+  /**
+   * The answer, and where limits were tightened never above the answer without that: a stricter
+   * limit that rules out a bad seat could otherwise let heavier people into the seats that are
+   * left.
+   */
+  public Recommendation recommendation(Limits limits) {
+    if (isImplausible()) {
+      return Recommendation.withheld(inForce.value("design-person"), nothingBecause());
+    }
+    Recommendation answer = limits.recommendation(notCovered());
+    for (Limits other : laxerLimits.get()) {
+      answer = answer.notAbove(other.recommendation(notCovered()));
+    }
+    return answer;
+  }
+
+  /** The figures of the recommendation alone; nothing where nothing is recommended. */
+  public Capacity amounts(Limits limits) {
+    if (!nothingBecause().isEmpty()) {
+      return Capacity.NOTHING;
+    }
+    Capacity answer = limits.amounts();
+    for (Limits other : laxerLimits.get()) {
+      answer = answer.notAbove(other.amounts());
+    }
+    return answer;
+  }
+
+  /** False proves that there are fewer adults than told, or as many and a lighter crew. */
+  public boolean mayReach(Limits limits, Capacity told) {
+    return nothingBecause().isEmpty()
+        && limits.mayReach(told)
+        && laxerLimits.get().stream().allMatch(other -> other.mayReach(told));
+  }
+
+  private List<Limits> allLaxerLimits() {
+    return laxer().stream()
+        .map(set -> new Limits(new CrewAssessment(model, set), set, caps))
+        .toList();
+  }
+
+  private Set<RuleSet> laxer() {
+    Set<RuleSet> laxer = new LinkedHashSet<>(book.laxer(model));
+    laxer.add(calm.inForce(model));
+    laxer.remove(inForce);
+    return laxer;
+  }
+
+  /** Our own set, every set that tightened a limit of it, and those whose formulas were worked. */
+  public String ruleSet() {
+    return book.own().cited()
+        + cited("; made stricter by ", book.tightening(model))
+        + cited("; beside them ", book.beside(model));
+  }
+
+  private static String cited(String before, List<RuleSet> sets) {
+    return sets.isEmpty()
+        ? ""
+        : sets.stream().map(RuleSet::cited).collect(Collectors.joining("; ", before, ""));
+  }
+
+  /** A motor that is stronger than a rule that takes part gives must not run at full power. */
+  public List<Finding> findings() {
+    return caps.stream()
+        .filter(f -> f.caps() == CapKind.POWER && f.takesPart() && f.fallsShort())
+        .map(AppliedRules::tooStrong)
+        .toList();
+  }
+
+  private static Finding tooStrong(CapacityFigure figure) {
+    return new Finding(
+        CheckQuestion.of(CheckId.FULL_POWER, Measure.POWER),
+        Role.FORBIDS_AN_ACT,
+        Outcome.FALLS_SHORT,
+        Margin.atMost(figure.value(), figure.has(), Unit.WATT),
+        figure.formula() + ": " + figure.source(),
+        LoadCase.UNNAMED,
+        "before it is launched, fit a weaker motor or make sure that this one is held back");
+  }
+}

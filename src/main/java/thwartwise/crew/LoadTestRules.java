@@ -1,0 +1,149 @@
+package thwartwise.crew;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Freeboard;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Body;
+import thwartwise.boat.Loading;
+import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.FormulaMethod;
+import thwartwise.rules.FormulaResult;
+import thwartwise.rules.Formulas;
+import thwartwise.rules.Parameters;
+import thwartwise.rules.RatedBoat;
+
+/**
+ * Rules whose number comes from trying: so many people, one more and one more, until the trial
+ * fails or no place is left. As measured, without our allowance, for they are others' rules.
+ */
+public final class LoadTestRules {
+  private static final List<Boolean> BOTH = List.of(true, false);
+
+  private LoadTestRules() {}
+
+  /** By the name of the formula. */
+  static Map<String, FormulaMethod> all() {
+    return Map.of(
+        Formulas.OFFSET_LOAD, LoadTestRules::offsetLoad,
+        Formulas.SWAMPED_WEIGHT, LoadTestRules::swampedWeight);
+  }
+
+  /**
+   * Everyone as far to either side as they get, within the heel and still dry: in every seating,
+   * and in the best one of each number, since one poor seat says little of a boat whose crew sits
+   * well.
+   */
+  private static List<FormulaResult> offsetLoad(RatedBoat boat, Parameters told) {
+    double each = told.number("each");
+    double most = heel(told.number("heel-base"), boat.length());
+    int people = most(boat.room(), n -> staysUp(boat.model(), n, each, most));
+    int best = most(boat.room(), n -> mayStayUp(boat.model(), n, each, most));
+    String and =
+        best > people
+            ? String.format(Locale.ROOT, "; %d in the best seating of each number", best)
+            : "";
+    return List.of(
+        FormulaResult.heads("everyone hard to one side", people)
+            .noting(
+                String.format(
+                        Locale.ROOT,
+                        "%s each, in every seating; at most %.1f degrees and no water aboard",
+                        mass(each, Side.UP, boat),
+                        Math.floor(Math.toDegrees(most) * 10) / 10)
+                    + and
+                    + full(people, boat)));
+  }
+
+  /** A weight under water over the side, a third of the length from each end in turn. */
+  private static List<FormulaResult> swampedWeight(RatedBoat boat, Parameters told) {
+    double each = told.number("each");
+    double least = told.number("least");
+    int people = most(boat.room(), n -> staysUpright(boat, Math.max(least, n * each)));
+    return List.of(
+        FormulaResult.heads("swamped with a weight over the side", people)
+            .noting(
+                String.format(
+                        Locale.ROOT,
+                        "a weight of %s under water for each, at least %s; it floats and stays"
+                            + " upright",
+                        mass(each, Side.UP, boat),
+                        mass(least, Side.UP, boat))
+                    + full(people, boat)));
+  }
+
+  private static String mass(double kilograms, Side side, RatedBoat boat) {
+    UnitFormat units = new UnitFormat(boat.model().boat().units());
+    return units.either(
+        String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, side));
+  }
+
+  /** Then the places ended the trial and not the boat. */
+  private static String full(int people, RatedBoat boat) {
+    return people == boat.room() ? "; there is no place for more" : "";
+  }
+
+  /** 10 + (24 − L)³/600 degrees, in radians. */
+  static double heel(double base, double length) {
+    return Math.toRadians(base + Math.pow(24 - length, 3) / 600);
+  }
+
+  /** To port; to starboard too where that is another boat. */
+  private static List<Boolean> sides(BoatModel model) {
+    return model.isSymmetric() ? List.of(true) : BOTH;
+  }
+
+  private static int most(int room, IntPredicate holds) {
+    int people = 0;
+    while (people < room && holds.test(people + 1)) {
+      people++;
+    }
+    return people;
+  }
+
+  private static boolean staysUp(BoatModel model, int people, double each, double heel) {
+    return Seating.of(people, model.boat().places()).parallelStream()
+        .allMatch(s -> staysUp(model, s, each, heel));
+  }
+
+  private static boolean mayStayUp(BoatModel model, int people, double each, double heel) {
+    return Seating.of(people, model.boat().places()).parallelStream()
+        .anyMatch(s -> staysUp(model, s, each, heel));
+  }
+
+  private static boolean staysUp(BoatModel model, Seating seating, double each, double heel) {
+    return seating.ways(model, Collections.nCopies(seating.people(), each)).stream()
+        .allMatch(bodies -> sides(model).stream().allMatch(port -> dry(model, bodies, port, heel)));
+  }
+
+  private static boolean dry(BoatModel model, List<Body> bodies, boolean port, double heel) {
+    List<Body> out = bodies.stream().map(b -> b.hardToSide(port ? 1 : -1)).toList();
+    Equilibria rest = LoadedBoat.of(model, out).atRest();
+    return rest.allStable()
+        && rest.reached().stream()
+            .allMatch(
+                p ->
+                    Math.abs(p.heel()) <= heel
+                        && Freeboard.least(model.edges(), p.plane()).height() >= 0);
+  }
+
+  private static boolean staysUpright(RatedBoat boat, double mass) {
+    BoatModel model = boat.model();
+    List<Vector3> over = new ArrayList<>();
+    for (double third : List.of(1 / 3.0, 2 / 3.0)) {
+      double x = boat.aftEnd() + third * boat.length();
+      sides(model).forEach(port -> over.add(model.form().railAt(x, port)));
+    }
+    return over.stream()
+        .map(at -> LoadedBoat.of(model, List.of()).with(new Loading.Weight(mass, at)))
+        .allMatch(t -> t.swampedRest(List.of()).allUpright());
+  }
+}

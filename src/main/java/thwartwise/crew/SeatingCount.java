@@ -1,0 +1,93 @@
+package thwartwise.crew;
+
+import java.util.Locale;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Packing;
+import thwartwise.boat.Place;
+
+/**
+ * How many ways there are for people to sit, heavy ones and light ones told apart, counted without
+ * naming one. Every way is tried; where they are too many for that, no more people are looked at.
+ *
+ * @param room as many as there are places for
+ * @param tried of them, as many as are looked at in every way
+ * @param tooMany the ways of one more; nought when nothing was left out
+ */
+public record SeatingCount(int room, int tried, double tooMany) {
+  /** Ways of so many people; several minutes of work (judgement). */
+  private static final double MOST = 2000;
+
+  /** Ways of people who are all told apart. */
+  private static final double MOST_NAMED = 50_000;
+
+  private static final String FEWER = ": give fewer places, or fewer people a place";
+
+  public static SeatingCount of(BoatModel model) {
+    double[] ways = {1};
+    for (Place place : model.boat().places()) {
+      ways = with(ways, place.people(), SeatingCount::heavyOnes);
+    }
+    int room = model.boat().places().stream().mapToInt(Place::people).sum();
+    int orders = model.isSymmetric() ? 1 : 2;
+    int factor = orders * Packing.of(model.boat().places()).size();
+    for (int n = 1; n <= room; n++) {
+      if (!(factor * ways[n] <= MOST)) {
+        return new SeatingCount(room, n - 1, factor * ways[n]);
+      }
+    }
+    return new SeatingCount(room, room, 0);
+  }
+
+  /** Empty unless there are too many ways for so many named people to sit. */
+  static String tooMany(BoatModel model, int people) {
+    double[] ways = {1};
+    for (Place place : model.boat().places()) {
+      ways = with(ways, place.people(), n -> 1 / factorial(n));
+    }
+    int seated = Math.min(people, ways.length - 1);
+    double all = ways[seated] * factorial(seated);
+    return all > MOST_NAMED ? words(all, people) : "";
+  }
+
+  /** Why people who have a place were not looked at; empty when all were. */
+  public String words() {
+    return tooMany > 0 ? words(tooMany, tried + 1) : "";
+  }
+
+  private static String words(double ways, int people) {
+    String many = String.format(Locale.ROOT, "%.0f", ways);
+    return "too many ways to sit (" + many + " for " + people(people) + ")" + FEWER;
+  }
+
+  private static String people(int count) {
+    return count == 1 ? "one person" : count + " people";
+  }
+
+  private interface Alike {
+    double ways(int here);
+  }
+
+  /** So many alike at one place: how many of them are heavy makes the difference. */
+  private static double heavyOnes(int here) {
+    return here + 1;
+  }
+
+  private static double factorial(int n) {
+    double product = 1;
+    for (int i = 2; i <= n; i++) {
+      product *= i;
+    }
+    return product;
+  }
+
+  /** One place more, as two power series are multiplied. */
+  private static double[] with(double[] ways, int takes, Alike alike) {
+    double[] more = new double[ways.length + takes];
+    for (int n = 0; n < ways.length; n++) {
+      for (int here = 0; here <= takes; here++) {
+        more[n + here] += ways[n] * alike.ways(here);
+      }
+    }
+    return more;
+  }
+}

@@ -1,0 +1,101 @@
+package thwartwise.inspection;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Place;
+import thwartwise.checks.Check;
+import thwartwise.checks.CheckReading;
+import thwartwise.checks.FreeboardAtRest;
+import thwartwise.checks.OneChamberLost;
+import thwartwise.checks.StiffOffTheMiddle;
+import thwartwise.checks.SwampedLevel;
+import thwartwise.checks.SwampedLift;
+import thwartwise.checks.ThreeFifthsToOneSide;
+import thwartwise.crew.Seating;
+import thwartwise.hull.UnusableBoat;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.rules.RuleSet;
+
+/**
+ * What can be said at once of a boat that is not measured to its end: a look at a few checks, and
+ * no answer. Everybody sits where the first places have room.
+ *
+ * @param freeboard of the boat with nobody aboard, of its lowest edge, m; below zero when that is
+ *     under water
+ * @param carried how many adults; empty until a place to sit is known
+ */
+public record QuickInspection(double freeboard, Optional<Carried> carried) {
+  /** Nobody is looked for beyond. */
+  private static final int MOST = 8;
+
+  /**
+   * Adults of the design mass, after the allowance.
+   *
+   * @param dry with freeboard for them, at rest, three fifths of the way to one side, and stiff a
+   *     little off the middle
+   * @param swamped with lift to spare for them, whichever chamber is lost, and level with them in
+   *     it
+   */
+  public record Carried(int dry, int swamped) {}
+
+  /** Empty where nothing can be said: it contradicts itself, or comes to no steady rest. */
+  public static Optional<QuickInspection> of(Boat boat, RuleSet rules, LocalDate today) {
+    try {
+      return of(BoatModel.of(boat, today), rules);
+    } catch (UnusableBoat contradiction) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<QuickInspection> of(BoatModel model, RuleSet rules) {
+    List<CheckReading> empty = new FreeboardAtRest(rules).readings(LoadedBoat.of(model, List.of()));
+    return empty.get(0).value().stream()
+        .boxed()
+        .findFirst()
+        .map(freeboard -> new QuickInspection(freeboard, carried(model, rules)));
+  }
+
+  private static Optional<Carried> carried(BoatModel model, RuleSet rules) {
+    if (model.boat().places().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Check> dry =
+        List.of(
+            new FreeboardAtRest(rules),
+            new ThreeFifthsToOneSide(rules),
+            new StiffOffTheMiddle(rules, false));
+    List<Check> swamped =
+        List.of(new SwampedLift(rules), new OneChamberLost(rules), new SwampedLevel(rules));
+    return Optional.of(new Carried(most(model, rules, dry), most(model, rules, swamped)));
+  }
+
+  /** The most of them of whom fewer meet as well. */
+  private static int most(BoatModel model, RuleSet rules, List<Check> checks) {
+    int room = model.boat().places().stream().mapToInt(Place::people).sum();
+    int people = 0;
+    while (people < Math.min(MOST, room) && meets(model, rules, checks).test(people + 1)) {
+      people++;
+    }
+    return meets(model, rules, checks).test(0) ? people : 0;
+  }
+
+  private static Predicate<Integer> meets(BoatModel model, RuleSet rules, List<Check> checks) {
+    double design = rules.value("design-person");
+    return people -> {
+      Seating first = Seating.of(people, model.boat().places()).get(0);
+      LoadedBoat loadedBoat =
+          LoadedBoat.of(model, first.bodies(model, Collections.nCopies(people, design)));
+      return Stream.of(Allowance.of(rules, model), Allowance.NONE)
+          .map(loadedBoat::under)
+          .flatMap(t -> checks.stream().flatMap(c -> c.readings(t).stream()))
+          .allMatch(CheckReading::met);
+    };
+  }
+}

@@ -1,0 +1,78 @@
+package thwartwise.remedy;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.remedy.Deed.Drive;
+
+/**
+ * Heavy things left ashore, but never what brings people home or keeps them off the weir. What
+ * drives the boat is left only where there is something else to drive it with.
+ */
+final class KitUnloading {
+  private static final List<String> STAYS =
+      List.of("oar", "paddle", "anchor", "bailer", "bucket", "jacket", "aid", "rope", "foam");
+
+  private static final List<String> BY_HAND = List.of("oar", "paddle", "scull");
+
+  private static final List<String> CHARGER = List.of("charger");
+
+  private KitUnloading() {}
+
+  static List<Change> of(Boat boat) {
+    return boat.kit().stream()
+        .filter(item -> item.mass() >= KitMoving.HEAVY && !isCalled(item, STAYS))
+        .filter(item -> !leavesItStill(boat, item))
+        .map(item -> left(boat, item))
+        .toList();
+  }
+
+  private static boolean isCalled(Kit item, List<String> words) {
+    String name = item.name().toLowerCase(Locale.ROOT);
+    return words.stream().anyMatch(name::contains);
+  }
+
+  /** With nothing aboard to row or paddle with, nobody gets home without it. */
+  private static boolean leavesItStill(Boat boat, Kit item) {
+    return drive(boat, item).stops() && boat.kit().stream().noneMatch(k -> isCalled(k, BY_HAND));
+  }
+
+  static Change left(Boat boat, Kit item) {
+    return Change.of(
+        "leave the " + item.name(),
+        new Deed.LeaveKit(item.name(), drive(boat, item), driven(boat, item)),
+        Effort.NONE,
+        boat.withKit(boat.kit().stream().filter(k -> k != item).toList()));
+  }
+
+  /** What is lost of the drive; a battery is looked at together with what it can drive. */
+  private static Drive drive(Boat boat, Kit item) {
+    if (KitMoving.isBoundToItsPlace(item)) {
+      return Drive.ITSELF;
+    }
+    if (!item.needsVenting() || isCalled(item, CHARGER)) {
+      return Drive.NONE;
+    }
+    if (motor(boat).isEmpty()) {
+      return Drive.FEEDS;
+    }
+    return other(boat, item).isPresent() ? Drive.SHORTER : Drive.STOPS;
+  }
+
+  private static String driven(Boat boat, Kit item) {
+    return item.needsVenting() ? motor(boat).map(Kit::name).orElse("") : "";
+  }
+
+  /** A motor that a battery drives or starts. */
+  private static Optional<Kit> motor(Boat boat) {
+    return boat.kit().stream().filter(k -> k.isMotor() && !k.needsVenting()).findFirst();
+  }
+
+  private static Optional<Kit> other(Boat boat, Kit item) {
+    return boat.kit().stream()
+        .filter(k -> k != item && k.needsVenting() && !k.isMotor() && !isCalled(k, CHARGER))
+        .findFirst();
+  }
+}

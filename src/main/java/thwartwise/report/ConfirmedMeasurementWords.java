@@ -1,0 +1,20 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.ConfirmedMeasurement;
+import thwartwise.plausibility.DoubtId;
+
+/** What looks wrong and was kept with a reason, one sentence each. */
+final class ConfirmedMeasurementWords {
+  private ConfirmedMeasurementWords() {}
+
+  static List<String> of(Boat boat) {
+    return boat.kept().stream().map(ConfirmedMeasurementWords::of).toList();
+  }
+
+  private static String of(ConfirmedMeasurement kept) {
+    String what = DoubtId.parse(kept.about()).map(DoubtId::words).orElse(kept.about());
+    return "Looks wrong and was kept as measured: " + what + ". Reason given: " + kept.reason();
+  }
+}

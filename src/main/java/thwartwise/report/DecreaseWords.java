@@ -1,0 +1,92 @@
+package thwartwise.report;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckWords;
+import thwartwise.checks.Measure;
+import thwartwise.crew.LimitingFactor;
+import thwartwise.crew.QuestionMargin;
+import thwartwise.crew.Recommendation;
+import thwartwise.page.FigureText;
+import thwartwise.record.Comparison;
+import thwartwise.record.InspectionRecord;
+
+/**
+ * Why less is recommended than before, though what was done may sound like a gain: more buoyancy,
+ * ballast, a rail raised. Which check governs now, and what in it any weight or lift works against.
+ */
+final class DecreaseWords {
+  private static final String DEEPER =
+      "all that is added weighs, ballast, foam and planks too, and sinks its lowest edge deeper";
+  private static final String HEEL =
+      "weight high up leans it over, and weight low down steadies it but sinks it, so that less side"
+          + " is left when it leans";
+  private static final String STIFF =
+      "people who lean with the boat are weight high up, and more of it, higher seats or a boat that"
+          + " floats on less breadth bring it upright less";
+  private static final String LIFT =
+      "all that is added weighs, and only what takes up more water than it weighs lifts";
+  private static final String SWAMPED_HEEL =
+      "full of water it stands on its buoyancy alone: lift low down or near the middle line raises"
+          + " boat and people without steadying them, and raises what lies along the sides out of"
+          + " the water, where it steadies nothing";
+  private static final String ENDS =
+      "lift at one end or weight at the other tips it, and puts the lower end deeper";
+
+  private DecreaseWords() {}
+
+  /** Blank where nothing fell, or where either recommends nothing. */
+  static String of(Comparison comparison) {
+    Recommendation after = comparison.after().report().recommendation();
+    Recommendation before = comparison.before().report().recommendation();
+    boolean fell =
+        after.people() < before.people()
+            || whole(after.crew()) < whole(before.crew())
+            || whole(room(comparison.after())) < whole(room(comparison.before()));
+    return fell && !before.withheld() && !after.withheld() ? told(after) : "";
+  }
+
+  /** What the load limit leaves besides the kit listed: less kit is no fall. */
+  private static double room(InspectionRecord record) {
+    return record.report().recommendation().load() - record.boat().kitMass();
+  }
+
+  /** As it is shown. */
+  private static double whole(double kilograms) {
+    return Double.parseDouble(FigureText.down(kilograms, 0));
+  }
+
+  private static String told(Recommendation after) {
+    return governs(after)
+        .map(q -> "It is less because now " + CheckWords.of(q) + " governs: " + physics(q))
+        .orElse("");
+  }
+
+  /** What stops the next person, or, where only places are lacking, what is nearest its limit. */
+  private static Optional<CheckQuestion> governs(Recommendation after) {
+    Stream<CheckQuestion> next =
+        after.governedBy().stream()
+            .flatMap(
+                f ->
+                    f instanceof LimitingFactor.ByCheck check
+                        ? Stream.of(check.question())
+                        : Stream.empty());
+    return Stream.concat(next, after.margins().stream().map(QuestionMargin::question))
+        .filter(question -> !physics(question).isEmpty())
+        .findFirst();
+  }
+
+  /** Whichever chamber is lost, it is lift that lacks. */
+  static String physics(CheckQuestion question) {
+    return switch (question.check()) {
+      case FREEBOARD_AT_REST -> DEEPER;
+      case THREE_FIFTHS_TO_ONE_SIDE -> HEEL;
+      case STIFF_OFF_THE_MIDDLE -> STIFF;
+      case SWAMPED_LIFT, ONE_CHAMBER_LOST -> LIFT;
+      case SWAMPED_LEVEL -> question.measure() == Measure.HEEL ? SWAMPED_HEEL : ENDS;
+      case SWAMPED_MARGIN -> SWAMPED_HEEL;
+      default -> "";
+    };
+  }
+}

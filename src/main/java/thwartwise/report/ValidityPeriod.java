@@ -1,0 +1,59 @@
+package thwartwise.report;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import thwartwise.boat.SealTest;
+import thwartwise.inspection.ChamberFigures;
+import thwartwise.page.FigureText;
+import thwartwise.record.InspectionRecord;
+
+/**
+ * How long an inspection holds: until something changes, at most twelve months (judgement, the time
+ * after which a leak test is stale), and no longer than the leak tests it counts on.
+ */
+final class ValidityPeriod {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
+
+  private ValidityPeriod() {}
+
+  static LocalDate lastDay(InspectionRecord inspection) {
+    LocalDate inspected = inspection.date().toLocalDate();
+    if (TrialSeenWords.counting(inspection).isPresent()) {
+      return inspected;
+    }
+    return Stream.concat(Stream.of(inspected), testsCountedOn(inspection))
+        .map(day -> day.plusMonths(SealTest.FRESH_MONTHS))
+        .min(LocalDate::compareTo)
+        .orElseThrow();
+  }
+
+  /** Blank for a launch that is held: nothing about it is good until anything. */
+  static String words(InspectionRecord inspection) {
+    if (Verdict.of(inspection.report()) == Verdict.HELD) {
+      return "";
+    }
+    String last = DAY.format(lastDay(inspection)).replace(' ', FigureText.TIED);
+    if (TrialSeenWords.counting(inspection).isPresent()) {
+      return "Good for " + last + " alone, the day of the trial";
+    }
+    return "Good until the next change to the boat, its kit or its chambers, and no longer than "
+        + last;
+  }
+
+  private static Stream<LocalDate> testsCountedOn(InspectionRecord inspection) {
+    List<String> counted =
+        inspection.report().chambers().stream()
+            .filter(ChamberFigures::counted)
+            .map(ChamberFigures::name)
+            .toList();
+    return inspection.boat().chambers().stream()
+        .flatMap(chamber -> chamber.parts().stream())
+        .filter(part -> counted.stream().anyMatch(part::isToldAs))
+        .flatMap(part -> part.test().stream())
+        .map(SealTest::date);
+  }
+}

@@ -1,0 +1,57 @@
+package thwartwise.rules;
+
+import java.util.List;
+import java.util.Locale;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+
+/** Caps that a local rule states as a bare number, and counts made of one. */
+final class StatedCaps {
+  static final Parameter PEOPLE = Parameter.whole("people", 1, 20, "how many people at most");
+  static final Parameter KILOGRAMS = Parameter.number("kg", 1, 2000, "how many kilograms at most");
+  static final Parameter EACH = Parameter.number("each", 30, 200, "kilograms that a person counts");
+  static final Parameter GROSS =
+      Parameter.number("gross-load", 1, 3000, "gross load of the boat by its plate, kg");
+
+  private StatedCaps() {}
+
+  static List<FormulaResult> people(RatedBoat boat, Parameters told) {
+    return List.of(FormulaResult.heads("people at most", (int) told.number(PEOPLE.name())));
+  }
+
+  static List<FormulaResult> peopleKilograms(RatedBoat boat, Parameters told) {
+    return List.of(
+        FormulaResult.of(
+            "kilograms of people at most", CapKind.PEOPLE, told.number(KILOGRAMS.name())));
+  }
+
+  static List<FormulaResult> loadKilograms(RatedBoat boat, Parameters told) {
+    return List.of(
+        FormulaResult.of("kilograms of load at most", CapKind.LOAD, told.number(KILOGRAMS.name())));
+  }
+
+  /** What a person counts by another rule, so that its figures can be read. */
+  static List<FormulaResult> person(RatedBoat boat, Parameters told) {
+    return List.of(FormulaResult.of("a person counts", CapKind.PERSON, told.number(EACH.name())));
+  }
+
+  /** (gross load − motor and equipment)/75 as a boating course has it (Canada, READ). */
+  static List<FormulaResult> grossLoad(RatedBoat boat, Parameters told) {
+    double mass = Math.max(0, told.number(GROSS.name()) - boat.kitMass());
+    double each = told.number(EACH.name());
+    return List.of(
+        FormulaResult.of("people from gross load", CapKind.PEOPLE, mass)
+            .counting(persons(mass, each))
+            .noting("the kit listed taken off; " + mass(each, boat) + " a person"));
+  }
+
+  private static String mass(double kilograms, RatedBoat boat) {
+    UnitFormat units = new UnitFormat(boat.model().boat().units());
+    return units.either(
+        String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, Side.UP));
+  }
+
+  static int persons(double mass, double each) {
+    return (int) Math.floor(mass / each + 1e-9);
+  }
+}

@@ -1,0 +1,71 @@
+package thwartwise.supposition;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.QuotedText;
+import thwartwise.measure.Reading;
+
+/**
+ * Finds the name that is meant: whole, or a piece of one name only.
+ *
+ * @param noun what all of them are, in one word
+ */
+record NameMatch(String noun, List<String> names) {
+  private static final Pattern ARTICLE = Pattern.compile("^(?:the|an?|my|our)\\s+");
+
+  /** A shorter word is near too many others. */
+  private static final int SHORTEST = 5;
+
+  NameMatch {
+    names = List.copyOf(names);
+  }
+
+  Reading<String> read(String typed) {
+    String bare = bare(typed);
+    List<String> whole = names.stream().filter(n -> lower(n).equals(bare)).toList();
+    List<String> pieces = names.stream().filter(n -> lower(n).contains(bare)).toList();
+    List<String> meant = whole.isEmpty() ? pieces : whole;
+    if (bare.isEmpty() || meant.isEmpty()) {
+      return Reading.refused(unknown(typed, bare));
+    }
+    return meant.size() > 1
+        ? Reading.refused(
+            "%s can be any of these: %s. Type more of its name."
+                .formatted(QuotedText.of(typed.strip()), ChoiceReader.listed(meant)))
+        : Reading.understood(meant.get(0), meant.get(0));
+  }
+
+  /** Whether one name at least is meant. */
+  boolean knows(String typed) {
+    String bare = bare(typed);
+    return !bare.isEmpty() && names.stream().anyMatch(n -> lower(n).contains(bare));
+  }
+
+  /** Whether a whole name is meant, a slip of the keys or two aside. */
+  boolean isAlmost(String typed) {
+    String bare = bare(typed);
+    return names.stream().anyMatch(n -> lower(n).equals(bare))
+        || bare.length() >= SHORTEST && NearestWord.meant(bare, names).isPresent();
+  }
+
+  private String unknown(String typed, String bare) {
+    String there =
+        names.isEmpty()
+            ? "It has none."
+            : NearestWord.meant(bare, names)
+                .map(n -> "Did you mean \"" + n + "\"?")
+                .orElse("Type one of: " + ChoiceReader.listed(names) + ".");
+    return "This boat has no %s %s. %s".formatted(noun, QuotedText.of(typed.strip()), there);
+  }
+
+  private static String bare(String typed) {
+    return ARTICLE.matcher(lower(typed.strip())).replaceFirst("").strip();
+  }
+
+  private static String lower(String words) {
+    return words.toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,111 @@
+package thwartwise.walk.questions;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.ConfirmedMeasurement;
+import thwartwise.hull.UnusableBoat;
+import thwartwise.measure.UnitFormat;
+import thwartwise.plausibility.DoubtId;
+import thwartwise.plausibility.Plausibility;
+import thwartwise.plausibility.PlausibilityFinding;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.WordQuestions;
+
+/**
+ * What still looks wrong once everything is measured, one question each: keep it, and for which
+ * reason? Without one nothing will be recommended. The last few boats are remembered, since a walk
+ * comes to the same one at every question after it.
+ */
+public final class ConfirmationQuestions {
+  private static final int REMEMBERED = 8;
+
+  private final PlausibleLimits limits;
+  private final LocalDate today;
+  private final Map<Boat, List<PlausibilityFinding>> known = new ConcurrentHashMap<>();
+
+  public ConfirmationQuestions(PlausibleLimits limits, LocalDate today) {
+    this.limits = limits;
+    this.today = today;
+  }
+
+  public Boat kept(Replay replay, Boat boat) {
+    List<ConfirmedMeasurement> kept = new ArrayList<>(boat.kept());
+    for (PlausibilityFinding doubt : doubts(boat)) {
+      String about = doubt.id().text();
+      kept.removeIf(k -> k.about().equals(about));
+      replay
+          .ask(entry(doubt, new UnitFormat(boat.units())))
+          .map(reason -> new ConfirmedMeasurement(about, reason, Optional.of(doubt.measured())))
+          .ifPresent(kept::add);
+    }
+    return boat.keeping(kept);
+  }
+
+  /**
+   * The boat with each reason bound to what it was given for, before anything of it changes; a file
+   * written by hand need not say what that was.
+   */
+  public Boat bound(Boat boat) {
+    if (boat.kept().isEmpty()) {
+      return boat;
+    }
+    Map<String, String> measured = new HashMap<>();
+    all(boat).forEach(f -> measured.put(f.id().text(), f.measured()));
+    return boat.keeping(boat.kept().stream().map(k -> bound(k, measured)).toList());
+  }
+
+  private static ConfirmedMeasurement bound(
+      ConfirmedMeasurement kept, Map<String, String> measured) {
+    return kept.measured().isPresent()
+        ? kept
+        : new ConfirmedMeasurement(
+            kept.about(), kept.reason(), Optional.ofNullable(measured.get(kept.about())));
+  }
+
+  private List<PlausibilityFinding> doubts(Boat boat) {
+    if (known.size() > REMEMBERED) {
+      known.clear();
+    }
+    return known.computeIfAbsent(boat, this::looked);
+  }
+
+  private List<PlausibilityFinding> looked(Boat boat) {
+    return all(boat).stream().filter(PlausibilityFinding::withholds).toList();
+  }
+
+  /** A boat that cannot be built is refused afterwards, with the reason. */
+  private List<PlausibilityFinding> all(Boat boat) {
+    try {
+      return Plausibility.of(BoatModel.of(boat, today), limits.rules());
+    } catch (UnusableBoat e) {
+      return List.of();
+    }
+  }
+
+  private static Entry<Optional<String>> entry(PlausibilityFinding doubt, UnitFormat units) {
+    DoubtId id = doubt.id();
+    String what =
+        id.topic().isNamed()
+            ? id.topic().words() + " " + WordQuestions.quoted(id.name())
+            : id.topic().words();
+    List<String> how = new ArrayList<>(List.of("This looks wrong:"));
+    how.addAll(Question.wrapped(doubt.sentence(units)));
+    how.add("Go back and measure it again; or say why it is right, and the page shows that.");
+    return WordQuestions.remark(
+            WordQuestions.bound("kept." + id.text(), doubt.measured()),
+            "Kept, " + what + ", because")
+        .how(how.toArray(String[]::new))
+        .why("What looks wrong makes another boat of it; nothing is recommended for that one.")
+        .orNone("not kept");
+  }
+}

@@ -1,0 +1,75 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.geometry.Vector3;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+
+/** How far forward of the aft end the points of one station lie. */
+record LengthwiseQuestions(
+    Replay replay, Tape tape, String key, String subject, StationSlips slips, boolean last) {
+  static final String WHOLE_ROW =
+      "Or a whole row: the values in the order asked, with ; between them.";
+
+  private static final String[] ELSEWHERE = {
+    "yes: a plumb line through one point touches all of them. no: a raked stem or",
+    "transom; how far forward is then asked for each point."
+  };
+  private static final String[] AT_THE_AFT_END = {
+    "yes: the aft end is plumb, and how far forward is 0 and not asked. no: it is",
+    "raked; how far forward is then asked for each point, the aftmost being 0."
+  };
+
+  boolean upright() {
+    Entry<Boolean> plumb =
+        WordQuestions.yesNo(key + ".upright", subject + ", is it plumb?")
+            .how(slips.isFirst() ? AT_THE_AFT_END : ELSEWHERE)
+            .why("Raked ends carry less at the bottom than at the rail.");
+    // An end taken for plumb is a longer boat; a station between is taped along one line.
+    return replay.ask(slips.isFirst() || last ? plumb : plumb.orElse(true, "yes"));
+  }
+
+  /** Asked once for an upright station; never for an upright aft end, which is the origin. */
+  double x(boolean upright, int point, List<Vector3> before) {
+    if (!upright) {
+      return ofPoint(point, before);
+    }
+    if (slips.isFirst()) {
+      return 0;
+    }
+    return before.isEmpty() ? ofStation() : before.get(0).x();
+  }
+
+  private double ofStation() {
+    return replay.ask(
+        entry(key + ".x", subject + ", forward of the aft end")
+            .unless(slips::notForwardOfAll)
+            .unless(x -> last ? slips.shortOfTheEnd(x, List.of()) : Optional.empty()));
+  }
+
+  private double ofPoint(int point, List<Vector3> before) {
+    String name = slips.pointName(point);
+    return replay.ask(
+        entry(key + ".point." + point + ".x", subject + ", " + name + ", forward of aft end")
+            .unless(x -> slips.notForward(point, x))
+            .unless(x -> slips.awayFromTheAftEnd(point, x, before))
+            .unless(
+                x ->
+                    last && slips.isRail(point)
+                        ? slips.shortOfTheEnd(x, before)
+                        : Optional.empty()));
+  }
+
+  private Entry<Double> entry(String entryKey, String entrySubject) {
+    return tape.length(entryKey, entrySubject)
+        .how(
+            "Tape from the aft end along the baseline, level, not along the curved side.",
+            WHOLE_ROW)
+        .show(Sketches.LENGTHS)
+        .why("Where the shape lies along the boat sets how it trims.")
+        .within(slips.alongTheBoat());
+  }
+}

@@ -1,0 +1,87 @@
+package thwartwise.walk.questions;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thwartwise.geometry.Vector3;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+
+/** How far out and how high the points of one station lie. */
+record TransverseQuestions(
+    Replay replay,
+    Tape tape,
+    double length,
+    String subject,
+    StationSlips slips,
+    BreadthWarnings breadths) {
+  /** Higher than the rail of any open boat of this size. */
+  private static final double HIGHEST = 1.5;
+
+  /** The keel lies on the middle line, so its half-breadth is nought and not asked. */
+  Vector3 port(String key, int point, double x, List<Vector3> before) {
+    String name = slips.pointName(point);
+    double y =
+        point == 1
+            ? 0
+            : out(key, subject + ", " + name, before, out -> breadths.at(point, x, true, out));
+    double z = up(key, subject + ", " + name, point, before);
+    return Vector3.of(x, y, z);
+  }
+
+  /** The other side of the same station: as far forward as port, the keel shared. */
+  List<Vector3> starboard(String key, List<Vector3> port) {
+    TransverseQuestions otherSide =
+        new TransverseQuestions(replay, tape, length, subject, slips.starboard(), breadths);
+    List<Vector3> points = new ArrayList<>(List.of(port.get(0).mirrored()));
+    for (int point = 2; point <= port.size(); point++) {
+      String at = subject + ", starboard " + slips.pointName(point);
+      int number = point;
+      double x = port.get(point - 1).x();
+      double y = out(key + point, at, points, out -> breadths.at(number, x, false, out));
+      double z = otherSide.up(key + point, at, point, points);
+      points.add(Vector3.of(x, -y, z));
+    }
+    return List.copyOf(points);
+  }
+
+  /** What is measured where, and below it the section as far as it has grown. */
+  private static List<String> sketch(List<Vector3> before) {
+    if (before.size() < 2) {
+      return Sketches.ACROSS;
+    }
+    List<String> lines = new ArrayList<>(Sketches.ACROSS);
+    lines.add("");
+    lines.add("So far, seen from aft:");
+    List<Vector3> mirrored = before.stream().map(Vector3::mirrored).toList();
+    boolean port = before.stream().anyMatch(p -> p.y() > 0);
+    lines.addAll(SectionSketch.of(port ? before : mirrored, port ? mirrored : before));
+    return lines;
+  }
+
+  private double out(
+      String key, String at, List<Vector3> before, Function<Double, Optional<Warning>> unlikely) {
+    return replay.ask(
+        tape.length(key + ".y", at + ", half-breadth")
+            .how("From the middle line straight out to the outside of the hull, level.")
+            .show(sketch(before))
+            .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
+            .within(tape.length(0, length / 2, "half-breadths up to half the length"))
+            .within(unlikely));
+  }
+
+  private double up(String key, String at, int point, List<Vector3> before) {
+    return replay.ask(
+        tape.length(key + ".z", at + ", height")
+            .how(
+                "From the baseline (the lowest point of the bottom) straight up, with the boat",
+                "level: a spirit level across, a batten along, a rule standing on it.",
+                LengthwiseQuestions.WHOLE_ROW)
+            .show(sketch(before))
+            .why("The rail's height is the freeboard you have to lose.")
+            .within(tape.length(0, HIGHEST, "height of anything on such a hull"))
+            .unless(z -> slips.railBelow(point, z, before)));
+  }
+}
