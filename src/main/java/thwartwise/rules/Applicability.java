@@ -35,7 +35,7 @@ public record Applicability(
     return Stream.of(
             size(length, boat.length(), "long", units),
             size(beam, boat.beam(), "broad", units),
-            hull(HullKind.of(boat)),
+            hull(boat.kind()),
             drive(DriveKind.of(boat.propulsion())),
             power(DriveKind.power(boat.propulsion()), units))
         .flatMap(Optional::stream)

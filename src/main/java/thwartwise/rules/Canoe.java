@@ -10,6 +10,10 @@ public final class Canoe {
     return is(form.length(), form.beam(), rules);
   }
 
+  public static HullKind kind(HullForm form, RuleSet rules) {
+    return is(form, rules) ? HullKind.CANOE : HullKind.OPEN_BOAT;
+  }
+
   /** The same by the greatest length and breadth, m. */
   public static boolean is(double length, double beam, RuleSet rules) {
     return beam < rules.value("canoe-beam")

@@ -26,8 +26,4 @@ public enum HullKind {
   String many() {
     return many;
   }
-
-  static HullKind of(RatedBoat boat) {
-    return Canoe.is(boat.model().form(), boat.own()) ? CANOE : OPEN_BOAT;
-  }
 }

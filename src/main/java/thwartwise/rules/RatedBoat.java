@@ -9,17 +9,13 @@ import thwartwise.geometry.Vector3;
 /**
  * The boat that a rule is put to.
  *
- * @param own our own set, whose figures tell a canoe from a dinghy
+ * @param kind of its hull, told by the figures of our own set
  * @param crew the people aboard, for rules that ask how the crewed boat lies; otherwise nobody
  */
-public record RatedBoat(BoatModel model, RuleSet own, List<Body> crew) {
+public record RatedBoat(BoatModel model, HullKind kind, List<Body> crew) {
 
   public RatedBoat {
     crew = List.copyOf(crew);
-  }
-
-  static RatedBoat empty(BoatModel model, RuleSet own) {
-    return new RatedBoat(model, own, List.of());
   }
 
   public double length() {

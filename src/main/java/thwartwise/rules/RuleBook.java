@@ -87,10 +87,15 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
         limit.stricter());
   }
 
+  /** The boat as rules see it; the figures of our own set tell a canoe from a dinghy. */
+  public static RatedBoat rated(BoatModel model, RuleSet own, List<Body> crew) {
+    return new RatedBoat(model, Canoe.kind(model.form(), own), crew);
+  }
+
   /** Why our own set, whose checks everything rests on, does not cover this boat. */
   public Optional<String> notCovered(BoatModel model) {
     return own.applies()
-        .notBecause(RatedBoat.empty(model, own))
+        .notBecause(rated(model, own, List.of()))
         .map(
             why ->
                 "not covered"
@@ -126,12 +131,12 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   private boolean applies(RuleSet set, BoatModel model) {
-    return set.applies().notBecause(RatedBoat.empty(model, own)).isEmpty();
+    return set.applies().notBecause(rated(model, own, List.of())).isEmpty();
   }
 
   /** What the boat alone decides: caps on people, load and motor, and limits stated. */
   public List<CapacityFigure> figures(BoatModel model) {
-    RatedBoat boat = RatedBoat.empty(model, own);
+    RatedBoat boat = rated(model, own, List.of());
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
       Optional<String> outside = set.applies().notBecause(boat);
@@ -154,7 +159,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
    */
   public List<CapacityFigure> figures(
       BoatModel model, List<Body> crew, Map<String, FormulaMethod> tried) {
-    RatedBoat boat = new RatedBoat(model, own, crew);
+    RatedBoat boat = rated(model, own, crew);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
       if (applies(set, model)) {

@@ -305,7 +305,7 @@ class AppliedRulesTest {
   void every_formula_by_name_has_a_working(String name) {
     Formula formula = Formulas.named(name).orElseThrow();
     FormulaMethod working = LoadTestRules.all().getOrDefault(name, formula.working());
-    RatedBoat boat = new RatedBoat(box().model(), OWN, List.of());
+    RatedBoat boat = RuleBook.rated(box().model(), OWN, List.of());
     assertThat(working.of(boat, usual(formula))).allMatch(w -> !w.title().isBlank());
   }
 
@@ -328,7 +328,7 @@ class AppliedRulesTest {
             LoadTestRules.all()
                 .get(Formulas.SWAMPED_WEIGHT)
                 .of(
-                    new RatedBoat(tanks.model(), OWN, List.of()),
+                    RuleBook.rated(tanks.model(), OWN, List.of()),
                     new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
                 .get(0)
                 .note())
@@ -375,7 +375,7 @@ class AppliedRulesTest {
     return LoadTestRules.all()
         .get(Formulas.OFFSET_LOAD)
         .of(
-            new RatedBoat(boat.model(), OWN, List.of()),
+            RuleBook.rated(boat.model(), OWN, List.of()),
             new Parameters(Map.of("each", 75.0, "heel-base", 10.0), Map.of()))
         .get(0);
   }
@@ -449,7 +449,7 @@ class AppliedRulesTest {
     return LoadTestRules.all()
         .get("everyone hard to one side")
         .of(
-            new RatedBoat(model, OWN, List.of()),
+            RuleBook.rated(model, OWN, List.of()),
             new Parameters(Map.of("each", 75.0, "heel-base", 10.0), Map.of()))
         .get(0)
         .persons()
@@ -476,7 +476,7 @@ class AppliedRulesTest {
     return LoadTestRules.all()
         .get("weight over the side, swamped")
         .of(
-            new RatedBoat(boat.model(), OWN, List.of()),
+            RuleBook.rated(boat.model(), OWN, List.of()),
             new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
         .get(0)
         .persons()

@@ -2,6 +2,7 @@ package thwartwise.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
@@ -92,6 +93,6 @@ class ApplicabilityTest {
   }
 
   private static RatedBoat rated(BoxBoat boat) {
-    return RatedBoat.empty(boat.model(), RuleSetFile.cautiousDefault());
+    return RuleBook.rated(boat.model(), RuleSetFile.cautiousDefault(), List.of());
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -128,6 +129,6 @@ class Cfr183FlotationTest {
   }
 
   private static RatedBoat rated(BoxBoat boat) {
-    return RatedBoat.empty(boat.model(), RuleSetFile.cautiousDefault());
+    return RuleBook.rated(boat.model(), RuleSetFile.cautiousDefault(), List.of());
   }
 }

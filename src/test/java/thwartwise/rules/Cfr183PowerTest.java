@@ -136,6 +136,6 @@ class Cfr183PowerTest {
   }
 
   private static RatedBoat rated(thwartwise.boat.BoatModel model) {
-    return RatedBoat.empty(model, RuleSetFile.cautiousDefault());
+    return RuleBook.rated(model, RuleSetFile.cautiousDefault(), List.of());
   }
 }

@@ -131,11 +131,11 @@ class OtherFormulasTest {
     Body crew = Body.seated("one", 80, model.boat().places().get(0), 0, 0.02);
     Parameters least = new Parameters(Map.of("least", 0.25), Map.of());
     FormulaResult worked =
-        FreeboardWithCrew.of(new RatedBoat(model, OWN, List.of(crew)), least).get(0);
+        FreeboardWithCrew.of(RuleBook.rated(model, OWN, List.of(crew)), least).get(0);
     assertThat(worked.value()).isEqualTo(0.25);
     assertThat(worked.has().getAsDouble()).isCloseTo(0.44, within(1e-4));
     assertThat(worked.note()).isEqualTo("with the crew recommended");
-    assertThat(FreeboardWithCrew.of(RatedBoat.empty(model, OWN), least).get(0).note())
+    assertThat(FreeboardWithCrew.of(RuleBook.rated(model, OWN, List.of()), least).get(0).note())
         .isEqualTo("with nobody aboard");
   }
 
@@ -151,6 +151,6 @@ class OtherFormulasTest {
   }
 
   private static RatedBoat rated(BoxBoat boat) {
-    return RatedBoat.empty(boat.model(), OWN);
+    return RuleBook.rated(boat.model(), OWN, List.of());
   }
 }
