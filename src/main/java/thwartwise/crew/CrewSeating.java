@@ -9,6 +9,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -200,10 +202,15 @@ public final class CrewSeating {
             members.size())
         : String.format(
             Locale.ROOT,
-            "%s leaves %.0f kg for people, and these may come to %.0f kg",
+            "%s leaves %s for people, and these may come to %s",
             rule,
-            Math.floor(caps.room()),
-            Math.ceil(mass(members) - 1e-9));
+            kilograms(Math.floor(caps.room()), Side.DOWN),
+            kilograms(Math.ceil(mass(members) - 1e-9), Side.UP));
+  }
+
+  private String kilograms(double mass, Side side) {
+    UnitFormat units = new UnitFormat(judge.model().boat().units());
+    return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
   }
 
   private List<String> stops(List<NamedPerson> crew, String who) {

@@ -2,6 +2,9 @@ package thwartwise.crew;
 
 import java.util.List;
 import java.util.Locale;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.measure.UnitText;
 
 /**
  * Somebody who wants to come along: a name and what they may weigh, dressed and with a life jacket
@@ -11,7 +14,7 @@ import java.util.Locale;
  * @param heaviest kg
  * @param how where the figures come from, in words
  */
-public record NamedPerson(String name, double lightest, double heaviest, String how) {
+public record NamedPerson(String name, double lightest, double heaviest, UnitText how) {
 
   /** Clothes and life jacket, kg (judgement), as an adult's figure has it. */
   public static final double CLOTHES = 5;
@@ -32,7 +35,10 @@ public record NamedPerson(String name, double lightest, double heaviest, String 
   public static NamedPerson weighed(String name, double mass) {
     double dressed = mass + CLOTHES;
     return new NamedPerson(
-        name, dressed, dressed, said("weighed, and 5 kg for clothes and life jacket", dressed));
+        name,
+        dressed,
+        dressed,
+        said("weighed, and {5 kg|11 lb} for clothes and life jacket", dressed));
   }
 
   /** Weighed with everything on. */
@@ -47,12 +53,19 @@ public record NamedPerson(String name, double lightest, double heaviest, String 
         name,
         WeightForAge.lightest(sex, age),
         heaviest,
-        said("a heavy " + sex.word() + " of " + age + " and 5 kg for clothes", heaviest));
+        said("a heavy " + sex.word() + " of " + age + " and {5 kg|11 lb} for clothes", heaviest));
   }
 
   /** What is needed is rounded up. */
-  private static String said(String words, double heaviest) {
-    return String.format(Locale.ROOT, "%s: up to %.0f kg", words, Math.ceil(heaviest - 1e-9));
+  private static UnitText said(String words, double heaviest) {
+    String metric = String.format(Locale.ROOT, "%.0f kg", Math.ceil(heaviest - 1e-9));
+    return UnitText.of(
+        words
+            + ": up to {"
+            + metric
+            + "|"
+            + UnitFormat.METRIC.other().mass(heaviest, Side.UP)
+            + "}");
   }
 
   /** What somebody may weigh, whoever it is. */

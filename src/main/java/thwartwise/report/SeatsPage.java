@@ -30,7 +30,7 @@ public final class SeatsPage {
       helm(boat, answer).ifPresent(page::paragraph);
     }
     if (!answer.ashore().isEmpty()) {
-      ashore(page, answer);
+      ashore(page, answer, units);
     }
     if (!answer.seats().isEmpty()) {
       fewer(page, answer);
@@ -51,7 +51,7 @@ public final class SeatsPage {
 
   private static void seats(Page page, CrewAnswer answer, UnitFormat units) {
     page.heading("Who sits where");
-    answer.seats().forEach(s -> page.point(s.place() + ": " + who(s.member())));
+    answer.seats().forEach(s -> page.point(s.place() + ": " + who(s.member(), units)));
     double all = answer.seats().stream().mapToDouble(s -> s.member().heaviest()).sum();
     page.gap().paragraph("That comes to " + units.mass(all, Side.UP) + " at the most, dressed");
   }
@@ -61,13 +61,13 @@ public final class SeatsPage {
         .map(EmptyHelmWords::of);
   }
 
-  private static String who(NamedPerson member) {
-    return member.name() + " (" + member.how() + ")";
+  private static String who(NamedPerson member, UnitFormat units) {
+    return member.name() + " (" + member.how().in(units.system()).words() + ")";
   }
 
-  private static void ashore(Page page, CrewAnswer answer) {
+  private static void ashore(Page page, CrewAnswer answer, UnitFormat units) {
     page.heading("Who stays ashore");
-    answer.ashore().forEach(m -> page.point(who(m)));
+    answer.ashore().forEach(m -> page.point(who(m, units)));
     if (!answer.breaks().isEmpty()) {
       page.gap().paragraph("With all of them aboard:").points(answer.breaks());
     }

@@ -12,6 +12,8 @@ import thwartwise.boat.Person;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewSeating;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.NamedChanges;
 import thwartwise.rules.RuleBook;
@@ -83,11 +85,13 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
             () ->
                 Reading.refused(
                     String.format(
-                        Locale.ROOT,
-                        "There is no room in the boat for \"%s\" at %.2f m, as far from the middle"
+                        "There is no room in the boat for \"%s\" at %s, as far from the middle"
                             + " line as it is. Try another length.",
                         item.name(),
-                        x)));
+                        units(model)
+                            .either(
+                                String.format(Locale.ROOT, "%.2f m", x),
+                                () -> units(model).mark(x)))));
   }
 
   private static Reading<Change> foam(BoatModel model, Supposition.FoamAdded wanted) {
@@ -96,12 +100,19 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
         ? Reading.understood(NamedChanges.foam(model, wanted.spot(), wanted.volume()), "")
         : Reading.refused(
             String.format(
-                Locale.ROOT,
-                "There is room for %.0f litres of foam %s, clear of what is there, and not for"
-                    + " %.0f. Try less, or another place.",
-                Math.floor(1000 * room),
+                "There is room for %s of foam %s, clear of what is there, and not for %s. Try less,"
+                    + " or another place.",
+                volume(model, room, Side.DOWN),
                 wanted.spot().words(),
-                Math.ceil(1000 * wanted.volume() - 1e-6)));
+                volume(model, wanted.volume(), Side.UP)));
+  }
+
+  private static String volume(BoatModel model, double volume, Side side) {
+    return units(model).volume(volume, side).replace('\u00a0', ' ');
+  }
+
+  private static UnitFormat units(BoatModel model) {
+    return new UnitFormat(model.boat().units());
   }
 
   /** Nobody at all when none of them may go. */

@@ -24,6 +24,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.SeatingByForce;
+import thwartwise.measure.UnitText;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -82,7 +83,7 @@ class CrewSeatingTest {
     return new Case(
         boat("random " + seed, places, List.of(sack)),
         List.of(
-            new NamedPerson("wide", light, light + 30, "a range"),
+            new NamedPerson("wide", light, light + 30, UnitText.of("a range")),
             NamedPerson.weighed("Bo", 30 + 60 * random.nextDouble()),
             NamedPerson.weighed("Cy", 30 + 60 * random.nextDouble())));
   }

@@ -97,11 +97,11 @@ class SupposedBoatTest {
     assertThat(read("500 litres of foam under the stern seat").refusal().orElseThrow())
         .matches(
             "There is room for \\d+ litres of foam under the stern seat, clear of what is there,"
-                + " and not for 500\\. Try less, or another place\\.");
+                + " and not for 500 litres\\. Try less, or another place\\.");
     assertThat(read("9 litres of foam under the midships thwart").refusal())
         .contains(
             "There is room for 0 litres of foam under the midships thwart, clear of what is there,"
-                + " and not for 9. Try less, or another place.");
+                + " and not for 9 litres. Try less, or another place.");
   }
 
   @Test
