@@ -155,8 +155,8 @@ public final class BoatModel {
    */
   public Optional<TrialSeen> trialSeen() {
     return boat.trialSeen()
-        .filter(seen -> seen.countsOn(today))
-        .filter(seen -> spaces.stream().noneMatch(s -> s.counting().share() > 0));
+        .filter(
+            seen -> seen.counts(today, spaces.stream().anyMatch(s -> s.counting().share() > 0)));
   }
 
   public List<Space> spaces() {

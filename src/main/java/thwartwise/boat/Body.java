@@ -22,6 +22,7 @@ import thwartwise.measure.UnitFormat;
  * @param centreHeight height at which the weight acts
  * @param stiffHeight height at which it acts of somebody stiff: the centre of gravity
  * @param across from where to where across the boat the middle of this person can get
+ * @param place where this person sits, by its name
  */
 public record Body(
     String name,
@@ -32,7 +33,8 @@ public record Body(
     double floor,
     double centreHeight,
     double stiffHeight,
-    Span across) {
+    Span across,
+    String place) {
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double SEATED = 0.30;
 
@@ -127,7 +129,8 @@ public record Body(
             floor,
             place.z(),
             Math.max(place.z() + SEATED, floor + KNEELING),
-            reach(place.across()));
+            reach(place.across()),
+            place.name());
     return switch (place.posture()) {
       case SITTING -> seated;
       case KNEELING -> seated.on(place.z(), place.z(), KNEELING_CARRIED, KNEELING);
@@ -143,11 +146,12 @@ public record Body(
   }
 
   private Body on(double footing, double lap, double carried, double above) {
-    return new Body(name, mass, x, y, lap, footing, footing + carried, footing + above, across);
+    return new Body(
+        name, mass, x, y, lap, footing, footing + carried, footing + above, across, place);
   }
 
   private Body acting(double height, double stiff) {
-    return new Body(name, mass, x, y, seat, floor, height, stiff, across);
+    return new Body(name, mass, x, y, seat, floor, height, stiff, across, place);
   }
 
   /** Whether this person keeps the trunk upright while the boat heels slowly. */
@@ -176,7 +180,7 @@ public record Body(
   }
 
   public Body at(double newY) {
-    return new Body(name, mass, x, newY, seat, floor, centreHeight, stiffHeight, across);
+    return new Body(name, mass, x, newY, seat, floor, centreHeight, stiffHeight, across, place);
   }
 
   /** Whether this person can get as far to one side as to the other. */
@@ -204,7 +208,7 @@ public record Body(
   }
 
   public Body withMass(double newMass) {
-    return new Body(name, newMass, x, y, seat, floor, centreHeight, stiffHeight, across);
+    return new Body(name, newMass, x, y, seat, floor, centreHeight, stiffHeight, across, place);
   }
 
   /** Where the weight acts. */

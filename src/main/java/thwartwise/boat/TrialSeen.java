@@ -1,6 +1,7 @@
 package thwartwise.boat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ import java.util.List;
  * @param level whether it floated level and clear of the bottom all the time, no chamber taking
  *     water
  * @param headsClear whether every head stayed clear of the water
+ * @param seats the place of each of them, by its name; without them it counts for nothing
  */
 public record TrialSeen(
     LocalDate date,
@@ -21,29 +23,49 @@ public record TrialSeen(
     double mass,
     double minutes,
     boolean level,
-    boolean headsClear) {
+    boolean headsClear,
+    List<String> seats) {
   /** Shorter shows nothing (judgement; as long as a leak test of a chamber). */
   public static final double LEAST_MINUTES = SealTest.LEAST_MINUTES;
 
   /** What sums in another order may differ by, kg. */
   private static final double NUMERIC = 1e-9;
 
+  public TrialSeen {
+    seats = List.copyOf(seats);
+  }
+
   public boolean wentBadly() {
     return !level || !headsClear;
   }
 
-  /** Whether it shows anything on that day. */
-  public boolean countsOn(LocalDate today) {
-    return date.equals(today) && !wentBadly() && minutes >= LEAST_MINUTES;
+  /**
+   * Whether it shows anything on a day. Where a chamber counts, what was worked out of it stands,
+   * and how the boat lies with that chamber lost was not seen.
+   *
+   * @param chamberCounts whether a chamber of the boat was shown to hold it up
+   */
+  public boolean counts(LocalDate day, boolean chamberCounts) {
+    return date.equals(day)
+        && !wentBadly()
+        && minutes >= LEAST_MINUTES
+        && seats.size() == people
+        && !chamberCounts;
   }
 
   /**
-   * Whether no more people than were seen, and no more weight of them, are in it; fewer people only
-   * with their share of that weight, since nobody saw one as heavy as two.
+   * Whether no more people than were seen, and no more weight of them, sit in it where they were
+   * seen to sit. Fewer people are covered on seats that were taken, since they got out one after
+   * another, and only with their share of the weight, since nobody saw one as heavy as two.
    */
   public boolean covers(List<Body> others) {
     double share = mass * others.size() / people;
-    return others.size() <= people
-        && others.stream().mapToDouble(Body::mass).sum() <= share + NUMERIC;
+    return others.stream().mapToDouble(Body::mass).sum() <= share + NUMERIC
+        && satAt(others.stream().map(Body::place).toList());
+  }
+
+  private boolean satAt(List<String> places) {
+    List<String> free = new ArrayList<>(seats);
+    return places.stream().allMatch(free::remove);
   }
 }

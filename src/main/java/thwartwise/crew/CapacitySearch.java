@@ -36,9 +36,15 @@ public final class CapacitySearch {
     this.places = judge.model().boat().places();
   }
 
-  /** The least that each of so many may be held to, where so many adults are carried, kg. */
+  /**
+   * The least that each of so many may be held to, where so many adults are carried, kg. Somebody
+   * alone is no small child, whatever seat is left. Up to one person more than adults are carried,
+   * children may fill the seats. Of more than that nobody is told who is lighter than somebody who
+   * may go alone: it would read as permission for a crowd of children.
+   */
   double least(int people, int adults) {
-    return rules.value(people <= adults + 1 ? "lightest-person" : "lone-person");
+    boolean children = people > 1 && people <= adults + 1;
+    return rules.value(children ? "lightest-person" : "lone-person");
   }
 
   /** How many people may be told of. */

@@ -174,13 +174,16 @@ public final class Limits {
         .toList();
   }
 
+  /** Never fewer than today: what was seen of the boat in a trial stays seen. */
   private int ifClaimedChambersProve() {
     boolean anyClaimed =
         model.spaces().stream().anyMatch(s -> s.counting().ifProven() > s.counting().share());
     if (!anyClaimed) {
       return people();
     }
-    return new Limits(new CrewAssessment(model.withClaimsProven(), rules), rules, figures).people();
+    int proven =
+        new Limits(new CrewAssessment(model.withClaimsProven(), rules), rules, figures).people();
+    return Math.max(people(), proven);
   }
 
   /**
@@ -255,7 +258,7 @@ public final class Limits {
   private Recommendation.CrewLimit crewLimit(Row row) {
     double each = Math.floor(row.each());
     List<Seating> less = search.below(row.people(), each);
-    double least = rules.value(row.people() == 1 ? "lone-person" : "lightest-person");
+    double least = capacity.least(row.people(), people());
     return new Recommendation.CrewLimit(
         row.people(),
         each,

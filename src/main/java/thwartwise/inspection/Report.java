@@ -1,7 +1,11 @@
 package thwartwise.inspection;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import thwartwise.advice.Advice;
+import thwartwise.boat.Boat;
+import thwartwise.boat.TrialSeen;
 import thwartwise.checks.Finding;
 import thwartwise.crew.Recommendation;
 import thwartwise.rules.CapacityFigure;
@@ -62,6 +66,12 @@ public record Report(
         ruleSet,
         List.of(),
         Advice.NONE);
+  }
+
+  /** What was seen of the boat full of water, where it counts on that day. */
+  public Optional<TrialSeen> trialSeen(Boat of, LocalDate day) {
+    boolean chamberCounts = chambers.stream().anyMatch(ChamberFigures::counted);
+    return of.trialSeen().filter(seen -> seen.counts(day, chamberCounts));
   }
 
   public Report with(Advice told) {

@@ -47,10 +47,11 @@ final class BoatChanges {
 
   /** What counted on the day of the record, or went badly. */
   private static Optional<TrialSeen> seen(InspectionRecord record) {
-    return record
-        .boat()
-        .trialSeen()
-        .filter(t -> t.wentBadly() || t.countsOn(record.date().toLocalDate()));
+    return record.boat().trialSeen().filter(t -> t.wentBadly() || counts(record));
+  }
+
+  private static boolean counts(InspectionRecord record) {
+    return record.report().trialSeen(record.boat(), record.date().toLocalDate()).isPresent();
   }
 
   private void aboard(Boat before, Boat after) {

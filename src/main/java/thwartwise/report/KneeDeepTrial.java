@@ -75,11 +75,9 @@ public final class KneeDeepTrial {
         "Life jackets on; an adult who does not get in stands by all the time"
       },
       {
-        "Weigh those who are to go, dressed, and seat them as they will sit, the kit where it was"
-            + " listed, hatches and lids shut: no more than "
-            + dry
-            + ", which is what it carries"
-            + " dry"
+        "Weigh those who are to go, dressed, and seat them as they will sit",
+        "Stow the kit where it was listed, and shut hatches and lids",
+        "Seat no more than " + dry + ": that is what it carries dry"
       },
       {
         "Lean together, slowly, to one side and then to the other",
@@ -87,15 +85,19 @@ public final class KneeDeepTrial {
       },
       {"Sit still while it is filled from outside, with buckets, to the brim"},
       {
-        "Sit in it for ten minutes by the clock",
+        "Sit in it for ten minutes by the clock, and lean a little to each side once",
         "To be seen: it floats, and a stick goes through under it from end to end; it lies level,"
             + " no end and no side going down; every head stays clear of the water, nobody held"
       },
+      {
+        "Get out one after another",
+        "To be seen: it stays level with those who are left, and their heads stay clear"
+      },
       {"Bail it out and open every chamber", "To be seen: no chamber has taken water"},
       {
-        "Was any of it not seen, or did it sink, lie over or touch the bottom: nobody goes",
-        "Was all of it seen: type it at \"today\"; it counts for that day, those people and no"
-            + " more weight, the boat as it was then"
+        "Nobody goes if any of it was not seen, or if it sank, lay over or touched the bottom",
+        "If all of it was seen, type it at \"today\": it counts for that day, for those people on"
+            + " those seats, for no more weight and for the boat as it was then"
       }
     };
   }

@@ -3,7 +3,6 @@ package thwartwise.report;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.TrialSeen;
-import thwartwise.inspection.ChamberFigures;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.record.InspectionRecord;
@@ -12,13 +11,9 @@ import thwartwise.record.InspectionRecord;
 final class TrialSeenWords {
   private TrialSeenWords() {}
 
-  /** Where it counts; nothing on another day, or where a chamber was shown to be tight. */
+  /** Where it counts. */
   static Optional<TrialSeen> counting(InspectionRecord inspection) {
-    return inspection
-        .boat()
-        .trialSeen()
-        .filter(seen -> seen.countsOn(inspection.date().toLocalDate()))
-        .filter(seen -> inspection.report().chambers().stream().noneMatch(ChamberFigures::counted));
+    return inspection.report().trialSeen(inspection.boat(), inspection.date().toLocalDate());
   }
 
   /** In one sentence, where it counts. */
@@ -35,8 +30,9 @@ final class TrialSeenWords {
     return counting(inspection)
         .map(
             seen ->
-                "What was seen holds on that day alone, for those people, sitting as they sat, and"
-                    + " no more weight");
+                "What was seen holds on that day alone, for those people on those seats ("
+                    + SeatTable.one(seen.seats())
+                    + ") and for no more weight");
   }
 
   /** Of one that went badly. */

@@ -81,7 +81,9 @@ final class TodayCommand implements ShellCommand {
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
     InspectionRecord seen = withTrial(inspected(boat, file, given), file, given, conversation);
     Inspector.Kept kept = inspector.keep(seen, given.workspace());
-    TodayVerdict today = TodayVerdict.of(kept.report(), kept.inspection().boat());
+    TodayVerdict today =
+        TodayVerdict.of(
+            kept.report(), kept.inspection().boat(), kept.inspection().date().toLocalDate());
     conversation.say("");
     conversation.say(TodayPage.opening(kept.inspection()));
     List<Answered> answers = asked(today.points(), conversation);

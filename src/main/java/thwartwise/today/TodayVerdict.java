@@ -1,5 +1,6 @@
 package thwartwise.today;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -48,9 +49,12 @@ public record TodayVerdict(List<String> held, List<Point> points) {
     points = List.copyOf(points);
   }
 
-  public static TodayVerdict of(Report report, Boat boat) {
+  /**
+   * @param day of the inspection; a trial counts on its own day alone
+   */
+  public static TodayVerdict of(Report report, Boat boat, LocalDate day) {
     List<String> held = held(report, new UnitFormat(boat.units()));
-    return new TodayVerdict(held, held.isEmpty() ? points(report, boat) : List.of());
+    return new TodayVerdict(held, held.isEmpty() ? points(report, boat, day) : List.of());
   }
 
   private static List<String> held(Report report, UnitFormat units) {
@@ -79,14 +83,14 @@ public record TodayVerdict(List<String> held, List<Point> points) {
         .toList();
   }
 
-  private static List<Point> points(Report report, Boat boat) {
+  private static List<Point> points(Report report, Boat boat, LocalDate day) {
     Recommendation r = report.recommendation();
     List<Point> points = new ArrayList<>();
     UnitFormat units = new UnitFormat(boat.units());
     points.add(weighed(r, units));
     points.add(load(r, units));
     points.add(seats(report, boat));
-    boat.trialSeen().ifPresent(seen -> points.add(asSeen(seen)));
+    report.trialSeen(boat, day).ifPresent(seen -> points.add(asSeen(seen)));
     points.add(acts(report));
     points.addAll(PeopleAfloat.points(units));
     points.addAll(WatersToday.points(report, boat.waters(), units));
@@ -120,7 +124,9 @@ public record TodayVerdict(List<String> held, List<Point> points) {
     return new Point(
         "Do only those go who sat in it in the trial in knee-deep water, "
             + people(seen.people())
-            + ", and sit as they sat then?",
+            + ", each on the seat of then ("
+            + String.join(", ", seen.seats())
+            + ")?",
         "leave whoever was not in the trial ashore, or do the trial again with them");
   }
 

@@ -70,7 +70,9 @@ public final class Walk {
   /** What was seen today of a boat full of water, and nothing else; it ends in the boat with it. */
   public static Walk ofTrial(LocalDate today, Boat boat) {
     Tape tape = new Tape(boat.units());
-    return new Walk(replay -> boat.withTrialSeen(new TrialQuestions(replay, tape, today).seen()));
+    return new Walk(
+        replay ->
+            boat.withTrialSeen(new TrialQuestions(replay, tape, today, boat.places()).seen()));
   }
 
   /** The question to ask now, or the boat. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
@@ -43,5 +44,20 @@ class CapacitySearchTest {
     Capacity more =
         new Capacity(found.people(), found.crew() + 1, found.load() + 1, found.room() + 1);
     assertThat(limits(boat).mayReach(more)).isEqualTo(found.crew() == 0);
+  }
+
+  /** Alone 45 kg, children of 25 kg up to one person more than adults, and no crowd of them. */
+  @Test
+  void the_least_that_each_may_be_held_to_follows_one_rule() {
+    CrewAssessment judge =
+        new CrewAssessment(BoatModel.of(PlainHulls.pram(), PlainHulls.TODAY), RULES);
+    CapacitySearch search =
+        new CapacitySearch(
+            judge, new CrewSearch(judge, RULES), new FormulaCaps(List.of(), 0), RULES);
+    assertThat(search.least(1, 0)).isEqualTo(45);
+    assertThat(search.least(1, 2)).isEqualTo(45);
+    assertThat(search.least(2, 2)).isEqualTo(25);
+    assertThat(search.least(3, 2)).isEqualTo(25);
+    assertThat(search.least(4, 2)).isEqualTo(45);
   }
 }

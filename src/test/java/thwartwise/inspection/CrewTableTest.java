@@ -94,6 +94,19 @@ class CrewTableTest {
     }
   }
 
+  // A row of more people than adults and one began at 45 kg, a seating in it at 25 kg.
+  @ParameterizedTest
+  @MethodSource("boats")
+  void no_seating_tells_of_people_lighter_than_its_row_may(Boat boat) {
+    Recommendation r = of(boat);
+    for (Recommendation.CrewLimit limit : r.crewLimits()) {
+      boolean children = limit.people() > 1 && limit.people() <= r.people() + 1;
+      double least = RULES.value(children ? "lightest-person" : "lone-person");
+      assertThat(limit.eachUpTo()).isGreaterThanOrEqualTo(least);
+      assertThat(limit.lighter()).allMatch(l -> l.eachUpTo() >= least);
+    }
+  }
+
   // 79 instead of 78 kg of hull once took a third off the load limit, where an adult dropped out.
   @ParameterizedTest
   @MethodSource("boats")

@@ -124,7 +124,7 @@ final class OneSetOfFigures {
     told.forEach((figure, where) -> holds(where.contains(figure), "not told: " + figure));
     String questions =
         bare(
-            TodayVerdict.of(report, boat).points().stream()
+            TodayVerdict.of(report, boat, OrdinaryBoats.TODAY).points().stream()
                 .map(TodayVerdict.Point::question)
                 .collect(Collectors.joining(" ")));
     for (CrewLimit limit : crew.crewLimits()) {

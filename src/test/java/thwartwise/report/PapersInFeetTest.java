@@ -229,7 +229,9 @@ class PapersInFeetTest {
   void todays_questions_are_in_feet() {
     isInFeet(TodayPage.opening(record));
     isInFeet(
-        TodayVerdict.of(record.report(), record.boat()).points().stream()
+        TodayVerdict.of(record.report(), record.boat(), record.date().toLocalDate())
+            .points()
+            .stream()
             .map(point -> point.question() + "\n" + point.todo())
             // The norm's name for a life jacket by its lift.
             .map(question -> question.replaceAll("[0-9]+\u00a0N \\(EN ISO", "(EN ISO"))

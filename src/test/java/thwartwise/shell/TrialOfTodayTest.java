@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -60,7 +61,7 @@ class TrialOfTodayTest {
 
   @Test
   void what_was_seen_lets_those_people_go_after_every_question() {
-    assertThat(run(then(15, "yes", "1", "80", "12 min", "yes", "yes", "Ann Lee"))).isZero();
+    assertThat(run(then(15, "yes", "1", "none", "80", "12 min", "yes", "yes", "Ann Lee"))).isZero();
     assertThat(shell.out().replaceAll("[\\s\u00a0]+", " "))
         .contains(
             ASKED,
@@ -69,12 +70,14 @@ class TrialOfTodayTest {
             "Do only those go who sat in it in the trial in knee-deep water, one person,",
             NOTHING_AGAINST);
     assertThat(seen())
-        .contains(new TrialSeen(LocalDate.of(2026, 6, 1), "Ann Lee", 1, 80, 12, true, true));
+        .contains(
+            new TrialSeen(
+                LocalDate.of(2026, 6, 1), "Ann Lee", 1, 80, 12, true, true, List.of("thwart")));
   }
 
   @Test
   void enter_at_what_was_seen_is_that_it_went_badly_and_it_holds() {
-    assertThat(run("yes", "1", "80", "12 min", "", "", "Ann Lee")).isEqualTo(1);
+    assertThat(run("yes", "1", "none", "80", "12 min", "", "", "Ann Lee")).isEqualTo(1);
     assertThat(shell.out().replaceAll("[\\s\u00a0]+", " "))
         .contains("all the time? no, it went badly ", "Not today.")
         .contains(
@@ -87,15 +90,35 @@ class TrialOfTodayTest {
   @Test
   void other_units_asked_for_once_stay_out_of_the_file() {
     shell
-        .typing("yes", "1", "176 lb", "12 min", "yes", "yes", "Ann Lee")
+        .typing("yes", "1", "none", "176 lb", "12 min", "yes", "yes", "Ann Lee")
         .run("today", "--boat", file.toString(), "--folder", temp.toString(), "--units", "feet");
     assertThat(seen().orElseThrow().mass()).isCloseTo(176 * 0.45359237, within(1e-9));
     assertThat(BoatFile.read(file).units()).isEqualTo(UnitSystem.METRIC);
   }
 
+  /** Somebody else saves another hull while the questions of the trial are answered. */
+  @Test
+  void what_was_seen_never_goes_to_a_boat_file_changed_meanwhile() {
+    Boat other = BoatFile.read(file).withHullMass(47);
+    TestShell changing =
+        TestShell.whoseInspection(
+            (boat, rules, day) -> {
+              new Workspace(temp).saveBoat(other);
+              return Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), day);
+            });
+    changing
+        .typing(then(15, "yes", "1", "none", "80", "12 min", "yes", "yes", "Ann Lee"))
+        .run("today", "--boat", file.toString(), "--folder", temp.toString());
+    assertThat(changing.out())
+        .contains(
+            "The boat file was changed meanwhile, so what was seen stands in the record alone.");
+    assertThat(BoatFile.read(file)).isEqualTo(other);
+    assertThat(seen()).isEmpty();
+  }
+
   @Test
   void whoever_leaves_before_all_is_told_has_told_nothing() {
-    assertThat(run("yes", "1", "80", TestShell.CTRL_C)).isEqualTo(1);
+    assertThat(run("yes", "1", "none", "80", TestShell.CTRL_C)).isEqualTo(1);
     assertThat(shell.out()).contains("Not today.").doesNotContain("Working it out again");
     assertThat(seen()).isEmpty();
   }

@@ -2,22 +2,28 @@ package thwartwise.today;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.SomeWaters;
+import thwartwise.boat.TrialSeen;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.inspection.Report;
 import thwartwise.record.SampleRecords;
+import thwartwise.today.TodayVerdict.Point;
 
 /** The questions carry the figures of the report and of the waters. */
 class TodayVerdictTest {
   private static final Boat BOAT = BoxBoat.of(4, 1.5, 0.6).place("thwart", 2, 0.3, 0.3, 2).boat();
 
+  private static final LocalDate DAY = LocalDate.of(2026, 6, 14);
+
   private static List<String> questions(Boat boat) {
-    return TodayVerdict.of(SampleRecords.report(), boat).points().stream()
+    return TodayVerdict.of(SampleRecords.report(), boat, DAY).points().stream()
         .map(point -> point.question().replace('\u00a0', ' '))
         .toList();
   }
@@ -64,14 +70,14 @@ class TodayVerdictTest {
   void nothing_is_asked_of_a_boat_that_is_held() {
     Report held =
         SampleRecords.report(SampleRecords.nothing(List.of(), "it is outside"), List.of());
-    assertThat(TodayVerdict.of(held, BOAT).held()).containsExactly("it is outside");
-    assertThat(TodayVerdict.of(held, BOAT).points()).isEmpty();
+    assertThat(TodayVerdict.of(held, BOAT, DAY).held()).containsExactly("it is outside");
+    assertThat(TodayVerdict.of(held, BOAT, DAY).points()).isEmpty();
   }
 
   @Test
   void a_boat_is_never_held_without_a_word() {
     Report held = SampleRecords.report(SampleRecords.nothing(List.of()), List.of());
-    assertThat(TodayVerdict.of(held, BOAT).held()).isNotEmpty();
+    assertThat(TodayVerdict.of(held, BOAT, DAY).held()).isNotEmpty();
   }
 
   /** The file's own loading may fail; then it is told not to go like that. */
@@ -89,8 +95,27 @@ class TodayVerdictTest {
             good.asLoaded().loadCase(),
             "");
     Report report = SampleRecords.report(SampleRecords.recommendation(), List.of(loaded));
-    assertThat(TodayVerdict.of(report, BOAT).held()).isEmpty();
-    assertThat(TodayVerdict.of(report, BOAT).points().get(2).question())
+    assertThat(TodayVerdict.of(report, BOAT, DAY).held()).isEmpty();
+    assertThat(TodayVerdict.of(report, BOAT, DAY).points().get(2).question())
         .endsWith("; as loaded: helm 80 kg on stern seat?");
+  }
+
+  private static TrialSeen seen(LocalDate day) {
+    return new TrialSeen(day, "Ann Lee", 2, 150, 12, true, true, List.of("thwart", "thwart"));
+  }
+
+  private static List<String> afterTrial(LocalDate day) {
+    return TodayVerdict.of(SampleRecords.report(), BOAT.withTrialSeen(Optional.of(seen(day))), DAY)
+        .points()
+        .stream()
+        .map(Point::question)
+        .toList();
+  }
+
+  /** A chamber counts in the report of the sample, so no trial does. */
+  @Test
+  void a_trial_is_asked_about_only_where_it_counts() {
+    assertThat(afterTrial(DAY)).isEqualTo(afterTrial(DAY.minusDays(1)));
+    assertThat(afterTrial(DAY)).noneMatch(q -> q.contains("knee-deep"));
   }
 }

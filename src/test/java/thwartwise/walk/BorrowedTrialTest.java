@@ -23,6 +23,9 @@ class BorrowedTrialTest {
   private static final Boat UNTESTED = Sheet.borrowed(true).with("short.tested", "no").boat();
   private static final InspectionRecord WITHOUT = inspected(UNTESTED);
 
+  private static final List<String> SEATS =
+      List.of("aft seat", "fore seat", "middle seat", "middle seat", "aft seat", "fore seat");
+
   private static InspectionRecord inspected(Boat boat) {
     return new InspectionRecord(
         Sheet.TODAY.atTime(9, 0).atOffset(ZoneOffset.UTC),
@@ -74,19 +77,25 @@ class BorrowedTrialTest {
         .containsSubsequence(
             " 1. Go where the water is calm and warm",
             " 2. Weigh those who are to go",
-            "no more than two adults, which is what it carries dry.",
+            "no more than two adults: that is what it carries dry.",
             " 3. Lean together",
             " 4. Sit still while it is filled",
-            " 5. Sit in it for ten minutes by the clock.",
+            " 5. Sit in it for ten minutes by the clock, and lean a little",
             " every head stays clear of the water",
-            " 6. Bail it out",
+            " 6. Get out one after another.",
+            " 7. Bail it out",
             " no chamber has taken water.",
-            " 7. Was any of it not seen",
-            " nobody goes.");
+            " 8. Nobody goes if any of it was not seen",
+            " for those people on those seats");
   }
 
   private static TrialSeen seen(int days, int people, double mass) {
-    return new TrialSeen(Sheet.TODAY.minusDays(days), "Ann Lee", people, mass, 12, true, true);
+    return seen(days, people, mass, SEATS.subList(0, people));
+  }
+
+  private static TrialSeen seen(int days, int people, double mass, List<String> seats) {
+    return new TrialSeen(
+        Sheet.TODAY.minusDays(days), "Ann Lee", people, mass, 12, true, true, seats);
   }
 
   private static InspectionRecord with(TrialSeen seen) {
@@ -139,7 +148,10 @@ class BorrowedTrialTest {
   void a_trial_of_yesterday_or_one_too_short_counts_for_nothing() {
     assertThat(recommended(seen(1, 2, 150))).isEqualTo(recommended(UNTESTED));
     assertThat(
-            recommended(new TrialSeen(Sheet.TODAY, "Ann Lee", 2, 150, 9.9, true, true)).withheld())
+            recommended(
+                    new TrialSeen(
+                        Sheet.TODAY, "Ann Lee", 2, 150, 9.9, true, true, SEATS.subList(0, 2)))
+                .withheld())
         .isTrue();
   }
 
@@ -154,7 +166,8 @@ class BorrowedTrialTest {
 
   @Test
   void a_trial_that_went_badly_holds_on_any_day_and_after_any_change() {
-    TrialSeen bad = new TrialSeen(Sheet.TODAY.minusDays(30), "Ann Lee", 2, 150, 3, false, false);
+    TrialSeen bad =
+        new TrialSeen(Sheet.TODAY.minusDays(30), "Ann Lee", 2, 150, 3, false, false, List.of());
     Boat tested = Sheet.borrowed(true).boat().withTrialSeen(Optional.of(bad));
     String reason =
         "in the trial in knee-deep water on 2026-04-09, Ann Lee saw that full of water, with 2"
@@ -172,8 +185,8 @@ class BorrowedTrialTest {
         " Full of water it was seen to float level, heads clear, not worked out: with two people of"
             + " together 150 kg, on 9 May 2026, by Ann Lee. ";
     String bounds =
-        " What was seen holds on that day alone, for those people, sitting as they sat, and no more"
-            + " weight. ";
+        " What was seen holds on that day alone, for those people on those seats (aft seat, fore"
+            + " seat) and for no more weight. ";
     assertThat(screen(record))
         .startsWith("Gravy Boat: nothing found against it within the limits of this inspection. ")
         .contains(told, bounds);
@@ -185,7 +198,7 @@ class BorrowedTrialTest {
 
   @Test
   void a_trial_that_went_badly_stands_first_among_what_is_wrong() {
-    TrialSeen bad = new TrialSeen(Sheet.TODAY, "Ann Lee", 2, 150, 3, false, true);
+    TrialSeen bad = new TrialSeen(Sheet.TODAY, "Ann Lee", 2, 150, 3, false, true, List.of());
     assertThat(screen(with(bad)))
         .startsWith("Gravy Boat: launch held. ")
         .contains(
@@ -224,5 +237,55 @@ class BorrowedTrialTest {
     assertThat(tried.refused("trial.mass", "330")).contains("is outside", "mass of so many people");
     assertThat(tried.refused("trial.mass", "330 indeed")).contains("is outside");
     assertThat(tried.accepted("trial.mass", "176")).endsWith("176 kg (that is 88 kg each)");
+  }
+
+  /** The middle seat stayed empty in the trial; it carries as much, and nobody saw it. */
+  @Test
+  void a_trial_lifts_only_the_seats_that_were_sat_on() {
+    Recommendation lifted = recommended(seen(0, 2, 150));
+    assertThat(lifted.crewLimits().get(0).excludedSeatings()).contains(List.of("middle seat"));
+    assertThat(lifted.crewLimits().get(0).lighter()).isEmpty();
+    assertThat(lifted.crewLimits().get(1).excludedSeatings())
+        .contains(List.of("aft seat", "middle seat"), List.of("middle seat", "middle seat"))
+        .doesNotContain(List.of("aft seat", "fore seat"));
+    Recommendation elsewhere = recommended(seen(0, 2, 150, List.of("middle seat", "middle seat")));
+    assertThat(elsewhere.crewLimits().get(1).excludedSeatings())
+        .contains(List.of("aft seat", "fore seat"));
+  }
+
+  @Test
+  void a_trial_that_does_not_say_where_they_sat_counts_for_nothing() {
+    assertThat(recommended(seen(0, 2, 150, List.of()))).isEqualTo(recommended(UNTESTED));
+    Boat seen = UNTESTED.withTrialSeen(Optional.of(seen(0, 2, 150)));
+    String written = BoatFile.write(seen).replaceAll("\"seats\": \\[[^\\]]*\\],", "");
+    Boat read = BoatFile.parse(written, "boat.json");
+    assertThat(read.trialSeen()).isEmpty();
+    assertThat(read.assumptions())
+        .contains(
+            "The trial in knee-deep water of 2026-05-09 counts for nothing: it does not name the"
+                + " seat of each who sat in it.");
+  }
+
+  /** Of 25 kg each; 110 is what they weigh in pounds. */
+  @Test
+  void pounds_typed_for_the_kilograms_of_children_are_asked_about() {
+    Sheet children = Sheet.borrowedAndTried().with("trial.children", "7, 8");
+    assertThat(children.refused("trial.mass", "110"))
+        .startsWith("110 kg is outside 30 kg to 89 kg, ")
+        .endsWith("the mass of so many people. Did you mean 49.9 kg?");
+    assertThat(children.accepted("trial.mass", "110 indeed")).contains("110 kg");
+    assertThat(children.with("trial.mass", "50").boat().trialSeen()).isPresent();
+    assertThat(Sheet.borrowedAndTried().refused("trial.mass", "240")).contains("Did you mean");
+  }
+
+  @Test
+  void ages_of_children_are_whole_years_of_no_more_people_than_sat_in_it() {
+    Sheet tried = Sheet.borrowedAndTried();
+    assertThat(tried.refused("trial.children", "six"))
+        .isEqualTo("\"six\" is no list of ages up to 17. Type whole years, such as 6, 9, or none.");
+    assertThat(tried.refused("trial.children", "6 40")).contains("no list of ages");
+    assertThat(tried.refused("trial.children", "6, 7, 8"))
+        .isEqualTo("That is 3 ages, and 2 sat in it. Type the ages of the children alone.");
+    assertThat(tried.accepted("trial.children", "6 and 9")).endsWith("6, 9");
   }
 }

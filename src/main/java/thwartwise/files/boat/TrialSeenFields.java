@@ -21,7 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class TrialSeenFields {
   static final String KEY = "trialSeen";
   static final String[] KEYS = {
-    "date", "by", "people", "mass", "minutes", "level", "headsClear", "boat"
+    "date", "by", "people", "mass", "minutes", "level", "headsClear", "seats", "boat"
   };
   private static final String BY = "Write who saw it.";
   private static final String PEOPLE = "Write how many people sat in it.";
@@ -29,6 +29,8 @@ final class TrialSeenFields {
   private static final String MINUTES = "Write how many minutes they sat in it full of water.";
   private static final String LEVEL = "Write true when it floated level all the time, or false.";
   private static final String HEADS = "Write true when every head stayed clear, or false.";
+
+  private static final String SEATS = "Write the place of each who sat in it, by its name.";
 
   private TrialSeenFields() {}
 
@@ -42,27 +44,41 @@ final class TrialSeenFields {
             trial.number("mass", BoatQuantity.SEEN_MASS, MASS),
             trial.number("minutes", BoatQuantity.SEEN_MINUTES, MINUTES),
             trial.value("level", LEVEL).truth(),
-            trial.value("headsClear", HEADS).truth());
-    boolean ofThis = trial.has("boat") && trial.text("boat", "").equals(mark(boat));
-    return ofThis || seen.wentBadly()
+            trial.value("headsClear", HEADS).truth(),
+            trial.has("seats") ? trial.value("seats", SEATS).texts() : List.of());
+    if (seen.wentBadly()) {
+      return boat.withTrialSeen(Optional.of(seen));
+    }
+    if (!trial.has("boat") || !trial.text("boat", "").equals(mark(boat))) {
+      return nothing(boat, seen, "it was not of the boat as it stands here");
+    }
+    return seen.seats().size() == seen.people()
         ? boat.withTrialSeen(Optional.of(seen))
-        : boat.assuming(
-            List.of(
-                "The trial in knee-deep water of "
-                    + seen.date()
-                    + " counts for nothing: it was not of the boat as it stands here."));
+        : nothing(boat, seen, "it does not name the seat of each who sat in it");
+  }
+
+  private static Boat nothing(Boat boat, TrialSeen seen, String why) {
+    return boat.assuming(
+        List.of(
+            "The trial in knee-deep water of "
+                + seen.date()
+                + " counts for nothing: "
+                + why
+                + "."));
   }
 
   static ObjectNode write(TrialSeen seen, Boat boat) {
-    return JsonText.object()
-        .put("date", seen.date().toString())
-        .put("by", seen.by())
-        .put("people", seen.people())
-        .put("mass", seen.mass())
-        .put("minutes", seen.minutes())
-        .put("level", seen.level())
-        .put("headsClear", seen.headsClear())
-        .put("boat", mark(boat));
+    ObjectNode node =
+        JsonText.object()
+            .put("date", seen.date().toString())
+            .put("by", seen.by())
+            .put("people", seen.people())
+            .put("mass", seen.mass())
+            .put("minutes", seen.minutes())
+            .put("level", seen.level())
+            .put("headsClear", seen.headsClear());
+    node.set("seats", JsonText.texts(seen.seats()));
+    return node.put("boat", mark(boat));
   }
 
   /** The same for the same water, hull, openings, chambers, places and kit. */

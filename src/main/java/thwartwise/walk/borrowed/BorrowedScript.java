@@ -98,7 +98,7 @@ public final class BorrowedScript {
             .in(tape.system());
     Boat tried =
         chambers.isEmpty()
-            ? boat.withTrialSeen(new TrialQuestions(replay, tape, today).seen())
+            ? boat.withTrialSeen(new TrialQuestions(replay, tape, today, places).seen())
             : boat;
     Boat settled = kept.kept(replay, tried);
     BasicQuestions.finish(replay);

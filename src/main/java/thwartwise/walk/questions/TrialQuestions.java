@@ -1,7 +1,11 @@
 package thwartwise.walk.questions;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Place;
 import thwartwise.boat.TrialSeen;
 import thwartwise.measure.Dimension;
 import thwartwise.measured.BoatQuantity;
@@ -12,13 +16,14 @@ import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** What was seen today of the boat full of water in knee-deep water, people sitting in it. */
-public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
-  private static final int MOST_PEOPLE = 20;
-
+public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Place> places) {
   /** Between these lies what people weigh on the mean of a crew, dressed, kg (judgement). */
   private static final double LIGHT = 15;
 
   private static final double HEAVY = 150;
+
+  /** More on the mean of grown people is asked about: it is often pounds, kg (judgement). */
+  private static final double USUAL = 100;
 
   public Optional<TrialSeen> seen() {
     boolean done =
@@ -33,19 +38,17 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
   }
 
   private TrialSeen told() {
-    int people =
-        replay.ask(
-            WordQuestions.whole("trial.people", "How many sat in it full of water", 1, MOST_PEOPLE)
-                .how("Count those who sat in it all the time.")
-                .why("More than were seen may not go."));
-    double mass = mass(people);
+    int people = people();
+    List<Integer> children = children(people);
+    List<String> seats = seats(people);
+    double mass = mass(people, children);
     double minutes = minutes();
     boolean level =
         replay.ask(
             badly("trial.level", "Level, off the bottom, all the time?")
                 .how(
-                    "yes: no end and no side went down, a stick went through under it, and no",
-                    "chamber had taken water. Anything else, or not looked at: no.")
+                    "yes: no end and no side went down, also when you leaned and got out one by one;",
+                    "a stick went through under it; no chamber took water. Not looked at: no.")
                 .why("A boat that lies over or takes water soon holds nobody."));
     boolean heads =
         replay.ask(
@@ -57,28 +60,83 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today) {
             WordQuestions.remark("trial.by", "Who saw it")
                 .how("Who stood by and looked.")
                 .why("What was seen has somebody's name to it."));
-    return new TrialSeen(today, by, people, mass, minutes, level, heads);
+    return new TrialSeen(today, by, people, mass, minutes, level, heads, seats);
   }
 
-  private double mass(int people) {
+  private int people() {
+    int room = places.stream().mapToInt(Place::people).sum();
+    return replay.ask(
+        WordQuestions.whole("trial.people", "How many sat in it full of water", 1, room)
+            .how("Count those who sat in it all the time.")
+            .why("More than were seen may not go."));
+  }
+
+  private List<Integer> children(int people) {
+    return replay
+        .ask(
+            Ages.entry("trial.children", "Ages of the children among them")
+                .how("Whole years of whoever is not grown up, such as 6, 9; none when all are.")
+                .why("Pounds typed for kilograms show in what a child can weigh.")
+                .unless(ages -> tooMany(ages, people))
+                .orWord("none", "none"))
+        .orElse(List.of());
+  }
+
+  private static Optional<String> tooMany(List<Integer> ages, int people) {
+    return ages.size() <= people
+        ? Optional.empty()
+        : Optional.of(
+            "That is %d ages, and %d sat in it. Type the ages of the children alone."
+                .formatted(ages.size(), people));
+  }
+
+  /** Where each of them sat, place by place; what follows from the rest is not asked. */
+  private List<String> seats(int people) {
+    List<String> seats = new ArrayList<>();
+    for (int i = 0; i < places.size(); i++) {
+      Place place = places.get(i);
+      int left = people - seats.size();
+      int elsewhere = places.subList(i + 1, places.size()).stream().mapToInt(Place::people).sum();
+      int least = Math.max(0, left - elsewhere);
+      int most = Math.min(left, place.people());
+      int here = least < most ? here(i, place, least, most) : least;
+      seats.addAll(Collections.nCopies(here, place.name()));
+    }
+    return seats;
+  }
+
+  private int here(int number, Place place, int least, int most) {
+    return replay.ask(
+        WordQuestions.whole(
+                "trial.seat." + (number + 1),
+                "How many of them on " + WordQuestions.quoted(place.name()),
+                least,
+                most)
+            .how("As they sat when it was full of water; 0 when nobody sat there.")
+            .why("Nobody was seen to be held up on a seat that stayed empty."));
+  }
+
+  private double mass(int people, List<Integer> children) {
     return replay.ask(
         tape.carried("trial.mass", "All of them together, as they were dressed")
             .how("Each on the bathroom scales, dressed and with the jacket; add it up.")
             .why("More weight than was seen may not go.")
-            .within(usual(people))
+            .within(usual(people, children))
             .remark(mass -> each(mass, people)));
   }
 
   /**
-   * Pounds for kilograms and one person for two show in what each would weigh (judgement). What
-   * lies outside is not taken however firmly somebody insists: more of it would flatter.
+   * Pounds for kilograms and one person for two show in what each would weigh. What nobody weighs
+   * is not taken however firmly somebody insists: more of it would flatter.
    */
-  private PlausibleRange usual(int people) {
+  private PlausibleRange usual(int people, List<Integer> children) {
+    double grown = USUAL * (people - children.size());
+    double most = grown + children.stream().mapToDouble(Ages::heavy).sum();
     return new PlausibleRange(
         Dimension.MASS,
         tape.system(),
         LIGHT * people,
-        HEAVY * people,
+        most,
         "mass of so many people",
         LIGHT * people,
         HEAVY * people);
