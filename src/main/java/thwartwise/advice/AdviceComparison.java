@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.advice.AdvicePiece.AdviceWorse;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;

@@ -2,9 +2,14 @@ package thwartwise.advice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.loadcase.Crew;
+import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 
@@ -53,4 +58,36 @@ public record AdvicePiece(
   public boolean worsensALimit() {
     return worse.stream().anyMatch(w -> w.role() == Role.LIMITS_CREW);
   }
+
+  /**
+   * The figure that stands in the way of more, before and after a change, with the allowance for
+   * tape and scales taken off.
+   *
+   * @param crew for whom
+   * @param before as it is today
+   * @param changed what the same crew has in the changed boat, SI; empty when there is no such
+   *     state
+   */
+  public record AdviceReading(
+      CheckQuestion question, Crew crew, Margin before, OptionalDouble changed) {
+
+    /** The same limit with what there is after the change. */
+    public Margin after() {
+      return new Margin(changed, before.limit(), before.atLeast(), before.unit());
+    }
+
+    /** Whether the change is for the better, by more than what is noise. */
+    boolean isBetter() {
+      return after().room() - before.room() > 1e-6;
+    }
+  }
+
+  /**
+   * A figure that comes out worse after a change.
+   *
+   * @param loading under which it was asked: as loaded, or at the limit the boat then has
+   * @param before empty when it was not asked before
+   */
+  public record AdviceWorse(
+      CheckQuestion question, Role role, Kind loading, Optional<Outcome> before, Outcome after) {}
 }

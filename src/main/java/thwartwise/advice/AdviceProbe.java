@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.boat.Packing;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;

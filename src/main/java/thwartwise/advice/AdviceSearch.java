@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.advice.Progress.Stage;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;

@@ -1,16 +1,25 @@
 package thwartwise.archive;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
+import thwartwise.record.ChainLink;
 import thwartwise.record.ChainList;
+import thwartwise.record.PaperFault;
+import thwartwise.record.PaperHash;
 import thwartwise.record.RecordEntry;
 import thwartwise.record.StoredRecord;
 
@@ -71,5 +80,82 @@ final class StoreReading {
   private static OptionalInt number(Map<String, Integer> numbers, StoredInspection record) {
     Integer number = numbers.get(record.lying().file());
     return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+  }
+
+  /** Holds the pages next to the records against the hashes that the records keep of them. */
+  private static final class PapersCheck {
+    /** What the program calls a page: the name of a record and an ending. */
+    private static final Pattern PAGE =
+        Pattern.compile(
+            "(\\d{4}-\\d\\d-\\d\\dT\\d{6}-[0-9a-f]{8}(?:-\\d{1,4})?)((?:-[a-z]+)?\\.(?:txt|html|pdf))");
+
+    private final Path folder;
+    private final List<String> faults = new ArrayList<>();
+
+    private PapersCheck(Path folder) {
+      this.folder = folder;
+    }
+
+    /** One line for each page that was changed, is gone, or has no record that vouches for it. */
+    static List<String> faults(Path folder, ChainList list, List<StoredRecord> lying) {
+      PapersCheck check = new PapersCheck(folder);
+      ChainList known = list.there() ? list : Chain.listed(lying);
+      known.lines().forEach(line -> check.vouched(line, lying));
+      check.strays(known, lying);
+      return List.copyOf(check.faults);
+    }
+
+    /**
+     * A record that is not as it was kept vouches for nothing, and is told by the chain. One that
+     * was renamed still vouches for the pages under its old name.
+     */
+    private void vouched(ChainList.Line line, List<StoredRecord> lying) {
+      String name = StoredInspection.bare(line.file());
+      lying.stream()
+          .filter(record -> record.fitsItself() && record.hash().equals(line.hash()))
+          .findFirst()
+          .flatMap(PapersCheck::papers)
+          .orElse(List.of())
+          .forEach(paper -> page(line.number(), name, paper));
+    }
+
+    private static Optional<List<PaperHash>> papers(StoredRecord record) {
+      return record.link().flatMap(ChainLink::papers);
+    }
+
+    private void page(int number, String name, PaperHash paper) {
+      Path file = folder.resolve(name + paper.ending());
+      if (!Files.exists(file)) {
+        faults.add(PaperFault.lost(number, name + paper.ending()));
+      } else if (!Digest.ofFile(file).filter(paper.hash()::equals).isPresent()) {
+        faults.add(PaperFault.changed(number, name + paper.ending()));
+      }
+    }
+
+    /** Pages of a record that is lost or cannot be read are not told one by one. */
+    private void strays(ChainList list, List<StoredRecord> lying) {
+      Set<String> known = new HashSet<>();
+      list.lines().forEach(line -> known.add(StoredInspection.bare(line.file())));
+      Map<String, List<PaperHash>> vouching = new HashMap<>();
+      for (StoredRecord record : lying) {
+        String name = StoredInspection.bare(record.file());
+        known.add(name);
+        papers(record).ifPresent(papers -> vouching.put(name, papers));
+      }
+      for (Path file : Listing.of(folder, "[0-9]*")) {
+        Matcher page = PAGE.matcher(file.getFileName().toString());
+        if (page.matches() && isStray(page, known, vouching)) {
+          faults.add(PaperFault.stray(page.group()));
+        }
+      }
+    }
+
+    private static boolean isStray(
+        Matcher page, Set<String> known, Map<String, List<PaperHash>> vouching) {
+      List<PaperHash> papers = vouching.get(page.group(1));
+      return papers == null
+          ? !known.contains(page.group(1))
+          : papers.stream().noneMatch(paper -> paper.ending().equals(page.group(2)));
+    }
   }
 }

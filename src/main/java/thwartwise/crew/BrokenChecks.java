@@ -3,6 +3,8 @@ package thwartwise.crew;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckReading;
+import thwartwise.checks.FigureWords;
 import thwartwise.measure.UnitFormat;
 
 /**
@@ -34,5 +36,26 @@ public record BrokenChecks(List<Breach> breaches, UnitFormat units) {
 
   List<String> words() {
     return breaches.stream().map(b -> b.words(units)).toList();
+  }
+
+  /**
+   * A reading that is not met.
+   *
+   * @param afterAllowance whether it is only so once the allowance for tape and scales is taken off
+   */
+  public record Breach(CheckReading reading, boolean afterAllowance) {
+
+    /** As measured before after the allowance, then the lesser margin. */
+    Breach worse(Breach other) {
+      if (afterAllowance != other.afterAllowance) {
+        return afterAllowance ? other : this;
+      }
+      return other.reading.margin().room() < reading.margin().room() ? other : this;
+    }
+
+    String words(UnitFormat units) {
+      return FigureWords.of(reading, units)
+          + (afterAllowance ? " (after the allowance for tape and scales)" : "");
+    }
   }
 }

@@ -23,6 +23,7 @@ import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.checks.Role;
+import thwartwise.crew.BrokenChecks.Breach;
 import thwartwise.geometry.Box;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;

@@ -6,6 +6,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Seating;
+import thwartwise.inspection.StateFigures.AfloatFigures;
 import thwartwise.loadcase.Crew;
 
 /** The people of a report's loading at the limit, seated as it was worked out. */

@@ -14,6 +14,11 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Opening;
+import thwartwise.inspection.StateFigures.AfloatFigures;
+import thwartwise.inspection.StateFigures.PoseFigures;
+import thwartwise.inspection.StateFigures.RightingFigures;
+import thwartwise.inspection.StateFigures.SwampedFigures;
+import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.loadcase.LoadedBoat;
 
 /** Describes one loading afloat, heeled and swamped, as measured and without allowance. */

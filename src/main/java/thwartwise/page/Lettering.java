@@ -2,10 +2,12 @@ package thwartwise.page;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
+import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -161,5 +163,26 @@ public final class Lettering {
   private static double number(String typed, double otherwise) {
     String bare = typed.strip().replaceFirst("px$", "");
     return bare.matches("[-+]?[0-9]*\\.?[0-9]+") ? Double.parseDouble(bare) : otherwise;
+  }
+
+  /** An outline as the path of a picture. */
+  private static final class GlyphOutline {
+    private static final int[] NUMBERS = {2, 2, 4, 6, 0};
+    private static final String LETTERS = "MLQCZ";
+
+    private GlyphOutline() {}
+
+    static String of(GeneralPath path) {
+      StringBuilder written = new StringBuilder();
+      double[] at = new double[6];
+      for (PathIterator step = path.getPathIterator(null); !step.isDone(); step.next()) {
+        int kind = step.currentSegment(at);
+        written.append(LETTERS.charAt(kind));
+        for (int i = 0; i < NUMBERS[kind]; i++) {
+          written.append(i > 0 ? " " : "").append(String.format(Locale.ROOT, "%.2f", at[i]));
+        }
+      }
+      return written.toString();
+    }
   }
 }

@@ -12,8 +12,15 @@ import java.util.Calendar;
 import java.util.EnumSet;
 import java.util.GregorianCalendar;
 import java.util.TimeZone;
+import org.apache.fontbox.FontBoxFont;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.CIDFontMapping;
+import org.apache.pdfbox.pdmodel.font.FontMapper;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
+import org.apache.pdfbox.pdmodel.font.FontMapping;
+import org.apache.pdfbox.pdmodel.font.PDCIDSystemInfo;
+import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
 
 /**
  * Well-formed markup as PDF, in the typeface that comes with the program: nothing is looked for on
@@ -77,5 +84,25 @@ public final class Pdf {
     Calendar calendar = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
     calendar.setTimeInMillis(written.toInstant().toEpochMilli());
     return calendar;
+  }
+
+  /** Answers every question for a font of the machine with our own. */
+  private static final class TypefaceIsolation implements FontMapper {
+
+    @Override
+    public FontMapping<TrueTypeFont> getTrueTypeFont(String name, PDFontDescriptor descriptor) {
+      return new FontMapping<>(Typeface.REGULAR.font(), true);
+    }
+
+    @Override
+    public FontMapping<FontBoxFont> getFontBoxFont(String name, PDFontDescriptor descriptor) {
+      return new FontMapping<>(Typeface.REGULAR.font(), true);
+    }
+
+    @Override
+    public CIDFontMapping getCIDFont(
+        String name, PDFontDescriptor descriptor, PDCIDSystemInfo system) {
+      return new CIDFontMapping(null, Typeface.REGULAR.font(), true);
+    }
   }
 }

@@ -6,11 +6,11 @@ import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
-import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 

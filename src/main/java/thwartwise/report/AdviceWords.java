@@ -3,13 +3,15 @@ package thwartwise.report;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import thwartwise.advice.AdvicePiece;
-import thwartwise.advice.AdviceReading;
-import thwartwise.advice.AdviceWorse;
+import thwartwise.advice.AdvicePiece.AdviceReading;
+import thwartwise.advice.AdvicePiece.AdviceWorse;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.CheckWords;
 import thwartwise.checks.LoadCaseWords;
@@ -149,5 +151,29 @@ final class AdviceWords {
 
   private static String fallen(Map.Entry<Outcome, List<String>> fallen) {
     return Sentence.list(fallen.getValue()) + " (then: " + fallen.getKey().word() + ")";
+  }
+
+  /** Questions in a list: what several of them are about stands once, before a colon. */
+  static final class Subjects {
+    private Subjects() {}
+
+    static String listed(List<CheckQuestion> questions) {
+      Map<Subject, Set<String>> measures = new LinkedHashMap<>();
+      for (CheckQuestion question : questions) {
+        Set<String> named =
+            measures.computeIfAbsent(question.subject(), s -> new LinkedHashSet<>());
+        String measure = CheckWords.measure(question);
+        if (!measure.isEmpty()) {
+          named.add(measure);
+        }
+      }
+      return String.join(
+          "; ", measures.entrySet().stream().map(e -> words(e.getKey(), e.getValue())).toList());
+    }
+
+    private static String words(Subject subject, Set<String> measures) {
+      String words = CheckWords.subject(subject);
+      return measures.isEmpty() ? words : words + ": " + Sentence.list(List.copyOf(measures));
+    }
   }
 }

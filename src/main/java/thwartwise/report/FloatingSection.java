@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import thwartwise.inspection.AfloatFigures;
-import thwartwise.inspection.PoseFigures;
 import thwartwise.inspection.Report;
-import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
-import thwartwise.inspection.SwampedFigures;
-import thwartwise.inspection.WaterFigures;
+import thwartwise.inspection.StateFigures.AfloatFigures;
+import thwartwise.inspection.StateFigures.PoseFigures;
+import thwartwise.inspection.StateFigures.RightingFigures;
+import thwartwise.inspection.StateFigures.SwampedFigures;
+import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -56,7 +56,7 @@ final class FloatingSection {
 
   private Table table() {
     row("All in all", afloat(a -> units.mass(a.displacement(), Side.UP)));
-    row("Lies", afloat(a -> PoseWords.of(a.pose()) + returns(a)));
+    row("Lies", afloat(a -> pose(a.pose()) + returns(a)));
     row(
         "Lowest edge over the water",
         afloat(a -> units.height(a.leastFreeboard(), Side.DOWN) + ", " + a.leastFreeboardAt()));
@@ -164,7 +164,7 @@ final class FloatingSection {
           case BOW_UP -> "stands on its stern: ";
           case UPRIGHT -> "";
         };
-    return plainly + PoseWords.of(pose);
+    return plainly + pose(pose);
   }
 
   private String lift(double spare) {
@@ -190,5 +190,34 @@ final class FloatingSection {
   private static String degrees(double radians, Side side) {
     double degrees = Math.toDegrees(radians);
     return (side == Side.DOWN ? FigureText.down(degrees, 0) : FigureText.up(degrees, 0)) + "\u00b0";
+  }
+
+  // How the boat lies: the word, the heel and the trim. Both angles round away from level.
+  private static final double LEVEL_DEGREES = 0.05;
+
+  static String pose(PoseFigures pose) {
+    String lies =
+        pose.orientation().word()
+            + ", "
+            + angle(
+                pose.heel(),
+                "heeled ",
+                FigureText.TIED + "degrees to starboard",
+                FigureText.TIED + "degrees to port")
+            + " and "
+            + angle(
+                pose.trim(),
+                "trimmed ",
+                FigureText.TIED + "degrees down by the bow",
+                FigureText.TIED + "degrees down by the stern");
+    return pose.stable() ? lies : lies + ", and does not stay so when nudged";
+  }
+
+  private static String angle(double radians, String before, String positive, String negative) {
+    double degrees = Math.toDegrees(radians);
+    if (Math.abs(degrees) < LEVEL_DEGREES) {
+      return "not " + before.strip();
+    }
+    return before + FigureText.up(Math.abs(degrees), 1) + (degrees > 0 ? positive : negative);
   }
 }

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.Table;
@@ -34,14 +37,14 @@ final class FormulasSection {
     List<List<String>> rows = new ArrayList<>();
     for (List<CapacityFigure> set : sets) {
       rows.add(List.of(head(set)));
-      numbers(set).map(f -> FormulaWords.row(f, standing(set), sources, units)).forEach(rows::add);
+      numbers(set).map(f -> row(f, standing(set), sources, units)).forEach(rows::add);
     }
     page.folded("Published rules next to it", new Page().table(Table.close(COLUMNS, rows)));
     Page notes = new Page();
     sets.stream()
         .flatMap(FormulasSection::numbers)
         .filter(f -> f.caps() != CapKind.LIMIT && !f.note().isBlank())
-        .forEach(f -> notes.point(FormulaWords.title(f) + ": " + f.note()));
+        .forEach(f -> notes.point(title(f) + ": " + f.note()));
     if (!notes.blocks().isEmpty()) {
       page.unprinted("What these rules rest on", notes);
     }
@@ -69,5 +72,55 @@ final class FormulasSection {
       case DOES_NOT_APPLY ->
           set.get(0).formula().isBlank() ? set.get(0).note() : "gives no number for this boat";
     };
+  }
+
+  // One rule's number as a row: what it is called, what it gives, what the boat has.
+
+  /**
+   * @param set what becomes of the set as a whole, which stands above
+   */
+  static List<String> row(
+      CapacityFigure figure, FigureStatus set, Sources sources, UnitFormat units) {
+    boolean apart = set == FigureStatus.TAKES_PART && figure.standing() == FigureStatus.BESIDE;
+    return List.of(
+        title(figure) + (apart ? " (second opinion)" : "") + sources.cite(figure.source()),
+        number(figure, units),
+        figure.has().isPresent() ? has(figure, units) : "");
+  }
+
+  /** A limit goes by the key it has in the files. */
+  static String title(CapacityFigure figure) {
+    return figure.caps() == CapKind.LIMIT ? figure.formula().replace('-', ' ') : figure.formula();
+  }
+
+  private static String number(CapacityFigure figure, UnitFormat units) {
+    double value = figure.value();
+    return switch (figure.caps()) {
+      case PEOPLE -> units.mass(value, Side.DOWN) + persons(figure.persons()) + " of people";
+      case LOAD -> units.mass(value, Side.DOWN) + persons(figure.persons()) + " in all";
+      case HEADS -> FigureText.people((int) value);
+      case PERSON -> units.mass(value, Side.DOWN);
+      case POWER -> "at most " + units.power(value, Side.DOWN);
+      case FLOTATION -> "at least " + units.volume(value, Side.UP);
+      case FREEBOARD -> "at least " + units.height(value, Side.UP);
+      case LIMIT -> figure.note();
+      case NOTHING -> "no number: " + figure.note();
+    };
+  }
+
+  private static String has(CapacityFigure figure, UnitFormat units) {
+    double has = figure.has().orElseThrow();
+    String shown =
+        switch (figure.caps()) {
+          case POWER -> units.power(has, Side.UP);
+          case FLOTATION -> units.volume(has, Side.DOWN);
+          case FREEBOARD -> units.height(has, Side.DOWN);
+          default -> units.mass(has, Side.DOWN);
+        };
+    return shown + (figure.fallsShort() ? ": falls short" : "");
+  }
+
+  private static String persons(OptionalInt persons) {
+    return persons.isPresent() ? ", " + FigureText.people(persons.getAsInt()) + "," : "";
   }
 }

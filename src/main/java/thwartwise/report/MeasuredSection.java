@@ -2,12 +2,16 @@ package thwartwise.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Material;
 import thwartwise.hull.Station;
@@ -178,5 +182,48 @@ final class MeasuredSection {
     return propulsion instanceof Propulsion.Manual
         ? "Driven by oars or paddles"
         : "How it is driven was not said";
+  }
+
+  /** Length and greatest breadth of a hull as its stations have it, metres. */
+  private record HullSize(double length, double breadth) {
+    static HullSize of(List<Station> stations) {
+      return new HullSize(extent(stations, Vector3::x), extent(stations, Vector3::y));
+    }
+
+    private static double extent(List<Station> stations, ToDoubleFunction<Vector3> axis) {
+      var figures = points(stations).mapToDouble(axis).summaryStatistics();
+      return figures.getMax() - figures.getMin();
+    }
+
+    private static Stream<Vector3> points(List<Station> stations) {
+      return stations.stream()
+          .flatMap(station -> Stream.concat(station.port().stream(), station.starboard().stream()));
+    }
+  }
+
+  /** Where a cleat is, as somebody with a tape would say it. */
+  static final class CleatWords {
+    private CleatWords() {}
+
+    static String of(Cleat cleat, UnitFormat units) {
+      return String.format(
+          "%s (%s, %s, %s up)",
+          cleat.name(),
+          along(cleat.at().x(), units),
+          across(cleat.at().y(), units),
+          units.tape(cleat.at().z()));
+    }
+
+    private static String along(double x, UnitFormat units) {
+      return x < 0
+          ? units.tape(-x) + " behind the aft end"
+          : units.tape(x) + " forward of the aft end";
+    }
+
+    private static String across(double y, UnitFormat units) {
+      return y == 0
+          ? "on the middle line"
+          : units.tape(Math.abs(y)) + (y > 0 ? " to port" : " to starboard");
+    }
   }
 }

@@ -1,5 +1,16 @@
 package thwartwise.report;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import thwartwise.boat.Boat;
+import thwartwise.checklist.Checklist;
+import thwartwise.checklist.ChecklistPoint;
+import thwartwise.checks.LoadCaseWords;
+import thwartwise.files.rules.ChecklistFile;
+import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;
@@ -17,9 +28,124 @@ final class PageSheets {
     Sources sources = new Sources();
     GlanceSheet.write(page, inspection, pictures);
     PicturesSheet.write(page, pictures, ReaderUnits.of(inspection.boat()));
-    ChangesSheet.write(page, inspection);
-    ChecksSheet.write(page, inspection, sources);
-    ChecklistsSection.write(page, inspection.boat());
-    BasisSheet.write(page, inspection, sources);
+    changes(page, inspection);
+    checks(page, inspection, sources);
+    checklists(page, inspection.boat());
+    basis(page, inspection, sources);
+  }
+
+  // What nobody measured, and what nobody looked at.
+
+  private static final List<String> NOT_LOOKED_AT =
+      List.of(
+          "The boat under sail, planing, towing, or towed faster than a walk.",
+          "How it moves in waves and wash: a wave counts only as freeboard that must be there.",
+          "More current or wind than the figures here name.",
+          "Petrol aboard beyond a portable tank, and boats of more than one hull.",
+          "The strength of hull, seats and fastenings, rot, cracks, wiring and motor.",
+          "Whether the people can swim, row, bail or climb back in.");
+
+  static void assumptions(Page page, InspectionRecord inspection) {
+    Set<String> general = new LinkedHashSet<>(inspection.report().assumptions());
+    inspection.boat().assumptions().forEach(general::remove);
+    page.heading("What was taken for granted");
+    if (inspection.boat().assumptions().isEmpty() && general.isEmpty()) {
+      page.paragraph("Nothing was noted as taken for granted");
+    }
+    page.points(inspection.boat().assumptions());
+    if (!general.isEmpty()) {
+      page.folded(
+          "The figures rest on these, which nobody measured",
+          new Page().points(List.copyOf(general)));
+    }
+    page.heading("What was not looked at");
+    NOT_LOOKED_AT.forEach(page::note);
+  }
+
+  /** What holds for every boat, whatever the figures say. */
+  static void cautions(Page page, UnitFormat units) {
+    page.heading("Before anybody steps in");
+    page.point(
+        "Never rely on this page alone",
+        "It is arithmetic on what was measured; a slip of the tape is a slip in the answer");
+    page.point(
+        "Try it first: in warm shallow water with somebody standing by, load the boat, lean it,"
+            + " then fill it and see whether it lies as told here");
+    page.point(
+        "Weigh people and gear",
+        "A guess is most often too light; clothes, boots and water cans count");
+    page.point("A life jacket that fits, on everybody and fastened, before stepping in");
+    page.point(
+        "Cold water takes the breath first and the strength next",
+        "Below "
+            + units.either("15 degrees Celsius", () -> units.temperature(15, Side.UP))
+            + " dress for the water and not for the air");
+    page.point(
+        "Look at wind, forecast and current; with any doubt stay ashore or take fewer people");
+    page.point(
+        "What was not measured or not tested counts for nothing here",
+        "A repair, new kit, a soaked hull or a year gone by makes this page out of date");
+    page.point(
+        "Local rules come first, and so does the word of a naval architect or surveyor licensed"
+            + " where the boat is used");
+  }
+
+  /**
+   * What it all rests on: what was measured, taken for granted and not looked at, and the sources.
+   */
+  private static void basis(Page page, InspectionRecord inspection, Sources sources) {
+    page.part("What it rests on");
+    page.folded(
+        "What was measured",
+        MeasuredSection.of(inspection.boat(), ReaderUnits.of(inspection.boat())));
+    assumptions(page, inspection);
+    sources.write(page);
+    cautions(page, ReaderUnits.of(inspection.boat()));
+  }
+
+  /** What no arithmetic sees: to be looked at by hand and eye, and ticked with a pen. */
+  private static void checklists(Page page, Boat boat) {
+    page.sheet("To look at by hand and eye");
+    page.paragraph("Nothing here was looked at for this inspection", "An empty box is a no");
+    for (Checklist list : ChecklistFile.shipped()) {
+      Page points = new Page();
+      for (ChecklistPoint point : list.askedOf(boat)) {
+        points.ticked(point.of(boat), point.why());
+      }
+      page.folded(
+          list.name() + " (" + list.when() + ")", points.paragraph("Source: " + list.source()));
+    }
+  }
+
+  /**
+   * What could be changed and what that takes, what nobody does and why, how else people may sit.
+   */
+  private static void changes(Page page, InspectionRecord inspection) {
+    Report report = inspection.report();
+    UnitFormat units = ReaderUnits.of(inspection.boat());
+    page.part("What to change, and what nobody does");
+    KneeDeepTrial.write(page, inspection);
+    AdviceSection.write(page, report, units);
+    ForbiddenSection.write(page, report, units);
+    if (Verdict.of(report) != Verdict.HELD) {
+      Page others = SeatTable.others(inspection.boat().places(), report.recommendation(), units);
+      if (!others.blocks().isEmpty()) {
+        page.folded("How else lighter people may sit", others);
+      }
+    }
+  }
+
+  /** Every figure: what was asked, what holds it up, how it floats, what published rules give. */
+  private static void checks(Page page, InspectionRecord inspection, Sources sources) {
+    Report report = inspection.report();
+    UnitFormat units = ReaderUnits.of(inspection.boat());
+    page.part("Every check");
+    page.paragraph(
+        LoadCaseWords.of(report.asLoaded().loadCase(), units),
+        LoadCaseWords.of(report.atLimit().loadCase(), units));
+    CheckTable.write(page, report.findings(), sources, units);
+    ChambersSection.write(page, report.chambers(), units);
+    FloatingSection.write(page, report, units);
+    FormulasSection.write(page, report.capacityFigures(), sources, units);
   }
 }

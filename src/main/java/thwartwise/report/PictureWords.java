@@ -1,5 +1,8 @@
 package thwartwise.report;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.picture.MissingPicture;
 import thwartwise.picture.PictureFacts;
@@ -52,5 +55,129 @@ public record PictureWords(String title, String alternative, String caption) {
       case SINKS -> "Full of water it sinks, so it is not drawn";
       case NOT_UPRIGHT, UPRIGHT -> "Full of water it does not stay upright, so it is not drawn";
     };
+  }
+
+  /** The words of the boat from above. */
+  private record PlanWords(PictureFacts.Plan shown, UnitFormat units) {
+    static final String TITLE = "From above: places, people, kit and chambers";
+
+    String alternative() {
+      return "The boat from above, bow to the right, with "
+          + AboardWords.of(shown.aboard(), units)
+          + ". Places to sit: "
+          + shown.places()
+          + ". Pieces of kit: "
+          + shown.kit()
+          + ". Chambers: "
+          + chambers();
+    }
+
+    private String chambers() {
+      String all =
+          Stream.of(
+                  counted("counts ", shown.counting()),
+                  counted("only claimed ", shown.claimed()),
+                  counted("open ", shown.open()))
+              .filter(state -> !state.isEmpty())
+              .collect(Collectors.joining(", "));
+      return all.isEmpty() ? "none" : all;
+    }
+
+    private static String counted(String state, int chambers) {
+      return chambers == 0 ? "" : state + chambers;
+    }
+
+    String caption() {
+      return Stream.of(who(), kitLeftOut())
+          .filter(sentence -> !sentence.isEmpty())
+          .collect(Collectors.joining(" "));
+    }
+
+    private String who() {
+      return shown.aboard().isNobody()
+          ? "Drawn with nobody aboard."
+          : "Drawn with "
+              + AboardWords.of(shown.aboard(), units)
+              + ", in the seating that comes nearest to a limit. A thick bar or box is a place for"
+              + " people, as far as the middle of a person gets. A black square is kit.";
+    }
+
+    private String kitLeftOut() {
+      return shown.kitIsNamed() ? "" : "There is too much kit to name it here.";
+    }
+  }
+
+  /** The words of the boat from the side. */
+  private record SideWords(PictureFacts.Profile shown, UnitFormat units) {
+    static final String TITLE = "From the side: how deep it floats";
+
+    /** Heels under this are not worth a word, rad. */
+    private static final double LEVEL = Math.toRadians(1);
+
+    String alternative() {
+      return "The boat from its starboard side, bow to the right. Waterlines: "
+          + String.join("; ", shown.waterlines())
+          + ". "
+          + swamped();
+    }
+
+    String caption() {
+      return "Dotted: empty, with its kit. "
+          + (shown.aboard().isNobody()
+              ? ""
+              : "Full line: loaded, with " + AboardWords.of(shown.aboard(), units) + ". ")
+          + "The figure is how far the lowest edge where water can come in stands above the water. "
+          + (shown.aboard().isNobody() ? "No line for people: nobody is drawn aboard. " : "")
+          + notDrawn("Empty", shown.empty())
+          + (shown.aboard().isNobody() ? "" : notDrawn("Loaded", shown.loaded()))
+          + swamped();
+    }
+
+    private static String notDrawn(String state, boolean found) {
+      return found
+          ? ""
+          : state + " no way was found in which it floats upright, so no line is drawn for it. ";
+    }
+
+    private String swamped() {
+      return switch (shown.swamped()) {
+        case NOT_ASSESSED -> "How it lies full of water was not found.";
+        case SINKS -> "Full of water it sinks, so no line is drawn for that.";
+        case NOT_UPRIGHT -> "Full of water it does not stay upright, so no line is drawn for that.";
+        case UPRIGHT ->
+            "Broken line: full of water, with "
+                + AboardWords.of(shown.aboard(), units)
+                + heeled()
+                + ".";
+      };
+    }
+
+    private String heeled() {
+      double heel = Math.abs(shown.heel());
+      return heel > LEVEL ? ", heeled " + Rounding.up(Math.toDegrees(heel), 0) + " degrees" : "";
+    }
+  }
+
+  /** The words of the boat full of water. */
+  private record FullOfWaterWords(PictureFacts.FullOfWater shown, UnitFormat units) {
+    static final String TITLE = "Full of water, from the side";
+
+    /** Heels under this are not worth a word, rad. */
+    private static final double LEVEL = Math.toRadians(1);
+
+    String alternative() {
+      return "The boat full of water, from its starboard side, bow to the right, the water level. "
+          + caption();
+    }
+
+    String caption() {
+      double heel = Math.abs(shown.heel());
+      String heeled =
+          heel > LEVEL ? ", heeled " + Rounding.up(Math.toDegrees(heel), 0) + "\u00a0degrees" : "";
+      return "As it lies full of water with "
+          + AboardWords.of(shown.aboard(), units)
+          + heeled
+          + ". Hatched: what lifts it.";
+    }
   }
 }

@@ -1,5 +1,10 @@
 package thwartwise.rules;
 
+import thwartwise.boat.BoatModel;
+import thwartwise.geometry.ImmersedPart;
+import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FloodPoint;
+
 /**
  * The arithmetic of 33 CFR part 183 (United States; monohull boats under 20 ft; written for makers,
  * so here a second opinion that can only lower ours). Weights in the rule are pounds, inside they
@@ -50,7 +55,7 @@ public final class Cfr183 {
 
   /** Maximum displacement less boat weight, kg. */
   static double difference(RatedBoat boat) {
-    return Math.max(0, LevelImmersion.displacement(boat.model()) - boat.hullMass());
+    return Math.max(0, displacement(boat.model()) - boat.hullMass());
   }
 
   static boolean overTwoHorsepower(RatedBoat boat) {
@@ -75,5 +80,16 @@ public final class Cfr183 {
   /** Whether the table of motor weights as noted here reaches this boat's motor. */
   static boolean motorKnown(RatedBoat boat) {
     return MotorWeights.covers(DriveKind.power(boat.propulsion()));
+  }
+
+  // The most water the boat displaces level, in calm fresh water, before any comes aboard: the
+  // "maximum displacement" of 33 CFR 183.35 (READ).
+  private static final double FRESH = 1000;
+
+  /** kg; nothing when the lowest edge is under the bottom. */
+  static double displacement(BoatModel model) {
+    double lowest =
+        model.edges().stream().map(FloodPoint::at).mapToDouble(p -> p.z()).min().orElseThrow();
+    return FRESH * ImmersedPart.of(model.form().outside(), WaterPlane.of(0, 0, lowest)).volume();
   }
 }

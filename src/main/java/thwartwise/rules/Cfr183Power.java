@@ -6,6 +6,8 @@ import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.Station;
 
 /**
  * The largest motor by 33 CFR 183.53 (READ): a factor of length by breadth of the transom, in feet,
@@ -115,5 +117,32 @@ final class Cfr183Power {
     double aft = boat.aftEnd();
     Box quarter = new Box(new Span(aft, aft + boat.length() / 4), Span.ALL, Span.ALL);
     return boat.model().form().outside().within(quarter).extent(Vector3.of(0, 1, 0)).length();
+  }
+
+  /**
+   * Tells a flat bottom with a hard chine by the stations of the after half: from the keel outward
+   * the first line rises less than one in ten over at least half the breadth there (judgement). A
+   * round bottom measured so coarsely that it looks flat is taken as flat, which is the lower
+   * answer.
+   */
+  static final class FlatBottom {
+    private static final double RISE = 0.1;
+    private static final double SHARE = 0.5;
+
+    private FlatBottom() {}
+
+    static boolean is(HullMeasurements hull) {
+      List<Station> stations = hull.stations();
+      return stations.subList(0, (stations.size() + 1) / 2).stream().allMatch(FlatBottom::flat);
+    }
+
+    private static boolean flat(Station station) {
+      Vector3 keel = station.port().get(0);
+      double breadth = station.port().stream().mapToDouble(Vector3::y).max().orElseThrow();
+      return station.port().stream()
+          .skip(1)
+          .filter(p -> p.z() - keel.z() <= RISE * (p.y() - keel.y()))
+          .anyMatch(p -> p.y() >= SHARE * breadth);
+    }
   }
 }

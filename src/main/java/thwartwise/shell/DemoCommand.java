@@ -1,11 +1,17 @@
 package thwartwise.shell;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
+import thwartwise.files.boat.BoatFile;
 import thwartwise.rules.RuleBook;
 
 /** Writes the demo boat's file and inspects it. */
@@ -47,12 +53,31 @@ final class DemoCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Workspace workspace = given.workspace();
     RuleBook book = RuleBooks.of(given);
-    Boat boat = DemoBoat.asOf(inspector.today());
+    Boat boat = asOf(inspector.today());
     var inspection = inspector.inspect(boat, Optional.empty(), book);
     InspectionOutput.keeping(
         given,
         inspection,
         reader -> inspector.keep(inspector.record(inspection, reader).withBoatFile(), workspace));
     return Exit.NOTHING_HOLDS_BACK.status();
+  }
+
+  // The invented boat that comes with the program.
+  private static final String RESOURCE = "/thwartwise/demo-boat.json";
+
+  private static final String WRITTEN_TEST_DATE = "2026-10-03";
+
+  /** Its leak tests were made some weeks ago, whenever that is: a demo must not grow stale. */
+  static Boat asOf(LocalDate today) {
+    String tested = today.minusWeeks(6).toString();
+    return BoatFile.parse(json().replace(WRITTEN_TEST_DATE, tested), "the demo boat");
+  }
+
+  private static String json() {
+    try (InputStream in = DemoCommand.class.getResourceAsStream(RESOURCE)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

@@ -1,6 +1,10 @@
 package thwartwise.shell;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -137,5 +141,27 @@ final class HelpCommand implements ShellCommand {
 
   private static void row(String word, int width, String meaning, PrintWriter out) {
     out.println("  " + word + " ".repeat(width - word.length()) + "  " + meaning);
+  }
+
+  /** Pages to read that are about no single command. */
+  static final class HelpPage {
+    static final List<String> NAMES =
+        List.of(
+            "start", "measuring", "people", "waters", "papers", "rules", "boat-file", "exit-codes");
+
+    private HelpPage() {}
+
+    static Optional<String> named(String name) {
+      return NAMES.contains(name) ? Optional.of(text(name)) : Optional.empty();
+    }
+
+    private static String text(String name) {
+      try (InputStream in =
+          HelpPage.class.getResourceAsStream("/thwartwise/help/" + name + ".txt")) {
+        return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
   }
 }

@@ -13,6 +13,7 @@ import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
+import thwartwise.hull.FairedLines.FairedLine;
 
 class SkegTest {
 

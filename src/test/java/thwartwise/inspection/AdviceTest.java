@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.advice.Advice;
 import thwartwise.advice.AdvicePiece;
-import thwartwise.advice.AdviceWorse;
+import thwartwise.advice.AdvicePiece.AdviceWorse;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;

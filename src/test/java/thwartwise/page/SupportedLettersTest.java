@@ -3,6 +3,7 @@ package thwartwise.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import thwartwise.page.PdfPage.SupportedLetters;
 
 class SupportedLettersTest {
   @Test

@@ -36,18 +36,18 @@ class OverdueItemTest {
 
   @Test
   void a_boat_never_inspected_says_so() {
-    assertThat(OverdueItem.of(boat, Optional.empty(), false, TESTED))
+    assertThat(FleetRow.overdueItems(boat, Optional.empty(), false, TESTED))
         .containsExactly("never inspected");
   }
 
   @Test
   void a_file_changed_since_is_due() {
-    assertThat(OverdueItem.of(boat, Optional.of(TESTED), true, TESTED))
+    assertThat(FleetRow.overdueItems(boat, Optional.of(TESTED), true, TESTED))
         .containsExactly("boat file changed since the last record");
   }
 
   private java.util.List<String> due(LocalDate inspected, LocalDate today) {
-    return OverdueItem.of(boat, Optional.of(inspected), false, today);
+    return FleetRow.overdueItems(boat, Optional.of(inspected), false, today);
   }
 
   private boolean counted(LocalDate today) {

@@ -19,13 +19,14 @@ import thwartwise.checks.Unit;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.files.report.OldNames;
-import thwartwise.inspection.PoseFigures;
-import thwartwise.inspection.SwampedFigures;
+import thwartwise.inspection.StateFigures.PoseFigures;
+import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.page.LineWrap;
 import thwartwise.page.ParsedPage;
 import thwartwise.page.ReadBack;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
+import thwartwise.report.Card.SwampedWords;
 
 class CardTest {
   private static final String NUMBER = "2026-06-14T090507-1a2b3c4d";

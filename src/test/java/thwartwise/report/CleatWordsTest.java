@@ -7,6 +7,7 @@ import thwartwise.boat.Cleat;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.FigureText;
+import thwartwise.report.MeasuredSection.CleatWords;
 
 class CleatWordsTest {
 

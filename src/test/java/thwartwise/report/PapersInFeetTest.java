@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.advice.Advice;
 import thwartwise.advice.AdvicePiece;
-import thwartwise.advice.AdviceReading;
+import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;

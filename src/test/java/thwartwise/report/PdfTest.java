@@ -26,8 +26,8 @@ import thwartwise.page.Markup;
 import thwartwise.page.Page;
 import thwartwise.page.ParsedPage;
 import thwartwise.page.Pdf;
+import thwartwise.page.PdfPage.SupportedLetters;
 import thwartwise.page.ReadBack;
-import thwartwise.page.SupportedLetters;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 

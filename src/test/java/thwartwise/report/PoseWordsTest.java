@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.afloat.PoseOrientation;
-import thwartwise.inspection.PoseFigures;
+import thwartwise.inspection.StateFigures.PoseFigures;
 import thwartwise.page.FigureText;
 
 class PoseWordsTest {
@@ -31,6 +31,6 @@ class PoseWordsTest {
             Math.toRadians(heelDeg),
             Math.toRadians(trimDeg),
             stable);
-    assertThat(PoseWords.of(pose).replace(FigureText.TIED, ' ')).isEqualTo(words);
+    assertThat(FloatingSection.pose(pose).replace(FigureText.TIED, ' ')).isEqualTo(words);
   }
 }

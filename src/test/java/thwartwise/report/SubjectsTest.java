@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.files.report.OldNames;
+import thwartwise.report.AdviceWords.Subjects;
 
 class SubjectsTest {
   @Test

@@ -15,6 +15,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
+import thwartwise.rules.Cfr183Power.FlatBottom;
 
 class Cfr183PowerTest {
   private static final double FOOT = 0.3048;

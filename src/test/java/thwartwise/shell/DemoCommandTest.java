@@ -32,9 +32,9 @@ class DemoCommandTest {
   void the_boat_file_it_writes_is_the_boat_it_inspected() {
     shell.run("demo", "--folder", folder.toString());
 
-    Path file = new Workspace(folder).boatPath(DemoBoat.asOf(TestShell.TODAY).name());
-    assertThat(BoatFile.read(file)).isEqualTo(DemoBoat.asOf(TestShell.TODAY));
-    assertThat(shell.out()).startsWith(DemoBoat.asOf(TestShell.TODAY).name() + ": ");
+    Path file = new Workspace(folder).boatPath(DemoCommand.asOf(TestShell.TODAY).name());
+    assertThat(BoatFile.read(file)).isEqualTo(DemoCommand.asOf(TestShell.TODAY));
+    assertThat(shell.out()).startsWith(DemoCommand.asOf(TestShell.TODAY).name() + ": ");
   }
 
   @Test
@@ -59,7 +59,7 @@ class DemoCommandTest {
   @Test
   void its_leak_tests_never_grow_stale() {
     for (LocalDate day : List.of(LocalDate.of(2026, 11, 25), LocalDate.of(2041, 2, 28))) {
-      BoatModel model = BoatModel.of(DemoBoat.asOf(day), day);
+      BoatModel model = BoatModel.of(DemoCommand.asOf(day), day);
       assertThat(model.spaces())
           .filteredOn(s -> s.counting().share() > 0)
           .extracting(Space::name)

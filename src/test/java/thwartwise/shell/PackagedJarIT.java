@@ -440,6 +440,6 @@ class PackagedJarIT {
   }
 
   private static Boat demo() {
-    return DemoBoat.asOf(LocalDate.now(ZoneId.systemDefault()));
+    return DemoCommand.asOf(LocalDate.now(ZoneId.systemDefault()));
   }
 }

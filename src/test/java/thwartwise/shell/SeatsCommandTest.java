@@ -18,7 +18,7 @@ class SeatsCommandTest {
   @BeforeEach
   void lay_out_the_demo_boat() throws IOException {
     Path file = temp.resolve("boat.json");
-    Files.writeString(file, BoatFile.write(DemoBoat.asOf(TestShell.TODAY)));
+    Files.writeString(file, BoatFile.write(DemoCommand.asOf(TestShell.TODAY)));
     boat = file.toString();
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
 import thwartwise.record.SampleBoats;
+import thwartwise.shell.CommandLines.WordCompleter;
 
 class WordCompleterTest {
   @TempDir Path temp;

@@ -2,8 +2,8 @@ package thwartwise.files.boat;
 
 import java.util.Optional;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Twin;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.json.JsonText;

@@ -2,8 +2,8 @@ package thwartwise.files.report;
 
 import thwartwise.advice.Advice;
 import thwartwise.advice.AdvicePiece;
-import thwartwise.advice.AdviceReading;
-import thwartwise.advice.AdviceWorse;
+import thwartwise.advice.AdvicePiece.AdviceReading;
+import thwartwise.advice.AdvicePiece.AdviceWorse;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;

@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import thwartwise.afloat.PoseOrientation;
-import thwartwise.inspection.AfloatFigures;
-import thwartwise.inspection.PoseFigures;
-import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
-import thwartwise.inspection.SwampedFigures;
-import thwartwise.inspection.WaterFigures;
+import thwartwise.inspection.StateFigures.AfloatFigures;
+import thwartwise.inspection.StateFigures.PoseFigures;
+import thwartwise.inspection.StateFigures.RightingFigures;
+import thwartwise.inspection.StateFigures.SwampedFigures;
+import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 

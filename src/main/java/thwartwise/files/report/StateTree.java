@@ -2,12 +2,12 @@ package thwartwise.files.report;
 
 import java.util.OptionalDouble;
 import thwartwise.checks.LoadCaseWords;
-import thwartwise.inspection.AfloatFigures;
-import thwartwise.inspection.PoseFigures;
-import thwartwise.inspection.RightingFigures;
 import thwartwise.inspection.StateFigures;
-import thwartwise.inspection.SwampedFigures;
-import thwartwise.inspection.WaterFigures;
+import thwartwise.inspection.StateFigures.AfloatFigures;
+import thwartwise.inspection.StateFigures.PoseFigures;
+import thwartwise.inspection.StateFigures.RightingFigures;
+import thwartwise.inspection.StateFigures.SwampedFigures;
+import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.json.JsonText;
 import tools.jackson.databind.node.ObjectNode;
 
