@@ -1,8 +1,7 @@
 package thwartwise.boat;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import thwartwise.hull.Material;
+import thwartwise.measure.Rounding;
 
 /**
  * The words in which a boat says what nobody measured. One place for them: whoever leaves a value
@@ -30,8 +29,6 @@ public final class AssumptionTexts {
   }
 
   private static String millimetres(double metres) {
-    BigDecimal shown =
-        BigDecimal.valueOf(metres).movePointRight(3).setScale(3, RoundingMode.HALF_UP);
-    return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
+    return Rounding.nearest(metres * 1000, 3);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import thwartwise.boat.Boat;
 import thwartwise.boat.TrialSeen;
+import thwartwise.measure.QuantityText;
 
 /** A trial in knee-deep water that was seen to go badly holds, whatever is worked out. */
 public final class FailedTrial {
@@ -21,12 +22,8 @@ public final class FailedTrial {
             + " nothing is recommended",
         seen.date(),
         seen.by(),
-        people(seen.people()),
+        QuantityText.people(seen.people()),
         what(seen));
-  }
-
-  private static String people(int count) {
-    return count == 1 ? "one person" : count + " people";
   }
 
   private static String what(TrialSeen seen) {

@@ -4,6 +4,7 @@ import java.util.Locale;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
+import thwartwise.measure.QuantityText;
 
 /**
  * How many ways there are for people to sit, heavy ones and light ones told apart, counted without
@@ -56,11 +57,7 @@ public record SeatingCount(int room, int tried, double tooMany) {
 
   private static String words(double ways, int people) {
     String many = String.format(Locale.ROOT, "%.0f", ways);
-    return "too many ways to sit (" + many + " for " + people(people) + ")" + FEWER;
-  }
-
-  private static String people(int count) {
-    return count == 1 ? "one person" : count + " people";
+    return "too many ways to sit (" + many + " for " + QuantityText.people(people) + ")" + FEWER;
   }
 
   private interface Alike {

@@ -1,10 +1,7 @@
 package thwartwise.measure;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-
 /** SI values in words, to the nearest step a tape or a scale shows. Never depends on the locale. */
-final class QuantityText {
+public final class QuantityText {
   private static final double FOOT = 0.3048;
   private static final int STEPS_IN_AN_INCH = 16;
   private static final int INCHES_IN_A_FOOT = 12;
@@ -34,16 +31,21 @@ final class QuantityText {
   static String metric(double si, Dimension dimension) {
     return switch (dimension) {
       case LENGTH -> metres(si);
-      case MASS -> number(si, 2) + " kg";
-      case VOLUME -> number(si * 1000, 2) + " l";
-      case POWER -> Math.abs(si) < 1000 ? number(si, 0) + " W" : number(si / 1000, 2) + " kW";
-      case TIME -> number(si / 60, 1) + " min";
+      case MASS -> Rounding.nearest(si, 2) + " kg";
+      case VOLUME -> Rounding.nearest(si * 1000, 2) + " l";
+      case POWER ->
+          Math.abs(si) < 1000
+              ? Rounding.nearest(si, 0) + " W"
+              : Rounding.nearest(si / 1000, 2) + " kW";
+      case TIME -> Rounding.nearest(si / 60, 1) + " min";
     };
   }
 
   /** Under a hand's breadth in millimetres, so that a thickness is not 0.00 m. */
   private static String metres(double si) {
-    return si != 0 && Math.abs(si) < 0.0995 ? number(si * 1000, 1) + " mm" : hundredths(si) + " m";
+    return si != 0 && Math.abs(si) < 0.0995
+        ? Rounding.nearest(si * 1000, 1) + " mm"
+        : hundredths(si) + " m";
   }
 
   private static String customary(double si, TypedUnit unit) {
@@ -51,7 +53,7 @@ final class QuantityText {
       case FOOT, INCH -> feet(si);
       case STONE -> stones(si);
       case POUND, OUNCE -> pounds(si);
-      default -> number(si / unit.size().doubleValue(), 2) + " " + unit.symbol();
+      default -> Rounding.nearest(si / unit.size().doubleValue(), 2) + " " + unit.symbol();
     };
   }
 
@@ -74,18 +76,18 @@ final class QuantityText {
   }
 
   static String pounds(double si) {
-    return number(si / TypedUnit.POUND.size().doubleValue(), 1) + " lb";
+    return Rounding.nearest(si / TypedUnit.POUND.size().doubleValue(), 1) + " lb";
   }
 
   private static String stones(double si) {
     // Tenths of a pound, so that 13.96 lb becomes the next stone and not "14 lb".
     long tenths = Math.round(si / TypedUnit.POUND.size().doubleValue() * 10);
     long stone = tenths / (POUNDS_IN_A_STONE * 10);
-    return stone + " st " + number(tenths % (POUNDS_IN_A_STONE * 10) / 10.0, 1) + " lb";
+    return stone + " st " + Rounding.nearest(tenths % (POUNDS_IN_A_STONE * 10) / 10.0, 1) + " lb";
   }
 
   private static String hundredths(double value) {
-    String shown = number(value, 3);
+    String shown = Rounding.nearest(value, 3);
     int point = shown.indexOf('.');
     if (point < 0) {
       return shown + ".00";
@@ -93,8 +95,8 @@ final class QuantityText {
     return point == shown.length() - 2 ? shown + "0" : shown;
   }
 
-  private static String number(double value, int decimals) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  /** "one person", "3 people". */
+  public static String people(int count) {
+    return count == 1 ? "one person" : count + " people";
   }
 }

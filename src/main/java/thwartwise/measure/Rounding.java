@@ -31,6 +31,15 @@ public final class Rounding {
     return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
   }
 
+  /** To the nearest, half a step up, without zeros at the end. */
+  public static String nearest(double value, int decimals) {
+    if (!Double.isFinite(value)) {
+      return UNKNOWN;
+    }
+    BigDecimal near = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return near.signum() == 0 ? "0" : near.stripTrailingZeros().toPlainString();
+  }
+
   private static String rounded(double value, int decimals, RoundingMode side) {
     return Double.isFinite(value)
         ? withoutNoise(value).setScale(decimals, side).toPlainString()

@@ -1,30 +1,11 @@
 package thwartwise.page;
 
-import thwartwise.measure.Rounding;
-
-/**
- * Figures on the page, rounded to the side that flatters nobody: what the boat has rounds down,
- * what it needs rounds up, what is allowed rounds down. Digits and point are the same in every
- * country.
- */
+/** Figures on the page: kept on one line with their unit, and numbers of people in words. */
 public final class FigureText {
   /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
   public static final char TIED = '\u00a0';
 
   private FigureText() {}
-
-  public static String down(double value, int decimals) {
-    return Rounding.down(value, decimals);
-  }
-
-  public static String up(double value, int decimals) {
-    return Rounding.up(value, decimals);
-  }
-
-  /** A measured figure, as it was measured. */
-  public static String plain(double value) {
-    return Rounding.plain(value);
-  }
 
   /** A figure and its unit, kept on one line. */
   public static String with(String figure, String unit) {

@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import thwartwise.measure.QuantityText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.picture.CrewAboard;
@@ -11,10 +12,9 @@ final class AboardWords {
   static String of(CrewAboard aboard, UnitFormat units) {
     return aboard.isNobody()
         ? "nobody aboard"
-        : counted(aboard.people()) + " of " + units.mass(aboard.each(), Side.UP) + " aboard";
-  }
-
-  private static String counted(int people) {
-    return people == 1 ? "one person" : people + " people";
+        : QuantityText.people(aboard.people())
+            + " of "
+            + units.mass(aboard.each(), Side.UP)
+            + " aboard";
   }
 }

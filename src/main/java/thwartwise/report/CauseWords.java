@@ -4,6 +4,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.crew.Recommendation;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -50,7 +51,7 @@ final class CauseWords {
 
   /** As it is shown. */
   private static double whole(double kilograms) {
-    return Double.parseDouble(FigureText.down(kilograms, 0));
+    return Double.parseDouble(Rounding.down(kilograms, 0));
   }
 
   private static String kg(double difference, UnitFormat units) {

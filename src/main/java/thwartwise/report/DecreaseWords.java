@@ -8,7 +8,7 @@ import thwartwise.checks.Measure;
 import thwartwise.crew.LimitingFactor;
 import thwartwise.crew.QuestionMargin;
 import thwartwise.crew.Recommendation;
-import thwartwise.page.FigureText;
+import thwartwise.measure.Rounding;
 import thwartwise.record.Comparison;
 import thwartwise.record.InspectionRecord;
 
@@ -54,7 +54,7 @@ final class DecreaseWords {
 
   /** As it is shown. */
   private static double whole(double kilograms) {
-    return Double.parseDouble(FigureText.down(kilograms, 0));
+    return Double.parseDouble(Rounding.down(kilograms, 0));
   }
 
   private static String told(Recommendation after) {

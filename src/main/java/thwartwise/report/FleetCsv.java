@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import thwartwise.crew.Recommendation;
 import thwartwise.measure.PrintableText;
-import thwartwise.page.FigureText;
+import thwartwise.measure.Rounding;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
 
@@ -43,8 +43,8 @@ public final class FleetCsv {
         FleetPage.inspected(boat),
         FleetPage.verdict(record),
         held ? "0" : Integer.toString(crew.people()),
-        held ? "0" : FigureText.down(crew.crew(), 0),
-        held ? "0" : FigureText.down(crew.load(), 0),
+        held ? "0" : Rounding.down(crew.crew(), 0),
+        held ? "0" : Rounding.down(crew.load(), 0),
         due,
         "");
   }

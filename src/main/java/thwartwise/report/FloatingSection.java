@@ -13,6 +13,7 @@ import thwartwise.inspection.StateFigures.PoseFigures;
 import thwartwise.inspection.StateFigures.RightingFigures;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.inspection.StateFigures.WaterFigures;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -141,7 +142,7 @@ final class FloatingSection {
     }
     double degrees = Math.floor(Math.toDegrees(opening.heel().getAsDouble()));
     return degrees > 0
-        ? "reaches the water at " + FigureText.down(degrees, 0) + "\u00b0" + fills
+        ? "reaches the water at " + Rounding.down(degrees, 0) + "\u00b0" + fills
         : "lies under water" + fills;
   }
 
@@ -181,7 +182,7 @@ final class FloatingSection {
                         units.volume(w.volume(), Side.UP),
                         units.height(w.leastFreeboard(), Side.DOWN),
                         units.height(w.gm(), Side.DOWN),
-                        FigureText.up(Math.abs(Math.toDegrees(w.heel())), 1)
+                        Rounding.up(Math.abs(Math.toDegrees(w.heel())), 1)
                             + "\u00b0"
                             + (w.returns() ? "" : ", and does not come back")))
             .toList());
@@ -189,7 +190,7 @@ final class FloatingSection {
 
   private static String degrees(double radians, Side side) {
     double degrees = Math.toDegrees(radians);
-    return (side == Side.DOWN ? FigureText.down(degrees, 0) : FigureText.up(degrees, 0)) + "\u00b0";
+    return (side == Side.DOWN ? Rounding.down(degrees, 0) : Rounding.up(degrees, 0)) + "\u00b0";
   }
 
   // How the boat lies: the word, the heel and the trim. Both angles round away from level.
@@ -218,6 +219,6 @@ final class FloatingSection {
     if (Math.abs(degrees) < LEVEL_DEGREES) {
       return "not " + before.strip();
     }
-    return before + FigureText.up(Math.abs(degrees), 1) + (degrees > 0 ? positive : negative);
+    return before + Rounding.up(Math.abs(degrees), 1) + (degrees > 0 ? positive : negative);
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.report;
 import thwartwise.checks.FigureWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Unit;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -34,8 +35,8 @@ final class MarginWords {
     double shown = unit.shown(si);
     String figure =
         side == Side.DOWN
-            ? FigureText.down(shown, unit.decimals())
-            : FigureText.up(shown, unit.decimals());
+            ? Rounding.down(shown, unit.decimals())
+            : Rounding.up(shown, unit.decimals());
     if (unit == Unit.DEGREE) {
       return figure + "\u00b0";
     }

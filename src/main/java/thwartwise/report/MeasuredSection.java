@@ -15,6 +15,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Material;
 import thwartwise.hull.Station;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measured.BoatProperties;
@@ -108,8 +109,7 @@ final class MeasuredSection {
     if (span.length() == 0) {
       return units.tape(span.from());
     }
-    String from =
-        units.system().isMetric() ? FigureText.plain(span.from()) : units.tape(span.from());
+    String from = units.system().isMetric() ? Rounding.plain(span.from()) : units.tape(span.from());
     return from + " to " + units.tape(span.to());
   }
 
@@ -149,7 +149,7 @@ final class MeasuredSection {
 
   private String single(BoatQuantity quantity, double inFile) {
     if (units.system().isMetric()) {
-      return FigureText.with(FigureText.down(inFile, 1), quantity.unit());
+      return FigureText.with(Rounding.down(inFile, 1), quantity.unit());
     }
     double si = quantity.si(inFile);
     return switch (quantity.dimension()) {
@@ -157,7 +157,7 @@ final class MeasuredSection {
       case MASS -> units.mass(si, Side.DOWN);
       case VOLUME -> units.jug(si);
       case POWER -> units.motor(si);
-      case TIME -> FigureText.with(FigureText.down(inFile, 1), quantity.unit());
+      case TIME -> FigureText.with(Rounding.down(inFile, 1), quantity.unit());
     };
   }
 

@@ -1,12 +1,11 @@
 package thwartwise.rules;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.geometry.Span;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
@@ -100,15 +99,11 @@ public record Applicability(
   }
 
   private static String metres(double size, UnitFormat units) {
-    return units.either(plain(size) + " m", () -> units.tape(size));
+    return units.either(Rounding.nearest(size, 3) + " m", () -> units.tape(size));
   }
 
   private static String kilowatts(double watts, UnitFormat units) {
-    return units.either(plain(watts / 1000) + " kW", () -> units.power(watts, Side.UP));
-  }
-
-  private static String plain(double value) {
-    BigDecimal exact = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN);
-    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+    return units.either(
+        Rounding.nearest(watts / 1000, 3) + " kW", () -> units.power(watts, Side.UP));
   }
 }

@@ -1,7 +1,5 @@
 package thwartwise.rules;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitSystem;
 
 /**
@@ -22,7 +21,6 @@ import thwartwise.measure.UnitSystem;
  * in them can raise an answer.
  */
 public record RuleBook(RuleSet own, List<RuleSet> others) {
-  private static final MathContext DIGITS = new MathContext(6);
 
   public RuleBook {
     others = List.copyOf(others);
@@ -231,17 +229,13 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   private String beside(Limit limit, String name, boolean stricter) {
-    return plain(limit.value())
+    return Rounding.nearest(limit.value(), 6)
         + " "
         + limit.unit()
         + "; ours is "
-        + plain(own.value(name))
+        + Rounding.nearest(own.value(name), 6)
         + " "
         + limit.unit()
         + (stricter ? ", which this tightens" : ", which is no laxer");
-  }
-
-  private static String plain(double value) {
-    return value == 0 ? "0" : new BigDecimal(value, DIGITS).stripTrailingZeros().toPlainString();
   }
 }

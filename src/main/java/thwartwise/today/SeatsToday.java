@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.measure.QuantityText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
@@ -55,7 +56,7 @@ final class SeatsToday {
     Map<String, Integer> byPlace = new LinkedHashMap<>();
     seating.forEach(place -> byPlace.merge(place, 1, Integer::sum));
     return byPlace.entrySet().stream()
-        .map(e -> TodayVerdict.people(e.getValue()) + " on " + e.getKey())
+        .map(e -> QuantityText.people(e.getValue()) + " on " + e.getKey())
         .collect(Collectors.joining(" and "));
   }
 }

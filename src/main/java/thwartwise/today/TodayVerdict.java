@@ -22,6 +22,7 @@ import thwartwise.checks.UntriedAct;
 import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.measure.QuantityText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
@@ -106,7 +107,12 @@ public record TodayVerdict(List<String> held, List<Point> points) {
   private static Point weighed(Recommendation r, UnitFormat units) {
     String each =
         r.crewLimits().stream()
-            .map(l -> people(l.people()) + " up to " + kg(l.eachUpTo(), units) + each(l.people()))
+            .map(
+                l ->
+                    QuantityText.people(l.people())
+                        + " up to "
+                        + kg(l.eachUpTo(), units)
+                        + each(l.people()))
             .collect(Collectors.joining("; "));
     int most = r.crewLimits().stream().mapToInt(Recommendation.CrewLimit::people).max().orElse(0);
     return new Point(
@@ -116,14 +122,14 @@ public record TodayVerdict(List<String> held, List<Point> points) {
                 + " %s?",
             kg(r.crew(), units),
             each,
-            people(most)),
+            QuantityText.people(most)),
         "weigh everyone as they go afloat, and leave people ashore until they are within it");
   }
 
   private static Point asSeen(TrialSeen seen) {
     return new Point(
         "Do only those go who sat in it in the trial in knee-deep water, "
-            + people(seen.people())
+            + QuantityText.people(seen.people())
             + ", each on the seat of then ("
             + String.join(", ", seen.seats())
             + ")?",
@@ -158,7 +164,7 @@ public record TodayVerdict(List<String> held, List<Point> points) {
                 l ->
                     kg(l.extra(), units)
                         + " with "
-                        + people(l.people())
+                        + QuantityText.people(l.people())
                         + SeatsToday.besidesLike(l))
             .collect(Collectors.joining(", "))
         : kg(r.extra(), units) + alone(r.crewLimits());
@@ -232,10 +238,6 @@ public record TodayVerdict(List<String> held, List<Point> points) {
             + "?",
         "try it in shallow water with somebody standing by; without a way back aboard stay within"
             + " wading depth");
-  }
-
-  static String people(int count) {
-    return count == 1 ? "one person" : count + " people";
   }
 
   private static String kg(double mass, UnitFormat units) {
