@@ -10,8 +10,8 @@ public final class QuantityText {
   private QuantityText() {}
 
   /**
-   * The value in the family of the unit it was typed in; the other family beside it, unless
-   * everything is metric.
+   * The value in the family of the unit it was typed in; in brackets that in force, where that is
+   * another one.
    */
   static String both(double si, Dimension dimension, TypedUnit unit, boolean metricInForce) {
     String metric = metric(si, dimension);
@@ -19,7 +19,7 @@ public final class QuantityText {
       return metric;
     }
     if (!unit.isMetric()) {
-      return customary(si, unit) + " (" + metric + ")";
+      return customary(si, unit) + (metricInForce ? " (" + metric + ")" : "");
     }
     return switch (dimension) {
       case LENGTH -> metric + " (" + feet(si) + ")";

@@ -53,7 +53,7 @@ final class ChangedScript {
 
   Boat boat(Replay replay) {
     Boat boat = kept.bound(known.named(which(replay)));
-    UnitSystem units = new BasicQuestions(replay).units();
+    UnitSystem units = new BasicQuestions(replay).units(boat.units());
     Tape tape = new Tape(units);
     boat = boat.in(units);
     for (int number = 1; number <= MOST; number++) {

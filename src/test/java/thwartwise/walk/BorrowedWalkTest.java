@@ -64,7 +64,18 @@ class BorrowedWalkTest {
 
   @Test
   void feet_and_inches_give_the_same_boat() {
-    assertThat(Sheet.borrowed(false).boat().in(UnitSystem.METRIC)).isEqualTo(FLAT.boat());
+    assertThat(Sheet.borrowed(false).boat().in(UnitSystem.METRIC))
+        .usingRecursiveComparison()
+        .ignoringFields("assumptions")
+        .isEqualTo(FLAT.boat());
+  }
+
+  @Test
+  void what_is_taken_for_granted_is_said_in_the_units_of_the_boat() {
+    assertThat(Sheet.borrowed(false).boat().assumptions())
+        .anyMatch(words -> words.contains("loose, 6 in up"))
+        .noneMatch(words -> words.matches(".*\\d (m|kg)\\b.*"));
+    assertThat(FLAT.boat().assumptions()).anyMatch(words -> words.contains("loose, 0.15 m up"));
   }
 
   @Test

@@ -141,13 +141,14 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                 .how(
                     "A bathroom scale under each end in turn, the other end on a block of the same",
                     "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
-                .why("Every kilogram of boat is one less of people.")
+                .why("The heavier the boat, the fewer people.")
                 .within(tape.usual(BoatQuantity.HULL_MASS))
-                .optional(Tape.kilograms(heavy) + ", a heavy guess"));
+                .optional(tape.mass(heavy) + ", a heavy guess"));
     if (weighed.isEmpty()) {
       assumed.add(
-          "Mass of the hull: not weighed, taken as 22 kg for each square metre of length times beam"
-              + " (judgement, on the heavy side).");
+          "Mass of the hull: not weighed, taken as "
+              + tape.either("22 kg for each square metre", "4.5 lb for each square foot")
+              + " of length times beam (judgement, on the heavy side).");
     }
     return weighed.orElse(heavy);
   }

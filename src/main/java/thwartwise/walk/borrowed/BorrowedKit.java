@@ -39,7 +39,10 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
       Vector3 middle =
           Vector3.of((outline.aft() + outline.fore()) / 2, 0, outline.lowest() + LIES_HIGH);
       kit.add(new Kit("other kit", other, middle, Optional.empty(), false, Optional.empty()));
-      assumed.add("Kit: taken as one weight, loose, 0.15 m up on the middle line; not measured.");
+      assumed.add(
+          "Kit: taken as one weight, loose, "
+              + tape.either("0.15 m", "6 in")
+              + " up on the middle line; not measured.");
     }
     return kit;
   }
@@ -57,7 +60,7 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
     return replay.ask(
         tape.mass("short.kit", "All else that is carried, together")
             .how("Oars, anchor, line, bags, bottles: on the scales in one bag; 0 for nothing.")
-            .why("Every kilogram of kit is one less of people.")
+            .why("The heavier the kit, the fewer people.")
             .within(tape.mass(0, 200, "mass of what such a boat carries").unlessInsisted()));
   }
 }

@@ -57,8 +57,9 @@ record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<String> ass
     double fore = along("fore", "Benches, foremost person", aft);
     double high = high();
     assumed.add(
-        "Seats: a bench along either side, people on it as far out as the rail lets them and up to"
-            + " 0.25 m farther in (judgement); not measured. Nobody sits on any other seat.");
+        "Seats: a bench along either side, people on it as far out as the rail lets them and up to "
+            + tape.either("0.25 m", "10 in")
+            + " farther in (judgement); not measured. Nobody sits on any other seat.");
     double rail = Math.max(outline.railAt(aft), outline.railAt(fore));
     double out = Math.max(LEAST_REACH, rail - NEAREST);
     Span port = new Span(Math.max(LEAST_REACH, out - INWARD), out);

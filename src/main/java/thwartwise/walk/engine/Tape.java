@@ -123,14 +123,19 @@ public record Tape(UnitSystem system) {
     return system.show(metres, Dimension.LENGTH);
   }
 
-  /** In kilograms whatever is in force, for a prompt has little room. */
-  public static String kilograms(double mass) {
-    return UnitSystem.METRIC.show(mass, Dimension.MASS);
+  /** A mass in words. */
+  public String mass(double kilograms) {
+    return system.show(kilograms, Dimension.MASS);
+  }
+
+  /** What is said in metric words, or the same in the other ones. */
+  public String either(String metric, String other) {
+    return system.isMetric() ? metric : other;
   }
 
   /** What is usual, counted heavy since it was not weighed. */
-  public static String heavy(double mass) {
-    return kilograms(mass) + ", heavy for its kind";
+  public String heavy(double kilograms) {
+    return mass(kilograms) + ", heavy for its kind";
   }
 
   /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */

@@ -46,6 +46,18 @@ public final class BasicQuestions {
             .governingTheRest());
   }
 
+  /** Those of a boat that is known; another answer tells it in the other ones from now on. */
+  public UnitSystem units(UnitSystem known) {
+    return replay.ask(
+        WordQuestions.choice("units", "Units", systems())
+            .how(
+                "Enter keeps those it was measured in. A bare number means inches and pounds in",
+                "feet, metres and kilograms in metric; a unit typed behind a number rules.")
+            .why("A number without its unit must mean one thing only.")
+            .orElse(known, known.isMetric() ? "metric" : "feet")
+            .governingTheRest());
+  }
+
   private static ChoiceReader<UnitSystem> systems() {
     return ChoiceReader.of(UnitSystem.METRIC, "metric", "m", "kg", "si")
         .or(UnitSystem.FEET_INCHES_POUNDS, "feet", "ft", "inches", "pounds", "imperial", "us");

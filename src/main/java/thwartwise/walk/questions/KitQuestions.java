@@ -113,7 +113,7 @@ public final class KitQuestions {
             .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
         usual
-            .map(u -> weighed.orElse(heavy(u), Tape.heavy(heavy(u)), AnswerBasis.GUESSED))
+            .map(u -> weighed.orElse(heavy(u), tape.heavy(heavy(u)), AnswerBasis.GUESSED))
             .orElse(weighed));
   }
 
@@ -127,11 +127,11 @@ public final class KitQuestions {
         new Warning(
             "%s is not what such a thing weighs (%s to %s).%s"
                 .formatted(
-                    Tape.kilograms(mass),
-                    Tape.kilograms(usual.from()),
-                    Tape.kilograms(usual.to()),
+                    tape.mass(mass),
+                    tape.mass(usual.from()),
+                    tape.mass(usual.to()),
                     meant
-                        .map(kg -> " Did you mean " + Tape.kilograms(kg) + "?")
+                        .map(kg -> " Did you mean " + tape.mass(kg) + "?")
                         .orElse(" Weigh it again.")),
             meant.map(kg -> PlausibleRange.plain(kg) + " kg"),
             true));

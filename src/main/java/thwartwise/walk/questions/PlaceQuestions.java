@@ -263,7 +263,10 @@ public final class PlaceQuestions {
   private int people(String key, String subject) {
     return replay.ask(
         WordQuestions.whole(key + ".people", subject + ", how many people", 1, 8)
-            .how("As many as sit there at once; 0.45 m of seat for each.")
+            .how(
+                "As many as sit there at once; "
+                    + tape.either("0.45 m", "1 ft 6 in")
+                    + " of seat for each.")
             .why("Nobody is counted where nobody can sit."));
   }
 }
