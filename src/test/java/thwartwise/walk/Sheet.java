@@ -273,7 +273,7 @@ record Sheet(Map<String, String> typed) {
     return of(SMALL, 1);
   }
 
-  private static Sheet of(String lines, int column) {
+  static Sheet of(String lines, int column) {
     Map<String, String> typed = new LinkedHashMap<>();
     for (String line : lines.split("\n")) {
       String[] cells = line.split("\\|");
