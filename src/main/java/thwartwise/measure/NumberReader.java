@@ -1,6 +1,7 @@
 package thwartwise.measure;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /** Reads plain numbers: how many of something, or a figure whose unit the question fixes. */
@@ -12,7 +13,16 @@ public final class NumberReader {
 
   private NumberReader() {}
 
+  private static final List<String> WORDS =
+      List.of(
+          "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+          "eleven", "twelve");
+
   public static Reading<Integer> whole(String typed) {
+    int word = PlainInput.isTooLong(typed) ? -1 : WORDS.indexOf(PlainInput.of(typed));
+    if (word >= 0) {
+      return Reading.understood(word, Integer.toString(word));
+    }
     if (PlainInput.isTooLong(typed) || !WHOLE.matcher(PlainInput.of(typed)).matches()) {
       return Reading.refused(
           QuotedText.of(typed) + " is not a whole number. Type a whole number such as 5.");

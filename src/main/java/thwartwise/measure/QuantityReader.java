@@ -20,6 +20,12 @@ public final class QuantityReader {
   private static final Pattern GUESS =
       Pattern.compile("(?:about|approx\\.?|approximately|ca\\.?|circa|roughly|~)\\s*(?<figure>.+)");
 
+  private static final Pattern THRUST =
+      Pattern.compile(
+          "(?<pounds>\\d{1,3}(?:[.,]\\d+)?)\\s*(?:lbs?|pounds?|#)\\.?\\s*(?:of\\s+)?thrust");
+
+  private static final BigDecimal WATTS_A_POUND = new BigDecimal("12");
+
   private static final Pattern SEVERAL =
       Pattern.compile("(?<count>[1-9]\\d?)\\s*[x\u00d7*]\\s*(?<each>.+)");
 
@@ -36,10 +42,28 @@ public final class QuantityReader {
       return notUnderstood(typed);
     }
     String plain = PlainInput.of(typed);
+    Matcher thrust = THRUST.matcher(plain);
+    if (dimension == Dimension.POWER && thrust.matches()) {
+      return ofThrust(thrust);
+    }
     Matcher guess = GUESS.matcher(plain);
     return guess.matches()
         ? counted(typed, guess.group("figure")).as(Quantity::asAGuess)
         : counted(typed, plain);
+  }
+
+  /**
+   * An electric motor of 12 V draws about one ampere for each pound it pushes: a rule of thumb of
+   * those who use them, so what comes of it is a guess.
+   */
+  private Reading<Quantity> ofThrust(Matcher thrust) {
+    BigDecimal pounds = WrittenNumber.decimal(thrust.group("pounds"));
+    BigDecimal watts = pounds.multiply(WATTS_A_POUND);
+    Quantity power = new Sum(watts, TypedUnit.WATT).quantity(system);
+    String words =
+        "%s (%s lb of thrust at 12 W a pound, a rule of thumb for motors of 12 V)"
+            .formatted(power.understood(), thrust.group("pounds"));
+    return Reading.understood(new Quantity(power.si(), dimension, words, true), words);
   }
 
   /** What was guessed, without the word that says so; empty when nothing was. */

@@ -47,8 +47,8 @@ public enum UnitSystem {
       case VOLUME -> "a volume such as 12 (litres), 12.5 l or 3 us gal";
       case POWER ->
           isMetric()
-              ? "a power such as 3.7 (kW), 500 W or 5 hp"
-              : "a power such as 5 (hp), 500 W or 3.7 kW";
+              ? "a power such as 3.7 (kW), 500 W, 5 hp or 55 lb thrust"
+              : "a power such as 5 (hp), 500 W, 3.7 kW or 55 lb thrust";
       case TIME -> "a time such as 20 (minutes), 90 s or 1 h";
     };
   }

@@ -8,8 +8,9 @@ public final class YesOrNo {
   public static Reading<Boolean> read(String typed) {
     String plain = PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed);
     return switch (plain) {
-      case "y", "yes" -> Reading.understood(true, "yes");
-      case "n", "no" -> Reading.understood(false, "no");
+      case "y", "yes", "yeah", "yep", "yes please" -> Reading.understood(true, "yes");
+      case "n", "no", "none", "nope", "nothing", "never", "-", "not at all" ->
+          Reading.understood(false, "no");
       default -> Reading.refused(QuotedText.of(typed) + " is neither yes nor no. Type yes or no.");
     };
   }

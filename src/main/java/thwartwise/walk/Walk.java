@@ -136,14 +136,24 @@ public final class Walk {
     Reading<T> reading = entry.read(typed);
     if (reading instanceof Reading.Understood<T> understood) {
       String repeat = entry.question().repeat(understood.text());
-      return new Reply.Accepted(played.with(entry, typed), repeat + dropped(played, entry));
+      return new Reply.Accepted(
+          played.with(entry, entry.kept(typed, understood.value())),
+          repeat + dropped(played, entry));
     }
     String reason = reading.refusal().orElseThrow();
     Optional<Warning> doubt = entry.doubt(typed).filter(d -> d.reason().equals(reason));
     return new Reply.Refused(
         reason,
         doubt.flatMap(Warning::meant),
-        doubt.filter(Warning::mayBeKept).map(d -> typed.strip() + Entry.INSISTED));
+        doubt
+            .filter(Warning::mayBeKept)
+            .map(d -> typed.strip() + Entry.INSISTED)
+            .filter(insisted -> isUsable(entry, insisted)));
+  }
+
+  /** What would be refused in its turn is not offered. */
+  private static boolean isUsable(Entry<?> entry, String offered) {
+    return entry.read(offered).refusal().isEmpty();
   }
 
   private static String dropped(ReplayResult played, Entry<?> entry) {

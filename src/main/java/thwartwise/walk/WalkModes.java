@@ -43,7 +43,8 @@ final class WalkModes {
 
   private ChoiceReader<Function<Replay, Boat>> ways() {
     ChoiceReader<Function<Replay, Boat>> ways =
-        ChoiceReader.of(own, "own", "mine", "full").or(borrowed, "borrowed", "short", "lent");
+        ChoiceReader.of(own, "own", "mine", "my own", "my boat", "ours", "full")
+            .or(borrowed, "borrowed", "a borrowed one", "short", "lent", "hired", "rented");
     return anyKnown ? ways.or(changed, "changed", "refit") : ways;
   }
 }

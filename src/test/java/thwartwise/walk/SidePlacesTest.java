@@ -111,7 +111,7 @@ class SidePlacesTest {
     assertThat(PORT.with("person.1.x", "1.2").with("person.1.y", "0.35").boat().aboard())
         .containsExactly(new Person("helm", 80, "port side seat", 0.35, Optional.of(1.2)));
     assertThat(PORT.refused("person.1.y", "0"))
-        .startsWith("0.00 m is outside 0.30 m to 0.40 m, the reach of that place.");
+        .startsWith("0.00 m is not between 0.3 and 0.4 m, the reach of that place.");
   }
 
   @Test

@@ -53,7 +53,7 @@ class TypedRowTest {
       quoteCharacter = '~',
       textBlock =
           """
-      0.06; 0.5; 44 | Value 3 of the row, "44": 44.00 m is outside 0.00 m to 1.50 m
+      0.06; 0.5; 44 | Value 3 of the row, "44": 44.00 m is not between 0 and 1.5 m
       0.06; wide; 0.44 | Value 2 of the row, "wide": "wide" is not a length this can use.
       0.06; ; 0.44 | Value 2 of the row, "": Nothing was typed.
       0.06; back; 0.44 | Value 2 of the row, "back": a word, and no value. Nothing of the row was taken.

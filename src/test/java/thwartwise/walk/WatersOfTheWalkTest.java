@@ -60,11 +60,11 @@ class WatersOfTheWalkTest {
   void figures_no_water_has_are_refused() {
     Sheet seen = SMALL.with("waters.sheltered", "no");
     assertThat(seen.refused("waters.celsius", "59"))
-        .isEqualTo("That is outside 0 to 40. Type a number in between.");
+        .isEqualTo("That is not between 0 and 40. Type a number in between.");
     assertThat(seen.refused("waters.wind", "13"))
-        .isEqualTo("13 is outside 0 to 12. Type a number in between.");
+        .isEqualTo("13 is not between 0 and 12. Type a whole number in between.");
     assertThat(seen.refused("waters.waves", "20"))
-        .isEqualTo("20.00 m is outside 0.00 m to 10.00 m, the height of waves. Measure it again.");
+        .isEqualTo("20.00 m is not between 0 and 10 m, the height of waves. Measure it again.");
   }
 
   @Test

@@ -51,7 +51,7 @@ class WholeWalkTest {
           .isEqualTo(Sheet.full(true).boat().in(UnitSystem.FEET_INCHES_POUNDS));
       assertThat(Sheet.small().refused("hull.length", "45"))
           .isEqualTo(
-              "45.00 m is outside 1.50 m to 8.00 m, the length of any boat this is for."
+              "45.00 m is not between 1.5 and 8 m, the length of any boat this is for."
                   + " Measure it again.");
     } finally {
       Locale.setDefault(before);

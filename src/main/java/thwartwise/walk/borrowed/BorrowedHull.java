@@ -10,6 +10,7 @@ import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
+import thwartwise.walk.questions.MaterialChoices;
 import thwartwise.walk.questions.Sketches;
 
 /** The hull of a borrowed boat: six dimensions, what it looks like across, and its mass. */
@@ -114,11 +115,8 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
   /** Not known: it sinks as the heaviest does. */
   Optional<Material> material() {
     ChoiceReader<Optional<Material>> choices =
-        ChoiceReader.of(Optional.of(Material.PLYWOOD), Material.PLYWOOD.word(), "ply")
-            .or(Optional.of(Material.SOFTWOOD), Material.SOFTWOOD.word(), "wood", "planks")
-            .or(Optional.of(Material.GRP), Material.GRP.word(), "fibreglass", "fiberglass")
-            .or(Optional.of(Material.ALUMINIUM), Material.ALUMINIUM.word(), "aluminum", "alloy")
-            .or(Optional.empty(), "unknown", "other");
+        MaterialChoices.known()
+            .or(Optional.empty(), "unknown", "other", "something else", "not sure");
     Optional<Material> material =
         replay.ask(
             WordQuestions.choice("short.material", "It is made of", choices)

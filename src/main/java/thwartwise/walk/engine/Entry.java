@@ -8,12 +8,17 @@ import thwartwise.measure.AnswerBasis;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnknownAnswer;
 
 /**
  * One question together with how its answer is read and what would make it a slip. Immutable: each
  * method returns a changed copy.
  *
  * @param whenEmpty what pressing Enter alone means
+ * @param inDoubt what "don't know" means; where it is empty, what Enter means
+ * @param keptForm what is kept of an answer instead of what was typed, as of "yesterday"
+ * @param textDoubts each looks at what was typed and may ask which of two things it means
+ * @param doubts each looks at the value and may ask whether it is meant
  * @param slips each looks at the value and may complain in one line
  * @param governsTheRest true when later answers mean something else once this one changes
  */
@@ -22,6 +27,9 @@ public record Entry<T>(
     Wording wording,
     Function<String, Reading<T>> reader,
     Optional<Reading.Understood<T>> whenEmpty,
+    Optional<Reading.Understood<T>> inDoubt,
+    Optional<Function<T, String>> keptForm,
+    List<Function<String, Optional<Warning>>> textDoubts,
     List<Function<T, Optional<Warning>>> doubts,
     List<Function<T, Optional<String>>> slips,
     boolean governsTheRest) {
@@ -37,7 +45,17 @@ public record Entry<T>(
       Function<String, Reading<T>> reader) {
     Wording wording =
         new Wording(subject, unit, expected, List.of(), List.of(), List.of(), List.of());
-    return new Entry<>(key, wording, reader, Optional.empty(), List.of(), List.of(), false);
+    return new Entry<>(
+        key,
+        wording,
+        reader,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        false);
   }
 
   public Entry<T> how(String... lines) {
@@ -59,7 +77,17 @@ public record Entry<T>(
   }
 
   private Entry<T> worded(Wording other) {
-    return new Entry<>(key, other, reader, whenEmpty, doubts, slips, governsTheRest);
+    return new Entry<>(
+        key,
+        other,
+        reader,
+        whenEmpty,
+        inDoubt,
+        keptForm,
+        textDoubts,
+        doubts,
+        slips,
+        governsTheRest);
   }
 
   /** Pressing Enter alone means this, and the prompt says so. */
@@ -69,43 +97,140 @@ public record Entry<T>(
 
   /** The same, with what that rests on. */
   public Entry<T> orElse(T value, String text, AnswerBasis basis) {
-    Reading.Understood<T> empty = new Reading.Understood<>(value, text, basis);
-    return new Entry<>(key, wording, reader, Optional.of(empty), doubts, slips, governsTheRest);
+    return empty(Optional.of(new Reading.Understood<>(value, text, basis)));
+  }
+
+  private Entry<T> empty(Optional<Reading.Understood<T>> means) {
+    return new Entry<>(
+        key, wording, reader, means, inDoubt, keptForm, textDoubts, doubts, slips, governsTheRest);
+  }
+
+  /** "Don't know" means this, the answer that flatters least. */
+  public Entry<T> inDoubt(T value, String text) {
+    return new Entry<>(
+        key,
+        wording,
+        reader,
+        whenEmpty,
+        Optional.of(new Reading.Understood<>(value, text)),
+        keptForm,
+        textDoubts,
+        doubts,
+        slips,
+        governsTheRest);
+  }
+
+  /** What is kept instead of what was typed, where that means something else on another day. */
+  public Entry<T> keptAs(Function<T, String> form) {
+    return new Entry<>(
+        key,
+        wording,
+        reader,
+        whenEmpty,
+        inDoubt,
+        Optional.of(form),
+        textDoubts,
+        doubts,
+        slips,
+        governsTheRest);
+  }
+
+  /** Asks which is meant where what was typed can mean two things. */
+  public Entry<T> unlessUnclear(Function<String, Optional<Warning>> unclear) {
+    List<Function<String, Optional<Warning>>> more =
+        Stream.concat(textDoubts.stream(), Stream.of(unclear)).toList();
+    return new Entry<>(
+        key, wording, reader, whenEmpty, inDoubt, keptForm, more, doubts, slips, governsTheRest);
   }
 
   /** Refuses a value about which the slip has something to say. */
   public Entry<T> unless(Function<T, Optional<String>> slip) {
     List<Function<T, Optional<String>>> more =
         Stream.concat(slips.stream(), Stream.of(slip)).toList();
-    return new Entry<>(key, wording, reader, whenEmpty, doubts, more, governsTheRest);
+    return new Entry<>(
+        key,
+        wording,
+        reader,
+        whenEmpty,
+        inDoubt,
+        keptForm,
+        textDoubts,
+        doubts,
+        more,
+        governsTheRest);
   }
 
   /** Asks about a value that is unlikely. */
   public Entry<T> within(Function<T, Optional<Warning>> doubt) {
     List<Function<T, Optional<Warning>>> more =
         Stream.concat(doubts.stream(), Stream.of(doubt)).toList();
-    return new Entry<>(key, wording, reader, whenEmpty, more, slips, governsTheRest);
+    return new Entry<>(
+        key,
+        wording,
+        reader,
+        whenEmpty,
+        inDoubt,
+        keptForm,
+        textDoubts,
+        more,
+        slips,
+        governsTheRest);
   }
 
   /** Adds to the repeat what follows from the answer. */
   public Entry<T> remark(Function<T, Optional<String>> consequence) {
+    return reading(typed -> reader.apply(typed).remark(consequence))
+        .doubtMeans(
+            inDoubt.map(
+                u ->
+                    (Reading.Understood<T>)
+                        Reading.understood(u.value(), u.text(), u.basis()).remark(consequence)));
+  }
+
+  private Entry<T> reading(Function<String, Reading<T>> other) {
     return new Entry<>(
         key,
         wording,
-        typed -> reader.apply(typed).remark(consequence),
+        other,
         whenEmpty,
+        inDoubt,
+        keptForm,
+        textDoubts,
         doubts,
         slips,
         governsTheRest);
   }
 
+  private Entry<T> doubtMeans(Optional<Reading.Understood<T>> means) {
+    return new Entry<>(
+        key,
+        wording,
+        reader,
+        whenEmpty,
+        means,
+        keptForm,
+        textDoubts,
+        doubts,
+        slips,
+        governsTheRest);
+  }
+
+  /** What else may be typed here; it is tried before the reader. */
+  public Entry<T> or(Function<String, Optional<Reading<T>>> other) {
+    return reading(typed -> other.apply(typed).orElseGet(() -> reader.apply(typed)));
+  }
+
   /** The answer may be left out. */
   public Entry<Optional<T>> optional(String emptyMeans) {
+    Reading.Understood<Optional<T>> left = new Reading.Understood<>(Optional.empty(), emptyMeans);
     return new Entry<>(
         key,
         wording,
         typed -> reader.apply(typed).as(Optional::of),
-        Optional.of(new Reading.Understood<>(Optional.empty(), emptyMeans)),
+        Optional.of(left),
+        inDoubt.map(u -> new Reading.Understood<>(Optional.of(u.value()), u.text(), u.basis())),
+        keptForm.map(form -> value -> value.map(form).orElse("")),
+        textDoubts,
         doubts.stream().map(Entry::whenPresent).toList(),
         slips.stream().map(Entry::whenPresent).toList(),
         governsTheRest);
@@ -114,32 +239,25 @@ public record Entry<T>(
   /** The answer may be left out; no, none and the like say so too. */
   public Entry<Optional<T>> orNone(String emptyMeans) {
     Entry<Optional<T>> left = optional(emptyMeans);
-    return new Entry<>(
-        key,
-        wording,
-        typed -> NegativeAnswer.by(typed) ? left.empty() : left.reader.apply(typed),
-        left.whenEmpty,
-        left.doubts,
-        left.slips,
-        governsTheRest);
+    return left.reading(
+        typed -> NegativeAnswer.by(typed) ? left.empty() : left.reader.apply(typed));
   }
 
   /** The answer may be this word instead, which has to be typed: Enter alone would flatter. */
   public Entry<Optional<T>> orWord(String word, String means) {
     Entry<Optional<T>> left = optional(means);
-    return new Entry<>(
-        key,
-        wording.orWord(word),
-        typed -> typed.strip().equalsIgnoreCase(word) ? left.empty() : left.reader.apply(typed),
-        Optional.empty(),
-        left.doubts,
-        left.slips,
-        governsTheRest);
+    return left.worded(wording.orWord(word))
+        .reading(
+            typed ->
+                typed.strip().equalsIgnoreCase(word) || typed.strip().equalsIgnoreCase(means)
+                    ? left.empty()
+                    : left.reader.apply(typed))
+        .toBeSaid();
   }
 
   /** Enter alone is refused, since what it would mean flatters. */
   public Entry<T> toBeSaid() {
-    return new Entry<>(key, wording, reader, Optional.empty(), doubts, slips, governsTheRest);
+    return empty(Optional.empty());
   }
 
   private static <T, R> Function<Optional<T>, Optional<R>> whenPresent(
@@ -148,15 +266,39 @@ public record Entry<T>(
   }
 
   public Entry<T> governingTheRest() {
-    return new Entry<>(key, wording, reader, whenEmpty, doubts, slips, true);
+    return new Entry<>(
+        key, wording, reader, whenEmpty, inDoubt, keptForm, textDoubts, doubts, slips, true);
   }
 
   public Reading<T> read(String typed) {
-    return bare(typed).unless(value -> refusal(value, isInsisted(typed))).unless(this::slip);
+    return unclear(typed)
+        .map(Warning::reason)
+        .map(Reading::<T>refused)
+        .orElseGet(
+            () ->
+                bare(typed).unless(value -> refusal(value, isInsisted(typed))).unless(this::slip));
+  }
+
+  /** What is kept of an answer that was read. */
+  public String kept(String typed, T value) {
+    return keptForm.map(form -> form.apply(value)).orElse(typed.strip());
   }
 
   /** What is unlikely about an answer, to ask about. */
   public Optional<Warning> doubt(String typed) {
+    return unclear(typed).or(() -> doubtOfValue(typed));
+  }
+
+  private Optional<Warning> unclear(String typed) {
+    return typed.strip().endsWith(INSISTED)
+        ? Optional.empty()
+        : textDoubts.stream()
+            .map(doubt -> doubt.apply(typed))
+            .flatMap(Optional::stream)
+            .findFirst();
+  }
+
+  private Optional<Warning> doubtOfValue(String typed) {
     return QuantityReader.guessed(typed)
         .map(figure -> doubted(typed).map(doubt -> doubt.meaning(guessMeant(figure))))
         .orElseGet(() -> doubted(typed));
@@ -174,8 +316,28 @@ public record Entry<T>(
   }
 
   private Reading<T> bare(String typed) {
-    return typed.isBlank() ? empty() : reader.apply(withoutInsisting(typed));
+    if (typed.isBlank() || isWhatEnterMeans(typed)) {
+      return empty();
+    }
+    Reading<T> reading = reader.apply(withoutInsisting(typed));
+    return reading instanceof Reading.Refused<T> && UnknownAnswer.by(typed) ? unknown() : reading;
   }
+
+  /** A word that stands in the prompt can be typed. */
+  private boolean isWhatEnterMeans(String typed) {
+    return whenEmpty.filter(u -> u.text().equalsIgnoreCase(typed.strip())).isPresent();
+  }
+
+  private Reading<T> unknown() {
+    return inDoubt
+        .or(() -> whenEmpty)
+        .<Reading<T>>map(understood -> understood)
+        .orElseGet(() -> Reading.refused(NOT_KNOWN));
+  }
+
+  private static final String NOT_KNOWN =
+      "Without it nothing can be worked out, and a guess would not be on the cautious side. Type why"
+          + " to see how it is found, or stop to keep all answers and come back with it.";
 
   private Optional<String> refusal(T value, boolean insisted) {
     return doubt(value).filter(d -> !(insisted && d.mayBeKept())).map(Warning::reason);
@@ -187,7 +349,7 @@ public record Entry<T>(
 
   /** Only where there is something to doubt; a name may end in any word. */
   private boolean isInsisted(String typed) {
-    return !doubts.isEmpty() && typed.strip().endsWith(INSISTED);
+    return !(doubts.isEmpty() && textDoubts.isEmpty()) && typed.strip().endsWith(INSISTED);
   }
 
   private String withoutInsisting(String typed) {

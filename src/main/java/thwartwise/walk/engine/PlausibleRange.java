@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.measure.Dimension;
+import thwartwise.measure.RoundBounds;
 import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
@@ -14,7 +15,7 @@ import thwartwise.measured.BoatQuantity;
  * Between what bounds an answer can be true, in SI, both included. An answer outside is most often
  * the right figure in another unit, so the message offers the one that would fit.
  *
- * @param ofWhat completes "outside … to …, the"
+ * @param ofWhat completes "not between … and …, the"
  * @param keptFrom the least that is taken when the person insists
  * @param keptTo the greatest that is taken when the person insists
  */
@@ -103,7 +104,8 @@ public record PlausibleRange(
   }
 
   private String outside(double si) {
-    return "%s is outside %s to %s, the %s.".formatted(show(si), show(least), show(most), ofWhat);
+    return "%s is not %s, the %s."
+        .formatted(show(si), new RoundBounds(system, dimension, least, most).words(), ofWhat);
   }
 
   private String otherUnit(double si) {

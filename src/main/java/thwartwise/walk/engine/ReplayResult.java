@@ -39,10 +39,10 @@ public record ReplayResult(
   }
 
   /** The answers with one more at the open question; those after it stay while they can. */
-  public List<Answer> with(Entry<?> entry, String typed) {
+  public List<Answer> with(Entry<?> entry, String kept) {
     Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restBut(entry.key());
     Stream<Answer> before = given.stream().map(AcceptedAnswer::answer);
-    Stream<Answer> now = Stream.of(new Answer(entry.key(), typed.strip()));
+    Stream<Answer> now = Stream.of(new Answer(entry.key(), kept));
     return Stream.of(before, now, after).flatMap(s -> s).toList();
   }
 

@@ -1,10 +1,13 @@
 package thwartwise.walk.engine;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thwartwise.measure.AnswerBasis;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Quantity;
 import thwartwise.measure.QuantityReader;
+import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
@@ -29,6 +32,39 @@ public record Tape(UnitSystem system) {
   /** Metres. */
   public Entry<Double> length(String key, String subject) {
     return quantity(key, subject, Dimension.LENGTH, system.isMetric() ? "m" : "inches");
+  }
+
+  /**
+   * Asks whether feet or inches are meant, where a bare figure with decimals can be either: a tape
+   * is read in inches and eighths, plans and people say 12.5 of feet.
+   */
+  public Function<String, Optional<Warning>> feetOrInches(double least, double most) {
+    return typed -> {
+      if (system.isMetric() || !typed.strip().matches("\\d{1,2}[.,]\\d{1,2}")) {
+        return Optional.empty();
+      }
+      QuantityReader reader = new QuantityReader(Dimension.LENGTH, system);
+      String inFeet = typed.strip() + " ft";
+      return both(reader.read(typed), reader.read(inFeet))
+          .filter(pair -> pair.stream().allMatch(si -> si >= least && si <= most + HAND))
+          .map(pair -> new Warning(whichUnit(typed, pair), Optional.of(inFeet), true));
+    };
+  }
+
+  /** A hand's breadth: figures were rounded. */
+  private static final double HAND = 0.1;
+
+  private static Optional<List<Double>> both(Reading<Quantity> one, Reading<Quantity> other) {
+    return one instanceof Reading.Understood<Quantity> inches
+            && other instanceof Reading.Understood<Quantity> feet
+        ? Optional.of(List.of(inches.value().si(), feet.value().si()))
+        : Optional.empty();
+  }
+
+  private String whichUnit(String typed, List<Double> inchesAndFeet) {
+    return "%s: feet or inches? %s, or %s."
+        .formatted(
+            QuotedText.of(typed.strip()), show(inchesAndFeet.get(1)), show(inchesAndFeet.get(0)));
   }
 
   /** A number of the table, asked in its own words, with its usual range. */

@@ -1,14 +1,20 @@
 package thwartwise.walk.engine;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.DayReader;
+import thwartwise.measure.Dimension;
 import thwartwise.measure.NameReader;
 import thwartwise.measure.NumberReader;
+import thwartwise.measure.QuantityReader;
 import thwartwise.measure.QuotedText;
+import thwartwise.measure.Reading;
+import thwartwise.measure.UnitSystem;
+import thwartwise.measure.UnknownAnswer;
 import thwartwise.measure.YesOrNo;
 
 /** Questions answered with a word, a number or a day. */
@@ -26,6 +32,11 @@ public final class WordQuestions {
   private WordQuestions() {}
 
   public static Entry<String> name(String key, String subject, List<String> taken) {
+    return label(key, subject, taken).unless(WordQuestions::noName);
+  }
+
+  /** A name that may be a figure. */
+  public static Entry<String> label(String key, String subject, List<String> taken) {
     return Entry.of(
             key,
             subject,
@@ -36,13 +47,38 @@ public final class WordQuestions {
         .unless(name -> twice(name, taken));
   }
 
+  /** An answer to another question: the lines got out of step. */
+  private static Optional<String> noName(String typed) {
+    boolean row = typed.contains(";");
+    boolean answer =
+        YesOrNo.read(typed).refusal().isEmpty()
+            || UnknownAnswer.by(typed)
+            || isMeasured(typed)
+            || typed.matches("\\d{4}-\\d{2}-\\d{2}");
+    return row
+        ? Optional.of(
+            QuotedText.of(typed)
+                + " is a row of figures, and a name is asked for. Type the name first.")
+        : answer
+            ? Optional.of(
+                QuotedText.of(typed)
+                    + " is an answer to another question, and a name is asked for. Type a name, or"
+                    + " back.")
+            : Optional.empty();
+  }
+
+  private static boolean isMeasured(String typed) {
+    return Arrays.stream(Dimension.values())
+        .anyMatch(d -> new QuantityReader(d, UnitSystem.METRIC).read(typed).refusal().isEmpty());
+  }
+
   public static Entry<String> remark(String key, String subject) {
     return Entry.of(
             key,
             subject,
             "",
             "a few words, at most " + LONGEST_REMARK + " characters",
-            new NameReader(LONGEST_REMARK)::read)
+            typed -> said(typed, LONGEST_REMARK))
         .unless(WordQuestions::obeyed);
   }
 
@@ -53,8 +89,15 @@ public final class WordQuestions {
             subject,
             "or no",
             "a word or two, at most " + LONGEST_NAME + " characters, or no",
-            new NameReader(LONGEST_NAME)::read)
+            typed -> said(typed, LONGEST_NAME))
         .unless(WordQuestions::obeyed);
+  }
+
+  /** Not to know is to say nothing. */
+  private static Reading<String> said(String typed, int longest) {
+    return UnknownAnswer.by(typed)
+        ? Reading.refused(QuotedText.of(typed) + " says nothing. Type what is so.")
+        : new NameReader(longest).read(typed);
   }
 
   public static Entry<Boolean> yesNo(String key, String subject) {
@@ -99,7 +142,9 @@ public final class WordQuestions {
             "year-month-day, or today",
             "a day as year-month-day, such as 2026-05-02, or today",
             new DayReader(today)::read)
-        .choices(List.of("today"));
+        .choices(List.of("today", "yesterday"))
+        // Yesterday is another day when the walk is taken up again.
+        .keptAs(LocalDate::toString);
   }
 
   /** A name in quotes, short enough for a prompt. */
@@ -112,7 +157,7 @@ public final class WordQuestions {
 
   private static Optional<String> outside(int typed, int least, int most) {
     return Optional.of(
-        typed + " is outside " + least + " to " + most + ". Type a number in between.");
+        typed + " is not between " + least + " and " + most + ". Type a whole number in between.");
   }
 
   private static Optional<String> obeyed(String name) {

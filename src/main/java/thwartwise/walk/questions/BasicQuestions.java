@@ -22,7 +22,7 @@ public final class BasicQuestions {
 
   public String name() {
     return replay.ask(
-        WordQuestions.name("name", "Name of the boat", List.of())
+        WordQuestions.label("name", "Name of the boat", List.of())
             .how("Any name that tells it from your other boats.")
             .why("Its records are kept under this name."));
   }
@@ -32,7 +32,7 @@ public final class BasicQuestions {
         WordQuestions.remark("measuredBy", "Who measures")
             .how("The person who holds the tape.")
             .why("The record names who measured; leave it out if you like.")
-            .optional("not said"));
+            .orNone("not said"));
   }
 
   public UnitSystem units() {
@@ -59,8 +59,18 @@ public final class BasicQuestions {
   }
 
   private static ChoiceReader<UnitSystem> systems() {
-    return ChoiceReader.of(UnitSystem.METRIC, "metric", "m", "kg", "si")
-        .or(UnitSystem.FEET_INCHES_POUNDS, "feet", "ft", "inches", "pounds", "imperial", "us");
+    return ChoiceReader.of(UnitSystem.METRIC, "metric", "m", "metres", "meters", "cm", "kg", "si")
+        .or(
+            UnitSystem.FEET_INCHES_POUNDS,
+            "feet",
+            "ft",
+            "foot",
+            "inches",
+            "feet and inches",
+            "pounds",
+            "lb",
+            "imperial",
+            "us");
   }
 
   public Water water() {
@@ -68,10 +78,19 @@ public final class BasicQuestions {
         WordQuestions.choice(
                 "water",
                 "Water",
-                ChoiceReader.of(Water.FRESH, "fresh", "brackish", "lake", "river")
-                    .or(Water.SALT, "salt", "sea"))
+                ChoiceReader.of(
+                        Water.FRESH,
+                        "fresh",
+                        "brackish",
+                        "lake",
+                        "river",
+                        "pond",
+                        "canal",
+                        "fresh water")
+                    .or(Water.SALT, "salt", "sea", "salt water", "seawater"))
             .how("Lakes, rivers and anything brackish are fresh; the open sea is salt.")
-            .why("Salt water carries a fortieth more. When in doubt: fresh."));
+            .why("Salt water carries a fortieth more. When in doubt: fresh.")
+            .inDoubt(Water.FRESH, "fresh"));
   }
 
   public Propulsion propulsion(Tape tape) {
@@ -88,8 +107,17 @@ public final class BasicQuestions {
 
   private ChoiceReader<Function<Tape, Propulsion>> drives() {
     Function<Tape, Propulsion> manual = tape -> new Propulsion.Manual();
-    return ChoiceReader.of(manual, "manual", "oars", "paddle", "paddles", "pole", "rowed")
-        .or(tape -> new Propulsion.Outboard(power(tape)), "outboard", "motor", "engine", "electric")
+    return ChoiceReader.of(
+            manual, "manual", "oars", "oar", "rowing", "row", "paddle", "paddles", "pole", "rowed",
+            "by hand")
+        .or(
+            tape -> new Propulsion.Outboard(power(tape)),
+            "outboard",
+            "motor",
+            "engine",
+            "electric",
+            "electric motor",
+            "outboard motor")
         .or(tape -> new Propulsion.Sail(), "sail", "sails", "sailing")
         .or(tape -> new Propulsion.Tow(), "tow", "towing", "towed");
   }

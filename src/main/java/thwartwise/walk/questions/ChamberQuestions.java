@@ -49,7 +49,8 @@ public final class ChamberQuestions {
                         "hold the boat up when it is full of water.")
                     .why(
                         "An untested chamber counts for nothing; name it all the same, and the",
-                        "report says what it would be worth once its leak test is recorded."),
+                        "report says what it would be worth once its leak test is recorded.")
+                    .inDoubt(false, "no"),
             (key, before) -> chamber(key, before, drawn),
             known);
   }

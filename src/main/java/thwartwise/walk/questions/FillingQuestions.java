@@ -42,6 +42,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
             WordQuestions.yesNo(key + ".closed", subject + ", is the foam closed-cell?")
                 .how("Press a wet offcut: closed-cell foam stays dry inside. Not known: no.")
                 .why("Open-cell foam fills with water and counts for nothing.")
+                .inDoubt(false, "no")
                 .remark(yes -> countsForNothing(yes)));
     boolean fastened =
         replay.ask(
@@ -49,6 +50,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
                 .how(
                     "Pull up with both hands: it must not come out when the boat is full of water.")
                 .why("A loose block floats away and counts for nothing.")
+                .inDoubt(false, "no")
                 .remark(yes -> countsForNothing(yes)));
     return new Filling.Foam(closed, fastened);
   }
@@ -69,14 +71,26 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
             key + ".seal",
             subject + ", its seal is",
             ChoiceReader.of(Seal.PROVEN, Seal.PROVEN.word(), "tested")
-                .or(Seal.CLAIMED, Seal.CLAIMED.word(), "untested", "unknown")
-                .or(Seal.OPEN, Seal.OPEN.word()))
+                .or(
+                    Seal.CLAIMED,
+                    Seal.CLAIMED.word(),
+                    "untested",
+                    "not tested",
+                    "never tested",
+                    "sealed",
+                    "tight",
+                    "sealed but never tested",
+                    "sealed but not tested",
+                    "sealed, not tested",
+                    "sealed, never tested")
+                .or(Seal.OPEN, Seal.OPEN.word(), "not sealed", "leaks", "no"))
         .how(
             "proven: a leak test was done and you can say when, how, how long and by whom.",
             "claimed: somebody says it is tight. open: it has a hole, or no lid that seals.")
         .why(
             "An untested chamber counts for nothing. A space that holds a battery or a",
             "charger never counts: it is vented, not sealed.")
+        .inDoubt(Seal.CLAIMED, Seal.CLAIMED.word())
         .remark(FillingQuestions::worth);
   }
 

@@ -61,11 +61,7 @@ public final class HullQuestions {
 
   private Optional<Material> material() {
     ChoiceReader<Optional<Material>> choices =
-        ChoiceReader.of(Optional.of(Material.PLYWOOD), Material.PLYWOOD.word(), "ply")
-            .or(Optional.of(Material.SOFTWOOD), Material.SOFTWOOD.word(), "wood", "planks")
-            .or(Optional.of(Material.GRP), Material.GRP.word(), "fibreglass", "fiberglass")
-            .or(Optional.of(Material.ALUMINIUM), Material.ALUMINIUM.word(), "aluminum", "alloy")
-            .or(Optional.empty(), "other");
+        MaterialChoices.known().or(Optional.empty(), "other", "something else");
     return replay.ask(
         WordQuestions.choice("hull.material", "What the hull is made of", choices)
             .how("What most of the shell is made of. Plywood under a glass skin is plywood.")
@@ -191,7 +187,8 @@ public final class HullQuestions {
                 .how(
                     "Roll it over a pipe until it balances, or reckon it from the two scales:",
                     "the heavier reading is nearer. No: it is estimated from the shell's area.")
-                .why("It sets how the boat trims. An estimate is said to be one."));
+                .why("It sets how the boat trims. An estimate is said to be one.")
+                .inDoubt(false, "no"));
     return known ? Optional.of(balance(outline)) : Optional.empty();
   }
 
@@ -229,7 +226,8 @@ public final class HullQuestions {
             entry ->
                 entry
                     .how("A deck from rail to rail that keeps water out; a loose cover is none.")
-                    .why("Along a deck, water at the rail does not run in."),
+                    .why("Along a deck, water at the rail does not run in.")
+                    .inDoubt(false, "no"),
             (key, before) -> deck(key, outline));
   }
 
@@ -239,12 +237,14 @@ public final class HullQuestions {
             tape.length(key + ".from", "Decked from, forward of the aft end")
                 .how("Tape from the aft end to where the deck begins.")
                 .why("Only within this length is the rail no edge that floods.")
+                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
     double to =
         replay.ask(
             tape.length(key + ".to", "Decked to, forward of the aft end")
                 .how("Tape from the aft end to where the deck ends.")
                 .why("Only within this length is the rail no edge that floods.")
+                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
                 .unless(end -> OrderedLengths.backward("Decked length", from, end, tape)));
     return new Span(from, to);

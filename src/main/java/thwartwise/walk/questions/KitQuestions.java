@@ -11,6 +11,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.AnswerBasis;
+import thwartwise.measure.Reading;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
@@ -82,11 +83,23 @@ public final class KitQuestions {
       Property<Boat, Double> property = row.property();
       Optional<Double> said =
           replay.ask(
-              tape.asked(property, property.key(), property.subject()).orNone(property.leftOut()));
+              tape.asked(property, property.key(), property.subject())
+                  .or(typed -> property == BoatProperties.BAILER ? bucket(typed) : Optional.empty())
+                  .orNone(property.leftOut()));
       equipped = said.isPresent() ? row.setter().apply(equipped, said.get()) : equipped;
     }
     return equipped;
   }
+
+  /** Household buckets hold ten litres or more (judgement); nobody filled this one from a jug. */
+  private Optional<Reading<Double>> bucket(String typed) {
+    return typed.strip().equalsIgnoreCase("bucket") || typed.strip().equalsIgnoreCase("a bucket")
+        ? Optional.of(
+            tape.litres(BoatProperties.BAILER.key(), "").read("about " + BUCKET_LITRES + " l"))
+        : Optional.empty();
+  }
+
+  private static final int BUCKET_LITRES = 10;
 
   public Kit item(String key, List<Kit> before) {
     String name = name(key, before);
@@ -153,6 +166,7 @@ public final class KitQuestions {
         tape.length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to its middle; aft of the aft end with a minus.")
             .why("It trims the boat.")
+            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(
                 tape.length(
                     outline.aft() - BEYOND,
@@ -217,7 +231,8 @@ public final class KitQuestions {
     return replay.ask(
         WordQuestions.yesNo(key + ".fastened", subject + ", is it fastened?")
             .how("Fastened so that it stays in a boat upside down.")
-            .why("Loose kit slides to the low side, and floats away from a swamped boat."));
+            .why("Loose kit slides to the low side, and floats away from a swamped boat.")
+            .inDoubt(false, "no"));
   }
 
   private Optional<String> in(String key, String subject, String name) {

@@ -70,6 +70,7 @@ record LengthwiseQuestions(
             WHOLE_ROW)
         .show(Sketches.LENGTHS)
         .why("Where the shape lies along the boat sets how it trims.")
+        .unlessUnclear(tape.feetOrInches(0, slips.length()))
         .within(slips.alongTheBoat());
   }
 }

@@ -12,6 +12,9 @@ import thwartwise.walk.engine.Tape;
 record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, String subject) {
   private static final String TO_THE_HULL = "to the hull";
 
+  /** Only along the boat do people count in feet with decimals, m. */
+  private static final double LONG = 1.6;
+
   Box box() {
     Span x = along();
     Span y = across();
@@ -63,6 +66,8 @@ record LimitQuestions(Replay replay, Tape tape, Outline outline, String key, Str
 
   private Entry<Optional<Double>> limit(String limitKey, String name, String how, double[] within) {
     return tape.length(limitKey, subject + ", " + name)
+        .unlessUnclear(
+            within[1] > LONG ? tape.feetOrInches(within[0], within[1]) : x -> Optional.empty())
         .how(how)
         .show(Sketches.BOX)
         .why("The chamber is what lies inside the hull between its limits; hull: no limit.")

@@ -67,6 +67,7 @@ public final class OpeningQuestions {
         tape.length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to the middle of its lowest edge.")
             .why("Water reaches it when that place goes under.")
+            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
   }
 

@@ -90,7 +90,7 @@ final class StationQuestions {
   private String name(String key, int number, List<Station> before) {
     String usual = number == 1 ? "aft end" : number == stations ? "fore end" : "station " + number;
     return replay.ask(
-        WordQuestions.name(
+        WordQuestions.label(
                 key + ".name",
                 "Station " + number + " of " + stations + ", name",
                 before.stream().map(Station::name).toList())

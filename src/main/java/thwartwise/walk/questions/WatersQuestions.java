@@ -41,7 +41,8 @@ public final class WatersQuestions {
                 .how(
                     "yes: ripples, no weir, no wash, 15 degrees or warmer, wind up to force 4.",
                     "no: a few questions on what can be seen there. In doubt: no.")
-                .why("The limits follow from the waters; rougher ones make them stricter."));
+                .why("The limits follow from the waters; rougher ones make them stricter.")
+                .inDoubt(false, "no"));
     return sheltered ? Waters.NOT_STATED : described();
   }
 
@@ -134,6 +135,9 @@ public final class WatersQuestions {
         ? Optional.empty()
         : Optional.of(
             String.format(
-                Locale.ROOT, "That is outside %d to %d. Type a number in between.", least, most));
+                Locale.ROOT,
+                "That is not between %d and %d. Type a number in between.",
+                least,
+                most));
   }
 }

@@ -75,6 +75,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
         tape.length("hull.scale." + key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end, level, to the narrow block that stands on the scale.")
             .why("Far apart they tell the balance best.")
+            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
             .unless(
                 x ->

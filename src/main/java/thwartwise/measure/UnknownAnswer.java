@@ -1,0 +1,29 @@
+package thwartwise.measure;
+
+import java.util.Set;
+
+/** Words by which somebody says that they do not know. */
+public final class UnknownAnswer {
+  private static final Set<String> WORDS =
+      Set.of(
+          "don't know",
+          "dont know",
+          "do not know",
+          "i don't know",
+          "dunno",
+          "no idea",
+          "not known",
+          "not sure",
+          "unsure",
+          "unknown",
+          "can't tell",
+          "cannot tell",
+          "maybe",
+          "perhaps");
+
+  private UnknownAnswer() {}
+
+  public static boolean by(String typed) {
+    return !PlainInput.isTooLong(typed) && WORDS.contains(PlainInput.of(typed));
+  }
+}
