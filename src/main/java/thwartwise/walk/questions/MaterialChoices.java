@@ -1,7 +1,7 @@
 package thwartwise.walk.questions;
 
 import java.util.Optional;
-import thwartwise.boat.Material;
+import thwartwise.hull.Material;
 import thwartwise.measure.ChoiceReader;
 
 /** What a hull can be made of, in the words of people who build and buy boats. */
