@@ -3,7 +3,7 @@ package thwartwise.archive;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import thwartwise.json.InputFile;
-import thwartwise.record.ChainList;
+import thwartwise.record.Chain.ChainList;
 
 /** The list of a boat's records, {@code chain.list}, next to them. */
 record ChainFile(Path path) {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.json.Location;
-import thwartwise.record.ChainList;
-import thwartwise.record.ChainList.Line;
+import thwartwise.record.Chain.ChainList;
+import thwartwise.record.Chain.ChainList.Line;
 
 /**
  * The text of the list of a boat's records: a line that names the format, then a line for each

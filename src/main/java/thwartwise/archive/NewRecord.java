@@ -2,8 +2,8 @@ package thwartwise.archive;
 
 import java.util.List;
 import java.util.Optional;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.Paper;
 
 /**

@@ -12,10 +12,10 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.measure.PrintableText;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
+import thwartwise.record.Chain.ChainList;
 import thwartwise.record.ChainLink;
-import thwartwise.record.ChainList;
+import thwartwise.record.ChainLink.PaperHash;
 import thwartwise.record.Paper;
-import thwartwise.record.PaperHash;
 import thwartwise.record.StoredRecord;
 
 /**

@@ -16,10 +16,10 @@ import java.util.regex.Pattern;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
+import thwartwise.record.Chain.ChainList;
 import thwartwise.record.ChainLink;
-import thwartwise.record.ChainList;
+import thwartwise.record.ChainLink.PaperHash;
 import thwartwise.record.PaperFault;
-import thwartwise.record.PaperHash;
 import thwartwise.record.RecordEntry;
 import thwartwise.record.StoredRecord;
 

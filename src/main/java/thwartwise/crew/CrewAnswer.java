@@ -3,6 +3,7 @@ package thwartwise.crew;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.crew.Recommendation.QuestionMargin;
 
 /**
  * May these people go, who stays ashore, and who sits where. A recommendation, not a capacity

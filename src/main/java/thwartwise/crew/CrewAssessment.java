@@ -24,6 +24,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.checks.Role;
 import thwartwise.crew.BrokenChecks.Breach;
+import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.geometry.Box;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;

@@ -10,7 +10,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.FigureStatus;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 
 /**
  * The caps that published rules lay on people and load; of those that take part the lowest rules. A

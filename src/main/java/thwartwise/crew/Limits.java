@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.checks.SwampedCrew;
+import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;

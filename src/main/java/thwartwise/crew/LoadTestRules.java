@@ -15,7 +15,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.rules.FormulaMethod;
+import thwartwise.rules.Formula.FormulaMethod;
 import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameters;

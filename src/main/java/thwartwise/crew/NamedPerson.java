@@ -5,6 +5,7 @@ import java.util.Locale;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measure.UnitText;
+import thwartwise.rules.RuleSet;
 
 /**
  * Somebody who wants to come along: a name and what they may weigh, dressed and with a life jacket
@@ -83,5 +84,22 @@ public record NamedPerson(String name, double lightest, double heaviest, UnitTex
   /** Whether another one may weigh just the same. */
   boolean isLike(NamedPerson other) {
     return range().equals(other.range());
+  }
+
+  /**
+   * What people are planned with where nobody was weighed, dressed, kg.
+   *
+   * @param lightest the lightest person an unnamed adult may turn out to be
+   * @param adult what an unnamed adult counts
+   * @param heaviest nobody heavier is seated
+   */
+  public record PlannedMasses(double lightest, double adult, double heaviest) {
+
+    public static PlannedMasses of(RuleSet rules) {
+      return new PlannedMasses(
+          rules.value("lightest-person"),
+          rules.value("design-person"),
+          rules.value("heaviest-person"));
+    }
   }
 }

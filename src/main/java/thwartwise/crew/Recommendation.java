@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.CheckReading;
+import thwartwise.checks.Margin;
 
 /**
  * How many and how much. A recommendation, not a capacity plate.
@@ -248,6 +251,17 @@ public record Recommendation(
   public record Lighter(List<String> places, double eachUpTo) {
     public Lighter {
       places = List.copyOf(places);
+    }
+  }
+
+  /** How far inside its limit one figure comes out, after the allowance. */
+  public record QuestionMargin(CheckQuestion question, Margin margin) {
+
+    /** Empty where there is no value. */
+    static Optional<QuestionMargin> of(CheckReading reading) {
+      return reading.value().isEmpty()
+          ? Optional.empty()
+          : Optional.of(new QuestionMargin(reading.question(), reading.margin()));
     }
   }
 }

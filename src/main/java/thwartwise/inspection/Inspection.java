@@ -40,6 +40,7 @@ import thwartwise.crew.Lazy;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Seating;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;

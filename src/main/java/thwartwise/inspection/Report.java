@@ -8,6 +8,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.TrialSeen;
 import thwartwise.checks.Finding;
 import thwartwise.crew.Recommendation;
+import thwartwise.geometry.Vector3;
 import thwartwise.rules.CapacityFigure;
 
 /**
@@ -93,4 +94,20 @@ public record Report(
   public boolean nothingHoldsBack() {
     return !recommendation.withheld() && findings.stream().noneMatch(Finding::holdsBack);
   }
+
+  /**
+   * A chamber as drawn inside the shell.
+   *
+   * @param volume drawn, m³
+   * @param countedVolume what counts when swamped, m³
+   * @param counted whether anything counts
+   * @param why in words: why it counts or does not, and what would change that
+   */
+  public record ChamberFigures(
+      String name,
+      double volume,
+      Vector3 centre,
+      double countedVolume,
+      boolean counted,
+      String why) {}
 }

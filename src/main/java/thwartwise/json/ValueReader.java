@@ -7,7 +7,7 @@ import java.util.OptionalInt;
 import thwartwise.measure.PlainNumber;
 import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.measured.ScalarSource;
+import thwartwise.measured.ValueType.ScalarSource;
 import tools.jackson.databind.JsonNode;
 
 /**

@@ -184,4 +184,56 @@ public final class QuantityReader {
         "%s is not a %s this can use. Type %s."
             .formatted(QuotedText.of(typed), dimension.word(), system.examples(dimension)));
   }
+
+  /**
+   * One number with what followed it up to the next.
+   *
+   * @param word in lower case without stops and commas; empty when the number stood alone
+   */
+  private record NumberPart(BigDecimal number, String word) {
+
+    boolean isBare() {
+      return word.isEmpty();
+    }
+
+    boolean isWhole() {
+      return number.stripTrailingZeros().scale() <= 0;
+    }
+
+    BigDecimal times(TypedUnit unit) {
+      return number.multiply(unit.size());
+    }
+
+    /**
+     * The unit in {@code 3'-4"} or {@code 3 feet and 4 inches}, without what joins it to the next.
+     */
+    String wordBeforeAnother() {
+      return word.replaceFirst("(?:-|\\band)$", "").strip();
+    }
+  }
+
+  /** What the parts make together, in SI, and the unit the person thinks in. */
+  private record Sum(BigDecimal si, TypedUnit unit) {
+    /** Far beyond any boat; such a figure would only garble the messages. */
+    private static final BigDecimal ABSURD = new BigDecimal("1000000");
+
+    boolean isAbsurd() {
+      return si.abs().compareTo(ABSURD) > 0;
+    }
+
+    Sum times(int count) {
+      return new Sum(si.multiply(BigDecimal.valueOf(count)), unit);
+    }
+
+    Sum signed(boolean negative) {
+      return negative ? new Sum(si.negate(), unit) : this;
+    }
+
+    Quantity quantity(UnitSystem system) {
+      double value = si.doubleValue();
+      Dimension dimension = unit.dimension();
+      return new Quantity(
+          value, dimension, QuantityText.both(value, dimension, unit, system.isMetric()), false);
+    }
+  }
 }

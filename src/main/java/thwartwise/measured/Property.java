@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import thwartwise.measured.ValueType.ScalarSource;
 
 /**
  * A row of the table: one single value that can be known of an owner (a boat, its hull, its waters,

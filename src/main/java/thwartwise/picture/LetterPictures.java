@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
+import thwartwise.picture.Pictures.MissingPicture;
 
 /**
  * The pictures of one inspected boat in letters, for a terminal, in the order they are shown.

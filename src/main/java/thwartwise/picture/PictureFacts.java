@@ -103,4 +103,23 @@ public sealed interface PictureFacts {
       String endsBecause,
       OptionalDouble restsAt)
       implements PictureFacts {}
+
+  /**
+   * Who is drawn aboard.
+   *
+   * @param each mass of each of them, kg; zero when nobody is
+   */
+  record CrewAboard(int people, double each) {
+    public boolean isNobody() {
+      return people == 0;
+    }
+  }
+
+  /** How a boat full of water comes to lie, as far as it can be drawn. */
+  enum SwampedRest {
+    NOT_ASSESSED,
+    SINKS,
+    NOT_UPRIGHT,
+    UPRIGHT
+  }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
+import thwartwise.picture.PictureFacts.SwampedRest;
 
 /**
  * The pictures of one inspected boat, in the order they are shown.
@@ -23,5 +24,22 @@ public record Pictures(List<Picture> drawn, List<MissingPicture> leftOut) {
   public static Pictures of(Boat boat, Report report, LocalDate today) {
     Views views = Views.of(boat, report, today);
     return new Pictures(views.drawn().stream().map(View::picture).toList(), views.leftOut());
+  }
+
+  /** A picture that could not be drawn, and why. */
+  public sealed interface MissingPicture {
+
+    /**
+     * None of them, since the boat cannot be built.
+     *
+     * @param message that names the measurements at fault
+     */
+    record Unusable(String message) implements MissingPicture {}
+
+    /** The one of the boat full of water. */
+    record OfSwamped(SwampedRest rest) implements MissingPicture {}
+
+    /** Those of the boat heeled: it does not float upright. */
+    record OfHeeled() implements MissingPicture {}
   }
 }

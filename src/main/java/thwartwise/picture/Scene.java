@@ -11,6 +11,8 @@ import thwartwise.inspection.CrewAtLimit;
 import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
+import thwartwise.picture.PictureFacts.CrewAboard;
+import thwartwise.picture.PictureFacts.SwampedRest;
 
 /**
  * The boat as it is drawn: with the recommended crew in the seating that comes nearest to a limit,

@@ -7,6 +7,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.inspection.Report;
+import thwartwise.picture.Pictures.MissingPicture;
 
 /**
  * The views of one inspected boat, in the order they are shown.

@@ -3,7 +3,7 @@ package thwartwise.record;
 import java.util.Optional;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Kit;
-import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report.ChamberFigures;
 
 /** One thing that is not the same on the boat of two records. */
 public sealed interface BoatChange {

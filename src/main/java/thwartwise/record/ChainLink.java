@@ -2,6 +2,7 @@ package thwartwise.record;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.record.InspectionRecord.Correction;
 
 /**
  * The place of a record in the chain of its boat, kept inside the record, with the hashes of its
@@ -29,4 +30,12 @@ public record ChainLink(
   public ChainLink vouchingFor(List<PaperHash> pages) {
     return new ChainLink(number, previous, corrects, Optional.of(pages));
   }
+
+  /**
+   * One of the pages that lie next to a record, as the record holds it.
+   *
+   * @param ending of its file's name, after the name of the record
+   * @param hash SHA-256 of its content
+   */
+  public record PaperHash(String ending, String hash) {}
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Margin;
-import thwartwise.crew.QuestionMargin;
+import thwartwise.crew.Recommendation.QuestionMargin;
 
 /** How far inside its limit the recommended crew stays in one figure, before and after. */
 public record MarginChange(

@@ -3,6 +3,7 @@ package thwartwise.record;
 import java.util.Optional;
 import java.util.OptionalInt;
 import thwartwise.measure.UnitSystem;
+import thwartwise.record.InspectionRecord.Correction;
 
 /**
  * A record with its place among those of its boat.

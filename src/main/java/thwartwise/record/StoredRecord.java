@@ -1,6 +1,7 @@
 package thwartwise.record;
 
 import java.util.Optional;
+import thwartwise.record.Chain.ChainList;
 
 /**
  * A record file as it lies in the folder now, whether anybody can read it or not.

@@ -3,7 +3,7 @@ package thwartwise.report;
 import thwartwise.measure.QuantityText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.picture.CrewAboard;
+import thwartwise.picture.PictureFacts.CrewAboard;
 
 /** Who is drawn aboard, in words. */
 final class AboardWords {

@@ -1,7 +1,7 @@
 package thwartwise.report;
 
 import java.util.List;
-import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;

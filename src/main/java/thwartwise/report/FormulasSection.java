@@ -14,7 +14,7 @@ import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.FigureStatus;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 
 /** What other rules give for this boat, set by set, and what becomes of it in the answer. */
 final class FormulasSection {

@@ -7,8 +7,8 @@ import thwartwise.page.Pdf;
 import thwartwise.page.PdfPage;
 import thwartwise.page.Typeface;
 import thwartwise.picture.Pictures;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.InspectionRecord.Correction;
 
 /** The page of a record as one HTML file that needs nothing else, and as PDF made of the same. */
 public final class HtmlPage {
@@ -39,14 +39,14 @@ public final class HtmlPage {
   private static Page page(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
     Page page = new Page();
-    HeadSection.write(page, inspection);
+    PageFrame.write(page, inspection);
     page.contents();
     PageSheets.write(
         page,
         inspection,
         Pictures.of(inspection.boat(), inspection.report(), inspection.date().toLocalDate()));
     RecordsPage.correction(page, corrects);
-    FootSection.write(page, inspection, number);
+    PageFrame.foot(page, inspection, number);
     return page;
   }
 

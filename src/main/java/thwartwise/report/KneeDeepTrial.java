@@ -2,8 +2,8 @@ package thwartwise.report;
 
 import thwartwise.boat.TrialSeen;
 import thwartwise.crew.Recommendation;
-import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;

@@ -4,9 +4,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
-import thwartwise.picture.MissingPicture;
 import thwartwise.picture.PictureFacts;
-import thwartwise.picture.SwampedRest;
+import thwartwise.picture.PictureFacts.SwampedRest;
+import thwartwise.picture.Pictures.MissingPicture;
 
 /**
  * The words of a picture.

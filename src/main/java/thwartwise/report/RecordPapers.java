@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.Paper;
 
 /** Every page that lies beside a record: the long one and the card, each as text, HTML and PDF. */

@@ -9,8 +9,8 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.record.BoatRecords;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.RecordEntry;
 
 /** The records that are kept, and whether they still fit together. */

@@ -9,6 +9,7 @@ import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
+import thwartwise.page.LineWrap;
 import thwartwise.page.Sentence;
 import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
@@ -200,5 +201,60 @@ public final class Screen {
                 HeldOnWords.of(report).stream(), TrialSeenWords.bounds(inspection).stream()),
             Stream.of(Disclaimer.NO_PLATE, LOCAL_RULES, LIFE_JACKETS))
         .toList();
+  }
+
+  /**
+   * How much of each part of the screen is told.
+   *
+   * @param seatRows rows of the table of who sits where
+   * @param seatLines lines that the seats of one row may take; none for the page alone
+   * @param pieces of advice
+   * @param prices whether the price of each piece of advice is told whole
+   * @param gains whether all that it buys is told, not the most telling of it alone
+   * @param wrong mishaps told; at least one is
+   * @param acts told of those that nobody does
+   */
+  record ScreenDetail(
+      int seatRows,
+      int seatLines,
+      int pieces,
+      boolean prices,
+      boolean gains,
+      int wrong,
+      int acts) {}
+
+  /** Lines of a screen: a word in front, what it is about behind it, wrapped. */
+  static final class ScreenLines {
+    static final int LABEL = 8;
+    private final List<String> lines = new ArrayList<>();
+
+    /** Nothing where there are no words. */
+    void add(String label, String words) {
+      if (!words.isBlank()) {
+        wrapped(padded(label, LABEL), words);
+      }
+    }
+
+    /** Words at the margin. */
+    void whole(String words) {
+      wrapped("", words);
+    }
+
+    /** The same with what stands in front of the words as it is. */
+    void add(String label, String first, String words) {
+      wrapped(padded(label, LABEL) + first, words);
+    }
+
+    private void wrapped(String start, String words) {
+      lines.addAll(LineWrap.lines(words, start, " ".repeat(start.length()), Screen.COLUMNS));
+    }
+
+    List<String> all() {
+      return List.copyOf(lines);
+    }
+
+    static String padded(String words, int width) {
+      return words + " ".repeat(Math.max(0, width - LineWrap.columns(words)));
+    }
   }
 }

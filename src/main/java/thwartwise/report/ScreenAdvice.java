@@ -9,6 +9,8 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
+import thwartwise.report.Screen.ScreenDetail;
+import thwartwise.report.Screen.ScreenLines;
 
 /** The things to do first, each with what it buys and costs. */
 final class ScreenAdvice {

@@ -10,6 +10,8 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.LineWrap;
 import thwartwise.page.Sentence;
+import thwartwise.report.Screen.ScreenDetail;
+import thwartwise.report.Screen.ScreenLines;
 
 /** For each number of people how heavy each may be and where they sit then, one row each. */
 final class ScreenSeats {

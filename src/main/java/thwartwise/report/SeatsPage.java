@@ -11,7 +11,7 @@ import thwartwise.boat.EmptyHelm;
 import thwartwise.checks.CheckWords;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.QuestionMargin;
+import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;

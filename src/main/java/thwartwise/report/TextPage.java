@@ -6,8 +6,8 @@ import java.util.Optional;
 import thwartwise.page.Block;
 import thwartwise.page.Page;
 import thwartwise.picture.Pictures;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.RecordEntry;
 
 /**
@@ -23,9 +23,9 @@ public final class TextPage {
   /** The page of an inspection that is not kept. */
   public static String of(InspectionRecord inspection) {
     Page page = new Page();
-    HeadSection.write(page, inspection);
+    PageFrame.write(page, inspection);
     PageSheets.write(page, inspection, NO_PICTURES);
-    FootSection.write(page, inspection);
+    PageFrame.foot(page, inspection);
     return folded(page);
   }
 
@@ -71,10 +71,10 @@ public final class TextPage {
   private static Page page(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
     Page page = new Page();
-    HeadSection.write(page, inspection);
+    PageFrame.write(page, inspection);
     PageSheets.write(page, inspection, NO_PICTURES);
     RecordsPage.correction(page, corrects);
-    FootSection.write(page, inspection, number);
+    PageFrame.foot(page, inspection, number);
     return page;
   }
 

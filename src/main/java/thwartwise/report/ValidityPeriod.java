@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import thwartwise.boat.SealTest;
-import thwartwise.inspection.ChamberFigures;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.page.FigureText;
 import thwartwise.record.InspectionRecord;
 

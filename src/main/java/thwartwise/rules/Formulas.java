@@ -2,6 +2,7 @@ package thwartwise.rules;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.rules.Formula.FormulaMethod;
 import thwartwise.rules.Formula.Reach;
 
 /** Every formula a rule set can choose, by name. A new one is a class and a line here. */

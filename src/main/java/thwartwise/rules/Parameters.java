@@ -28,4 +28,7 @@ public record Parameters(Map<String, Double> numbers, Map<String, List<TableStep
   boolean flag(String name) {
     return number(name) > 0;
   }
+
+  /** One row of a rule's table: up to and including this size, so many. */
+  public record TableStep(double upTo, double value) {}
 }

@@ -14,6 +14,9 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitSystem;
+import thwartwise.measure.UnitText;
+import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.Formula.FormulaMethod;
 
 /**
  * Our own set, whose limits the checks are held against, and every other set at hand. The others
@@ -101,7 +104,10 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
                     + ": "
                     + why
                     + "; so nothing is recommended"
-                    + (own.source().isBlank() ? "" : ". Why so: " + own.source()));
+                    + (own.source().isBlank()
+                        ? ""
+                        : ". Why so: "
+                            + UnitText.of(own.source()).in(model.boat().units()).words()));
   }
 
   private String byWhom(BoatModel model) {

@@ -2,6 +2,9 @@ package thwartwise.shell;
 
 import java.util.List;
 import java.util.Optional;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.UserInterruptException;
+import org.springframework.shell.core.command.CommandContext;
 
 /** Somebody to talk to: at a terminal, through a pipe, or in a test. */
 interface Conversation {
@@ -14,5 +17,38 @@ interface Conversation {
   /** The same, where some words are likely; a terminal completes them. */
   default Optional<String> ask(String prompt, List<String> likely) {
     return ask(prompt);
+  }
+
+  /** The conversation a command holds with whoever runs it. */
+  record SpokenConversation(CommandContext context) implements Conversation {
+
+    @Override
+    public void say(String text) {
+      context.outputWriter().println(text);
+      context.outputWriter().flush();
+    }
+
+    @Override
+    public Optional<String> ask(String prompt) {
+      return ask(prompt, List.of());
+    }
+
+    /** Ctrl-C, Ctrl-D and the end of a pipe all mean: leave. */
+    @Override
+    public Optional<String> ask(String prompt, List<String> likely) {
+      try {
+        return Optional.of(line(prompt + " ", likely));
+      } catch (UserInterruptException | EndOfFileException e) {
+        return Optional.empty();
+      } catch (Exception e) {
+        throw new IllegalStateException("the answer could not be read", e);
+      }
+    }
+
+    private String line(String prompt, List<String> likely) throws Exception {
+      return context.inputReader() instanceof LineSource lines
+          ? lines.readInput(prompt, likely)
+          : context.inputReader().readInput(prompt);
+    }
   }
 }

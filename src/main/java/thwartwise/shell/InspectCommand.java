@@ -10,8 +10,8 @@ import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.RecordEntry;
 import thwartwise.rules.RuleBook;
 

@@ -13,8 +13,8 @@ import thwartwise.archive.SavedRecord;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
-import thwartwise.record.Correction;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.Paper;
 import thwartwise.rules.RuleBook;
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
+import thwartwise.shell.LineSource.LazyLineSource;
 
 /**
  * Where the program starts: with words it runs one command and ends; without any, or with a folder

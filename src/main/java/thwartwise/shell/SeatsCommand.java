@@ -10,7 +10,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewSeating;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;

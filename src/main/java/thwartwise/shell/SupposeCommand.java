@@ -14,7 +14,7 @@ import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;

@@ -21,6 +21,7 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.report.KneeDeepTrial;
 import thwartwise.report.TodayPage;
 import thwartwise.report.TodayPage.Answered;
+import thwartwise.shell.Conversation.SpokenConversation;
 import thwartwise.today.TodayVerdict;
 import thwartwise.today.TodayVerdict.Point;
 import thwartwise.walk.Walk;

@@ -16,6 +16,7 @@ import thwartwise.record.RecordEntry;
 import thwartwise.report.ComparisonSummary;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
+import thwartwise.shell.Conversation.SpokenConversation;
 import thwartwise.walk.KnownBoats;
 import thwartwise.walk.RunningWords;
 import thwartwise.walk.Walk;

@@ -10,7 +10,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Quantity;
 import thwartwise.measure.QuantityReader;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.crew.Sex;
 import thwartwise.crew.WeightForAge;
 import thwartwise.measure.Dimension;

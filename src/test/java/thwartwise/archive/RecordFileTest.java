@@ -17,9 +17,9 @@ import thwartwise.files.boat.WrongBoats;
 import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.ChainLink;
-import thwartwise.record.Correction;
+import thwartwise.record.ChainLink.PaperHash;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.PaperHash;
+import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.SampleRecords;
 
 class RecordFileTest {

@@ -16,7 +16,7 @@ import thwartwise.boat.Place;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewSeating;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleSet;
 

@@ -36,18 +36,18 @@ import thwartwise.inspection.Report;
 import thwartwise.rules.Basis;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.FigureStatus;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 import thwartwise.rules.Formula;
-import thwartwise.rules.FormulaMethod;
+import thwartwise.rules.Formula.FormulaMethod;
 import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Limit;
+import thwartwise.rules.Limit.StrictDirection;
 import thwartwise.rules.Parameters;
+import thwartwise.rules.Parameters.TableStep;
 import thwartwise.rules.RatedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.StrictDirection;
-import thwartwise.rules.TableStep;
 
 /** What other rule sets do to a recommendation: they may lower it, and nothing else. */
 class AppliedRulesTest {

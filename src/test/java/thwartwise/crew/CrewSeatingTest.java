@@ -19,6 +19,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.InspectedBoats;

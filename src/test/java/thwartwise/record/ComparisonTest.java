@@ -18,8 +18,8 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.files.report.OldNames;
 import thwartwise.hull.HullMeasurements;
-import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.record.BoatChange.Turn;
 

@@ -16,8 +16,8 @@ import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
-import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.StateFigures.AfloatFigures;
 import thwartwise.inspection.StateFigures.PoseFigures;
@@ -26,7 +26,7 @@ import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.FigureStatus;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 
 /** Reports made up by hand, to see how they are kept and shown. Their figures are of no boat. */
 public final class SampleRecords {

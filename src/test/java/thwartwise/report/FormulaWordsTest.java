@@ -13,7 +13,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.page.FigureText;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.FigureStatus;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 
 class FormulaWordsTest {
   // What the boat has rounds down, what it needs and its motor round up, what is allowed down.

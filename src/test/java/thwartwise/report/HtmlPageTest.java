@@ -29,7 +29,7 @@ class HtmlPageTest {
     String html = ParsedPage.of(HtmlPage.of(soup, NUMBER)).text();
     Page told = new Page();
     PageSheets.write(told, soup, new Pictures(List.of(), List.of()));
-    FootSection.write(told, soup, NUMBER);
+    PageFrame.foot(told, soup, NUMBER);
     int at = html.indexOf("This page") + 1;
     for (Block block : opened(told.blocks()).toList()) {
       String words = words(block);

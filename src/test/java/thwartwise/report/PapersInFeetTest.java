@@ -24,7 +24,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Unit;
 import thwartwise.crew.CrewSeating;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.crew.Sex;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;

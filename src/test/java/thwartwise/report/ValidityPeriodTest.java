@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.geometry.Vector3;
-import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
 

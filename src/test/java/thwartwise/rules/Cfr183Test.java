@@ -16,6 +16,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
+import thwartwise.rules.Cfr183.EdgeWeight;
 
 class Cfr183Test {
   private static final double HORSEPOWER = 745.7;

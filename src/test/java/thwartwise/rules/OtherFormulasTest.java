@@ -16,6 +16,8 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.Parameters.TableStep;
 
 class OtherFormulasTest {
   private static final RuleSet OWN = RuleSetFile.cautiousDefault();

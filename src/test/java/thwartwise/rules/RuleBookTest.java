@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 
 class RuleBookTest {
   private static final RuleSet OWN = RuleSetFile.cautiousDefault();

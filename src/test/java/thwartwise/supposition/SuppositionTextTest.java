@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.crew.Sex;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;

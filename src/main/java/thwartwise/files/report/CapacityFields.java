@@ -7,7 +7,7 @@ import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.FigureStatus;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 
 /**
  * What a rule gave, read back. Older records name neither rule set nor standing: all they held was

@@ -1,8 +1,8 @@
 package thwartwise.files.report;
 
 import java.util.List;
-import thwartwise.crew.QuestionMargin;
 import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.measured.BoatQuantity;

@@ -1,8 +1,8 @@
 package thwartwise.files.report;
 
 import thwartwise.checks.Margin;
-import thwartwise.crew.QuestionMargin;
 import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.json.JsonText;
 import tools.jackson.databind.node.ObjectNode;
 

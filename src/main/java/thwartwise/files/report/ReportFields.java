@@ -2,8 +2,8 @@ package thwartwise.files.report;
 
 import java.util.List;
 import thwartwise.checks.Finding;
-import thwartwise.inspection.ChamberFigures;
 import thwartwise.inspection.Report;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.json.Format;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;

@@ -15,8 +15,8 @@ import thwartwise.rules.Formula;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameter;
 import thwartwise.rules.Parameters;
+import thwartwise.rules.Parameters.TableStep;
 import thwartwise.rules.RuleSetFormula;
-import thwartwise.rules.TableStep;
 
 /** The formulas a rule set chooses, each with what the formula wants to be told. */
 final class FormulaFields {

@@ -4,18 +4,28 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import thwartwise.geometry.Span;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
 import thwartwise.json.WordChoice;
+import thwartwise.measure.NearestWord;
+import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.rules.Applicability;
 import thwartwise.rules.Basis;
+import thwartwise.rules.DriveKind;
+import thwartwise.rules.HullKind;
 import thwartwise.rules.Limit;
+import thwartwise.rules.Limit.StrictDirection;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.StrictDirection;
 
 /**
  * A rule set as a file, {@code thwartwise/rules/1}: to which boats it applies, limits as data and
@@ -146,5 +156,94 @@ public final class RuleSetFile {
         limit.oneOf("basis", BASES, BASIS),
         limit.text("source", SOURCE),
         limit.says("stricter") ? limit.oneOf("stricter", STRICTER, WAY) : StrictDirection.NEITHER);
+  }
+
+  /**
+   * What another rule set may say of our own limits: only those that have a stricter side, in our
+   * own unit. So whatever stands in a file, it can tighten an answer and never loosen one.
+   */
+  private static final class LimitRules {
+    private LimitRules() {}
+
+    static RuleSet checked(RuleSet set, RuleSet own, Location spot) {
+      set.limits().keySet().stream().sorted().forEach(name -> check(name, set, own, spot));
+      return set;
+    }
+
+    private static void check(String name, RuleSet set, RuleSet own, Location whole) {
+      Location spot = whole.in("limits");
+      if (!own.limits().containsKey(name)) {
+        throw spot.fault(
+            "there is no limit %s; the nearest is \"%s\". Correct the name or take the limit out.",
+            PrintableText.quoted(name), NearestWord.to(name, own.limits().keySet()).orElseThrow());
+      }
+      check(set.limit(name), own.limit(name), spot.in(name));
+    }
+
+    private static void check(Limit limit, Limit ours, Location spot) {
+      if (ours.stricter() == StrictDirection.NEITHER) {
+        throw spot.fault(
+            "this figure has no stricter side, so no other set may state it. Take it out.");
+      }
+      if (!limit.unit().equals(ours.unit())) {
+        throw spot.fault(
+            "\"unit\" is %s, wanted \"%s\". Turn the value into that unit.",
+            PrintableText.quoted(limit.unit()), ours.unit());
+      }
+      if (limit.stricter() != StrictDirection.NEITHER && limit.stricter() != ours.stricter()) {
+        throw spot.fault(
+            "\"stricter\" is \"%s\", but this limit gets stricter the other way: \"%s\"."
+                + " Correct it or leave the key out.",
+            limit.stricter().word(), ours.stricter().word());
+      }
+    }
+  }
+
+  /**
+   * To which boats a rule set applies, as far as the program can tell; all of it may be left out.
+   */
+  private static final class AppliesFields {
+    private static final WordChoice<HullKind> HULLS =
+        WordChoice.of(HullKind::word, HullKind.values());
+    private static final WordChoice<DriveKind> DRIVES =
+        WordChoice.of(DriveKind::word, DriveKind.values());
+    private static final String LENGTH = "Write two lengths in metres, as in [0, 6.096].";
+    private static final String BEAM = "Write two breadths in metres, as in [1.1, 3].";
+    private static final String POWER = "Write two powers in watts, as in [0, 3000].";
+    private static final String KIND = "Write the kinds of hull, or leave the key out.";
+    private static final String DRIVE = "Write how such boats are driven, or leave the key out.";
+
+    private AppliesFields() {}
+
+    static Applicability read(ObjectReader set) {
+      return set.optionalObject("applies", "length", "beam", "hull", "propulsion", "power")
+          .map(AppliesFields::conditions)
+          .orElse(Applicability.TO_ALL);
+    }
+
+    private static Applicability conditions(ObjectReader applies) {
+      return new Applicability(
+          span(applies, "length", BoatQuantity.RULE_METRES, LENGTH),
+          span(applies, "beam", BoatQuantity.RULE_METRES, BEAM),
+          kinds(applies.optional("hull"), HULLS, KIND),
+          kinds(applies.optional("propulsion"), DRIVES, DRIVE),
+          span(applies, "power", BoatQuantity.RULE_WATTS, POWER));
+    }
+
+    private static Span span(
+        ObjectReader applies, String key, BoatQuantity quantity, String remedy) {
+      return applies
+          .optional(key)
+          .map(value -> value.ends(quantity, remedy))
+          .map(ends -> new Span(ends[0], ends[1]))
+          .orElse(Span.ALL);
+    }
+
+    private static <T> Set<T> kinds(
+        Optional<ValueReader> value, WordChoice<T> choice, String remedy) {
+      return value
+          .map(v -> v.list().stream().map(k -> k.oneOf(choice, remedy)).collect(Collectors.toSet()))
+          .orElse(Set.of());
+    }
   }
 }

@@ -9,7 +9,7 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.crew.LimitingFactor;
-import thwartwise.crew.QuestionMargin;
+import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
 

@@ -13,7 +13,7 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Measure;
 import thwartwise.crew.LimitingFactor;
-import thwartwise.crew.QuestionMargin;
+import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.inspection.Report;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;

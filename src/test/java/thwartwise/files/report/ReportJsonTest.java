@@ -19,7 +19,7 @@ import thwartwise.json.UnusableInput;
 import thwartwise.record.SampleRecords;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.FigureStatus;
+import thwartwise.rules.CapacityFigure.FigureStatus;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -16,9 +16,9 @@ import thwartwise.rules.Basis;
 import thwartwise.rules.DriveKind;
 import thwartwise.rules.HullKind;
 import thwartwise.rules.Limit;
+import thwartwise.rules.Parameters.TableStep;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.TableStep;
 
 class RuleSetFileTest {
   private static final String WHOLE = WrongBoats.text("pond-rules.json");

@@ -1,0 +1,49 @@
+package thwartwise.report;
+
+import thwartwise.page.Page;
+import thwartwise.record.InspectionRecord;
+
+/** Which boat, when, by whom. */
+final class PageFrame {
+  private PageFrame() {}
+
+  static void write(Page page, InspectionRecord inspection) {
+    String measuredBy =
+        inspection
+            .boat()
+            .measuredBy()
+            .map(by -> "Measured by " + by)
+            .orElse("Who measured it was not noted");
+    page.title(inspection.boat().name());
+    page.paragraph(
+        "Inspected on " + Moment.of(inspection.date()) + " by " + named(inspection.by()),
+        measuredBy);
+    page.points(ConfirmedMeasurementWords.of(inspection.boat()));
+  }
+
+  private static String named(String by) {
+    return by.isBlank() ? "somebody not named" : by;
+  }
+
+  // What this page is, and what it was made with.
+
+  /** The number of the record it lies beside, until when it holds, and who answers for it. */
+  static void foot(Page page, InspectionRecord inspection, String number) {
+    foot(page, inspection);
+    page.paragraph("Record " + number, ValidityPeriod.words(inspection));
+    page.writtenOn("Inspected by (name, date)");
+    page.writtenOn("Owner (name, date)");
+  }
+
+  static void foot(Page page, InspectionRecord inspection) {
+    page.heading("This page");
+    page.paragraph(
+        "Limits: " + inspection.report().ruleSet(),
+        "Beside a source, READ means that the figure was seen there, FROM MEMORY that it was"
+            + " recalled, judgement that it is our own",
+        "Worked out by thwartwise "
+            + inspection.programVersion()
+            + " on "
+            + Moment.of(inspection.date()));
+  }
+}
