@@ -4,8 +4,8 @@ import java.util.List;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Illustration;
 import thwartwise.page.Page;
-import thwartwise.picture.Pictures;
 import thwartwise.picture.Picture;
+import thwartwise.picture.Pictures;
 
 /** The boat in pictures, for whoever would rather look than read. */
 final class PicturesSheet {
