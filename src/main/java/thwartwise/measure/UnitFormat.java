@@ -172,7 +172,15 @@ public record UnitFormat(UnitSystem system) {
   public String distance(double metres, Side side) {
     return system.isMetric()
         ? side.rounded(metres, 0) + TIED + "m"
-        : side.rounded(metres / (3 * FOOT), 0) + TIED + "yards";
+        : yards(metres / (3 * FOOT), side) + TIED + "yards";
+  }
+
+  /** As one paces them: to fifty where there are hundreds, else to five. */
+  private static String yards(double exact, Side side) {
+    int step = exact >= 200 ? 50 : exact >= 20 ? 5 : 1;
+    return Double.isFinite(exact)
+        ? Integer.toString(step * Integer.parseInt(side.rounded(exact / step, 0)))
+        : side.rounded(exact, 0);
   }
 
   /** How much a panel twists: tenths of a degree a metre or a foot. */

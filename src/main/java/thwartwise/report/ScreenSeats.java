@@ -28,11 +28,7 @@ final class ScreenSeats {
     }
     List<CrewLimit> shown = shown(crew, detail.seatRows());
     for (CrewLimit limit : shown) {
-      String start = row(limit, units);
-      lines.add(
-          limit.equals(shown.get(0)) ? "Seats:" : "",
-          "",
-          start + seats(limit, start, places, detail));
+      lines.add(limit.equals(shown.get(0)) ? "Seats:" : "", "", row(limit, places, detail, units));
     }
     String others = shown.size() < crew.crewLimits().size() ? "Other numbers: page." : "";
     String helm = EmptyHelmWords.shortly(boat, crew).map(Sentence::of).orElse("");
@@ -52,15 +48,30 @@ final class ScreenSeats {
         : "";
   }
 
-  private static String row(CrewLimit limit, UnitFormat units) {
-    String besides =
-        Double.isNaN(limit.extra()) ? "" : ", " + units.mass(limit.extra(), Side.DOWN) + " besides";
-    return limit.people() + " " + SeatingWords.upTo(limit, units) + besides + ": ";
+  /** What may be besides in one seating alone is said with that seating, or not at all. */
+  private static String row(
+      CrewLimit limit, List<Place> places, ScreenDetail detail, UnitFormat units) {
+    List<List<String>> left = Seatings.left(limit, places);
+    String start = limit.people() + " " + SeatingWords.upTo(limit, units);
+    if (Double.isNaN(limit.extra())) {
+      return start + ": " + seats(limit, left, start + ": ", places, detail);
+    }
+    String besides = units.mass(limit.extra(), Side.DOWN) + " besides";
+    if (!(limit.extra() >= 1) || !SeatTable.isOnlyLikeThat(limit, left)) {
+      String head = start + ", " + besides + ": ";
+      return head + seats(limit, left, head, places, detail);
+    }
+    String only = "; with " + besides + " only " + SeatTable.one(limit.besidesLike());
+    String seats = seats(limit, left, start + ": " + only, places, detail);
+    return start + ": " + seats + (seats.equals(ON_THE_PAGE) ? "" : only);
   }
 
   private static String seats(
-      CrewLimit limit, String start, List<Place> places, ScreenDetail detail) {
-    List<List<String>> left = Seatings.left(limit, places);
+      CrewLimit limit,
+      List<List<String>> left,
+      String start,
+      List<Place> places,
+      ScreenDetail detail) {
     if (left.isEmpty() || detail.seatLines() == 0) {
       return ON_THE_PAGE;
     }

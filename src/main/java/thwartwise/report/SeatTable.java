@@ -106,9 +106,14 @@ final class SeatTable {
   }
 
   private static String only(CrewLimit limit, List<List<String>> left) {
-    return limit.besidesLike().isEmpty() || left.equals(List.of(limit.besidesLike()))
-        ? ""
-        : "; with that besides only " + one(limit.besidesLike());
+    return isOnlyLikeThat(limit, left)
+        ? "; with that besides only " + one(limit.besidesLike())
+        : "";
+  }
+
+  /** Whether what is besides may be aboard in one of the seatings alone. */
+  static boolean isOnlyLikeThat(CrewLimit limit, List<List<String>> left) {
+    return !limit.besidesLike().isEmpty() && !left.equals(List.of(limit.besidesLike()));
   }
 
   static String one(List<String> seating) {

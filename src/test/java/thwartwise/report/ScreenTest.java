@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -14,17 +15,23 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.archive.RecordFile;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.files.report.OldNames;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Inspection;
+import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitSystem;
 import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
@@ -60,7 +67,10 @@ class ScreenTest {
   }
 
   private static InspectionRecord inspected(Boat boat) {
-    Report report = Inspection.withoutAdvice(boat, BOOK, OrdinaryBoats.TODAY);
+    return inspected(boat, Inspection.withoutAdvice(boat, BOOK, OrdinaryBoats.TODAY));
+  }
+
+  private static InspectionRecord inspected(Boat boat, Report report) {
     return new InspectionRecord(
         OffsetDateTime.parse("2026-11-26T09:00:00Z"), "somebody", "0.1.0", boat, report);
   }
@@ -189,12 +199,69 @@ class ScreenTest {
                         "Local"));
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"16 ft canoe", "14 ft pulling boat"})
-  void the_screen_of_an_ordinary_boat_fits_a_terminal_and_says_nothing_twice(String name) {
-    Boat boat =
-        OrdinaryBoats.all().stream().filter(b -> b.name().equals(name)).findFirst().orElseThrow();
+  static List<InspectionRecord> tenBoats() {
+    InspectionRecord demo =
+        RecordFile.parse(SampleBoat.resource("files/record-with-report-1.json"), "the demo's");
+    List<InspectionRecord> all = new ArrayList<>(List.of(demo, with()));
+    Stream.of(
+            PlainHulls.pram(),
+            PlainHulls.skiff(),
+            PlainHulls.punt(),
+            PlainHulls.canoe(),
+            PlainHulls.roundDinghy(),
+            PlainHulls.dory())
+        .map(boat -> inspected(boat, InspectedBoats.underShipped(boat)))
+        .forEach(all::add);
+    OrdinaryBoats.all().stream()
+        .filter(boat -> List.of("16 ft canoe", "14 ft pulling boat").contains(boat.name()))
+        .map(ScreenTest::inspected)
+        .forEach(all::add);
+    return all.stream().map(record -> advised(record, demo)).toList();
+  }
 
-    saysNothingTwice(shown(inspected(boat), ROWS));
+  /** What could be done takes rows as well; none is looked for here. */
+  private static InspectionRecord advised(InspectionRecord record, InspectionRecord demo) {
+    return inspected(record.boat(), record.report().with(demo.report().advice()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("tenBoats")
+  void the_screen_fits_a_terminal_and_says_nothing_twice(InspectionRecord record) {
+    for (UnitSystem units : UnitSystem.values()) {
+      saysNothingTwice(shown(record.in(units), ROWS));
+    }
+  }
+
+  /** Besides only in one of two seatings: a mass is told with that one, or not at all. */
+  @Test
+  void what_may_be_aboard_besides_is_told_with_the_seating_it_needs() {
+    assertThat(seats(new CrewLimit(1, 95, 12, List.of("stern seat"), List.of(), List.of())))
+        .contains(" Seats: 1 up to 95 kg: any of the places; with 12 kg besides only stern seat ");
+    assertThat(seats(new CrewLimit(1, 95, 0, List.of("stern seat"), List.of(), List.of())))
+        .contains(" Seats: 1 up to 95 kg, 0 kg besides: any of the places ");
+    assertThat(seats(new CrewLimit(1, 95, 12, List.of(), List.of(), List.of())))
+        .contains(" Seats: 1 up to 95 kg, 12 kg besides: any of the places ");
+  }
+
+  private static String seats(CrewLimit limit) {
+    Recommendation sample = SampleRecords.recommendation();
+    Recommendation one =
+        new Recommendation(
+            1,
+            95,
+            130,
+            12,
+            95,
+            1,
+            1,
+            1,
+            sample.governedBy(),
+            List.of(),
+            List.of(),
+            List.of(limit),
+            false,
+            List.of(),
+            List.of());
+    return bare(shown(SampleBoat.record(SampleRecords.report(one, List.of())), ROWS));
   }
 }

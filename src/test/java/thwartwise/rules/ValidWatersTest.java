@@ -19,7 +19,8 @@ class ValidWatersTest {
         UnitFormat.METRIC);
   }
 
-  // 0.10 m is 3.94 in, 1.5 m/s 3.36 mph, 500 m 546.8 yards: each down; 15 degrees Celsius are 59.
+  // 0.10 m is 3.94 in, 1.5 m/s 3.36 mph, 500 m 546.8 yards, paced to fifty: each down; 15 degrees
+  // Celsius are 59.
   @Test
   void in_feet_they_are_told_to_the_cautious_side() {
     SomeWaters waters = SomeWaters.sheltered();
@@ -30,7 +31,7 @@ class ValidWatersTest {
         .isEqualTo(
             "Holds for: waves up to 3 in (a hand's breadth), not breaking; wind up to force 4"
                 + " (dust and paper fly, white caps on many crests); a current up to 3 mph; no"
-                + " wash of passing boats; water of 59 °F or warmer; up to 546 yards from the"
+                + " wash of passing boats; water of 59 °F or warmer; up to 500 yards from the"
                 + " shore");
   }
 
