@@ -40,6 +40,7 @@ class ArchitectureTest {
           "walk",
           "walk.borrowed",
           "walk.questions",
+          "walk.stations",
           "walk.engine",
           "archive",
           "files.report",
@@ -168,6 +169,7 @@ class ArchitectureTest {
                   "crew",
                   "measured",
                   "walk.borrowed",
+                  "walk.stations",
                   "walk.questions",
                   "walk.engine",
                   "inspection",
@@ -210,6 +212,7 @@ class ArchitectureTest {
                   "hull",
                   "geometry",
                   "measure")),
+          Map.entry("walk.stations", Set.of("hull", "measure")),
           Map.entry("walk.engine", Set.of("measured", "boat", "hull", "measure")),
           Map.entry(
               "supposition",

@@ -32,8 +32,8 @@ final class HelpCommand implements ShellCommand {
       Every command takes --folder DIR, where boats, drafts and records are kept;
       without it that is the folder "thwartwise" in your home.
       "help walk" explains the walk; so does "walk --help". To read: "help start",
-      for the first evening; measuring, for the boat on its trestles; people;
-      waters; papers; rules; boat-file; exit-codes.
+      for the first evening; measuring, for the boat on its trestles; stations;
+      people; waters; papers; rules; boat-file; exit-codes.
 
       A recommendation is no permission: it takes the boat, the water and the people
       as they were measured. Local rules and licensed practice come first.
@@ -147,7 +147,15 @@ final class HelpCommand implements ShellCommand {
   static final class HelpPage {
     static final List<String> NAMES =
         List.of(
-            "start", "measuring", "people", "waters", "papers", "rules", "boat-file", "exit-codes");
+            "start",
+            "measuring",
+            "stations",
+            "people",
+            "waters",
+            "papers",
+            "rules",
+            "boat-file",
+            "exit-codes");
 
     private HelpPage() {}
 

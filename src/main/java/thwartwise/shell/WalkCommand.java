@@ -26,6 +26,10 @@ import thwartwise.walk.engine.Answer;
 final class WalkCommand implements ShellCommand {
   private static final String STOPPED = "Stopped. Nothing was written, and your answers are kept.";
 
+  static final OptionWord STATIONS =
+      new OptionWord(
+          "stations", "FILE", "a table of all stations, shown before it is taken", false);
+
   private final Inspector inspector;
 
   WalkCommand(Inspector inspector) {
@@ -44,7 +48,7 @@ final class WalkCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.FOLDER);
+    return List.of(STATIONS, OptionWord.FOLDER);
   }
 
   @Override
@@ -71,7 +75,9 @@ final class WalkCommand implements ShellCommand {
         a walk that is not finished. At the end the boat is inspected, boat file and
         dated record are written together, and one screen tells what came of it.
         Ctrl-C during that work leaves everything as it was.
-        Answers may also come from a pipe.
+        Answers may also come from a pipe. All stations can be given at once, pasted
+        or by --stations FILE, and one thing of several on one line: "help stations".
+        "sheet" prints a sheet to fill in with a pencil beforehand.
 
         Exit codes are those of "inspect"; 2 when the walk was left before its end.
         """;
@@ -89,33 +95,39 @@ final class WalkCommand implements ShellCommand {
     Workspace workspace = new CommandInput(context).workspace();
     // A wrong rules file is told before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
+    Optional<String> table = StationsFile.of(new CommandInput(context));
     Conversation conversation = new SpokenConversation(context);
     return new DraftChoice(conversation, workspace, inspector.now())
         .choose()
-        .flatMap(held -> walked(held, already, conversation))
+        .flatMap(held -> walked(held, already, table, conversation))
         .map(finished -> told(finished, context))
         .orElseGet(() -> left(context))
         .status();
   }
 
   private Optional<Finished> walked(
-      DraftChoice.Held held, List<Answer> already, Conversation conversation) {
+      DraftChoice.Held held,
+      List<Answer> already,
+      Optional<String> table,
+      Conversation conversation) {
     try (held) {
       if (held.draft().answers().isEmpty() && !already.isEmpty()) {
         held.draft().keep(already);
       }
-      return walked(held.draft(), conversation);
+      return walked(held.draft(), table, conversation);
     }
   }
 
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
-  private Optional<Finished> walked(Draft draft, Conversation conversation) {
+  private Optional<Finished> walked(
+      Draft draft, Optional<String> table, Conversation conversation) {
     conversation.say(Walk.OPENING);
     try (RunningLine running = running()) {
       return walked(
           draft,
           conversation,
-          new WalkConversation(conversation, walk(draft.workspace()), draft, running));
+          new WalkConversation(conversation, walk(draft.workspace()), draft, running)
+              .withTable(table));
     }
   }
 

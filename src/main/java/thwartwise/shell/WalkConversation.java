@@ -30,6 +30,7 @@ final class WalkConversation {
   private List<String> shownHow = List.of();
   private Optional<String> shownNote = Optional.empty();
   private Optional<Reply.Refused> asked = Optional.empty();
+  private Optional<String> fromFile = Optional.empty();
   private boolean stopped;
 
   WalkConversation(Conversation conversation, Walk walk, Draft draft, RunningLine running) {
@@ -41,6 +42,12 @@ final class WalkConversation {
     if (walk.next(answers) instanceof Step.Done) {
       reopen();
     }
+  }
+
+  /** A table of stations to be proposed where the stations are asked for. */
+  WalkConversation withTable(Optional<String> text) {
+    fromFile = text;
+    return this;
   }
 
   /** Asks the last question again, so that a walk that came to its end can still be mended. */
@@ -67,6 +74,12 @@ final class WalkConversation {
     }
     Step.Ask ask = (Step.Ask) step;
     note(ask.note());
+    if (fromFile.isPresent() && walk.takesTable(answers)) {
+      String text = fromFile.get();
+      fromFile = Optional.empty();
+      table(text);
+      return Optional.empty();
+    }
     running.due().forEach(this::wrapped);
     introduce(ask.question());
     conversation
@@ -110,6 +123,12 @@ final class WalkConversation {
   }
 
   private void take(String typed) {
+    if (walk.isTable(answers, typed)) {
+      new TablePaste(conversation)
+          .rows(typed)
+          .ifPresentOrElse(rows -> table(String.join("\n", rows)), this::stop);
+      return;
+    }
     Reply reply = walk.take(answers, typed);
     if (reply instanceof Reply.Accepted accepted) {
       keep(accepted.answers());
@@ -127,6 +146,29 @@ final class WalkConversation {
       stop(said);
     }
   }
+
+  /** Shown first: nothing of it is kept before somebody says yes. */
+  private void table(String text) {
+    Reply reply = walk.table(answers, text);
+    if (reply instanceof Reply.Refused refused) {
+      refused(refused);
+    } else if (reply instanceof Reply.Proposed proposed) {
+      proposed.shown().forEach(conversation::say);
+      boolean yes =
+          conversation
+              .ask("Is this your boat? yes takes the table (yes, no) [Enter: no]:")
+              .filter(word -> word.strip().toLowerCase(Locale.ROOT).matches("y|yes"))
+              .isPresent();
+      conversation.say(yes ? TABLE_TAKEN : TABLE_LEFT);
+      if (yes) {
+        keep(proposed.answers());
+      }
+    }
+  }
+
+  private static final String TABLE_TAKEN =
+      "  Taken. list shows every figure; change and its number mends one.";
+  private static final String TABLE_LEFT = "  Nothing of the table was taken.";
 
   private void refused(Reply.Refused refused) {
     String yes = refused.meant().isPresent() ? "yes to take that" : "";

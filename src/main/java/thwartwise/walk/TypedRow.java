@@ -11,15 +11,20 @@ import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
 /**
- * A row of the table of stations typed at once. It becomes one answer a question, as if each had
- * been typed by itself, or nothing of it is taken.
+ * All that is asked of one thing typed at once: a station, a chamber, a place, a piece of kit, a
+ * person. It becomes one answer a question, as if each had been typed by itself, or nothing of it
+ * is taken. Where it is asked whether there is another, a row says yes.
  *
  * @param row what the keys of its questions begin with
  */
 record TypedRow(Walk walk, String row) {
   private static final String BETWEEN = ";";
   private static final Pattern ROW =
-      Pattern.compile("(hull\\.station\\.\\d+)\\.(?:x|point\\..*|starboard\\..*)");
+      Pattern.compile(
+          "(hull\\.station\\.\\d+)\\.(?:x|point\\..*|starboard\\..*)"
+              + "|((?:(?:changed\\.\\d+\\.)?person|opening|chamber|place|kit)\\.\\d+)\\..+");
+
+  private static final String ANOTHER = ".any";
 
   /** The row that begins at this question, if a row was typed there. */
   static Optional<TypedRow> at(Walk walk, String question, String typed) {
@@ -30,12 +35,14 @@ record TypedRow(Walk walk, String row) {
 
   private static Optional<String> row(String question) {
     Matcher matcher = ROW.matcher(question);
-    return matcher.matches() ? Optional.of(matcher.group(1)) : Optional.empty();
+    return matcher.matches()
+        ? Optional.ofNullable(matcher.group(1)).or(() -> Optional.of(matcher.group(2)))
+        : Optional.empty();
   }
 
   Reply taken(List<Answer> answers, String typed) {
     List<String> understood = new ArrayList<>();
-    List<Answer> sofar = answers;
+    List<Answer> sofar = begun(answers);
     for (String value : typed.split(BETWEEN, -1)) {
       Reply reply = isOpen(sofar) ? walk.take(sofar, value) : tooMany(understood.size());
       if (!(reply instanceof Reply.Accepted accepted)) {
@@ -45,6 +52,14 @@ record TypedRow(Walk walk, String row) {
       understood.add(accepted.understood());
     }
     return new Reply.Accepted(sofar, String.join("\n  ", understood));
+  }
+
+  private List<Answer> begun(List<Answer> answers) {
+    return walk.next(answers) instanceof Step.Ask ask
+            && ask.question().key().endsWith(ANOTHER)
+            && walk.take(answers, "yes") instanceof Reply.Accepted accepted
+        ? accepted.answers()
+        : answers;
   }
 
   private boolean isOpen(List<Answer> sofar) {

@@ -111,6 +111,21 @@ public final class Walk {
     };
   }
 
+  /** Whether a table of stations begins with this line: its first row, or the word for one. */
+  public boolean isTable(List<Answer> answers, String typed) {
+    return next(answers) instanceof Step.Ask ask && TypedTable.begins(ask.question().key(), typed);
+  }
+
+  /** Whether a table of stations is taken now. */
+  public boolean takesTable(List<Answer> answers) {
+    return isTable(answers, TypedTable.WORD);
+  }
+
+  /** A whole table of stations, to be shown before its answers are kept. */
+  public Reply table(List<Answer> answers, String text) {
+    return new TypedTable(this).proposed(answers, text);
+  }
+
   private Optional<TypedRow> row(ReplayResult played, String typed) {
     return played.open().flatMap(open -> TypedRow.at(this, open.entry().key(), typed));
   }

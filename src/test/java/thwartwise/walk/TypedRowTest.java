@@ -71,4 +71,54 @@ class TypedRowTest {
     assertThat(SMALL.accepted("measuredBy", "Ann; Ben")).endsWith("Ann; Ben");
     assertThat(SMALL.refused("hull.length", "2.4; 3")).startsWith("\"2.4; 3\" is not a length");
   }
+
+  private static List<Answer> row(List<Answer> before, String typed) {
+    return ((Reply.Accepted) Sheet.WALK.take(before, typed)).answers();
+  }
+
+  @Test
+  void a_thing_on_one_line_gives_the_same_answers_as_one_by_one() {
+    Sheet full = Sheet.full(true);
+    assertThat(
+            row(
+                full.upTo("kit.1.any"),
+                "battery; 18.1436948; 0.9652; 0; 0.127; 9; yes; midships thwart"))
+        .isEqualTo(full.upTo("kit.2.any"));
+    assertThat(row(full.upTo("place.2.any"), "stern seat; across; 0.4572; 0.2667; 0.4064; 1"))
+        .isEqualTo(full.upTo("place.3.any"));
+    assertThat(row(full.upTo("person.1.any"), "helm; 80.73944186; stern seat; 0"))
+        .isEqualTo(full.upTo("person.2.any"));
+  }
+
+  @Test
+  void a_row_that_fails_says_no_other_thing_was_there() {
+    assertThat(Sheet.full(true).refused("kit.2.any", "motor; heavy"))
+        .isEqualTo(
+            "Value 2 of the row, \"heavy\": \"heavy\" is not a mass this can use. Type a mass such as"
+                + " 95 (kg), 500 g or 12 st 4 lb. Nothing of the row was taken.");
+  }
+
+  /** What the prompt says the order is, is the order of the questions. */
+  @Test
+  void the_order_told_is_the_order_asked() {
+    List<String> asked =
+        Sheet.full(true).upTo("kit.2.any").stream()
+            .map(Answer::question)
+            .filter(key -> key.startsWith("kit.1.") && !key.endsWith(".any"))
+            .toList();
+    assertThat(asked)
+        .containsExactly(
+            "kit.1.name",
+            "kit.1.mass",
+            "kit.1.x",
+            "kit.1.y",
+            "kit.1.z",
+            "kit.1.litres",
+            "kit.1.fastened",
+            "kit.1.in");
+    assertThat(String.join(" ", Sheet.open(Sheet.full(true).upTo("kit.1.name")).how()))
+        .endsWith(
+            "name; mass; forward of the aft end; to port; height; litres of its own (may stay"
+                + " empty); fastened; chamber it is in.");
+  }
 }

@@ -19,7 +19,7 @@ public final class Replay {
   private final List<AcceptedAnswer> given = new ArrayList<>();
   private Optional<PartialBoat> soFar = Optional.empty();
 
-  Replay(List<Answer> answers) {
+  public Replay(List<Answer> answers) {
     answers.forEach(answer -> kept.putIfAbsent(answer.question(), answer));
   }
 

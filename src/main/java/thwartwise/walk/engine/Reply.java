@@ -24,6 +24,13 @@ public sealed interface Reply {
   }
 
   /**
+   * Many answers at once, to be looked at before they are kept.
+   *
+   * @param shown what was understood, line by line
+   */
+  record Proposed(List<Answer> answers, List<String> shown) implements Reply {}
+
+  /**
    * @param note which question is open again, and what had been typed there
    */
   record WentBack(List<Answer> answers, String note) implements Reply {}

@@ -140,12 +140,15 @@ public final class HullQuestions {
   }
 
   private double length() {
-    return replay.ask(
-        tape.length("hull.length", "Length overall")
-            .how("Plumb both ends down to the ground and tape between the marks.")
-            .show(Sketches.LENGTHS)
-            .why("Only used to catch slips of the tape in the answers that follow.")
-            .within(tape.length(1.5, 8.0, "length of any boat this is for").unlessInsisted()));
+    return replay.ask(length(tape));
+  }
+
+  public static Entry<Double> length(Tape tape) {
+    return tape.length("hull.length", "Length overall")
+        .how("Plumb both ends down to the ground and tape between the marks.")
+        .show(Sketches.LENGTHS)
+        .why("Only used to catch slips of the tape in the answers that follow.")
+        .within(tape.length(1.5, 8.0, "length of any boat this is for").unlessInsisted());
   }
 
   private List<Station> stations(double length) {
@@ -154,7 +157,8 @@ public final class HullQuestions {
             WordQuestions.whole("hull.stations", "How many stations", 3, 21)
                 .how(
                     "Stations are the places along the boat where you measure across it: one at",
-                    "each end, the rest between, closer together where the shape changes fast.")
+                    "each end, the rest between, closer together where the shape changes fast.",
+                    "Or all of them at once, from a spreadsheet or a plan: type table.")
                 .why("Three find a plain pram; five suit most boats; more for much curve.")
                 .orElse(USUAL_STATIONS, Integer.toString(USUAL_STATIONS)));
     int points =

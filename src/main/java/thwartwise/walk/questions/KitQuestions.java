@@ -1,8 +1,10 @@
 package thwartwise.walk.questions;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
@@ -39,6 +41,14 @@ public final class KitQuestions {
               "Any name. A usual mass is offered for: "
                   + String.join(", ", UsualKit.words())
                   + ". Call batteries and chargers by those words.")
+          .toArray(String[]::new);
+
+  private static final String[] USUAL_AND_ROW =
+      Stream.concat(
+              Arrays.stream(USUAL),
+              Stream.of(
+                  "Or on one line, with ; between: name; mass; forward of the aft end; to port;",
+                  "height; litres of its own (may stay empty); fastened; chamber it is in."))
           .toArray(String[]::new);
 
   private final Replay replay;
@@ -114,7 +124,7 @@ public final class KitQuestions {
   private String name(String key, List<Kit> before) {
     return replay.ask(
         WordQuestions.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
-            .how(USUAL)
+            .how(USUAL_AND_ROW)
             .choices(UsualKit.words())
             .why("A space that holds a battery or a charger never counts: it must be vented."));
   }

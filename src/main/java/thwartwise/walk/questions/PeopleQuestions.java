@@ -45,7 +45,9 @@ public final class PeopleQuestions {
         replay.ask(
             WordQuestions.name(
                     key + ".name", "Person, name", before.stream().map(Person::name).toList())
-                .how("A first name, or helm, bow, child.")
+                .how(
+                    "A first name, or helm, bow, child. Or on one line, with ; between:",
+                    "name; mass; place; how far to port.")
                 .why("So that the report can say who sits where."));
     String subject = "Person " + WordQuestions.quoted(name);
     double mass = mass(key, subject);

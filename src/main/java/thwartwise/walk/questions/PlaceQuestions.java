@@ -209,7 +209,9 @@ public final class PlaceQuestions {
     return replay.ask(
         WordQuestions.name(
                 key + ".name", "Place to sit, name", before.stream().map(Place::name).toList())
-            .how("Such as midships thwart, stern seat, fore thwart.")
+            .how(
+                "Such as midships thwart, stern seat, fore thwart. A thwart may come on one line,",
+                "with ; between: name; across; forward of the aft end; height; reach; people.")
             .why("People are put at places, and the advice calls them by name."));
   }
 

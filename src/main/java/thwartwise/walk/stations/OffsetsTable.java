@@ -1,0 +1,217 @@
+package thwartwise.walk.stations;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thwartwise.measure.QuotedText;
+import thwartwise.walk.stations.LineWords.Direction;
+
+/**
+ * A table of offsets as plans give it: stations in columns, the lines of the hull in rows, first
+ * their heights above the base, then their half-breadths. How far each station stands forward is a
+ * row of its own.
+ */
+final class OffsetsTable {
+  private static final int FEWEST = 3;
+
+  private final Map<Direction, Map<String, TableRow>> lines = new EnumMap<>(Direction.class);
+  private Optional<TableRow> names = Optional.empty();
+  private Optional<TableRow> along = Optional.empty();
+  private Optional<Direction> block = Optional.empty();
+
+  private OffsetsTable() {
+    for (Direction direction : Direction.values()) {
+      lines.put(direction, new LinkedHashMap<>());
+    }
+  }
+
+  /** Whether the lines of the hull are its rows. */
+  static boolean isOne(List<TableRow> rows) {
+    return rows.stream()
+        .anyMatch(
+            row ->
+                row.figures() >= FEWEST
+                    && !TableFigure.isLike(row.first())
+                    && (LineWords.isLine(row.first()) || LineWords.isOtherLine(row.first())));
+  }
+
+  /**
+   * @param length overall in the unit of the table, where stations are measured from the fore end
+   */
+  static List<TableStation> stations(
+      List<TableRow> rows, Optional<TableFigure> length, List<String> lineNames) {
+    OffsetsTable table = new OffsetsTable();
+    rows.forEach(table::take);
+    return table.stations(length, lineNames);
+  }
+
+  private void take(TableRow row) {
+    String label = row.first();
+    if (row.isWords() && row.figures() == 0) {
+      LineWords.direction(row.words()).ifPresent(found -> block = Optional.of(found));
+    } else if (LineWords.isOtherLine(label)) {
+      throw TableFault.at(
+          row.line(),
+          QuotedText.of(label)
+              + " is no line along the hull. Expected rows such as keel, chine and sheer; leave"
+              + " out buttocks, waterlines and diagonals.");
+    } else if (LineWords.isLine(label)) {
+      line(row);
+    } else if (LineWords.isStation(label)) {
+      names = Optional.of(row);
+    } else if (LineWords.isSpacing(label) || LineWords.direction(label).isPresent()) {
+      along = Optional.of(row);
+    } else {
+      throw TableFault.at(
+          row.line(),
+          1,
+          QuotedText.of(label)
+              + " is not known. Expected station, forward, or a line of the hull such as keel,"
+              + " chine or sheer.");
+    }
+  }
+
+  private void line(TableRow row) {
+    Direction direction =
+        LineWords.direction(row.first())
+            .or(() -> block)
+            .orElseThrow(
+                () ->
+                    TableFault.at(
+                        row.line(),
+                        "are these heights or half-breadths? Expected a line before it that says"
+                            + " so: Heights above base, or Half-breadths."));
+    String name = LineWords.line(row.first());
+    if (lines.get(direction).put(name, row) != null) {
+      throw TableFault.at(
+          row.line(),
+          1,
+          QuotedText.of(name)
+              + " stands twice under the same heading. Expected each line once, such as chine 1"
+              + " and chine 2.");
+    }
+  }
+
+  private List<TableStation> stations(Optional<TableFigure> length, List<String> lineNames) {
+    Map<String, TableRow> heights = lines.get(Direction.UP);
+    if (heights.size() < 2) {
+      throw new TableFault(
+          "The table has no heights of two lines. Expected a line Heights above base, and below it"
+              + " rows such as keel, chine and sheer.");
+    }
+    List<String> order = keelToRail(heights);
+    int count = count(heights.get(order.get(0)));
+    heights.values().forEach(row -> sameCount(row, count));
+    checkBreadths(order);
+    lineNames.addAll(order);
+    List<TableStation> stations = new ArrayList<>();
+    for (int station = 1; station <= count; station++) {
+      List<TablePoint> points = new ArrayList<>();
+      for (String name : order) {
+        points.add(point(name, station, count, length));
+      }
+      stations.add(new TableStation(name(station), points));
+    }
+    return stations;
+  }
+
+  private static int count(TableRow row) {
+    return row.cells().size() - 1;
+  }
+
+  private static void sameCount(TableRow row, int count) {
+    if (count(row) != count) {
+      throw TableFault.at(
+          row.line(),
+          "it has %s figures. Expected %s, one for each station.".formatted(count(row), count));
+    }
+  }
+
+  private static List<String> keelToRail(Map<String, TableRow> heights) {
+    List<String> order = new ArrayList<>(heights.keySet());
+    TableRow first = heights.get(order.get(0));
+    TableRow last = heights.get(order.get(order.size() - 1));
+    if (first.figure(1).value().compareTo(last.figure(1).value()) > 0) {
+      Collections.reverse(order);
+    }
+    return order;
+  }
+
+  /** The lowest line is the keel, on the middle line unless the table says otherwise. */
+  private void checkBreadths(List<String> order) {
+    for (TableRow row : lines.get(Direction.OUT).values()) {
+      String name = LineWords.line(row.first());
+      if (!order.contains(name)) {
+        throw TableFault.at(
+            row.line(),
+            1,
+            "%s has half-breadths and no heights. Expected the lines of the heights: %s."
+                .formatted(QuotedText.of(name), String.join(", ", order)));
+      }
+    }
+    for (String name : order.subList(1, order.size())) {
+      if (!lines.get(Direction.OUT).containsKey(name)) {
+        throw new TableFault(
+            "The table has heights of %s and no half-breadths. Expected a row for it under a line"
+                    .formatted(QuotedText.of(name))
+                + " Half-breadths.");
+      }
+    }
+  }
+
+  private TablePoint point(String name, int station, int count, Optional<TableFigure> length) {
+    TableRow out = lines.get(Direction.OUT).get(name);
+    if (out != null) {
+      sameCount(out, count);
+    }
+    return new TablePoint(
+        along(name, station, count, length),
+        out == null ? TableFigure.ZERO : out.figure(station),
+        lines.get(Direction.UP).get(name).figure(station));
+  }
+
+  private TableFigure along(String name, int station, int count, Optional<TableFigure> length) {
+    TableRow ofLine = lines.get(Direction.ALONG).get(name);
+    if (ofLine != null) {
+      sameCount(ofLine, count);
+      return ofLine.figure(station);
+    }
+    TableRow row =
+        along.orElseThrow(
+            () ->
+                new TableFault(
+                    "The table does not say where its stations stand. Expected a row Forward (of"
+                        + " the aft end), From stem, or Spacing with one figure."));
+    if (LineWords.isSpacing(row.first())) {
+      return row.figure(1).times(station - 1);
+    }
+    sameCount(row, count);
+    return LineWords.isFromAhead(row.first())
+        ? before(row.figure(station), length)
+        : row.figure(station);
+  }
+
+  /** Without a length yet it is only looked at whether the figures can be read. */
+  private static TableFigure before(TableFigure fromAhead, Optional<TableFigure> length) {
+    return length
+        .map(
+            all ->
+                new TableFigure(
+                    all.value().subtract(fromAhead.value()),
+                    fromAhead.eighths(),
+                    fromAhead.line(),
+                    fromAhead.column()))
+        .orElse(fromAhead);
+  }
+
+  private String name(int station) {
+    return names
+        .filter(row -> station < row.cells().size())
+        .map(row -> row.cells().get(station))
+        .orElse("");
+  }
+}

@@ -1,0 +1,140 @@
+package thwartwise.walk.stations;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * One line of a table, cut into cells.
+ *
+ * @param line its number in the text, from one
+ */
+record TableRow(int line, List<String> cells) {
+  private static final int MOST_LINES = 200;
+  private static final int MOST_CELLS = 40;
+  private static final Pattern FRACTION = Pattern.compile("\\d{1,3}/\\d{1,3}");
+  private static final Pattern WHOLE = Pattern.compile("\\d{1,4}");
+  private static final Pattern COMMA_BETWEEN_WORDS = Pattern.compile(",(?!\\d)|(?<!\\d),");
+  private static final Pattern DECIMAL_POINT = Pattern.compile("\\d\\.\\d|(?:^|[\\s,])\\.\\d");
+  private static final Pattern TWO_FIGURES = Pattern.compile("[\\d,]+\\s+[\\d,]+");
+
+  TableRow {
+    cells = List.copyOf(cells);
+  }
+
+  static List<TableRow> of(String text) {
+    String[] lines = text.split("\\R", -1);
+    if (lines.length > MOST_LINES) {
+      throw new TableFault(
+          "The table has %s lines. Expected at most %s.".formatted(lines.length, MOST_LINES));
+    }
+    Pattern between = between(text);
+    List<TableRow> rows = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      String line = lines[i].replace('\u00a0', ' ').replace("\ufeff", "").stripTrailing();
+      if (!line.isBlank() && !line.strip().startsWith("#")) {
+        rows.add(new TableRow(i + 1, cells(line, between, i + 1)));
+      }
+    }
+    return rows;
+  }
+
+  /** What parts the cells: the rarest sign there is, as a comma may also be a decimal one. */
+  private static Pattern between(String text) {
+    if (text.indexOf('\t') >= 0) {
+      return Pattern.compile("\t");
+    }
+    if (text.indexOf(';') >= 0) {
+      return Pattern.compile(";");
+    }
+    if (text.indexOf('|') >= 0) {
+      return Pattern.compile("\\|");
+    }
+    return text.indexOf(',') >= 0 && commasPart(text)
+        ? Pattern.compile(",")
+        : Pattern.compile("\\s+");
+  }
+
+  private static boolean commasPart(String text) {
+    return DECIMAL_POINT.matcher(text).find()
+        || COMMA_BETWEEN_WORDS.matcher(text).find()
+        || !TWO_FIGURES.matcher(text).find();
+  }
+
+  private static List<String> cells(String line, Pattern between, int number) {
+    boolean blanks = between.pattern().equals("\\s+");
+    List<String> cells = new ArrayList<>();
+    Arrays.stream(between.split(blanks ? line.strip() : line))
+        .map(String::strip)
+        .map(TableRow::bare)
+        .forEach(cells::add);
+    if (cells.size() > MOST_CELLS) {
+      throw TableFault.at(
+          number, "it has %s columns. Expected at most %s.".formatted(cells.size(), MOST_CELLS));
+    }
+    return blanks ? named(fractions(cells)) : cells;
+  }
+
+  private static String bare(String cell) {
+    return cell.length() > 1 && cell.startsWith("\"") && cell.endsWith("\"")
+        ? cell.substring(1, cell.length() - 1).strip()
+        : cell;
+  }
+
+  /** Sixteen and three eighths are one figure, though a blank stands between them. */
+  private static List<String> fractions(List<String> tokens) {
+    List<String> joined = new ArrayList<>();
+    for (String token : tokens) {
+      int last = joined.size() - 1;
+      if (last >= 0
+          && FRACTION.matcher(token).matches()
+          && WHOLE.matcher(joined.get(last)).matches()) {
+        joined.set(last, joined.get(last) + " " + token);
+      } else {
+        joined.add(token);
+      }
+    }
+    return joined;
+  }
+
+  /** A name of several words before the first figure is one cell; so is a line of words alone. */
+  private static List<String> named(List<String> tokens) {
+    int words = 0;
+    while (words < tokens.size() && !TableFigure.isLike(tokens.get(words))) {
+      words++;
+    }
+    if (words < 2) {
+      return tokens;
+    }
+    List<String> cells = new ArrayList<>(List.of(String.join(" ", tokens.subList(0, words))));
+    cells.addAll(tokens.subList(words, tokens.size()));
+    return cells;
+  }
+
+  String first() {
+    return cells.get(0);
+  }
+
+  /** All its words, as if nothing stood between them. */
+  String words() {
+    return String.join(" ", cells).strip();
+  }
+
+  boolean isWords() {
+    return cells.stream().noneMatch(TableFigure::isLike);
+  }
+
+  /** How many cells look like figures. */
+  long figures() {
+    return cells.stream().filter(TableFigure::isLike).count();
+  }
+
+  TableFigure figure(int cell) {
+    if (cell >= cells.size() || cells.get(cell).isEmpty()) {
+      throw TableFault.at(
+          line, cell + 1, "nothing stands there. Expected a figure, as in the lines above it.");
+    }
+    return TableFigure.of(cells.get(cell), line, cell + 1);
+  }
+}
