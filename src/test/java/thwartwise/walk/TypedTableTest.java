@@ -273,7 +273,7 @@ class TypedTableTest {
       middle, 1.2, 0, 0.4, 0, 0.6, 0.4 > middle, 1.2, 0, wide, 0, 0.6, 0.4 | Line 3, column 4: "wide" is not a figure. Expected a number such as 0.44, 16 3/8 or 1-4-3 (feet-inches-eighths). Nothing of the table was taken.
       middle, 1.2, 0, 0.4, 0, 0.6, 0.4 > middle, 1.2, 0, 0.4, 0, 0.6 | Line 3: it has 6 columns. Expected 7: station, x, keel z, chine y, chine z, rail y, rail z. Nothing of the table was taken.
       middle, 1.2, 0, 0.4, 0, 0.6, 0.4 > middle, 1.2, 0, , 0, 0.6, 0.4 | Line 3, column 4: nothing stands there. Expected a figure, as in the lines above it. Nothing of the table was taken.
-      0.6, 0.4 > 0.6, -0.4 | Line 2, column 7: -0.40 m is outside 0.00 m to 1.50 m, the height of anything on such a hull. Measure it again. Nothing of the table was taken.
+      0.6, 0.4 > 0.6, -0.4 | Line 2, column 7: -0.40 m is not between 0 and 1.5 m, the height of anything on such a hull. Measure it again. Nothing of the table was taken.
       chine y > chine | Line 1, column 4: "chine" does not say what is measured. Expected x, y (half-breadth) or z (height) behind it. Nothing of the table was taken.
       rail z > rail weight | Line 1, column 7: "rail weight" does not say what is measured. Expected x, y (half-breadth) or z (height) behind it. Nothing of the table was taken.
       rail z > colour | Line 1, column 7: "colour" is not known. Expected station, x, or a line with y or z, such as chine y. Nothing of the table was taken.
