@@ -1,5 +1,6 @@
 package thwartwise.afloat;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,8 +25,17 @@ public record FloatingCase(
   private static final double MASS = 1e-7;
   private static final double LENGTH = 1e-9;
 
+  private static final Comparator<Box> FROM_AFT =
+      Comparator.comparingDouble((Box b) -> b.x().from())
+          .thenComparingDouble(b -> b.y().from())
+          .thenComparingDouble(b -> b.z().from())
+          .thenComparingDouble(b -> b.x().to())
+          .thenComparingDouble(b -> b.y().to())
+          .thenComparingDouble(b -> b.z().to());
+
+  /** Whoever is named first, the same people float alike. */
   public FloatingCase {
-    people = List.copyOf(people);
+    people = people.stream().sorted(FROM_AFT).toList();
   }
 
   /** The boat dry inside. */
