@@ -9,7 +9,7 @@ import thwartwise.crew.Capacity;
  *     loaded
  */
 public record AdviceCandidate(AdvicePiece piece, InspectedBoat after, boolean putsRight) {
-  Capacity amounts() {
-    return after.amounts();
+  Capacity capacity() {
+    return after.capacity();
   }
 }

@@ -45,8 +45,8 @@ public record AdvicePiece(
     thenNobody = List.copyOf(thenNobody);
   }
 
-  AdvicePiece costing(List<AdviceWorse> told, List<Subject> acts) {
-    return new AdvicePiece(deed, effort, people, crew, load, moved, putsRight, told, acts);
+  AdvicePiece costing(List<AdviceWorse> costs, List<Subject> acts) {
+    return new AdvicePiece(deed, effort, people, crew, load, moved, putsRight, costs, acts);
   }
 
   /** Whether anything at all is bought or put right. */

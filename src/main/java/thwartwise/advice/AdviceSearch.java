@@ -96,24 +96,24 @@ public final class AdviceSearch {
   private Advice advice() {
     List<Tried> changes = byTopic(tried(Changes.toTheBoat(today.model(), today.date())));
     List<Tried> loadings = heldBack && !nobodyMayGo ? otherwiseToday() : List.of();
-    List<AdviceCandidate> told =
+    List<AdviceCandidate> listed =
         new ArrayList<>(best(changes.stream().filter(Tried::helps).limit(MOST_SEARCHED).toList()));
-    told.addAll(best(loadings.stream().filter(Tried::helps).limit(MOST_TODAY).toList()));
-    if ((heldBack || nobodyMayGo) && told.stream().noneMatch(AdviceCandidate::putsRight)) {
-      told.addAll(pairs(changes, loadings));
+    listed.addAll(best(loadings.stream().filter(Tried::helps).limit(MOST_TODAY).toList()));
+    if ((heldBack || nobodyMayGo) && listed.stream().noneMatch(AdviceCandidate::putsRight)) {
+      listed.addAll(pairs(changes, loadings));
     }
-    return new Advice(sorted(costing(worthTelling(told))), Changes.never(today.model().boat()));
+    return new Advice(sorted(costing(worthTelling(listed))), Changes.never(today.model().boat()));
   }
 
   /** Where nobody may go, what lets nobody go is told only for want of anything better. */
-  private List<AdviceCandidate> worthTelling(List<AdviceCandidate> told) {
-    List<AdviceCandidate> right = told.stream().filter(AdviceCandidate::putsRight).toList();
-    return nobodyMayGo && !right.isEmpty() ? right : told;
+  private List<AdviceCandidate> worthTelling(List<AdviceCandidate> listed) {
+    List<AdviceCandidate> right = listed.stream().filter(AdviceCandidate::putsRight).toList();
+    return nobodyMayGo && !right.isEmpty() ? right : listed;
   }
 
-  private List<AdvicePiece> sorted(List<AdviceCandidate> told) {
+  private List<AdvicePiece> sorted(List<AdviceCandidate> listed) {
     List<AdvicePiece> pieces = new ArrayList<>();
-    told.stream()
+    listed.stream()
         .sorted(AdviceOrder.FIRST_TOLD_FIRST)
         .map(AdviceCandidate::piece)
         .forEach(pieces::add);
@@ -124,9 +124,9 @@ public final class AdviceSearch {
   }
 
   /** What a piece costs is looked for only where it is told. */
-  private List<AdviceCandidate> costing(List<AdviceCandidate> told) {
-    Runnable done = progress.counting(Stage.COSTS, told.size());
-    return told.parallelStream().map(c -> after(costing(c), done)).toList();
+  private List<AdviceCandidate> costing(List<AdviceCandidate> listed) {
+    Runnable done = progress.counting(Stage.COSTS, listed.size());
+    return listed.parallelStream().map(c -> after(costing(c), done)).toList();
   }
 
   /** The best of them; what cannot be among them is not inspected to the end. */
@@ -135,7 +135,7 @@ public final class AdviceSearch {
     Runnable done = progress.counting(Stage.GAINS, tried.size());
     // These are wanted whatever the others come to: worked out side by side, then looked up.
     tried.subList(0, Math.min(tried.size(), MOST_TOLD)).parallelStream()
-        .forEach(t -> t.after().amounts());
+        .forEach(t -> t.after().capacity());
     for (Tried next : tried) {
       if (best.size() < MOST_TOLD || mayComeBefore(next, best.get(MOST_TOLD - 1))) {
         candidate(next).ifPresent(best::add);
@@ -149,7 +149,7 @@ public final class AdviceSearch {
 
   /** False proves that it does not. */
   private static boolean mayComeBefore(Tried next, AdviceCandidate last) {
-    if (next.mayPutRight() || last.amounts().crew() == 0) {
+    if (next.mayPutRight() || last.capacity().crew() == 0) {
       return true;
     }
     if (last.putsRight()) {
@@ -158,7 +158,7 @@ public final class AdviceSearch {
     boolean cheaper =
         last.piece().people() > 0
             && next.ease() < AdviceOrder.ease(last.piece().deed(), last.piece().effort());
-    return next.after().mayReach(cheaper ? last.amounts().withAnyCrew() : last.amounts());
+    return next.after().mayReach(cheaper ? last.capacity().withAnyCrew() : last.capacity());
   }
 
   /** Two changes together that put right what neither does alone. */
@@ -239,7 +239,7 @@ public final class AdviceSearch {
   }
 
   private Optional<AdviceCandidate> candidate(Tried tried) {
-    Capacity now = tried.after().amounts();
+    Capacity now = tried.after().capacity();
     Recommendation then = today.recommendation();
     int people = now.people() - then.people();
     double crew = now.crew() - then.crew();

@@ -29,10 +29,10 @@ public interface InspectedBoat {
   Recommendation recommendation();
 
   /** The figures of the recommendation, without what it takes to tell why. */
-  Capacity amounts();
+  Capacity capacity();
 
   /** False proves that there are fewer adults than told, or as many and a lighter crew. */
-  boolean mayReach(Capacity told);
+  boolean mayReach(Capacity goal);
 
   List<Finding> findings();
 

@@ -21,7 +21,7 @@ import thwartwise.record.RecordEntry;
 /** The records of every boat: a folder with one folder a boat in it. */
 public record RecordArchive(Path folder) {
 
-  RecordStore shelf(String boat) {
+  RecordStore store(String boat) {
     return new RecordStore(folder.resolve(Slug.of(boat)));
   }
 
@@ -57,14 +57,14 @@ public record RecordArchive(Path folder) {
 
   /** The records of one boat, whether there are any or not. */
   public BoatRecords of(String boat) {
-    return records(shelf(boat));
+    return records(store(boat));
   }
 
-  private BoatRecords records(RecordStore shelf) {
-    BoatRecords records = shelf.records();
+  private BoatRecords records(RecordStore store) {
+    BoatRecords records = store.records();
     List<String> faults = new ArrayList<>(records.faults());
-    if (!shelf.isFilled() && list().folders().contains(shelf.name())) {
-      faults.add(PaperFault.boatGone(shelf.name()));
+    if (!store.isFilled() && list().folders().contains(store.name())) {
+      faults.add(PaperFault.boatGone(store.name()));
     }
     // Before version 3 there was no list of boats.
     if (!list().there() && records.kept().stream().anyMatch(RecordEntry::vouches)) {
@@ -80,7 +80,7 @@ public record RecordArchive(Path folder) {
    * @throws UnusableInput when nothing is kept of it
    */
   public BoatRecords boat(String typed) {
-    Path named = shelf(typed).folder();
+    Path named = store(typed).folder();
     String plain = typed.strip().toLowerCase(Locale.ROOT);
     return boats().stream()
         .filter(boat -> boat.folder().equals(plain) || named.endsWith(boat.folder()))
@@ -131,10 +131,10 @@ public record RecordArchive(Path folder) {
       return Optional.empty();
     }
     StoredInspection record = StoredInspection.of(path.get());
-    record.lying().unreadable().ifPresent(RecordArchive::refuse);
+    record.stored().unreadable().ifPresent(RecordArchive::refuse);
     OptionalInt number =
         record
-            .lying()
+            .stored()
             .link()
             .map(ChainLink::number)
             .map(OptionalInt::of)

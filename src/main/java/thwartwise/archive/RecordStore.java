@@ -63,10 +63,10 @@ record RecordStore(Path folder) {
   }
 
   private Placed placed(NewRecord wanted, ChainText before, FileTransaction files) {
-    List<StoredRecord> lying = lying();
-    ChainText list = takenIn(before, lying);
+    List<StoredRecord> stored = stored();
+    ChainText list = takenIn(before, stored);
     Optional<ChainList.Line> last = last(list.list());
-    return last.flatMap(line -> holding(line, wanted, lying))
+    return last.flatMap(line -> holding(line, wanted, stored))
         .map(same -> new Placed(same, list))
         .orElseGet(
             () ->
@@ -115,8 +115,8 @@ record RecordStore(Path folder) {
   }
 
   /** The last record, when it is this very inspection kept a moment ago. */
-  private Optional<Path> holding(ChainList.Line last, NewRecord wanted, List<StoredRecord> lying) {
-    return lying.stream()
+  private Optional<Path> holding(ChainList.Line last, NewRecord wanted, List<StoredRecord> stored) {
+    return stored.stream()
         .filter(record -> record.file().equals(last.file()) && record.hash().equals(last.hash()))
         .flatMap(record -> record.link().stream())
         .filter(link -> link.corrects().equals(wanted.corrects()))
@@ -130,15 +130,15 @@ record RecordStore(Path folder) {
    * The list, with every record in it that belongs there: those from before there were chains when
    * it is begun, and one that was kept when its line could not be written.
    */
-  private static ChainText takenIn(ChainText text, List<StoredRecord> lying) {
+  private static ChainText takenIn(ChainText text, List<StoredRecord> stored) {
     ChainList list = text.list();
-    return list.lines().isEmpty() ? begun(text, list, lying) : goneOn(text, list, lying);
+    return list.lines().isEmpty() ? begun(text, list, stored) : goneOn(text, list, stored);
   }
 
-  private static ChainText begun(ChainText text, ChainList list, List<StoredRecord> lying) {
+  private static ChainText begun(ChainText text, ChainList list, List<StoredRecord> stored) {
     ChainText begun = text;
-    List<ChainList.Line> lines = Chain.listed(lying).lines();
-    if (list.there() || lying.stream().anyMatch(record -> record.link().isPresent())) {
+    List<ChainList.Line> lines = Chain.listed(stored).lines();
+    if (list.there() || stored.stream().anyMatch(record -> record.link().isPresent())) {
       begun = begun.begunAnew(1 + lines.stream().mapToInt(ChainList.Line::number).max().orElse(0));
     }
     for (ChainList.Line line : lines) {
@@ -147,16 +147,17 @@ record RecordStore(Path folder) {
     return begun;
   }
 
-  private static ChainText goneOn(ChainText text, ChainList list, List<StoredRecord> lying) {
+  private static ChainText goneOn(ChainText text, ChainList list, List<StoredRecord> stored) {
     Optional<StoredRecord> next =
         last(list)
-            .flatMap(last -> lying.stream().filter(record -> record.isNextAfter(last)).findFirst());
+            .flatMap(
+                last -> stored.stream().filter(record -> record.isNextAfter(last)).findFirst());
     if (next.isEmpty() || !prints(next.get().file())) {
       return text;
     }
     StoredRecord record = next.get();
     ChainText longer = text.with(new ChainList.Line(record.number(), record.file(), record.hash()));
-    return goneOn(longer, longer.list(), lying);
+    return goneOn(longer, longer.list(), stored);
   }
 
   private static boolean prints(String file) {
@@ -171,8 +172,8 @@ record RecordStore(Path folder) {
     return new ChainFile(folder.resolve(ChainFile.NAME));
   }
 
-  private List<StoredRecord> lying() {
-    return shelved().map(StoredInspection::lying).toList();
+  private List<StoredRecord> stored() {
+    return shelved().map(StoredInspection::stored).toList();
   }
 
   String name() {

@@ -27,12 +27,12 @@ import thwartwise.record.StoredRecord;
 final class StoreReading {
   private final Path folder;
   private final List<StoredInspection> shelved;
-  private final List<StoredRecord> lying;
+  private final List<StoredRecord> stored;
 
   private StoreReading(Path folder, List<StoredInspection> shelved) {
     this.folder = folder;
     this.shelved = shelved;
-    this.lying = shelved.stream().map(StoredInspection::lying).toList();
+    this.stored = shelved.stream().map(StoredInspection::stored).toList();
   }
 
   static BoatRecords of(Path folder, List<StoredInspection> shelved, ChainFile chain) {
@@ -48,18 +48,18 @@ final class StoreReading {
   }
 
   private List<String> faults(ChainList list) {
-    List<String> faults = new ArrayList<>(Chain.faults(list, lying));
-    faults.addAll(PapersCheck.faults(folder, list, lying));
+    List<String> faults = new ArrayList<>(Chain.faults(list, stored));
+    faults.addAll(PapersCheck.faults(folder, list, stored));
     return faults;
   }
 
   private List<String> unreadable() {
-    return lying.stream().flatMap(record -> record.unreadable().stream()).toList();
+    return stored.stream().flatMap(record -> record.unreadable().stream()).toList();
   }
 
   private BoatRecords records(ChainList list, List<String> unreadable, List<String> faults) {
     Map<String, Integer> numbers = new HashMap<>();
-    ChainList known = list.there() ? list : Chain.listed(lying);
+    ChainList known = list.there() ? list : Chain.listed(stored);
     known.lines().forEach(line -> numbers.put(line.file(), line.number()));
     return new BoatRecords(name(), placed(numbers), unreadable, faults);
   }
@@ -78,7 +78,7 @@ final class StoreReading {
   }
 
   private static OptionalInt number(Map<String, Integer> numbers, StoredInspection record) {
-    Integer number = numbers.get(record.lying().file());
+    Integer number = numbers.get(record.stored().file());
     return number == null ? OptionalInt.empty() : OptionalInt.of(number);
   }
 
@@ -97,11 +97,11 @@ final class StoreReading {
     }
 
     /** One line for each page that was changed, is gone, or has no record that vouches for it. */
-    static List<String> faults(Path folder, ChainList list, List<StoredRecord> lying) {
+    static List<String> faults(Path folder, ChainList list, List<StoredRecord> stored) {
       PapersCheck check = new PapersCheck(folder);
-      ChainList known = list.there() ? list : Chain.listed(lying);
-      known.lines().forEach(line -> check.vouched(line, lying));
-      check.strays(known, lying);
+      ChainList known = list.there() ? list : Chain.listed(stored);
+      known.lines().forEach(line -> check.vouched(line, stored));
+      check.strays(known, stored);
       return List.copyOf(check.faults);
     }
 
@@ -109,9 +109,9 @@ final class StoreReading {
      * A record that is not as it was kept vouches for nothing, and is told by the chain. One that
      * was renamed still vouches for the pages under its old name.
      */
-    private void vouched(ChainList.Line line, List<StoredRecord> lying) {
+    private void vouched(ChainList.Line line, List<StoredRecord> stored) {
       String name = StoredInspection.bare(line.file());
-      lying.stream()
+      stored.stream()
           .filter(record -> record.fitsItself() && record.hash().equals(line.hash()))
           .findFirst()
           .flatMap(PapersCheck::papers)
@@ -133,11 +133,11 @@ final class StoreReading {
     }
 
     /** Pages of a record that is lost or cannot be read are not told one by one. */
-    private void strays(ChainList list, List<StoredRecord> lying) {
+    private void strays(ChainList list, List<StoredRecord> stored) {
       Set<String> known = new HashSet<>();
       list.lines().forEach(line -> known.add(StoredInspection.bare(line.file())));
       Map<String, List<PaperHash>> vouching = new HashMap<>();
-      for (StoredRecord record : lying) {
+      for (StoredRecord record : stored) {
         String name = StoredInspection.bare(record.file());
         known.add(name);
         papers(record).ifPresent(papers -> vouching.put(name, papers));

@@ -13,7 +13,7 @@ import thwartwise.record.RecordEntry;
 import thwartwise.record.StoredRecord;
 
 /** A record file as it lies on its shelf, and the inspection in it when it can be read. */
-record StoredInspection(StoredRecord lying, Optional<InspectionRecord> inspection) {
+record StoredInspection(StoredRecord stored, Optional<InspectionRecord> inspection) {
   static final String ENDING = ".json";
 
   static StoredInspection of(Path file) {
@@ -71,7 +71,7 @@ record StoredInspection(StoredRecord lying, Optional<InspectionRecord> inspectio
    * @param folder name of the folder it lies in; blank for a file by itself
    */
   Optional<RecordEntry> kept(String folder, OptionalInt number) {
-    String name = bare(lying.file());
+    String name = bare(stored.file());
     String called = number.isPresent() ? Integer.toString(number.getAsInt()) : name;
     return inspection.map(
         read ->
@@ -79,12 +79,12 @@ record StoredInspection(StoredRecord lying, Optional<InspectionRecord> inspectio
                 folder.isEmpty() ? name : folder + "/" + called,
                 name,
                 number,
-                lying.hash(),
+                stored.hash(),
                 // A record of the newer format that lost the line of its hash was changed too.
-                lying.fitsItself() && lying.link().isPresent() == lying.stated().isPresent(),
-                lying.link().isPresent(),
-                lying.link().flatMap(ChainLink::papers).isPresent(),
-                lying.link().flatMap(ChainLink::corrects),
+                stored.fitsItself() && stored.link().isPresent() == stored.stated().isPresent(),
+                stored.link().isPresent(),
+                stored.link().flatMap(ChainLink::papers).isPresent(),
+                stored.link().flatMap(ChainLink::corrects),
                 read));
   }
 

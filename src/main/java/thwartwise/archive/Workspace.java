@@ -69,7 +69,7 @@ public record Workspace(Path folder) {
   public SavedRecord keep(NewRecord wanted) {
     String boat = wanted.inspection().boat().name();
     return records()
-        .shelf(boat)
+        .store(boat)
         .add(
             wanted,
             wanted.withBoat() ? Optional.of(boatPath(boat)) : Optional.empty(),

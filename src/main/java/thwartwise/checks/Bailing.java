@@ -35,12 +35,12 @@ public record Bailing(RuleSet rules) implements Check {
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
     List<LoadedBoat> ways = oneInIt(boat);
-    LoadedBoat beside = ways.get(0);
+    LoadedBoat empty = ways.get(0);
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     double loss = boat.allowance().freeboardLoss();
     OptionalDouble out =
         SteadyRest.least(
-            poses, p -> Freeboard.least(beside.model().edges(), p.plane()).height() - loss);
+            poses, p -> Freeboard.least(empty.model().edges(), p.plane()).height() - loss);
     Limit limit = rules.limit("bailing-freeboard");
     CheckReading rail =
         new CheckReading(
@@ -48,9 +48,9 @@ public record Bailing(RuleSet rules) implements Check {
             Margin.atLeast(limit.value(), out, Unit.METRE),
             poses.assessed(),
             limit.cited(),
-            beside.loadCase(),
+            empty.loadCase(),
             SteadyRest.words(poses));
-    CheckReading minutes = minutes(beside, poses);
+    CheckReading minutes = minutes(empty, poses);
     if (!(out.orElse(-1) > 0)) {
       return List.of(rail, minutes.without(out.isEmpty() ? SteadyRest.words(poses) : UNDER));
     }
@@ -71,16 +71,16 @@ public record Bailing(RuleSet rules) implements Check {
         .toList();
   }
 
-  private CheckReading minutes(LoadedBoat beside, Equilibria poses) {
+  private CheckReading minutes(LoadedBoat empty, Equilibria poses) {
     double litres =
         1000
             * poses.reached().stream()
-                .mapToDouble(p -> SwampedWater.inside(beside.looseWater(), Bay.WHOLE, p))
+                .mapToDouble(p -> SwampedWater.inside(empty.looseWater(), Bay.WHOLE, p))
                 .max()
                 .orElse(0);
-    UnitFormat units = beside.units();
+    UnitFormat units = empty.units();
     Limit limit = rules.limit("bailing-minutes");
-    Optional<Double> bailer = beside.model().boat().bailer();
+    Optional<Double> bailer = empty.model().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
     double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
     return new CheckReading(
@@ -88,7 +88,7 @@ public record Bailing(RuleSet rules) implements Check {
         Margin.atMost(60 * limit.value(), OptionalDouble.of(60 * litres / aMinute), Unit.MINUTE),
         true,
         limit.cited(),
-        beside.loadCase(),
+        empty.loadCase(),
         String.format(
             Locale.ROOT,
             "%s with a bailer of %s%s, %.0f strokes a minute each %.0f %% full",

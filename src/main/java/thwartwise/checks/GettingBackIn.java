@@ -18,17 +18,17 @@ public record GettingBackIn(RuleSet rules) implements Check {
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
     double adult = rules.value("design-person");
-    LoadedBoat beside = boat.empty(Act.OTHERS_IN_THE_WATER);
+    LoadedBoat empty = boat.empty(Act.OTHERS_IN_THE_WATER);
     return Stream.of(
             reading(
                 CheckId.GETTING_BACK_IN_OVER_THE_SIDE,
-                PeopleMoves.climbingInOverTheSide(beside, adult)),
+                PeopleMoves.climbingInOverTheSide(empty, adult)),
             reading(
                 CheckId.GETTING_BACK_IN_OVER_THE_STERN,
-                PeopleMoves.climbingInOverTheStern(beside, adult)),
+                PeopleMoves.climbingInOverTheStern(empty, adult)),
             reading(
                 CheckId.GETTING_BACK_IN_OVER_THE_BOW,
-                PeopleMoves.climbingInOverTheBow(beside, adult)))
+                PeopleMoves.climbingInOverTheBow(empty, adult)))
         .toList();
   }
 

@@ -31,8 +31,9 @@ public record Kneeling(RuleSet rules) implements Check {
     List<CheckReading> kneeling = heeled.readings(CheckId.KNEELING, ways);
     List<CheckReading> readings = new ArrayList<>();
     for (int i = 0; i < kneeling.size(); i++) {
-      String beside = figures.get(i);
-      readings.add(kneeling.get(i).noted(n -> n.isBlank() ? beside : n + "; " + beside));
+      String seatedFigure = figures.get(i);
+      readings.add(
+          kneeling.get(i).noted(n -> n.isBlank() ? seatedFigure : n + "; " + seatedFigure));
     }
     return readings;
   }

@@ -24,8 +24,8 @@ public record TurningBack(RuleSet rules) implements Check {
 
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
-    LoadedBoat beside = boat.empty(Act.NOBODY_UNDER_IT);
-    CapsizedBoat capsized = CapsizedBoat.of(beside.swamped(List.of()));
+    LoadedBoat empty = boat.empty(Act.NOBODY_UNDER_IT);
+    CapsizedBoat capsized = CapsizedBoat.of(empty.swamped(List.of()));
     double lightest =
         boat.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
     return List.of(
@@ -33,14 +33,14 @@ public record TurningBack(RuleSet rules) implements Check {
             Measure.EFFORT,
             "righting-share",
             "at the rail, half in the water",
-            beside,
+            empty,
             capsized,
             lightest),
         reading(
             Measure.EFFORT_WITH_A_LINE,
             "righting-line-share",
             "standing on the edge of the upturned bottom, leaning out on a line",
-            beside,
+            empty,
             capsized,
             lightest));
   }
@@ -49,18 +49,18 @@ public record TurningBack(RuleSet rules) implements Check {
       Measure measure,
       String limit,
       String how,
-      LoadedBoat beside,
+      LoadedBoat empty,
       CapsizedBoat capsized,
       double lightest) {
     Limit share = rules.limit(limit);
-    double lever = share.value() * beside.model().form().beam() / 2;
+    double lever = share.value() * empty.model().form().beam() / 2;
     return new CheckReading(
         CheckQuestion.of(CheckId.TURNING_BACK, measure),
         Margin.atMost(lightest * Gravity.STANDARD * lever, capsized.effort(), Unit.NEWTON_METRE),
         capsized.assessed(),
         share.cited(),
-        beside.loadCase(),
-        note(capsized, lightest, how, beside.units()));
+        empty.loadCase(),
+        note(capsized, lightest, how, empty.units()));
   }
 
   private static String note(CapsizedBoat capsized, double lightest, String how, UnitFormat units) {

@@ -119,13 +119,13 @@ public final class AppliedRules {
   }
 
   /** The figures of the recommendation alone; nothing where nothing is recommended. */
-  public Capacity amounts(Limits limits) {
+  public Capacity capacity(Limits limits) {
     if (!nothingBecause().isEmpty()) {
       return Capacity.NOTHING;
     }
-    Capacity answer = limits.amounts();
+    Capacity answer = limits.capacity();
     for (Limits other : laxerLimits.get()) {
-      answer = answer.notAbove(other.amounts());
+      answer = answer.notAbove(other.capacity());
     }
     return answer;
   }

@@ -26,16 +26,16 @@ public final class AssignmentSearch {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
   private static final int HANDFUL = 4;
 
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final List<Place> places;
   private final List<Boolean> orders;
   private final Map<List<NamedPerson.Range>, Optional<Assignment>> found =
       new ConcurrentHashMap<>();
 
-  AssignmentSearch(CrewAssessment judge) {
-    this.judge = judge;
-    this.places = judge.model().boat().places();
-    boolean one = judge.model().isSymmetric() && places.stream().noneMatch(Place::hasLength);
+  AssignmentSearch(CrewAssessment assessment) {
+    this.assessment = assessment;
+    this.places = assessment.model().boat().places();
+    boolean one = assessment.model().isSymmetric() && places.stream().noneMatch(Place::hasLength);
     this.orders = one ? List.of(false) : List.of(false, true);
   }
 
@@ -57,27 +57,27 @@ public final class AssignmentSearch {
     for (List<Double> masses : MassMixtures.of(members)) {
       for (boolean heavyLast : apart ? List.of(false) : orders) {
         for (Packing packing : packings) {
-          ways.add(assignment.bodies(judge.model(), masses, heavyLast, packing));
+          ways.add(assignment.bodies(assessment.model(), masses, heavyLast, packing));
         }
       }
     }
-    return ways.stream().map(bodies -> LoadedBoat.of(judge.model(), bodies)).toList();
+    return ways.stream().map(bodies -> LoadedBoat.of(assessment.model(), bodies)).toList();
   }
 
   boolean meets(List<NamedPerson> members, Assignment assignment) {
-    return loadedBoats(members, assignment).stream().allMatch(judge::meets);
+    return loadedBoats(members, assignment).stream().allMatch(assessment::meets);
   }
 
   /** False proves that they find no seating, without trying one. */
   boolean mayBeLifted(List<NamedPerson> members) {
     return MassMixtures.of(members).stream()
-        .allMatch(masses -> judge.mayBeLifted(anywhere(masses)));
+        .allMatch(masses -> assessment.mayBeLifted(anywhere(masses)));
   }
 
   private List<Body> anywhere(List<Double> masses) {
     return places.isEmpty()
         ? List.of()
-        : Seating.seated(judge.model(), places.get(0), masses, Packing.SPREAD, 0);
+        : Seating.seated(assessment.model(), places.get(0), masses, Packing.SPREAD, 0);
   }
 
   /** Some seating in which they meet everything; which one is of no account. */
@@ -147,7 +147,7 @@ public final class AssignmentSearch {
 
   /** Those first whose weight lies nearest the middle of the boat: they are the likeliest to do. */
   private List<Assignment> middlingFirst(List<NamedPerson> members) {
-    HullForm form = judge.model().form();
+    HullForm form = assessment.model().form();
     double middle = form.outside().extent(AHEAD).middle();
     Map<Assignment, Double> off = new HashMap<>();
     List<Assignment> ways = new ArrayList<>(Assignment.of(members, places));
@@ -167,7 +167,7 @@ public final class AssignmentSearch {
       List<NamedPerson> members, Assignment assignment, int number, DoubleAccumulator most) {
     double least = Double.POSITIVE_INFINITY;
     for (LoadedBoat loadedBoat : loadedBoats(members, assignment)) {
-      least = Math.min(least, judge.leastMargin(loadedBoat, most.get()));
+      least = Math.min(least, assessment.leastMargin(loadedBoat, most.get()));
       if (least < most.get()) {
         return new Rated(assignment, number, Double.NEGATIVE_INFINITY);
       }
@@ -181,12 +181,15 @@ public final class AssignmentSearch {
     if (!mayBeLifted(members)) {
       return Assignment.of(members, places).stream()
           .findFirst()
-          .map(a -> new BrokenChecks(judge.notLifted(loadedBoats(members, a)), judge.units()));
+          .map(
+              a ->
+                  new BrokenChecks(
+                      assessment.notLifted(loadedBoats(members, a)), assessment.units()));
     }
     int fewest = Integer.MAX_VALUE;
     Optional<Assignment> least = Optional.empty();
     for (Assignment assignment : Assignment.of(members, places)) {
-      int breached = judge.breached(loadedBoats(members, assignment), fewest);
+      int breached = assessment.breached(loadedBoats(members, assignment), fewest);
       if (breached > 0 && breached < fewest) {
         fewest = breached;
         least = Optional.of(assignment);
@@ -195,6 +198,7 @@ public final class AssignmentSearch {
         break;
       }
     }
-    return least.map(a -> new BrokenChecks(judge.notMet(loadedBoats(members, a)), judge.units()));
+    return least.map(
+        a -> new BrokenChecks(assessment.notMet(loadedBoats(members, a)), assessment.units()));
   }
 }

@@ -16,18 +16,18 @@ import thwartwise.measure.UnitFormat;
 public record BrokenChecks(List<Breach> breaches, UnitFormat units) {
 
   /** Empty when the boat has no seats for so many, or when every seating meets everything. */
-  static Optional<BrokenChecks> of(CrewAssessment judge, int people, double mass) {
+  static Optional<BrokenChecks> of(CrewAssessment assessment, int people, double mass) {
     Optional<Seating> least = Optional.empty();
     int fewest = Integer.MAX_VALUE;
-    for (Seating seating : Seating.of(people, judge.model().boat().places())) {
+    for (Seating seating : Seating.of(people, assessment.model().boat().places())) {
       // One that breaks as many comes after the first that does; none breaks fewer than one.
-      int breached = fewest > 1 ? judge.breached(seating, mass, fewest) : 0;
+      int breached = fewest > 1 ? assessment.breached(seating, mass, fewest) : 0;
       if (breached > 0 && breached < fewest) {
         fewest = breached;
         least = Optional.of(seating);
       }
     }
-    return least.map(s -> new BrokenChecks(judge.notMet(s, mass), judge.units()));
+    return least.map(s -> new BrokenChecks(assessment.notMet(s, mass), assessment.units()));
   }
 
   CheckQuestion first() {

@@ -18,7 +18,7 @@ import thwartwise.rules.RuleSet;
 public final class CapacitySearch {
   private static final double NUMERIC = 1e-6;
 
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final CrewSearch search;
   private final FormulaCaps caps;
   private final RuleSet rules;
@@ -26,14 +26,14 @@ public final class CapacitySearch {
   private final double heaviest;
   private final List<Place> places;
 
-  CapacitySearch(CrewAssessment judge, CrewSearch search, FormulaCaps caps, RuleSet rules) {
-    this.judge = judge;
+  CapacitySearch(CrewAssessment assessment, CrewSearch search, FormulaCaps caps, RuleSet rules) {
+    this.assessment = assessment;
     this.search = search;
     this.caps = caps;
     this.rules = rules;
     this.design = rules.value("design-person");
     this.heaviest = rules.value("heaviest-person");
-    this.places = judge.model().boat().places();
+    this.places = assessment.model().boat().places();
   }
 
   /**
@@ -109,8 +109,8 @@ public final class CapacitySearch {
 
   private boolean mayLoadExceed(double mass, int people, int adults) {
     if (people <= adults) {
-      int besides = more(mass, people * design);
-      return mayLeave(people, besides, s -> mayLeave(s, design, besides));
+      int extra = more(mass, people * design);
+      return mayLeave(people, extra, s -> mayLeave(s, design, extra));
     }
     OptionalDouble each = mostEach(people, mass, adults);
     return each.isPresent() && mayLoadExceed(mass, people, adults, each.getAsDouble());
@@ -119,8 +119,8 @@ public final class CapacitySearch {
   // Besides more people there is never room for more than besides fewer of them: adults are asked
   // first, everybody heavy alone.
   private boolean mayLoadExceed(double mass, int people, int adults, double most) {
-    int besides = more(mass, people * most);
-    if (!mayLeave(adults, besides, s -> allHeavyLeave(s, design, besides))) {
+    int extra = more(mass, people * most);
+    if (!mayLeave(adults, extra, s -> allHeavyLeave(s, design, extra))) {
       return false;
     }
     double each = Math.min(search.eachUpTo(people), caps.room() / people);
@@ -159,17 +159,18 @@ public final class CapacitySearch {
 
   /** One spot that does not carry so much proves that a seating leaves less. */
   boolean mayLeave(Seating seating, double heavy, int mass) {
-    return allHeavyLeave(seating, heavy, mass) && mayLeave(judge.loadedBoats(seating, heavy), mass);
+    return allHeavyLeave(seating, heavy, mass)
+        && mayLeave(assessment.loadedBoats(seating, heavy), mass);
   }
 
   /** The same of everybody heavy: mostly they decide. */
   private boolean allHeavyLeave(Seating seating, double heavy, int mass) {
-    return mayLeave(judge.loadedBoats(seating, heavy).subList(0, 1), mass);
+    return mayLeave(assessment.loadedBoats(seating, heavy).subList(0, 1), mass);
   }
 
   private boolean mayLeave(List<LoadedBoat> loadedBoats, int mass) {
-    return LoadSearch.spots(judge.model()).stream()
+    return LoadSearch.spots(assessment.model()).stream()
         .map(at -> new Loading.Weight(mass, at))
-        .allMatch(weight -> loadedBoats.stream().allMatch(t -> judge.meets(t.with(weight))));
+        .allMatch(weight -> loadedBoats.stream().allMatch(t -> assessment.meets(t.with(weight))));
   }
 }

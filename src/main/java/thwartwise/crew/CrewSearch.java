@@ -21,7 +21,7 @@ public final class CrewSearch {
   /** Masses are told apart to this, so that many people's are good to a kilogram, kg. */
   static final double FINE = 0.1;
 
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final double design;
   private final double lightest;
   private final double heaviest;
@@ -31,13 +31,13 @@ public final class CrewSearch {
   private final Supplier<Integer> adults = Lazy.of(this::countAdults);
   private final Map<Integer, Double> each = new ConcurrentHashMap<>();
 
-  public CrewSearch(CrewAssessment judge, RuleSet rules) {
-    this.judge = judge;
+  public CrewSearch(CrewAssessment assessment, RuleSet rules) {
+    this.assessment = assessment;
     this.design = rules.value("design-person");
     this.lightest = rules.value("lightest-person");
     this.heaviest = rules.value("heaviest-person");
-    this.places = judge.model().boat().places();
-    this.ways = SeatingCount.of(judge.model());
+    this.places = assessment.model().boat().places();
+    this.ways = SeatingCount.of(assessment.model());
   }
 
   /** Every seating of nobody up to so many people that is allowed at a mass. */
@@ -60,15 +60,15 @@ public final class CrewSearch {
 
   /** The empty boat must meet everything first. */
   boolean emptyBoatMeets() {
-    return judge.meetsAll(nobody(), 0);
+    return assessment.meetsAll(nobody(), 0);
   }
 
   public int staysUpWith() {
-    return most(s -> judge.staysUp(s, design));
+    return most(s -> assessment.staysUp(s, design));
   }
 
   public int holdsUpWhenSwamped() {
-    return most(s -> judge.heldUp(s, design));
+    return most(s -> assessment.heldUp(s, design));
   }
 
   /** Adults of the design mass, for whom fewer of them find seats too. */
@@ -116,7 +116,7 @@ public final class CrewSearch {
   List<List<String>> excluded(int people, double mass) {
     List<List<String>> excluded = new ArrayList<>();
     for (int n = 1; n <= people; n++) {
-      below(n, mass).forEach(s -> excluded.add(s.places(judge.model())));
+      below(n, mass).forEach(s -> excluded.add(s.places(assessment.model())));
     }
     return excluded;
   }
@@ -206,6 +206,6 @@ public final class CrewSearch {
 
   private SeatingWalk walk(Seating seating) {
     return walks.computeIfAbsent(
-        seating, s -> new SeatingWalk(judge, s, lightest, heaviest, design));
+        seating, s -> new SeatingWalk(assessment, s, lightest, heaviest, design));
   }
 }

@@ -29,16 +29,16 @@ public final class CrewSeating {
   static final String OWN_LIMIT = "the load limit";
 
   private final AssignmentSearch search;
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final List<Place> places;
   private final FormulaCaps caps;
   private final Map<List<NamedPerson.Range>, Boolean> known = new ConcurrentHashMap<>();
 
-  private CrewSeating(CrewAssessment judge, FormulaCaps caps) {
-    this.judge = judge;
+  private CrewSeating(CrewAssessment assessment, FormulaCaps caps) {
+    this.assessment = assessment;
     this.caps = caps;
-    this.search = new AssignmentSearch(judge);
-    this.places = judge.model().boat().places();
+    this.search = new AssignmentSearch(assessment);
+    this.places = assessment.model().boat().places();
   }
 
   /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
@@ -68,15 +68,15 @@ public final class CrewSeating {
       return CrewAnswer.nobody(members, List.of(tooMany));
     }
     RuleSet rules = applied.inForce();
-    CrewAssessment judge = new CrewAssessment(model, rules);
-    Limits limits = new Limits(judge, rules, applied.caps());
+    CrewAssessment assessment = new CrewAssessment(model, rules);
+    Limits limits = new Limits(assessment, rules, applied.caps());
     List<String> nobody = limits.nobodyBecause();
     if (!nobody.isEmpty()) {
       return CrewAnswer.nobody(members, nobody);
     }
     FormulaCaps caps = new FormulaCaps(applied.caps(), model.boat().kitMass());
-    FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.amounts(limits).load()) : caps;
-    return new CrewSeating(judge, all).answer(List.copyOf(members));
+    FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.capacity(limits).load()) : caps;
+    return new CrewSeating(assessment, all).answer(List.copyOf(members));
   }
 
   private CrewAnswer answer(List<NamedPerson> members) {
@@ -92,7 +92,7 @@ public final class CrewSeating {
         ashore,
         stops.isEmpty() ? "" : stops.get(0),
         stops,
-        judge.margins(going.isEmpty() ? List.of() : search.loadedBoats(going, seats)),
+        assessment.margins(going.isEmpty() ? List.of() : search.loadedBoats(going, seats)),
         notAlone(going),
         moves(going, seats));
   }
@@ -145,7 +145,7 @@ public final class CrewSeating {
     }
     boolean may =
         crew.isEmpty()
-            ? judge.meetsAll(Seating.of(0, places).get(0), 0)
+            ? assessment.meetsAll(Seating.of(0, places).get(0), 0)
             : isWithinRules(crew)
                 && search.mayBeLifted(crew)
                 && IntStream.range(0, crew.size()).allMatch(i -> mayGo(without(crew, i)))
@@ -209,7 +209,7 @@ public final class CrewSeating {
   }
 
   private String kilograms(double mass, Side side) {
-    UnitFormat units = new UnitFormat(judge.model().boat().units());
+    UnitFormat units = new UnitFormat(assessment.model().boat().units());
     return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
   }
 

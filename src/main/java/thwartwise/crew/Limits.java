@@ -27,19 +27,19 @@ public final class Limits {
   private final FormulaCaps caps;
   private final CrewSearch search;
   private final CapacitySearch capacity;
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final double design;
   private final Supplier<List<Row>> rows = Lazy.of(this::allRows);
   private final Supplier<List<Besides>> besides = Lazy.of(this::allBesides);
 
-  public Limits(CrewAssessment judge, RuleSet rules, List<CapacityFigure> figures) {
-    this.judge = judge;
-    this.model = judge.model();
+  public Limits(CrewAssessment assessment, RuleSet rules, List<CapacityFigure> figures) {
+    this.assessment = assessment;
+    this.model = assessment.model();
     this.rules = rules;
     this.figures = figures;
     this.caps = new FormulaCaps(figures, model.boat().kitMass());
-    this.search = new CrewSearch(judge, rules);
-    this.capacity = new CapacitySearch(judge, search, caps, rules);
+    this.search = new CrewSearch(assessment, rules);
+    this.capacity = new CapacitySearch(assessment, search, caps, rules);
     this.design = rules.value("design-person");
   }
 
@@ -78,11 +78,11 @@ public final class Limits {
     int people = people();
     Crew crew = crew(people);
     boolean withheld = !outside.isEmpty() || crew.people() == 0;
-    Capacity told = amounts(people, !withheld);
+    Capacity goal = capacity(people, !withheld);
     return new Recommendation(
-        told.people(),
-        told.crew(),
-        told.load(),
+        goal.people(),
+        goal.crew(),
+        goal.load(),
         withheld ? 0 : extra(crew),
         design,
         search.staysUpWith(),
@@ -99,41 +99,41 @@ public final class Limits {
   }
 
   /** The figures of the recommendation alone, which cost a part of the work. */
-  public Capacity amounts() {
+  public Capacity capacity() {
     int people = people();
     if (people > 0) {
       double crew = capacity.greatestMass(people);
       if (!capacity.mayLoadExceed(crew, people)) {
-        return amounts(people, crew, load(crew));
+        return capacity(people, crew, load(crew));
       }
     }
-    return amounts(people, people > 0 || crew(0).people() > 0);
+    return capacity(people, people > 0 || crew(0).people() > 0);
   }
 
   /** False proves that there are fewer adults, or as many and a lighter crew. */
-  boolean mayReach(Capacity told) {
-    return told.crew() == 0
-        || mayReachAtOnce(told)
-            && (people() > told.people()
-                || people() == told.people() && capacity.comesTo(told.crew(), told.people()));
+  boolean mayReach(Capacity goal) {
+    return goal.crew() == 0
+        || mayReachAtOnce(goal)
+            && (people() > goal.people()
+                || people() == goal.people() && capacity.comesTo(goal.crew(), goal.people()));
   }
 
   /** The same by a quick look. */
-  private boolean mayReachAtOnce(Capacity told) {
-    return search.mayCarry(told.people() + 1, design)
+  private boolean mayReachAtOnce(Capacity goal) {
+    return search.mayCarry(goal.people() + 1, design)
         || IntStream.rangeClosed(1, search.room())
-            .anyMatch(n -> search.mayCarry(n, told.crew() / n));
+            .anyMatch(n -> search.mayCarry(n, goal.crew() / n));
   }
 
   private double greatestMass() {
     return rows.get().stream().mapToDouble(Row::mass).max().orElseThrow();
   }
 
-  private Capacity amounts(int people, boolean anybody) {
-    return anybody ? amounts(people, greatestMass(), load()) : Capacity.NOTHING;
+  private Capacity capacity(int people, boolean anybody) {
+    return anybody ? capacity(people, greatestMass(), load()) : Capacity.NOTHING;
   }
 
-  private Capacity amounts(int people, double crew, double load) {
+  private Capacity capacity(int people, double crew, double load) {
     double room = Math.max(0, load - model.boat().kitMass());
     return new Capacity(people, Math.floor(Math.min(crew, room)), load, room);
   }
@@ -169,8 +169,10 @@ public final class Limits {
 
   private List<QuestionMargin> margins(Crew crew) {
     List<LoadedBoat> loadedBoats =
-        crew.seatings().stream().flatMap(s -> judge.loadedBoats(s, crew.each()).stream()).toList();
-    return judge.margins(loadedBoats).stream()
+        crew.seatings().stream()
+            .flatMap(s -> assessment.loadedBoats(s, crew.each()).stream())
+            .toList();
+    return assessment.margins(loadedBoats).stream()
         .sorted(Comparator.comparingDouble(m -> m.margin().share()))
         .toList();
   }
@@ -230,7 +232,7 @@ public final class Limits {
   private List<Besides> allBesides() {
     List<Besides> all = new ArrayList<>();
     Seating nobody = Seating.of(0, model.boat().places()).get(0);
-    all.add(new Besides(new LoadSearch(judge, List.of(nobody), 0).extra(), nobody));
+    all.add(new Besides(new LoadSearch(assessment, List.of(nobody), 0).extra(), nobody));
     for (Row row : rows.get()) {
       double heavy = Math.min(Math.floor(search.eachUpTo(row.people())), design);
       all.add(besides(row.people(), heavy, all.get(row.people() - 1)));
@@ -244,7 +246,7 @@ public final class Limits {
     boolean first = true;
     for (Seating seating : search.allowed(people, heavy)) {
       if (first || best.mass() < most && capacity.mayLeave(seating, heavy, best.mass() + 1)) {
-        int mass = new LoadSearch(judge, List.of(seating), heavy).extra(most);
+        int mass = new LoadSearch(assessment, List.of(seating), heavy).extra(most);
         best = first || mass > best.mass() ? new Besides(mass, seating) : best;
         first = false;
       }
@@ -298,7 +300,8 @@ public final class Limits {
 
   /** What one more breaks; where so many could sit, what fewer of that mass do. */
   private Optional<BrokenChecks> next(int people, double mass) {
-    return BrokenChecks.of(judge, people + 1, mass).or(() -> BrokenChecks.of(judge, people, mass));
+    return BrokenChecks.of(assessment, people + 1, mass)
+        .or(() -> BrokenChecks.of(assessment, people, mass));
   }
 
   private List<String> nextPersonBreaks(int people) {
@@ -312,14 +315,14 @@ public final class Limits {
   }
 
   private String kilograms(double mass, Side side) {
-    UnitFormat units = judge.units();
+    UnitFormat units = assessment.units();
     return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
   }
 
   private List<String> reasons(int people, Crew crew, List<String> outside) {
     List<String> reasons = new ArrayList<>(outside);
     if (!search.emptyBoatMeets()) {
-      BrokenChecks.of(judge, 0, 0)
+      BrokenChecks.of(assessment, 0, 0)
           .ifPresent(
               b -> b.words().forEach(w -> reasons.add("the empty boat already falls short; " + w)));
     } else if (people == 0 && crew.people() == 1) {

@@ -26,13 +26,13 @@ import thwartwise.geometry.Vector3;
 public final class LoadSearch {
   static final int MOST = 300;
 
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final List<Seating> seatings;
   private final double each;
 
   /** For these seatings, nobody heavier than {@code each}. */
-  LoadSearch(CrewAssessment judge, List<Seating> seatings, double each) {
-    this.judge = judge;
+  LoadSearch(CrewAssessment assessment, List<Seating> seatings, double each) {
+    this.assessment = assessment;
     this.seatings = seatings;
     this.each = each;
   }
@@ -47,9 +47,9 @@ public final class LoadSearch {
 
   /** The same, not more than so much. */
   int extra(int most) {
-    List<Vector3> spots = spots(judge.model());
+    List<Vector3> spots = spots(assessment.model());
     int least = most;
-    for (Check check : judge.soonest()) {
+    for (Check check : assessment.soonest()) {
       for (Start start : starts(check)) {
         least = least(start, check.byVolumesAlone() ? spots.subList(0, 1) : spots, least);
       }
@@ -59,9 +59,12 @@ public final class LoadSearch {
 
   private List<Start> starts(Check check) {
     return seatings.parallelStream()
-        .flatMap(seating -> judge.loadedBoats(seating, each).stream())
-        .flatMap(boat -> judge.allowances().stream().map(a -> judge.asked(boat, a, List.of(check))))
-        .map(asked -> new Start(asked, judge.headroom(asked)))
+        .flatMap(seating -> assessment.loadedBoats(seating, each).stream())
+        .flatMap(
+            boat ->
+                assessment.allowances().stream()
+                    .map(a -> assessment.asked(boat, a, List.of(check))))
+        .map(asked -> new Start(asked, assessment.headroom(asked)))
         .toList();
   }
 
@@ -99,7 +102,7 @@ public final class LoadSearch {
     int at = 0;
     while (headroom.isMet() && at < end) {
       int next = at + (int) Math.max(1, Math.min(end - at, headroom.mass()));
-      headroom = judge.headroom(start.asked.with(weight(spot, next)));
+      headroom = assessment.headroom(start.asked.with(weight(spot, next)));
       at = headroom.isMet() ? next : lastMet(start, spot, at, next);
     }
     return at;
@@ -111,7 +114,7 @@ public final class LoadSearch {
             meets,
             fails,
             1,
-            mass -> judge.headroom(start.asked.with(weight(spot, (int) mass))).isMet());
+            mass -> assessment.headroom(start.asked.with(weight(spot, (int) mass))).isMet());
   }
 
   private static Loading.Weight weight(Vector3 at, int mass) {

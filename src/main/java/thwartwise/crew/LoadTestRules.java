@@ -42,9 +42,9 @@ public final class LoadTestRules {
    * and in the best one of each number, since one poor seat says little of a boat whose crew sits
    * well.
    */
-  private static List<FormulaResult> offsetLoad(RatedBoat boat, Parameters told) {
-    double each = told.number("each");
-    double most = heel(told.number("heel-base"), boat.length());
+  private static List<FormulaResult> offsetLoad(RatedBoat boat, Parameters values) {
+    double each = values.number("each");
+    double most = heel(values.number("heel-base"), boat.length());
     int people = most(boat.room(), n -> staysUp(boat.model(), n, each, most));
     int best = most(boat.room(), n -> mayStayUp(boat.model(), n, each, most));
     String and =
@@ -64,9 +64,9 @@ public final class LoadTestRules {
   }
 
   /** A weight under water over the side, a third of the length from each end in turn. */
-  private static List<FormulaResult> swampedWeight(RatedBoat boat, Parameters told) {
-    double each = told.number("each");
-    double least = told.number("least");
+  private static List<FormulaResult> swampedWeight(RatedBoat boat, Parameters values) {
+    double each = values.number("each");
+    double least = values.number("least");
     int people = most(boat.room(), n -> staysUpright(boat, Math.max(least, n * each)));
     return List.of(
         FormulaResult.heads("swamped with a weight over the side", people)

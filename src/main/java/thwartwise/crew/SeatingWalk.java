@@ -18,7 +18,7 @@ import thwartwise.loadcase.Allowance;
  * people included. Each mixture is walked up by itself, and none farther than the others let it.
  */
 public final class SeatingWalk {
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final Seating seating;
   private final double lightest;
   private final double heaviest;
@@ -37,15 +37,19 @@ public final class SeatingWalk {
   private final Map<Double, Double> answers = new ConcurrentHashMap<>();
 
   SeatingWalk(
-      CrewAssessment judge, Seating seating, double lightest, double heaviest, double landmark) {
-    this.judge = judge;
+      CrewAssessment assessment,
+      Seating seating,
+      double lightest,
+      double heaviest,
+      double landmark) {
+    this.assessment = assessment;
     this.seating = seating;
     this.lightest = lightest;
     this.heaviest = heaviest;
     this.landmark = landmark;
     for (Packing packing : packings()) {
-      for (Allowance taken : judge.allowances()) {
-        judge.parts().forEach(checks -> add(packing, taken, checks));
+      for (Allowance taken : assessment.allowances()) {
+        assessment.parts().forEach(checks -> add(packing, taken, checks));
       }
     }
   }
@@ -55,8 +59,8 @@ public final class SeatingWalk {
     List<List<Body>> seen = new ArrayList<>();
     List<Packing> packings = new ArrayList<>();
     List<Double> masses = Collections.nCopies(seating.people(), lightest);
-    for (Packing packing : seating.packings(judge.model().boat().places())) {
-      List<Body> bodies = seating.bodies(judge.model(), masses, packing);
+    for (Packing packing : seating.packings(assessment.model().boat().places())) {
+      List<Body> bodies = seating.bodies(assessment.model(), masses, packing);
       if (!seen.contains(bodies)) {
         seen.add(bodies);
         packings.add(packing);
@@ -66,7 +70,7 @@ public final class SeatingWalk {
   }
 
   private void add(Packing packing, Allowance taken, List<Check> checks) {
-    List<List<Double>> mixtures = judge.growing(seating);
+    List<List<Double>> mixtures = assessment.growing(seating);
     Supplier<Headroom> atLightest =
         Lazy.of(() -> headroom(mixtures.get(0), lightest, packing, taken, checks));
     for (List<Double> mixture : mixtures) {
@@ -89,7 +93,8 @@ public final class SeatingWalk {
   private Headroom headroom(
       List<Double> mixture, double mass, Packing packing, Allowance taken, List<Check> checks) {
     List<Double> masses = CrewMasses.masses(mixture, lightest, mass);
-    return judge.headroom(judge.asked(judge.loadedBoat(seating, masses, packing), taken, checks));
+    return assessment.headroom(
+        assessment.asked(assessment.loadedBoat(seating, masses, packing), taken, checks));
   }
 
   /** Whether everybody may weigh so much. */

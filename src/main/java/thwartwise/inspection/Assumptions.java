@@ -117,46 +117,46 @@ final class Assumptions {
   /** What the pulls on the boat are reckoned from. */
   private static String forces(RuleSet rules, UnitFormat units) {
     return "Pulls are reckoned from "
-        + told(
+        + format(
             rules,
             "a current of %s",
             "current",
             own("%.1f m/s", units, v -> units.speed(v, Side.UP)))
-        + told(
+        + format(
             rules, ", a wind of %s", "wind", own("%.1f m/s", units, v -> units.speed(v, Side.UP)))
-        + told(rules, ", drag coefficients of %.2f in water", "drag-water")
-        + told(rules, ", %.2f for the hull in air", "drag-hull")
-        + told(rules, ", %.2f for people in air", "drag-person")
-        + told(
+        + format(rules, ", drag coefficients of %.2f in water", "drag-water")
+        + format(rules, ", %.2f for the hull in air", "drag-hull")
+        + format(rules, ", %.2f for people in air", "drag-person")
+        + format(
             rules, " of %s each", "person-area", own("%.2f m2", units, v -> units.area(v, Side.UP)))
-        + told(rules, ", times %.0f when a line snatches", "snatch")
-        + told(rules, ", a line leading %.0f degrees down", "line-angle")
-        + told(
+        + format(rules, ", times %.0f when a line snatches", "snatch")
+        + format(rules, ", a line leading %.0f degrees down", "line-angle")
+        + format(
             rules,
             ", a motor's push of %s to the two thirds",
             "motor-thrust",
             own("%.2f N times its watts", units, v -> thrust(v, units)))
-        + told(
+        + format(
             rules,
             ", its propeller %s under the foot of the transom",
             "motor-depth",
             own("%.2f m", units, units::mark))
-        + told(rules, ", %.0f degrees hard over", "motor-over")
+        + format(rules, ", %.0f degrees hard over", "motor-over")
         + ".";
   }
 
   /** What bailing, drains and people in the water are reckoned from. */
   private static String water(RuleSet rules, UnitFormat units) {
     return "Water in and out is reckoned from "
-        + told(rules, "a discharge coefficient of %.1f for a hole", "drain-coefficient")
-        + told(
+        + format(rules, "a discharge coefficient of %.1f for a hole", "drain-coefficient")
+        + format(
             rules,
             ", a bailer of %s where none was named",
             "bailer",
             own("%.0f litres", units, v -> units.jug(v / 1000)))
-        + told(rules, ", %.1f full at each stroke", "bailer-fill")
-        + told(rules, ", %.0f strokes a minute", "bailer-strokes")
-        + told(
+        + format(rules, ", %.1f full at each stroke", "bailer-fill")
+        + format(rules, ", %.0f strokes a minute", "bailer-strokes")
+        + format(
             rules,
             ", and hands in the water from %s on the rail for each person",
             "hanging",
@@ -164,14 +164,14 @@ final class Assumptions {
         + ".";
   }
 
-  private static String told(RuleSet rules, String words, String limit) {
+  private static String format(RuleSet rules, String words, String limit) {
     return String.format(Locale.ROOT, words, rules.value(limit))
         + " ("
         + rules.limit(limit).basis().word()
         + ")";
   }
 
-  private static String told(
+  private static String format(
       RuleSet rules, String words, String limit, DoubleFunction<String> figure) {
     return String.format(words, figure.apply(rules.value(limit)))
         + " ("

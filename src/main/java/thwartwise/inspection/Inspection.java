@@ -58,10 +58,10 @@ public final class Inspection implements InspectedBoat {
   private final RuleBook book;
   private final AppliedRules applied;
   private final RuleSet rules;
-  private final CrewAssessment judge;
+  private final CrewAssessment assessment;
   private final Limits limits;
   private final Supplier<Recommendation> recommendation;
-  private final Supplier<Capacity> amounts;
+  private final Supplier<Capacity> capacity;
   private final Supplier<LoadedBoat> limit;
   private final Supplier<List<Finding>> atLimit;
   private final Supplier<List<Finding>> findings = Lazy.of(this::allFindings);
@@ -77,10 +77,10 @@ public final class Inspection implements InspectedBoat {
     this.book = book;
     this.applied = new AppliedRules(model, book);
     this.rules = applied.inForce();
-    this.judge = new CrewAssessment(model, rules);
-    this.limits = new Limits(judge, rules, applied.caps());
+    this.assessment = new CrewAssessment(model, rules);
+    this.limits = new Limits(assessment, rules, applied.caps());
     this.recommendation = Lazy.of(() -> applied.recommendation(limits));
-    this.amounts = Lazy.of(() -> applied.amounts(limits));
+    this.capacity = Lazy.of(() -> applied.capacity(limits));
     this.limit = Lazy.of(() -> atLimit(crewAtLimit()));
     this.atLimit = Lazy.of(this::atLimitFindings);
     this.limiting = Lazy.of(this::askWhatLimits);
@@ -95,10 +95,10 @@ public final class Inspection implements InspectedBoat {
     this.book = other.book;
     this.applied = other.applied;
     this.rules = other.rules;
-    this.judge = other.judge;
+    this.assessment = other.assessment;
     this.limits = other.limits;
     this.recommendation = other.recommendation;
-    this.amounts = other.amounts;
+    this.capacity = other.capacity;
     this.limit = other.limit;
     this.atLimit = other.atLimit;
     this.limiting = Lazy.of(this::askWhatLimits);
@@ -113,10 +113,10 @@ public final class Inspection implements InspectedBoat {
     this.book = same.book;
     this.applied = same.applied;
     this.rules = same.rules;
-    this.judge = same.judge;
+    this.assessment = same.assessment;
     this.limits = crewed.limits();
     this.recommendation = crewed::recommendation;
-    this.amounts = same.amounts;
+    this.capacity = same.capacity;
     this.limiting = same.limiting;
     this.hurried = true;
     this.noWorse = act -> crewed.forbidsAtLimit(act);
@@ -198,8 +198,8 @@ public final class Inspection implements InspectedBoat {
   }
 
   @Override
-  public Capacity amounts() {
-    return amounts.get();
+  public Capacity capacity() {
+    return capacity.get();
   }
 
   @Override
@@ -224,7 +224,9 @@ public final class Inspection implements InspectedBoat {
   @Override
   public List<CheckReading> limitingReadings(Seating seating, List<Double> masses) {
     LoadedBoat cautious =
-        judge.remembering(judge.loadedBoat(seating, masses)).under(Allowance.of(rules, model));
+        assessment
+            .remembering(assessment.loadedBoat(seating, masses))
+            .under(Allowance.of(rules, model));
     return checks(Role.LIMITS_CREW).stream()
         .flatMap(c -> c.confirmedReadings(cautious).stream())
         .toList();
@@ -240,7 +242,7 @@ public final class Inspection implements InspectedBoat {
     Set<Subject> then =
         forbidden(
             of(
-                judge.hurried(atLimit(limits.crew(amounts().people()))),
+                assessment.hurried(atLimit(limits.crew(capacity().people()))),
                 checks(Role.FORBIDS_AN_ACT)));
     then.removeAll(other.forbiddenAtLimit());
     return List.copyOf(then);
@@ -286,14 +288,14 @@ public final class Inspection implements InspectedBoat {
   private LoadedBoat atLimit(Limits.Crew crew) {
     Seating worst =
         crew.seatings().stream()
-            .min(Comparator.comparingDouble(s -> judge.nearness(loadedBoat(s, crew.each()))))
+            .min(Comparator.comparingDouble(s -> assessment.nearness(loadedBoat(s, crew.each()))))
             .orElseGet(() -> Seating.of(0, model.boat().places()).get(0));
     return loadedBoat(worst, crew.each());
   }
 
   private LoadedBoat loadedBoat(Seating seating, double each) {
     return loadedBoats(seating, each)
-        .min(Comparator.comparingDouble(judge::nearness))
+        .min(Comparator.comparingDouble(assessment::nearness))
         .orElseThrow();
   }
 
@@ -385,7 +387,7 @@ public final class Inspection implements InspectedBoat {
   }
 
   private LoadedBoat asked(LoadedBoat loadedBoat) {
-    return hurried ? judge.hurried(loadedBoat) : judge.remembering(loadedBoat);
+    return hurried ? assessment.hurried(loadedBoat) : assessment.remembering(loadedBoat);
   }
 
   private List<Check> checks(Role role) {

@@ -20,7 +20,7 @@ public final class Reason {
     if (e instanceof NoSuchFileException) {
       return "it is no longer there";
     }
-    boolean told = e instanceof FileSystemException f && f.getReason() != null;
-    return told ? ((FileSystemException) e).getReason() : "the system refused";
+    boolean hasReason = e instanceof FileSystemException f && f.getReason() != null;
+    return hasReason ? ((FileSystemException) e).getReason() : "the system refused";
   }
 }

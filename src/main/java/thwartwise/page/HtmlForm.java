@@ -16,7 +16,7 @@ public final class HtmlForm implements Form {
   /** The element that is open because pieces of one kind follow each other; blank when none is. */
   private String open = "";
 
-  private boolean apart;
+  private boolean separate;
 
   private final List<String> headings;
   private int heading;
@@ -56,7 +56,7 @@ public final class HtmlForm implements Form {
   }
 
   private void heading(String opening, String words) {
-    apart = false;
+    separate = false;
     heading++;
     alone(opening + " id=\"" + anchor(heading) + "\">" + Markup.of(words) + "</h2>");
   }
@@ -92,7 +92,7 @@ public final class HtmlForm implements Form {
 
   @Override
   public void paragraph(Sentences telling) {
-    String kind = (telling.opens() ? "opens" : "told") + (apart ? " apart" : "");
+    String kind = (telling.opens() ? "opens" : "told") + (separate ? " apart" : "");
     alone("<p class=\"" + kind + "\">" + Markup.of(telling.joined()) + "</p>");
   }
 
@@ -134,7 +134,7 @@ public final class HtmlForm implements Form {
   @Override
   public void gap() {
     within("");
-    apart = true;
+    separate = true;
   }
 
   @Override
@@ -186,7 +186,7 @@ public final class HtmlForm implements Form {
   private void alone(String element) {
     within("");
     line(element);
-    apart = false;
+    separate = false;
   }
 
   /** Opens that element unless it is open already, and shuts any other. */

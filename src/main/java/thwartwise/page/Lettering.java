@@ -98,22 +98,22 @@ public final class Lettering {
 
   private static Element path(Element text, String words, Pen pen) throws IOException {
     TrueTypeFont font = font(text);
-    double size = number(told(text, "font-size", "16"), 16);
+    double size = number(attribute(text, "font-size", "16"), 16);
     double scale = size / font.getUnitsPerEm();
     double width = width(font, words) * scale;
-    double x = pen.x - width * before(told(text, "text-anchor", "start"));
-    double y = pen.y + size * below(told(text, "dominant-baseline", "auto"));
+    double x = pen.x - width * before(attribute(text, "text-anchor", "start"));
+    double y = pen.y + size * below(attribute(text, "dominant-baseline", "auto"));
     pen.x = x + width;
     Element path = text.getOwnerDocument().createElementNS(SVG, "path");
     path.setAttribute(
         "d", GlyphOutline.of(drawn(font, words, new AffineTransform(scale, 0, 0, -scale, x, y))));
-    path.setAttribute("fill", told(text, "fill", "#000"));
+    path.setAttribute("fill", attribute(text, "fill", "#000"));
     path.setAttribute("stroke", "none");
     return path;
   }
 
   private static TrueTypeFont font(Element text) {
-    String weight = told(text, "font-weight", "400").replace("bold", "700");
+    String weight = attribute(text, "font-weight", "400").replace("bold", "700");
     return (number(weight, 400) >= BOLD ? Typeface.BOLD : Typeface.REGULAR).font();
   }
 
@@ -151,7 +151,7 @@ public final class Lettering {
   }
 
   /** The attribute here or on the nearest element around it, as it is handed down. */
-  private static String told(Element element, String name, String otherwise) {
+  private static String attribute(Element element, String name, String otherwise) {
     for (Node at = element; at instanceof Element here; at = at.getParentNode()) {
       if (here.hasAttribute(name)) {
         return here.getAttribute(name);

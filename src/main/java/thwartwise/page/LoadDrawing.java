@@ -91,12 +91,12 @@ public final class LoadDrawing {
     private static final int SWATCH = 22;
 
     private final String ground;
-    private final int apart;
+    private final int spacing;
     private final boolean crossed;
 
-    Fill(String ground, int apart, boolean crossed) {
+    Fill(String ground, int spacing, boolean crossed) {
       this.ground = ground;
-      this.apart = apart;
+      this.spacing = spacing;
       this.crossed = crossed;
     }
 
@@ -125,7 +125,7 @@ public final class LoadDrawing {
     /** Slanting strokes clipped to the box by hand: no pattern that some printers leave out. */
     private String strokes(double x, double width, int y, int height) {
       StringBuilder path = new StringBuilder("M0 0");
-      for (double at = x - height + apart; apart > 0 && at < x + width; at += apart) {
+      for (double at = x - height + spacing; spacing > 0 && at < x + width; at += spacing) {
         double left = Math.max(x, at);
         double right = Math.min(x + width, at + height);
         if (right > left) {

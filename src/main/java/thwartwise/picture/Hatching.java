@@ -13,21 +13,21 @@ enum Hatching {
   WATER_COMES_IN("#e4e4e4", 9, 1, '~', "Water comes in");
 
   private final String ground;
-  private final double apart;
+  private final double spacing;
   private final double slope;
   private final char letter;
-  private final String told;
+  private final String legend;
 
   /**
-   * @param apart how far the strokes stand apart, level
+   * @param spacing how far the strokes stand apart, level
    * @param slope units up for one to the right; zero for strokes that stand upright
    */
-  Hatching(String ground, double apart, double slope, char letter, String told) {
+  Hatching(String ground, double spacing, double slope, char letter, String legend) {
     this.ground = ground;
-    this.apart = apart;
+    this.spacing = spacing;
     this.slope = slope;
     this.letter = letter;
-    this.told = told;
+    this.legend = legend;
   }
 
   /** Of a chamber. */
@@ -39,8 +39,8 @@ enum Hatching {
   }
 
   /** What it stands for, before a list. */
-  String told() {
-    return told;
+  String legend() {
+    return legend;
   }
 
   String ground() {
@@ -60,7 +60,7 @@ enum Hatching {
     double least = area.stream().mapToDouble(this::across).min().orElse(0);
     double most = area.stream().mapToDouble(this::across).max().orElse(0);
     List<List<Point>> strokes = new ArrayList<>();
-    for (double c = least + apart / 2; c < most; c += apart) {
+    for (double c = least + spacing / 2; c < most; c += spacing) {
       List<Point> met = met(area, c);
       for (int i = 0; i + 1 < met.size(); i += 2) {
         strokes.add(List.of(met.get(i), met.get(i + 1)));

@@ -188,7 +188,7 @@ final class PlanView {
 
   /** What a state means, and the chambers that are in it. */
   private String named(Hatching state) {
-    return state.told()
+    return state.legend()
         + ": "
         + chambers(state).stream().map(Space::name).collect(Collectors.joining(", "));
   }

@@ -22,16 +22,16 @@ public final class Chain {
 
   private final boolean listThere;
 
-  private Chain(boolean listThere, List<StoredRecord> lying) {
+  private Chain(boolean listThere, List<StoredRecord> stored) {
     this.listThere = listThere;
-    lying.forEach(record -> left.put(record.file(), record));
+    stored.forEach(record -> left.put(record.file(), record));
   }
 
   /** What was changed, added or lost, in words; empty when everything fits. */
-  public static List<String> faults(ChainList list, List<StoredRecord> lying) {
-    ChainList known = list.there() ? list : listed(lying);
-    Chain chain = new Chain(list.there(), lying);
-    chain.list(list, lying, known);
+  public static List<String> faults(ChainList list, List<StoredRecord> stored) {
+    ChainList known = list.there() ? list : listed(stored);
+    Chain chain = new Chain(list.there(), stored);
+    chain.list(list, stored, known);
     chain.lines(known);
     chain.walk();
     chain.rest();
@@ -42,13 +42,13 @@ public final class Chain {
    * The list as the records themselves give it: those from before there were chains by name, then
    * each where it says it stands.
    */
-  public static ChainList listed(List<StoredRecord> lying) {
+  public static ChainList listed(List<StoredRecord> stored) {
     List<ChainList.Line> lines = new ArrayList<>();
-    lying.stream()
+    stored.stream()
         .filter(StoredRecord::isOld)
         .sorted(Comparator.comparing(StoredRecord::file))
         .forEach(old -> lines.add(new ChainList.Line(lines.size() + 1, old.file(), old.hash())));
-    lying.stream()
+    stored.stream()
         .filter(record -> record.link().isPresent())
         .sorted(Comparator.comparingInt(StoredRecord::number).thenComparing(StoredRecord::file))
         .forEach(record -> lines.add(line(record)));
@@ -60,8 +60,8 @@ public final class Chain {
         record.number(), record.file(), record.stated().orElse(record.hash()));
   }
 
-  private void list(ChainList list, List<StoredRecord> lying, ChainList known) {
-    boolean chained = lying.stream().anyMatch(record -> record.link().isPresent());
+  private void list(ChainList list, List<StoredRecord> stored, ChainList known) {
+    boolean chained = stored.stream().anyMatch(record -> record.link().isPresent());
     if (!list.there() && chained) {
       int last = known.lines().stream().mapToInt(ChainList.Line::number).max().orElse(0);
       faults.add(ChainFault.listLost(last));

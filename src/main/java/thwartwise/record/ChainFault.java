@@ -11,7 +11,7 @@ final class ChainFault {
   private ChainFault() {}
 
   static String listLost(int last) {
-    return told(
+    return message(
         "The list of records (chain.list) is lost: whether a record after number %d was lost with it"
             + " cannot be told."
             + COPY,
@@ -19,52 +19,52 @@ final class ChainFault {
   }
 
   static String lineSpoilt(int line) {
-    return told("Line %d of the list of records (chain.list) is damaged." + COPY, line);
+    return message("Line %d of the list of records (chain.list) is damaged." + COPY, line);
   }
 
   static String begunAnew(int number) {
-    return told(
+    return message(
         "The list of records was lost or damaged before record %d was kept: whether a record was"
             + " lost with it cannot be told.",
         number);
   }
 
   static String lost(ChainList.Line line) {
-    return told(
+    return message(
         "Record %d (%s) is lost: it is in the list and not in the folder." + COPY,
         line.number(),
         line.file());
   }
 
   static String lostWithItsLine(int number) {
-    return told(
+    return message(
         "Record %d is lost, and its line in the list too: a record of a higher number is there."
             + COPY,
         number);
   }
 
   static String renamed(ChainList.Line line, String file) {
-    return told(
+    return message(
         "Record %d was renamed from %s to %s. Give it its name back.",
         line.number(), line.file(), PrintableText.of(file));
   }
 
   static String changed(int number, String file) {
-    return told(
+    return message(
         "Record %d (%s) was changed after it was kept: its content does not fit its hash." + COPY,
         number,
         file);
   }
 
   static String writtenAnew(int number, String file) {
-    return told(
+    return message(
         "Record %d (%s) was changed and its hash made anew: it does not fit the list." + COPY,
         number,
         file);
   }
 
   static String lineChanged(int number) {
-    return told(
+    return message(
         "The line of record %d in the list was changed: the record fits its own hash, and record %d"
             + " follows it."
             + COPY,
@@ -73,7 +73,7 @@ final class ChainFault {
   }
 
   static String lineTakenOut(int number, String file) {
-    return told(
+    return message(
         "The line of record %d (%s) was taken out of the list: record %d follows it." + COPY,
         number,
         file,
@@ -81,7 +81,7 @@ final class ChainFault {
   }
 
   static String wrongNumber(ChainList.Line line, int says) {
-    return told(
+    return message(
         "The list calls %s number %d, and the record says %d: one of them was changed." + COPY,
         line.file(),
         line.number(),
@@ -89,7 +89,7 @@ final class ChainFault {
   }
 
   static String follows(int number, String file) {
-    return told(
+    return message(
         "Record %d (%s) does not name record %d as the one before it: one of them was changed or"
             + " put in its place."
             + COPY,
@@ -99,12 +99,12 @@ final class ChainFault {
   }
 
   static String twice(int number, String file) {
-    return told(
+    return message(
         "%s was added: another record is number %d already.", PrintableText.of(file), number);
   }
 
   static String unlistedLast(int number, String file) {
-    return told(
+    return message(
         "Record %d (%s) was added: it follows the last one but is not in the list. If the program"
             + " was stopped while keeping it, the next inspection takes it in.",
         number, file);
@@ -118,14 +118,14 @@ final class ChainFault {
             .orElse("it is not in the list, and no record follows it");
     String boat =
         record.boat().map(name -> " It speaks of " + PrintableText.quoted(name) + ".").orElse("");
-    return told("%s was added: %s.", PrintableText.of(record.file()), what) + boat;
+    return message("%s was added: %s.", PrintableText.of(record.file()), what) + boat;
   }
 
   static String unreadable(StoredRecord record) {
-    return told("%s cannot be read as a record.", PrintableText.of(record.file()));
+    return message("%s cannot be read as a record.", PrintableText.of(record.file()));
   }
 
-  private static String told(String format, Object... parts) {
+  private static String message(String format, Object... parts) {
     return String.format(Locale.ROOT, format, parts);
   }
 }

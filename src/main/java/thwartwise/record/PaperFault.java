@@ -9,20 +9,20 @@ public final class PaperFault {
   private PaperFault() {}
 
   public static String changed(int number, String file) {
-    return told("The page %s of record %d was changed after it was kept." + COPY, file, number);
+    return message("The page %s of record %d was changed after it was kept." + COPY, file, number);
   }
 
   public static String lost(int number, String file) {
-    return told("The page %s of record %d is gone." + COPY, file, number);
+    return message("The page %s of record %d is gone." + COPY, file, number);
   }
 
   public static String stray(String file) {
-    return told("The page %s was added: no record vouches for it. Do not rely on it.", file);
+    return message("The page %s was added: no record vouches for it. Do not rely on it.", file);
   }
 
   /** A boat whose records are all gone. */
   public static String boatGone(String folder) {
-    return told(
+    return message(
         "The records of this boat are gone: the list of boats (boats.list) names the folder %s."
             + " Put it back from a copy; if that was meant, take its line out of the list.",
         folder);
@@ -33,7 +33,7 @@ public final class PaperFault {
         + " cannot be told. Put it back from a copy; otherwise the next inspection begins it anew.";
   }
 
-  private static String told(String format, Object... parts) {
+  private static String message(String format, Object... parts) {
     return String.format(Locale.ROOT, format, parts);
   }
 }

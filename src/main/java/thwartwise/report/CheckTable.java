@@ -145,9 +145,9 @@ final class CheckTable {
             words.add(LoadCaseWords.deeds(f.loadCase(), units));
             words.add(f.note());
           });
-      List<String> told = words.stream().distinct().filter(w -> !w.isBlank()).toList();
-      if (told.size() > 1) {
-        page.point(told.toArray(String[]::new));
+      List<String> listed = words.stream().distinct().filter(w -> !w.isBlank()).toList();
+      if (listed.size() > 1) {
+        page.point(listed.toArray(String[]::new));
       }
     }
     return page;

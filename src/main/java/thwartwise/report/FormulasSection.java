@@ -56,8 +56,8 @@ final class FormulasSection {
 
   private static String head(List<CapacityFigure> set) {
     String name = set.get(0).ruleSet();
-    String told = told(standing(set), set);
-    return name.isBlank() ? Sentence.capital(told) : name + ": " + told;
+    String heading = heading(standing(set), set);
+    return name.isBlank() ? Sentence.capital(heading) : name + ": " + heading;
   }
 
   /** A set is as good as the best of its figures. */
@@ -65,7 +65,7 @@ final class FormulasSection {
     return set.stream().map(CapacityFigure::standing).sorted().findFirst().orElseThrow();
   }
 
-  private static String told(FigureStatus standing, List<CapacityFigure> set) {
+  private static String heading(FigureStatus standing, List<CapacityFigure> set) {
     return switch (standing) {
       case TAKES_PART -> "takes part in the answer, and the lowest rules";
       case BESIDE -> "a second opinion, changes nothing";

@@ -84,19 +84,19 @@ final class ScreenSeats {
 
   /** As many of the ways to sit as have room, and how many more there are. */
   private static String fitting(List<List<String>> ways, int width) {
-    List<String> told = new ArrayList<>();
+    List<String> listed = new ArrayList<>();
     for (List<String> way : ways) {
-      told.add(SeatTable.one(way));
-      if (LineWrap.columns(words(told, ways.size())) > width) {
-        told.remove(told.size() - 1);
+      listed.add(SeatTable.one(way));
+      if (LineWrap.columns(words(listed, ways.size())) > width) {
+        listed.remove(listed.size() - 1);
         break;
       }
     }
-    return told.isEmpty() ? ON_THE_PAGE : words(told, ways.size());
+    return listed.isEmpty() ? ON_THE_PAGE : words(listed, ways.size());
   }
 
-  private static String words(List<String> told, int ways) {
-    int more = ways - told.size();
-    return String.join("; or ", told) + (more > 0 ? "; " + more + " more (page)" : "");
+  private static String words(List<String> listed, int ways) {
+    int more = ways - listed.size();
+    return String.join("; or ", listed) + (more > 0 ? "; " + more + " more (page)" : "");
   }
 }

@@ -165,13 +165,13 @@ final class SeatTable {
 
   /** Seatings that nobody may have, however light. */
   private List<List<String>> excluded() {
-    List<Integer> told = crew.crewLimits().stream().map(CrewLimit::people).toList();
+    List<Integer> listed = crew.crewLimits().stream().map(CrewLimit::people).toList();
     return Stream.concat(
             crew.crewLimits().stream()
                 .flatMap(
                     limit ->
                         limit.excludedSeatings().stream().filter(s -> limit.upTo(s).isEmpty())),
-            crew.excludedSeatings().stream().filter(s -> !told.contains(s.size())))
+            crew.excludedSeatings().stream().filter(s -> !listed.contains(s.size())))
         .distinct()
         .toList();
   }

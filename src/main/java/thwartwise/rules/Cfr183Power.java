@@ -29,12 +29,12 @@ final class Cfr183Power {
 
   private Cfr183Power() {}
 
-  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
+  static List<FormulaResult> of(RatedBoat boat, Parameters values) {
     if (!(boat.propulsion() instanceof Propulsion.Outboard motor)) {
       return List.of();
     }
     boolean flat = FlatBottom.is(boat.model().boat().hull());
-    boolean remote = told.flag(REMOTE.name());
+    boolean remote = values.flag(REMOTE.name());
     double factor = factor(boat.length(), breadth(boat));
     double used = horsepower(factor, remote, flat);
     return List.of(

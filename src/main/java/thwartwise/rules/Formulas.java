@@ -57,7 +57,7 @@ public final class Formulas {
     return ALL.stream().map(Formula::name).toList();
   }
 
-  private static List<FormulaResult> untried(RatedBoat boat, Parameters told) {
+  private static List<FormulaResult> untried(RatedBoat boat, Parameters values) {
     throw new IllegalStateException("This is tried by the inspection");
   }
 

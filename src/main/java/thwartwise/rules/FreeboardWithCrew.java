@@ -15,9 +15,9 @@ final class FreeboardWithCrew {
 
   private FreeboardWithCrew() {}
 
-  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
+  static List<FormulaResult> of(RatedBoat boat, Parameters values) {
     FormulaResult line =
-        FormulaResult.of("freeboard at rest", CapKind.FREEBOARD, told.number(LEAST.name()));
+        FormulaResult.of("freeboard at rest", CapKind.FREEBOARD, values.number(LEAST.name()));
     Optional<Pose> rest =
         Equilibrium.from(FloatingBody.dry(new Loading(boat.model(), boat.crew(), List.of(), 1)))
             .worst();

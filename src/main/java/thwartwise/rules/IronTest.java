@@ -21,9 +21,9 @@ final class IronTest {
 
   private IronTest() {}
 
-  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
-    double each = told.number(EACH.name());
-    double gear = told.number(GEAR.name());
+  static List<FormulaResult> of(RatedBoat boat, Parameters values) {
+    double each = values.number(EACH.name());
+    double gear = values.number(GEAR.name());
     double spare = spare(boat);
     int people = 0;
     while (people < boat.room() && UNDER_WATER * iron(people + 1, each, gear) <= spare) {

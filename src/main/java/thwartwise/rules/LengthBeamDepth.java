@@ -24,21 +24,22 @@ final class LengthBeamDepth {
 
   private LengthBeamDepth() {}
 
-  static List<FormulaResult> load(RatedBoat boat, Parameters told) {
+  static List<FormulaResult> load(RatedBoat boat, Parameters values) {
     return List.of(
-        FormulaResult.of("length x beam x depth, largest load", CapKind.LOAD, loadOf(boat, told)));
+        FormulaResult.of(
+            "length x beam x depth, largest load", CapKind.LOAD, loadOf(boat, values)));
   }
 
-  static List<FormulaResult> buoyancy(RatedBoat boat, Parameters told) {
-    double needed = buoyancy(boat.hullMass() + boat.kitMass(), loadOf(boat, told));
+  static List<FormulaResult> buoyancy(RatedBoat boat, Parameters values) {
+    double needed = buoyancy(boat.hullMass() + boat.kitMass(), loadOf(boat, values));
     return List.of(
         FormulaResult.of("buoyancy for a quarter of the load", CapKind.FLOTATION, needed)
             .against(counted(boat) + WOOD_SHARE * wood(boat))
             .noting("the kit listed taken as gear and motor; half of a wooden hull's own lift in"));
   }
 
-  private static double loadOf(RatedBoat boat, Parameters told) {
-    return load(boat.length(), boat.beam(), depth(boat), told.number(PER_CUBIC_METRE.name()));
+  private static double loadOf(RatedBoat boat, Parameters values) {
+    return load(boat.length(), boat.beam(), depth(boat), values.number(PER_CUBIC_METRE.name()));
   }
 
   /** kg. */

@@ -12,10 +12,10 @@ final class PersonsByLength {
 
   private PersonsByLength() {}
 
-  static List<FormulaResult> of(RatedBoat boat, Parameters told) {
+  static List<FormulaResult> of(RatedBoat boat, Parameters values) {
     String title = "people by length";
     return List.of(
-        told.steps().get(TABLE.name()).stream()
+        values.steps().get(TABLE.name()).stream()
             .filter(step -> boat.length() <= step.upTo())
             .findFirst()
             .map(step -> FormulaResult.heads(title, (int) step.value()))

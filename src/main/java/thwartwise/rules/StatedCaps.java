@@ -15,30 +15,31 @@ final class StatedCaps {
 
   private StatedCaps() {}
 
-  static List<FormulaResult> people(RatedBoat boat, Parameters told) {
-    return List.of(FormulaResult.heads("people at most", (int) told.number(PEOPLE.name())));
+  static List<FormulaResult> people(RatedBoat boat, Parameters values) {
+    return List.of(FormulaResult.heads("people at most", (int) values.number(PEOPLE.name())));
   }
 
-  static List<FormulaResult> peopleKilograms(RatedBoat boat, Parameters told) {
+  static List<FormulaResult> peopleKilograms(RatedBoat boat, Parameters values) {
     return List.of(
         FormulaResult.of(
-            "kilograms of people at most", CapKind.PEOPLE, told.number(KILOGRAMS.name())));
+            "kilograms of people at most", CapKind.PEOPLE, values.number(KILOGRAMS.name())));
   }
 
-  static List<FormulaResult> loadKilograms(RatedBoat boat, Parameters told) {
+  static List<FormulaResult> loadKilograms(RatedBoat boat, Parameters values) {
     return List.of(
-        FormulaResult.of("kilograms of load at most", CapKind.LOAD, told.number(KILOGRAMS.name())));
+        FormulaResult.of(
+            "kilograms of load at most", CapKind.LOAD, values.number(KILOGRAMS.name())));
   }
 
   /** What a person counts by another rule, so that its figures can be read. */
-  static List<FormulaResult> person(RatedBoat boat, Parameters told) {
-    return List.of(FormulaResult.of("a person counts", CapKind.PERSON, told.number(EACH.name())));
+  static List<FormulaResult> person(RatedBoat boat, Parameters values) {
+    return List.of(FormulaResult.of("a person counts", CapKind.PERSON, values.number(EACH.name())));
   }
 
   /** (gross load − motor and equipment)/75 as a boating course has it (Canada, READ). */
-  static List<FormulaResult> grossLoad(RatedBoat boat, Parameters told) {
-    double mass = Math.max(0, told.number(GROSS.name()) - boat.kitMass());
-    double each = told.number(EACH.name());
+  static List<FormulaResult> grossLoad(RatedBoat boat, Parameters values) {
+    double mass = Math.max(0, values.number(GROSS.name()) - boat.kitMass());
+    double each = values.number(EACH.name());
     return List.of(
         FormulaResult.of("people from gross load", CapKind.PEOPLE, mass)
             .counting(persons(mass, each))

@@ -92,20 +92,20 @@ class RecordChainTest {
 
   @Test
   void every_byte_of_the_list_that_flips_is_noticed() throws IOException {
-    List<StoredRecord> lying =
-        keepThree().stream().map(file -> StoredInspection.of(file).lying()).toList();
+    List<StoredRecord> stored =
+        keepThree().stream().map(file -> StoredInspection.of(file).stored()).toList();
     byte[] bytes = Files.readAllBytes(list());
     for (int i = 0; i < bytes.length; i++) {
       bytes[i] ^= (byte) (1 << i % 8);
-      assertThat(faults(bytes, lying)).as("byte %d", i).isNotEmpty();
+      assertThat(faults(bytes, stored)).as("byte %d", i).isNotEmpty();
       bytes[i] ^= (byte) (1 << i % 8);
     }
   }
 
   /** A list that says it is of a newer version is refused, which tells it too. */
-  private static List<String> faults(byte[] list, List<StoredRecord> lying) {
+  private static List<String> faults(byte[] list, List<StoredRecord> stored) {
     try {
-      return Chain.faults(new ChainText(true, list, "chain.list").list(), lying);
+      return Chain.faults(new ChainText(true, list, "chain.list").list(), stored);
     } catch (UnusableInput newer) {
       return List.of(newer.getMessage());
     }
@@ -207,9 +207,9 @@ class RecordChainTest {
   @Test
   void a_record_and_its_line_changed_together_are_given_away_by_the_next() throws IOException {
     Path second = keepThree().get(1);
-    String before = StoredInspection.of(second).lying().hash();
+    String before = StoredInspection.of(second).stored().hash();
     forge(second);
-    String after = StoredInspection.of(second).lying().hash();
+    String after = StoredInspection.of(second).stored().hash();
     Files.writeString(list(), Files.readString(list()).replace(before, after));
     assertThat(records().faults())
         .containsExactly(

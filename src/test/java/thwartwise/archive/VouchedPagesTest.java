@@ -95,9 +95,9 @@ class VouchedPagesTest {
 
   @Test
   void pages_of_a_record_from_before_they_were_vouched_for_are_no_fault() throws IOException {
-    Path shelf = Files.createDirectories(home.resolve("records/soup-ladle"));
-    Files.writeString(shelf.resolve("2026-06-14T090507-cd212579.json"), OldRecord.beforePapers());
-    Files.writeString(shelf.resolve("2026-06-14T090507-cd212579.txt"), "page");
+    Path store = Files.createDirectories(home.resolve("records/soup-ladle"));
+    Files.writeString(store.resolve("2026-06-14T090507-cd212579.json"), OldRecord.beforePapers());
+    Files.writeString(store.resolve("2026-06-14T090507-cd212579.txt"), "page");
     keep(boat, 1);
     BoatRecords records = workspace().records().of("Soup Ladle");
     assertThat(records.kept()).extracting(r -> r.vouches()).containsExactly(false, true);
@@ -129,8 +129,8 @@ class VouchedPagesTest {
 
   @Test
   void boats_from_before_there_was_a_list_are_taken_into_it() throws IOException {
-    Path shelf = Files.createDirectories(home.resolve("records/egg-whisk"));
-    Files.writeString(shelf.resolve("2026-06-14T090507-cd212579.json"), OldRecord.json());
+    Path store = Files.createDirectories(home.resolve("records/egg-whisk"));
+    Files.writeString(store.resolve("2026-06-14T090507-cd212579.json"), OldRecord.json());
     keep(boat, 1);
     assertThat(home.resolve("records/boats.list"))
         .hasContent(

@@ -30,7 +30,7 @@ class CapacitySearchTest {
   @MethodSource("hulls")
   void adults_crew_and_load_are_those_of_the_table(Boat boat) {
     Recommendation table = limits(boat).recommendation(List.of());
-    Capacity found = limits(boat).amounts();
+    Capacity found = limits(boat).capacity();
     assertThat(found.people()).isEqualTo(table.people());
     assertThat(found.crew()).isEqualTo(table.crew());
     assertThat(found.load()).isEqualTo(table.load());
@@ -39,7 +39,7 @@ class CapacitySearchTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void what_is_told_of_a_boat_is_reached_and_a_kilogram_more_is_not(Boat boat) {
-    Capacity found = limits(boat).amounts();
+    Capacity found = limits(boat).capacity();
     assertThat(limits(boat).mayReach(found)).isTrue();
     Capacity more =
         new Capacity(found.people(), found.crew() + 1, found.load() + 1, found.room() + 1);

@@ -111,8 +111,8 @@ class CrewTableTest {
   @ParameterizedTest
   @MethodSource("boats")
   void a_tenth_of_a_kilogram_never_moves_a_figure_by_more_than_two(Boat boat) {
-    Capacity here = limits(boat).amounts();
-    Capacity heavier = limits(boat.withHullMass(boat.hull().mass() + 0.1)).amounts();
+    Capacity here = limits(boat).capacity();
+    Capacity heavier = limits(boat.withHullMass(boat.hull().mass() + 0.1)).capacity();
     assertThat(heavier.crew()).isCloseTo(here.crew(), within(2.0));
     assertThat(heavier.load()).isCloseTo(here.load(), within(2.0));
   }

@@ -24,8 +24,8 @@ public record QuickAnswer(int people, double crew, double load) {
   public static QuickAnswer of(Boat boat, RuleBook book, LocalDate today) {
     BoatModel model = BoatModel.of(boat, today);
     AppliedRules applied = new AppliedRules(model, book);
-    Capacity amounts = applied.amounts(limits(applied, model));
-    return new QuickAnswer(amounts.people(), amounts.crew(), amounts.load());
+    Capacity capacity = applied.capacity(limits(applied, model));
+    return new QuickAnswer(capacity.people(), capacity.crew(), capacity.load());
   }
 
   /** All of a recommendation, still without the findings. */

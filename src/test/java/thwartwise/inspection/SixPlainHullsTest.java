@@ -26,7 +26,7 @@ class SixPlainHullsTest {
   private static final RuleBook BOOK = RuleSetFile.shippedBook();
   private static final Map<Boat, Answer> KNOWN = new ConcurrentHashMap<>();
 
-  private record Answer(Capacity amounts, List<CapacityFigure> figures) {}
+  private record Answer(Capacity capacity, List<CapacityFigure> figures) {}
 
   /**
    * Common practice, no source: what somebody who hires out such boats would put in them. The punt
@@ -54,16 +54,16 @@ class SixPlainHullsTest {
     AppliedRules applied = new AppliedRules(model, BOOK);
     RuleSet rules = applied.inForce();
     Limits limits = new Limits(new CrewAssessment(model, rules), rules, applied.caps());
-    return new Answer(applied.amounts(limits), applied.figures(List.of()));
+    return new Answer(applied.capacity(limits), applied.figures(List.of()));
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("hulls")
   void neither_nobody_nor_a_crowd(String name, Boat boat, int least, int most) {
-    Capacity amounts = of(boat).amounts();
-    assertThat(amounts.people()).isBetween(least, most);
-    assertThat(amounts.crew()).isGreaterThanOrEqualTo(95.0 * amounts.people());
-    assertThat(amounts.crew() + boat.kitMass()).isLessThanOrEqualTo(amounts.load());
+    Capacity capacity = of(boat).capacity();
+    assertThat(capacity.people()).isBetween(least, most);
+    assertThat(capacity.crew()).isGreaterThanOrEqualTo(95.0 * capacity.people());
+    assertThat(capacity.crew() + boat.kitMass()).isLessThanOrEqualTo(capacity.load());
   }
 
   @ParameterizedTest(name = "{0}")
@@ -72,18 +72,18 @@ class SixPlainHullsTest {
     Answer answer = of(boat);
     for (CapacityFigure figure : answer.figures()) {
       if (figure.takesPart()) {
-        notAbove(answer.amounts(), figure);
+        notAbove(answer.capacity(), figure);
       }
     }
   }
 
-  private static void notAbove(Capacity amounts, CapacityFigure figure) {
-    figure.persons().ifPresent(p -> assertThat(amounts.people()).isLessThanOrEqualTo(p));
+  private static void notAbove(Capacity capacity, CapacityFigure figure) {
+    figure.persons().ifPresent(p -> assertThat(capacity.people()).isLessThanOrEqualTo(p));
     if (figure.caps() == CapKind.PEOPLE) {
-      assertThat(amounts.crew()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
+      assertThat(capacity.crew()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
     }
     if (figure.caps() == CapKind.LOAD) {
-      assertThat(amounts.load()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
+      assertThat(capacity.load()).as(figure.formula()).isLessThanOrEqualTo(figure.value());
     }
   }
 }
