@@ -13,7 +13,9 @@ import java.util.function.Supplier;
 public record UnitFormat(UnitSystem system) {
   public static final UnitFormat METRIC = new UnitFormat(UnitSystem.METRIC);
 
-  private static final String TIED = "\u00a0";
+  /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
+  public static final char TIED = '\u00a0';
+
   private static final double POUND = 0.45359237;
   private static final double INCH = 0.0254;
   private static final double GALLON = 231 * INCH * INCH * INCH;
@@ -249,6 +251,6 @@ public record UnitFormat(UnitSystem system) {
   }
 
   private static String tied(String words) {
-    return words.replace(" ", TIED);
+    return words.replace(' ', TIED);
   }
 }

@@ -1,15 +1,14 @@
 package thwartwise.page;
 
+import thwartwise.measure.UnitFormat;
+
 /** Figures on the page: kept on one line with their unit, and numbers of people in words. */
 public final class FigureText {
-  /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
-  public static final char TIED = '\u00a0';
-
   private FigureText() {}
 
   /** A figure and its unit, kept on one line. */
   public static String with(String figure, String unit) {
-    return figure + TIED + unit;
+    return figure + UnitFormat.TIED + unit;
   }
 
   public static String people(int count) {

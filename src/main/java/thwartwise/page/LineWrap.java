@@ -3,6 +3,7 @@ package thwartwise.page;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.measure.PrintableText;
+import thwartwise.measure.UnitFormat;
 
 /**
  * Breaks words into lines of so many columns. What cannot be printed is neutralised here, at the
@@ -30,7 +31,7 @@ public final class LineWrap {
     LineWrap wrap = new LineWrap(first, hanging, width);
     // A tab or line end between words is a blank like any other.
     for (String word : text.strip().split("\\s+")) {
-      wrap.add(PrintableText.of(word.replace(FigureText.TIED, ' ')));
+      wrap.add(PrintableText.of(word.replace(UnitFormat.TIED, ' ')));
     }
     wrap.lines.add(wrap.line.toString());
     return wrap.lines;

@@ -3,6 +3,7 @@ package thwartwise.page;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import thwartwise.measure.UnitFormat;
 
 /** A page as plain text, wrapped to 80 columns. */
 public final class TextForm implements Form {
@@ -96,7 +97,7 @@ public final class TextForm implements Form {
   @Override
   public void figure(String figure, String of) {
     String start = figure + " ".repeat(Math.max(1, FIGURES - LineWrap.columns(figure)));
-    wrapped(of, start.replace(FigureText.TIED, ' '), " ".repeat(FIGURES));
+    wrapped(of, start.replace(UnitFormat.TIED, ' '), " ".repeat(FIGURES));
   }
 
   @Override
@@ -105,7 +106,7 @@ public final class TextForm implements Form {
     for (int i = 0; i < BAR; i++) {
       drawn.append(letter(bar, (i + 0.5) / BAR * bar.end()));
     }
-    line(drawn + "] " + bar.endShown().replace(FigureText.TIED, ' '));
+    line(drawn + "] " + bar.endShown().replace(UnitFormat.TIED, ' '));
     line(KEY);
   }
 

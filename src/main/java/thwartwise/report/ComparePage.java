@@ -112,10 +112,9 @@ public final class ComparePage {
     page.point(amount("People and everything not built in", before.load(), after.load(), units));
     page.point(
         amount("Of that besides people and the kit listed", before.extra(), after.extra(), units));
-    page.point(count("It stays up with", before.staysUpWith(), after.staysUpWith()));
-    page.point(
-        count("When swamped it holds up", before.holdsUpWhenSwamped(), after.holdsUpWhenSwamped()),
-        after.heldOnTo() ? "They hold on to it in the water; nobody can sit in it" : "");
+    if (after.heldOnTo()) {
+      page.point("Full of water they hold on to it in the water; nobody can sit in it");
+    }
     page.point(governed(before.governedBy(), after.governedBy()));
   }
 
@@ -173,13 +172,6 @@ public final class ComparePage {
 
   private static String amount(double kilograms, UnitFormat units) {
     return kilograms > 0 ? units.mass(kilograms, Side.DOWN) : "nothing";
-  }
-
-  static String count(String what, int before, int after) {
-    return what
-        + " "
-        + FigureText.adults(after)
-        + (before == after ? ", as before" : " instead of " + FigureText.adults(before));
   }
 
   static String governed(Optional<LimitingFactor> before, Optional<LimitingFactor> after) {

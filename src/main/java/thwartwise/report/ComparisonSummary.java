@@ -50,7 +50,7 @@ public final class ComparisonSummary {
   static void write(Page page, Comparison comparison) {
     ComparisonSummary summary = new ComparisonSummary(comparison);
     page.paragraph("In short: " + summary.gains());
-    page.paragraph(summary.dryAndFilled());
+    page.paragraph(dryAndFilled(comparison));
     page.points(summary.chambers());
     page.points(summary.acts());
   }
@@ -90,9 +90,10 @@ public final class ComparisonSummary {
     }
   }
 
-  private String[] dryAndFilled() {
-    Recommendation was = before.recommendation();
-    Recommendation now = after.recommendation();
+  /** How many it stays up with, and how many it holds up, now and before. */
+  static String[] dryAndFilled(Comparison comparison) {
+    Recommendation was = comparison.before().report().recommendation();
+    Recommendation now = comparison.after().report().recommendation();
     return new String[] {
       "Dry it stays up with " + step(was, now, crew -> FigureText.adults(crew.staysUpWith())),
       "Full of water it holds up " + step(was, now, CrewWords::heldUp)

@@ -9,7 +9,6 @@ import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.EmptyHelm;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 import thwartwise.remedy.Deed;
 
@@ -38,7 +37,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
   }
 
   private static String blanks(String words) {
-    return words.replace(FigureText.TIED, ' ');
+    return words.replace(UnitFormat.TIED, ' ');
   }
 
   private static DeedWords of(String deed, String how, String... cautions) {

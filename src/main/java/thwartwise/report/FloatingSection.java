@@ -16,7 +16,6 @@ import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.Table;
@@ -203,14 +202,14 @@ final class FloatingSection {
             + angle(
                 pose.heel(),
                 "heeled ",
-                FigureText.TIED + "degrees to starboard",
-                FigureText.TIED + "degrees to port")
+                UnitFormat.TIED + "degrees to starboard",
+                UnitFormat.TIED + "degrees to port")
             + " and "
             + angle(
                 pose.trim(),
                 "trimmed ",
-                FigureText.TIED + "degrees down by the bow",
-                FigureText.TIED + "degrees down by the stern");
+                UnitFormat.TIED + "degrees down by the bow",
+                UnitFormat.TIED + "degrees down by the stern");
     return pose.stable() ? lies : lies + ", and does not stay so when nudged";
   }
 

@@ -49,6 +49,18 @@ public record PictureWords(String title, String alternative, String caption) {
     return "How it heels is not drawn, because no way was found in which it floats upright";
   }
 
+  /** Heels under this are not worth a word, rad. */
+  private static final double LEVEL = Math.toRadians(1);
+
+  private static String heeled(double heel) {
+    return Math.abs(heel) > LEVEL ? ", heeled " + degrees(heel) : "";
+  }
+
+  /** Whole degrees, rounded up, either way. */
+  private static String degrees(double heel) {
+    return Rounding.up(Math.toDegrees(Math.abs(heel)), 0) + "\u00a0degrees";
+  }
+
   private static String swamped(SwampedRest rest) {
     return switch (rest) {
       case NOT_ASSESSED -> "How it lies full of water was not found, so it is not drawn";
@@ -111,9 +123,6 @@ public record PictureWords(String title, String alternative, String caption) {
   private record SideWords(PictureFacts.Profile shown, UnitFormat units) {
     static final String TITLE = "From the side: how deep it floats";
 
-    /** Heels under this are not worth a word, rad. */
-    private static final double LEVEL = Math.toRadians(1);
-
     String alternative() {
       return "The boat from its starboard side, bow to the right. Waterlines: "
           + String.join("; ", shown.waterlines())
@@ -147,14 +156,9 @@ public record PictureWords(String title, String alternative, String caption) {
         case UPRIGHT ->
             "Broken line: full of water, with "
                 + AboardWords.of(shown.aboard(), units)
-                + heeled()
+                + heeled(shown.heel())
                 + ".";
       };
-    }
-
-    private String heeled() {
-      double heel = Math.abs(shown.heel());
-      return heel > LEVEL ? ", heeled " + Rounding.up(Math.toDegrees(heel), 0) + " degrees" : "";
     }
   }
 
@@ -162,21 +166,15 @@ public record PictureWords(String title, String alternative, String caption) {
   private record FullOfWaterWords(PictureFacts.FullOfWater shown, UnitFormat units) {
     static final String TITLE = "Full of water, from the side";
 
-    /** Heels under this are not worth a word, rad. */
-    private static final double LEVEL = Math.toRadians(1);
-
     String alternative() {
       return "The boat full of water, from its starboard side, bow to the right, the water level. "
           + caption();
     }
 
     String caption() {
-      double heel = Math.abs(shown.heel());
-      String heeled =
-          heel > LEVEL ? ", heeled " + Rounding.up(Math.toDegrees(heel), 0) + "\u00a0degrees" : "";
       return "As it lies full of water with "
           + AboardWords.of(shown.aboard(), units)
-          + heeled
+          + heeled(shown.heel())
           + ". Hatched: what lifts it.";
     }
   }

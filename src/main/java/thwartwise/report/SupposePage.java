@@ -46,11 +46,8 @@ public final class SupposePage {
         ComparePage.people(before, after, units),
         ComparePage.amount("People", before.crew(), after.crew(), units),
         ComparePage.amount("In all", before.load(), after.load(), units));
-    page.paragraph(
-        ComparePage.count("Dry it stays up with", before.staysUpWith(), after.staysUpWith()),
-        ComparePage.count(
-            "Swamped it holds up", before.holdsUpWhenSwamped(), after.holdsUpWhenSwamped()),
-        ComparePage.governed(before.governedBy(), after.governedBy()));
+    page.paragraph(ComparisonSummary.dryAndFilled(tried));
+    page.paragraph(ComparePage.governed(before.governedBy(), after.governedBy()));
     List<String> now = names(tried, SupposePage::fallsShortNow);
     List<String> noLonger = names(tried, SupposePage::noLonger);
     page.paragraph(

@@ -29,23 +29,9 @@ public final class TextPage {
     return folded(page);
   }
 
-  /** What the sheets of the page are called, in their order. */
-  public static List<String> headings(RecordEntry record) {
-    return sheets(page(record)).stream().map(Sheet::heading).toList();
-  }
-
-  /**
-   * One sheet of the page by itself, under the name of the boat, with all its details.
-   *
-   * @param number from one
-   */
-  public static String sheet(RecordEntry record, int number) {
-    Page page = new Page();
-    if (number > 1) {
-      page.title(record.inspection().boat().name());
-    }
-    sheets(page(record)).get(number - 1).blocks().forEach(page::with);
-    return page.gap().paragraph(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD).toString();
+  /** The sheets of the page, in their order. */
+  public static List<Sheet> sheets(RecordEntry record) {
+    return sheets(record.inspection().boat().name(), page(record));
   }
 
   /** The page of a record that is kept. */
@@ -78,15 +64,25 @@ public final class TextPage {
     return page;
   }
 
-  private record Sheet(String heading, List<Block> blocks) {}
+  /** One sheet of the page; the first begins with the title. */
+  public record Sheet(String boat, String heading, boolean first, List<Block> blocks) {
+    /** By itself, under the name of the boat, with all its details. */
+    public String text() {
+      Page page = new Page();
+      if (!first) {
+        page.title(boat);
+      }
+      blocks.forEach(page::with);
+      return page.gap().paragraph(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD).toString();
+    }
+  }
 
-  /** The first sheet begins with the title. */
-  private static List<Sheet> sheets(Page page) {
+  private static List<Sheet> sheets(String boat, Page page) {
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(new Sheet("May it be launched?", new ArrayList<>()));
+    sheets.add(new Sheet(boat, "May it be launched?", true, new ArrayList<>()));
     for (Block block : page.blocks()) {
       if (block instanceof Block.Part part) {
-        sheets.add(new Sheet(part.words(), new ArrayList<>()));
+        sheets.add(new Sheet(boat, part.words(), false, new ArrayList<>()));
       }
       sheets.get(sheets.size() - 1).blocks().add(block);
     }
@@ -96,7 +92,7 @@ public final class TextPage {
   /** Details are left out, with where they stand. */
   private static String folded(Page page) {
     Page folded = new Page();
-    List<Sheet> sheets = sheets(page);
+    List<Sheet> sheets = sheets("", page);
     for (int i = 0; i < sheets.size(); i++) {
       for (Block block : sheets.get(i).blocks()) {
         if (block instanceof Block.Folded details) {

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import thwartwise.boat.SealTest;
 import thwartwise.inspection.Report.ChamberFigures;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
 import thwartwise.record.InspectionRecord;
 
 /**
@@ -36,7 +36,7 @@ final class ValidityPeriod {
     if (Verdict.of(inspection.report()) == Verdict.HELD) {
       return "";
     }
-    String last = DAY.format(lastDay(inspection)).replace(' ', FigureText.TIED);
+    String last = DAY.format(lastDay(inspection)).replace(' ', UnitFormat.TIED);
     if (TrialSeenWords.counting(inspection).isPresent()) {
       return "Good for " + last + " alone, the day of the trial";
     }

@@ -12,6 +12,7 @@ import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import org.springframework.shell.core.command.ParsedInput;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.LineWrap;
 
 /** The list of commands in the order a newcomer needs them, and a page for each. */
@@ -20,7 +21,6 @@ final class HelpCommand implements ShellCommand {
   private static final String INDENT = " ".repeat(7);
   private static final int WIDTH = 80;
   private static final int NARROWEST = 12;
-  private static final char TIED = '\u00a0';
   private static final String OPENING =
       """
       thwartwise works out from measurements how many people and how much weight a
@@ -133,7 +133,7 @@ final class HelpCommand implements ShellCommand {
     command.argument().ifPresent(name -> usage.append(" [").append(name).append(']'));
     for (OptionWord word : command.words()) {
       // An option and its value stay on one line.
-      String shown = word.shown().replace(' ', TIED);
+      String shown = word.shown().replace(' ', UnitFormat.TIED);
       usage.append(word.required() ? " " + shown : " [" + shown + "]");
     }
     return usage.toString();

@@ -83,12 +83,13 @@ final class PageCommand implements ShellCommand {
   }
 
   private String sheet(RecordEntry record, int number) {
-    List<String> headings = TextPage.headings(record);
-    if (number < 1 || number > headings.size()) {
+    List<TextPage.Sheet> sheets = TextPage.sheets(record);
+    if (number < 1 || number > sheets.size()) {
+      List<String> headings = sheets.stream().map(TextPage.Sheet::heading).toList();
       throw UsageError.refused(
-          this, "the page has sheets 1 to %d: %s.".formatted(headings.size(), numbered(headings)));
+          this, "the page has sheets 1 to %d: %s.".formatted(sheets.size(), numbered(headings)));
     }
-    return TextPage.sheet(record, number);
+    return sheets.get(number - 1).text();
   }
 
   private static String numbered(List<String> headings) {

@@ -21,7 +21,6 @@ import thwartwise.hull.UnusableBoat;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
 import thwartwise.json.UnusableInput;
-import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.Comparison;
@@ -124,14 +123,7 @@ final class SupposeCommand implements ShellCommand {
     if (kept.size() == 1) {
       return kept.get(0);
     }
-    throw UsageError.refused(
-        this,
-        kept.isEmpty()
-            ? "no boat is kept here yet. Name a boat file with --boat, or type walk."
-            : kept.size()
-                + " boats are kept here. Name one with --boat, such as "
-                + PrintableText.of(kept.get(0).toString())
-                + ".");
+    return BoatChoice.of(given, this);
   }
 
   private static List<Path> files(Workspace workspace) {

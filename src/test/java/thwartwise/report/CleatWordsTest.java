@@ -6,7 +6,6 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Cleat;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitFormat;
-import thwartwise.page.FigureText;
 import thwartwise.report.MeasuredSection.CleatWords;
 
 class CleatWordsTest {
@@ -23,6 +22,6 @@ class CleatWordsTest {
 
   private static String words(double x, double y, double z) {
     return CleatWords.of(new Cleat("ring", Vector3.of(x, y, z)), UnitFormat.METRIC)
-        .replace(FigureText.TIED, ' ');
+        .replace(UnitFormat.TIED, ' ');
   }
 }

@@ -57,8 +57,6 @@ class ComparePageTest {
             * People: up to 110 kg instead of 190 kg.
             * People and everything not built in: up to 180 kg instead of 230 kg.
             * Of that besides people and the kit listed: up to 20 kg, as before.
-            * It stays up with two adults, as before.
-            * When swamped it holds up one adult instead of two adults.
             * What stops the next person: swamped, as before.
 
             Answers that came out differently

@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
-import thwartwise.page.FigureText;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
@@ -70,7 +69,7 @@ class FormulaWordsTest {
   private static List<String> row(CapacityFigure figure) {
     UnitFormat metric = new UnitFormat(UnitSystem.METRIC);
     return FormulasSection.row(figure, FigureStatus.TAKES_PART, new Sources(), metric).stream()
-        .map(cell -> cell.replace(FigureText.TIED, ' '))
+        .map(cell -> cell.replace(UnitFormat.TIED, ' '))
         .toList();
   }
 }

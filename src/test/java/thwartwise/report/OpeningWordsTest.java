@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitFormat;
-import thwartwise.page.FigureText;
 
 class OpeningWordsTest {
   private static final Vector3 AT = Vector3.of(0, 0.2, 0.11);
@@ -63,6 +62,6 @@ class OpeningWordsTest {
   }
 
   private static String words(Opening opening) {
-    return OpeningWords.of(opening, UnitFormat.METRIC).replace(FigureText.TIED, ' ');
+    return OpeningWords.of(opening, UnitFormat.METRIC).replace(UnitFormat.TIED, ' ');
   }
 }

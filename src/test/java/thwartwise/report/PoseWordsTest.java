@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.afloat.PoseOrientation;
 import thwartwise.inspection.StateFigures.PoseFigures;
-import thwartwise.page.FigureText;
+import thwartwise.measure.UnitFormat;
 
 class PoseWordsTest {
   // Heel is positive starboard down, trim positive bow down.
@@ -31,6 +31,6 @@ class PoseWordsTest {
             Math.toRadians(heelDeg),
             Math.toRadians(trimDeg),
             stable);
-    assertThat(FloatingSection.pose(pose).replace(FigureText.TIED, ' ')).isEqualTo(words);
+    assertThat(FloatingSection.pose(pose).replace(UnitFormat.TIED, ' ')).isEqualTo(words);
   }
 }

@@ -400,18 +400,19 @@ class TextPageTest {
   }
 
   private static String sheet(InspectionRecord record, int number) {
-    return TextPage.sheet(
-        new RecordEntry(
-            "soup-ladle/1",
-            "name",
-            OptionalInt.of(1),
-            "hash",
-            true,
-            true,
-            true,
-            Optional.empty(),
-            record),
-        number);
+    return TextPage.sheets(
+            new RecordEntry(
+                "soup-ladle/1",
+                "name",
+                OptionalInt.of(1),
+                "hash",
+                true,
+                true,
+                true,
+                Optional.empty(),
+                record))
+        .get(number - 1)
+        .text();
   }
 
   private String page(Report report) {

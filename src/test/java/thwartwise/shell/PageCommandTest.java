@@ -3,6 +3,7 @@ package thwartwise.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -107,14 +108,16 @@ class PageCommandTest {
     RecordEntry record = record("egg-whisk");
     String page = TextPage.of(record);
 
-    assertThat(TextPage.headings(record)).hasSize(6).startsWith("May it be launched?");
-    for (int number = 1; number <= 6; number++) {
-      assertThat(page).contains(TextPage.headings(record).get(number - 1));
-    }
+    List<TextPage.Sheet> sheets = TextPage.sheets(record);
+    assertThat(sheets)
+        .hasSize(6)
+        .extracting(TextPage.Sheet::heading)
+        .startsWith("May it be launched?");
+    sheets.forEach(sheet -> assertThat(page).contains(sheet.heading()));
     assertThat(page).contains("Before each launch (on the bank, with this page in hand): page 5");
-    assertThat(TextPage.sheet(record, 5))
+    assertThat(sheets.get(4).text())
         .contains("[ ] Every air chamber was opened or shaken and is dry");
-    assertThat(TextPage.sheet(record, 6)).contains("This page");
+    assertThat(sheets.get(5).text()).contains("This page");
   }
 
   @Test

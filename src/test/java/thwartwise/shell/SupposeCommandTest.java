@@ -54,7 +54,8 @@ class SupposeCommandTest {
             * Aboard as the boat file has it.
 
             """)
-        .contains("Dry it stays up with ", "Swamped it holds up ", "What stops the next person: ")
+        .contains(
+            "Dry it stays up with ", "Full of water it holds up ", "What stops the next person: ")
         .endsWith(
             """
             Only tried: nothing is kept. If it is done on the boat, type refit to tell it. A
@@ -96,10 +97,9 @@ class SupposeCommandTest {
 
     assertThat(shell.err())
         .isEqualTo(
-            "suppose: no boat is kept here yet. Name a boat file with --boat, or type walk.\n"
-                + "suppose: 2 boats are kept here. Name one with --boat, such as "
-                + boat
-                + ".\n");
+            "suppose: --boat BOAT is missing, and no boat is kept here yet. \"walk\" measures one.\n"
+                + "suppose: --boat BOAT is missing. Kept here: \"Soup Ladle\", \"Tea Spoon\". Name one"
+                + " of them, or a boat file.\n");
   }
 
   private List<Path> files() throws IOException {
