@@ -18,7 +18,7 @@ import thwartwise.json.UnusableInput;
 import thwartwise.measure.Reading;
 import thwartwise.report.SeatsPage;
 import thwartwise.rules.RuleBook;
-import thwartwise.walk.PeopleText;
+import thwartwise.walk.questions.PeopleText;
 
 /** Says who of some people may go in a boat, and where each of them sits. */
 final class SeatsCommand implements ShellCommand {

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import thwartwise.walk.PeopleText;
+import thwartwise.walk.questions.PeopleText;
 
 /**
  * People as they are spoken of, "two adults and a girl of 10", turned into the words {@link

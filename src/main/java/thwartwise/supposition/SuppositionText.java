@@ -18,7 +18,7 @@ import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 import thwartwise.remedy.FoamSpot;
-import thwartwise.walk.PeopleText;
+import thwartwise.walk.questions.PeopleText;
 
 /**
  * Reads what is to be tried on a boat. The whole grammar, with commas between several:

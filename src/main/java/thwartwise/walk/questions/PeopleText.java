@@ -1,4 +1,4 @@
-package thwartwise.walk;
+package thwartwise.walk.questions;
 
 import java.util.ArrayList;
 import java.util.List;

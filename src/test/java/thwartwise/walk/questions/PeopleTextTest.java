@@ -1,4 +1,4 @@
-package thwartwise.walk;
+package thwartwise.walk.questions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
