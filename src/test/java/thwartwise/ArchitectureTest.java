@@ -218,7 +218,7 @@ class ArchitectureTest {
               "supposition",
               Set.of(
                   "crew",
-                  "walk",
+                  "walk.questions",
                   "inspection",
                   "remedy",
                   "rules",

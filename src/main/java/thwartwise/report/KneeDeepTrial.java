@@ -1,11 +1,20 @@
 package thwartwise.report;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import thwartwise.boat.Person;
 import thwartwise.boat.TrialSeen;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Role;
 import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
+import thwartwise.loadcase.LoadCase;
 import thwartwise.page.FigureText;
 import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 
 /**
@@ -16,8 +25,17 @@ public final class KneeDeepTrial {
   private static final String HEADING = "First: the ten-minute trial in knee-deep water";
 
   private static final String NAMED =
-      "Try it ten minutes in knee-deep water, filled to the brim, those who go sitting in it: the"
-          + " page says how, \"today\" takes what was seen";
+      "Try it for ten minutes in knee-deep water, filled to the brim, with those who go sitting in"
+          + " it. The page says how; type at \"today\" what was seen";
+
+  static final String NOT_YET =
+      "Full of water it is not shown to hold up anybody, so nobody goes yet";
+
+  private static final Set<CheckId> DRY =
+      EnumSet.of(
+          CheckId.FREEBOARD_AT_REST,
+          CheckId.THREE_FIFTHS_TO_ONE_SIDE,
+          CheckId.STIFF_OFF_THE_MIDDLE);
 
   private KneeDeepTrial() {}
 
@@ -45,11 +63,32 @@ public final class KneeDeepTrial {
 
   /** What it carries dry, said as that and no more; blank of other boats. */
   static String dryOnly(InspectionRecord inspection) {
-    return isUnproven(inspection)
-        ? "It carries "
-            + FigureText.adults(inspection.report().recommendation().staysUpWith())
-            + " while it stays dry, and nobody that was shown once it fills: that is no leave to go"
-        : "";
+    return isUnproven(inspection) ? Sentence.joined(List.of(dry(inspection), NOT_YET)) : "";
+  }
+
+  /** The dry figures alone, and whether those named may sit in it dry as they are seated. */
+  static String dry(InspectionRecord inspection) {
+    Recommendation crew = inspection.report().recommendation();
+    return Sentence.of("Dry it carries " + FigureText.adults(crew.staysUpWith()))
+        + named(inspection);
+  }
+
+  private static String named(InspectionRecord inspection) {
+    List<String> names = inspection.boat().aboard().stream().map(Person::name).toList();
+    if (names.isEmpty()) {
+      return "";
+    }
+    boolean within =
+        inspection.report().findings().stream()
+            .filter(f -> f.loadCase().kind() == LoadCase.Kind.AS_LOADED)
+            .filter(f -> f.role() == Role.LIMITS_CREW && DRY.contains(f.question().check()))
+            .noneMatch(Finding::holdsBack);
+    return " "
+        + Sentence.of(
+            "With "
+                + Sentence.list(names)
+                + " it "
+                + (within ? "stays within its dry limits" : "does not stay within its dry limits"));
   }
 
   static void write(Page page, InspectionRecord inspection) {

@@ -131,8 +131,7 @@ public final class Screen {
       return "Not worked out.";
     }
     if (KneeDeepTrial.isUnproven(inspection)) {
-      return Sentence.capital(FigureText.adults(crew.staysUpWith()))
-          + " while it stays dry. That is no leave to go.";
+      return KneeDeepTrial.dry(inspection);
     }
     return crew.staysUpWith() == 0
         ? "Not even one adult aboard stays within its limits."
@@ -148,8 +147,11 @@ public final class Screen {
     if (!crew.wasSearched()) {
       return "Not worked out how it lies full of water.";
     }
+    if (KneeDeepTrial.isUnproven(inspection)) {
+      return Sentence.of(KneeDeepTrial.NOT_YET);
+    }
     return crew.holdsUpWhenSwamped() == 0
-        ? "Full of water it holds up nobody that was shown."
+        ? "Full of water it holds up no adult of " + units.mass(crew.adult(), Side.UP) + "."
         : "Full of water it holds up " + CrewWords.heldUp(crew) + ".";
   }
 

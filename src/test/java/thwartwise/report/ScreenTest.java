@@ -173,7 +173,7 @@ class ScreenTest {
         .isEqualTo(
             "Soup Ladle: launch held. Nobody and nothing goes aboard, as the boat stands."
                 + " Dry: Not even one adult aboard stays within its limits."
-                + " Filled: Full of water it holds up nobody that was shown."
+                + " Filled: Full of water it holds up no adult of 95 kg."
                 + " Wrong: Not one person meets every check. Even the first person: swamped."
                 + " Nobody: Nobody goes aboard."
                 + " Mind: A recommendation, not a capacity plate and not a builder's plate. Local"

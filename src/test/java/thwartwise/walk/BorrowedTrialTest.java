@@ -50,18 +50,19 @@ class BorrowedTrialTest {
     assertThat(screen(WITHOUT))
         .startsWith(
             "Gravy Boat: launch held. Nobody and nothing goes aboard, as the boat stands."
-                + " Dry: Two adults while it stays dry. That is no leave to go."
-                + " Filled: Full of water it holds up nobody that was shown."
+                + " Dry: Dry it carries two adults."
+                + " Filled: Full of water it is not shown to hold up anybody, so nobody goes yet."
                 + " Wrong: It sinks when full of water: 76 kg too heavy.")
-        .contains(" First: 1. Try it ten minutes in knee-deep water, filled to the brim, those who")
+        .contains(
+            " First: 1. Try it for ten minutes in knee-deep water, filled to the brim, with those who")
         .contains(" Nobody: Nobody goes aboard. ");
   }
 
   @Test
   void the_card_and_the_glance_call_dry_figures_dry() {
     String dry =
-        " It carries two adults while it stays dry, and nobody that was shown once it fills: that"
-            + " is no leave to go. ";
+        " Dry it carries two adults. Full of water it is not shown to hold up anybody, so nobody"
+            + " goes yet. ";
     assertThat(bare(CardPage.text(WITHOUT, "7"))).contains("*** Launch held ").contains(dry);
     assertThat(bare(TextPage.of(WITHOUT))).contains("*** Launch held ").contains(dry);
   }
@@ -272,7 +273,7 @@ class BorrowedTrialTest {
   void pounds_typed_for_the_kilograms_of_children_are_asked_about() {
     Sheet children = Sheet.borrowedAndTried().with("trial.children", "7, 8");
     assertThat(children.refused("trial.mass", "110"))
-        .startsWith("110 kg is outside 30 kg to 89 kg, ")
+        .startsWith("110 kg is not between 30 and 89 kg, ")
         .endsWith("the mass of so many people. Did you mean 49.9 kg?");
     assertThat(children.accepted("trial.mass", "110 indeed")).contains("110 kg");
     assertThat(children.with("trial.mass", "50").boat().trialSeen()).isPresent();
@@ -288,5 +289,16 @@ class BorrowedTrialTest {
     assertThat(tried.refused("trial.children", "6, 7, 8"))
         .isEqualTo("That is 3 ages, and 2 sat in it. Type the ages of the children alone.");
     assertThat(tried.accepted("trial.children", "6 and 9")).endsWith("6, 9");
+  }
+
+  @Test
+  void those_who_go_are_told_whether_they_may_sit_in_it_dry() {
+    Sheet untested = Sheet.borrowed(true).with("short.tested", "no");
+    assertThat(screen(inspected(untested.with("short.people", "Ann 60 kg, girl 9").boat())))
+        .contains(
+            " Dry: Dry it carries two adults. With Ann and girl of 9 it stays within its dry"
+                + " limits. Filled: Full of water it is not shown to hold up anybody");
+    assertThat(screen(inspected(untested.with("short.people", "A 140, B 140, C 140").boat())))
+        .contains(" With A, B and C it does not stay within its dry limits. ");
   }
 }

@@ -15,6 +15,8 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Outcome;
+import thwartwise.crew.Sex;
+import thwartwise.crew.WeightForAge;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitSystem;
@@ -28,10 +30,51 @@ import thwartwise.walk.engine.Reply;
 class BorrowedWalkTest {
   private static final Sheet FLAT = Sheet.borrowed(true);
 
+  /** Twenty, after the way was chosen and before all is looked over. */
   @Test
-  void in_sheltered_water_it_has_some_thirty_questions() {
-    assertThat(FLAT.toTheEnd()).hasSize(27);
-    assertThat(Sheet.borrowedAndTried().toTheEnd()).hasSize(32);
+  void in_sheltered_water_with_nothing_to_show_it_asks_twenty_questions_about_the_boat() {
+    assertThat(questions(FLAT.with("short.tested", "nothing"))).hasSize(20);
+    assertThat(questions(FLAT.with("short.form", "round").with("short.tested", "nothing")))
+        .hasSize(19);
+    assertThat(questions(FLAT)).hasSize(25);
+    assertThat(questions(Sheet.borrowedAndTried())).hasSize(29);
+  }
+
+  private static List<String> questions(Sheet sheet) {
+    return sheet.toTheEnd().stream()
+        .map(Answer::question)
+        .filter(key -> !key.equals("way") && !key.equals("finish"))
+        .toList();
+  }
+
+  @Test
+  void who_goes_is_asked_children_by_age_and_the_heaviest_sit_in_the_middle() {
+    Boat boat = FLAT.with("short.people", "girl 9, Ann 62 kg, boy 12, Ben 80 kg dressed").boat();
+    assertThat(boat.aboard())
+        .extracting(p -> p.name() + " at " + p.place())
+        .containsExactly(
+            "Ben at middle seat",
+            "boy of 12 at middle seat",
+            "Ann at fore seat",
+            "girl of 9 at fore seat");
+    // A heavy girl of nine, CDC 2000, 95th percentile at ten, and 5 kg of clothes.
+    assertThat(boat.aboard().get(3).mass())
+        .isCloseTo(WeightForAge.heaviest(Sex.GIRL, 9) + 5, within(1e-9));
+    assertThat(boat.assumptions())
+        .anyMatch(a -> a.startsWith("Who goes: girl of 9 (a heavy girl of 9 and 5 kg for clothes"));
+    assertThat(FLAT.boat().aboard()).isEmpty();
+  }
+
+  @Test
+  void more_people_than_seats_are_not_seated() {
+    assertThat(FLAT.refused("short.people", "A 60, B 60, C 60, D 60, E 60, F 60, G 60"))
+        .isEqualTo("7 people are named, and the seats take 6. Name fewer, or change the seats.");
+  }
+
+  @Test
+  void a_bare_weight_is_in_the_units_of_the_boat() {
+    Boat boat = Sheet.borrowed(false).with("short.people", "Ann 150 dressed").boat();
+    assertThat(boat.aboard().get(0).mass()).isCloseTo(150 * 0.45359237, within(1e-9));
   }
 
   @Test
@@ -171,6 +214,6 @@ class BorrowedWalkTest {
     Reply.WentBack open = (Reply.WentBack) Sheet.WALK.take(all, "change 1");
     List<Answer> own = Sheet.answer(open.answers(), "own");
     assertThat(own).containsAll(all.subList(1, all.size()));
-    assertThat(Sheet.open(own).key()).isEqualTo("water");
+    assertThat(Sheet.open(own).key()).isEqualTo("measuredBy");
   }
 }

@@ -58,6 +58,7 @@ class EnterFlattersLeastTest {
           Map.entry("whenSwamped", "they sit in it, which asks more of it: tried below"),
           Map.entry("bailer", "none aboard: tried below"),
           Map.entry("trailer", "none: it moves no figure of the boat afloat"),
+          Map.entry("short\\.people", "only as loaded; the recommendation asks nobody"),
           Map.entry("person\\.\\d+\\.y", "only as loaded; the recommendation asks nobody"),
           Map.entry("hull\\.doubt\\..*", "goes on, and its reason is asked for at the end"),
           Map.entry("kept\\..*", "not kept, so nothing is recommended"),
@@ -285,12 +286,12 @@ class EnterFlattersLeastTest {
                 .with("place.2.people", "1"),
             "place.2.any",
             List.of("yes")),
-        Arguments.of(Sheet.borrowed(true), "short.tested", List.of("yes")),
+        Arguments.of(Sheet.borrowed(true), "short.tested", List.of("paper")),
         Arguments.of(
             Sheet.borrowed(true),
             "short.material",
             List.of("plywood", "softwood", "GRP", "aluminium")),
-        Arguments.of(tried(), "trial.done", List.of("yes")),
+        Arguments.of(tried(), "short.tested", List.of("trial")),
         Arguments.of(tried(), "trial.level", List.of("yes")),
         Arguments.of(tried(), "trial.heads", List.of("yes")),
         Arguments.of(Sheet.borrowed(true), "short.mass", List.of("40", "60", "80")));

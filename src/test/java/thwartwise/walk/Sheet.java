@@ -220,7 +220,6 @@ record Sheet(Map<String, String> typed) {
       """
       way                     | borrowed
       name                    | Gravy Boat
-      measuredBy              | the leader
       units                   | metric     | feet
       short.length            | 3.6576     | 12'
       short.form              | flat
@@ -252,8 +251,7 @@ record Sheet(Map<String, String> typed) {
   /** With no leak test to show, and two people seen in it full of water. */
   static Sheet borrowedAndTried() {
     return borrowed(true)
-        .with("short.tested", "no")
-        .with("trial.done", "yes")
+        .with("short.tested", "trial")
         .with("trial.people", "2")
         .with("trial.children", "none")
         .with("trial.seat.1", "1")

@@ -29,18 +29,33 @@ record BorrowedChamber(
   private static final String BOW = "bow";
   private static final String STERN = "stern";
 
-  List<Chamber> chambers() {
-    boolean shown =
-        replay.ask(
-            WordQuestions.yesNo(
-                    "short.tested", "Is a leak test of a chamber written down, to be shown?")
-                .how(
-                    "yes only if you hold the paper: under way shut, at least 10 minutes, at most 1",
-                    "litre let in, with a day and a name. The largest, if there are several; none",
-                    "that holds a battery or a charger.")
-                .why("A chamber nobody tested counts for nothing, however tight it looks.")
-                .orElse(false, "no"));
-    if (!shown) {
+  /** What there is to show that the boat holds people up when it is full of water. */
+  enum Shown {
+    NOTHING,
+    PAPER,
+    TRIAL
+  }
+
+  private static final ChoiceReader<Shown> SHOWN =
+      ChoiceReader.of(Shown.NOTHING, "nothing", "no", "n", "none")
+          .or(Shown.PAPER, "paper", "yes", "y", "test", "leak test")
+          .or(Shown.TRIAL, "trial");
+
+  Shown asked() {
+    return replay.ask(
+        WordQuestions.choice("short.tested", "What shows that it holds you up full", SHOWN)
+            .how(
+                "paper: you hold a leak test of a chamber, shut as under way, ten minutes or",
+                "more, at most 1 litre let in, with a day and a name; the largest, if there",
+                "are several; none that holds a battery or a charger.",
+                "trial: today, in knee-deep water, those who go sat in it full to the brim",
+                "for ten minutes, and somebody looked. nothing: the page tells how.")
+            .why("A chamber nobody tested counts for nothing, however tight it looks.")
+            .orElse(Shown.NOTHING, "nothing"));
+  }
+
+  List<Chamber> chambers(Shown shown) {
+    if (shown != Shown.PAPER) {
       assumed.add("Chambers: none counts, since no leak test was shown.");
       return List.of();
     }

@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
@@ -26,8 +27,8 @@ import thwartwise.walk.questions.TrialQuestions;
 import thwartwise.walk.questions.WatersQuestions;
 
 /**
- * A borrowed boat and twenty minutes on the bank: some thirty questions. What is not asked is taken
- * at the end that flatters nobody and stands among what was taken for granted.
+ * A borrowed boat and twenty minutes on the bank: twenty questions. What is not asked is taken at
+ * the end that flatters nobody and stands among what was taken for granted.
  */
 public final class BorrowedScript {
   private final LocalDate today;
@@ -41,7 +42,6 @@ public final class BorrowedScript {
   public Boat boat(Replay replay) {
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.name();
-    Optional<String> measuredBy = basics.measuredBy();
     Tape tape = new Tape(basics.units());
     List<String> assumed = new ArrayList<>(List.of(LEAN));
     BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
@@ -75,8 +75,12 @@ public final class BorrowedScript {
     Propulsion propulsion = carried.propulsion();
     var kit = carried.kit(propulsion);
     known.with(b -> b.withKit(kit));
-    List<Chamber> chambers =
-        new BorrowedChamber(replay, tape, outline, places, today, assumed).chambers();
+    List<Person> aboard =
+        new BorrowedPeople(replay, kept.planned(), tape.system(), outline, places, assumed)
+            .aboard();
+    BorrowedChamber shown = new BorrowedChamber(replay, tape, outline, places, today, assumed);
+    BorrowedChamber.Shown what = shown.asked();
+    List<Chamber> chambers = shown.chambers(what);
     known.with(b -> b.withChambers(chambers));
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =
@@ -88,17 +92,18 @@ public final class BorrowedScript {
                 chambers,
                 places,
                 kit,
-                List.of(),
+                aboard,
                 propulsion,
                 List.of(),
                 Optional.empty(),
                 waters,
-                measuredBy,
+                Optional.empty(),
                 assumed)
             .in(tape.system());
     Boat tried =
-        chambers.isEmpty()
-            ? boat.withTrialSeen(new TrialQuestions(replay, tape, today, places).seen())
+        what == BorrowedChamber.Shown.TRIAL
+            ? boat.withTrialSeen(
+                Optional.of(new TrialQuestions(replay, tape, today, places).told()))
             : boat;
     Boat settled = kept.kept(replay, tried);
     BasicQuestions.finish(replay);
@@ -117,8 +122,7 @@ public final class BorrowedScript {
   }
 
   private static final String LEAN =
-      "A short look at a borrowed boat: fresh water, people who sit in it when it is swamped,"
-          + " unless it is a canoe by its form, a shell as thick as planks, or twice the usual where"
-          + " that is less (judgement), the floor on the bottom, no deck and nobody aboard are taken,"
-          + " not measured.";
+      "A short look at a borrowed boat. Taken, not measured: fresh water; people who sit in it when"
+          + " it is swamped, unless it is a canoe by its form; a shell as thick as planks, or twice"
+          + " the usual where that is less (judgement); the floor on the bottom; no deck.";
 }

@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.ConfirmedMeasurement;
+import thwartwise.crew.PlannedMasses;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.plausibility.DoubtId;
@@ -36,6 +37,11 @@ public final class ConfirmationQuestions {
   public ConfirmationQuestions(PlausibleLimits limits, LocalDate today) {
     this.limits = limits;
     this.today = today;
+  }
+
+  /** What people are planned with where nobody was weighed. */
+  public PlannedMasses planned() {
+    return PlannedMasses.of(limits.rules());
   }
 
   public Boat kept(Replay replay, Boat boat) {

@@ -39,9 +39,18 @@ public final class PeopleText {
       Pattern.compile("(?<name>\\D*?\\D)\\s+(?<mass>\\d.*?)(?<dressed>\\s+dressed)?");
 
   private final PlannedMasses planned;
+  private final UnitSystem units;
 
   public PeopleText(PlannedMasses planned) {
+    this(planned, UnitSystem.METRIC);
+  }
+
+  /**
+   * @param units in which a bare number after a name is a mass
+   */
+  public PeopleText(PlannedMasses planned, UnitSystem units) {
     this.planned = planned;
+    this.units = units;
   }
 
   public Reading<List<NamedPerson>> read(String typed) {
@@ -121,7 +130,7 @@ public final class PeopleText {
         .unless(name -> taken(name, before))
         .then(
             name ->
-                new QuantityReader(Dimension.MASS, UnitSystem.METRIC)
+                new QuantityReader(Dimension.MASS, units)
                     .read(weighed.group("mass"))
                     .as(mass -> named(name, mass.si(), dressed)))
         .unless(this::unlikely);

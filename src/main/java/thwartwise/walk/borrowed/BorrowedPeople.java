@@ -1,0 +1,102 @@
+package thwartwise.walk.borrowed;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thwartwise.boat.Packing;
+import thwartwise.boat.Person;
+import thwartwise.boat.Place;
+import thwartwise.boat.SeatPositions;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.PlannedMasses;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitSystem;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.questions.Outline;
+import thwartwise.walk.questions.PeopleText;
+
+/**
+ * Who goes in a borrowed boat, children by age and as heavy as they may be. The heaviest sit
+ * nearest to the middle of the boat; where that is not well the advice says who changes seats.
+ */
+record BorrowedPeople(
+    Replay replay,
+    PlannedMasses planned,
+    UnitSystem units,
+    Outline outline,
+    List<Place> places,
+    List<String> assumed) {
+
+  List<Person> aboard() {
+    List<NamedPerson> going = going();
+    if (going.isEmpty()) {
+      return List.of();
+    }
+    assumed.add(
+        "Who goes: "
+            + going.stream()
+                .map(p -> p.name() + " (" + p.how().in(units).words() + ")")
+                .collect(Collectors.joining("; "))
+            + ".");
+    List<NamedPerson> heaviestFirst =
+        going.stream()
+            .sorted(Comparator.comparingDouble(NamedPerson::heaviest).reversed())
+            .toList();
+    List<Person> seated = new ArrayList<>();
+    for (Place place : fromTheMiddle()) {
+      int from = seated.size();
+      int to = Math.min(heaviestFirst.size(), from + place.people());
+      seated.addAll(at(place, heaviestFirst.subList(from, to)));
+    }
+    return seated;
+  }
+
+  private List<NamedPerson> going() {
+    return replay
+        .ask(
+            Entry.of(
+                    "short.people",
+                    "Who goes",
+                    "weights or ages",
+                    "who goes, such as Iris 62 kg, boy 12, girl 10, adult",
+                    new PeopleText(planned, units)::read)
+                .how(
+                    "Such as Iris 62 kg, Tom 80 kg dressed, boy 12, girl 10, adult. Children go by",
+                    "age. Enter: nobody is named, and the figures hold for any crew.")
+                .why("The dry figures say whether these people may sit in it so.")
+                .unless(this::tooMany)
+                .optional("nobody named"))
+        .orElse(List.of());
+  }
+
+  private Optional<String> tooMany(List<NamedPerson> going) {
+    int room = places.stream().mapToInt(Place::people).sum();
+    return going.size() <= room
+        ? Optional.empty()
+        : Optional.of(
+            "%d people are named, and the seats take %d. Name fewer, or change the seats."
+                .formatted(going.size(), room));
+  }
+
+  private List<Place> fromTheMiddle() {
+    double middle = (outline.aft() + outline.fore()) / 2;
+    return places.stream()
+        .sorted(Comparator.comparingDouble(place -> Math.abs(place.x() - middle)))
+        .toList();
+  }
+
+  private static List<Person> at(Place place, List<NamedPerson> people) {
+    List<Vector3> spots = SeatPositions.of(place, people.size(), Packing.SPREAD);
+    List<Person> seated = new ArrayList<>();
+    for (int i = 0; i < people.size(); i++) {
+      NamedPerson person = people.get(i);
+      Vector3 spot = spots.get(i);
+      Optional<Double> along = place.hasLength() ? Optional.of(spot.x()) : Optional.empty();
+      seated.add(new Person(person.name(), person.heaviest(), place.name(), spot.y(), along));
+    }
+    return seated;
+  }
+}
