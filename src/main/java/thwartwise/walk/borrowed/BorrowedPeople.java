@@ -10,7 +10,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.Entry;

@@ -10,7 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.ConfirmedMeasurement;
-import thwartwise.crew.PlannedMasses;
+import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.plausibility.DoubtId;
