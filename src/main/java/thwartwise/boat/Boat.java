@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.electrics.ElectricalSystem;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.measure.UnitSystem;
 
@@ -19,6 +20,7 @@ import thwartwise.measure.UnitSystem;
  * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
  * @param units those it was measured in, and in which its papers speak
  * @param trialSeen what was seen of it full of water, as it is measured here
+ * @param electrics battery, motor, panel and wires
  */
 public record Boat(
     String name,
@@ -39,7 +41,8 @@ public record Boat(
     Optional<WhenSwamped> whenSwamped,
     Optional<Double> trailer,
     UnitSystem units,
-    Optional<TrialSeen> trialSeen) {
+    Optional<TrialSeen> trialSeen,
+    ElectricalSystem electrics) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -87,7 +90,8 @@ public record Boat(
         Optional.empty(),
         Optional.empty(),
         UnitSystem.METRIC,
-        Optional.empty());
+        Optional.empty(),
+        ElectricalSystem.NONE);
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
@@ -214,7 +218,8 @@ public record Boat(
         whenSwamped,
         trailer,
         units,
-        stillSeen(newHull, newOpenings, newChambers, newPlaces, newKit));
+        stillSeen(newHull, newOpenings, newChambers, newPlaces, newKit),
+        electrics);
   }
 
   // Another boat than the one that was seen was not seen; what went badly holds all the same.
@@ -289,7 +294,8 @@ public record Boat(
         what,
         newTrailer,
         newUnits,
-        trialSeen);
+        trialSeen,
+        electrics);
   }
 
   /** The same, with what was seen of it full of water as it is now, or with nothing seen. */
@@ -313,7 +319,33 @@ public record Boat(
         whenSwamped,
         trailer,
         units,
-        seen);
+        seen,
+        electrics);
+  }
+
+  /** The same, with what is electric aboard. */
+  public Boat withElectrics(ElectricalSystem system) {
+    return new Boat(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        assumptions,
+        kept,
+        whenSwamped,
+        trailer,
+        units,
+        trialSeen,
+        system);
   }
 
   public double kitMass() {

@@ -24,6 +24,8 @@ public record Kit(
   private static final List<String> PETROL = List.of("petrol", "gasoline", "gas can", "fuel");
   private static final List<String> TANK = List.of("tank", "can", "canister");
   private static final List<String> MOTOR = List.of("motor", "engine", "outboard");
+  private static final List<String> ROWING =
+      List.of("oar", "oars", "paddle", "paddles", "scull", "sculls");
   private static final List<String> VENTED =
       List.of(
           "batter",
@@ -61,6 +63,12 @@ public record Kit(
   /** Whether it is a motor by its name. */
   public boolean isMotor() {
     return isCalled(MOTOR);
+  }
+
+  /** Whether it is for rowing or paddling by its name. */
+  public boolean isForRowing() {
+    return List.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+")).stream()
+        .anyMatch(ROWING::contains);
   }
 
   private boolean isCalled(List<String> words) {

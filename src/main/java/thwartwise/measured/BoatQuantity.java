@@ -179,9 +179,30 @@ public enum BoatQuantity {
       0,
       100000,
       Usual.of(0, 100_000, Dimension.LENGTH, "distance from a shore")),
+  VOLTS("a battery on a small boat", "V", 3, 60, Usual.NONE),
+  AMPERE_HOURS("a battery one person lifts", "ampere-hours", 1, 600, Usual.NONE),
+  RATED_HOURS("the time of a label", "hours", 1, 100, Usual.NONE),
+  EXPONENT("an exponent of Peukert", "as a number", 1, 1.6, Usual.NONE),
+  AMPERES("a current on a small boat", "A", 0.01, 400, Usual.NONE),
+  FUSE_AMPERES("a fuse on a small boat", "A", 0, 500, Usual.NONE),
+  THRUST("the thrust of a small electric motor", "N", 20, 2000, Usual.NONE),
+  CLAIMED_HOURS("a running time", "hours", 0.01, 200, Usual.NONE),
+  DAILY_HOURS("part of a day", "hours", 0, 24, Usual.NONE),
+  RUN_METRES("a stretch to time a boat on", "m", 20, 5000, Usual.NONE),
+  RUN_SECONDS("a timed run", "seconds", 5, 20000, Usual.NONE),
+  PANEL_WATTS("a panel on a small boat", "W", 1, 1000, Usual.NONE),
+  LATITUDE("a latitude", "degrees", -66, 66, Usual.NONE),
+  WIRE_METRES(
+      "a wire in a small boat", "m", 0, 30, Usual.NONE, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
+  SQUARE_MILLIMETRES("a wire in a small boat", "mm2", 0.1, 120, Usual.NONE),
+  GAUGE("an American gauge of wire", "AWG", 0, 30, Usual.NONE),
+  INSULATION("the insulation of a wire", "degrees Celsius", 50, 260, Usual.NONE),
   PEOPLE("one place", "people", 1, 20, Usual.NONE),
   COUNT("a count", "in number", -1e6, 1e6, Usual.NONE),
   ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE, Usual.NONE);
+
+  /** Degrees that went to radians and back keep the digits that were typed. */
+  private static final double WHOLE_DEGREE = 1e9;
 
   private final String noun;
   private final String unit;
@@ -258,18 +279,31 @@ public enum BoatQuantity {
 
   /** A value of the file in SI; digits stay as they were typed. */
   public double si(double inFile) {
-    return unit.equals("minutes") ? inFile * 60 : PlainNumber.scaled(inFile, tens());
+    return this == LATITUDE
+        ? Math.toRadians(inFile)
+        : PlainNumber.scaled(inFile * seconds(), tens());
   }
 
   /** A value in SI as the file has it. */
   public double inFile(double si) {
-    return unit.equals("minutes") ? si / 60 : PlainNumber.scaled(si, -tens());
+    return this == LATITUDE
+        ? Math.rint(Math.toDegrees(si) * WHOLE_DEGREE) / WHOLE_DEGREE
+        : PlainNumber.scaled(si / seconds(), -tens());
+  }
+
+  private int seconds() {
+    return switch (unit) {
+      case "minutes" -> 60;
+      case "hours", "ampere-hours" -> 3600;
+      default -> 1;
+    };
   }
 
   private int tens() {
     return switch (unit) {
       case "litres" -> -3;
       case "kW" -> 3;
+      case "mm2" -> -6;
       default -> 0;
     };
   }

@@ -129,6 +129,7 @@ final class BoatChanges {
     differs(before.water(), after.water(), "fresh or salt water");
     differs(before.waters(), after.waters(), "the waters it is used on");
     differs(before.propulsion(), after.propulsion(), "how it is driven");
+    differs(before.electrics(), after.electrics(), "battery, motor, panel and wires");
     properties(BoatProperties.OF_BOAT.stream().map(Settable::property).toList(), before, after);
     differs(reasons(before), reasons(after), "what looks wrong and was kept with a reason");
     differs(before.assumptions(), after.assumptions(), "what was taken for granted of the hull");

@@ -45,6 +45,7 @@ public record Reference(
           "people.csv",
           "weight-for-age.csv",
           "wind.csv",
+          "electrics.csv",
           "loading-rules.csv",
           "persons-carried.csv");
 

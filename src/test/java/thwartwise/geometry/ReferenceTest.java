@@ -85,7 +85,19 @@ class ReferenceTest {
           "people-by-length",
           "person-elsewhere",
           "offset-heel",
-          "persons-carried");
+          "persons-carried",
+          "peukert-one-ampere",
+          "peukert-rated",
+          "wire-gauge",
+          "wire-resistance",
+          "wire-for-drop",
+          "voltage-drop",
+          "fuse-over-wire",
+          "fuse-distance",
+          "motor-current",
+          "hull-speed",
+          "sun-outside-air",
+          "sun-of-month");
 
   @Test
   void every_row_names_its_source_status_and_tolerance() {

@@ -159,7 +159,8 @@ class ComparisonTest {
             "whenSwamped",
             "trailer",
             "units",
-            "trialSeen");
+            "trialSeen",
+            "electrics");
     assertThat(fields(HullMeasurements.class))
         .containsExactlyInAnyOrder(
             "mass",

@@ -10,6 +10,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
+import thwartwise.electrics.ElectricalSystem;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
 import thwartwise.json.Format;
@@ -35,6 +36,7 @@ public final class BoatFields {
     "cleats",
     "aboard",
     "propulsion",
+    ElectricsFields.KEY,
     Heights.KEY,
     "measuredBy",
     "assumed",
@@ -107,7 +109,13 @@ public final class BoatFields {
         fields.optionalItems("kept", "kept", ConfirmedMeasurementFields.KEYS).stream()
             .map(ConfirmedMeasurementFields::read)
             .toList();
-    Boat known = fields.into(measured.keeping(kept), BoatProperties.OF_BOAT);
+    ElectricalSystem electrics =
+        fields
+            .optionalObject(ElectricsFields.KEY, ElectricsFields.KEYS)
+            .map(ElectricsFields::read)
+            .orElse(ElectricalSystem.NONE);
+    Boat known =
+        fields.into(measured.keeping(kept).withElectrics(electrics), BoatProperties.OF_BOAT);
     Boat boat =
         fields
             .optionalObject(TrialSeenFields.KEY, TrialSeenFields.KEYS)

@@ -34,6 +34,9 @@ public final class BoatTree {
     BoatProperties.OF_BOAT.forEach(p -> JsonText.put(node, p.property(), boat));
     list(node, "aboard", boat.aboard(), PersonFields::write);
     PropulsionFields.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
+    if (!boat.electrics().isEmpty()) {
+      node.set(ElectricsFields.KEY, ElectricsFields.write(boat.electrics()));
+    }
     List<String> assumed = DefaultValues.notLeftOut(boat.assumptions(), boat.hull());
     if (!assumed.isEmpty()) {
       node.set("assumed", JsonText.texts(assumed));

@@ -1,0 +1,52 @@
+package thwartwise.electrics;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * What a copper wire may carry, by 33 CFR 183.425 table 5 (READ): amperes outside an engine space.
+ * A wire between two gauges counts as the thinner, one beyond the table is not assessed.
+ */
+public final class Ampacity {
+  /** °C of insulation nobody read: the weakest of the table. */
+  public static final double UNSTATED_INSULATION = 60;
+
+  /** Of wires in a pipe or bundle, which warm each other (FROM MEMORY: 0.7 for three). */
+  public static final double BUNDLED = 0.7;
+
+  private static final double HAIR = 1 + 1e-9;
+  private static final double[] INSULATION = {60, 75, 80, 90, 105, 125, 200};
+  private static final Map<Integer, double[]> AMPERES =
+      new TreeMap<>(
+          Map.of(
+              18, new double[] {10, 10, 15, 20, 20, 25, 25},
+              16, new double[] {15, 15, 20, 25, 25, 30, 35},
+              14, new double[] {20, 20, 25, 30, 35, 40, 45},
+              12, new double[] {25, 25, 35, 40, 45, 50, 55},
+              10, new double[] {40, 40, 50, 55, 60, 70, 70},
+              8, new double[] {55, 65, 70, 70, 80, 90, 100},
+              6, new double[] {80, 95, 100, 100, 120, 125, 135},
+              4, new double[] {105, 125, 130, 135, 160, 170, 180},
+              2, new double[] {140, 170, 175, 180, 210, 225, 240}));
+
+  private Ampacity() {}
+
+  /** In open air, A; empty for a wire thinner than the thinnest of the table. */
+  public static OptionalDouble ofArea(double area, double insulation) {
+    for (Map.Entry<Integer, double[]> row : AMPERES.entrySet()) {
+      if (area * HAIR >= WireSize.ofGauge(row.getKey())) {
+        return OptionalDouble.of(row.getValue()[column(insulation)]);
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  private static int column(double insulation) {
+    int column = 0;
+    while (column + 1 < INSULATION.length && INSULATION[column + 1] <= insulation) {
+      column++;
+    }
+    return column;
+  }
+}

@@ -1,0 +1,29 @@
+package thwartwise.electrics;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A battery by its label and by a look at it.
+ *
+ * @param kit the name of the kit it is; its mass and middle stand there
+ * @param volts nominal
+ * @param charge on the label, C
+ * @param ratedTime the time in which the label's charge is drawn, s
+ * @param exponent Peukert's, where the maker gives one
+ * @param since when it was first used
+ * @param starter whether it is made to start an engine
+ * @param strapped whether strap and tray hold it when the boat goes over
+ * @param terminalsCovered whether nothing can fall across both poles
+ */
+public record Battery(
+    String kit,
+    double volts,
+    double charge,
+    Optional<Chemistry> chemistry,
+    Optional<Double> ratedTime,
+    Optional<Double> exponent,
+    Optional<LocalDate> since,
+    Optional<Boolean> starter,
+    Optional<Boolean> strapped,
+    Optional<Boolean> terminalsCovered) {}

@@ -1,0 +1,58 @@
+package thwartwise.electrics;
+
+/**
+ * What a battery is made of, as far as running time depends on it. Exponents: lead-acid 1.1 to 1.3
+ * (READ, several), the upper part taken; lithium 1.05 (FROM MEMORY). Shares that may be used: half
+ * of lead-acid, four fifths of lithium (READ, several).
+ */
+public enum Chemistry {
+  FLOODED("flooded lead-acid", 1.30, 0.5, true),
+  AGM("AGM", 1.20, 0.5, true),
+  GEL("gel", 1.20, 0.5, true),
+  LIFEPO4("LiFePO4", 1.05, 0.8, false),
+  LITHIUM_ION("lithium-ion", 1.05, 0.8, false);
+
+  private final String word;
+  private final double exponent;
+  private final double usableShare;
+  private final boolean lead;
+
+  Chemistry(String word, double exponent, double usableShare, boolean lead) {
+    this.word = word;
+    this.exponent = exponent;
+    this.usableShare = usableShare;
+    this.lead = lead;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** Peukert's exponent where the maker gives none. */
+  public double exponent() {
+    return exponent;
+  }
+
+  /** Share of the charge that may be taken out. */
+  public double usableShare() {
+    return usableShare;
+  }
+
+  public boolean isLead() {
+    return lead;
+  }
+
+  /** Share of a new battery's charge that is left after so many years (judgement). */
+  double agedShare(double years) {
+    return lead ? Math.max(0.3, 1 - 0.08 * years) : Math.max(0.5, 1 - 0.03 * years);
+  }
+
+  /**
+   * Share of the charge at 25 °C that it gives in the cold: a hundredth less a degree of lead-acid,
+   * half of that of lithium (FROM MEMORY); never more than the label.
+   */
+  double coldShare(double celsius) {
+    double below = Math.max(0, 25 - celsius);
+    return lead ? Math.max(0.4, 1 - 0.010 * below) : Math.max(0.6, 1 - 0.005 * below);
+  }
+}

@@ -1,0 +1,175 @@
+package thwartwise.electrics;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * The sums of one circuit: what the wire loses, what it may carry, which fuse guards it, and what
+ * is wrong with it as it stands.
+ *
+ * @param drop of voltage in both wires, V; empty where nobody measured the wire
+ * @param carries what the wire may carry where it lies, A
+ * @param wanted the thinnest metric wire for drop and fuse, m²; NaN when none does
+ * @param fuse the least standard fuse of 1.25 times the current, A; NaN when none does
+ * @param faults in the order of their gravity
+ */
+public record CircuitSums(
+    Circuit circuit,
+    double volts,
+    Optional<Double> drop,
+    Optional<Double> carries,
+    double wanted,
+    double fuse,
+    Set<Fault> faults) {
+
+  /** What can be wrong with a circuit; an unknown counts as what it would hide. */
+  public enum Fault {
+    NO_FUSE,
+    FUSE_NOT_STATED,
+    FUSE_OVER_WIRE,
+    FUSE_UNDER_DRAW,
+    WIRE_UNDER_DRAW,
+    FUSE_TOO_FAR,
+    FUSE_PLACE_NOT_STATED,
+    WIRE_NOT_STATED,
+    WIRE_TOO_THIN,
+    DROP_TOO_GREAT,
+    NO_SWITCH
+  }
+
+  /**
+   * Ω·m: 10.75 Ω a circular mil and foot, the trade's figure for warm copper (READ). That is
+   * 1.787e-8; pure copper at 20 °C has 1.724e-8.
+   */
+  public static final double RESISTIVITY = 10.75 * Math.PI / 4 * 0.0254e-3 * 0.0254e-3 / 0.3048;
+
+  /** From the battery along the wire, m: 7 in (33 CFR 183.455, READ). */
+  public static final double FUSE_WITHIN = 7 * 0.0254;
+
+  /** The same of a wire in a sheath all the way: 40 in (33 CFR 183.455, READ). */
+  public static final double FUSE_WITHIN_SHEATHED = 40 * 0.0254;
+
+  /** What a fuse has over the current it carries (common practice, no source). */
+  public static final double OVER_DRAW = 1.25;
+
+  private static final double HAIR = 1 + 1e-9;
+
+  /** A; blade and strip fuses as they are sold. */
+  private static final List<Double> FUSES =
+      List.of(
+          1.0, 2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 60.0, 70.0, 80.0,
+          100.0, 125.0, 150.0, 175.0, 200.0);
+
+  public CircuitSums {
+    Set<Fault> ordered = EnumSet.noneOf(Fault.class);
+    ordered.addAll(faults);
+    faults = java.util.Collections.unmodifiableSet(ordered);
+  }
+
+  public static CircuitSums of(Circuit circuit, double volts) {
+    double fuse = fuse(circuit.current());
+    Optional<Double> copper = circuit.copper();
+    Optional<Double> carries =
+        copper.map(area -> carries(circuit, area)).filter(c -> !Double.isNaN(c));
+    CircuitSums sums =
+        new CircuitSums(
+            circuit,
+            volts,
+            copper.map(area -> drop(circuit.current(), circuit.length(), area)),
+            carries,
+            wanted(circuit, volts, fuse),
+            fuse,
+            Set.of());
+    return new CircuitSums(
+        circuit, volts, sums.drop, sums.carries, sums.wanted, fuse, sums.found());
+  }
+
+  /** V lost along a wire there and back: {@code ρ 2 L I / A}. */
+  public static double drop(double current, double length, double area) {
+    return RESISTIVITY * 2 * length * current / area;
+  }
+
+  /** The copper for a drop, m². */
+  public static double areaFor(double current, double length, double drop) {
+    return RESISTIVITY * 2 * length * current / drop;
+  }
+
+  /** The least standard fuse of 1.25 times that current, A; NaN when none is so large. */
+  public static double fuse(double current) {
+    return FUSES.stream()
+        .filter(sold -> sold * HAIR >= OVER_DRAW * current)
+        .findFirst()
+        .orElse(Double.NaN);
+  }
+
+  /** The least metric copper for a drop of that share of the voltage, m². */
+  public double areaFor(double share) {
+    return WireSize.metric(areaFor(circuit.current(), circuit.length(), share * volts));
+  }
+
+  /** How far from the battery the fuse may be, m. */
+  public double fuseWithin() {
+    return circuit.sheathed().orElse(false) ? FUSE_WITHIN_SHEATHED : FUSE_WITHIN;
+  }
+
+  private static double carries(Circuit circuit, double area) {
+    OptionalDouble open =
+        Ampacity.ofArea(area, circuit.insulation().orElse(Ampacity.UNSTATED_INSULATION));
+    double derating = circuit.alone().orElse(false) ? 1 : Ampacity.BUNDLED;
+    return open.isPresent() ? derating * open.getAsDouble() : Double.NaN;
+  }
+
+  private static double wanted(Circuit circuit, double volts, double fuse) {
+    double most = circuit.use().mostDrop() * volts;
+    double area = WireSize.metric(areaFor(circuit.current(), circuit.length(), most));
+    while (!Double.isNaN(area) && !(carries(circuit, area) * HAIR >= fuse)) {
+      area = WireSize.metric(area * 1.001);
+    }
+    return area;
+  }
+
+  private Set<Fault> found() {
+    Set<Fault> found = EnumSet.noneOf(Fault.class);
+    fuseFaults(found);
+    if (circuit.copper().isEmpty()) {
+      found.add(Fault.WIRE_NOT_STATED);
+    } else if (carries.isEmpty()) {
+      found.add(Fault.WIRE_TOO_THIN);
+    } else if (carries.get() * HAIR < circuit.current()) {
+      found.add(Fault.WIRE_UNDER_DRAW);
+    }
+    if (drop.isPresent() && drop.get() > circuit.use().mostDrop() * volts * HAIR) {
+      found.add(Fault.DROP_TOO_GREAT);
+    }
+    if (circuit.switched().isEmpty() && circuit.use() != Circuit.Use.CHARGE) {
+      found.add(Fault.NO_SWITCH);
+    }
+    return found;
+  }
+
+  private void fuseFaults(Set<Fault> found) {
+    if (circuit.fuse().isEmpty()) {
+      found.add(Fault.FUSE_NOT_STATED);
+      return;
+    }
+    double amperes = circuit.fuse().get();
+    if (!(amperes > 0)) {
+      found.add(Fault.NO_FUSE);
+      return;
+    }
+    if (carries.isPresent() && amperes > carries.get() * HAIR) {
+      found.add(Fault.FUSE_OVER_WIRE);
+    }
+    if (amperes * HAIR < OVER_DRAW * circuit.current()) {
+      found.add(Fault.FUSE_UNDER_DRAW);
+    }
+    if (circuit.fuseDistance().isEmpty()) {
+      found.add(Fault.FUSE_PLACE_NOT_STATED);
+    } else if (circuit.fuseDistance().get() > fuseWithin() * HAIR) {
+      found.add(Fault.FUSE_TOO_FAR);
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package thwartwise.electrics;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that is electric aboard.
+ *
+ * @param latitude where the boat is kept, rad, south negative
+ * @param mainSwitch what cuts off everything at once
+ */
+public record ElectricalSystem(
+    Optional<Battery> battery,
+    Optional<ElectricMotor> motor,
+    List<TimedRun> runs,
+    Optional<SolarPanel> panel,
+    Optional<Double> latitude,
+    Optional<String> mainSwitch,
+    List<Circuit> circuits) {
+
+  public static final ElectricalSystem NONE =
+      new ElectricalSystem(
+          Optional.empty(),
+          Optional.empty(),
+          List.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of());
+
+  private static final double COMMON_VOLTS = 12;
+
+  public ElectricalSystem {
+    runs = List.copyOf(runs);
+    circuits = List.copyOf(circuits);
+  }
+
+  /** The battery's, or the usual 12 V. */
+  public double volts() {
+    return battery.map(Battery::volts).orElse(COMMON_VOLTS);
+  }
+
+  /** What lamps, sockets and the rest draw together, all of them on, A. */
+  public double besidesMotor() {
+    return circuits.stream()
+        .filter(c -> c.use().drawsBesides())
+        .mapToDouble(Circuit::current)
+        .sum();
+  }
+
+  public boolean isEmpty() {
+    return equals(NONE);
+  }
+}

@@ -1,0 +1,60 @@
+package thwartwise.electrics;
+
+import java.time.Month;
+
+/**
+ * Sunshine on a level surface, by the closed form for a day outside the air: {@code H0 = Isc E0 / π
+ * day (cos φ cos δ sin ω + ω sin φ sin δ)} with Cooper's declination (textbooks of solar
+ * engineering, FROM MEMORY; their worked examples are the tests).
+ */
+public final class SolarDay {
+  /** W/m² (FAO 56 has 0.0820 MJ/m² a minute, FROM MEMORY). */
+  public static final double SOLAR_CONSTANT = 1367;
+
+  /** Share that comes through cloud and air (judgement: a dull month anywhere). */
+  public static final double CLEARNESS = 0.3;
+
+  /** Share of a panel's rating that reaches the battery: heat, dirt, controller (judgement). */
+  public static final double YIELD = 0.7;
+
+  private static final double DAY = 24 * 3600.0;
+
+  /** Sun at which a panel gives the watts of its label, W/m². */
+  private static final double RATED_SUN = 1000;
+
+  /** Day of the year whose sun is that of the mean of the month (Klein 1977, FROM MEMORY). */
+  private static final int[] MEAN_DAY = {17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344};
+
+  private SolarDay() {}
+
+  /** Declination of the sun on a day of the year, rad. */
+  public static double declination(int day) {
+    return Math.toRadians(23.45) * Math.sin(2 * Math.PI * (284 + day) / 365);
+  }
+
+  /**
+   * J/m² on a level surface outside the air on a day of the year.
+   *
+   * @param latitude rad, south negative
+   */
+  public static double outsideAir(double latitude, int day) {
+    double delta = declination(day);
+    double cosine = -Math.tan(latitude) * Math.tan(delta);
+    double sunset = Math.acos(Math.max(-1, Math.min(1, cosine)));
+    double distance = 1 + 0.033 * Math.cos(2 * Math.PI * day / 365);
+    double height =
+        Math.cos(latitude) * Math.cos(delta) * Math.sin(sunset)
+            + sunset * Math.sin(latitude) * Math.sin(delta);
+    return Math.max(0, SOLAR_CONSTANT * distance * DAY / Math.PI * height);
+  }
+
+  /** J/m² on such a surface on a day of that month. */
+  public static double outsideAir(double latitude, Month month) {
+    return outsideAir(latitude, MEAN_DAY[month.ordinal()]);
+  }
+
+  /** J a panel lying flat gives back on a dull day of that month. */
+  public static double energy(double watts, double latitude, Month month) {
+    return watts * CLEARNESS * outsideAir(latitude, month) / RATED_SUN * YIELD;
+  }
+}

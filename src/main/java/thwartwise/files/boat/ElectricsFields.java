@@ -1,0 +1,148 @@
+package thwartwise.files.boat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import thwartwise.electrics.Battery;
+import thwartwise.electrics.ElectricMotor;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.SolarPanel;
+import thwartwise.electrics.TimedRun;
+import thwartwise.json.JsonText;
+import thwartwise.json.ObjectReader;
+import thwartwise.measured.ElectricalProperties;
+import thwartwise.measured.Property;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What is electric aboard: battery, motor and its timed runs, panel, wires. */
+final class ElectricsFields {
+  static final String KEY = "electrics";
+  static final String[] KEYS = {
+    "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "circuits"
+  };
+  private static final String[] BATTERY_KEYS =
+      keys(ElectricalProperties.OF_BATTERY, "kit", BatteryDate.KEY);
+  private static final String[] MOTOR_KEYS = keys(ElectricalProperties.OF_MOTOR, "kit");
+  private static final String[] RUN_KEYS = keys(ElectricalProperties.OF_RUN, "setting");
+  private static final String[] PANEL_KEYS = keys(ElectricalProperties.OF_PANEL, "kit");
+  private static final String KIT = "Write the name it has among the kit.";
+  private static final String SETTING = "Write what the motor's handle stood at, as in 3.";
+  private static final String SWITCH = "Write what cuts off everything at once, or leave it out.";
+
+  private ElectricsFields() {}
+
+  static ElectricalSystem read(ObjectReader electrics) {
+    return new ElectricalSystem(
+        electrics.optionalObject("battery", BATTERY_KEYS).map(ElectricsFields::battery),
+        electrics.optionalObject("motor", MOTOR_KEYS).map(ElectricsFields::motor),
+        electrics.optionalItems("runs", "run", RUN_KEYS).stream()
+            .map(ElectricsFields::run)
+            .toList(),
+        electrics.optionalObject("panel", PANEL_KEYS).map(ElectricsFields::panel),
+        electrics.optional(ElectricalProperties.LATITUDE),
+        electrics.optional("mainSwitch").map(value -> value.words(SWITCH)),
+        electrics.optionalItems("circuits", "circuit", CircuitFields.KEYS).stream()
+            .map(CircuitFields::read)
+            .toList());
+  }
+
+  private static Battery battery(ObjectReader battery) {
+    return new Battery(
+        battery.text("kit", KIT),
+        battery.required(ElectricalProperties.VOLTS),
+        battery.required(ElectricalProperties.CHARGE),
+        battery.optional(ElectricalProperties.CHEMISTRY),
+        battery.optional(ElectricalProperties.RATED_HOURS),
+        battery.optional(ElectricalProperties.EXPONENT),
+        BatteryDate.read(battery),
+        battery.optional(ElectricalProperties.STARTER),
+        battery.optional(ElectricalProperties.STRAPPED),
+        battery.optional(ElectricalProperties.TERMINALS_COVERED));
+  }
+
+  private static ElectricMotor motor(ObjectReader motor) {
+    return new ElectricMotor(
+        kit(motor),
+        motor.optional(ElectricalProperties.THRUST),
+        motor.optional(ElectricalProperties.FULL_CURRENT),
+        motor.optional(ElectricalProperties.CLAIMED_HOURS));
+  }
+
+  private static TimedRun run(ObjectReader run) {
+    return new TimedRun(
+        run.text("setting", SETTING),
+        run.required(ElectricalProperties.DISTANCE),
+        run.required(ElectricalProperties.TIME_THERE),
+        run.required(ElectricalProperties.TIME_BACK),
+        run.optional(ElectricalProperties.CURRENT_THERE),
+        run.optional(ElectricalProperties.CURRENT_BACK));
+  }
+
+  private static SolarPanel panel(ObjectReader panel) {
+    return new SolarPanel(
+        kit(panel),
+        panel.required(ElectricalProperties.WATTS),
+        panel.optional(ElectricalProperties.PANEL_FUSE),
+        panel.optional(ElectricalProperties.BATTERY_FUSE),
+        panel.optional(ElectricalProperties.CONNECTED));
+  }
+
+  private static Optional<String> kit(ObjectReader thing) {
+    return thing.optional("kit").map(value -> value.words(KIT));
+  }
+
+  static ObjectNode write(ElectricalSystem electrics) {
+    ObjectNode node = JsonText.object();
+    electrics.battery().ifPresent(battery -> node.set("battery", write(battery)));
+    electrics
+        .motor()
+        .ifPresent(
+            m -> node.set("motor", put(named("kit", m.kit()), ElectricalProperties.OF_MOTOR, m)));
+    list(node, "runs", electrics.runs(), ElectricsFields::write);
+    electrics
+        .panel()
+        .ifPresent(
+            p -> node.set("panel", put(named("kit", p.kit()), ElectricalProperties.OF_PANEL, p)));
+    JsonText.put(node, ElectricalProperties.LATITUDE, electrics);
+    electrics.mainSwitch().ifPresent(name -> node.put("mainSwitch", name));
+    list(node, "circuits", electrics.circuits(), CircuitFields::write);
+    return node;
+  }
+
+  private static ObjectNode write(Battery battery) {
+    ObjectNode node =
+        put(named("kit", Optional.of(battery.kit())), ElectricalProperties.OF_BATTERY, battery);
+    battery.since().ifPresent(day -> node.put(BatteryDate.KEY, day.toString()));
+    return node;
+  }
+
+  private static ObjectNode write(TimedRun run) {
+    return put(named("setting", Optional.of(run.setting())), ElectricalProperties.OF_RUN, run);
+  }
+
+  static ObjectNode named(String key, Optional<String> name) {
+    ObjectNode node = JsonText.object();
+    name.ifPresent(words -> node.put(key, words));
+    return node;
+  }
+
+  static <O> ObjectNode put(ObjectNode node, List<Property<O, ?>> properties, O owner) {
+    properties.forEach(property -> JsonText.put(node, property, owner));
+    return node;
+  }
+
+  static <O> String[] keys(List<Property<O, ?>> properties, String... more) {
+    return Stream.concat(Stream.of(more), properties.stream().map(Property::key))
+        .toArray(String[]::new);
+  }
+
+  private static <T> void list(
+      ObjectNode node, String key, List<T> items, Function<T, ObjectNode> write) {
+    if (!items.isEmpty()) {
+      ArrayNode list = node.putArray(key);
+      items.forEach(item -> list.add(write.apply(item)));
+    }
+  }
+}

@@ -1,0 +1,272 @@
+package thwartwise.measured;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thwartwise.electrics.Battery;
+import thwartwise.electrics.Chemistry;
+import thwartwise.electrics.Circuit;
+import thwartwise.electrics.ElectricMotor;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.SolarPanel;
+import thwartwise.electrics.TimedRun;
+
+/** The part of the table that holds what is electric aboard. */
+public final class ElectricalProperties {
+  private ElectricalProperties() {}
+
+  public static final Property<Battery, Double> VOLTS =
+      Property.known(
+          "volts",
+          ValueType.number(BoatQuantity.VOLTS),
+          Battery::volts,
+          "Read the volts on the battery's label.");
+
+  public static final Property<Battery, Double> CHARGE =
+      Property.known(
+          "ampHours",
+          ValueType.number(BoatQuantity.AMPERE_HOURS),
+          Battery::charge,
+          "Read the ampere-hours (Ah) on the battery's label.");
+
+  public static final Property<Battery, Double> RATED_HOURS =
+      number(
+              "ratedHours",
+              BoatQuantity.RATED_HOURS,
+              Battery::ratedTime,
+              "Read the hours next to the Ah, as in C20 or 20 h, or leave it out.")
+          .leftOut("100 hours, which flatters least");
+
+  public static final Property<Battery, Double> EXPONENT =
+      number(
+              "peukert",
+              BoatQuantity.EXPONENT,
+              Battery::exponent,
+              "Write the exponent of the maker's data sheet, or leave it out.")
+          .leftOut("usual for the chemistry, on the upper side");
+
+  public static final Property<Battery, Chemistry> CHEMISTRY =
+      Property.<Battery, Chemistry>of(
+              "chemistry",
+              ValueType.oneOf(Chemistry::word, Chemistry.values()),
+              Battery::chemistry,
+              "Read on the label what it is made of, or leave it out.")
+          .leftOut("flooded lead-acid");
+
+  public static final Property<Battery, Boolean> STARTER =
+      Property.of(
+              "starter",
+              ValueType.flag(),
+              Battery::starter,
+              "Write true for a battery made to start an engine, false for a traction battery.")
+          .leftOut("a lead-acid battery counts as one made to start an engine");
+
+  public static final Property<Battery, Boolean> STRAPPED =
+      Property.of(
+          "strapped",
+          ValueType.flag(),
+          Battery::strapped,
+          "Write true when tray and strap hold it with the boat upside down.");
+
+  public static final Property<Battery, Boolean> TERMINALS_COVERED =
+      Property.of(
+          "terminalsCovered",
+          ValueType.flag(),
+          Battery::terminalsCovered,
+          "Write true when no tool can fall across both poles.");
+
+  public static final List<Property<Battery, ?>> OF_BATTERY =
+      List.of(
+          CHEMISTRY, VOLTS, CHARGE, RATED_HOURS, EXPONENT, STARTER, STRAPPED, TERMINALS_COVERED);
+
+  public static final Property<ElectricMotor, Double> THRUST =
+      number(
+          "thrust",
+          BoatQuantity.THRUST,
+          ElectricMotor::thrust,
+          "Multiply the pounds of thrust on the motor by 4.45 and write newtons.");
+
+  public static final Property<ElectricMotor, Double> FULL_CURRENT =
+      number(
+              "amps",
+              BoatQuantity.AMPERES,
+              ElectricMotor::fullCurrent,
+              "Read the amperes at full power on the motor's plate, or leave it out.")
+          .leftOut("an ampere a pound of thrust at 12 V");
+
+  public static final Property<ElectricMotor, Double> CLAIMED_HOURS =
+      number(
+          "claimedHours",
+          BoatQuantity.CLAIMED_HOURS,
+          ElectricMotor::claimedTime,
+          "Write how many hours it is said to run at full power, or leave it out.");
+
+  public static final List<Property<ElectricMotor, ?>> OF_MOTOR =
+      List.of(THRUST, FULL_CURRENT, CLAIMED_HOURS);
+
+  public static final Property<TimedRun, Double> DISTANCE =
+      Property.known(
+          "metres",
+          ValueType.number(BoatQuantity.RUN_METRES),
+          TimedRun::distance,
+          "Pace out a stretch of the bank and write metres, one way.");
+
+  public static final Property<TimedRun, Double> TIME_THERE =
+      Property.known(
+          "secondsThere",
+          ValueType.number(BoatQuantity.RUN_SECONDS),
+          TimedRun::timeThere,
+          "Time the boat over it and write seconds.");
+
+  public static final Property<TimedRun, Double> TIME_BACK =
+      Property.known(
+          "secondsBack",
+          ValueType.number(BoatQuantity.RUN_SECONDS),
+          TimedRun::timeBack,
+          "Time it the other way, too, and write seconds.");
+
+  private static final String AMMETER =
+      "Read the ammeter on the way and write amperes, or leave it out.";
+
+  public static final Property<TimedRun, Double> CURRENT_THERE =
+      number("ampsThere", BoatQuantity.AMPERES, TimedRun::currentThere, AMMETER)
+          .leftOut("the motor's current at full power");
+
+  public static final Property<TimedRun, Double> CURRENT_BACK =
+      number("ampsBack", BoatQuantity.AMPERES, TimedRun::currentBack, AMMETER)
+          .leftOut("the motor's current at full power");
+
+  public static final List<Property<TimedRun, ?>> OF_RUN =
+      List.of(DISTANCE, TIME_THERE, TIME_BACK, CURRENT_THERE, CURRENT_BACK);
+
+  public static final Property<SolarPanel, Double> WATTS =
+      Property.known(
+          "watts",
+          ValueType.number(BoatQuantity.PANEL_WATTS),
+          SolarPanel::watts,
+          "Read the watts on the back of the panel.");
+
+  public static final Property<SolarPanel, Double> PANEL_FUSE =
+      number(
+          "panelFuse",
+          BoatQuantity.FUSE_AMPERES,
+          SolarPanel::panelFuse,
+          "Read the fuse between panel and controller; 0 for none.");
+
+  public static final Property<SolarPanel, Double> BATTERY_FUSE =
+      number(
+          "batteryFuse",
+          BoatQuantity.FUSE_AMPERES,
+          SolarPanel::batteryFuse,
+          "Read the fuse between controller and battery; 0 for none.");
+
+  public static final Property<SolarPanel, Boolean> CONNECTED =
+      Property.of(
+          "batteryStaysOn",
+          ValueType.flag(),
+          SolarPanel::connectedToBattery,
+          "Write true when the battery is never taken off the controller in sun.");
+
+  public static final List<Property<SolarPanel, ?>> OF_PANEL =
+      List.of(WATTS, PANEL_FUSE, BATTERY_FUSE, CONNECTED);
+
+  public static final Property<ElectricalSystem, Double> LATITUDE =
+      number(
+              "latitude",
+              BoatQuantity.LATITUDE,
+              ElectricalSystem::latitude,
+              "Read it off a map in whole degrees, south with a minus, or leave it out.")
+          .leftOut("the panel gives nothing back");
+
+  public static final Property<Circuit, Circuit.Use> USE =
+      Property.known(
+          "use",
+          ValueType.oneOf(Circuit.Use::word, Circuit.Use.values()),
+          Circuit::use,
+          "Write what the wires feed.");
+
+  public static final Property<Circuit, Double> CURRENT =
+      Property.known(
+          "amps",
+          ValueType.number(BoatQuantity.AMPERES),
+          Circuit::current,
+          "Add up the amperes of all it feeds: watts over volts.");
+
+  public static final Property<Circuit, Double> LENGTH =
+      Property.known(
+          "there",
+          ValueType.number(BoatQuantity.WIRE_METRES),
+          Circuit::length,
+          "Measure along the wire from the battery to what it feeds, one way, in metres.");
+
+  public static final Property<Circuit, Double> AREA =
+      number(
+          "mm2",
+          BoatQuantity.SQUARE_MILLIMETRES,
+          Circuit::area,
+          "Read the square millimetres printed on the wire, or write \"awg\" instead.");
+
+  public static final Property<Circuit, Double> INSULATION =
+      number(
+              "insulation",
+              BoatQuantity.INSULATION,
+              Circuit::insulation,
+              "Read the degrees Celsius printed on the wire, or leave it out.")
+          .leftOut("60 degrees Celsius");
+
+  public static final Property<Circuit, Boolean> ALONE =
+      Property.of(
+              "alone",
+              ValueType.flag(),
+              Circuit::alone,
+              "Write true when its wires lie in no pipe and with no others.")
+          .leftOut("it lies in a pipe with others");
+
+  public static final Property<Circuit, Double> FUSE =
+      number(
+          "fuse",
+          BoatQuantity.FUSE_AMPERES,
+          Circuit::fuse,
+          "Read the amperes on its fuse; 0 for none.");
+
+  public static final Property<Circuit, Double> FUSE_DISTANCE =
+      number(
+          "fuseAt",
+          BoatQuantity.WIRE_METRES,
+          Circuit::fuseDistance,
+          "Measure along the wire from the battery to the fuse, in metres.");
+
+  public static final Property<Circuit, Boolean> SHEATHED =
+      Property.of(
+              "sheathed",
+              ValueType.flag(),
+              Circuit::sheathed,
+              "Write true when a pipe or sheath covers the wire from the battery to the fuse.")
+          .leftOut("it is not");
+
+  public static final Property<Circuit, Double> HOURS_A_DAY =
+      number(
+              "hoursADay",
+              BoatQuantity.DAILY_HOURS,
+              Circuit::timeADay,
+              "Write how many hours a day it is on, or leave it out.")
+          .leftOut("8 hours");
+
+  public static final List<Property<Circuit, ?>> OF_CIRCUIT =
+      List.of(
+          USE,
+          CURRENT,
+          LENGTH,
+          AREA,
+          INSULATION,
+          ALONE,
+          FUSE,
+          FUSE_DISTANCE,
+          SHEATHED,
+          HOURS_A_DAY);
+
+  private static <O> Property<O, Double> number(
+      String key, BoatQuantity quantity, Function<O, Optional<Double>> value, String remedy) {
+    return Property.of(key, ValueType.number(quantity), value, remedy);
+  }
+}

@@ -1,0 +1,163 @@
+package thwartwise.passage;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
+import thwartwise.electrics.Circuit;
+import thwartwise.electrics.ElectricMotor;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.SolarDay;
+import thwartwise.electrics.TimedRun;
+import thwartwise.electrics.UsableCharge;
+import thwartwise.geometry.Vector3;
+
+/**
+ * How long and how far motor and battery take a boat on a day.
+ *
+ * @param usable what the battery gives; empty where nothing is known of one
+ * @param fullCurrent of the motor, A; empty where its draw cannot even be guessed
+ * @param speeds fastest first; none where running time cannot be worked out
+ * @param hullSpeed m/s, of the whole length of the boat
+ * @param hasOars whether oars or paddles are among the kit
+ */
+public record PassagePlan(
+    Boat boat,
+    Optional<UsableCharge> usable,
+    Optional<Double> fullCurrent,
+    List<MotorSpeed> speeds,
+    double hullSpeed,
+    boolean hasOars) {
+
+  /** Hours a day of a lamp or socket nobody timed, s (judgement). */
+  private static final double UNSTATED_USE = 8 * 3600.0;
+
+  public PassagePlan {
+    speeds = List.copyOf(speeds);
+  }
+
+  public static PassagePlan of(Boat boat, LocalDate today) {
+    ElectricalSystem electrics = boat.electrics();
+    Optional<UsableCharge> usable =
+        electrics.battery().map(b -> UsableCharge.of(b, today, boat.waters().temperature()));
+    Optional<Double> full = fullCurrent(boat);
+    double hullSpeed = HullSpeed.of(length(boat));
+    return new PassagePlan(
+        boat,
+        usable,
+        full,
+        usable.map(u -> speeds(electrics, u, full, hullSpeed)).orElse(List.of()),
+        hullSpeed,
+        boat.kit().stream().anyMatch(Kit::isForRowing));
+  }
+
+  /**
+   * The plate's, the thrust's or, of a motor of which only the power is known, power over volts.
+   */
+  private static Optional<Double> fullCurrent(Boat boat) {
+    double volts = boat.electrics().volts();
+    return boat.electrics()
+        .motor()
+        .flatMap(motor -> motor.currentAt(volts))
+        .or(
+            () ->
+                boat.propulsion() instanceof Propulsion.Outboard outboard
+                    ? Optional.of(outboard.power() / volts)
+                    : Optional.empty());
+  }
+
+  private static double length(Boat boat) {
+    DoubleSummaryStatistics along =
+        boat.hull().stations().stream()
+            .flatMap(station -> station.port().stream())
+            .mapToDouble(Vector3::x)
+            .summaryStatistics();
+    return along.getMax() - along.getMin();
+  }
+
+  private static List<MotorSpeed> speeds(
+      ElectricalSystem electrics, UsableCharge usable, Optional<Double> full, double hullSpeed) {
+    double besides = electrics.besidesMotor();
+    Stream<MotorSpeed> timed =
+        electrics.runs().stream()
+            .flatMap(run -> timed(run, usable, full, besides, hullSpeed).stream())
+            .sorted(Comparator.comparingDouble(MotorSpeed::current).reversed());
+    return electrics.runs().isEmpty()
+        ? full.map(a -> untimed(a, usable, besides, hullSpeed)).stream().toList()
+        : timed.toList();
+  }
+
+  private static Optional<MotorSpeed> timed(
+      TimedRun run, UsableCharge usable, Optional<Double> full, double besides, double hullSpeed) {
+    return run.current()
+        .or(() -> full)
+        .map(
+            current ->
+                new MotorSpeed(
+                    Optional.of(run),
+                    Math.min(run.speed(), hullSpeed),
+                    current,
+                    run.current().isEmpty(),
+                    run.speed() > hullSpeed,
+                    usable.time(current + besides)));
+  }
+
+  private static MotorSpeed untimed(
+      double current, UsableCharge usable, double besides, double hullSpeed) {
+    return new MotorSpeed(
+        Optional.empty(),
+        Math.min(MotorSpeed.UNTIMED, hullSpeed),
+        current,
+        true,
+        false,
+        usable.time(current + besides));
+  }
+
+  /** The running time somebody claims at full power, where the battery cannot give it, s. */
+  public Optional<Double> claimNotMet() {
+    return boat.electrics()
+        .motor()
+        .flatMap(ElectricMotor::claimedTime)
+        .filter(claimed -> fullTime().map(time -> claimed > time).orElse(false));
+  }
+
+  /** How long the battery lasts at full power, lamps and sockets on, s. */
+  public Optional<Double> fullTime() {
+    return usable.flatMap(u -> fullDraw().map(u::time));
+  }
+
+  /** At full power with lamps and sockets on, A. */
+  public Optional<Double> fullDraw() {
+    return fullCurrent.map(a -> a + boat.electrics().besidesMotor());
+  }
+
+  /** What the panel gives back on a dull day of that month, C; nothing without a latitude. */
+  public Optional<Double> givenBack(Month month) {
+    ElectricalSystem electrics = boat.electrics();
+    return electrics
+        .panel()
+        .flatMap(
+            panel ->
+                electrics
+                    .latitude()
+                    .map(l -> SolarDay.energy(panel.watts(), l, month) / electrics.volts()));
+  }
+
+  /** What lamps and sockets take out a day, C. */
+  public double usedADay() {
+    return boat.electrics().circuits().stream()
+        .filter(c -> c.use().drawsBesides())
+        .mapToDouble(PassagePlan::usedADay)
+        .sum();
+  }
+
+  private static double usedADay(Circuit circuit) {
+    return circuit.current() * circuit.timeADay().orElse(UNSTATED_USE);
+  }
+}

@@ -1,0 +1,81 @@
+package thwartwise.files.boat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.boat.Boat;
+import thwartwise.electrics.Battery;
+import thwartwise.electrics.Chemistry;
+import thwartwise.electrics.Circuit;
+import thwartwise.electrics.TimedRun;
+import thwartwise.sampleboats.ElectricBoat;
+
+class ElectricsFileTest {
+  private static Boat read(String json) {
+    return BoatFile.parse(json, "boat.json");
+  }
+
+  @Test
+  void what_is_electric_is_read_in_si() {
+    Boat boat = read(ElectricBoat.JSON);
+    Battery battery = boat.electrics().battery().orElseThrow();
+    assertThat(battery.charge()).isEqualTo(80 * 3600.0);
+    assertThat(battery.ratedTime()).hasValue(20 * 3600.0);
+    assertThat(battery.chemistry()).hasValue(Chemistry.AGM);
+    assertThat(battery.since()).hasValueSatisfying(d -> assertThat(d).hasToString("2024-04-01"));
+    TimedRun run = boat.electrics().runs().get(0);
+    assertThat(run.speed()).isCloseTo((200 / 150.0 + 200 / 200.0) / 2, within(1e-12));
+    assertThat(run.current()).hasValue(31.0);
+    Circuit motor = boat.electrics().circuits().get(0);
+    assertThat(motor.copper()).hasValue(10e-6);
+    assertThat(boat.electrics().latitude()).hasValue(Math.toRadians(52));
+  }
+
+  @Test
+  void it_is_written_as_it_was_read() {
+    Boat boat = read(ElectricBoat.JSON);
+    String written = BoatFile.write(boat);
+    assertThat(read(written)).isEqualTo(boat);
+    assertThat(BoatFile.write(read(written))).isEqualTo(written);
+    assertThat(written)
+        .contains("\"ampHours\": 80")
+        .contains("\"latitude\": 52")
+        .contains("\"mm2\": 10")
+        .contains("\"awg\": 14");
+  }
+
+  @Test
+  void a_boat_without_it_is_written_without_it() {
+    assertThat(BoatFile.write(read(ElectricBoat.WITHOUT))).doesNotContain("electrics");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"kit\": \"battery\", \"chem|\"kit\": \"batery\", \"chem|electrics, battery: \"kit\" is"
+            + " \"batery\", which is none of the kit; the nearest is \"battery\". Correct it or add"
+            + " it to \"kit\".",
+        "\"ampHours\": 80|\"ampHours\": 80000|electrics, battery: \"ampHours\" is 80000"
+            + " ampere-hours, outside the believable 1 to 600 ampere-hours for a battery one person"
+            + " lifts. Read the ampere-hours (Ah) on the battery's label.",
+        "\"AGM\"|\"AGN\"|electrics, battery: \"chemistry\" is \"AGN\", wanted one of flooded"
+            + " lead-acid, AGM, gel, LiFePO4, lithium-ion; the nearest is \"AGM\". Read on the label"
+            + " what it is made of, or leave it out.",
+        "2024-04-01|April 2024|electrics, battery: \"since\" is \"April 2024\", which is not a day."
+            + " Write the day it was first used, as in 2024-05-01, or leave it out.",
+        "\"mm2\": 10|\"awg\": 8, \"mm2\": 10|electrics, circuit 1 \"motor\": \"awg\" does not belong"
+            + " here: \"mm2\" says the same. Keep one of them.",
+        "\"name\": \"cabin lamp\"|\"name\": \"Motor\"|electrics, circuit 2 \"Motor\": the name"
+            + " stands twice. Give each a name of its own."
+      })
+  void a_wrong_file_is_told_in_one_line(String right, String wrong, String line) {
+    assertThat(ElectricBoat.JSON).contains(right);
+    assertThatThrownBy(() -> read(ElectricBoat.JSON.replace(right, wrong)))
+        .hasMessage("boat.json: " + line);
+  }
+}
