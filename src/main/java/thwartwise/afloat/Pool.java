@@ -15,6 +15,7 @@ import thwartwise.geometry.WaterPlane;
  * @param volume m³; none of it has no surface either, less than none lies nowhere
  */
 public record Pool(List<Lift> hold, double volume) {
+  private static final double NUMERIC = 1e-9;
 
   public Pool {
     hold = List.copyOf(hold);
@@ -28,6 +29,13 @@ public record Pool(List<Lift> hold, double volume) {
   /** How far from the middle line it could run to port (1) or starboard (−1), m. */
   public double farthest(double side) {
     return Lift.extent(hold, Vector3.of(0, side, 0)).to();
+  }
+
+  /** Whether what holds it is one space, alike on both sides of a boat that is so itself. */
+  public boolean isAboutTheMiddle() {
+    return hold.size() == 1
+        && Math.abs(farthest(1) - farthest(-1)) < NUMERIC
+        && Math.abs(hold.get(0).solid().moment().y()) < NUMERIC;
   }
 
   /** The water as it lies when this way is up; none when it does not fit under the lid. */

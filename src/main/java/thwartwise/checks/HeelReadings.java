@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Equilibria;
+import thwartwise.loadcase.FarthestOff;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.LowestEdge;
 import thwartwise.loadcase.StreamHead;
@@ -45,7 +46,7 @@ final class HeelReadings {
   List<CheckReading> readings(CheckId check, List<LoadedBoat> ways, String... things) {
     List<CheckReading> heels = new ArrayList<>();
     List<CheckReading> freeboards = new ArrayList<>();
-    for (LoadedBoat way : ways) {
+    for (LoadedBoat way : FarthestOff.of(ways)) {
       if (way.isOutdoneAfloat()) {
         continue;
       }

@@ -202,6 +202,27 @@ public final class LoadedBoat {
     return moment >= 0;
   }
 
+  /**
+   * Equal for loadings that afloat differ only in how far off the middle line all weights together
+   * lie; none where more than that may decide how far the boat heels.
+   */
+  Optional<Object> afloatButForHeel() {
+    boolean heelDecides =
+        model.isAlikeAfloat()
+            && done.forces().isEmpty()
+            && done.pools().stream().allMatch(Pool::isAboutTheMiddle);
+    if (!heelDecides) {
+      return Optional.empty();
+    }
+    FloatingCase dry = FloatingCase.dry(model, loading());
+    return Optional.of(List.of(dry.mass(), dry.x(), dry.z(), done.pools()));
+  }
+
+  /** How far off the middle line all weights together lie, but for water that runs, m. */
+  double offTheMiddle() {
+    return Math.abs(loading().centre().y());
+  }
+
   /** This loaded boat, told as another one with something done to it. */
   public LoadedBoat called(LoadCaseStep deed, LoadedBoat before) {
     return with(done.called(before.done.then(done.called(List.of(deed))).deeds()));

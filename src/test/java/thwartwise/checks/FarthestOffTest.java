@@ -1,0 +1,101 @@
+package thwartwise.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static thwartwise.checks.OnPaper.RULES;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Body;
+import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Loading;
+import thwartwise.boat.Place;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.FarthestOff;
+import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.loadcase.PeopleMoves;
+
+/**
+ * A boat alike on both sides, with a loose anchor to one side and a crew thrown by dice: each way
+ * of moving asked by itself, against those alone whose weights lie farthest off the middle line.
+ */
+class FarthestOffTest {
+  private static final BoatModel MODEL =
+      BoxBoat.of(3, 1.3, 0.5)
+          .hull(90, 0.2)
+          .proven("stern tank", new Span(0, 0.45))
+          .proven("bow tank", new Span(2.3, 3))
+          .kit(
+              new Kit(
+                  "anchor",
+                  20,
+                  Vector3.of(2, 0.3, 0.05),
+                  Optional.empty(),
+                  false,
+                  Optional.empty()))
+          .model();
+
+  private static final Place THWART = new Place("thwart", 1.6, 0.25, 0.45, 2);
+
+  private static LoadedBoat crewed(Random random) {
+    List<Body> crew = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(2); i++) {
+      double y = 0.6 * (random.nextDouble() - 0.5);
+      crew.add(Body.seated("crew " + i, 25 + 70 * random.nextDouble(), THWART, y, 0.05));
+    }
+    return LoadedBoat.of(MODEL, crew);
+  }
+
+  @Test
+  void what_lies_farthest_off_the_middle_is_the_worst_of_all() {
+    Random random = new Random(20261127);
+    int leftOut = 0;
+    for (int i = 0; i < 6; i++) {
+      LoadedBoat boat = crewed(random);
+      for (List<LoadedBoat> ways :
+          List.of(
+              PeopleMoves.everyone(boat, 0.6, Act.EVERYONE_PART_OF_THE_WAY),
+              PeopleMoves.standing(boat),
+              holed(boat))) {
+        leftOut += ways.size() - FarthestOff.of(ways).size();
+        assertThat(worst(FarthestOff.of(ways))).isCloseTo(worst(ways), within(1e-9));
+      }
+    }
+    assertThat(leftOut).isGreaterThan(40);
+  }
+
+  private static List<LoadedBoat> holed(LoadedBoat boat) {
+    LoadedBoat holed = ChamberHoled.halfFull(boat, MODEL.spaces().get(0));
+    List<LoadedBoat> ways = new ArrayList<>(List.of(holed));
+    ways.addAll(PeopleMoves.everyone(holed, 0.6, Act.EVERYONE_PART_OF_THE_WAY));
+    return ways;
+  }
+
+  /** The least room of heel and freeboard; a boat that rolls over has none. */
+  private static double worst(List<LoadedBoat> ways) {
+    return ways.stream()
+        .flatMap(
+            way ->
+                new HeelReadings(RULES)
+                    .readings(CheckId.THREE_FIFTHS_TO_ONE_SIDE, List.of(way)).stream())
+        .mapToDouble(reading -> Math.max(-1, reading.margin().room()))
+        .min()
+        .orElseThrow();
+  }
+
+  /** A way differs from another by more than that where a weight lies higher. */
+  @Test
+  void what_floats_otherwise_is_left_as_it_is() {
+    LoadedBoat boat = crewed(new Random(1));
+    List<LoadedBoat> higher =
+        List.of(boat, boat.with(new Loading.Weight(5, Vector3.of(2, 0, 0.4))));
+    assertThat(FarthestOff.of(higher)).isEqualTo(higher);
+  }
+}
