@@ -121,7 +121,7 @@ final class WalkCommand implements ShellCommand {
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
   private Optional<Finished> walked(
       Draft draft, Optional<String> table, Conversation conversation) {
-    conversation.say(Walk.OPENING);
+    conversation.say(opening(draft));
     try (RunningLine running = running()) {
       return walked(
           draft,
@@ -129,6 +129,14 @@ final class WalkCommand implements ShellCommand {
           new WalkConversation(conversation, walk(draft.workspace()), draft, running)
               .withTable(table));
     }
+  }
+
+  /** Whoever goes on has read the introduction. */
+  private static String opening(Draft draft) {
+    int answers = draft.answers().size();
+    return answers < 2
+        ? Walk.OPENING
+        : "Going on after answer number " + answers + "; list shows them all.";
   }
 
   private RunningLine running() {

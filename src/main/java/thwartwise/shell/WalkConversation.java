@@ -11,6 +11,7 @@ import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
+import thwartwise.walk.engine.WalkPosition;
 
 /**
  * Asks the questions of the walk one by one. Every accepted answer is on disk before the next
@@ -29,6 +30,7 @@ final class WalkConversation {
   private List<Answer> answers;
   private List<String> shownHow = List.of();
   private Optional<String> shownNote = Optional.empty();
+  private String shownWhere = "";
   private Optional<Reply.Refused> asked = Optional.empty();
   private Optional<String> fromFile = Optional.empty();
   private boolean stopped;
@@ -82,6 +84,7 @@ final class WalkConversation {
     }
     running.due().forEach(this::wrapped);
     introduce(ask.question());
+    where(ask);
     conversation
         .ask(ask.question().prompt(), likely(ask.question()))
         .ifPresentOrElse(this::heard, this::stop);
@@ -97,6 +100,14 @@ final class WalkConversation {
     if (!note.equals(shownNote)) {
       note.ifPresent(conversation::say);
       shownNote = note;
+    }
+  }
+
+  /** A question that stands is not preceded by the same place each time. */
+  private void where(Step.Ask ask) {
+    if (!ask.question().key().equals(shownWhere)) {
+      ask.position().map(WalkPosition::words).ifPresent(conversation::say);
+      shownWhere = ask.question().key();
     }
   }
 

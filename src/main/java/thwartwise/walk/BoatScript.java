@@ -26,6 +26,7 @@ import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MeasuredHull;
 import thwartwise.walk.questions.OpeningQuestions;
 import thwartwise.walk.questions.Outline;
+import thwartwise.walk.questions.OwnSections;
 import thwartwise.walk.questions.PeopleQuestions;
 import thwartwise.walk.questions.PlaceQuestions;
 import thwartwise.walk.questions.SeatHeights;
@@ -49,6 +50,8 @@ final class BoatScript {
   }
 
   Boat boat(Replay replay) {
+    replay.plan(OwnSections.ALL);
+    replay.begin(OwnSections.BOAT);
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.name();
     Optional<String> measuredBy = basics.measuredBy();
@@ -61,14 +64,17 @@ final class BoatScript {
     BoatInProgress known =
         new BoatInProgress(
             replay, tape.system(), Boat.bare(name, water, hull, propulsion).in(tape.system()));
+    replay.begin(OwnSections.OPENINGS);
     List<Opening> openings =
         new OpeningQuestions(replay, tape, outline, limits)
             .openings(some -> known.with(b -> b.withOpenings(some)));
+    replay.begin(OwnSections.CHAMBERS);
     List<Chamber> chambers =
         new ChamberQuestions(replay, tape, outline, today)
             .chambers(
                 (poured, box) -> drawn.beside(poured, hull, box),
                 some -> known.with(b -> b.withChambers(some)));
+    replay.begin(OwnSections.PLACES);
     List<Place> places =
         new PlaceQuestions(
                 replay,
@@ -76,9 +82,11 @@ final class BoatScript {
                 outline,
                 new SeatHeights(tape, outline, hull.floor(), chambers, limits))
             .places(some -> known.with(b -> b.withPlaces(some)));
+    replay.begin(OwnSections.KIT);
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
     List<Kit> kit = carried.kit(some -> known.with(b -> b.withKit(some)));
     known.with(carried::equipped);
+    replay.begin(OwnSections.PEOPLE);
     List<Person> aboard = new PeopleQuestions(replay, tape, places, kit).aboard();
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =

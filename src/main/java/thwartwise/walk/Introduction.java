@@ -6,27 +6,30 @@ final class Introduction {
       """
       If you do nothing else: everybody wears a life jacket, weigh everybody and
       everything, and never take more aboard than the latest record says.
+      Have at hand: tape, long line, spirit level, bathroom scales, litre jug. What
+      was not measured or tested counts for nothing; "about 20" is a guess. Every
+      answer is kept: stop whenever you like. These always work: back, list, change
+      12, why, show, skip, stop; help start tells the trial that needs no program.""";
 
+  /** What is behind "help start". */
+  static final String REST =
+      """
       A trial on the bank needs no program. In calm water that is knee-deep, jackets
       on, somebody standing by: load the boat to the limit and look how much rail is
       left. Then everyone to one side, slowly. Then swamp it, and see whether it
       stays level and holds everybody's head clear of the water.
 
-      The first question is which way to go about it. The short one, for a borrowed
-      boat, cannot promise that it holds anybody up when it is full of water: nobody,
-      until a leak test of its chambers is shown. Ten minutes on the bank tell you
-      more: swamp it in knee-deep water, jackets on, with the crew sitting in it, and
-      look whether it stays level with every head clear.
+      The short way, for a borrowed boat, cannot promise that it holds anybody up
+      when it is full of water: nobody, until a leak test of its chambers is shown.
+      Ten minutes on the bank tell you more: swamp it in knee-deep water, jackets on,
+      with the crew sitting in it, and look whether it stays level with every head
+      clear.
 
-      Have at hand: a tape measure, a long straight batten or line, a spirit level,
-      bathroom scales, a litre jug, pencil and paper. Every answer is kept, so you
-      may stop whenever you like.
-
-      Words that always work: back (the last question again), list (answers so far),
-      change 12 (answer number 12 again), why (how to measure this, and what it is
-      for), show (a sketch, where there is one), skip (leave it out, where that is
-      possible), stop (keep it all and leave). about 20 is a guess, and counted so.
-      What was not measured or tested counts for nothing.""";
+      back: the last question again. list: the answers so far. change 12: answer
+      number 12 again. why: how to measure this, and what for. show: a sketch, where
+      there is one. skip: leave it out, where that is possible. stop: keep it all and
+      leave. Where several figures are asked in a row, type them at once with ;
+      between them. Where one thing is as another: same, or same as 3.""";
 
   private Introduction() {}
 }

@@ -3,50 +3,40 @@ package thwartwise.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.QuantityReader;
 import thwartwise.measure.QuotedText;
+import thwartwise.measure.UnitSystem;
+import thwartwise.measure.YesOrNo;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
 /**
- * All that is asked of one thing typed at once: a station, a chamber, a place, a piece of kit, a
- * person. It becomes one answer a question, as if each had been typed by itself, or nothing of it
- * is taken. Where it is asked whether there is another, a row says yes.
+ * A row typed at once: a station, a piece of kit, a chamber. It becomes one answer a question, as
+ * if each had been typed by itself, or nothing of it is taken.
  *
- * @param row what the keys of its questions begin with
+ * @param group whose questions it answers
  */
-record TypedRow(Walk walk, String row) {
+record TypedRow(Walk walk, AnswerGroup group) {
   private static final String BETWEEN = ";";
-  private static final Pattern ROW =
-      Pattern.compile(
-          "(hull\\.station\\.\\d+)\\.(?:x|point\\..*|starboard\\..*)"
-              + "|((?:(?:changed\\.\\d+\\.)?person|opening|chamber|place|kit)\\.\\d+)\\..+");
-
-  private static final String ANOTHER = ".any";
 
   /** The row that begins at this question, if a row was typed there. */
   static Optional<TypedRow> at(Walk walk, String question, String typed) {
-    return typed.contains(BETWEEN)
-        ? row(question).map(row -> new TypedRow(walk, row))
-        : Optional.empty();
-  }
-
-  private static Optional<String> row(String question) {
-    Matcher matcher = ROW.matcher(question);
-    return matcher.matches()
-        ? Optional.ofNullable(matcher.group(1)).or(() -> Optional.of(matcher.group(2)))
+    return typed.contains(BETWEEN) && !AnswerGroup.isFreeWords(question)
+        ? AnswerGroup.of(question).map(group -> new TypedRow(walk, group))
         : Optional.empty();
   }
 
   Reply taken(List<Answer> answers, String typed) {
     List<String> understood = new ArrayList<>();
-    List<Answer> sofar = begun(answers);
-    for (String value : typed.split(BETWEEN, -1)) {
-      Reply reply = isOpen(sofar) ? walk.take(sofar, value) : tooMany(understood.size());
+    List<Answer> sofar = answers;
+    String[] values = typed.split(BETWEEN, -1);
+    for (int i = 0; i < values.length; i++) {
+      sofar = i == 0 ? toTheFirstValue(sofar, values[0]) : sofar;
+      Reply reply = isOpen(sofar) ? walk.take(sofar, values[i]) : tooMany(i);
       if (!(reply instanceof Reply.Accepted accepted)) {
-        return new Reply.Refused(wrong(understood.size() + 1, value, reply));
+        return new Reply.Refused(wrong(i + 1, values[i], reply));
       }
       sofar = accepted.answers();
       understood.add(accepted.understood());
@@ -54,17 +44,32 @@ record TypedRow(Walk walk, String row) {
     return new Reply.Accepted(sofar, String.join("\n  ", understood));
   }
 
-  private List<Answer> begun(List<Answer> answers) {
-    return walk.next(answers) instanceof Step.Ask ask
-            && ask.question().key().endsWith(ANOTHER)
-            && walk.take(answers, "yes") instanceof Reply.Accepted accepted
+  /** A row says that there is another; a figure where a name may be left out leaves it out. */
+  private List<Answer> toTheFirstValue(List<Answer> answers, String value) {
+    String open = openKey(answers).orElse("");
+    boolean another = open.endsWith(".any") && YesOrNo.read(value).refusal().isPresent();
+    boolean unnamed = open.endsWith(".name") && isMeasuredOrSaid(value);
+    if (!another && !unnamed) {
+      return answers;
+    }
+    return walk.take(answers, another ? "yes" : "") instanceof Reply.Accepted accepted
         ? accepted.answers()
         : answers;
   }
 
+  private static boolean isMeasuredOrSaid(String value) {
+    return YesOrNo.read(value).refusal().isEmpty()
+        || new QuantityReader(Dimension.LENGTH, UnitSystem.METRIC).read(value).refusal().isEmpty();
+  }
+
   private boolean isOpen(List<Answer> sofar) {
+    return openKey(sofar).filter(group::holds).isPresent();
+  }
+
+  private Optional<String> openKey(List<Answer> sofar) {
     return walk.next(sofar) instanceof Step.Ask ask
-        && row(ask.question().key()).filter(row::equals).isPresent();
+        ? Optional.of(ask.question().key())
+        : Optional.empty();
   }
 
   private static Reply tooMany(int taken) {

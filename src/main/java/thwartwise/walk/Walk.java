@@ -80,7 +80,7 @@ public final class Walk {
     ReplayResult played = play(answers);
     return played
         .open()
-        .<Step>map(open -> new Step.Ask(open.entry().question(), misfit(open)))
+        .<Step>map(open -> new Step.Ask(open.entry().question(), misfit(open), played.position()))
         .orElseGet(() -> new Step.Done(played.boat().orElseThrow(), leftOver(played)));
   }
 
@@ -100,6 +100,7 @@ public final class Walk {
     return switch (word) {
       case "back" -> back(played);
       case "list" -> new Reply.Listed(listed(played));
+      case "help start" -> new Reply.Explained(Introduction.REST);
       case "why", "help", "?" -> new Reply.Explained(explained(played));
       case "show" -> new Reply.Explained(shown(played));
       case "skip" -> skipped(played);
@@ -107,6 +108,7 @@ public final class Walk {
       default ->
           row(played, typed)
               .map(r -> r.taken(answers, typed))
+              .or(() -> same(played, word).map(s -> s.taken(answers)))
               .orElseGet(() -> answered(played, typed));
     };
   }
@@ -128,6 +130,10 @@ public final class Walk {
 
   private Optional<TypedRow> row(ReplayResult played, String typed) {
     return played.open().flatMap(open -> TypedRow.at(this, open.entry().key(), typed));
+  }
+
+  private Optional<SameAgain> same(ReplayResult played, String word) {
+    return played.open().flatMap(open -> SameAgain.at(this, open.entry().key(), word));
   }
 
   private ReplayResult play(List<Answer> answers) {

@@ -1,10 +1,13 @@
 package thwartwise.walk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
@@ -22,22 +25,25 @@ final class CountedWalks {
   record Count(int lines, int keys) {}
 
   public static void main(String[] arguments) {
-    System.out.printf("%-44s %6s %6s%n", "", "lines", "keys");
-    print("demo boat, in metres", one(Sheet.WALK, sheet(DEMO, 1)));
-    print("15 ft 8 in, three chambers, in feet", one(Sheet.WALK, longBench()));
-    print("borrowed", one(Sheet.WALK, Sheet.borrowed(true)));
-    print("borrowed and tried", one(Sheet.WALK, Sheet.borrowedAndTried()));
+    System.out.printf("%-44s %6s %6s %6s %6s%n", "", "lines", "keys", "in rows", "keys");
+    print("demo boat, in metres", Sheet.WALK, sheet(DEMO, 1));
+    print("15 ft 8 in, three chambers, in feet", Sheet.WALK, longBench());
+    print("borrowed", Sheet.WALK, Sheet.borrowed(true));
+    print("borrowed and tried", Sheet.WALK, Sheet.borrowedAndTried());
     Boat boat = longBench().boat().in(UnitSystem.FEET_INCHES_POUNDS);
     Walk knowing = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(boat)));
-    print("refit: a battery more, weighed again", one(knowing, new Sheet(REFIT)));
+    print("refit: a battery more, weighed again", knowing, new Sheet(REFIT));
   }
 
   static Sheet longBench() {
     return sheet(LONG_BENCH, 2);
   }
 
-  private static void print(String what, Count count) {
-    System.out.printf("%-44s %6d %6d%n", what, count.lines(), count.keys());
+  private static void print(String what, Walk walk, Sheet sheet) {
+    Count one = one(walk, sheet);
+    Count rows = rows(walk, sheet);
+    System.out.printf(
+        "%-44s %6d %6d %6d %6d%n", what, one.lines(), one.keys(), rows.lines(), rows.keys());
   }
 
   private static Sheet sheet(String lines, int column) {
@@ -60,6 +66,50 @@ final class CountedWalks {
       keys += typed.length() + 1;
     }
     return new Count(lines, keys);
+  }
+
+  /** A row wherever there is one; the answers that come of it are those typed one by one. */
+  static Count rows(Walk walk, Sheet sheet) {
+    List<Answer> answers = List.of();
+    int lines = 0;
+    int keys = 0;
+    while (walk.next(answers) instanceof Step.Ask ask) {
+      Row row = Row.at(walk, sheet, answers, ask.question());
+      Reply reply = walk.take(answers, row.typed());
+      if (!(reply instanceof Reply.Accepted accepted)
+          || !accepted.answers().equals(row.answers())) {
+        throw new AssertionError(ask.question().prompt() + " " + row.typed() + ": " + reply);
+      }
+      answers = accepted.answers();
+      lines++;
+      keys += row.typed().length() + 1;
+    }
+    return new Count(lines, keys);
+  }
+
+  /** What can be typed at once, and the answers it stands for. */
+  private record Row(String typed, List<Answer> answers) {
+    static Row at(Walk walk, Sheet sheet, List<Answer> before, Question first) {
+      List<String> typed = new ArrayList<>();
+      List<Answer> answers = before;
+      Optional<AnswerGroup> group = AnswerGroup.of(first.key());
+      do {
+        Question open = ((Step.Ask) walk.next(answers)).question();
+        String value = sheet.at(open);
+        answers = ((Reply.Accepted) walk.take(answers, value)).answers();
+        boolean implied =
+            open == first && (open.key().endsWith(".any") && value.equals("yes"))
+                || open.key().matches("hull.station.*name") && value.isEmpty();
+        if (!implied) {
+          typed.add(value);
+        }
+      } while (group.isPresent() && isWithin(walk, answers, group.get()));
+      return new Row(String.join(";", typed), answers);
+    }
+
+    private static boolean isWithin(Walk walk, List<Answer> answers, AnswerGroup group) {
+      return walk.next(answers) instanceof Step.Ask ask && group.holds(ask.question().key());
+    }
   }
 
   private static final Map<String, String> REFIT =

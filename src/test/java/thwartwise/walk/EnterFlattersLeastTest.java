@@ -42,6 +42,7 @@ class EnterFlattersLeastTest {
           Map.entry("hull\\.points", "how closely is measured; no size of the boat"),
           Map.entry("hull\\.station\\.\\d+\\.name", "a name, no measurement"),
           Map.entry("hull\\.station\\.\\d+\\.upright", "never at an end: one line is taped"),
+          Map.entry("hull\\.looks", "a look at what was measured, no measurement"),
           Map.entry("hull\\.weighed", "which way it was weighed; each is measured"),
           Map.entry("hull\\.thickness", "twice the usual: tried below"),
           Map.entry("hull\\.decked\\.\\d+\\.any", "no deck more: tried below"),

@@ -121,7 +121,12 @@ class WordsOfTheWalkTest {
   void the_opening_tells_what_to_do_if_nothing_else_is_done() {
     assertThat(Walk.OPENING)
         .startsWith("If you do nothing else: everybody wears a life jacket, weigh everybody")
-        .contains("knee-deep", "everyone to one side", "swamp it", "counts for nothing");
+        .contains("counts for nothing", "help start");
+    assertThat(Walk.OPENING.lines()).hasSize(6);
+    Reply.Explained rest = (Reply.Explained) Sheet.WALK.take(List.of(), "help start");
+    assertThat(rest.text())
+        .contains("knee-deep", "everyone to one side", "swamp it", "same as 3", "in a row");
+    assertThat(rest.text().lines()).allMatch(line -> line.length() <= 81);
     assertThat(Walk.OPENING.lines()).allMatch(line -> line.length() <= 80);
   }
 }

@@ -17,6 +17,7 @@ import thwartwise.measure.UnitSystem;
 public final class Replay {
   private final Map<String, Answer> kept = new HashMap<>();
   private final List<AcceptedAnswer> given = new ArrayList<>();
+  private final Itinerary itinerary = new Itinerary();
   private Optional<PartialBoat> soFar = Optional.empty();
 
   public Replay(List<Answer> answers) {
@@ -41,6 +42,29 @@ public final class Replay {
             understood.basis(),
             entry.governsTheRest()));
     return understood.value();
+  }
+
+  /** Whether an answer is kept for this question, asked or not. */
+  public boolean isKept(String key) {
+    return kept.containsKey(key);
+  }
+
+  /** The sections there will be. */
+  public void plan(List<WalkSection> sections) {
+    itinerary.plan(sections);
+  }
+
+  public void begin(WalkSection section) {
+    itinerary.begin(section, given.size());
+  }
+
+  /** How many questions the section begun last has, once that is known. */
+  public void expect(int questions) {
+    itinerary.expect(questions);
+  }
+
+  Optional<WalkPosition> position() {
+    return itinerary.position(given.size());
   }
 
   /** What is known of the boat by now, whatever is asked next. */

@@ -12,6 +12,7 @@ import thwartwise.boat.Boat;
  * @param given those that fit, in the order of the questions
  * @param rest those the script did not come to
  * @param open the question the script stopped at; empty when it came to its end
+ * @param position in which section that question stands
  * @param soFar what is known of the boat there
  */
 public record ReplayResult(
@@ -19,7 +20,8 @@ public record ReplayResult(
     List<Answer> rest,
     Optional<UnansweredQuestion> open,
     Optional<Boat> boat,
-    Optional<PartialBoat> soFar) {
+    Optional<PartialBoat> soFar,
+    Optional<WalkPosition> position) {
 
   public static ReplayResult of(Function<Replay, Boat> script, List<Answer> answers) {
     Replay replay = new Replay(answers);
@@ -30,7 +32,8 @@ public record ReplayResult(
     } catch (UnansweredQuestion open) {
       stopped = Optional.of(open);
     }
-    return new ReplayResult(replay.given(), rest(answers, replay), stopped, boat, replay.soFar());
+    return new ReplayResult(
+        replay.given(), rest(answers, replay), stopped, boat, replay.soFar(), replay.position());
   }
 
   private static List<Answer> rest(List<Answer> answers, Replay replay) {

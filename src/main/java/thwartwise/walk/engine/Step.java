@@ -7,9 +7,11 @@ import thwartwise.boat.Boat;
 public sealed interface Step {
 
   /**
+   * @param position in which section, of a walk that has any
    * @param note what must be said first: an answer kept from before that does not fit
    */
-  record Ask(Question question, Optional<String> note) implements Step {}
+  record Ask(Question question, Optional<String> note, Optional<WalkPosition> position)
+      implements Step {}
 
   /**
    * @param note what must be said first: answers kept from before that no question asked for

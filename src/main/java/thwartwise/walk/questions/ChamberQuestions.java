@@ -100,7 +100,9 @@ public final class ChamberQuestions {
     return replay.ask(
         WordQuestions.name(
                 key + ".name", "Chamber, name", before.stream().map(Chamber::name).toList())
-            .how("Such as fore locker, midships thwart, side foam.")
+            .how(
+                "Such as fore locker, midships thwart, side foam. Or on one line: name; aft; fore;",
+                "starboard; port; lower; upper limit; twin; air or foam; and so on as asked.")
             .why("Findings and advice call it by this name."));
   }
 

@@ -45,8 +45,11 @@ public final class HullQuestions {
     double density = material.map(Material::swampedDensity).orElseGet(this::density);
     double thickness =
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
+    replay.begin(OwnSections.SHAPE);
     List<Station> stations = stations(length());
     shape.ask(replay, stations, tape.system());
+    replay.ask(looks(stations));
+    replay.begin(OwnSections.WEIGHT);
     Outline outline = new Outline(stations);
     SkinWarnings skin = new SkinWarnings(tape, limits, stations, thickness, density, material);
     WeighingQuestions.Weighed weighed =
@@ -170,8 +173,25 @@ public final class HullQuestions {
                 .why("Between points the side is taken as straight.")
                 .orElse(USUAL_POINTS, Integer.toString(USUAL_POINTS)));
     boolean alike = alike();
+    replay.expect(OF_EVERY_SHAPE + stations * (1 + (alike ? 2 : 4) * points - 1));
     return new StationQuestions(replay, tape, length, stations, points, alike, limits).stations();
   }
+
+  private static Entry<Boolean> looks(List<Station> stations) {
+    List<String> drawn = new ArrayList<>(HullSketch.of(stations));
+    drawn.add("no: type list, then change and the number of the answer that is wrong.");
+    return WordQuestions.yesNo("hull.looks", "Does this look like your boat?")
+        .how(drawn.toArray(String[]::new))
+        .why("A slip of the tape is seen at a glance here, and by nobody later.")
+        .orElse(true, "yes")
+        .unless(yes -> yes ? Optional.empty() : Optional.of(MEND));
+  }
+
+  private static final String MEND =
+      "Then type list, and change with the number of the answer that is wrong; or back.";
+
+  /** Length, stations, points, alike, the look at it. */
+  private static final int OF_EVERY_SHAPE = 5;
 
   private boolean alike() {
     return replay.ask(

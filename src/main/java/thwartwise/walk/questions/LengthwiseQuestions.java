@@ -23,13 +23,18 @@ record LengthwiseQuestions(
     "raked; how far forward is then asked for each point, the aftmost being 0."
   };
 
+  /** Asked of the ends; a station between is taped along one line. */
   boolean upright() {
+    boolean end = slips.isFirst() || last;
+    if (!end && !replay.isKept(key + ".upright")) {
+      return true;
+    }
     Entry<Boolean> plumb =
         WordQuestions.yesNo(key + ".upright", subject + ", is it plumb?")
             .how(slips.isFirst() ? AT_THE_AFT_END : ELSEWHERE)
             .why("Raked ends carry less at the bottom than at the rail.");
-    // An end taken for plumb is a longer boat; a station between is taped along one line.
-    return replay.ask(slips.isFirst() || last ? plumb : plumb.orElse(true, "yes"));
+    // An end taken for plumb is a longer boat.
+    return replay.ask(end ? plumb : plumb.orElse(true, "yes"));
   }
 
   /** Asked once for an upright station; never for an upright aft end, which is the origin. */

@@ -49,7 +49,9 @@ public final class OpeningQuestions {
         replay.ask(
             WordQuestions.name(
                     key + ".name", "Opening, name", before.stream().map(Opening::name).toList())
-                .how("Such as transom cut-out, port oar notch, drain.")
+                .how(
+                    "Such as transom cut-out, port oar notch, drain. Or on one line: name; forward;",
+                    "port; height of the lowest edge; its length; closed by; across or along.")
                 .why("The report says which opening the water reaches first."));
     String subject = "Opening " + WordQuestions.quoted(name);
     double x = along(key, subject);

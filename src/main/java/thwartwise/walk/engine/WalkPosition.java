@@ -1,0 +1,27 @@
+package thwartwise.walk.engine;
+
+/**
+ * Where a question stands in the walk.
+ *
+ * @param section what is asked there
+ * @param number of the section, from one
+ * @param of how many sections
+ * @param left how many questions there are still, this one included, in a boat like most
+ */
+public record WalkPosition(String section, int number, int of, int left) {
+  private static final int FEW = 5;
+  private static final int MANY = 20;
+
+  /** One line. */
+  public String words() {
+    return "Section %d of %d, %s, %s left.".formatted(number, of, section, about());
+  }
+
+  private String about() {
+    if (left < FEW) {
+      return "a few questions";
+    }
+    int step = left > MANY ? 10 : FEW;
+    return "about " + Math.round((double) left / step) * step;
+  }
+}
