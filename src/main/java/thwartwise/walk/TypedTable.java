@@ -55,8 +55,9 @@ record TypedTable(Walk walk) {
   private Reply proposed(List<Answer> answers, StationTable table) {
     Map<String, TypedCell> cells = table.answers();
     List<Answer> kept = new ArrayList<>(answers);
+    kept.addAll(raked(cells));
     List<String> doubts = new ArrayList<>();
-    List<Answer> sofar = answers;
+    List<Answer> sofar = List.copyOf(kept);
     while (walk.next(sofar) instanceof Step.Ask ask) {
       Question question = ask.question();
       Optional<TypedCell> cell = Optional.ofNullable(cells.get(question.key()));
@@ -76,6 +77,15 @@ record TypedTable(Walk walk) {
       cell.ifPresent(c -> kept.add(new Answer(question.key(), c.typed())));
     }
     return new Reply.Proposed(List.copyOf(kept), shown(table, doubts));
+  }
+
+  /** Only of the ends it is asked whether they are plumb; of a station between it is heeded. */
+  private static List<Answer> raked(Map<String, TypedCell> cells) {
+    return cells.entrySet().stream()
+        .filter(cell -> cell.getKey().endsWith(".upright"))
+        .filter(cell -> cell.getValue().typed().equals("no"))
+        .map(cell -> new Answer(cell.getKey(), "no"))
+        .toList();
   }
 
   /** What is asked between the figures and has its own answer later. */
