@@ -9,8 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import thwartwise.files.boat.BoatFields;
-import thwartwise.files.boat.BoatTree;
+import thwartwise.files.boat.BoatCodec;
 import thwartwise.files.report.ReportFields;
 import thwartwise.files.report.ReportTree;
 import thwartwise.json.Format;
@@ -80,7 +79,7 @@ public final class RecordFile {
             date(fields),
             fields.value("by", REMEDY).anyText(),
             fields.value("programVersion", REMEDY).anyText(),
-            BoatFields.read(fields.value("boat", REMEDY).node(), spot.in("boat")),
+            BoatCodec.read(fields.value("boat", REMEDY).node(), spot.in("boat")),
             ReportFields.read(fields.value("report", REMEDY).node(), spot.in("report")));
     return new Content(
         version >= CHAINED
@@ -131,7 +130,7 @@ public final class RecordFile {
                 .format(inspection.date()))
         .put("by", inspection.by())
         .put("programVersion", inspection.programVersion());
-    node.set("boat", BoatTree.of(inspection.boat()));
+    node.set("boat", BoatCodec.write(inspection.boat()));
     node.set(
         "report", ReportTree.of(inspection.report(), new UnitFormat(inspection.boat().units())));
     return SealedText.seal(Layout.of(PlainNumbers.in(node)));

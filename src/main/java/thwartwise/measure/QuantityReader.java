@@ -236,4 +236,18 @@ public final class QuantityReader {
           value, dimension, QuantityText.both(value, dimension, unit, system.isMetric()), false);
     }
   }
+
+  /**
+   * A measurement.
+   *
+   * @param si in metres, kilograms, cubic metres, watts or seconds
+   * @param guessed whether it was said to be about so much, and not measured
+   * @param understood the same in the unit it was typed in, with the other system beside it
+   */
+  public record Quantity(double si, Dimension dimension, String understood, boolean guessed) {
+
+    Quantity asAGuess() {
+      return new Quantity(si, dimension, understood, true);
+    }
+  }
 }

@@ -69,4 +69,18 @@ public sealed interface Reading<T> {
         ? complaint.apply(understood.value()).map(Reading::<T>refused).orElse(this)
         : this;
   }
+
+  /** What an answer rests on. */
+  enum AnswerBasis {
+    /** Measured, counted or known. */
+    STATED,
+    /** A guess, taken as it was given. */
+    GUESSED,
+    /** A guess that counts as another figure, on the poor side (judgement). */
+    GUESS_COUNTED_POORER;
+
+    public boolean isGuess() {
+      return this != STATED;
+    }
+  }
 }

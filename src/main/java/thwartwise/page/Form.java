@@ -1,6 +1,7 @@
 package thwartwise.page;
 
 import java.util.List;
+import thwartwise.page.Block.Illustration;
 
 /** A form a page can take: how each piece of it is set down. */
 public interface Form {

@@ -2,6 +2,7 @@ package thwartwise.page;
 
 import java.util.List;
 import java.util.stream.Stream;
+import thwartwise.page.Block.Illustration;
 
 /** The pieces of a page as well-formed markup, for browsers and for the PDF alike. */
 public final class HtmlForm implements Form {

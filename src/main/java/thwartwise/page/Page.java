@@ -2,6 +2,7 @@ package thwartwise.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.page.Block.Illustration;
 
 /** A page in the making: piece after piece in the order it is read. */
 public final class Page {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import thwartwise.measure.UnitFormat;
+import thwartwise.page.Block.Illustration;
 
 /** A page as plain text, wrapped to 80 columns. */
 public final class TextForm implements Form {

@@ -2,7 +2,7 @@ package thwartwise.report;
 
 import java.util.List;
 import thwartwise.measure.UnitFormat;
-import thwartwise.page.Illustration;
+import thwartwise.page.Block.Illustration;
 import thwartwise.page.Page;
 import thwartwise.picture.Picture;
 import thwartwise.picture.Pictures;

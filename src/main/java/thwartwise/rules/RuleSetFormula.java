@@ -2,6 +2,7 @@ package thwartwise.rules;
 
 import thwartwise.measure.UnitSystem;
 import thwartwise.measure.UnitText;
+import thwartwise.rules.Limit.Basis;
 
 /**
  * A formula as one rule set states it.

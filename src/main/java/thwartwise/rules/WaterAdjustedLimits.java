@@ -4,6 +4,7 @@ import java.util.Locale;
 import thwartwise.boat.Waters;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.Limit.Basis;
 
 /**
  * The limits of a rule set as the waters demand them. A limit is only ever tightened: waters that

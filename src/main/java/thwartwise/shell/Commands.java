@@ -12,6 +12,8 @@ import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.archive.Workspace;
 import thwartwise.inspection.Inspection;
 import thwartwise.report.RecordPapers;
+import thwartwise.shell.LineSource.PipedLines;
+import thwartwise.shell.LineSource.TerminalAnswers;
 
 /**
  * The commands in the order help lists them. The shell library's registry and executor run them; no

@@ -1,8 +1,17 @@
 package thwartwise.shell;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.impl.completer.ArgumentCompleter.ArgumentLine;
+import org.jline.reader.impl.completer.StringsCompleter;
 import org.jline.terminal.Terminal;
 import org.springframework.shell.core.InputReader;
 
@@ -57,6 +66,59 @@ interface LineSource extends InputReader {
     @Override
     public void close() {
       terminal.ifPresent(Terminals::close);
+    }
+  }
+
+  /**
+   * Lines from a pipe or a file, always UTF-8. Each is repeated behind its prompt, so that what
+   * comes out reads like the conversation it was.
+   */
+  record PipedLines(BufferedReader in, PrintWriter out) implements LineSource {
+
+    static PipedLines standardInput(PrintWriter out) {
+      return new PipedLines(
+          new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)), out);
+    }
+
+    @Override
+    public String readInput(String prompt) {
+      out.print(prompt);
+      out.flush();
+      Optional<String> line = next();
+      out.println(line.orElse(""));
+      out.flush();
+      return line.orElseThrow(EndOfFileException::new);
+    }
+
+    private Optional<String> next() {
+      try {
+        return Optional.ofNullable(in.readLine());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  /**
+   * Answers typed at a terminal. Each question has a line editor of its own, so what was typed at
+   * one does not turn up at the next.
+   */
+  record TerminalAnswers(Terminal terminal) implements LineSource {
+
+    @Override
+    public String readInput(String prompt) {
+      return readInput(prompt, List.of());
+    }
+
+    /** A name of several words is completed as one. */
+    @Override
+    public String readInput(String prompt, List<String> likely) {
+      return Terminals.editor(terminal)
+          .variable(LineReader.DISABLE_HISTORY, true)
+          .parser((line, cursor, context) -> new ArgumentLine(line, cursor))
+          .completer(new StringsCompleter(likely))
+          .build()
+          .readLine(prompt);
     }
   }
 }

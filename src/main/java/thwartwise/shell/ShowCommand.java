@@ -9,8 +9,8 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.LineWrap;
-import thwartwise.picture.LetterPictures;
-import thwartwise.picture.LetterPictures.Sketch;
+import thwartwise.picture.Pictures.LetterPictures;
+import thwartwise.picture.Pictures.LetterPictures.Sketch;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.PictureWords;
 

@@ -22,6 +22,7 @@ import thwartwise.report.KneeDeepTrial;
 import thwartwise.report.TodayPage;
 import thwartwise.report.TodayPage.Answered;
 import thwartwise.shell.Conversation.SpokenConversation;
+import thwartwise.shell.LineSource.PipedLines;
 import thwartwise.today.TodayVerdict;
 import thwartwise.today.TodayVerdict.Point;
 import thwartwise.walk.Walk;

@@ -28,8 +28,8 @@ import thwartwise.loadcase.LineOut;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.LowestEdge;
 import thwartwise.loadcase.StreamHead;
-import thwartwise.rules.Basis;
 import thwartwise.rules.Limit;
+import thwartwise.rules.Limit.Basis;
 import thwartwise.rules.RuleSet;
 
 /** Lines out from the ends of the box of {@link OnPaper}. */

@@ -18,8 +18,8 @@ import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.Wind;
-import thwartwise.rules.Basis;
 import thwartwise.rules.Limit;
+import thwartwise.rules.Limit.Basis;
 import thwartwise.rules.RuleSet;
 
 /** Wind as published, through the program's own wind. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import thwartwise.hull.FairedLines.FairedCurve;
 
 class FairedCurveTest {
 

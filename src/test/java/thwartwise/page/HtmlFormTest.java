@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thwartwise.page.Block.Illustration;
 
 class HtmlFormTest {
   private static final String CIRCLE =

@@ -22,6 +22,7 @@ import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
+import thwartwise.shell.LineSource.PipedLines;
 
 class InspectionOutputTest {
   private static final Report REPORT = MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS);

@@ -9,6 +9,7 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import org.jline.reader.EndOfFileException;
 import org.junit.jupiter.api.Test;
+import thwartwise.shell.LineSource.PipedLines;
 
 class PipedLinesTest {
   private final StringWriter out = new StringWriter();

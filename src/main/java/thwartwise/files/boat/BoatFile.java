@@ -33,11 +33,11 @@ public final class BoatFile {
    */
   public static Boat parse(String json, String where) {
     Location spot = Location.whole(where);
-    return BoatFields.read(JsonText.parse(json, spot), spot);
+    return BoatCodec.read(JsonText.parse(json, spot), spot);
   }
 
   /** The text of the file; reading it gives the same boat again. */
   public static String write(Boat boat) {
-    return Layout.of(BoatTree.of(boat));
+    return Layout.of(BoatCodec.write(boat));
   }
 }

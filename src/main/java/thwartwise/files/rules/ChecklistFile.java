@@ -3,7 +3,7 @@ package thwartwise.files.rules;
 import java.util.List;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.ChecklistPoint;
-import thwartwise.checklist.Concern;
+import thwartwise.checklist.ChecklistPoint.Concern;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;

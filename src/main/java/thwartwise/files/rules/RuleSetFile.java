@@ -19,10 +19,10 @@ import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Applicability;
-import thwartwise.rules.Basis;
 import thwartwise.rules.DriveKind;
 import thwartwise.rules.HullKind;
 import thwartwise.rules.Limit;
+import thwartwise.rules.Limit.Basis;
 import thwartwise.rules.Limit.StrictDirection;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -127,7 +127,7 @@ public final class RuleSetFile {
             AppliesFields.read(fields),
             takesPart,
             fields.has("limits") ? limits(fields.freeObject("limits", LIMITS)) : Map.of(),
-            FormulaFields.read(fields, takesPart));
+            FormulaReader.read(fields, takesPart));
     if (set.limits().isEmpty() && set.formulas().isEmpty()) {
       throw spot.fault("a rule set without limits and formulas says nothing. " + LIMITS);
     }

@@ -1,6 +1,6 @@
 package thwartwise.walk.engine;
 
-import thwartwise.measure.AnswerBasis;
+import thwartwise.measure.Reading.AnswerBasis;
 
 /**
  * An answer that fits its question.

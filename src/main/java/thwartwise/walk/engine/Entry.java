@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import thwartwise.measure.AnswerBasis;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
+import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.UnknownAnswer;
 
 /**

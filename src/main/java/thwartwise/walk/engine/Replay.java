@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thwartwise.boat.Boat;
-import thwartwise.measure.AnswerBasis;
 import thwartwise.measure.Reading;
+import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.UnitSystem;
 
 /**

@@ -346,10 +346,10 @@ class BoatFileTest {
   @Test
   void an_opening_runs_across_near_the_middle_line_and_at_either_end() {
     var stations = boat.hull().stations();
-    assertThat(OpeningFields.usuallyAthwart(Vector3.of(1.8, -0.09, 0.3), stations)).isTrue();
-    assertThat(OpeningFields.usuallyAthwart(Vector3.of(0.17, 0.4, 0.3), stations)).isTrue();
-    assertThat(OpeningFields.usuallyAthwart(Vector3.of(3.45, 0.4, 0.3), stations)).isTrue();
-    assertThat(OpeningFields.usuallyAthwart(Vector3.of(3.40, 0.4, 0.3), stations)).isFalse();
+    assertThat(OpeningCodec.usuallyAthwart(Vector3.of(1.8, -0.09, 0.3), stations)).isTrue();
+    assertThat(OpeningCodec.usuallyAthwart(Vector3.of(0.17, 0.4, 0.3), stations)).isTrue();
+    assertThat(OpeningCodec.usuallyAthwart(Vector3.of(3.45, 0.4, 0.3), stations)).isTrue();
+    assertThat(OpeningCodec.usuallyAthwart(Vector3.of(3.40, 0.4, 0.3), stations)).isFalse();
   }
 
   @Test

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.ChecklistPoint;
-import thwartwise.checklist.Concern;
+import thwartwise.checklist.ChecklistPoint.Concern;
 import thwartwise.json.UnusableInput;
 
 class ChecklistFileTest {

@@ -12,7 +12,7 @@ import thwartwise.plausibility.Topic;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A measurement that looks wrong and was kept with a reason. */
-final class ConfirmedMeasurementFields {
+final class ConfirmedMeasurementCodec {
   static final String[] KEYS = {"about", "reason", "measured"};
   private static final String ABOUT = "Copy it from the page that says what looks wrong.";
   private static final String REASON = "Write why the measurement is right.";
@@ -20,7 +20,7 @@ final class ConfirmedMeasurementFields {
   private static final String MEASURED =
       "Leave it out, and the reason stands for whatever is measured.";
 
-  private ConfirmedMeasurementFields() {}
+  private ConfirmedMeasurementCodec() {}
 
   static ConfirmedMeasurement read(ObjectReader kept) {
     String about = kept.text("about", ABOUT);

@@ -19,7 +19,7 @@ import thwartwise.rules.Parameters.TableStep;
 import thwartwise.rules.RuleSetFormula;
 
 /** The formulas a rule set chooses, each with what the formula wants to be told. */
-final class FormulaFields {
+final class FormulaReader {
   private static final List<String> KEYS =
       List.of("formula", "title", "takesPart", "basis", "source");
   private static final String FORMULAS =
@@ -27,7 +27,7 @@ final class FormulaFields {
   private static final String NAME = "Write the name of a formula the program knows.";
   private static final String TITLE = "Write how the set calls it, or leave the key out.";
 
-  private FormulaFields() {}
+  private FormulaReader() {}
 
   /**
    * @param setTakesPart whether the set as a whole limits the recommendation

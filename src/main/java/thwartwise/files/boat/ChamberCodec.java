@@ -17,7 +17,7 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A chamber: the part of the inside between the limits of a box, and what fills it. */
-final class ChamberFields {
+final class ChamberCodec {
   static final String[] KEYS = {
     "name",
     "box",
@@ -43,7 +43,7 @@ final class ChamberFields {
       "only a chamber that stands on both sides has a twin. Take it out, or write \"mirrored\":"
           + " true.";
 
-  private ChamberFields() {}
+  private ChamberCodec() {}
 
   static Chamber read(ObjectReader fields) {
     Filling filling = FillingFields.read(fields);
@@ -153,7 +153,7 @@ final class ChamberFields {
       chamber.refuse("fastened", NOT_FOR_AIR);
       Seal seal = chamber.oneOf("seal", SEALS, SEAL);
       Optional<SealTest> test =
-          chamber.optionalObject("test", SealTestFields.KEYS).map(SealTestFields::read);
+          chamber.optionalObject("test", SealTestCodec.KEYS).map(SealTestCodec::read);
       return new Filling.Air(seal, test);
     }
 
@@ -165,7 +165,7 @@ final class ChamberFields {
 
     static void write(ObjectNode node, Filling.Air air) {
       node.put("filling", "air").put("seal", air.seal().word());
-      air.test().ifPresent(test -> node.set("test", SealTestFields.write(test)));
+      air.test().ifPresent(test -> node.set("test", SealTestCodec.write(test)));
     }
 
     static void write(ObjectNode node, Filling.Foam foam) {

@@ -12,7 +12,7 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Where people sit, kneel or stand. */
-final class PlaceFields {
+final class PlaceCodec {
   static final String[] KEYS = {"name", "x", "y", "z", "halfWidth", "people", "posture"};
   private static final WordChoice<Posture> POSTURES =
       WordChoice.of(Posture::word, Posture.values());
@@ -28,7 +28,7 @@ final class PlaceFields {
   private static final String PEOPLE = "Write how many people fit there.";
   private static final String POSTURE = "Write how people are there, or leave it out: sitting.";
 
-  private PlaceFields() {}
+  private PlaceCodec() {}
 
   static Place read(ObjectReader place) {
     return new Place(

@@ -10,7 +10,7 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** How the boat is driven. */
-final class PropulsionFields {
+final class PropulsionCodec {
   static final String[] KEYS = {"kind", "kilowatts"};
   private static final WordChoice<String> KINDS =
       WordChoice.of(word -> word, "manual", "outboard", "sail", "tow");
@@ -18,7 +18,7 @@ final class PropulsionFields {
       "Write manual for oars or paddles, outboard for a motor, sail or tow for those.";
   private static final String KILOWATTS = "Read the power on the motor and write kilowatts.";
 
-  private PropulsionFields() {}
+  private PropulsionCodec() {}
 
   static Propulsion read(ObjectReader propulsion) {
     String kind = propulsion.oneOf("kind", KINDS, KIND);

@@ -21,7 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
  * A place other than the rail where water comes in. Which way its lowest edge runs is taken from
  * where it is: across the boat at either end and near the middle line, along the boat elsewhere.
  */
-final class OpeningFields {
+final class OpeningCodec {
   static final String[] KEYS = {
     "name", "x", "y", "z", "width", "along", "diameter", "closedBy", "into"
   };
@@ -38,7 +38,7 @@ final class OpeningFields {
       "Write what shuts it under way, as in bung, or leave it out.";
   private static final String INTO = "Name the chamber it leads into, or leave it out.";
 
-  private OpeningFields() {}
+  private OpeningCodec() {}
 
   static Opening read(ObjectReader fields, List<Station> stations) {
     Vector3 middle = Points.read(fields);

@@ -14,7 +14,7 @@ import tools.jackson.databind.node.ObjectNode;
  * Where the boat will be used, every key of it optional. A wind may be given by its Beaufort force
  * and counts as the upper edge of that force; it is written back in m/s.
  */
-final class WatersFields {
+final class WatersCodec {
   static final String[] KEYS = {
     "waves", "breaking", "wind", "force", "current", "weir", "wash", "celsius", "offshore"
   };
@@ -22,7 +22,7 @@ final class WatersFields {
   private static final String TWICE =
       "\"wind\" says how it blows already. Take one of the two out.";
 
-  private WatersFields() {}
+  private WatersCodec() {}
 
   static Waters read(ObjectReader waters) {
     return new Waters(
@@ -41,7 +41,7 @@ final class WatersFields {
       waters.refuse("force", TWICE);
     }
     Optional<Double> wind = waters.optional(BoatProperties.WIND);
-    return wind.isPresent() ? wind : waters.optional("force").map(WatersFields::force);
+    return wind.isPresent() ? wind : waters.optional("force").map(WatersCodec::force);
   }
 
   private static double force(ValueReader value) {

@@ -18,7 +18,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The hull: mass, stuff, thickness, floor, stations, skeg, and where the rail is decked over. */
-final class HullFields {
+final class HullCodec {
   static final String[] KEYS = {
     "mass", "centre", "material", "density", "thickness", "floor", "stations", "decked", "skeg"
   };
@@ -29,7 +29,7 @@ final class HullFields {
   private static final String DECKED =
       "Write from and to along the boat in metres, as in { \"x\": [2.75, 3.60] }.";
 
-  private HullFields() {}
+  private HullCodec() {}
 
   static HullMeasurements read(ObjectReader hull) {
     Optional<Material> material = hull.optional(BoatProperties.MATERIAL);
@@ -42,9 +42,7 @@ final class HullFields {
         thickness,
         hull.optional(BoatProperties.FLOOR).orElse(thickness),
         stations(hull),
-        hull.optionalItems("decked", "decked length", "x").stream()
-            .map(HullFields::decked)
-            .toList(),
+        hull.optionalItems("decked", "decked length", "x").stream().map(HullCodec::decked).toList(),
         hull.optionalObject("skeg", SkegFields.KEYS).map(SkegFields::read));
   }
 

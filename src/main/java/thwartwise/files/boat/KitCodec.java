@@ -7,14 +7,14 @@ import thwartwise.measured.BoatProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A thing carried: its mass and middle, and its own litres when it may give lift. */
-final class KitFields {
+final class KitCodec {
   static final String[] KEYS = {"name", "mass", "at", "litres", "fastened", "in"};
   private static final String NAME = "Name the thing, as in battery.";
   private static final String AT =
       "Measure where its middle is, as in { \"x\": 0.9, \"y\": 0, \"z\": 0.1 }.";
   private static final String IN = "Name the chamber it is stowed in, or leave it out.";
 
-  private KitFields() {}
+  private KitCodec() {}
 
   static Kit read(ObjectReader kit) {
     return new Kit(

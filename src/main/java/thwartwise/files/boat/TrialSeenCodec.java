@@ -18,7 +18,7 @@ import tools.jackson.databind.node.ObjectNode;
  * What was seen in knee-deep water, and a mark of the boat as it was then: what was seen of another
  * hull, kit or chamber counts for nothing.
  */
-final class TrialSeenFields {
+final class TrialSeenCodec {
   static final String KEY = "trialSeen";
   static final String[] KEYS = {
     "date", "by", "people", "mass", "minutes", "level", "headsClear", "seats", "boat"
@@ -32,13 +32,13 @@ final class TrialSeenFields {
 
   private static final String SEATS = "Write the place of each who sat in it, by its name.";
 
-  private TrialSeenFields() {}
+  private TrialSeenCodec() {}
 
   /** The boat with what was seen; where that was of another one, with words of it alone. */
   static Boat read(ObjectReader trial, Boat boat) {
     TrialSeen seen =
         new TrialSeen(
-            SealTestFields.date(trial),
+            SealTestCodec.date(trial),
             trial.text("by", BY),
             trial.whole("people", BoatQuantity.PEOPLE, PEOPLE),
             trial.number("mass", BoatQuantity.SEEN_MASS, MASS),
@@ -85,11 +85,11 @@ final class TrialSeenFields {
   private static String mark(Boat boat) {
     ObjectNode node = JsonText.object();
     node.put("water", boat.water().word());
-    node.set("hull", HullFields.write(boat.hull(), List.of()));
-    list(node, "openings", boat.openings(), o -> OpeningFields.write(o, boat.hull().stations()));
-    list(node, "chambers", boat.chambers(), ChamberFields::write);
-    list(node, "places", boat.places(), PlaceFields::write);
-    list(node, "kit", boat.kit(), KitFields::write);
+    node.set("hull", HullCodec.write(boat.hull(), List.of()));
+    list(node, "openings", boat.openings(), o -> OpeningCodec.write(o, boat.hull().stations()));
+    list(node, "chambers", boat.chambers(), ChamberCodec::write);
+    list(node, "places", boat.places(), PlaceCodec::write);
+    list(node, "kit", boat.kit(), KitCodec::write);
     CRC32 sum = new CRC32();
     sum.update(Layout.of(node).getBytes(StandardCharsets.UTF_8));
     return Long.toHexString(sum.getValue());

@@ -10,7 +10,7 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Somebody aboard and where they sit. */
-final class PersonFields {
+final class PersonCodec {
   static final String[] KEYS = {"name", "mass", "place", "x", "y"};
   private static final String NAME = "Write a name or a part, as in helm.";
   private static final String PLACE = "Write which of the places the person sits at.";
@@ -19,7 +19,7 @@ final class PersonFields {
   private static final String ATHWART =
       "Measure from the middle line to the middle of the person, to port positive, in metres.";
 
-  private PersonFields() {}
+  private PersonCodec() {}
 
   /** Somebody who does not say where across sits where their place makes it usual. */
   static Person read(ObjectReader person, List<Place> places) {

@@ -12,7 +12,7 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * The leak test of a chamber. A test with a part missing proves nothing, so every key is needed.
  */
-final class SealTestFields {
+final class SealTestCodec {
   static final String[] KEYS = {"date", "how", "minutes", "litresIn", "by"};
   private static final String DATE = "Write year, month and day, as in 2026-05-02.";
   private static final String HOW = "Write what was done, as in water poured in.";
@@ -21,7 +21,7 @@ final class SealTestFields {
       "Empty the chamber after the test, measure the water with a jug, and write litres.";
   private static final String BY = "Write who made the test.";
 
-  private SealTestFields() {}
+  private SealTestCodec() {}
 
   static SealTest read(ObjectReader test) {
     return new SealTest(
