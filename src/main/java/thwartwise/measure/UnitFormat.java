@@ -14,7 +14,7 @@ public record UnitFormat(UnitSystem system) {
   public static final UnitFormat METRIC = new UnitFormat(UnitSystem.METRIC);
 
   /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
-  public static final char TIED = '\u00a0';
+  public static final String TIED = "\u00a0";
 
   private static final double POUND = 0.45359237;
   private static final double INCH = 0.0254;
@@ -251,6 +251,6 @@ public record UnitFormat(UnitSystem system) {
   }
 
   private static String tied(String words) {
-    return words.replace(' ', TIED);
+    return words.replace(" ", TIED);
   }
 }

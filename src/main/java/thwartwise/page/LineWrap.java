@@ -31,7 +31,7 @@ public final class LineWrap {
     LineWrap wrap = new LineWrap(first, hanging, width);
     // A tab or line end between words is a blank like any other.
     for (String word : text.strip().split("\\s+")) {
-      wrap.add(PrintableText.of(word.replace(UnitFormat.TIED, ' ')));
+      wrap.add(PrintableText.of(word.replace(UnitFormat.TIED, " ")));
     }
     wrap.lines.add(wrap.line.toString());
     return wrap.lines;

@@ -98,7 +98,7 @@ public final class TextForm implements Form {
   @Override
   public void figure(String figure, String of) {
     String start = figure + " ".repeat(Math.max(1, FIGURES - LineWrap.columns(figure)));
-    wrapped(of, start.replace(UnitFormat.TIED, ' '), " ".repeat(FIGURES));
+    wrapped(of, start.replace(UnitFormat.TIED, " "), " ".repeat(FIGURES));
   }
 
   @Override
@@ -107,7 +107,7 @@ public final class TextForm implements Form {
     for (int i = 0; i < BAR; i++) {
       drawn.append(letter(bar, (i + 0.5) / BAR * bar.end()));
     }
-    line(drawn + "] " + bar.endShown().replace(UnitFormat.TIED, ' '));
+    line(drawn + "] " + bar.endShown().replace(UnitFormat.TIED, " "));
     line(KEY);
   }
 

@@ -37,7 +37,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
   }
 
   private static String blanks(String words) {
-    return words.replace(UnitFormat.TIED, ' ');
+    return words.replace(UnitFormat.TIED, " ");
   }
 
   private static DeedWords of(String deed, String how, String... cautions) {

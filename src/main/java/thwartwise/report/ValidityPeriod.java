@@ -36,7 +36,7 @@ final class ValidityPeriod {
     if (Verdict.of(inspection.report()) == Verdict.HELD) {
       return "";
     }
-    String last = DAY.format(lastDay(inspection)).replace(' ', UnitFormat.TIED);
+    String last = DAY.format(lastDay(inspection)).replace(" ", UnitFormat.TIED);
     if (TrialSeenWords.counting(inspection).isPresent()) {
       return "Good for " + last + " alone, the day of the trial";
     }

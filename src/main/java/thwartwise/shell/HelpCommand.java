@@ -133,7 +133,7 @@ final class HelpCommand implements ShellCommand {
     command.argument().ifPresent(name -> usage.append(" [").append(name).append(']'));
     for (OptionWord word : command.words()) {
       // An option and its value stay on one line.
-      String shown = word.shown().replace(' ', UnitFormat.TIED);
+      String shown = word.shown().replace(" ", UnitFormat.TIED);
       usage.append(word.required() ? " " + shown : " [" + shown + "]");
     }
     return usage.toString();

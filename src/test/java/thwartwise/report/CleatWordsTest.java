@@ -22,6 +22,6 @@ class CleatWordsTest {
 
   private static String words(double x, double y, double z) {
     return CleatWords.of(new Cleat("ring", Vector3.of(x, y, z)), UnitFormat.METRIC)
-        .replace(UnitFormat.TIED, ' ');
+        .replace(UnitFormat.TIED, " ");
   }
 }

@@ -69,7 +69,7 @@ class FormulaWordsTest {
   private static List<String> row(CapacityFigure figure) {
     UnitFormat metric = new UnitFormat(UnitSystem.METRIC);
     return FormulasSection.row(figure, FigureStatus.TAKES_PART, new Sources(), metric).stream()
-        .map(cell -> cell.replace(UnitFormat.TIED, ' '))
+        .map(cell -> cell.replace(UnitFormat.TIED, " "))
         .toList();
   }
 }

@@ -62,6 +62,6 @@ class OpeningWordsTest {
   }
 
   private static String words(Opening opening) {
-    return OpeningWords.of(opening, UnitFormat.METRIC).replace(UnitFormat.TIED, ' ');
+    return OpeningWords.of(opening, UnitFormat.METRIC).replace(UnitFormat.TIED, " ");
   }
 }

@@ -31,6 +31,6 @@ class PoseWordsTest {
             Math.toRadians(heelDeg),
             Math.toRadians(trimDeg),
             stable);
-    assertThat(FloatingSection.pose(pose).replace(UnitFormat.TIED, ' ')).isEqualTo(words);
+    assertThat(FloatingSection.pose(pose).replace(UnitFormat.TIED, " ")).isEqualTo(words);
   }
 }
