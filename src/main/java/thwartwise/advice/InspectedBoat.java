@@ -11,6 +11,7 @@ import thwartwise.checks.Finding;
 import thwartwise.crew.Capacity;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
+import thwartwise.crew.Refusal;
 import thwartwise.crew.Seating;
 import thwartwise.remedy.Change;
 
@@ -22,7 +23,7 @@ public interface InspectedBoat {
   LocalDate date();
 
   /** Why nothing is recommended for the boat, whatever is changed; empty where something may be. */
-  List<String> nothingBecause();
+  List<Refusal> nothingBecause();
 
   Limits limits();
 

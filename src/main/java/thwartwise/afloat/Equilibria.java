@@ -14,16 +14,10 @@ public record Equilibria(List<Pose> reached, Ending ending) {
 
   /** How a search for a place to rest ended. */
   public enum Ending {
-    RESTS(""),
-    SINKS("it sinks: all that lifts it displaces less than it weighs"),
-    OVERPOWERED("it finds no balance against the pull"),
-    NOT_FOUND("no balance was found on the way down from upright");
-
-    private final String words;
-
-    Ending(String words) {
-      this.words = words;
-    }
+    RESTS,
+    SINKS,
+    OVERPOWERED,
+    NOT_FOUND
   }
 
   public Equilibria {
@@ -48,11 +42,6 @@ public record Equilibria(List<Pose> reached, Ending ending) {
   /** Of the same boat with everything on the other side. */
   Equilibria mirrored() {
     return new Equilibria(reached.stream().map(Pose::mirrored).toList(), ending);
-  }
-
-  /** Why no pose was reached, in words; blank when one was. */
-  public String noneBecause() {
-    return ending.words;
   }
 
   /** False when the question stays open, because no answer was found either way. */

@@ -88,6 +88,18 @@ public record RightingCurve(
     return flooding.orElse(points.get(points.size() - 1));
   }
 
+  /**
+   * Why a curve ends where it does: at a right angle where neither is so.
+   *
+   * @param floodingAt what reaches the water; blank where nothing does
+   * @param trimLost whether no trim balances the boat any further
+   */
+  public record End(String floodingAt, boolean trimLost) {}
+
+  public End end() {
+    return new End(flooding.isPresent() ? floodingAt : "", trimLost);
+  }
+
   /** Why it ends where it does, in words. */
   public String endsBecause() {
     if (flooding.isPresent()) {

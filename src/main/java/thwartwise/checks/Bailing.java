@@ -1,7 +1,6 @@
 package thwartwise.checks;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
@@ -12,8 +11,6 @@ import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -23,10 +20,6 @@ import thwartwise.rules.RuleSet;
  * from inside comes after getting back in: where nobody can, nobody bails.
  */
 public record Bailing(RuleSet rules) implements Check {
-  private static final String NOBODY_IN =
-      "nobody gets back in to bail, over the side, the stern or the bow";
-  private static final String UNDER = "an edge is under: the sea comes in as fast as it is bailed";
-
   @Override
   public Role role() {
     return Role.INFORMATION;
@@ -49,13 +42,15 @@ public record Bailing(RuleSet rules) implements Check {
             poses.assessed(),
             limit.cited(),
             empty.loadCase(),
-            SteadyRest.words(poses));
+            Note.of(poses));
     CheckReading minutes = minutes(empty, poses);
     if (!(out.orElse(-1) > 0)) {
-      return List.of(rail, minutes.without(out.isEmpty() ? SteadyRest.words(poses) : UNDER));
+      return List.of(
+          rail, minutes.without(out.isEmpty() ? Note.of(poses) : Note.of(Note.Fact.EDGE_UNDER)));
     }
     boolean getsIn = new GettingBackIn(rules).readings(boat).stream().anyMatch(CheckReading::met);
-    return List.of(rail, getsIn ? minutes : minutes.without(NOBODY_IN));
+    return List.of(
+        rail, getsIn ? minutes : minutes.without(Note.of(Note.Fact.NOBODY_GETS_BACK_IN)));
   }
 
   /** Each of the crew in turn; with no crew aboard nobody bails from inside. */
@@ -78,7 +73,6 @@ public record Bailing(RuleSet rules) implements Check {
                 .mapToDouble(p -> SwampedWater.inside(empty.looseWater(), Bay.WHOLE, p))
                 .max()
                 .orElse(0);
-    UnitFormat units = empty.units();
     Limit limit = rules.limit("bailing-minutes");
     Optional<Double> bailer = empty.model().boat().bailer();
     double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
@@ -89,17 +83,11 @@ public record Bailing(RuleSet rules) implements Check {
         true,
         limit.cited(),
         empty.loadCase(),
-        String.format(
-            Locale.ROOT,
-            "%s with a bailer of %s%s, %.0f strokes a minute each %.0f %% full",
-            units.either(
-                String.format(Locale.ROOT, "%.0f litres", Math.ceil(litres)),
-                () -> units.volume(litres / 1000, Side.UP)),
-            units.either(
-                String.format(Locale.ROOT, "%.1f litres", litresEach),
-                () -> units.jug(litresEach / 1000)),
-            bailer.isPresent() ? "" : " (none was named)",
+        new Note.Bailed(
+            litres / 1000,
+            litresEach / 1000,
+            bailer.isPresent(),
             rules.value("bailer-strokes"),
-            100 * rules.value("bailer-fill")));
+            rules.value("bailer-fill")));
   }
 }

@@ -30,7 +30,7 @@ public record ChambersLost(RuleSet rules) implements Check {
                     List.of(s))));
     if (counted.size() > 1) {
       List<Space> largest = twoLargest(counted);
-      String names = largest.get(0).name() + " and " + largest.get(1).name();
+      Note names = new Note.TwoChambers(largest.get(0).name(), largest.get(1).name());
       readings.add(
           SwampedLift.toSpare(
               rules,

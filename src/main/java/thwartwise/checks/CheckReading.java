@@ -10,7 +10,7 @@ import thwartwise.loadcase.LoadCase;
  *
  * @param assessed false when no answer was found either way
  * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY
- * @param note why there is no value, or what the reader must know beside it; may be blank
+ * @param note why there is no value, or what the reader must know beside it
  */
 public record CheckReading(
     CheckQuestion question,
@@ -18,7 +18,7 @@ public record CheckReading(
     boolean assessed,
     String source,
     LoadCase loadCase,
-    String note) {
+    Note note) {
 
   /** The one that is farthest inside its limit last. */
   static final Comparator<CheckReading> WORST_FIRST =
@@ -42,12 +42,12 @@ public record CheckReading(
   }
 
   /** The same with another note made of this one. */
-  CheckReading noted(UnaryOperator<String> change) {
+  CheckReading noted(UnaryOperator<Note> change) {
     return new CheckReading(question, margin, assessed, source, loadCase, change.apply(note));
   }
 
   /** The same question without an answer. */
-  CheckReading without(String why) {
+  CheckReading without(Note why) {
     return new CheckReading(question, margin.without(), assessed, source, loadCase, why);
   }
 }

@@ -2,7 +2,6 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
@@ -13,16 +12,11 @@ import thwartwise.boat.Opening;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /** The bung is on the kitchen table: how fast does each drain let water in, and for how long? */
 public record DrainOpen(RuleSet rules) implements Check {
-  private static final String ABOVE =
-      "it lies above the water, so nothing runs in while the boat lies still";
-
   /** Shown where nothing runs in, s. */
   private static final double A_DAY = 24 * 3600;
 
@@ -52,10 +46,11 @@ public record DrainOpen(RuleSet rules) implements Check {
   private CheckReading reading(
       LoadedBoat boat, Equilibria rest, LooseWater water, Opening drain, double trouble) {
     if (!rest.allUpright()) {
-      return reading(boat, drain, OptionalDouble.empty(), SteadyRest.words(rest));
+      return reading(boat, drain, OptionalDouble.empty(), Note.of(rest));
     }
     if (rest.reached().stream().allMatch(p -> p.above(drain.middle()) >= 0)) {
-      return reading(boat, drain, OptionalDouble.of(A_DAY), ABOVE);
+      return reading(
+          boat, drain, OptionalDouble.of(A_DAY), Note.of(Note.Fact.DRAIN_ABOVE_THE_WATER));
     }
     double area = area(drain) * rules.value("drain-coefficient");
     double noticed = Math.min(rules.value("loose-water") / 1000, trouble);
@@ -63,11 +58,13 @@ public record DrainOpen(RuleSet rules) implements Check {
     boolean stops = inflow.levelAt().isPresent();
     double seconds = stops ? A_DAY : inflow.seconds();
     return reading(
-        boat, drain, OptionalDouble.of(seconds), note(inflow, noticed, trouble, boat.units()));
+        boat,
+        drain,
+        OptionalDouble.of(seconds),
+        new Note.DrainInflow(inflow.first(), inflow.levelAt(), noticed, noticed < trouble));
   }
 
-  private CheckReading reading(
-      LoadedBoat boat, Opening drain, OptionalDouble seconds, String note) {
+  private CheckReading reading(LoadedBoat boat, Opening drain, OptionalDouble seconds, Note note) {
     Limit limit = rules.limit("drain-minutes");
     return new CheckReading(
         CheckQuestion.of(
@@ -82,25 +79,5 @@ public record DrainOpen(RuleSet rules) implements Check {
   private static double area(Opening drain) {
     double across = drain.diameter().orElse(drain.width());
     return Math.PI * across * across / 4;
-  }
-
-  private static String litres(double volume, Side side, UnitFormat units) {
-    double metric = side == Side.UP ? Math.ceil(1000 * volume) : Math.floor(1000 * volume);
-    return units.either(
-        String.format(Locale.ROOT, "%.0f litres", metric), () -> units.volume(volume, side));
-  }
-
-  private static String note(Inflow inflow, double noticed, double trouble, UnitFormat units) {
-    String rate = litres(60 * inflow.first(), Side.UP, units) + " a minute at first";
-    if (inflow.levelAt().isPresent()) {
-      return rate
-          + "; it stops at "
-          + litres(inflow.levelAt().getAsDouble(), Side.DOWN, units)
-          + ", level with the sea";
-    }
-    String until = "; then " + litres(noticed, Side.DOWN, units) + " are in";
-    return noticed < trouble
-        ? rate + until + ", and more comes"
-        : rate + until + " and it floods, rolls over or lies over";
   }
 }

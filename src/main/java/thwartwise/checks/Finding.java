@@ -11,7 +11,7 @@ import thwartwise.loadcase.LoadCase;
  *     why
  * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY
  * @param loadCase the loading and what was done to it
- * @param note what the reader must know beside the number; may be blank
+ * @param note what the reader must know beside the number
  */
 public record Finding(
     CheckQuestion question,
@@ -20,7 +20,7 @@ public record Finding(
     Margin margin,
     String source,
     LoadCase loadCase,
-    String note) {
+    Note note) {
 
   /** Of two answers to the same question the one that weighs more against the boat. */
   public static Finding worse(Finding a, Finding b) {

@@ -3,7 +3,6 @@ package thwartwise.checks;
 import java.util.List;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
 
 /**
  * Makes findings of readings: {@code meets} only when the limit is met as measured and also after
@@ -15,9 +14,7 @@ public final class Findings {
   public static List<Finding> of(Check check, LoadedBoat boat, Allowance allowance) {
     List<CheckReading> measured = check.confirmedReadings(boat.under(Allowance.NONE));
     List<CheckReading> cautious = check.confirmedReadings(boat.under(allowance));
-    return measured.stream()
-        .map(m -> finding(check.role(), m, twin(m, cautious), boat.units()))
-        .toList();
+    return measured.stream().map(m -> finding(check.role(), m, twin(m, cautious))).toList();
   }
 
   // A boat that comes to no such state once the allowance is off may give fewer readings: what is
@@ -26,11 +23,10 @@ public final class Findings {
     return cautious.stream()
         .filter(c -> c.question().equals(measured.question()))
         .findFirst()
-        .orElseGet(() -> measured.without("it comes to no such state"));
+        .orElseGet(() -> measured.without(Note.of(Note.Fact.NO_SUCH_STATE)));
   }
 
-  private static Finding finding(
-      Role role, CheckReading measured, CheckReading cautious, UnitFormat units) {
+  private static Finding finding(Role role, CheckReading measured, CheckReading cautious) {
     return new Finding(
         measured.question(),
         role,
@@ -38,7 +34,7 @@ public final class Findings {
         measured.margin(),
         measured.source(),
         measured.loadCase(),
-        note(measured, cautious, units));
+        note(measured, cautious));
   }
 
   private static Outcome outcome(CheckReading measured, CheckReading cautious) {
@@ -51,18 +47,9 @@ public final class Findings {
     return cautious.met() ? Outcome.MEETS : Outcome.BORDERLINE;
   }
 
-  private static String note(CheckReading measured, CheckReading cautious, UnitFormat units) {
-    if (!measured.met() || cautious.met()) {
-      return measured.note();
-    }
-    return "Allow for the tape and the scales and " + worse(cautious, units);
-  }
-
-  private static String worse(CheckReading cautious, UnitFormat units) {
-    if (cautious.value().isEmpty() || cautious.margin().turnsOver()) {
-      return cautious.note().isBlank() ? "it turns over" : cautious.note();
-    }
-    String how = cautious.note().isBlank() ? "" : ": " + cautious.note();
-    return "it comes to " + FigureWords.of(cautious.margin(), units) + how;
+  private static Note note(CheckReading measured, CheckReading cautious) {
+    return !measured.met() || cautious.met()
+        ? measured.note()
+        : new Note.AfterAllowance(cautious.margin(), cautious.note());
   }
 }

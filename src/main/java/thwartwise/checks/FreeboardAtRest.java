@@ -30,7 +30,7 @@ public record FreeboardAtRest(RuleSet rules) implements Check {
             lowest.assessed(),
             limit.cited(),
             boat.loadCase(),
-            lowest.words()));
+            Note.of(lowest)));
   }
 
   private Limit limitFor(HullForm form) {

@@ -42,18 +42,15 @@ public record GreatestPull(RuleSet rules) implements Check {
     return CheckQuestion.of(CheckId.GREATEST_PULL, measure, line.cleat().name());
   }
 
-  private static String wet(LowestEdge lowest) {
-    String under = lowest.height().isPresent() ? "water comes in without any pull: " : "";
-    return under + lowest.words();
+  private static Note wet(LowestEdge lowest) {
+    Note edge = Note.of(lowest);
+    return lowest.height().isPresent() ? new Note.WetWithoutPull(edge) : edge;
   }
 
   private CheckReading reading(
       LoadedBoat boat, CheckQuestion question, double greatest, double expected) {
-    String note =
-        "level pull before water comes in, against what current and wind may snatch end on";
-    String further =
-        greatest < rules.value("greatest-pull") ? "" : "; nothing harder was looked at";
-    return reading(boat, question, OptionalDouble.of(greatest), expected, true, note + further);
+    Note note = new Note.LevelPull(!(greatest < rules.value("greatest-pull")));
+    return reading(boat, question, OptionalDouble.of(greatest), expected, true, note);
   }
 
   private CheckReading reading(
@@ -62,7 +59,7 @@ public record GreatestPull(RuleSet rules) implements Check {
       OptionalDouble value,
       double expected,
       boolean assessed,
-      String note) {
+      Note note) {
     return new CheckReading(
         question,
         Margin.atLeast(expected, value, Unit.NEWTON),

@@ -40,10 +40,10 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
         boat.after(Disturbance.moved(LoadCaseStep.of(Act.LEFT_OPEN, hatch.name()), boat.people()));
     Equilibria poses = Equilibria.of(fillings(filled).map(open::swampedRest).toList());
     return List.of(
-        SwampedLift.toSpare(rules, open, asked(Measure.LIFT, hatch), filled, ""),
+        SwampedLift.toSpare(rules, open, asked(Measure.LIFT, hatch), filled, Note.NONE),
         SwampedLevel.outOfUpright(
                 rules, asked(Measure.OUT_OF_UPRIGHT, hatch), "swamped-heel", open, poses)
-            .noted(how -> how.isBlank() ? "" : "swamped so, " + how));
+            .noted(how -> how.isNone() ? how : new Note.SwampedSo(how)));
   }
 
   private static CheckQuestion asked(Measure measure, Opening hatch) {

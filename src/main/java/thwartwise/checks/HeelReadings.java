@@ -76,7 +76,7 @@ final class HeelReadings {
         rest.assessed(),
         base.cited(),
         way.loadCase(),
-        SteadyRest.words(rest));
+        Note.of(rest));
   }
 
   private double limit(Limit base, double length) {
@@ -92,6 +92,6 @@ final class HeelReadings {
         lowest.assessed(),
         limit.cited(),
         way.loadCase(),
-        lowest.words());
+        Note.of(lowest));
   }
 }

@@ -20,20 +20,13 @@ public record Kneeling(RuleSet rules) implements Check {
     List<LoadedBoat> ways = PeopleMoves.kneeling(boat, share);
     HeelReadings heeled = new HeelReadings(rules);
     List<LoadedBoat> seated = PeopleMoves.everyone(boat, share, Act.EVERYONE_PART_OF_THE_WAY);
-    List<String> figures =
-        heeled.readings(CheckId.KNEELING, seated).stream()
-            .map(
-                r ->
-                    r.value().isPresent()
-                        ? "seated " + FigureWords.of(r.margin(), boat.units())
-                        : "seated no steady rest")
-            .toList();
+    List<Margin> figures =
+        heeled.readings(CheckId.KNEELING, seated).stream().map(CheckReading::margin).toList();
     List<CheckReading> kneeling = heeled.readings(CheckId.KNEELING, ways);
     List<CheckReading> readings = new ArrayList<>();
     for (int i = 0; i < kneeling.size(); i++) {
-      String seatedFigure = figures.get(i);
-      readings.add(
-          kneeling.get(i).noted(n -> n.isBlank() ? seatedFigure : n + "; " + seatedFigure));
+      Margin beside = figures.get(i);
+      readings.add(kneeling.get(i).noted(n -> new Note.NextToSeated(n, beside)));
     }
     return readings;
   }

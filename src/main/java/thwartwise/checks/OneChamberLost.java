@@ -35,6 +35,6 @@ public record OneChamberLost(RuleSet rules) implements Check {
         boat,
         CheckQuestion.of(CheckId.ONE_CHAMBER_LOST, Measure.LIFT, lost.name()),
         List.of(lost),
-        "the chamber whose loss costs most");
+        Note.of(Note.Fact.COSTLIEST_LOSS));
   }
 }

@@ -1,7 +1,6 @@
 package thwartwise.checks;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.LooseWater;
@@ -14,8 +13,6 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -35,7 +32,6 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
             .trouble()
             .orElse(water.capacity(Bay.WHOLE));
     double area = open(boat.model());
-    UnitFormat units = boat.units();
     Limit limit = rules.limit("rain");
     return List.of(
         new CheckReading(
@@ -45,15 +41,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
             true,
             limit.cited(),
             moored.loadCase(),
-            String.format(
-                Locale.ROOT,
-                "%s on %s, until an edge is under or it no longer comes" + " back",
-                units.either(
-                    String.format(Locale.ROOT, "%.0f litres", Math.floor(1000 * trouble)),
-                    () -> units.volume(trouble, Side.DOWN)),
-                units.either(
-                    String.format(Locale.ROOT, "%.1f square metres", area),
-                    () -> units.area(area, Side.UP)))));
+            new Note.RainTaken(trouble, area)));
   }
 
   /** What the rain falls into: the plan of the rail without the decked lengths, m². */

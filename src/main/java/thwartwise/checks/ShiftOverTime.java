@@ -75,16 +75,17 @@ public record ShiftOverTime(RuleSet rules) implements Check {
     Optional<RightingCurve> old = RightingCurve.toward(side, before.afloat(), before.edges());
     Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
     if (old.isEmpty() || now.isEmpty()) {
-      String none = "no trim balances it";
+      Note none = Note.of(Note.Fact.NO_TRIM);
       return reading(question, after, OptionalDouble.empty(), Math.PI / 2, false, none);
     }
     double radius = rules.value("roll-radius") * after.model().form().beam();
     TimedDynamicHeel swing =
         TimedDynamicHeel.of(old.get(), now.get(), from, rules.value("shift-time"), radius);
-    String note =
-        swing.heel().isPresent()
-            ? "as far as it swings, against where water comes in; suddenly it swings further"
-            : "before it swings back water comes in";
+    Note note =
+        Note.of(
+            swing.heel().isPresent()
+                ? Note.Fact.SUDDENLY_FARTHER
+                : Note.Fact.FLOODS_BEFORE_SWINGING_BACK);
     double flooding = swing.flooding().orElse(Math.PI / 2);
     return reading(question, after, swing.heel(), flooding, true, note);
   }
@@ -95,7 +96,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       OptionalDouble value,
       double limit,
       boolean assessed,
-      String note) {
+      Note note) {
     Limit time = rules.limit("shift-time");
     return new CheckReading(
         question,

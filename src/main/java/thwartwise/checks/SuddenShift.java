@@ -2,7 +2,6 @@ package thwartwise.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -16,7 +15,6 @@ import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.PeopleMoves;
-import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -82,36 +80,25 @@ public record SuddenShift(RuleSet rules) implements Check {
       CheckQuestion question, Equilibria before, LoadedBoat after, Side side) {
     if (!before.allUpright()) {
       OptionalDouble none = OptionalDouble.empty();
-      return reading(question, after, none, UNLIMITED, before.assessed(), SteadyRest.words(before));
+      return reading(question, after, none, UNLIMITED, before.assessed(), Note.of(before));
     }
     double from = side.sign() * before.worst().map(Pose::heel).orElse(0.0);
     Optional<DynamicHeel> swing = DynamicHeel.of(after.afloat(), from, side, after.edges());
     double flooding = swing.map(s -> s.flooding().orElse(UNLIMITED)).orElse(UNLIMITED);
     if (swing.map(s -> s.heel().isPresent()).orElse(false)) {
-      String note = "as far as it swings, against where water comes in";
+      Note note = Note.of(Note.Fact.SWINGS_SO_FAR);
       return reading(question, after, swing.get().heel(), flooding, true, note);
     }
     if (swing.map(s -> s.flooding().isPresent()).orElse(false)) {
-      String note = floods(swing.get(), after.units());
+      Note note = floods(swing.get());
       return reading(question, after, OptionalDouble.empty(), flooding, true, note);
     }
     return atRest(question, after, flooding);
   }
 
-  private static String floods(DynamicHeel swing, UnitFormat units) {
-    return String.format(
-        Locale.ROOT,
-        "before it swings back water comes in at the %s, at %.0f degrees; %s of righting are"
-            + " lacking",
-        swing.floodingAt(),
-        Math.floor(Math.toDegrees(swing.flooding().orElseThrow())),
-        lacking(-swing.spare().orElse(0), units));
-  }
-
-  private static String lacking(double moment, UnitFormat units) {
-    return units.either(
-        String.format(Locale.ROOT, "%.0f Nm", Math.ceil(moment)),
-        () -> units.moment(moment, UnitFormat.Side.UP));
+  private static Note floods(DynamicHeel swing) {
+    return new Note.FloodsFirst(
+        swing.floodingAt(), swing.flooding().orElseThrow(), -swing.spare().orElse(0));
   }
 
   private static CheckReading atRest(CheckQuestion question, LoadedBoat after, double flooding) {
@@ -122,7 +109,7 @@ public record SuddenShift(RuleSet rules) implements Check {
         SteadyRest.greatest(rest, SteadyRest::heel),
         flooding / 2,
         rest.assessed(),
-        "no swing could be followed: where it would rest, against half of where water comes in");
+        Note.of(Note.Fact.NO_SWING_FOLLOWED));
   }
 
   private static CheckReading reading(
@@ -131,7 +118,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       OptionalDouble value,
       double limit,
       boolean assessed,
-      String note) {
+      Note note) {
     return new CheckReading(
         question,
         Margin.atMost(limit, value, Unit.DEGREE),

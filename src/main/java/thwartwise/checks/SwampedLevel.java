@@ -85,7 +85,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         poses.assessed(),
         most.cited(),
         boat.loadCase(),
-        SteadyRest.words(poses));
+        Note.of(poses));
   }
 
   /** A boat that does not lie upright has no higher and no lower end to speak of. */
@@ -112,7 +112,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
       OptionalDouble value,
       LoadedBoat boat,
       Equilibria poses) {
-    String note = SteadyRest.words(poses);
+    Note note = Note.of(poses);
     boolean clear = !atLeast && value.orElse(0) < 0;
     return new CheckReading(
         asked(measure),
@@ -120,6 +120,6 @@ public record SwampedLevel(RuleSet rules) implements Check {
         poses.assessed(),
         limit.cited(),
         boat.loadCase(),
-        clear && note.isEmpty() ? "minus means above the water" : note);
+        clear && note.isNone() ? Note.of(Note.Fact.ABOVE_THE_WATER_IS_NEGATIVE) : note);
   }
 }

@@ -31,10 +31,10 @@ public record SwampedLift(RuleSet rules) implements Check {
 
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
-    String note =
+    Note note =
         SwampedCrew.holdsOn(boat.model(), rules) && !boat.people().isEmpty()
-            ? "everyone in the water with hands on it: nobody sits in it"
-            : "";
+            ? Note.of(Note.Fact.HANDS_ON_IT)
+            : Note.NONE;
     return List.of(toSpare(rules, boat, QUESTION, List.of(), note));
   }
 
@@ -43,7 +43,7 @@ public record SwampedLift(RuleSet rules) implements Check {
    * seated in it, or in the water with hands on it, in whatever pose.
    */
   static CheckReading toSpare(
-      RuleSet rules, LoadedBoat boat, CheckQuestion question, Collection<Space> lost, String note) {
+      RuleSet rules, LoadedBoat boat, CheckQuestion question, Collection<Space> lost, Note note) {
     Limit each = rules.limit("swamped-lift-per-person");
     LoadedBoat crewed =
         SwampedCrew.holdsOn(boat.model(), rules) && !boat.people().isEmpty()

@@ -81,7 +81,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
         poses.assessed(),
         most.cited(),
         ways.get(0).loadCase(),
-        SteadyRest.words(poses));
+        Note.of(poses));
   }
 
   /** A hurried loaded boat is asked no further once it has gone over. */

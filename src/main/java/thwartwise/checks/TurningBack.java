@@ -1,14 +1,11 @@
 package thwartwise.checks;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.OptionalDouble;
 import thwartwise.afloat.CapsizedBoat;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Body;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
@@ -29,29 +26,12 @@ public record TurningBack(RuleSet rules) implements Check {
     double lightest =
         boat.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
     return List.of(
-        reading(
-            Measure.EFFORT,
-            "righting-share",
-            "at the rail, half in the water",
-            empty,
-            capsized,
-            lightest),
-        reading(
-            Measure.EFFORT_WITH_A_LINE,
-            "righting-line-share",
-            "standing on the edge of the upturned bottom, leaning out on a line",
-            empty,
-            capsized,
-            lightest));
+        reading(Measure.EFFORT, "righting-share", empty, capsized, lightest),
+        reading(Measure.EFFORT_WITH_A_LINE, "righting-line-share", empty, capsized, lightest));
   }
 
   private CheckReading reading(
-      Measure measure,
-      String limit,
-      String how,
-      LoadedBoat empty,
-      CapsizedBoat capsized,
-      double lightest) {
+      Measure measure, String limit, LoadedBoat empty, CapsizedBoat capsized, double lightest) {
     Limit share = rules.limit(limit);
     double lever = share.value() * empty.model().form().beam() / 2;
     return new CheckReading(
@@ -60,27 +40,18 @@ public record TurningBack(RuleSet rules) implements Check {
         capsized.assessed(),
         share.cited(),
         empty.loadCase(),
-        note(capsized, lightest, how, empty.units()));
+        note(capsized, lightest, measure == Measure.EFFORT_WITH_A_LINE));
   }
 
-  private static String note(CapsizedBoat capsized, double lightest, String how, UnitFormat units) {
+  private static Note note(CapsizedBoat capsized, double lightest, boolean withLine) {
     if (!capsized.assessed()) {
-      return "no way back could be followed";
+      return Note.of(Note.Fact.NO_WAY_BACK);
     }
     if (capsized.effort().isEmpty()) {
-      return "it does not float";
+      return Note.of(Note.Fact.DOES_NOT_FLOAT);
     }
-    String who =
-        "against one person of "
-            + units.either(
-                String.format(Locale.ROOT, "%.0f kg", lightest),
-                () -> units.mass(lightest, UnitFormat.Side.DOWN))
-            + " "
-            + how;
-    String after = capsized.staysUp() ? "" : "; once up it does not stay up";
-    OptionalDouble effort = capsized.effort();
-    return effort.getAsDouble() > 0
-        ? who + after + "; air caught under it is not counted"
-        : "it does not stay upside down" + after;
+    return capsized.effort().getAsDouble() > 0
+        ? new Note.TurnedBack(lightest, withLine, capsized.staysUp())
+        : new Note.NotUpsideDown(capsized.staysUp());
   }
 }

@@ -39,16 +39,19 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
             Measure.NO_LONGER_COMES_BACK,
             limits.noReturn(),
             limits.edgeUnder().orElse(full),
-            limits.noReturn().isPresent()
-                ? "it rolls over, or lies over by more than three degrees"
-                : "it comes back as long as no edge is under"));
+            Note.of(
+                limits.noReturn().isPresent()
+                    ? Note.Fact.LIES_OVER
+                    : Note.Fact.COMES_BACK_WHILE_DRY)));
   }
 
-  private static String edge(WaterLimits limits) {
+  private static Note edge(WaterLimits limits) {
     if (limits.edgeUnder().isEmpty()) {
-      return "not even when it is full";
+      return Note.of(Note.Fact.NOT_WHEN_FULL);
     }
-    return limits.edgeAt().isBlank() ? "it rolls over then" : "at the " + limits.edgeAt();
+    return limits.edgeAt().isBlank()
+        ? Note.of(Note.Fact.ROLLS_OVER)
+        : new Note.FirstUnder(limits.edgeAt());
   }
 
   private CheckReading reading(
@@ -57,7 +60,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
       Measure measure,
       OptionalDouble litres,
       double otherwise,
-      String note) {
+      Note note) {
     Limit limit = rules.limit("loose-water");
     return new CheckReading(
         new CheckQuestion(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -17,6 +18,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -80,21 +82,41 @@ public final class AppliedRules {
    * Why nothing is recommended, each a sentence; none when boat and waters are covered and nothing
    * that was measured looks wrong.
    */
-  public List<String> nothingBecause() {
+  public List<Refusal> nothingBecause() {
     return Stream.concat(implausible().stream(), notCovered().stream()).toList();
   }
 
-  private List<String> implausible() {
-    return Plausibility.reasons(plausibility);
+  private List<Refusal> implausible() {
+    return plausibility.stream()
+        .filter(PlausibilityFinding::withholds)
+        .<Refusal>map(f -> new Refusal.Implausible(f.id(), f.keptForAnother()))
+        .toList();
   }
 
-  private List<String> notCovered() {
-    return Stream.of(
-            book.notCovered(model).stream(),
-            ExcludedUse.reasons(model, book.own()).stream(),
-            FailedTrial.reasons(model.boat()).stream())
-        .flatMap(reasons -> reasons)
+  private List<Refusal> notCovered() {
+    return Stream.concat(
+            Stream.concat(
+                    book.notCovered(model).stream(),
+                    ExcludedUse.reasons(model, book.own()).stream())
+                .map(Refusal.Stated::new),
+            failedTrial().stream())
         .toList();
+  }
+
+  /** A trial in knee-deep water that was seen to go badly holds, whatever is worked out. */
+  private Optional<Refusal> failedTrial() {
+    return model
+        .boat()
+        .trialSeen()
+        .filter(TrialSeen::wentBadly)
+        .map(
+            seen ->
+                new Refusal.FailedTrial(
+                    seen.date().toString(),
+                    seen.by(),
+                    seen.people(),
+                    seen.level(),
+                    seen.headsClear()));
   }
 
   /** Whether some measurement looks so wrong that it is another boat's figures that come out. */
@@ -179,7 +201,7 @@ public final class AppliedRules {
         Margin.atMost(figure.value(), figure.has(), Unit.WATT),
         figure.formula() + ": " + figure.source(),
         LoadCase.UNNAMED,
-        "before it is launched, fit a weaker motor or make sure that this one is held back");
+        Note.of(Note.Fact.MOTOR_TOO_STRONG));
   }
 
   /** A trial in knee-deep water that was seen to go badly holds, whatever is worked out. */

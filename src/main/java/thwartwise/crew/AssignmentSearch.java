@@ -181,10 +181,7 @@ public final class AssignmentSearch {
     if (!mayBeLifted(members)) {
       return Assignment.of(members, places).stream()
           .findFirst()
-          .map(
-              a ->
-                  new BrokenChecks(
-                      assessment.notLifted(loadedBoats(members, a)), assessment.units()));
+          .map(a -> new BrokenChecks(assessment.notLifted(loadedBoats(members, a))));
     }
     int fewest = Integer.MAX_VALUE;
     Optional<Assignment> least = Optional.empty();
@@ -198,7 +195,6 @@ public final class AssignmentSearch {
         break;
       }
     }
-    return least.map(
-        a -> new BrokenChecks(assessment.notMet(loadedBoats(members, a)), assessment.units()));
+    return least.map(a -> new BrokenChecks(assessment.notMet(loadedBoats(members, a))));
   }
 }

@@ -11,9 +11,8 @@ import thwartwise.crew.Recommendation.QuestionMargin;
  *
  * @param seats who goes and where they sit; empty when nobody may
  * @param ashore who stays, in the order they were named
- * @param stoppedBy the check that keeps the whole crew from going, first of {@link #breaks}; blank
- *     when all may go
- * @param breaks every check the whole crew breaks in the seating that breaks least, in words
+ * @param breaks empty when all may go; otherwise every check the whole crew breaks in the seating
+ *     that breaks least
  * @param margins each check's margin with these people in these seats, after the allowance
  * @param notAlone places where one of these people by himself must not sit
  * @param moves who must move first when somebody gets out
@@ -21,8 +20,7 @@ import thwartwise.crew.Recommendation.QuestionMargin;
 public record CrewAnswer(
     List<Seat> seats,
     List<NamedPerson> ashore,
-    String stoppedBy,
-    List<String> breaks,
+    List<Refusal> breaks,
     List<QuestionMargin> margins,
     List<NotAlone> notAlone,
     List<Move> moves) {
@@ -37,9 +35,8 @@ public record CrewAnswer(
   }
 
   /** Everybody stays, for reasons of the boat's own. */
-  static CrewAnswer nobody(List<NamedPerson> members, List<String> reasons) {
-    return new CrewAnswer(
-        List.of(), members, reasons.get(0), reasons, List.of(), List.of(), List.of());
+  static CrewAnswer nobody(List<NamedPerson> members, List<Refusal> reasons) {
+    return new CrewAnswer(List.of(), members, reasons, List.of(), List.of(), List.of());
   }
 
   public boolean allMayGo() {

@@ -23,12 +23,10 @@ import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.checks.Role;
-import thwartwise.crew.BrokenChecks.Breach;
 import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.geometry.Box;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -329,30 +327,25 @@ public final class CrewAssessment {
     return names.size();
   }
 
-  /** Those of the boat's papers. */
-  UnitFormat units() {
-    return new UnitFormat(model().boat().units());
-  }
-
   /**
    * The worst reading of every check that limits crew and is not met, over all mixtures: as
    * measured if that is not met, otherwise after the allowance.
    */
-  public List<Breach> notMet(Seating seating, double heaviest) {
+  public List<Refusal.ByCheck> notMet(Seating seating, double heaviest) {
     return notMet(loadedBoats(seating, heaviest));
   }
 
-  public List<Breach> notMet(List<LoadedBoat> measured) {
+  public List<Refusal.ByCheck> notMet(List<LoadedBoat> measured) {
     return notMet(measured, limiting);
   }
 
   /** The same of those checks alone that ask for lift and no rest. */
-  List<Breach> notLifted(List<LoadedBoat> measured) {
+  List<Refusal.ByCheck> notLifted(List<LoadedBoat> measured) {
     return notMet(measured, volumes);
   }
 
-  private List<Breach> notMet(List<LoadedBoat> measured, List<Check> checks) {
-    Map<CheckQuestion, Breach> worst = new LinkedHashMap<>();
+  private List<Refusal.ByCheck> notMet(List<LoadedBoat> measured, List<Check> checks) {
+    Map<CheckQuestion, Refusal.ByCheck> worst = new LinkedHashMap<>();
     List<LoadedBoat> cautious = measured.stream().map(t -> t.under(allowance)).toList();
     for (Check check : checks) {
       measured.forEach(t -> note(check.readings(t), false, worst));
@@ -362,10 +355,15 @@ public final class CrewAssessment {
   }
 
   private static void note(
-      List<CheckReading> readings, boolean afterAllowance, Map<CheckQuestion, Breach> worst) {
+      List<CheckReading> readings,
+      boolean afterAllowance,
+      Map<CheckQuestion, Refusal.ByCheck> worst) {
     readings.stream()
         .filter(r -> !r.met())
-        .forEach(r -> worst.merge(r.question(), new Breach(r, afterAllowance), Breach::worse));
+        .forEach(
+            r ->
+                worst.merge(
+                    r.question(), Refusal.ByCheck.of(r, afterAllowance), Refusal.ByCheck::worse));
   }
 
   /** How near the limits a loaded boat comes under the allowance: the least margin, as a share. */

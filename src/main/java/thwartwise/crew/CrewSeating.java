@@ -2,15 +2,12 @@ package thwartwise.crew;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -59,18 +56,18 @@ public final class CrewSeating {
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
-    List<String> outside = applied.nothingBecause();
+    List<Refusal> outside = applied.nothingBecause();
     if (!outside.isEmpty()) {
       return CrewAnswer.nobody(members, outside);
     }
-    String tooMany = SeatingCount.tooMany(model, members.size());
-    if (!tooMany.isEmpty()) {
-      return CrewAnswer.nobody(members, List.of(tooMany));
+    Optional<LimitingFactor> tooMany = SeatingCount.tooMany(model, members.size());
+    if (tooMany.isPresent()) {
+      return CrewAnswer.nobody(members, List.of(new Refusal.ByLimit(tooMany.get())));
     }
     RuleSet rules = applied.inForce();
     CrewAssessment assessment = new CrewAssessment(model, rules);
     Limits limits = new Limits(assessment, rules, applied.caps());
-    List<String> nobody = limits.nobodyBecause();
+    List<Refusal> nobody = limits.nobodyBecause();
     if (!nobody.isEmpty()) {
       return CrewAnswer.nobody(members, nobody);
     }
@@ -86,11 +83,10 @@ public final class CrewSeating {
     Assignment seats =
         best.map(AssignmentSearch.Rated::assignment).orElse(new Assignment(List.of()));
     List<NamedPerson> ashore = members.stream().filter(m -> !going.contains(m)).toList();
-    List<String> stops = ashore.isEmpty() ? List.of() : stops(members);
+    List<Refusal> stops = ashore.isEmpty() ? List.of() : stops(members);
     return new CrewAnswer(
         seats(going, seats),
         ashore,
-        stops.isEmpty() ? "" : stops.get(0),
         stops,
         assessment.margins(going.isEmpty() ? List.of() : search.loadedBoats(going, seats)),
         notAlone(going),
@@ -170,57 +166,41 @@ public final class CrewSeating {
   }
 
   /** Why the whole crew stays: its own breaches, or those of the smallest crew left that fails. */
-  private List<String> stops(List<NamedPerson> members) {
+  private List<Refusal> stops(List<NamedPerson> members) {
     if (members.size() > room()) {
-      return List.of("no place for so many: the boat has room for " + room());
+      return List.of(new Refusal.MoreThanPlaces(room()));
     }
     if (!isWithinRules(members)) {
-      return List.of(overTheRules(members));
+      return overTheRules(members).stream().toList();
     }
     if (search.any(members).isEmpty()) {
-      return stops(members, "");
+      return List.copyOf(breaks(members));
     }
     for (int size = 0; size < members.size(); size++) {
       for (List<NamedPerson> crew : choices(members, size)) {
         if (!known.getOrDefault(NamedPerson.ranges(crew), true)) {
-          return stops(crew, crew.isEmpty() ? "the empty boat; " : left(crew));
+          List<String> names = crew.stream().map(NamedPerson::name).toList();
+          return breaks(crew).stream()
+              .<Refusal>map(check -> new Refusal.ThoseLeft(names, check))
+              .toList();
         }
       }
     }
     return List.of();
   }
 
-  private String overTheRules(List<NamedPerson> members) {
-    String rule =
-        caps.lowest(mass(members) / members.size()).map(LimitingFactorWords::of).orElse("");
-    return members.size() > caps.heads()
-        ? String.format(
-            Locale.ROOT,
-            "%s gives at most %d people, and these are %d",
-            rule,
-            caps.heads(),
-            members.size())
-        : String.format(
-            Locale.ROOT,
-            "%s leaves %s for people, and these may come to %s",
-            rule,
-            kilograms(Math.floor(caps.room()), Side.DOWN),
-            kilograms(Math.ceil(mass(members) - 1e-9), Side.UP));
+  private Optional<Refusal> overTheRules(List<NamedPerson> members) {
+    double mass = mass(members);
+    return caps.lowest(mass / members.size())
+        .map(
+            rule ->
+                members.size() > caps.heads()
+                    ? new Refusal.MoreThanRule(rule, caps.heads(), members.size())
+                    : new Refusal.HeavierThanRule(rule, caps.room(), mass));
   }
 
-  private String kilograms(double mass, Side side) {
-    UnitFormat units = new UnitFormat(assessment.model().boat().units());
-    return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
-  }
-
-  private List<String> stops(List<NamedPerson> crew, String who) {
-    return search.breaks(crew).map(BrokenChecks::words).orElse(List.of()).stream()
-        .map(words -> who + words)
-        .toList();
-  }
-
-  private static String left(List<NamedPerson> crew) {
-    return String.join(" and ", crew.stream().map(NamedPerson::name).toList()) + " alone; ";
+  private List<Refusal.ByCheck> breaks(List<NamedPerson> crew) {
+    return search.breaks(crew).map(BrokenChecks::breaches).orElse(List.of());
   }
 
   private List<CrewAnswer.Seat> seats(List<NamedPerson> members, Assignment assignment) {

@@ -14,6 +14,9 @@ public sealed interface LimitingFactor {
   /** Every place is taken. */
   record NoPlaceLeft() implements LimitingFactor {}
 
-  /** Anything else, in words. */
+  /** So many people could sit in more ways than are tried. */
+  record TooManyWays(double ways, int people) implements LimitingFactor {}
+
+  /** As an older record says it. */
   record Stated(String words) implements LimitingFactor {}
 }

@@ -3,7 +3,6 @@ package thwartwise.crew;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -11,8 +10,6 @@ import thwartwise.boat.BoatModel;
 import thwartwise.checks.SwampedCrew;
 import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.RuleSet;
 
@@ -67,14 +64,14 @@ public final class Limits {
   }
 
   /** Why nobody is recommended, not even one light person; empty when somebody is. */
-  List<String> nobodyBecause() {
+  List<Refusal> nobodyBecause() {
     boolean adult =
         search.emptyBoatMeets() && caps.room() >= design && !search.allowed(1, design).isEmpty();
     Crew crew = adult ? new Crew(1, design, List.of()) : crew(0);
     return crew.people() > 0 ? List.of() : reasons(0, crew, List.of());
   }
 
-  public Recommendation recommendation(List<String> outside) {
+  public Recommendation recommendation(List<Refusal> outside) {
     int people = people();
     Crew crew = crew(people);
     boolean withheld = !outside.isEmpty() || crew.people() == 0;
@@ -89,7 +86,7 @@ public final class Limits {
         search.holdsUpWhenSwamped(),
         ifClaimedChambersProve(),
         governedBy(people),
-        nextPersonBreaks(people),
+        List.copyOf(nextPersonBreaks(people)),
         withheld ? List.of() : search.excluded(people, design),
         withheld ? List.of() : crewLimits(),
         withheld,
@@ -292,10 +289,7 @@ public final class Limits {
   }
 
   private LimitingFactor full() {
-    String tooMany = search.ways().words();
-    return tooMany.isEmpty()
-        ? new LimitingFactor.NoPlaceLeft()
-        : new LimitingFactor.Stated(tooMany);
+    return search.ways().leftOut().orElseGet(LimitingFactor.NoPlaceLeft::new);
   }
 
   /** What one more breaks; where so many could sit, what fewer of that mass do. */
@@ -304,45 +298,32 @@ public final class Limits {
         .or(() -> BrokenChecks.of(assessment, people, mass));
   }
 
-  private List<String> nextPersonBreaks(int people) {
+  private List<? extends Refusal> nextPersonBreaks(int people) {
     if (people < search.people()) {
-      return List.of(caps.lowest(design).map(LimitingFactorWords::of).orElse(""));
+      return caps.lowest(design).map(Refusal.ByLimit::new).stream().toList();
     }
     if (people == search.room()) {
-      return List.of(LimitingFactorWords.of(full()));
+      return List.of(new Refusal.ByLimit(full()));
     }
-    return next(people, design).map(BrokenChecks::words).orElse(List.of());
+    return next(people, design).map(BrokenChecks::breaches).orElse(List.of());
   }
 
-  private String kilograms(double mass, Side side) {
-    UnitFormat units = assessment.units();
-    return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
-  }
-
-  private List<String> reasons(int people, Crew crew, List<String> outside) {
-    List<String> reasons = new ArrayList<>(outside);
+  private List<Refusal> reasons(int people, Crew crew, List<Refusal> outside) {
+    List<Refusal> reasons = new ArrayList<>(outside);
     if (!search.emptyBoatMeets()) {
       BrokenChecks.of(assessment, 0, 0)
-          .ifPresent(
-              b -> b.words().forEach(w -> reasons.add("the empty boat already falls short; " + w)));
+          .ifPresent(b -> b.breaches().forEach(c -> reasons.add(new Refusal.EmptyBoat(c))));
     } else if (people == 0 && crew.people() == 1) {
-      reasons.add(
-          String.format(
-              Locale.ROOT,
-              "no adult of %s, but one person up to %s",
-              kilograms(design, Side.UP),
-              kilograms(crew.each(), Side.DOWN)));
+      reasons.add(new Refusal.OnlyLighter(design, crew.each()));
     } else if (search.room() == 0) {
-      String tooMany = search.ways().words();
       reasons.add(
-          tooMany.isEmpty() ? "no place to sit was given, so nobody can be placed" : tooMany);
+          search
+              .ways()
+              .leftOut()
+              .<Refusal>map(Refusal.ByLimit::new)
+              .orElseGet(Refusal.NoPlaces::new));
     } else if (people == 0) {
-      reasons.add(
-          String.format(
-              Locale.ROOT,
-              "not one person meets every check, from an adult of %s down to %s",
-              kilograms(design, Side.UP),
-              kilograms(rules.value("lone-person"), Side.DOWN)));
+      reasons.add(new Refusal.NotOnePerson(design, rules.value("lone-person")));
     }
     return reasons;
   }

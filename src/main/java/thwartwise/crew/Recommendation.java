@@ -17,12 +17,12 @@ import thwartwise.checks.Margin;
  * @param extra of that load, what may be aboard besides people and the kit listed, whole kg
  * @param adult what an unnamed adult counts, dressed, kg
  * @param governedBy what stops the next person
- * @param nextPersonBreaks every check the next person would break, in words
+ * @param nextPersonBreaks every check the next person would break
  * @param excludedSeatings seatings that fail by themselves: the place of each person
  * @param crewLimits for each number of people up to one more than recommended, how heavy each may
  *     be
  * @param withheld true when nothing is recommended
- * @param reasons why it is withheld or lower than hoped, in words
+ * @param reasons why it is withheld or lower than hoped
  * @param margins of the recommended crew, the worst in any seating it is allowed, nearest to its
  *     limit first
  * @param heldOnTo whether its crew holds on to the swamped boat from the water and does not sit in
@@ -38,11 +38,11 @@ public record Recommendation(
     int holdsUpWhenSwamped,
     int ifClaimedChambersProve,
     Optional<LimitingFactor> governedBy,
-    List<String> nextPersonBreaks,
+    List<Refusal> nextPersonBreaks,
     List<List<String>> excludedSeatings,
     List<CrewLimit> crewLimits,
     boolean withheld,
-    List<String> reasons,
+    List<Refusal> reasons,
     List<QuestionMargin> margins,
     boolean heldOnTo) {
 
@@ -58,7 +58,7 @@ public record Recommendation(
   }
 
   /** Nothing is recommended and nothing was looked for. */
-  static Recommendation withheld(double adult, List<String> reasons) {
+  static Recommendation withheld(double adult, List<Refusal> reasons) {
     return new Recommendation(
         0,
         0,
@@ -127,11 +127,11 @@ public record Recommendation(
       int holdsUpWhenSwamped,
       int ifClaimedChambersProve,
       Optional<LimitingFactor> governedBy,
-      List<String> nextPersonBreaks,
+      List<Refusal> nextPersonBreaks,
       List<List<String>> excludedSeatings,
       List<CrewLimit> crewLimits,
       boolean withheld,
-      List<String> reasons,
+      List<Refusal> reasons,
       List<QuestionMargin> margins) {
     this(
         people,
@@ -163,11 +163,11 @@ public record Recommendation(
       int holdsUpWhenSwamped,
       int ifClaimedChambersProve,
       Optional<LimitingFactor> governedBy,
-      List<String> nextPersonBreaks,
+      List<Refusal> nextPersonBreaks,
       List<List<String>> excludedSeatings,
       List<CrewLimit> crewLimits,
       boolean withheld,
-      List<String> reasons) {
+      List<Refusal> reasons) {
     this(
         people,
         crew,

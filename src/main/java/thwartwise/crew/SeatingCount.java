@@ -1,10 +1,9 @@
 package thwartwise.crew;
 
-import java.util.Locale;
+import java.util.Optional;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
-import thwartwise.measure.QuantityText;
 
 /**
  * How many ways there are for people to sit, heavy ones and light ones told apart, counted without
@@ -20,8 +19,6 @@ public record SeatingCount(int room, int tried, double tooMany) {
 
   /** Ways of people who are all told apart. */
   private static final double MOST_NAMED = 50_000;
-
-  private static final String FEWER = ": give fewer places, or fewer people a place";
 
   public static SeatingCount of(BoatModel model) {
     double[] ways = {1};
@@ -40,24 +37,23 @@ public record SeatingCount(int room, int tried, double tooMany) {
   }
 
   /** Empty unless there are too many ways for so many named people to sit. */
-  static String tooMany(BoatModel model, int people) {
+  static Optional<LimitingFactor> tooMany(BoatModel model, int people) {
     double[] ways = {1};
     for (Place place : model.boat().places()) {
       ways = with(ways, place.people(), n -> 1 / factorial(n));
     }
     int seated = Math.min(people, ways.length - 1);
     double all = ways[seated] * factorial(seated);
-    return all > MOST_NAMED ? words(all, people) : "";
+    return all > MOST_NAMED
+        ? Optional.of(new LimitingFactor.TooManyWays(all, people))
+        : Optional.empty();
   }
 
   /** Why people who have a place were not looked at; empty when all were. */
-  public String words() {
-    return tooMany > 0 ? words(tooMany, tried + 1) : "";
-  }
-
-  private static String words(double ways, int people) {
-    String many = String.format(Locale.ROOT, "%.0f", ways);
-    return "too many ways to sit (" + many + " for " + QuantityText.people(people) + ")" + FEWER;
+  public Optional<LimitingFactor> leftOut() {
+    return tooMany > 0
+        ? Optional.of(new LimitingFactor.TooManyWays(tooMany, tried + 1))
+        : Optional.empty();
   }
 
   private interface Alike {

@@ -39,6 +39,7 @@ import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Lazy;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation;
+import thwartwise.crew.Refusal;
 import thwartwise.crew.Seating;
 import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.loadcase.Allowance;
@@ -188,7 +189,7 @@ public final class Inspection implements InspectedBoat {
   }
 
   @Override
-  public List<String> nothingBecause() {
+  public List<Refusal> nothingBecause() {
     return applied.nothingBecause();
   }
 

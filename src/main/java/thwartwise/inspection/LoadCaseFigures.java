@@ -14,6 +14,7 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Opening;
+import thwartwise.checks.Note;
 import thwartwise.inspection.StateFigures.AfloatFigures;
 import thwartwise.inspection.StateFigures.PoseFigures;
 import thwartwise.inspection.StateFigures.RightingFigures;
@@ -37,7 +38,7 @@ final class LoadCaseFigures {
             .map(c -> righting(boat.model(), c)),
         swamped(boat),
         looseWater(boat),
-        rest.noneBecause());
+        rest.exist() ? Note.NONE : Note.of(rest));
   }
 
   private static AfloatFigures afloat(

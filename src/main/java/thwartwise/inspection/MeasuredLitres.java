@@ -10,6 +10,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -47,6 +48,6 @@ public final class MeasuredLitres {
                     new Margin(OptionalDouble.of(poured), drawn, poured < drawn, Unit.LITRE),
                     "they should agree within a fifth (judgement)",
                     LoadCase.AS_MEASURED,
-                    "the smaller counts; measure the box and pour again"));
+                    Note.of(Note.Fact.SMALLER_VOLUME_COUNTS)));
   }
 }

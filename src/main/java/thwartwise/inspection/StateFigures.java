@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.PoseOrientation;
+import thwartwise.checks.Note;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadCase;
 
@@ -20,7 +21,7 @@ public record StateFigures(
     Optional<RightingFigures> righting,
     SwampedFigures swamped,
     List<WaterFigures> looseWater,
-    String note) {
+    Note note) {
 
   public StateFigures {
     looseWater = List.copyOf(looseWater);

@@ -8,9 +8,12 @@ import thwartwise.afloat.Freeboard;
 /**
  * The lowest edge above the water over every pose a loaded boat comes to, less the allowance.
  *
- * @param height m; empty when there is no steady rest, and {@code words} says why
+ * @param height m; empty when there is no steady rest, then {@code rest} says why
+ * @param at the edge; blank without a height
+ * @param stream how much higher a stream stands at that end, m
  */
-public record LowestEdge(OptionalDouble height, boolean assessed, String words) {
+public record LowestEdge(
+    OptionalDouble height, boolean assessed, Equilibria rest, String at, double stream) {
 
   public static LowestEdge of(Equilibria rest, LoadedBoat boat) {
     return of(rest, boat, StreamHead.NONE);
@@ -19,10 +22,10 @@ public record LowestEdge(OptionalDouble height, boolean assessed, String words) 
   /** The same in a stream that stands higher at one end. */
   public static LowestEdge of(Equilibria rest, LoadedBoat boat, StreamHead head) {
     if (!rest.exist()) {
-      return new LowestEdge(OptionalDouble.empty(), rest.assessed(), rest.noneBecause());
+      return new LowestEdge(OptionalDouble.empty(), rest.assessed(), rest, "", 0);
     }
     if (!rest.allStable()) {
-      return new LowestEdge(OptionalDouble.empty(), true, "it does not come to a steady rest");
+      return new LowestEdge(OptionalDouble.empty(), true, rest, "", 0);
     }
     Freeboard least =
         rest.reached().stream()
@@ -31,7 +34,6 @@ public record LowestEdge(OptionalDouble height, boolean assessed, String words) 
             .min(Comparator.comparingDouble(Freeboard::height))
             .orElseThrow();
     double height = least.height() - boat.allowance().freeboardLoss();
-    return new LowestEdge(
-        OptionalDouble.of(height), true, "lowest at the " + least.at() + head.words(boat.units()));
+    return new LowestEdge(OptionalDouble.of(height), true, rest, least.at(), head.height());
   }
 }

@@ -1,14 +1,11 @@
 package thwartwise.loadcase;
 
 import java.util.List;
-import java.util.Locale;
 import thwartwise.afloat.Gravity;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.FloodPoint;
 import thwartwise.hull.HullForm;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -47,16 +44,5 @@ public record StreamHead(double height, Span along) {
 
   private FloodPoint lowered(FloodPoint edge, Vector3 up) {
     return new FloodPoint(edge.name(), edge.at().minus(up.times(height)));
-  }
-
-  /** For whoever reads how low an edge is; blank without a stream. */
-  String words(UnitFormat units) {
-    return height == 0
-        ? ""
-        : "; at that end the stream stands "
-            + units.either(
-                String.format(Locale.ROOT, "%.2f m", Math.ceil(100 * height) / 100),
-                () -> units.height(height, Side.UP))
-            + " higher";
   }
 }

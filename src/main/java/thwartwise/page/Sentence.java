@@ -13,7 +13,12 @@ public final class Sentence {
     if (bare.isEmpty()) {
       return "";
     }
-    return capital(bare) + (".!?:".indexOf(bare.charAt(bare.length() - 1)) < 0 ? "." : "");
+    return ended(capital(bare));
+  }
+
+  /** With a stop, where it has none. */
+  public static String ended(String words) {
+    return words + (".!?:".indexOf(words.charAt(words.length() - 1)) < 0 ? "." : "");
   }
 
   public static String capital(String words) {

@@ -28,9 +28,4 @@ public record DoubtId(Topic topic, String name) {
         .filter(topic -> topic.isNamed() ? !name.isBlank() : parts.length == 1)
         .map(topic -> new DoubtId(topic, name));
   }
-
-  /** As it stands in a sentence. */
-  public String words() {
-    return topic.isNamed() ? topic.words() + " \"" + name + "\"" : topic.words();
-  }
 }

@@ -72,27 +72,6 @@ public final class Plausibility {
     return looked.found.stream().filter(PlausibilityFinding::withholds).toList();
   }
 
-  /** Why nothing is recommended, one sentence for each doubt; none when nothing is doubtful. */
-  public static List<String> reasons(List<PlausibilityFinding> findings) {
-    return findings.stream()
-        .filter(PlausibilityFinding::withholds)
-        .map(Plausibility::reason)
-        .toList();
-  }
-
-  private static String reason(PlausibilityFinding finding) {
-    DoubtId id = finding.id();
-    return "a measurement looks wrong: "
-        + id.words()
-        + (finding.keptForAnother() ? FOR_ANOTHER : "")
-        + ". Measure it again; if it is right, keep it with a reason (\"kept\", about \""
-        + id.text()
-        + "\")";
-  }
-
-  private static final String FOR_ANOTHER =
-      " (what it was before was kept with a reason; it was measured anew since)";
-
   private void hull() {
     block();
     twist();

@@ -11,6 +11,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -95,7 +96,7 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
               new Margin(OptionalDouble.of(value), limit, atLeast, asked.unit()),
               source,
               asked.loadCase(),
-              met ? note : kept.map(reason -> "kept: " + reason).orElse(note));
+              met || kept.isEmpty() ? Note.stated(note) : new Note.Confirmed(kept.get()));
       boolean forAnother = kept.isEmpty() && !about.isEmpty();
       return new PlausibilityFinding(id, finding, kept, measured, forAnother);
     }

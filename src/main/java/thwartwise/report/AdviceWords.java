@@ -13,8 +13,6 @@ import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.advice.AdvicePiece.AdviceWorse;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
-import thwartwise.checks.CheckWords;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.crew.Recommendation;

@@ -28,7 +28,9 @@ final class Card {
     GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
       page.paragraph(KneeDeepTrial.dryOnly(inspection));
-      report.recommendation().reasons().stream().limit(REASONS).forEach(page::point);
+      RefusalWords.of(report.recommendation().reasons(), ReaderUnits.of(inspection.boat())).stream()
+          .limit(REASONS)
+          .forEach(page::point);
       page.point("Put right what the page of this record names, and inspect again");
     } else {
       page.paragraph(

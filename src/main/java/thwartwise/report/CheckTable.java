@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.checks.CheckQuestion;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
@@ -143,7 +141,7 @@ final class CheckTable {
       row.forEach(
           f -> {
             words.add(LoadCaseWords.deeds(f.loadCase(), units));
-            words.add(f.note());
+            words.add(NoteWords.of(f.note(), units));
           });
       List<String> listed = words.stream().distinct().filter(w -> !w.isBlank()).toList();
       if (listed.size() > 1) {

@@ -14,7 +14,7 @@ final class ConfirmedMeasurementWords {
   }
 
   private static String of(ConfirmedMeasurement kept) {
-    String what = DoubtId.parse(kept.about()).map(DoubtId::words).orElse(kept.about());
+    String what = DoubtId.parse(kept.about()).map(DoubtWords::of).orElse(kept.about());
     return "Looks wrong and was kept as measured: " + what + ". Reason given: " + kept.reason();
   }
 }

@@ -10,7 +10,7 @@ import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 
 /** How many people, and how heavy. Kilograms come before heads. */
-final class CrewWords {
+public final class CrewWords {
   private CrewWords() {}
 
   /** The number of people that comes to the greatest mass of people. */
@@ -34,7 +34,7 @@ final class CrewWords {
   }
 
   /** One adult more who is only a little too heavy. */
-  static Optional<String> nearly(Recommendation crew, UnitFormat units) {
+  public static Optional<String> nearly(Recommendation crew, UnitFormat units) {
     return crew.nearlyOneMore()
         .map(
             limit ->

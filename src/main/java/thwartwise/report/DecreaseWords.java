@@ -3,7 +3,6 @@ package thwartwise.report;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.checks.CheckQuestion;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Measure;
 import thwartwise.crew.LimitingFactor;
 import thwartwise.crew.Recommendation;

@@ -1,7 +1,6 @@
 package thwartwise.report;
 
 import java.util.List;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
@@ -17,7 +16,8 @@ final class FindingWords {
   static String told(Finding finding, UnitFormat units) {
     return Sentence.joined(
         List.of(
-            CheckWords.of(finding.question()) + ": " + figures(finding, units), finding.note()));
+            CheckWords.of(finding.question()) + ": " + figures(finding, units),
+            NoteWords.of(finding.note(), units)));
   }
 
   /** "Heel 12°, limit 10°". */
@@ -27,7 +27,7 @@ final class FindingWords {
       return "rolls over, " + limit;
     }
     if (finding.value().isEmpty()) {
-      return finding.note().isBlank() ? "no figure, " + limit : limit;
+      return finding.note().isNone() ? "no figure, " + limit : limit;
     }
     return named(finding)
         + MarginWords.value(finding.margin(), units)

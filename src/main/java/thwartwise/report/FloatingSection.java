@@ -47,7 +47,10 @@ final class FloatingSection {
   static void write(Page page, Report report, UnitFormat units) {
     Page floats = new Page().table(new FloatingSection(report, units).table());
     page.folded(
-        "How it floats", floats.paragraph(report.asLoaded().note(), report.atLimit().note()));
+        "How it floats",
+        floats.paragraph(
+            NoteWords.of(report.asLoaded().note(), units),
+            NoteWords.of(report.atLimit().note(), units)));
     List<WaterFigures> loose = report.atLimit().looseWater();
     if (!loose.isEmpty()) {
       page.unprinted("With water loose in it, at the limit", new Page().table(water(loose, units)));

@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -125,7 +124,10 @@ final class ForbiddenSection {
     against.forEach(a -> worst.merge(a.question(), a, Finding::worse));
     return Sentence.joined(
         worst.values().stream()
-            .flatMap(a -> Stream.of(why(a, units), a.margin().turnsOver() ? "" : a.note()))
+            .flatMap(
+                a ->
+                    Stream.of(
+                        why(a, units), a.margin().turnsOver() ? "" : NoteWords.of(a.note(), units)))
             .distinct()
             .toList());
   }

@@ -57,7 +57,7 @@ final class GlanceSheet {
     PicturesSheet.fromAbove(page, pictures, units);
     nobodyDoes(page);
     page.paragraph(dryAndFilled());
-    page.paragraph(VerdictSection.nextPerson(crew));
+    page.paragraph(VerdictSection.nextPerson(crew, units));
     first(page);
     report.waters().forEach(page::paragraph);
     page.paragraph(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD);

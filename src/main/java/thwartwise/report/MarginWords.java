@@ -1,6 +1,5 @@
 package thwartwise.report;
 
-import thwartwise.checks.FigureWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Unit;
 import thwartwise.measure.Rounding;

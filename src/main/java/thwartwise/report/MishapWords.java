@@ -6,13 +6,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
 import thwartwise.crew.LimitingFactor;
-import thwartwise.crew.LimitingFactorWords;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 

@@ -6,7 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** A date as people write it, with the offset it was read at. */
-final class Moment {
+public final class Moment {
   private static final DateTimeFormatter WORDS =
       DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
 
@@ -19,7 +19,7 @@ final class Moment {
     return DAY.format(date);
   }
 
-  static String of(OffsetDateTime date) {
+  public static String of(OffsetDateTime date) {
     String offset = date.getOffset().getTotalSeconds() == 0 ? "" : date.getOffset().getId();
     return WORDS.format(date) + " (UTC" + offset + ")";
   }

@@ -6,7 +6,6 @@ import java.util.Set;
 import thwartwise.boat.Boat;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.ChecklistPoint;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.files.rules.ChecklistFile;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;

@@ -4,10 +4,10 @@ import thwartwise.boat.Boat;
 import thwartwise.measure.UnitFormat;
 
 /** The units in which a boat's papers speak. */
-final class ReaderUnits {
+public final class ReaderUnits {
   private ReaderUnits() {}
 
-  static UnitFormat of(Boat boat) {
+  public static UnitFormat of(Boat boat) {
     return new UnitFormat(boat.units());
   }
 }

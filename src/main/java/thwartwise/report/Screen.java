@@ -160,7 +160,8 @@ public final class Screen {
     Recommendation crew = report.recommendation();
     List<String> mishaps =
         crew.wasSearched() ? MishapWords.of(report.findings(), units) : List.of();
-    List<String> all = new ArrayList<>(mishaps.isEmpty() ? crew.reasons() : mishaps);
+    List<String> all =
+        new ArrayList<>(mishaps.isEmpty() ? RefusalWords.of(crew.reasons(), units) : mishaps);
     if (!mishaps.isEmpty()) {
       TrialSeenWords.bad(inspection.boat()).ifPresent(bad -> all.add(0, bad));
     }

@@ -3,7 +3,6 @@ package thwartwise.report;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.advice.AdvicePiece;
-import thwartwise.checks.CheckWords;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;

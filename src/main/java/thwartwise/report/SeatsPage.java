@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.EmptyHelm;
-import thwartwise.checks.CheckWords;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation.QuestionMargin;
@@ -69,7 +68,9 @@ public final class SeatsPage {
     page.heading("Who stays ashore");
     answer.ashore().forEach(m -> page.point(who(m, units)));
     if (!answer.breaks().isEmpty()) {
-      page.gap().paragraph("With all of them aboard:").points(answer.breaks());
+      page.gap()
+          .paragraph("With all of them aboard:")
+          .points(RefusalWords.of(answer.breaks(), units));
     }
     if (!answer.seats().isEmpty()) {
       page.gap()

@@ -3,9 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.crew.CrewAnswer;
@@ -39,7 +37,7 @@ public final class SupposePage {
     deeds.forEach(page::point);
     counted(tried, units).forEach(page::point);
     page.point(
-        crew.map(SupposePage::aboard).orElse(new String[] {"Aboard as the boat file has it"}));
+        crew.map(c -> aboard(c, units)).orElse(new String[] {"Aboard as the boat file has it"}));
     page.gap();
     page.paragraph(
         ComparePage.verdict(tried),
@@ -68,7 +66,7 @@ public final class SupposePage {
         .toList();
   }
 
-  private static String[] aboard(CrewAnswer crew) {
+  private static String[] aboard(CrewAnswer crew, UnitFormat units) {
     String seats =
         "Aboard, where \"seats\" puts them: "
             + Sentence.list(
@@ -79,7 +77,7 @@ public final class SupposePage {
     boolean nobody = crew.seats().isEmpty();
     return new String[] {
       (nobody ? "None of these people may go: " : "Not all of these people may go: ")
-          + crew.stoppedBy(),
+          + crew.breaks().stream().findFirst().map(r -> RefusalWords.of(r, units)).orElse(""),
       nobody ? "So nobody is aboard here" : seats,
       nobody
           ? ""

@@ -8,7 +8,7 @@ import thwartwise.page.FigureText;
 import thwartwise.record.InspectionRecord;
 
 /** What was seen of the boat full of water, told apart from what was worked out. */
-final class TrialSeenWords {
+public final class TrialSeenWords {
   private TrialSeenWords() {}
 
   /** Where it counts. */
@@ -17,7 +17,7 @@ final class TrialSeenWords {
   }
 
   /** In one sentence, where it counts. */
-  static Optional<String> of(InspectionRecord inspection) {
+  public static Optional<String> of(InspectionRecord inspection) {
     return counting(inspection)
         .map(
             seen ->
@@ -26,7 +26,7 @@ final class TrialSeenWords {
   }
 
   /** How far it goes, where it counts. */
-  static Optional<String> bounds(InspectionRecord inspection) {
+  public static Optional<String> bounds(InspectionRecord inspection) {
     return counting(inspection)
         .map(
             seen ->

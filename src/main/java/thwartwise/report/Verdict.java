@@ -3,7 +3,7 @@ package thwartwise.report;
 import thwartwise.inspection.Report;
 
 /** What the whole inspection comes to. It never says that nothing can happen. */
-enum Verdict {
+public enum Verdict {
   HELD("Launch held"),
   AFTER_WORK("Launch only after the things listed here are done"),
   NOTHING_AGAINST("Nothing found against it within the limits of this inspection");
@@ -14,11 +14,11 @@ enum Verdict {
     this.words = words;
   }
 
-  String words() {
+  public String words() {
     return words;
   }
 
-  static Verdict of(Report report) {
+  public static Verdict of(Report report) {
     boolean nobodyFits =
         report.recommendation().people() < 1 && report.recommendation().crewLimits().isEmpty();
     if (report.recommendation().withheld() || nobodyFits) {

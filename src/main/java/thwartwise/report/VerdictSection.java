@@ -2,9 +2,7 @@ package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import thwartwise.checks.Finding;
-import thwartwise.crew.LimitingFactorWords;
 import thwartwise.crew.Recommendation;
 import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadCase.Kind;
@@ -32,7 +30,7 @@ final class VerdictSection {
               + units.mass(crew.adult(), Side.UP)
               + " may go; the limits are for somebody lighter");
     }
-    List<String> all = new ArrayList<>(crew.reasons());
+    List<String> all = new ArrayList<>(RefusalWords.of(crew.reasons(), units));
     all.addAll(MishapWords.of(report.findings(), units));
     // A launch is never held without a word.
     if (verdict == Verdict.HELD && all.isEmpty()) {
@@ -42,7 +40,7 @@ final class VerdictSection {
   }
 
   /** What one person more would break, and which check decides; blank where nobody knows. */
-  static String[] nextPerson(Recommendation crew) {
+  static String[] nextPerson(Recommendation crew, UnitFormat units) {
     String stops =
         crew.governedBy()
             .map(f -> "What stops the next person: " + LimitingFactorWords.of(f))
@@ -53,7 +51,7 @@ final class VerdictSection {
           ? ""
           : (crew.people() == 0 ? "An adult" : "One adult more")
               + " would break: "
-              + crew.nextPersonBreaks().stream().collect(Collectors.joining("; "))
+              + String.join("; ", RefusalWords.of(crew.nextPersonBreaks(), units))
     };
   }
 

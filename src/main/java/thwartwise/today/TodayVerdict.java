@@ -13,9 +13,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Opening;
 import thwartwise.boat.TrialSeen;
 import thwartwise.checks.CheckId;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.UntriedAct;
@@ -25,6 +23,9 @@ import thwartwise.loadcase.LoadCase;
 import thwartwise.measure.QuantityText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.report.CheckWords;
+import thwartwise.report.LoadCaseWords;
+import thwartwise.report.RefusalWords;
 
 /**
  * What must be answered with yes before somebody goes afloat today, drawn from what the inspection
@@ -65,7 +66,7 @@ public record TodayVerdict(List<String> held, List<Point> points) {
     }
     return r.reasons().isEmpty()
         ? List.of("no crew meets every check that limits the crew")
-        : r.reasons();
+        : RefusalWords.of(r.reasons(), units);
   }
 
   /** The file's own loading can be left; what holds back another one cannot. */

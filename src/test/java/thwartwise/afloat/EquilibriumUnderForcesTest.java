@@ -98,6 +98,6 @@ class EquilibriumUnderForcesTest {
     Equilibria rest = pulled(new Force(POST, 0, 20_000)).rest();
     assertThat(rest.exist()).isFalse();
     assertThat(rest.assessed()).isTrue();
-    assertThat(rest.noneBecause()).isEqualTo("it finds no balance against the pull");
+    assertThat(rest.ending()).isEqualTo(Equilibria.Ending.OVERPOWERED);
   }
 }

@@ -266,7 +266,7 @@ class BoxBoatChecksTest {
             .model();
     Finding heel = findings(new SwampedLevel(RULES), model).get(0);
     assertThat(heel.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(heel.note()).isEqualTo("it rolls over and lies on its side");
+    assertThat(FindingText.note(heel)).isEqualTo("it rolls over and lies on its side");
     assertThat(Math.toDegrees(heel.value().orElseThrow())).isGreaterThan(45);
   }
 
@@ -276,6 +276,6 @@ class BoxBoatChecksTest {
     List<Finding> found = findings(new SwampedLevel(RULES), model);
     assertThat(found)
         .allMatch(f -> f.outcome() == Outcome.FALLS_SHORT && f.value().isEmpty())
-        .allMatch(f -> f.note().startsWith("it sinks"));
+        .allMatch(f -> FindingText.note(f).startsWith("it sinks"));
   }
 }

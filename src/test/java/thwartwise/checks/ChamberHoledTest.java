@@ -20,6 +20,7 @@ import thwartwise.boat.Filling;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.report.CheckWords;
 
 /** A chamber with water in it, afloat, on the box of {@link OnPaper}. */
 class ChamberHoledTest {

@@ -60,7 +60,7 @@ class ChambersFilledTest {
   void a_boat_left_standing_on_end_falls_short_though_it_does_not_heel() {
     LoadedBoat trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
     Finding open = findings(new HatchLeftOpen(RULES), trial).get(1);
-    assertThat(open.note()).isEqualTo("swamped so, it stands on its bow");
+    assertThat(FindingText.note(open)).isEqualTo("swamped so, it stands on its bow");
     assertThat(open.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(value(open)).isGreaterThan(Math.toRadians(45));
   }
@@ -145,7 +145,7 @@ class ChambersFilledTest {
         .isCloseTo(240 - 200, within(0.01));
     assertThat(found.get(3).limit()).isEqualTo(20);
     assertThat(value(found.get(3))).isCloseTo(240 - 295 + 30.4 + 64.6 * 0.6 / 0.85, within(0.01));
-    assertThat(found.get(3).note())
+    assertThat(FindingText.note(found.get(3)))
         .isEqualTo("Allow for the tape and the scales and it comes to -14 kg: large and middling");
   }
 

@@ -1,6 +1,13 @@
 package thwartwise.checks;
 
+import java.util.List;
+import thwartwise.crew.Refusal;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.CheckWords;
+import thwartwise.report.LoadCaseWords;
+import thwartwise.report.NoteWords;
+import thwartwise.report.RefusalWords;
 
 /** What a page says of a finding, for tests that compare the words. */
 public final class FindingText {
@@ -12,6 +19,18 @@ public final class FindingText {
 
   public static String check(CheckReading reading) {
     return CheckWords.of(reading.question());
+  }
+
+  public static String note(Finding finding) {
+    return NoteWords.of(finding.note(), UnitFormat.METRIC);
+  }
+
+  public static String note(CheckReading reading) {
+    return NoteWords.of(reading.note(), UnitFormat.METRIC);
+  }
+
+  public static List<String> refusals(List<Refusal> refusals) {
+    return RefusalWords.of(refusals, UnitFormat.METRIC);
   }
 
   public static String condition(Finding finding) {

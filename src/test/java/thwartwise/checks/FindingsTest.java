@@ -32,7 +32,8 @@ class FindingsTest {
       String check, OptionalDouble value, boolean assessed, String note) {
     Margin margin = Margin.atMost(0.2, value, Unit.DEGREE);
     CheckQuestion question = CheckQuestion.of(CheckId.NO_LONGER_ASKED, Measure.HEEL, check);
-    return new CheckReading(question, margin, assessed, "judgement", LoadCase.UNNAMED, note);
+    return new CheckReading(
+        question, margin, assessed, "judgement", LoadCase.UNNAMED, Note.stated(note));
   }
 
   private static List<Finding> findings(List<CheckReading> measured, List<CheckReading> cautious) {
@@ -52,7 +53,7 @@ class FindingsTest {
     assertThat(found)
         .extracting(Finding::outcome)
         .containsExactly(Outcome.MEETS, Outcome.BORDERLINE);
-    assertThat(found.get(1).note())
+    assertThat(FindingText.note(found.get(1)))
         .isEqualTo("Allow for the tape and the scales and it comes to no such state");
     assertThat(found.get(1).value()).hasValue(0.1);
   }
@@ -82,9 +83,9 @@ class FindingsTest {
   // 0.25 rad is 14.32 degrees, rounded up.
   @Test
   void a_borderline_note_tells_what_the_allowance_makes_of_it() {
-    assertThat(finding(reading("heel", 0.1), reading("heel", 0.25)).note())
+    assertThat(FindingText.note(finding(reading("heel", 0.1), reading("heel", 0.25))))
         .isEqualTo("Allow for the tape and the scales and it comes to 14.4 deg");
-    assertThat(finding(reading("heel", 0.1), reading("heel", 3)).note())
+    assertThat(FindingText.note(finding(reading("heel", 0.1), reading("heel", 3))))
         .isEqualTo("Allow for the tape and the scales and it turns over");
   }
 

@@ -17,6 +17,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.WhenSwamped;
 import thwartwise.geometry.Span;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.report.CheckWords;
 
 /** Boats whose crew holds on to them from the water: canoes by form, and others that say so. */
 class HeldOnToTest {
@@ -58,9 +59,10 @@ class HeldOnToTest {
     assertThat(lift.role()).isEqualTo(Role.LIMITS_CREW);
     assertThat(FindingText.condition(lift))
         .isEqualTo("on paper; everyone in the water with hands on it");
-    assertThat(lift.note()).isEqualTo("everyone in the water with hands on it: nobody sits in it");
+    assertThat(FindingText.note(lift))
+        .isEqualTo("everyone in the water with hands on it: nobody sits in it");
     assertThat(findings(new SwampedLift(RULES), heldOn(WhenSwamped.SIT_IN_IT)).get(0).note())
-        .isEmpty();
+        .isEqualTo(Note.NONE);
   }
 
   // 840 l less 780 kg are 60 kg: three times 20, once the allowance is off not even one.

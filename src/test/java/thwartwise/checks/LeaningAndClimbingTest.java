@@ -97,7 +97,7 @@ class LeaningAndClimbingTest {
     assertThat(value(found.get(2))).isCloseTo(0, within(1e-9));
     assertThat(value(found.get(3)))
         .isCloseTo((0.5 - 0.395 / 3.6) * Math.cos(trim) - 1.5 * Math.sin(trim), within(1e-8));
-    assertThat(found.get(3).note()).isEqualTo("lowest at the rail, near aft");
+    assertThat(FindingText.note(found.get(3))).isEqualTo("lowest at the rail, near aft");
   }
 
   @Test

@@ -114,7 +114,7 @@ class LineOutTest {
     assertThat(found).allMatch(f -> f.role() == Role.FORBIDS_AN_ACT);
     assertThat(value(found.get(0))).isCloseTo(0, within(1e-6));
     assertThat(value(found.get(1))).isCloseTo(left(395, 300, pull), within(2e-5));
-    assertThat(found.get(1).note())
+    assertThat(FindingText.note(found.get(1)))
         .isEqualTo("lowest at the rail, near aft; at that end the stream stands 0.12 m higher");
     // At rest the rail is 0.5 - d above the water and the middle of what is wet d/2 below.
     assertThat(FindingText.condition(found.get(1)))
@@ -131,7 +131,7 @@ class LineOutTest {
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION);
     assertThat(FindingText.check(found.get(1))).isEqualTo("anchoring by the bow, freeboard left");
     assertThat(FindingText.condition(found.get(1))).contains("at the stem,");
-    assertThat(found.get(1).note())
+    assertThat(FindingText.note(found.get(1)))
         .isEqualTo("lowest at the rail, near fore; at that end the stream stands 0.12 m higher");
     assertThat(value(found.get(1)))
         .isCloseTo(left(395, 300, Math.ceil(expected(395, 1))), within(2e-5));
@@ -205,7 +205,7 @@ class LineOutTest {
     assertThat(stern.role()).isEqualTo(Role.INFORMATION);
     assertThat(value(stern)).isBetween(onPaper - 10.1, onPaper + 0.1);
     assertThat(stern.limit()).isCloseTo(expected(695, 1), within(1e-6));
-    assertThat(stern.note())
+    assertThat(FindingText.note(stern))
         .isEqualTo(
             "level pull before water comes in, against what current and wind may snatch end on");
     assertThat(lowest(trial, value(stern))).isBetween(0.0, 0.005);
@@ -238,7 +238,7 @@ class LineOutTest {
     Finding found =
         findings(new GreatestPull(RULES), trial(BoxBoat.of(6, 2.5, 1).hull(2000, 0.3))).get(0);
     assertThat(value(found)).isEqualTo(5000);
-    assertThat(found.note()).endsWith("; nothing harder was looked at");
+    assertThat(FindingText.note(found)).endsWith("; nothing harder was looked at");
   }
 
   @Test
@@ -306,10 +306,11 @@ class LineOutTest {
     Finding sunk = findings(new GreatestPull(RULES), trial(OnPaper.boat(1810))).get(0);
     assertThat(sunk.value()).isEmpty();
     assertThat(sunk.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(sunk.note()).startsWith("it sinks");
+    assertThat(FindingText.note(sunk)).startsWith("it sinks");
     BoxBoat holed = OnPaper.boat(1000).opening(new Opening("hole", Vector3.of(1, 0, 0.1), 0, true));
     Finding wet = findings(new GreatestPull(RULES), trial(holed)).get(0);
     assertThat(wet.value()).isEmpty();
-    assertThat(wet.note()).isEqualTo("water comes in without any pull: lowest at the hole");
+    assertThat(FindingText.note(wet))
+        .isEqualTo("water comes in without any pull: lowest at the hole");
   }
 }

@@ -85,7 +85,7 @@ class LoadedBoatsNextToKnownTest {
                 true,
                 "",
                 LoadCase.UNNAMED,
-                ""));
+                Note.NONE));
       }
     }.confirmedReadings(trial);
     return asked;

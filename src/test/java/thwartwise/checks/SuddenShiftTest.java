@@ -53,7 +53,8 @@ class SuddenShiftTest {
     assertThat(value(found)).isCloseTo(swing(0.2), within(1e-6));
     assertThat(found.limit()).isCloseTo(FLOODS, within(1e-6));
     assertThat(found.outcome()).isEqualTo(Outcome.MEETS);
-    assertThat(found.note()).isEqualTo("as far as it swings, against where water comes in");
+    assertThat(FindingText.note(found))
+        .isEqualTo("as far as it swings, against where water comes in");
     assertThat(FindingText.condition(found))
         .isEqualTo("on paper; crew suddenly hard against the side to port");
   }
@@ -65,7 +66,8 @@ class SuddenShiftTest {
     Finding floods = found(FLOODING_REACH + 1e-3);
     assertThat(floods.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(floods.value()).isEmpty();
-    assertThat(floods.note()).startsWith("before it swings back water comes in at the rail, near ");
+    assertThat(FindingText.note(floods))
+        .startsWith("before it swings back water comes in at the rail, near ");
   }
 
   // About twice the heel at which the same weight lies still.
@@ -93,6 +95,6 @@ class SuddenShiftTest {
     Finding found =
         findings(new SuddenShift(RULES), trial(OnPaper.boat(1790), person(140, 0.3))).get(0);
     assertThat(found.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(found.note()).startsWith("it sinks");
+    assertThat(FindingText.note(found)).startsWith("it sinks");
   }
 }

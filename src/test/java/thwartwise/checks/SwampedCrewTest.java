@@ -86,7 +86,7 @@ class SwampedCrewTest {
     assertThat(found.get(1).limit()).isEqualTo(1200);
     assertThat(FindingText.condition(found.get(1)))
         .isEqualTo("on paper; crew back in it to bail, the others in the water");
-    assertThat(found.get(1).note())
+    assertThat(FindingText.note(found.get(1)))
         .isEqualTo(
             "395 litres with a bailer of 2.0 litres (none was named), 20 strokes a minute each 60 %"
                 + " full");
@@ -107,7 +107,7 @@ class SwampedCrewTest {
     assertThat(value(found.get(0))).isGreaterThan(0.2);
     assertThat(found.get(1).value()).isEmpty();
     assertThat(found.get(1).outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(found.get(1).note())
+    assertThat(FindingText.note(found.get(1)))
         .isEqualTo("nobody gets back in to bail, over the side, the stern or the bow");
   }
 
@@ -124,7 +124,7 @@ class SwampedCrewTest {
         .isEqualTo("swamped and turned over, turning it back with a line");
     assertThat(found.get(1).limit()).isCloseTo(95 * GRAVITY * 0.6, within(1e-9));
     assertThat(found.get(1).value()).isEqualTo(found.get(0).value());
-    assertThat(found.get(1).note())
+    assertThat(FindingText.note(found.get(1)))
         .startsWith(
             "against one person of 95 kg standing on the edge of the upturned bottom, leaning out"
                 + " on a line");
@@ -135,7 +135,7 @@ class SwampedCrewTest {
     Boat boat = fitted(tanks(300), List.of(), Optional.of(4.0));
     List<Finding> found = findings(new Bailing(RULES), trial(boat));
     assertThat(value(found.get(1))).isCloseTo(60 * 1920 * 300.0 / 1680 / 48, within(1e-2));
-    assertThat(found.get(1).note()).contains("a bailer of 4.0 litres, 20 strokes");
+    assertThat(FindingText.note(found.get(1))).contains("a bailer of 4.0 litres, 20 strokes");
   }
 
   // Twenty minutes at 24 litres: 480 litres, which is 480/1920 of draft or 420 kg.
@@ -168,10 +168,10 @@ class SwampedCrewTest {
     List<Finding> under = findings(new Bailing(RULES), trial(holed));
     assertThat(under.get(1).value()).isEmpty();
     assertThat(under.get(1).outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(under.get(1).note())
+    assertThat(FindingText.note(under.get(1)))
         .isEqualTo("an edge is under: the sea comes in as fast as it is bailed");
     List<Finding> sunk = findings(new Bailing(RULES), trial(tanks(850)));
-    assertThat(sunk).hasSize(2).allMatch(f -> f.note().startsWith("it sinks"));
+    assertThat(sunk).hasSize(2).allMatch(f -> FindingText.note(f).startsWith("it sinks"));
   }
 
   private static List<Finding> bailing(double mass) {
@@ -203,7 +203,7 @@ class SwampedCrewTest {
   void a_boat_that_stands_on_end_when_somebody_gets_in_does_not_meet_anything() {
     BoxBoat bowTank = OnPaper.boat(100).weightlessShell().proven("bow tank", new Span(2.2, 3));
     Finding stern = findings(new GettingBackIn(RULES), trial(bowTank)).get(1);
-    assertThat(stern.note()).isEqualTo("it stands on its stern");
+    assertThat(FindingText.note(stern)).isEqualTo("it stands on its stern");
     assertThat(stern.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(value(stern)).isGreaterThan(Math.toRadians(45));
   }
@@ -229,7 +229,7 @@ class SwampedCrewTest {
     assertThat(found.source()).startsWith("of one person's weight at half the beam");
     assertThat(FindingText.condition(found))
         .isEqualTo("on paper; everyone in the water beside it, nobody under it");
-    assertThat(found.note())
+    assertThat(FindingText.note(found))
         .isEqualTo(
             "against one person of 95 kg at the rail, half in the water; once up it does not stay"
                 + " up; air caught under it is not counted");
@@ -240,7 +240,7 @@ class SwampedCrewTest {
     Finding found = turned(0.15);
     assertThat(value(found)).isZero();
     assertThat(found.outcome()).isEqualTo(Outcome.MEETS);
-    assertThat(found.note()).isEqualTo("it does not stay upside down");
+    assertThat(FindingText.note(found)).isEqualTo("it does not stay upside down");
   }
 
   // G 0.25 m above the tank's middle: about W x 0.25 more.
@@ -256,7 +256,7 @@ class SwampedCrewTest {
     Finding found = findings(new TurningBack(RULES), trial(tanks(900))).get(0);
     assertThat(found.value()).isEmpty();
     assertThat(found.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(found.note()).isEqualTo("it does not float");
+    assertThat(FindingText.note(found)).isEqualTo("it does not float");
   }
 
   private static Finding turned(double heightOfG) {

@@ -57,10 +57,11 @@ class WaterAboardTest {
         .containsExactly("loose water, first edge under", "loose water, no longer comes back");
     assertThat(found).allMatch(f -> f.role() == Role.INFORMATION && f.limit() == 0.04);
     assertThat(value(found.get(0))).isCloseTo(0.19, within(FOUND));
-    assertThat(found.get(0).note()).isEqualTo("at the notch");
+    assertThat(FindingText.note(found.get(0))).isEqualTo("at the notch");
     assertThat(FindingText.condition(found.get(0))).isEqualTo("on paper");
     assertThat(value(found.get(1))).isEqualTo(value(found.get(0)));
-    assertThat(found.get(1).note()).isEqualTo("it comes back as long as no edge is under");
+    assertThat(FindingText.note(found.get(1)))
+        .isEqualTo("it comes back as long as no edge is under");
   }
 
   // 40 litres: 1.8 - m/1000 >= 0.04 as measured; 1.728 - 1.05 m/1000 >= 0.04 with the allowance.
@@ -77,7 +78,7 @@ class WaterAboardTest {
   void a_small_well_may_be_full_to_the_rail() {
     List<Finding> found = bilge(well(300));
     assertThat(value(found.get(0))).isCloseTo(0.24, within(1e-5));
-    assertThat(found.get(0).note()).isEqualTo("not even when it is full");
+    assertThat(FindingText.note(found.get(0))).isEqualTo("not even when it is full");
     assertThat(value(found.get(1))).isEqualTo(value(found.get(0)));
   }
 
@@ -128,7 +129,7 @@ class WaterAboardTest {
             "loose water in the bay forward of the thwart box, first edge under",
             "loose water in the bay forward of the thwart box, no longer comes back");
     assertThat(value(found.get(2))).isCloseTo(bayOnPaper(1000), within(FOUND));
-    assertThat(found.get(2).note()).isEqualTo("at the rail, near aft");
+    assertThat(FindingText.note(found.get(2))).isEqualTo("at the rail, near aft");
     assertThat(FindingText.condition(found.get(2))).isEqualTo("on paper");
   }
 
@@ -147,12 +148,12 @@ class WaterAboardTest {
     assertThat(open.limit()).isEqualTo(0.05);
     assertThat(FindingText.condition(open))
         .isEqualTo("on paper; left at its mooring, nobody in it");
-    assertThat(open.note())
+    assertThat(FindingText.note(open))
         .isEqualTo(
             "150 litres on 3.6 square metres, until an edge is under or it no longer comes back");
     Finding decked = rain(well(1650).decked(2, 3));
     assertThat(value(decked)).isCloseTo(0.15 / 2.4, within(1e-4));
-    assertThat(decked.note()).contains(" on 2.4 square metres");
+    assertThat(FindingText.note(decked)).contains(" on 2.4 square metres");
   }
 
   // 50 mm on 3.6 m² are 180 litres: met up to 1620 kg as measured.
@@ -210,7 +211,7 @@ class WaterAboardTest {
     assertThat(found.limit()).isEqualTo(600);
     assertThat(FindingText.condition(found)).isEqualTo("on paper; open");
     // 60 x 0.6 a sqrt(2 g/3.6) = 31.9 litres a minute.
-    assertThat(found.note())
+    assertThat(FindingText.note(found))
         .matches("32 litres a minute at first; then 40 litres are in, and more comes");
   }
 
@@ -228,7 +229,7 @@ class WaterAboardTest {
   void a_drain_above_the_water_lets_nothing_in() {
     Finding found = drained(low(1000).opening(drain(0.3, 0.022)));
     assertThat(value(found)).isEqualTo(24 * 3600);
-    assertThat(found.note())
+    assertThat(FindingText.note(found))
         .isEqualTo("it lies above the water, so nothing runs in while the boat lies still");
     assertThat(found.outcome()).isEqualTo(Outcome.MEETS);
   }
@@ -247,7 +248,7 @@ class WaterAboardTest {
   @Test
   void a_boat_its_tanks_hold_up_fills_until_it_is_level_with_the_sea() {
     Finding found = drained(OnPaper.tanks(300).opening(drain(0, 0.022)));
-    assertThat(found.note())
+    assertThat(FindingText.note(found))
         .matches("\\d+ litres a minute at first; then 40 litres are in, and more comes");
   }
 

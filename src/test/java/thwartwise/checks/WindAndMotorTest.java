@@ -122,7 +122,7 @@ class WindAndMotorTest {
     assertThat(found).hasSize(2).noneMatch(f -> f.outcome() == Outcome.MEETS);
     List<Finding> sunk = findings(new WindOnTheBeam(RULES), trial(OnPaper.boat(1810)));
     assertThat(sunk).hasSize(2).allMatch(f -> f.outcome() == Outcome.FALLS_SHORT);
-    assertThat(sunk).allMatch(f -> f.note().startsWith("it sinks"));
+    assertThat(sunk).allMatch(f -> FindingText.note(f).startsWith("it sinks"));
   }
 
   // 500 W push 2.87 x 500^(2/3) N, half of it squared each way at 45 degrees, 0.15 m under the
@@ -160,7 +160,7 @@ class WindAndMotorTest {
     double heel = push / (weight * (draft / 2 + 0.12 / draft - g));
     double trim = push / (weight * (draft / 2 + 0.75 / draft - g));
     assertThat(value(left)).isCloseTo(DEPTH - draft - 0.6 * heel - 1.5 * trim, within(5e-4));
-    assertThat(left.note()).isEqualTo("lowest at the rail, near aft");
+    assertThat(FindingText.note(left)).isEqualTo("lowest at the rail, near aft");
   }
 
   // Power to two thirds: eight times the power, four times the push.

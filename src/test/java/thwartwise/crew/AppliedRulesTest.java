@@ -21,7 +21,6 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.boat.Propulsion;
-import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -33,6 +32,7 @@ import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.QuickAnswer;
 import thwartwise.inspection.Report;
+import thwartwise.report.LimitingFactorWords;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
@@ -249,7 +249,7 @@ class AppliedRulesTest {
         .satisfies(f -> assertThat(f.role()).isEqualTo(Role.FORBIDS_AN_ACT))
         .satisfies(f -> assertThat(f.outcome()).isEqualTo(Outcome.FALLS_SHORT))
         .satisfies(f -> assertThat(f.limit()).isCloseTo(3 * 745.7, within(1e-9)))
-        .extracting(Finding::note)
+        .extracting(FindingText::note)
         .isEqualTo(
             "before it is launched, fit a weaker motor or make sure that this one is held back");
   }
@@ -274,7 +274,7 @@ class AppliedRulesTest {
     assertThat(r.withheld()).isTrue();
     assertThat(r.people()).isZero();
     assertThat(r.load()).isZero();
-    assertThat(r.reasons().get(0))
+    assertThat(FindingText.refusals(r.reasons()).get(0))
         .isEqualTo(
             "not covered by our own limits: the boat is 6.4 m long and it is written for 2 m to"
                 + " under 6.1 m; so nothing is recommended. Why so: a boat under 2 m is a toy or a"

@@ -129,10 +129,10 @@ class DemoBoatFindingsTest {
             f -> {
               assertThat(f.limit()).as(FindingText.check(f)).isFinite();
               f.value().ifPresent(v -> assertThat(v).as(FindingText.check(f)).isFinite());
-              assertThat(f.value().isPresent() || !f.note().isBlank())
+              assertThat(f.value().isPresent() || !FindingText.note(f).isBlank())
                   .as(FindingText.check(f))
                   .isTrue();
-              assertThat(f.note()).as(FindingText.check(f)).doesNotContain("\n");
+              assertThat(FindingText.note(f)).as(FindingText.check(f)).doesNotContain("\n");
               assertThat(FindingText.condition(f)).as(FindingText.check(f)).doesNotContain("\n");
             });
   }

@@ -17,7 +17,6 @@ import thwartwise.boat.Posture;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.CheckReading;
-import thwartwise.checks.FindingText;
 import thwartwise.checks.Role;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.CrewSearch;
@@ -28,6 +27,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.report.CheckWords;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -68,7 +68,7 @@ class SideSeatsRecommendedTest {
     assertThat(judge.meetsAll(new Seating(List.of(2, 0)), 95)).isFalse();
     List<LoadedBoat> loadedBoats = judge.loadedBoats(new Seating(List.of(2, 0)), 95);
     assertThat(judge.notMet(loadedBoats))
-        .extracting(b -> FindingText.check(b.reading()))
+        .extracting(b -> CheckWords.of(b.question()))
         .contains("freeboard at rest");
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.SomeWaters;
+import thwartwise.checks.FindingText;
 import thwartwise.crew.Recommendation;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
@@ -50,7 +51,7 @@ class WatersPropertiesTest {
     assertThat(r.crew()).isZero();
     assertThat(r.load()).isZero();
     assertThat(r.crewLimits()).isEmpty();
-    assertThat(r.reasons().get(0)).startsWith("the waves break");
+    assertThat(FindingText.refusals(r.reasons()).get(0)).startsWith("the waves break");
   }
 
   private static void noMore(Recommendation before, Recommendation after) {

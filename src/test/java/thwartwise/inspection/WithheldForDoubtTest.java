@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ConfirmedMeasurement;
+import thwartwise.checks.FindingText;
 import thwartwise.crew.Recommendation;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
@@ -27,7 +28,7 @@ class WithheldForDoubtTest {
     assertThat(answer.people()).isZero();
     assertThat(answer.load()).isZero();
     assertThat(answer.crewLimits()).isEmpty();
-    assertThat(answer.reasons())
+    assertThat(FindingText.refusals(answer.reasons()))
         .containsExactly(
             "a measurement looks wrong: mass of the bare hull. Measure it again; if it is right,"
                 + " keep it with a reason (\"kept\", about \"hull-mass\")");
@@ -40,7 +41,7 @@ class WithheldForDoubtTest {
     Boat foam = BoatEdits.withDensity(PlainHulls.pram(), 50).withChambers(List.of());
     Recommendation answer = inspected(foam).recommendation();
     assertThat(answer.people()).isZero();
-    assertThat(answer.reasons())
+    assertThat(FindingText.refusals(answer.reasons()))
         .contains(
             "a measurement looks wrong: swamped density of the hull. Measure it again; if it is"
                 + " right, keep it with a reason (\"kept\", about \"density\")");
@@ -50,7 +51,7 @@ class WithheldForDoubtTest {
   void kept_with_a_reason_it_is_recommended_as_it_was_measured() {
     Boat kept =
         LIGHT.keeping(List.of(new ConfirmedMeasurement("hull-mass", "balsa, weighed twice")));
-    assertThat(inspected(kept).recommendation().reasons()).isEmpty();
+    assertThat(FindingText.refusals(inspected(kept).recommendation().reasons())).isEmpty();
     assertThat(inspected(kept).recommendation().withheld()).isFalse();
   }
 }

@@ -20,7 +20,6 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.HardAgainstOneSide;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Measure;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
@@ -35,6 +34,7 @@ import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.SampleRecords;
+import thwartwise.report.LoadCaseWords;
 import thwartwise.report.PictureWords;
 
 /** What is drawn is what was worked out, measured off the picture again. */

@@ -18,6 +18,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.DoubtWords;
 
 /** A tank across a box of 3 by 1.2 by 0.5 m, 1800 litres in all. */
 class ChamberDoubtsTest {
@@ -42,7 +43,7 @@ class ChamberDoubtsTest {
     assertThat(doubts(tank(0.5, 599))).isEmpty();
     PlausibilityFinding doubt = doubts(tank(0.5, 620)).get(0);
     assertThat(doubt.withholds()).isTrue();
-    assertThat(doubt.words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
             "chamber \"tank\", litres poured into it: 620.0 litres, must not exceed 599.9 litres;"
                 + " measure its walls, or pour again and count");
@@ -58,7 +59,7 @@ class ChamberDoubtsTest {
   @Test
   void gallons_written_as_litres_are_doubted() {
     assertThat(doubts(tank(0.5, 150))).isEmpty();
-    assertThat(doubts(tank(0.5, 79)).get(0).words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(doubts(tank(0.5, 79)).get(0), UnitFormat.METRIC))
         .isEqualTo(
             "chamber \"tank\", litres poured into it: 79.0 litres, needs at least 105.0 litres;"
                 + " were those gallons? Measure its walls, or pour again and count");
@@ -75,7 +76,7 @@ class ChamberDoubtsTest {
     PlausibilityFinding doubt = doubts(boat).get(0);
     assertThat(doubt.id().text()).isEqualTo("leak-test:tank");
     assertThat(doubt.withholds()).isTrue();
-    assertThat(doubt.words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
             "chamber \"tank\", days from its leak test until today: -300 days, needs at least 0"
                 + " days; it is dated %s, which has not come yet: was the year written wrongly?"

@@ -15,6 +15,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.DoubtWords;
 import thwartwise.sampleboats.BoatEdits;
 import thwartwise.sampleboats.OrdinaryBoats;
 
@@ -40,7 +41,7 @@ class KitMassDoubtsTest {
     PlausibilityFinding doubt = of(weighing("oars", 40)).get(0);
     assertThat(doubt.id().text()).isEqualTo("kit-mass:oars");
     assertThat(doubt.withholds()).isTrue();
-    assertThat(doubt.words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
             "kit \"oars\", mass: 40 kg, must not exceed 12 kg; 40 kg is not what such a thing"
                 + " weighs; did the decimal point slip, from 4 kg? Weigh it again");
@@ -49,7 +50,7 @@ class KitMassDoubtsTest {
 
   @Test
   void oars_of_four_hundred_grams_are_doubted_as_well() {
-    assertThat(of(weighing("oars", 0.4)).get(0).words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(of(weighing("oars", 0.4)).get(0), UnitFormat.METRIC))
         .isEqualTo(
             "kit \"oars\", mass: 0 kg, needs at least 2 kg; 0.4 kg is not what such a thing weighs;"
                 + " did the decimal point slip, from 4 kg? Weigh it again");
@@ -58,7 +59,7 @@ class KitMassDoubtsTest {
   @Test
   void what_no_name_tells_is_doubted_only_where_nobody_could_lift_it() {
     assertThat(of(weighing("sack", 75))).isEmpty();
-    assertThat(of(weighing("sack", 800)).get(0).words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(of(weighing("sack", 800)).get(0), UnitFormat.METRIC))
         .isEqualTo(
             "kit \"sack\", mass: 800 kg, must not exceed 75 kg; 800 kg is not what such a thing"
                 + " weighs: weigh it again");

@@ -42,7 +42,7 @@ class OutlineDoubtsTest {
     assertThat(FindingText.check(finding)).isEqualTo("station \"aft\", waist of the outline");
     assertThat(finding.value().orElseThrow()).isEqualTo(0.60);
     assertThat(finding.limit()).isEqualTo(0.69);
-    assertThat(finding.note())
+    assertThat(FindingText.note(finding))
         .isEqualTo(
             "rail, half-breadth: the boat is broader aft and forward of it. Did two sections change"
                 + " places? Measure it again, and those next to it");
@@ -78,7 +78,7 @@ class OutlineDoubtsTest {
     assertThat(FindingText.check(finding)).isEqualTo("height of the lowest point of the bottom");
     assertThat(finding.value().orElseThrow()).isEqualTo(-0.02);
     assertThat(finding.limit()).isEqualTo(-0.005);
-    assertThat(finding.note())
+    assertThat(FindingText.note(finding))
         .isEqualTo(
             "heights are measured up from the lowest point, so that one is zero: was a height given"
                 + " a wrong sign, or left out?");

@@ -14,6 +14,7 @@ import thwartwise.boat.Posture;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.DoubtWords;
 import thwartwise.sampleboats.OrdinaryBoats;
 
 /** A pram of 2.44 m whose middle thwart stands at 1.16 m, on the box from 1.02 to 1.30. */
@@ -34,7 +35,7 @@ class PlaceDoubtsTest {
     assertThat(found).hasSize(1).allMatch(PlausibilityFinding::withholds);
     assertThat(found.get(0).id())
         .isEqualTo(new DoubtId(Topic.PLACE_ALONG, found.get(0).id().name()));
-    return found.get(0).words(UnitFormat.METRIC);
+    return DoubtWords.of(found.get(0), UnitFormat.METRIC);
   }
 
   /** 1.16 written as 0.116. */

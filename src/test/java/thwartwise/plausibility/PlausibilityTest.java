@@ -19,6 +19,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Loading;
 import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -82,7 +83,7 @@ class PlausibilityTest {
     assertThat(block.limit()).isEqualTo(0.95);
     assertThat(block.margin().atLeast()).isFalse();
     assertThat(block.margin().unit()).isEqualTo(Unit.PERCENT);
-    assertThat(block.note()).isEqualTo("check the stations");
+    assertThat(FindingText.note(block)).isEqualTo("check the stations");
   }
 
   @Test
@@ -131,7 +132,7 @@ class PlausibilityTest {
     Finding twist = of(TWIST, with(skiff, 55, Optional.of(Material.PLYWOOD), stations), 0);
     assertThat(twist.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(twist.limit()).isEqualTo(Math.toRadians(45));
-    assertThat(twist.note())
+    assertThat(FindingText.note(twist))
         .isEqualTo("most between chine and rail, from quarter to middle; check these points");
     // Moulded, it may have any shape.
     assertThat(findings(with(skiff, 55, Optional.of(Material.GRP), stations), 0))
@@ -150,9 +151,9 @@ class PlausibilityTest {
     assertThat(weight(31).margin().atLeast()).isTrue();
     assertThat(weight(136).limit()).isCloseTo(135, within(1e-9));
     assertThat(weight(136).margin().atLeast()).isFalse();
-    assertThat(weight(136).note())
+    assertThat(FindingText.note(weight(136)))
         .isEqualTo("weigh it again or check the thickness: 10.0 m2 of skin come to 45 kg");
-    assertThat(weight(60).note()).isEmpty();
+    assertThat(weight(60).note()).isEqualTo(Note.NONE);
   }
 
   /** The pram's 34 kg weighed at one end: 17 kg, 0.82 of 4.6 m2 of 6 mm at 750, 20.7 kg. */
@@ -160,7 +161,7 @@ class PlausibilityTest {
   void a_hull_weighed_at_one_end_only_is_doubted() {
     Finding half = of(WEIGHT, OrdinaryBoats.all().get(0).withHullMass(17), 0);
     assertThat(half.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(half.note())
+    assertThat(FindingText.note(half))
         .isEqualTo(
             "weigh it again or check the thickness: 4.6 m2 of skin come to 21 kg; was one end of it"
                 + " on the scales, and not both?");
@@ -197,7 +198,7 @@ class PlausibilityTest {
     assertThat(crossing.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(crossing.value().orElseThrow()).isBetween(0.01, 0.2);
     assertThat(crossing.limit()).isZero();
-    assertThat(crossing.note())
+    assertThat(FindingText.note(crossing))
         .matches("from x 0\\.\\d\\d to 0\\.\\d\\d m; measure another station there");
   }
 

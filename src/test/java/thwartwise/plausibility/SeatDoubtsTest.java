@@ -21,6 +21,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.DoubtWords;
 import thwartwise.rules.RuleSet;
 import thwartwise.sampleboats.BoatEdits;
 import thwartwise.sampleboats.OrdinaryBoats;
@@ -43,7 +44,7 @@ class SeatDoubtsTest {
     assertThat(FindingText.check(finding)).isEqualTo("seat \"middle thwart\", height");
     assertThat(finding.role()).isEqualTo(Role.LIMITS_CREW);
     assertThat(finding.limit()).isEqualTo(0.26);
-    assertThat(finding.note())
+    assertThat(FindingText.note(finding))
         .isEqualTo(
             "that is inside the chamber \"middle thwart\": measure the seat's height and the"
                 + " chamber's top again");
@@ -62,7 +63,7 @@ class SeatDoubtsTest {
   @Test
   void a_seat_above_the_rail_is_doubted() {
     Boat high = PRAM.withPlaces(List.of(new Place("rowing seat", 0.80, 0.66, 0.2, 1)));
-    assertThat(only(high).words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(only(high), UnitFormat.METRIC))
         .isEqualTo(
             "seat \"rowing seat\", height: 0.66 m, must not exceed 0.50 m; that is too high to sit"
                 + " on: were those centimetres where inches are meant, or is it measured from the"
@@ -75,7 +76,7 @@ class SeatDoubtsTest {
   @Test
   void a_seat_high_above_the_box_of_its_name_is_doubted() {
     Boat low = BoatEdits.withChamber(PRAM, 2, c -> up(c, 0.10));
-    assertThat(only(low).words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(only(low), UnitFormat.METRIC))
         .isEqualTo(
             "seat \"middle thwart\", height above the chamber of that name: 0.16 m, must not exceed"
                 + " 0.12 m; measure the seat's height and the chamber's top again, each in the unit"
@@ -85,7 +86,8 @@ class SeatDoubtsTest {
   @Test
   void a_box_written_too_high_holds_the_seat_on_it() {
     Boat tall = BoatEdits.withChamber(PRAM, 2, c -> up(c, 0.26 * 1.5));
-    assertThat(only(tall).finding().note()).contains("inside the chamber \"middle thwart\"");
+    assertThat(FindingText.note(only(tall).finding()))
+        .contains("inside the chamber \"middle thwart\"");
   }
 
   @Test
@@ -95,7 +97,7 @@ class SeatDoubtsTest {
     assertThat(doubt.id().text()).isEqualTo("chamber-top:bow box");
     assertThat(FindingText.check(doubt.finding()))
         .isEqualTo("chamber \"bow box\", height of its top");
-    assertThat(doubt.finding().note())
+    assertThat(FindingText.note(doubt.finding()))
         .isEqualTo(
             "that is above the whole hull: measure it again, or leave it out where the chamber"
                 + " reaches the rail");
@@ -115,7 +117,7 @@ class SeatDoubtsTest {
     assertThat(FindingText.check(finding))
         .isEqualTo("seat \"rowing seat\", height above the floor");
     assertThat(finding.limit()).isEqualTo(0.12);
-    assertThat(finding.note())
+    assertThat(FindingText.note(finding))
         .isEqualTo(
             "measure it from the lowest point of the bottom, in centimetres or inches as asked;"
                 + " who kneels or stands there has a posture of its own");
@@ -159,7 +161,7 @@ class SeatDoubtsTest {
     assertThat(finding.value().orElseThrow()).isBetween(0.42 / 2.52 - 0.001, 0.42 / 2.52 + 0.001);
     assertThat(FindingText.check(finding))
         .isEqualTo("depth of the hull amidships as a share of its breadth");
-    assertThat(finding.note())
+    assertThat(FindingText.note(finding))
         .isEqualTo(
             "was the full breadth taped where half is asked for, or were heights and breadths"
                 + " written in different units?");

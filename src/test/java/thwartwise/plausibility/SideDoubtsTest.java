@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
+import thwartwise.checks.FindingText;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 
@@ -20,7 +21,7 @@ class SideDoubtsTest {
     assertThat(found).hasSize(1);
     assertThat(found.get(0).withholds()).isTrue();
     assertThat(found.get(0).id().text()).isEqualTo("place-side:port side seat");
-    assertThat(found.get(0).finding().note())
+    assertThat(FindingText.note(found.get(0).finding()))
         .isEqualTo(
             "boat file: place \"port side seat\" has no side; write from where to where people sit"
                 + " as \"y\": [from, to], starboard with a minus, or give a seat across the boat"
@@ -30,7 +31,7 @@ class SideDoubtsTest {
   @Test
   void a_port_seat_to_starboard_falls_short() {
     assertThat(doubts(seat("Port bench", -0.45, -0.3)))
-        .extracting(f -> f.finding().note())
+        .extracting(f -> FindingText.note(f.finding()))
         .singleElement()
         .asString()
         .startsWith("boat file: place \"Port bench\" does not lie to port;");

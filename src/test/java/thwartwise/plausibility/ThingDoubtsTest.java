@@ -14,11 +14,14 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.checks.Finding;
+import thwartwise.checks.FindingText;
 import thwartwise.checks.Role;
+import thwartwise.crew.Refusal;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.DoubtWords;
 import thwartwise.rules.RuleSet;
 
 class ThingDoubtsTest {
@@ -63,7 +66,7 @@ class ThingDoubtsTest {
   void a_tool_box_a_metre_under_the_keel_is_doubted() {
     PlausibilityFinding doubt = only(with(1.8, 0, -1));
     assertThat(doubt.id().text()).isEqualTo("kit:tool box");
-    assertThat(doubt.words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
             "kit \"tool box\", height of its middle: -1.00 m, needs at least 0.00 m; that is under"
                 + " the keel: measure up from the lowest point of the bottom");
@@ -73,7 +76,7 @@ class ThingDoubtsTest {
   @Test
   void kit_far_outside_or_far_above_the_rail_is_doubted_and_a_motor_and_an_anchor_are_not() {
     assertThat(only(with(1.7, 1.4, 0.3)).finding().value().orElseThrow()).isBetween(0.72, 0.73);
-    assertThat(only(with(4.3, 0, 0.3)).words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(only(with(4.3, 0, 0.3)), UnitFormat.METRIC))
         .isEqualTo(
             "kit \"tool box\", how far outside the hull: 0.70 m, must not exceed 0.60 m; measure"
                 + " again where its middle lies");
@@ -114,7 +117,7 @@ class ThingDoubtsTest {
   @Test
   void twenty_people_on_a_thwart_for_one_are_doubted_and_two_on_one_for_two_are_not() {
     PlausibilityFinding doubt = only(seat(0.25, 20));
-    assertThat(doubt.words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
             "place \"thwart\", length of seat its people take: 9.00 m, must not exceed 0.95 m;"
                 + " fewer people sit there, or it reaches farther out");
@@ -128,7 +131,7 @@ class ThingDoubtsTest {
   /** 0.36 m written as 0.036. */
   @Test
   void a_seat_three_centimetres_wide_is_doubted_and_one_without_width_is_not() {
-    assertThat(only(seat(0.036, 1)).words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(only(seat(0.036, 1)), UnitFormat.METRIC))
         .isEqualTo(
             "place \"thwart\", how far out from the middle line: 0.03 m, needs at least 0.07 m; did"
                 + " the decimal point slip? For a seat on which nobody can move to one side write"
@@ -144,7 +147,7 @@ class ThingDoubtsTest {
   void a_lidded_hole_of_half_a_metre_just_above_the_keel_is_doubted() {
     Optional<String> lid = Optional.of("lid");
     PlausibilityFinding doubt = only(with(hole(0.08, 0.5, lid, Optional.empty())));
-    assertThat(doubt.words(UnitFormat.METRIC))
+    assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
             "opening \"hole\", so low in the hull, its width: 0.50 m, must not exceed 0.15 m;"
                 + " measure its lowest edge and its width again");
@@ -165,7 +168,7 @@ class ThingDoubtsTest {
         only(boat.keeping(List.of(new ConfirmedMeasurement("kit:tool box", "ballast in a bulb"))));
     assertThat(kept.withholds()).isFalse();
     assertThat(kept.finding().role()).isEqualTo(Role.INFORMATION);
-    assertThat(kept.finding().note()).isEqualTo("kept: ballast in a bulb");
+    assertThat(FindingText.note(kept.finding())).isEqualTo("kept: ballast in a bulb");
     // Another one's reason is none.
     assertThat(
             only(boat.keeping(List.of(new ConfirmedMeasurement("kit:anchor", "so it is"))))
@@ -182,7 +185,9 @@ class ThingDoubtsTest {
     assertThat(only(as.keeping(List.of(kept))).withholds()).isFalse();
     PlausibilityFinding deeper = only(with(1.8, 0, -1.2).keeping(List.of(kept)));
     assertThat(deeper.withholds()).isTrue();
-    assertThat(Plausibility.reasons(List.of(deeper)))
+    assertThat(
+            FindingText.refusals(
+                List.of(new Refusal.Implausible(deeper.id(), deeper.keptForAnother()))))
         .containsExactly(
             "a measurement looks wrong: kit \"tool box\" (what it was before was kept with a reason;"
                 + " it was measured anew since). Measure it again; if it is right, keep it with a"

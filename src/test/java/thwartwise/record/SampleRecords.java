@@ -9,11 +9,13 @@ import java.util.stream.Stream;
 import thwartwise.afloat.PoseOrientation;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.crew.Refusal;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
@@ -151,7 +153,7 @@ public final class SampleRecords {
         1,
         2,
         OldNames.factor("swamped, fore locker lost"),
-        List.of("lift to spare for each person, fore locker lost"),
+        List.of(new Refusal.Stated("lift to spare for each person, fore locker lost")),
         List.of(List.of("stern seat")),
         List.of(
             new CrewLimit(1, 110.9, List.of(List.of("stern seat"))),
@@ -160,7 +162,7 @@ public final class SampleRecords {
                 75.6,
                 List.of(List.of("stern seat"), List.of("midships thwart", "midships thwart")))),
         false,
-        List.of("Only the proven chamber counts."),
+        List.of(new Refusal.Stated("Only the proven chamber counts.")),
         List.of(
             OldNames.margin("swamped, fore locker lost", 23.5, 20, true, Unit.KILOGRAM),
             OldNames.margin("three fifths to one side", 0.125, 0.4, false, Unit.DEGREE)));
@@ -209,7 +211,7 @@ public final class SampleRecords {
         List.of(),
         lighter,
         true,
-        List.of(reasons));
+        Stream.of(reasons).<Refusal>map(Refusal.Stated::new).toList());
   }
 
   public static StateFigures state(String loading, boolean floats) {
@@ -221,7 +223,7 @@ public final class SampleRecords {
         List.of(
             new WaterFigures(0.04, 0.187, 0.52, 0, true),
             new WaterFigures(0.08, 0.15, 0.3, Math.toRadians(6.25), false)),
-        "");
+        Note.NONE);
   }
 
   public static StateFigures sunk(String loading) {
@@ -231,7 +233,7 @@ public final class SampleRecords {
         Optional.empty(),
         new SwampedFigures(false, Optional.empty(), List.of(), -12.4),
         List.of(),
-        "No pose found: the water comes over the rail.");
+        Note.stated("No pose found: the water comes over the rail."));
   }
 
   private static AfloatFigures afloat() {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.crew.Recommendation;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
+import thwartwise.today.TodayPage;
 
 /**
  * One adult, or two people of 92 kg: a step of three kilograms is told as one wherever it shows.

@@ -21,6 +21,7 @@ import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
 import thwartwise.sampleboats.OrdinaryBoats;
+import thwartwise.today.TodayPage;
 import thwartwise.today.TodayVerdict;
 
 /**

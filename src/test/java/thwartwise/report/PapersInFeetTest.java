@@ -45,6 +45,7 @@ import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 import thwartwise.remedy.FoamBlock;
 import thwartwise.sampleboats.OrdinaryBoats;
+import thwartwise.today.TodayPage;
 import thwartwise.today.TodayVerdict;
 
 /**

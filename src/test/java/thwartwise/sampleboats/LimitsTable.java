@@ -10,12 +10,14 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.crew.LimitingFactorWords;
 import thwartwise.crew.Recommendation;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.LimitingFactorWords;
+import thwartwise.report.RefusalWords;
 import thwartwise.rules.CapacityFigure;
 
 /**
@@ -69,7 +71,7 @@ final class LimitsTable {
         r.staysUpWith(),
         r.holdsUpWhenSwamped(),
         r.withheld()
-            ? "withheld: " + String.join("; ", r.reasons())
+            ? "withheld: " + String.join("; ", RefusalWords.of(r.reasons(), UnitFormat.METRIC))
             : r.governedBy().map(LimitingFactorWords::of).orElse(""),
         figures(report, "33 CFR", f -> f.takesPart() && f.caps().isMass()),
         figures(report, "ISO", f -> f.persons().isPresent()));

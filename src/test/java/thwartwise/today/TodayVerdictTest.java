@@ -11,6 +11,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.SomeWaters;
 import thwartwise.boat.TrialSeen;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.inspection.Report;
 import thwartwise.record.SampleRecords;
@@ -93,7 +94,7 @@ class TodayVerdictTest {
             meets.margin(),
             meets.source(),
             good.asLoaded().loadCase(),
-            "");
+            Note.NONE);
     Report report = SampleRecords.report(SampleRecords.recommendation(), List.of(loaded));
     assertThat(TodayVerdict.of(report, BOAT, DAY).held()).isEmpty();
     assertThat(TodayVerdict.of(report, BOAT, DAY).points().get(2).question())

@@ -4,7 +4,6 @@ import thwartwise.advice.Advice;
 import thwartwise.advice.AdvicePiece;
 import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.advice.AdvicePiece.AdviceWorse;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
@@ -12,6 +11,7 @@ import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.DeedWords;
 import thwartwise.report.EffortWords;
+import thwartwise.report.LoadCaseWords;
 import thwartwise.report.ProhibitionWords;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -5,13 +5,14 @@ import java.util.Optional;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Measure;
 import thwartwise.crew.LimitingFactor;
-import thwartwise.crew.LimitingFactorWords;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
+import thwartwise.report.CheckWords;
+import thwartwise.report.LimitingFactorWords;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -113,6 +114,11 @@ final class QuestionCodec {
     if (factor instanceof LimitingFactor.ByFormula formula) {
       return node.put("ruleSet", formula.ruleSet()).put("formula", formula.formula());
     }
+    if (factor instanceof LimitingFactor.TooManyWays many) {
+      node.put("words", LimitingFactorWords.of(factor));
+      Figures.put(node, "ways", many.ways());
+      return node.put("people", many.people());
+    }
     return factor instanceof LimitingFactor.Stated stated
         ? node.put("words", stated.words())
         : node.put("noPlaceLeft", true).put("note", LimitingFactorWords.of(factor));
@@ -134,6 +140,11 @@ final class QuestionCodec {
     if (factor.has("formula")) {
       return new LimitingFactor.ByFormula(
           ReportValues.text(factor, "ruleSet"), ReportValues.text(factor, "formula"));
+    }
+    if (factor.has("ways")) {
+      return new LimitingFactor.TooManyWays(
+          Figures.read(factor, "ways"),
+          factor.whole("people", BoatQuantity.COUNT, ReportValues.REMEDY));
     }
     return factor.has("noPlaceLeft")
         ? new LimitingFactor.NoPlaceLeft()

@@ -23,13 +23,13 @@ final class RecommendationFields {
         count(fields, "holdsUpWhenSwamped"),
         count(fields, "ifClaimedChambersProve"),
         QuestionCodec.readFactor(fields, "governedBy"),
-        fields.value("nextPersonBreaks", ReportValues.REMEDY).texts(),
+        RefusalCodec.read(fields, "nextPersonBreaks"),
         seatings(fields),
         ReportValues.list(fields, "crewLimits", "crew limit").stream()
             .map(RecommendationFields::crewLimit)
             .toList(),
         ReportValues.flag(fields, "withheld"),
-        fields.value("reasons", ReportValues.REMEDY).texts(),
+        RefusalCodec.read(fields, "reasons"),
         margins(fields),
         fields.has("heldOnTo") && ReportValues.flag(fields, "heldOnTo"));
   }

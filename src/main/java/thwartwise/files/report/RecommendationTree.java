@@ -4,6 +4,7 @@ import thwartwise.checks.Margin;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.json.JsonText;
+import thwartwise.measure.UnitFormat;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The recommendation as a tree. */
@@ -14,7 +15,7 @@ final class RecommendationTree {
 
   private RecommendationTree() {}
 
-  static ObjectNode of(Recommendation recommendation) {
+  static ObjectNode of(Recommendation recommendation, UnitFormat words) {
     ObjectNode node = JsonText.object().put("people", recommendation.people());
     Figures.put(node, "crewKg", recommendation.crew());
     Figures.put(node, "loadKg", recommendation.load());
@@ -24,13 +25,13 @@ final class RecommendationTree {
         .put("holdsUpWhenSwamped", recommendation.holdsUpWhenSwamped())
         .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve());
     QuestionCodec.write(node, "governedBy", recommendation.governedBy());
-    node.set("nextPersonBreaks", JsonText.texts(recommendation.nextPersonBreaks()));
+    RefusalCodec.put(node, "nextPersonBreaks", recommendation.nextPersonBreaks(), words);
     node.set(
         "excludedSeatings", ReportTree.list(recommendation.excludedSeatings(), JsonText::texts));
     node.set(
         "crewLimits", ReportTree.list(recommendation.crewLimits(), RecommendationTree::crewLimit));
     node.put("withheld", recommendation.withheld()).put("caution", CAUTION);
-    node.set("reasons", JsonText.texts(recommendation.reasons()));
+    RefusalCodec.put(node, "reasons", recommendation.reasons(), words);
     node.set("margins", ReportTree.list(recommendation.margins(), RecommendationTree::margin));
     if (recommendation.heldOnTo()) {
       node.put("heldOnTo", true);

@@ -69,6 +69,6 @@ public final class ReportFields {
         ReportValues.margin(finding, "value"),
         ReportValues.text(finding, "source"),
         loadCase,
-        ReportValues.text(finding, "note"));
+        NoteCodec.read(finding));
   }
 }

@@ -3,13 +3,13 @@ package thwartwise.files.report;
 import java.util.Collection;
 import java.util.function.Function;
 import thwartwise.checks.Finding;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Margin;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.LoadCaseWords;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -32,11 +32,11 @@ public final class ReportTree {
             .put("format", Format.REPORT.text())
             .put("boat", report.boat())
             .put("ruleSet", report.ruleSet());
-    node.set("asLoaded", StateTree.of(report.asLoaded()));
-    node.set("atLimit", StateTree.of(report.atLimit()));
+    node.set("asLoaded", StateTree.of(report.asLoaded(), words));
+    node.set("atLimit", StateTree.of(report.atLimit(), words));
     node.set("chambers", list(report.chambers(), ReportTree::chamber));
-    node.set("findings", list(report.findings(), ReportTree::finding));
-    node.set("recommendation", RecommendationTree.of(report.recommendation()));
+    node.set("findings", list(report.findings(), f -> finding(f, words)));
+    node.set("recommendation", RecommendationTree.of(report.recommendation(), words));
     node.set("capacityFigures", list(report.capacityFigures(), CapacityTree::of));
     node.set("waters", JsonText.texts(report.waters()));
     node.set("advice", AdviceTree.of(report.advice(), words));
@@ -53,7 +53,7 @@ public final class ReportTree {
     return node.put("why", chamber.why());
   }
 
-  private static ObjectNode finding(Finding finding) {
+  private static ObjectNode finding(Finding finding, UnitFormat words) {
     ObjectNode node =
         QuestionCodec.write(finding.question())
             .put("role", finding.role().word())
@@ -66,7 +66,7 @@ public final class ReportTree {
         .put("source", finding.source())
         .put("condition", LoadCaseWords.of(finding.loadCase()))
         .set("loadCase", LoadCaseCodec.write(finding.loadCase()));
-    return node.put("note", finding.note());
+    return NoteCodec.put(node, finding.note(), words);
   }
 
   static <T> ArrayNode list(Collection<T> items, Function<T, ? extends JsonNode> write) {

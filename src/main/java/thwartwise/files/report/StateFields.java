@@ -31,7 +31,7 @@ final class StateFields {
         optional(state, "righting").map(StateFields::righting),
         swamped(state.freeObject("swamped", ReportValues.REMEDY)),
         added(state, "looseWater", "filling").map(StateFields::water).toList(),
-        ReportValues.text(state, "note"));
+        NoteCodec.read(state));
   }
 
   private static Optional<ObjectReader> optional(ObjectReader fields, String key) {

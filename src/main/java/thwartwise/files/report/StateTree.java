@@ -1,7 +1,6 @@
 package thwartwise.files.report;
 
 import java.util.OptionalDouble;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.StateFigures.AfloatFigures;
 import thwartwise.inspection.StateFigures.PoseFigures;
@@ -9,6 +8,8 @@ import thwartwise.inspection.StateFigures.RightingFigures;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.json.JsonText;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.LoadCaseWords;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -17,7 +18,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class StateTree {
   private StateTree() {}
 
-  static ObjectNode of(StateFigures state) {
+  static ObjectNode of(StateFigures state, UnitFormat words) {
     ObjectNode node = JsonText.object().put("loading", LoadCaseWords.of(state.loadCase()));
     node.set("loadCase", LoadCaseCodec.write(state.loadCase()));
     node.putNull("afloat").putNull("righting");
@@ -25,7 +26,7 @@ final class StateTree {
     state.righting().ifPresent(righting -> node.set("righting", righting(righting)));
     node.set("swamped", swamped(state.swamped()));
     node.set("looseWater", ReportTree.list(state.looseWater(), StateTree::water));
-    return node.put("note", state.note());
+    return NoteCodec.put(node, state.note(), words);
   }
 
   private static ObjectNode afloat(AfloatFigures afloat) {

@@ -17,6 +17,7 @@ import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.report.DoubtWords;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Replay;
@@ -102,10 +103,10 @@ public final class ConfirmationQuestions {
     DoubtId id = doubt.id();
     String what =
         id.topic().isNamed()
-            ? id.topic().words() + " " + WordQuestions.quoted(id.name())
-            : id.topic().words();
+            ? DoubtWords.of(id.topic()) + " " + WordQuestions.quoted(id.name())
+            : DoubtWords.of(id.topic());
     List<String> how = new ArrayList<>(List.of("This looks wrong:"));
-    how.addAll(Question.wrapped(doubt.sentence(units)));
+    how.addAll(Question.wrapped(DoubtWords.sentence(doubt, units)));
     how.add("Go back and measure it again; or say why it is right, and the page shows that.");
     return WordQuestions.remark(
             WordQuestions.bound("kept." + id.text(), doubt.measured()),

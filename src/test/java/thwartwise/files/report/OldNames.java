@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -50,7 +51,7 @@ public final class OldNames {
         new Margin(value, limit, atLeast, unit),
         source,
         loadCase,
-        note);
+        Note.stated(note));
   }
 
   public static LoadCase loadCase(String words) {

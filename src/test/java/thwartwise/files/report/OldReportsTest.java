@@ -8,9 +8,7 @@ import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import thwartwise.checks.CheckId;
-import thwartwise.checks.CheckWords;
 import thwartwise.checks.Finding;
-import thwartwise.checks.LoadCaseWords;
 import thwartwise.checks.Measure;
 import thwartwise.crew.LimitingFactor;
 import thwartwise.crew.Recommendation.QuestionMargin;
@@ -19,6 +17,8 @@ import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.report.CheckWords;
+import thwartwise.report.LoadCaseWords;
 import tools.jackson.databind.JsonNode;
 
 /** A report that an earlier program wrote, with names of checks and load cases in words alone. */

@@ -1,4 +1,4 @@
-package thwartwise.checks;
+package thwartwise.report;
 
 import java.util.ArrayList;
 import java.util.List;

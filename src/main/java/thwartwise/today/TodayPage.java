@@ -1,4 +1,4 @@
-package thwartwise.report;
+package thwartwise.today;
 
 import java.util.List;
 import thwartwise.crew.Recommendation;
@@ -10,7 +10,12 @@ import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
-import thwartwise.today.TodayVerdict;
+import thwartwise.report.CrewWords;
+import thwartwise.report.Disclaimer;
+import thwartwise.report.Moment;
+import thwartwise.report.ReaderUnits;
+import thwartwise.report.TrialSeenWords;
+import thwartwise.report.Verdict;
 import thwartwise.today.TodayVerdict.Point;
 
 /** What is said before, between and after the questions of today, at most 80 columns. */

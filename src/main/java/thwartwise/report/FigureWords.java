@@ -1,7 +1,9 @@
-package thwartwise.checks;
+package thwartwise.report;
 
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Unit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
@@ -38,20 +40,11 @@ public final class FigureWords {
     };
   }
 
-  /** What was asked, what came of it and what is needed. */
-  public static String of(CheckReading reading, UnitFormat units) {
-    Margin margin = reading.margin();
-    String check = CheckWords.of(reading.question());
-    if (margin.value().isEmpty()) {
-      return check + ": " + (reading.note().isBlank() ? "no steady rest" : reading.note());
-    }
-    if (margin.turnsOver()) {
-      return check + ": it turns over";
-    }
+  /** What came of it and what is needed. */
+  static String withLimit(Margin margin, UnitFormat units) {
     return String.format(
         Locale.ROOT,
-        "%s: %s, %s %s",
-        check,
+        "%s, %s %s",
         of(margin, units),
         margin.atLeast() ? "needs at least" : "must not exceed",
         shown(margin.limit(), margin.unit(), margin.atLeast() ? Side.UP : Side.DOWN, units));

@@ -1,6 +1,8 @@
-package thwartwise.crew;
+package thwartwise.report;
 
-import thwartwise.checks.CheckWords;
+import java.util.Locale;
+import thwartwise.crew.LimitingFactor;
+import thwartwise.measure.QuantityText;
 
 /** What stops one more person, in words. */
 public final class LimitingFactorWords {
@@ -14,6 +16,13 @@ public final class LimitingFactorWords {
       return formula.ruleSet().isEmpty()
           ? formula.formula()
           : formula.ruleSet() + ": " + formula.formula();
+    }
+    if (factor instanceof LimitingFactor.TooManyWays many) {
+      return String.format(
+          Locale.ROOT,
+          "too many ways to sit (%.0f for %s): give fewer places, or fewer people a place",
+          many.ways(),
+          QuantityText.people(many.people()));
     }
     return factor instanceof LimitingFactor.Stated stated
         ? stated.words()

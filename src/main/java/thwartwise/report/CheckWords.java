@@ -1,6 +1,8 @@
-package thwartwise.checks;
+package thwartwise.report;
 
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
+import thwartwise.checks.Measure;
 
 /** What is asked of the boat, in words. */
 public final class CheckWords {

@@ -1,0 +1,178 @@
+package thwartwise.files.report;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import thwartwise.json.JsonText;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.ValueReader;
+import thwartwise.json.WordChoice;
+import thwartwise.measured.BoatQuantity;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Records as JSON, component by component, and back: names of components are keys, names of enum
+ * constants are words, SI stays SI. One of a sealed family also says which one it is. An object
+ * mapper would do the same, and costs every start more than all that is read here.
+ */
+final class RecordCodec {
+  private static final String KIND = "is";
+
+  private RecordCodec() {}
+
+  static ObjectNode write(Record record) {
+    ObjectNode node = JsonText.object();
+    if (family(record.getClass()).isPresent()) {
+      node.put(KIND, record.getClass().getSimpleName());
+    }
+    for (RecordComponent component : record.getClass().getRecordComponents()) {
+      set(node, component.getName(), value(component, record));
+    }
+    return node;
+  }
+
+  private static void set(ObjectNode node, String key, Object value) {
+    if (value instanceof Double || value instanceof OptionalDouble) {
+      Figures.put(
+          node, key, value instanceof Double d ? d : ((OptionalDouble) value).orElse(Double.NaN));
+    } else {
+      node.set(key, tree(value));
+    }
+  }
+
+  private static JsonNode tree(Object value) {
+    JsonNodeFactory make = JsonNodeFactory.instance;
+    if (value instanceof Record record) {
+      return write(record);
+    }
+    if (value instanceof Collection<?> items) {
+      ArrayNode list = JsonText.list();
+      items.forEach(item -> list.add(tree(item)));
+      return list;
+    }
+    if (value instanceof Optional<?> optional) {
+      return optional.map(RecordCodec::tree).orElse(make.nullNode());
+    }
+    if (value instanceof Integer number) {
+      return make.numberNode(number);
+    }
+    if (value instanceof Boolean truth) {
+      return make.booleanNode(truth);
+    }
+    return make.stringNode(value instanceof Enum<?> constant ? constant.name() : (String) value);
+  }
+
+  /**
+   * What stands at a key.
+   *
+   * @param otherwise for a report that does not have it, or one of a kind that this program does
+   *     not know
+   */
+  static <T> T read(ObjectReader parent, String key, Class<T> family, Supplier<T> otherwise) {
+    if (!parent.says(key)) {
+      return otherwise.get();
+    }
+    ObjectReader object = parent.freeObject(key, ReportValues.REMEDY);
+    return read(object, family).orElseGet(otherwise);
+  }
+
+  /** Empty for one of a kind that this program does not know. */
+  static <T> Optional<T> read(ObjectReader object, Class<T> family) {
+    return kind(object, family).map(type -> made(object, type));
+  }
+
+  private static <T> Optional<Class<? extends T>> kind(ObjectReader object, Class<T> family) {
+    if (!family.isSealed()) {
+      return Optional.of(family);
+    }
+    String kind = ReportValues.text(object, KIND);
+    return Arrays.stream(family.getPermittedSubclasses())
+        .filter(type -> type.getSimpleName().equals(kind))
+        .<Class<? extends T>>map(type -> type.asSubclass(family))
+        .findFirst();
+  }
+
+  private static <T> T made(ObjectReader object, Class<T> type) {
+    RecordComponent[] components = type.getRecordComponents();
+    Object[] values =
+        Arrays.stream(components).map(c -> read(object, c.getName(), c.getGenericType())).toArray();
+    Class<?>[] types =
+        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    try {
+      return type.getConstructor(types).newInstance(values);
+    } catch (InvocationTargetException e) {
+      throw object.spot().fault("this does not fit together. " + ReportValues.REMEDY);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("A record without its constructor: " + type, e);
+    }
+  }
+
+  private static Object read(ObjectReader object, String key, Type type) {
+    if (type == double.class) {
+      return Figures.read(object, key);
+    }
+    if (type == OptionalDouble.class) {
+      return Figures.optional(object, key);
+    }
+    ValueReader value = object.value(key, ReportValues.REMEDY);
+    if (type instanceof ParameterizedType of) {
+      Class<?> item = (Class<?>) of.getActualTypeArguments()[0];
+      if (of.getRawType() == Optional.class) {
+        return object.says(key) ? Optional.of(read(object, key, item)) : Optional.empty();
+      }
+      return item == String.class
+          ? value.texts()
+          : ReportValues.list(object, key, "item").stream().map(o -> whole(o, item)).toList();
+    }
+    return single(object, key, value, (Class<?>) type);
+  }
+
+  private static Object single(ObjectReader object, String key, ValueReader value, Class<?> type) {
+    if (type == int.class) {
+      return value.whole(BoatQuantity.ANY, ReportValues.REMEDY);
+    }
+    if (type == boolean.class) {
+      return value.truth();
+    }
+    if (type == String.class) {
+      return value.anyText();
+    }
+    return type.isEnum()
+        ? value.oneOf(constants(type), ReportValues.REMEDY)
+        : whole(object.freeObject(key, ReportValues.REMEDY), type);
+  }
+
+  private static Object whole(ObjectReader object, Class<?> type) {
+    return read(object, type)
+        .orElseThrow(
+            () ->
+                object
+                    .spot()
+                    .fault("the kind of this is not known. Read it with a newer program."));
+  }
+
+  private static WordChoice<Object> constants(Class<?> type) {
+    return WordChoice.of(c -> ((Enum<?>) c).name(), type.getEnumConstants());
+  }
+
+  private static Optional<Class<?>> family(Class<?> type) {
+    return Arrays.stream(type.getInterfaces()).filter(Class::isSealed).findFirst();
+  }
+
+  private static Object value(RecordComponent component, Record record) {
+    try {
+      return component.getAccessor().invoke(record);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("A record without its component: " + component, e);
+    }
+  }
+}

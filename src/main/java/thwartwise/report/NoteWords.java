@@ -1,0 +1,271 @@
+package thwartwise.report;
+
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.RightingCurve;
+import thwartwise.checks.Note;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+
+/** What stands next to a figure, in words; blank where nothing does. */
+public final class NoteWords {
+  private final UnitFormat units;
+
+  private NoteWords(UnitFormat units) {
+    this.units = units;
+  }
+
+  public static String of(Note note, UnitFormat units) {
+    NoteWords words = new NoteWords(units);
+    return words.heeled(note).or(() -> words.wet(note)).orElseGet(() -> words.other(note));
+  }
+
+  private String other(Note note) {
+    if (note instanceof Note.Plain plain) {
+      return fact(plain.fact());
+    }
+    if (note instanceof Note.Stated stated) {
+      return stated.words();
+    }
+    if (note instanceof Note.Confirmed confirmed) {
+      return "kept: " + confirmed.reason();
+    }
+    if (note instanceof Note.AfterAllowance after) {
+      return "Allow for the tape and the scales and " + after(after);
+    }
+    return note instanceof Note.TwoChambers two ? two.first() + " and " + two.second() : "";
+  }
+
+  /** Of a boat afloat. */
+  private Optional<String> heeled(Note note) {
+    if (note instanceof Note.NoRest none) {
+      return Optional.of(ending(none.ending()));
+    }
+    if (note instanceof Note.LiesOver over) {
+      return Optional.of(lies(over.orientation()));
+    }
+    if (note instanceof Note.LowestAt lowest) {
+      return Optional.of("lowest at the " + lowest.edge() + stream(lowest.streamM()));
+    }
+    if (note instanceof Note.WetWithoutPull wet) {
+      return Optional.of("water comes in without any pull: " + of(wet.edge(), units));
+    }
+    if (note instanceof Note.LevelPull pull) {
+      return Optional.of(
+          "level pull before water comes in, against what current and wind may snatch end on"
+              + (pull.nothingHarder() ? "; nothing harder was looked at" : ""));
+    }
+    if (note instanceof Note.NextToSeated next) {
+      String kneeling = of(next.kneeling(), units);
+      return Optional.of(kneeling + (kneeling.isEmpty() ? "" : "; ") + seated(next));
+    }
+    if (note instanceof Note.CurveEnd curve) {
+      return Optional.of(curve(curve));
+    }
+    return note instanceof Note.FloodsFirst floods ? Optional.of(floods(floods)) : Optional.empty();
+  }
+
+  /** Of water in a boat, and of a swamped one. */
+  private Optional<String> wet(Note note) {
+    if (note instanceof Note.SwampedSo so) {
+      return Optional.of("swamped so, " + of(so.how(), units));
+    }
+    if (note instanceof Note.TurnedBack back) {
+      return Optional.of(
+          "against one person of "
+              + kilograms(back.personKg())
+              + (back.withLine()
+                  ? " standing on the edge of the upturned bottom, leaning out on a line"
+                  : " at the rail, half in the water")
+              + staysUp(back.staysUp())
+              + "; air caught under it is not counted");
+    }
+    if (note instanceof Note.NotUpsideDown not) {
+      return Optional.of("it does not stay upside down" + staysUp(not.staysUp()));
+    }
+    if (note instanceof Note.FirstUnder first) {
+      return Optional.of("at the " + first.edge());
+    }
+    if (note instanceof Note.DrainInflow inflow) {
+      return Optional.of(inflow(inflow));
+    }
+    if (note instanceof Note.RainTaken rain) {
+      return Optional.of(rain(rain));
+    }
+    return note instanceof Note.Bailed bailed ? Optional.of(bailed(bailed)) : Optional.empty();
+  }
+
+  private static String fact(Note.Fact fact) {
+    return switch (fact) {
+      case NO_STEADY_REST -> "it does not come to a steady rest";
+      case NO_SUCH_STATE -> "it comes to no such state";
+      case ABOVE_THE_WATER_IS_NEGATIVE -> "minus means above the water";
+      case NOBODY_GETS_BACK_IN ->
+          "nobody gets back in to bail, over the side, the stern or the bow";
+      case EDGE_UNDER -> "an edge is under: the sea comes in as fast as it is bailed";
+      case HANDS_ON_IT -> "everyone in the water with hands on it: nobody sits in it";
+      case COSTLIEST_LOSS -> "the chamber whose loss costs most";
+      case NO_TRIM -> "no trim balances it";
+      case SWINGS_SO_FAR -> "as far as it swings, against where water comes in";
+      case SUDDENLY_FARTHER ->
+          "as far as it swings, against where water comes in; suddenly it swings further";
+      case FLOODS_BEFORE_SWINGING_BACK -> "before it swings back water comes in";
+      case NO_SWING_FOLLOWED ->
+          "no swing could be followed: where it would rest, against half of where water comes in";
+      case NOT_WHEN_FULL -> "not even when it is full";
+      case ROLLS_OVER -> "it rolls over then";
+      case LIES_OVER -> "it rolls over, or lies over by more than three degrees";
+      case COMES_BACK_WHILE_DRY -> "it comes back as long as no edge is under";
+      case DRAIN_ABOVE_THE_WATER ->
+          "it lies above the water, so nothing runs in while the boat lies still";
+      case NO_WAY_BACK -> "no way back could be followed";
+      case DOES_NOT_FLOAT -> "it does not float";
+      case SMALLER_VOLUME_COUNTS -> "the smaller counts; measure the box and pour again";
+      case MOTOR_TOO_STRONG ->
+          "before it is launched, fit a weaker motor or make sure that this one is held back";
+    };
+  }
+
+  private static String ending(Equilibria.Ending ending) {
+    return switch (ending) {
+      case SINKS -> "it sinks: all that lifts it displaces less than it weighs";
+      case OVERPOWERED -> "it finds no balance against the pull";
+      case NOT_FOUND -> "no balance was found on the way down from upright";
+      case RESTS -> "";
+    };
+  }
+
+  private static String lies(PoseOrientation orientation) {
+    return switch (orientation) {
+      case UPSIDE_DOWN -> "it rolls over and ends upside down";
+      case ON_ITS_SIDE -> "it rolls over and lies on its side";
+      case STERN_UP -> "it stands on its bow";
+      case BOW_UP -> "it stands on its stern";
+      case UPRIGHT -> "";
+    };
+  }
+
+  private String after(Note.AfterAllowance after) {
+    String note = of(after.note(), units);
+    if (after.margin().value().isEmpty() || after.margin().turnsOver()) {
+      return note.isEmpty() ? "it turns over" : note;
+    }
+    return "it comes to "
+        + FigureWords.of(after.margin(), units)
+        + (note.isEmpty() ? "" : ": " + note);
+  }
+
+  private String stream(double height) {
+    return height == 0
+        ? ""
+        : "; at that end the stream stands "
+            + units.either(
+                String.format(Locale.ROOT, "%.2f m", Math.ceil(100 * height) / 100),
+                () -> units.height(height, Side.UP))
+            + " higher";
+  }
+
+  private String seated(Note.NextToSeated next) {
+    return next.seated().value().isPresent()
+        ? "seated " + FigureWords.of(next.seated(), units)
+        : "seated no steady rest";
+  }
+
+  private String curve(Note.CurveEnd curve) {
+    return String.format(
+        Locale.ROOT,
+        "to %s it ends at %.0f degrees, because %s; %s",
+        curve.side().word(),
+        degreesDown(curve.endHeel()),
+        because(curve.end()),
+        curve.greatestNm().isPresent()
+            ? String.format(
+                Locale.ROOT,
+                "at most %s bring it back, at %.0f degrees",
+                moment(Math.floor(curve.greatestNm().getAsDouble()), Side.DOWN),
+                degreesDown(curve.greatestHeel()))
+            : "nothing on the way brings it back");
+  }
+
+  private static String because(RightingCurve.End end) {
+    if (!end.floodingAt().isBlank()) {
+      return end.floodingAt() + " reaches the water";
+    }
+    return end.trimLost()
+        ? "it cannot be balanced in trim any further"
+        : "nothing floods up to a right angle";
+  }
+
+  private String floods(Note.FloodsFirst floods) {
+    return String.format(
+        Locale.ROOT,
+        "before it swings back water comes in at the %s, at %.0f degrees; %s of righting are"
+            + " lacking",
+        floods.edge(),
+        degreesDown(floods.heel()),
+        moment(Math.ceil(floods.lackingNm()), Side.UP));
+  }
+
+  private static double degreesDown(double radians) {
+    return Math.floor(Math.toDegrees(radians));
+  }
+
+  private String moment(double newtonMetres, Side side) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f Nm", newtonMetres),
+        () -> units.moment(newtonMetres, side));
+  }
+
+  private String kilograms(double mass) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, Side.DOWN));
+  }
+
+  private static String staysUp(boolean staysUp) {
+    return staysUp ? "" : "; once up it does not stay up";
+  }
+
+  private String litres(double volume, Side side) {
+    double metric = side == Side.UP ? Math.ceil(1000 * volume) : Math.floor(1000 * volume);
+    return units.either(
+        String.format(Locale.ROOT, "%.0f litres", metric), () -> units.volume(volume, side));
+  }
+
+  private String inflow(Note.DrainInflow inflow) {
+    String rate = litres(60 * inflow.firstM3PerSecond(), Side.UP) + " a minute at first";
+    if (inflow.levelAtM3().isPresent()) {
+      return rate
+          + "; it stops at "
+          + litres(inflow.levelAtM3().getAsDouble(), Side.DOWN)
+          + ", level with the sea";
+    }
+    String until = "; then " + litres(inflow.noticedM3(), Side.DOWN) + " are in";
+    return inflow.moreComes()
+        ? rate + until + ", and more comes"
+        : rate + until + " and it floods, rolls over or lies over";
+  }
+
+  private String rain(Note.RainTaken rain) {
+    return litres(rain.volumeM3(), Side.DOWN)
+        + " on "
+        + units.either(
+            String.format(Locale.ROOT, "%.1f square metres", rain.areaM2()),
+            () -> units.area(rain.areaM2(), Side.UP))
+        + ", until an edge is under or it no longer comes back";
+  }
+
+  private String bailed(Note.Bailed bailed) {
+    return String.format(
+        Locale.ROOT,
+        "%s with a bailer of %s%s, %.0f strokes a minute each %.0f %% full",
+        litres(bailed.volumeM3(), Side.UP),
+        units.either(
+            String.format(Locale.ROOT, "%.1f litres", 1000 * bailed.bailerM3()),
+            () -> units.jug(bailed.bailerM3())),
+        bailed.named() ? "" : " (none was named)",
+        bailed.strokes(),
+        100 * bailed.fill());
+  }
+}

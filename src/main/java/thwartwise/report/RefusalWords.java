@@ -1,0 +1,137 @@
+package thwartwise.report;
+
+import java.util.List;
+import java.util.Locale;
+import thwartwise.checks.Margin;
+import thwartwise.crew.Refusal;
+import thwartwise.measure.QuantityText;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+
+/** Why a crew may not go, in words. */
+public final class RefusalWords {
+  private final UnitFormat units;
+
+  private RefusalWords(UnitFormat units) {
+    this.units = units;
+  }
+
+  public static List<String> of(List<Refusal> refusals, UnitFormat units) {
+    return refusals.stream().map(refusal -> of(refusal, units)).toList();
+  }
+
+  public static String of(Refusal refusal, UnitFormat units) {
+    return new RefusalWords(units).words(refusal);
+  }
+
+  private String words(Refusal refusal) {
+    if (refusal instanceof Refusal.ByCheck check) {
+      return check(check);
+    }
+    if (refusal instanceof Refusal.ByLimit limit) {
+      return LimitingFactorWords.of(limit.factor());
+    }
+    if (refusal instanceof Refusal.EmptyBoat empty) {
+      return "the empty boat already falls short; " + check(empty.check());
+    }
+    if (refusal instanceof Refusal.ThoseLeft left) {
+      return left(left.names()) + "; " + check(left.check());
+    }
+    if (refusal instanceof Refusal.Implausible doubt) {
+      return implausible(doubt);
+    }
+    if (refusal instanceof Refusal.FailedTrial trial) {
+      return failed(trial);
+    }
+    return refusal instanceof Refusal.Stated stated ? stated.words() : numbers(refusal);
+  }
+
+  private String numbers(Refusal refusal) {
+    if (refusal instanceof Refusal.OnlyLighter lighter) {
+      return String.format(
+          "no adult of %s, but one person up to %s",
+          kilograms(lighter.adultKg(), Side.UP), kilograms(lighter.upToKg(), Side.DOWN));
+    }
+    if (refusal instanceof Refusal.NotOnePerson nobody) {
+      return String.format(
+          "not one person meets every check, from an adult of %s down to %s",
+          kilograms(nobody.adultKg(), Side.UP), kilograms(nobody.lightestKg(), Side.DOWN));
+    }
+    if (refusal instanceof Refusal.MoreThanPlaces more) {
+      return "no place for so many: the boat has room for " + more.room();
+    }
+    if (refusal instanceof Refusal.MoreThanRule more) {
+      return String.format(
+          Locale.ROOT,
+          "%s gives at most %d people, and these are %d",
+          LimitingFactorWords.of(more.factor()),
+          more.most(),
+          more.people());
+    }
+    if (refusal instanceof Refusal.HeavierThanRule heavier) {
+      return String.format(
+          "%s leaves %s for people, and these may come to %s",
+          LimitingFactorWords.of(heavier.factor()),
+          kilograms(Math.floor(heavier.roomKg()), Side.DOWN),
+          kilograms(Math.ceil(heavier.crewKg() - 1e-9), Side.UP));
+    }
+    return "no place to sit was given, so nobody can be placed";
+  }
+
+  private String check(Refusal.ByCheck check) {
+    return figures(check)
+        + (check.afterAllowance() ? " (after the allowance for tape and scales)" : "");
+  }
+
+  /** What was asked, what came of it and what is needed. */
+  private String figures(Refusal.ByCheck check) {
+    Margin margin = check.margin();
+    String asked = CheckWords.of(check.question());
+    if (margin.value().isEmpty()) {
+      String note = NoteWords.of(check.note(), units);
+      return asked + ": " + (note.isBlank() ? "no steady rest" : note);
+    }
+    return asked
+        + ": "
+        + (margin.turnsOver() ? "it turns over" : FigureWords.withLimit(margin, units));
+  }
+
+  private static String left(List<String> names) {
+    return names.isEmpty() ? "the empty boat" : String.join(" and ", names) + " alone";
+  }
+
+  private static String implausible(Refusal.Implausible implausible) {
+    return "a measurement looks wrong: "
+        + DoubtWords.of(implausible.doubt())
+        + (implausible.confirmedOtherwise()
+            ? " (what it was before was kept with a reason; it was measured anew since)"
+            : "")
+        + ". Measure it again; if it is right, keep it with a reason (\"kept\", about \""
+        + implausible.doubt().text()
+        + "\")";
+  }
+
+  private static String failed(Refusal.FailedTrial trial) {
+    return String.format(
+        Locale.ROOT,
+        "in the trial in knee-deep water on %s, %s saw that full of water, with %s in it, %s, so"
+            + " nothing is recommended",
+        trial.date(),
+        trial.by(),
+        QuantityText.people(trial.people()),
+        seen(trial));
+  }
+
+  private static String seen(Refusal.FailedTrial trial) {
+    if (trial.headsClear()) {
+      return "it did not float level";
+    }
+    return trial.level()
+        ? "a head did not stay clear"
+        : "it did not float level and a head did not stay clear";
+  }
+
+  private String kilograms(double mass, Side side) {
+    return units.either(String.format(Locale.ROOT, "%.0f kg", mass), () -> units.mass(mass, side));
+  }
+}
