@@ -42,6 +42,17 @@ public final class Ampacity {
     return OptionalDouble.empty();
   }
 
+  /** The least copper of the table that carries so much in open air, m²; NaN when none does. */
+  public static double areaFor(double current, double insulation) {
+    double least = Double.NaN;
+    for (Map.Entry<Integer, double[]> row : AMPERES.entrySet()) {
+      if (row.getValue()[column(insulation)] * HAIR >= current) {
+        least = WireSize.ofGauge(row.getKey());
+      }
+    }
+    return least;
+  }
+
   private static int column(double insulation) {
     int column = 0;
     while (column + 1 < INSULATION.length && INSULATION[column + 1] <= insulation) {

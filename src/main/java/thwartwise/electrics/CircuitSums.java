@@ -1,5 +1,6 @@
 package thwartwise.electrics;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.Set;
  *
  * @param drop of voltage in both wires, V; empty where nobody measured the wire
  * @param carries what the wire may carry where it lies, A
- * @param wanted the thinnest metric wire for drop and fuse, m²; NaN when none does
+ * @param wanted the least copper for drop and fuse, m²; NaN when none of the table does
  * @param fuse the least standard fuse of 1.25 times the current, A; NaN when none does
  * @param faults in the order of their gravity
  */
@@ -66,7 +67,7 @@ public record CircuitSums(
   public CircuitSums {
     Set<Fault> ordered = EnumSet.noneOf(Fault.class);
     ordered.addAll(faults);
-    faults = java.util.Collections.unmodifiableSet(ordered);
+    faults = Collections.unmodifiableSet(ordered);
   }
 
   public static CircuitSums of(Circuit circuit, double volts) {
@@ -105,9 +106,9 @@ public record CircuitSums(
         .orElse(Double.NaN);
   }
 
-  /** The least metric copper for a drop of that share of the voltage, m². */
+  /** The least copper for a drop of that share of the voltage, m². */
   public double areaFor(double share) {
-    return WireSize.metric(areaFor(circuit.current(), circuit.length(), share * volts));
+    return areaFor(circuit.current(), circuit.length(), share * volts);
   }
 
   /** How far from the battery the fuse may be, m. */
@@ -116,19 +117,23 @@ public record CircuitSums(
   }
 
   private static double carries(Circuit circuit, double area) {
-    OptionalDouble open =
-        Ampacity.ofArea(area, circuit.insulation().orElse(Ampacity.UNSTATED_INSULATION));
-    double derating = circuit.alone().orElse(false) ? 1 : Ampacity.BUNDLED;
-    return open.isPresent() ? derating * open.getAsDouble() : Double.NaN;
+    OptionalDouble open = Ampacity.ofArea(area, insulation(circuit));
+    return open.isPresent() ? derating(circuit) * open.getAsDouble() : Double.NaN;
+  }
+
+  private static double insulation(Circuit circuit) {
+    return circuit.insulation().orElse(Ampacity.UNSTATED_INSULATION);
+  }
+
+  private static double derating(Circuit circuit) {
+    return circuit.alone().orElse(false) ? 1 : Ampacity.BUNDLED;
   }
 
   private static double wanted(Circuit circuit, double volts, double fuse) {
-    double most = circuit.use().mostDrop() * volts;
-    double area = WireSize.metric(areaFor(circuit.current(), circuit.length(), most));
-    while (!Double.isNaN(area) && !(carries(circuit, area) * HAIR >= fuse)) {
-      area = WireSize.metric(area * 1.001);
-    }
-    return area;
+    double forFuse = Ampacity.areaFor(fuse / derating(circuit), insulation(circuit));
+    double forDrop = areaFor(circuit.current(), circuit.length(), circuit.use().mostDrop() * volts);
+    // NaN where no wire carries the fuse.
+    return Math.max(forFuse, forDrop);
   }
 
   private Set<Fault> found() {

@@ -113,6 +113,13 @@ public record UnitFormat(UnitSystem system) {
         : side.rounded(metresASecond / MILE_AN_HOUR, 0) + TIED + "mph";
   }
 
+  /** How fast a small boat or a stream is: tenths of metres a second or of miles an hour. */
+  public String pace(double metresASecond, Side side) {
+    return system.isMetric()
+        ? side.rounded(metresASecond, 1) + TIED + "m/s"
+        : side.rounded(metresASecond / MILE_AN_HOUR, 1) + TIED + "mph";
+  }
+
   /** Whole degrees of that scale of temperature. */
   public String temperature(double celsius, Side side) {
     return system.isMetric()

@@ -55,6 +55,9 @@ final class MeasuredSection {
     }
     boat.trialSeen().ifPresent(seen -> page.point(TrialSeenWords.any(boat, seen)));
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
+    if (!boat.electrics().isEmpty()) {
+      page.point("Battery, motor, panel or wires are stated: range and wiring work them out");
+    }
     return page.point(driven(boat.propulsion()));
   }
 

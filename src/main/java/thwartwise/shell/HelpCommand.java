@@ -33,7 +33,7 @@ final class HelpCommand implements ShellCommand {
       without it that is the folder "thwartwise" in your home.
       "help walk" explains the walk; so does "walk --help". To read: "help start",
       for the first evening; measuring, for the boat on its trestles; stations;
-      people; waters; papers; rules; boat-file; exit-codes.
+      people; waters; papers; rules; boat-file; electrics; exit-codes.
 
       A recommendation is no permission: it takes the boat, the water and the people
       as they were measured. Local rules and licensed practice come first.
@@ -155,6 +155,7 @@ final class HelpCommand implements ShellCommand {
             "papers",
             "rules",
             "boat-file",
+            "electrics",
             "exit-codes");
 
     private HelpPage() {}

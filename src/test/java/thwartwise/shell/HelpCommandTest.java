@@ -27,6 +27,8 @@ class HelpCommandTest {
               inspect       inspect a boat file and keep the dated record
               seats         say who of some people may go, and who sits where
               suppose       try a change on a boat without keeping anything
+              range         say how long the motor runs, and when to turn back
+              wiring        work out wires and fuses, and draw the circuits
               today         ask what must be so before anybody goes out today
               page          print the whole page of a record, or one sheet of it
               show          draw a record's boat in letters: from above, the side and across
@@ -41,8 +43,8 @@ class HelpCommandTest {
             Every command takes --folder DIR, where boats, drafts and records are kept;
             without it that is the folder "thwartwise" in your home.
             "help walk" explains the walk; so does "walk --help". To read: "help start",
-            for the first evening; measuring, for the boat on its trestles; people;
-            waters; papers; rules; boat-file; exit-codes.
+            for the first evening; measuring, for the boat on its trestles; stations;
+            people; waters; papers; rules; boat-file; electrics; exit-codes.
 
             A recommendation is no permission: it takes the boat, the water and the people
             as they were measured. Local rules and licensed practice come first.
@@ -86,8 +88,8 @@ class HelpCommandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "walk", "inspect", "seats", "suppose", "today", "records", "compare", "fleet", "demo",
-        "help", "version", "quit"
+        "walk", "inspect", "seats", "suppose", "range", "wiring", "today", "records", "compare",
+        "fleet", "demo", "help", "version", "quit"
       })
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();

@@ -1,0 +1,404 @@
+package thwartwise.report;
+
+import static thwartwise.report.ElectricalFigures.amperes;
+import static thwartwise.report.ElectricalFigures.duration;
+
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.electrics.Battery;
+import thwartwise.electrics.UsableCharge;
+import thwartwise.electrics.UsableCharge.Guess;
+import thwartwise.measure.Rounding;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.Page;
+import thwartwise.page.Table;
+import thwartwise.passage.MotorSpeed;
+import thwartwise.passage.PassagePlan;
+import thwartwise.passage.Rowing;
+import thwartwise.passage.WayHome;
+
+/** How long motor and battery run, when to turn back, and what if the motor stops. */
+public final class RangePage {
+  private static final double[] WINDS = {0, 2, 4};
+  private static final double[] STREAMS = {0, 0.5, 1};
+
+  private final PassagePlan plan;
+  private final UnitFormat units;
+  private final Page page = new Page();
+
+  private RangePage(PassagePlan plan) {
+    this.plan = plan;
+    this.units = ReaderUnits.of(plan.boat());
+  }
+
+  public static String of(PassagePlan plan) {
+    return new RangePage(plan).page().toString();
+  }
+
+  private Page page() {
+    page.title(plan.boat().name());
+    if (plan.speeds().isEmpty()) {
+      return notWorkedOut();
+    }
+    answer();
+    claim();
+    plan.speeds().forEach(this::speed);
+    page.gap()
+        .paragraph(
+            "Each entry: when to turn at the latest, and how far out that is",
+            "It goes out with the stream and comes home against stream and wind, and "
+                + "a third of the running time is left at the landing");
+    oars();
+    panel();
+    basis();
+    return cautions();
+  }
+
+  private Page notWorkedOut() {
+    page.paragraph("Running time is not worked out: something it needs is not known");
+    if (plan.usable().isEmpty()) {
+      page.point(
+          "The battery",
+          "Read volts and ampere-hours (Ah) on its label and write them into the boat file: help"
+              + " electrics");
+    }
+    if (plan.fullCurrent().isEmpty()) {
+      page.point(
+          "What the motor draws",
+          "Read amperes or pounds of thrust on its plate, or time a run with an ammeter");
+    }
+    oars();
+    return cautions();
+  }
+
+  private void answer() {
+    MotorSpeed fast = plan.speeds().get(0);
+    WayHome still = way(fast, 0, 0);
+    page.paragraph(
+        "At "
+            + called(fast)
+            + " the battery lasts "
+            + duration(fast.time())
+            + ": turn back after "
+            + duration(still.turnAfter())
+            + " at the latest, in still water without wind",
+        "Against stream and wind sooner: the tables below");
+    if (plan.speeds().stream().anyMatch(MotorSpeed::speedGuessed)) {
+      page.paragraph(
+          "Nobody timed this boat: its speed is a guess and so is every distance here",
+          "Pace out a stretch of the bank, drive it both ways at each setting with a watch and an"
+              + " ammeter, and write the runs into the boat file: help electrics");
+    }
+    stated();
+  }
+
+  /** What the boat file says of the waters is the case that matters. */
+  private void stated() {
+    Optional<Double> wind = plan.boat().waters().wind();
+    Optional<Double> stream = plan.boat().waters().current();
+    if (wind.isEmpty() && stream.isEmpty()) {
+      return;
+    }
+    double blows = wind.orElse(0.0);
+    double runs = stream.orElse(0.0);
+    MotorSpeed fast = plan.speeds().get(0);
+    WayHome way = way(fast, blows, runs);
+    String where =
+        "In the waters stated (wind "
+            + units.speed(blows, Side.UP)
+            + ", stream "
+            + units.pace(runs, Side.UP)
+            + ") ";
+    page.paragraph(
+        way.getsHome()
+            ? where + "turn back after " + duration(way.turnAfter()) + " at the latest"
+            : where + "it does not get home against both: do not go out with the stream");
+  }
+
+  private void claim() {
+    if (plan.claimNotMet().isEmpty()) {
+      return;
+    }
+    double claimed = plan.claimNotMet().get();
+    double draw = plan.fullDraw().orElseThrow();
+    UsableCharge usable = plan.usable().orElseThrow();
+    page.heading("The running time that is claimed");
+    page.paragraph(
+        "It is said to run "
+            + ElectricalFigures.hours(claimed)
+            + " at full power: this battery cannot give that",
+        ElectricalFigures.hours(claimed)
+            + " at "
+            + amperes(draw)
+            + " take "
+            + ElectricalFigures.taken(claimed * draw)
+            + "; the label says "
+            + ElectricalFigures.given(usable.charge())
+            + ", and of it "
+            + ElectricalFigures.given(usable.drawn(draw))
+            + " can be used at that current",
+        "At full power it lasts "
+            + duration(usable.time(draw))
+            + "; it lasts "
+            + ElectricalFigures.hours(claimed)
+            + " only at "
+            + Rounding.down(usable.currentFor(claimed), 1)
+            + " A or less");
+  }
+
+  private static String called(MotorSpeed speed) {
+    return speed.run().map(run -> "setting " + run.setting()).orElse("full power");
+  }
+
+  private void speed(MotorSpeed speed) {
+    page.heading(capital(called(speed)) + ": the battery lasts " + duration(speed.time()));
+    page.paragraph(through(speed), draws(speed));
+    List<List<String>> rows = new ArrayList<>();
+    for (double wind : WINDS) {
+      rows.add(row(speed, wind));
+    }
+    page.table(Table.close(columns(), rows));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  private String through(MotorSpeed speed) {
+    String through = units.pace(speed.speed(), Side.DOWN) + " through the water, ";
+    if (speed.speedGuessed()) {
+      return through + "a guess (2 knots)";
+    }
+    return speed.cut()
+        ? through
+            + "the speed at which its own wave is as long as the boat: the timed "
+            + units.pace(speed.run().orElseThrow().speed(), Side.DOWN)
+            + " is faster than such a hull goes. Time it again"
+        : through + "timed both ways";
+  }
+
+  private String draws(MotorSpeed speed) {
+    double besides = plan.boat().electrics().besidesMotor();
+    String motor =
+        "The motor draws "
+            + amperes(speed.current())
+            + (speed.currentGuessed() ? ", as at full power, since nobody read it on the way" : "");
+    return besides > 0
+        ? motor + "; lamps, sockets and the rest " + amperes(besides) + " more"
+        : motor;
+  }
+
+  private List<Table.Column> columns() {
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column("Headwind", 10));
+    for (double stream : STREAMS) {
+      columns.add(
+          new Table.Column(
+              stream > 0 ? "Stream " + units.pace(stream, Side.UP) : "Still water", 22));
+    }
+    return columns;
+  }
+
+  private List<String> row(MotorSpeed speed, double wind) {
+    List<String> row = new ArrayList<>();
+    row.add(wind > 0 ? units.speed(wind, Side.UP) : "none");
+    for (double stream : STREAMS) {
+      WayHome way = way(speed, wind, stream);
+      row.add(
+          way.getsHome()
+              ? duration(way.turnAfter()) + ", " + units.distance(way.distance(), Side.DOWN)
+              : "does not get home");
+    }
+    return row;
+  }
+
+  private static WayHome way(MotorSpeed speed, double wind, double stream) {
+    return WayHome.of(speed.time(), speed.speed(), wind, stream);
+  }
+
+  private void oars() {
+    page.heading("If the motor stops");
+    if (!plan.hasOars()) {
+      page.paragraph(
+          "No oars or paddles are among the kit: with the motor dead nothing brings it home",
+          "Take them along, and try them with everybody aboard before going farther than a shout");
+      return;
+    }
+    page.paragraph(
+        "Oars or paddles are aboard",
+        "Stow them where they can be reached under way, tied in, and try them with the boat as"
+            + " full as it will be");
+    if (!plan.speeds().isEmpty()) {
+      double out = farthest();
+      page.paragraph(
+          "From the farthest point above, "
+              + units.distance(out, Side.UP)
+              + ", rowing home takes "
+              + duration(Rowing.time(out, 0, 0))
+              + " in still water at a guessed "
+              + units.pace(Rowing.SPEED, Side.DOWN),
+          "Against a stream of "
+              + units.pace(Rowing.SPEED - WayHome.LEAST_HOME, Side.UP)
+              + " or more nobody counts on it");
+    }
+  }
+
+  private double farthest() {
+    return plan.speeds().stream().mapToDouble(s -> way(s, 0, 0).distance()).max().orElseThrow();
+  }
+
+  private void panel() {
+    if (plan.boat().electrics().panel().isEmpty()) {
+      return;
+    }
+    page.heading("What the panel gives back on a dull day");
+    if (plan.boat().electrics().latitude().isEmpty()) {
+      page.paragraph("Nothing counts: nobody said at which latitude the boat is kept");
+      return;
+    }
+    double used = plan.usedADay();
+    page.paragraph(
+        used > 0
+            ? "Lamps, sockets and the rest take "
+                + ElectricalFigures.taken(used)
+                + " a day, each for the hours stated or 8"
+            : "No lamps or sockets are stated",
+        "What is over drives the motor so long; nothing where they take it all");
+    List<List<String>> rows = new ArrayList<>();
+    for (Month month : Month.values()) {
+      rows.add(month(month, used));
+    }
+    page.table(Table.close(monthColumns(), rows));
+    page.gap()
+        .paragraph(
+            "Lying flat, in no shade; three tenths of the sun outside the air, and seven tenths of"
+                + " that reach the battery (judgement)",
+            "No sun counts on the way itself: people and clouds stand in it");
+  }
+
+  private List<Table.Column> monthColumns() {
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column("Month", 10));
+    columns.add(new Table.Column("Gives a day", 22));
+    columns.add(new Table.Column("At " + called(plan.speeds().get(0)), 20));
+    if (plan.speeds().size() > 1) {
+      columns.add(new Table.Column("At " + called(slowest()), 20));
+    }
+    return columns;
+  }
+
+  private MotorSpeed slowest() {
+    return plan.speeds().get(plan.speeds().size() - 1);
+  }
+
+  private List<String> month(Month month, double used) {
+    double gives = plan.givenBack(month).orElseThrow();
+    double volts = plan.boat().electrics().volts();
+    List<String> row = new ArrayList<>();
+    row.add(capital(month.name().toLowerCase(Locale.ROOT)));
+    row.add(
+        Rounding.down(gives * volts / 3600, 0) + " Wh, " + Rounding.down(gives / 3600, 1) + " Ah");
+    row.add(runs(plan.speeds().get(0), gives - used));
+    if (plan.speeds().size() > 1) {
+      row.add(runs(slowest(), gives - used));
+    }
+    return row;
+  }
+
+  /** At the same loss to the current as the whole charge has. */
+  private String runs(MotorSpeed speed, double charge) {
+    UsableCharge usable = plan.usable().orElseThrow();
+    return charge > 0
+        ? duration(speed.time() * charge / (usable.charge() * usable.fraction()))
+        : "nothing";
+  }
+
+  private void basis() {
+    Battery battery = plan.boat().electrics().battery().orElseThrow();
+    UsableCharge usable = plan.usable().orElseThrow();
+    page.heading("What this rests on");
+    page.point(label(battery, usable));
+    page.point(
+        "Peukert's law in the form of the label's hours, T = R (C / (I R))^n, with n "
+            + Rounding.plain(usable.exponent())
+            + " ("
+            + (battery.exponent().isPresent() ? "the maker's" : "usual, on the upper side")
+            + "), never over the label");
+    page.point(
+        "Of that "
+            + ElectricalFigures.share(usable.share())
+            + " may be taken out"
+            + (startsEngines(battery, usable)
+                ? ", since a battery made to start an engine dies of more"
+                : "")
+            + "; age leaves "
+            + ElectricalFigures.share(usable.aged())
+            + " and the cold "
+            + ElectricalFigures.share(usable.cold())
+            + " (common practice and judgement)");
+    for (Guess guess : Guess.values()) {
+      if (usable.guesses().contains(guess)) {
+        page.point(words(guess));
+      }
+    }
+    if (plan.speeds().get(0).currentGuessed()) {
+      page.point(
+          "The motor's current: its plate, or about an ampere a pound of thrust at 12 V (common"
+              + " practice, no source)");
+    }
+    page.point(
+        "A headwind takes a tenth of its own speed off the boat's (judgement), a stream all of its"
+            + " own; a wind from behind adds nothing. No resistance is worked out");
+  }
+
+  private static boolean startsEngines(Battery battery, UsableCharge usable) {
+    return battery.starter().orElse(usable.guesses().contains(Guess.STARTER));
+  }
+
+  private static String label(Battery battery, UsableCharge usable) {
+    return "Battery: "
+        + ElectricalFigures.label(battery.volts(), "V")
+        + ", "
+        + ElectricalFigures.label(battery.charge() / 3600, "Ah")
+        + " over "
+        + ElectricalFigures.hours(usable.ratedTime())
+        + battery.chemistry().map(c -> ", " + c.word()).orElse("")
+        + battery.since().map(day -> ", in use since " + day).orElse("");
+  }
+
+  private String words(Guess guess) {
+    return "Not stated, so the worst usual: "
+        + switch (guess) {
+          case CHEMISTRY -> "what the battery is made of. Flooded lead-acid counts";
+          case RATED_TIME ->
+              "the hours of the label. "
+                  + Rounding.plain(UsableCharge.UNSTATED_HOURS)
+                  + " hours count";
+          case AGE ->
+              "since when it is used. "
+                  + Rounding.plain(UsableCharge.UNSTATED_YEARS)
+                  + " years count";
+          case TEMPERATURE ->
+              "how cold the battery is. "
+                  + units.temperature(UsableCharge.UNSTATED_CELSIUS, Side.DOWN)
+                  + " counts";
+          case STARTER ->
+              "whether it is made to drive or to start an engine. A fifth counts, as of a starter"
+                  + " battery";
+        };
+  }
+
+  private Page cautions() {
+    page.heading("Before anybody goes");
+    page.point(
+        "Worked out from labels and guesses, not from this battery on this day",
+        "Run it down once on a short round next to the landing, and believe that instead");
+    page.point("Go out against the stream and the wind, so that both bring it home");
+    page.point(Disclaimer.LAST_WORD);
+    return page;
+  }
+}

@@ -1,0 +1,269 @@
+package thwartwise.report;
+
+import static thwartwise.report.ElectricalFigures.amperes;
+import static thwartwise.report.ElectricalFigures.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.electrics.Battery;
+import thwartwise.electrics.Circuit;
+import thwartwise.electrics.CircuitSums;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.SolarPanel;
+import thwartwise.measure.Rounding;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.Block;
+import thwartwise.page.Page;
+import thwartwise.page.Table;
+
+/** Wires, fuses and switches of a boat: what is wrong, a drawing, the sums. */
+public final class WiringPage {
+  private final Boat boat;
+  private final ElectricalSystem electrics;
+  private final UnitFormat units;
+  private final List<CircuitSums> sums;
+  private final Page page = new Page();
+  private final List<String[]> faults = new ArrayList<>();
+
+  private WiringPage(Boat boat) {
+    this.boat = boat;
+    this.electrics = boat.electrics();
+    this.units = ReaderUnits.of(boat);
+    this.sums =
+        electrics.circuits().stream().map(c -> CircuitSums.of(c, electrics.volts())).toList();
+    systemFaults();
+    for (CircuitSums each : sums) {
+      if (!each.faults().isEmpty()) {
+        faults.add(WiringFaultWords.of(each, units));
+      }
+    }
+  }
+
+  /**
+   * @param text the page
+   * @param faultless whether nothing was found against the wires
+   */
+  public record Result(String text, boolean faultless) {}
+
+  public static Result of(Boat boat) {
+    WiringPage wiring = new WiringPage(boat);
+    return new Result(
+        wiring.page().toString(),
+        wiring.faults.isEmpty() && !boat.electrics().circuits().isEmpty());
+  }
+
+  private Page page() {
+    page.title(boat.name());
+    if (electrics.isEmpty() || electrics.circuits().isEmpty()) {
+      page.paragraph(
+          "No circuit is stated, so no wire or fuse is worked out",
+          "Write into the boat file for each: amperes, length, wire, fuse and switch: help"
+              + " electrics");
+    }
+    if (!electrics.isEmpty()) {
+      verdict();
+      battery();
+      drawing();
+    }
+    if (!sums.isEmpty()) {
+      asItStands();
+      needed();
+      basis();
+    }
+    return cautions();
+  }
+
+  private void verdict() {
+    if (faults.isEmpty()) {
+      page.paragraph("Nothing found against these wires within the sums below");
+      return;
+    }
+    page.paragraph(
+        faults.size() == 1
+            ? "One thing is to be put right before the battery is connected"
+            : faults.size() + " things are to be put right before the battery is connected");
+    page.heading("Put right first");
+    faults.forEach(page::point);
+  }
+
+  private void systemFaults() {
+    electrics.battery().ifPresent(this::batteryFaults);
+    if (electrics.mainSwitch().isEmpty() && !electrics.circuits().isEmpty()) {
+      faults.add(
+          new String[] {
+            "No main switch is named", "One switch in reach of the helm should cut off everything"
+          });
+    }
+    electrics.panel().ifPresent(this::panelFaults);
+  }
+
+  private void batteryFaults(Battery battery) {
+    if (!battery.terminalsCovered().orElse(false)) {
+      faults.add(
+          new String[] {
+            notStated(battery.terminalsCovered(), "The battery's terminals are not covered"),
+            "A spanner or a chain across both burns hands and wood; cover them"
+          });
+    }
+    if (!battery.strapped().orElse(false)) {
+      faults.add(
+          new String[] {
+            notStated(battery.strapped(), "The battery is not held by tray and strap"),
+            "Upside down it falls out, or onto somebody; it must hold with the boat turned over"
+          });
+    }
+    if (battery.starter().orElse(false)) {
+      faults.add(
+          new String[] {
+            "The battery is made to start an engine, and drives the motor here",
+            "Drawn down deeply it soon dies; range counts a fifth of it. Take a traction battery"
+          });
+    }
+  }
+
+  private static String notStated(Optional<Boolean> said, String words) {
+    return said.isPresent() ? words : words + ", as far as anybody said";
+  }
+
+  private void panelFaults(SolarPanel panel) {
+    if (!(panel.panelFuse().orElse(0.0) > 0)) {
+      faults.add(new String[] {"Solar panel: no fuse between panel and controller is stated"});
+    }
+    if (!(panel.batteryFuse().orElse(0.0) > 0)) {
+      faults.add(
+          new String[] {
+            "Solar panel: no fuse between controller and battery is stated",
+            "The battery feeds a short there as it does any other"
+          });
+    }
+    if (!panel.connectedToBattery().orElse(false)) {
+      faults.add(
+          new String[] {
+            "Solar panel: nobody said that the battery stays on the controller in sun",
+            "Without a battery the panel's voltage kills the controller: cover the panel first"
+          });
+    }
+  }
+
+  private void battery() {
+    electrics.battery().ifPresent(this::weight);
+  }
+
+  private void weight(Battery battery) {
+    boat.kit().stream()
+        .filter(kit -> kit.name().equals(battery.kit()))
+        .findFirst()
+        .ifPresent(this::weight);
+  }
+
+  private void weight(Kit kit) {
+    double under =
+        kit.mass() - Math.min(kit.mass(), kit.volume().orElse(0.0) * boat.water().density());
+    page.heading("The battery");
+    page.paragraph(
+        "It weighs "
+            + units.scales(kit.mass())
+            + ", and under water still "
+            + units.mass(under, Side.UP)
+            + (kit.volume().isEmpty() ? ", since nobody measured its volume" : ""),
+        "Carried ashore it leaves another boat; to see it, type: suppose without the "
+            + kit.name());
+  }
+
+  private void drawing() {
+    page.heading("The circuits as they stand");
+    WiringDrawing.of(electrics, units).forEach(line -> page.with(new Block.Picture(line)));
+  }
+
+  private void asItStands() {
+    page.heading("What each wire does");
+    page.table(
+        Table.close(
+            List.of(
+                new Table.Column("Circuit", 18),
+                new Table.Column("Draws", 8),
+                new Table.Column("One way", 10),
+                new Table.Column("Wire", 11),
+                new Table.Column("Loses", 15),
+                new Table.Column("May carry", 10)),
+            sums.stream().map(this::asItStands).toList()));
+  }
+
+  private List<String> asItStands(CircuitSums each) {
+    Circuit circuit = each.circuit();
+    return List.of(
+        circuit.name(),
+        amperes(circuit.current()),
+        units.height(circuit.length(), Side.UP),
+        ElectricalFigures.wire(circuit),
+        each.drop().map(drop -> drop(drop, each.volts())).orElse("not known"),
+        each.carries().map(a -> Rounding.down(a, 1) + " A").orElse("not known"));
+  }
+
+  private static String drop(double drop, double volts) {
+    return Rounding.up(drop, 2) + " V, " + Rounding.up(100 * drop / volts, 1) + " %";
+  }
+
+  private void needed() {
+    page.heading("What each needs at least");
+    page.table(
+        Table.close(
+            List.of(
+                new Table.Column("Circuit", 15),
+                new Table.Column("To lose 3 %", 14),
+                new Table.Column("To lose 10 %", 14),
+                new Table.Column("Fuse", 7),
+                new Table.Column("Wire in all", 14),
+                new Table.Column("Fuse within", 11)),
+            sums.stream().map(this::needed).toList()));
+  }
+
+  private List<String> needed(CircuitSums each) {
+    return List.of(
+        each.circuit().name(),
+        ElectricalFigures.wire(each.areaFor(0.03)),
+        ElectricalFigures.wire(each.areaFor(0.10)),
+        Double.isNaN(each.fuse()) ? "none sold" : label(each.fuse(), "A"),
+        ElectricalFigures.wire(each.wanted()),
+        units.height(each.fuseWithin(), Side.DOWN));
+  }
+
+  private void basis() {
+    double all =
+        electrics.circuits().stream()
+            .filter(c -> c.use() != Circuit.Use.CHARGE)
+            .mapToDouble(Circuit::current)
+            .sum();
+    page.heading("What this rests on");
+    page.point("All at once they draw " + amperes(all) + " at " + label(electrics.volts(), "V"));
+    page.point(
+        "Loss: 1.787e-8 ohm metres, there and back (10.75 ohms a circular mil and foot, as the"
+            + " trade has it); 3 % for motor, navigation lights and charging, 10 % for the rest");
+    page.point(
+        "What a wire may carry: 33 CFR 183.425, table 5, outside an engine space, for the"
+            + " insulation stated, otherwise for the weakest; seven tenths of it in a pipe or with"
+            + " other wires, as where nobody said otherwise. A wire between two gauges counts as"
+            + " the thinner");
+    page.point(
+        "Fuse: at least 1.25 times the draw (common practice), never over what the wire may carry"
+            + " (stricter than that rule, which lets half as much again)");
+    page.point(
+        "Its distance from the battery along the wire: 7 in, or 40 in in a sheath all the way (33"
+            + " CFR 183.455)");
+  }
+
+  private Page cautions() {
+    page.heading("Before the battery is connected");
+    page.point(
+        "These are sums, nobody looked at the wires",
+        "Tinned, stranded wire, crimped ends, no joint in the bilge; whoever is unsure asks an"
+            + " electrician");
+    page.point("A battery gives off gas and a charger heats: the space that holds one is vented");
+    page.point(Disclaimer.LAST_WORD);
+    return page;
+  }
+}

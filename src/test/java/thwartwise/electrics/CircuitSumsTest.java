@@ -1,0 +1,139 @@
+package thwartwise.electrics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.electrics.Circuit.Use;
+import thwartwise.electrics.CircuitSums.Fault;
+
+class CircuitSumsTest {
+  /** A motor of 30 A, 2 m away, on 10 mm2 in open air, guarded by 40 A at the battery. */
+  private record Wires(
+      double current,
+      Optional<Double> mm2,
+      Optional<Boolean> alone,
+      Optional<Double> fuse,
+      Optional<Double> at,
+      Optional<Boolean> sheathed,
+      Optional<String> switched) {
+
+    static Wires good() {
+      return new Wires(
+          30,
+          Optional.of(10.0),
+          Optional.of(true),
+          Optional.of(40.0),
+          Optional.of(0.15),
+          Optional.empty(),
+          Optional.of("plug"));
+    }
+
+    CircuitSums sums() {
+      return CircuitSums.of(
+          new Circuit(
+              "motor",
+              Use.MOTOR,
+              current,
+              2,
+              mm2.map(a -> a * 1e-6),
+              Optional.empty(),
+              Optional.empty(),
+              alone,
+              fuse,
+              at,
+              sheathed,
+              switched,
+              Optional.empty()),
+          12);
+    }
+
+    Wires fuse(Optional<Double> amperes) {
+      return new Wires(current, mm2, alone, amperes, at, sheathed, switched);
+    }
+
+    Wires at(Optional<Double> metres, boolean covered) {
+      return new Wires(current, mm2, alone, fuse, metres, Optional.of(covered), switched);
+    }
+
+    Wires wire(Optional<Double> area, Optional<Boolean> open) {
+      return new Wires(current, area, open, fuse, at, sheathed, switched);
+    }
+  }
+
+  /** DERIVED: 1.7871e-8 x 2 x 2 x 30 / 10e-6 = 0.2145 V of 12, and AWG 8 stands for 10 mm2. */
+  @Test
+  void good_wires_have_no_fault() {
+    CircuitSums sums = Wires.good().sums();
+    assertThat(sums.faults()).isEmpty();
+    assertThat(sums.drop().orElseThrow()).isCloseTo(0.21445, within(0.0001));
+    assertThat(sums.carries()).hasValue(55.0);
+    assertThat(sums.fuse()).isEqualTo(40);
+  }
+
+  /** DERIVED: seven tenths of 55 A are 38.5, less than the fuse. */
+  @Test
+  void in_a_pipe_the_same_wire_is_too_thin_for_its_fuse() {
+    CircuitSums sums = Wires.good().wire(Optional.of(10.0), Optional.empty()).sums();
+    assertThat(sums.carries().orElseThrow()).isCloseTo(38.5, within(1e-9));
+    assertThat(sums.faults()).containsExactly(Fault.FUSE_OVER_WIRE);
+    // 40 A over 0.7 are 57.1: AWG 6 of 80 A, sold as 16 mm2.
+    assertThat(WireSize.gauge(sums.wanted())).hasValue(6);
+    assertThat(WireSize.metric(sums.wanted())).isCloseTo(16e-6, within(1e-12));
+  }
+
+  @Test
+  void a_fuse_of_the_wire_and_of_the_draw_is_told_on_both_sides() {
+    assertThat(Wires.good().fuse(Optional.of(0.0)).sums().faults()).containsExactly(Fault.NO_FUSE);
+    assertThat(Wires.good().fuse(Optional.empty()).sums().faults())
+        .containsExactly(Fault.FUSE_NOT_STATED);
+    assertThat(Wires.good().fuse(Optional.of(37.0)).sums().faults())
+        .containsExactly(Fault.FUSE_UNDER_DRAW);
+    assertThat(Wires.good().fuse(Optional.of(37.5)).sums().faults()).isEmpty();
+    assertThat(Wires.good().fuse(Optional.of(55.0)).sums().faults()).isEmpty();
+    assertThat(Wires.good().fuse(Optional.of(56.0)).sums().faults())
+        .containsExactly(Fault.FUSE_OVER_WIRE);
+  }
+
+  @Test
+  void a_fuse_far_from_the_battery_is_let_be_only_in_a_sheath() {
+    assertThat(Wires.good().at(Optional.of(0.1778), false).sums().faults()).isEmpty();
+    assertThat(Wires.good().at(Optional.of(0.18), false).sums().faults())
+        .containsExactly(Fault.FUSE_TOO_FAR);
+    assertThat(Wires.good().at(Optional.of(1.0), true).sums().faults()).isEmpty();
+    assertThat(Wires.good().at(Optional.of(1.02), true).sums().faults())
+        .containsExactly(Fault.FUSE_TOO_FAR);
+    assertThat(Wires.good().at(Optional.empty(), true).sums().faults())
+        .containsExactly(Fault.FUSE_PLACE_NOT_STATED);
+  }
+
+  @Test
+  void a_thin_wire_loses_too_much_or_may_carry_nothing() {
+    assertThat(Wires.good().wire(Optional.of(4.0), Optional.of(true)).sums().faults())
+        .containsExactly(Fault.FUSE_OVER_WIRE, Fault.WIRE_UNDER_DRAW, Fault.DROP_TOO_GREAT);
+    assertThat(Wires.good().wire(Optional.of(0.8), Optional.of(true)).sums().faults())
+        .contains(Fault.WIRE_TOO_THIN);
+    CircuitSums unknown = Wires.good().wire(Optional.empty(), Optional.of(true)).sums();
+    assertThat(unknown.faults()).containsExactly(Fault.WIRE_NOT_STATED);
+    assertThat(unknown.drop()).isEmpty();
+    assertThat(unknown.carries()).isEmpty();
+  }
+
+  @Test
+  void what_no_wire_or_fuse_can_do_is_not_a_number() {
+    CircuitSums huge =
+        new Wires(
+                390,
+                Optional.of(70.0),
+                Optional.of(true),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty())
+            .sums();
+    assertThat(huge.fuse()).isNaN();
+    assertThat(huge.wanted()).isNaN();
+    assertThat(huge.faults()).contains(Fault.NO_SWITCH, Fault.WIRE_UNDER_DRAW);
+  }
+}

@@ -1,0 +1,112 @@
+package thwartwise.electrics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.electrics.UsableCharge.Guess;
+
+class UsableChargeTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
+  private static final Battery NEW =
+      new Battery(
+          "battery",
+          12,
+          100 * 3600,
+          Optional.of(Chemistry.AGM),
+          Optional.of(20 * 3600.0),
+          Optional.empty(),
+          Optional.of(TODAY),
+          Optional.of(false),
+          Optional.empty(),
+          Optional.empty());
+  private static final Battery UNKNOWN =
+      new Battery(
+          "battery",
+          12,
+          100 * 3600,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+
+  private static double hours(Battery battery, double celsius, double current) {
+    return UsableCharge.of(battery, TODAY, Optional.of(celsius)).time(current) / 3600;
+  }
+
+  /** DERIVED: half of 8.7055 h, exponent 1.2. */
+  @Test
+  void a_new_warm_battery_gives_its_usable_share_of_what_peukert_says() {
+    assertThat(hours(NEW, 25, 10)).isCloseTo(8.7055 / 2, within(0.0001));
+  }
+
+  @Test
+  void heat_gives_no_more_than_the_label_and_cold_takes_a_hundredth_a_degree() {
+    assertThat(hours(NEW, 35, 10)).isEqualTo(hours(NEW, 25, 10));
+    assertThat(hours(NEW, 5, 10)).isCloseTo(0.8 * hours(NEW, 25, 10), within(1e-9));
+  }
+
+  @Test
+  void an_old_battery_gives_less_and_one_of_next_year_no_more() {
+    Battery old = since(NEW, TODAY.minusDays(731));
+    assertThat(hours(old, 25, 10) / hours(NEW, 25, 10))
+        .isCloseTo(1 - 0.08 * 731 / 365.25, within(1e-9));
+    assertThat(hours(since(NEW, TODAY.plusYears(1)), 25, 10)).isEqualTo(hours(NEW, 25, 10));
+  }
+
+  private static Battery since(Battery b, LocalDate day) {
+    return new Battery(
+        b.kit(),
+        b.volts(),
+        b.charge(),
+        b.chemistry(),
+        b.ratedTime(),
+        b.exponent(),
+        Optional.of(day),
+        b.starter(),
+        b.strapped(),
+        b.terminalsCovered());
+  }
+
+  @Test
+  void what_nobody_said_is_named_and_never_lasts_longer() {
+    UsableCharge unknown = UsableCharge.of(UNKNOWN, TODAY, Optional.empty());
+    assertThat(unknown.guesses()).isEqualTo(EnumSet.allOf(Guess.class));
+    for (Chemistry chemistry : Chemistry.values()) {
+      for (double rated : new double[] {5, 10, 20, 100}) {
+        Battery known =
+            new Battery(
+                "battery",
+                12,
+                100 * 3600,
+                Optional.of(chemistry),
+                Optional.of(rated * 3600),
+                Optional.empty(),
+                Optional.of(TODAY.minusYears(6)),
+                Optional.of(false),
+                Optional.empty(),
+                Optional.empty());
+        for (double current : new double[] {2, 20, 60}) {
+          assertThat(unknown.time(current))
+              .isLessThanOrEqualTo(UsableCharge.of(known, TODAY, Optional.of(5.0)).time(current));
+        }
+      }
+    }
+  }
+
+  /** DERIVED: what lasts so long at that current is drawn at that current in that time. */
+  @Test
+  void the_current_for_a_time_lasts_that_time() {
+    UsableCharge usable = UsableCharge.of(NEW, TODAY, Optional.of(10.0));
+    for (double hours : new double[] {0.2, 1, 4, 30}) {
+      double current = usable.currentFor(hours * 3600);
+      assertThat(usable.time(current) / 3600).isCloseTo(hours, within(1e-9));
+    }
+  }
+}

@@ -1,0 +1,185 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.sampleboats.ElectricBoat;
+
+class ElectricCommandsTest {
+  @TempDir Path temp;
+  private final TestShell shell = TestShell.open();
+
+  private String boat(String json) throws IOException {
+    return Files.writeString(temp.resolve("boat.json"), json).toString();
+  }
+
+  private static void fitsTheTerminal(String text) {
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(text)
+        .contains("Local rules come first")
+        .doesNotContainPattern("\\b(safe|approved|certified|pass|passes|NaN|null)\\b");
+  }
+
+  /**
+   * DERIVED: 45.5 A from 80 Ah over 20 h with n 1.2 last 20 (80/910)^1.2 = 1.0811 h; half of it,
+   * 0.8266 by age (2.1684 years), 0.80 by cold: 0.3575 h, 21 min, 16 Ah. Five hours so used are
+   * 15.12 h of the whole: 4 (20/15.12)^(1/1.2) = 5.05 A.
+   */
+  @Test
+  void a_claimed_running_time_the_battery_cannot_give_is_said_with_the_sum() throws IOException {
+    assertThat(shell.run("range", "--boat", boat(ElectricBoat.JSON))).isEqualTo(1);
+
+    assertThat(shell.out())
+        .contains(
+            """
+            It is said to run 5 hours at full power: this battery cannot give that. 5 hours
+            at 46 A take 228 Ah; the label says 80 Ah, and of it 16 Ah can be used at that
+            current. At full power it lasts 21 min; it lasts 5 hours only at 5.0 A or less.
+            """);
+    fitsTheTerminal(shell.out());
+  }
+
+  @Test
+  void a_table_says_when_to_turn_back_for_each_timed_setting() throws IOException {
+    String met = ElectricBoat.JSON.replace(", \"claimedHours\": 5", "");
+    assertThat(shell.run("range", "--boat", boat(met))).isZero();
+
+    assertThat(shell.out())
+        .doesNotContain("claimed")
+        .contains(
+            """
+            Setting 3: the battery lasts 33 min
+            -----------------------------------
+            1.1 m/s through the water, timed both ways. The motor draws 31 A; lamps, sockets
+            and the rest 0.5 A more.
+            Headwind   Still water            Stream 0.5 m/s         Stream 1.0 m/s
+            ---------- ---------------------- ---------------------- ----------------------
+            """)
+        .contains("\nSetting 1: the battery lasts 2 h ")
+        .contains("does not get home")
+        .contains("January    ");
+  }
+
+  @Test
+  void without_a_timed_run_speed_and_current_are_said_to_be_guesses() throws IOException {
+    String untimed =
+        ElectricBoat.JSON
+            .replaceAll("(?s)\"runs\": \\[.*?\\],\\s+\"panel\"", "\"panel\"")
+            .replace("\"amps\": 45, \"claimed", "\"claimed");
+    shell.run("range", "--boat", boat(untimed));
+
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("Nobody timed this boat: its speed is a guess")
+        .contains("1.0 m/s through the water, a guess (2 knots)")
+        // DERIVED: 200 N are 44.96 lb.
+        .contains("The motor draws 45 A, as at full power")
+        .contains("about an ampere a pound of thrust");
+  }
+
+  @Test
+  void a_boat_without_a_word_of_it_says_what_to_read_and_write() throws IOException {
+    assertThat(shell.run("range", "--boat", boat(ElectricBoat.WITHOUT))).isEqualTo(1);
+    assertThat(shell.out())
+        .startsWith(
+            """
+            Butter Dish
+            ===========
+            Running time is not worked out: something it needs is not known.
+            * The battery. Read volts and ampere-hours (Ah) on its label and write them into
+              the boat file: help electrics.
+            * What the motor draws. Read amperes or pounds of thrust on its plate, or time a
+              run with an ammeter.
+            """);
+    TestShell wiring = TestShell.open();
+    assertThat(wiring.run("wiring", "--boat", boat(ElectricBoat.WITHOUT))).isEqualTo(1);
+    assertThat(wiring.out()).contains("No circuit is stated, so no wire or fuse is worked out.");
+    fitsTheTerminal(wiring.out());
+  }
+
+  @Test
+  void without_oars_there_is_no_second_way_home() throws IOException {
+    String noOars =
+        ElectricBoat.JSON.replace("\"oars\"", "\"cardboard\"").replace(", \"claimedHours\": 5", "");
+    assertThat(shell.run("range", "--boat", boat(noOars))).isEqualTo(1);
+    assertThat(shell.out()).contains("with the motor dead nothing brings it\nhome.");
+  }
+
+  @Test
+  void a_timed_speed_over_the_hull_speed_is_cut_and_said() throws IOException {
+    String fast =
+        ElectricBoat.JSON.replace(
+            "\"secondsThere\": 150, \"secondsBack\": 200",
+            "\"secondsThere\": 50, \"secondsBack\": 60");
+    shell.run("range", "--boat", boat(fast));
+    // DERIVED: 1.34 sqrt(4 / 0.3048) knots are 2.497 m/s; 200 m in 50 and 60 s are 3.67 m/s.
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("2.4 m/s through the water, the speed at which its own wave is as long as the")
+        .contains("the timed 3.6 m/s is faster than such a hull goes. Time it again.");
+  }
+
+  @Test
+  void good_wires_are_drawn_and_nothing_is_to_be_put_right() throws IOException {
+    assertThat(shell.run("wiring", "--boat", boat(ElectricBoat.JSON))).isZero();
+
+    assertThat(shell.out())
+        .contains("Nothing found against these wires within the sums below.")
+        .contains(
+            """
+            [ battery 12 V, 80 Ah ]
+                |
+                +--/ main switch: red key next to the battery
+                |
+                +--[fuse 60 A]--/ plug at the transom --> motor, 45 A
+                |       10 mm2, 2.00 m there and as much back
+                |
+                +--[fuse 2 A]--/ rocker switch --> cabin lamp, 0.5 A
+                |       AWG 14, 3.00 m there and as much back
+                |
+                +--[fuse 5 A]--<< controller --[fuse 5 A]--<< panel, 50 W
+            """);
+    fitsTheTerminal(shell.out());
+  }
+
+  /** DERIVED: 45 A over 2 m each way and 0.36 V want 8.94 mm2, more than the 8.37 of AWG 8. */
+  @Test
+  void each_fault_of_the_system_is_named_with_what_it_wants() throws IOException {
+    String bad =
+        ElectricBoat.JSON
+            .replace("\"strapped\": true", "\"strapped\": false")
+            .replace("\"terminalsCovered\": true", "\"terminalsCovered\": false")
+            .replace("\"starter\": false", "\"starter\": true")
+            .replace("\"batteryFuse\": 5", "\"batteryFuse\": 0")
+            .replace("\"mainSwitch\": \"red key next to the battery\",", "")
+            .replace("\"fuse\": 60, \"fuseAt\": 0.15", "\"fuse\": 0");
+    assertThat(shell.run("wiring", "--boat", boat(bad))).isEqualTo(1);
+
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("6 things are to be put right before the battery is connected.")
+        .contains("* The battery's terminals are not covered.")
+        .contains("* The battery is not held by tray and strap.")
+        .contains("* The battery is made to start an engine, and drives the motor here.")
+        .contains("* No main switch is named.")
+        .contains("* Solar panel: no fuse between controller and battery is stated.")
+        .contains(
+            "* Motor: no fuse. A wire that chafes through burns until the battery is empty. It wants"
+                + " a fuse of 60 A within 0.17 m of the battery, wire of 10 mm2, AWG 6 or thicker,"
+                + " and a switch in reach.");
+    fitsTheTerminal(shell.out());
+  }
+
+  @Test
+  void both_speak_the_units_that_were_asked_for() throws IOException {
+    String file = boat(ElectricBoat.JSON);
+    shell.run("range", "--boat", file, "--units", "feet");
+    assertThat(shell.out()).contains(" yards").contains(" mph").doesNotContain("m/s");
+    fitsTheTerminal(shell.out());
+    TestShell wiring = TestShell.open();
+    wiring.run("wiring", "--boat", file, "--units", "feet");
+    assertThat(wiring.out()).contains("6 ft 7 in there and as much back").contains("7 in");
+    fitsTheTerminal(wiring.out());
+  }
+}
