@@ -30,19 +30,19 @@ final class AdviceProbe {
 
   private final InspectedBoat today;
   private final double adult;
-  private final List<Short> crews;
+  private final List<Shortfall> crews;
 
   /** So many people, each so heavy, seated so. */
   private record Crew(Seating seating, double each) {}
 
   /** How far a crew falls short in the boat of today. */
-  private record Short(Crew crew, double by) {
-    static Short of(InspectedBoat today, Crew crew) {
-      return new Short(crew, shortfall(today, crew));
+  private record Shortfall(Crew crew, double by) {
+    static Shortfall of(InspectedBoat today, Crew crew) {
+      return new Shortfall(crew, shortfall(today, crew));
     }
   }
 
-  private AdviceProbe(InspectedBoat today, double adult, List<Short> crews) {
+  private AdviceProbe(InspectedBoat today, double adult, List<Shortfall> crews) {
     this.today = today;
     this.adult = adult;
     this.crews = crews;
@@ -50,11 +50,11 @@ final class AdviceProbe {
 
   static AdviceProbe of(InspectedBoat today, double adult) {
     Limits.Crew fits = today.limits().crew(today.limits().people());
-    List<Short> crews = new ArrayList<>();
+    List<Shortfall> crews = new ArrayList<>();
     int next = today.limits().people() + 1;
     Seating.of(next, today.model().boat().places()).stream()
-        .map(s -> Short.of(today, new Crew(s, adult)))
-        .sorted(Comparator.comparingDouble(Short::by))
+        .map(s -> Shortfall.of(today, new Crew(s, adult)))
+        .sorted(Comparator.comparingDouble(Shortfall::by))
         .limit(NEAREST)
         .forEach(crews::add);
     if (fits.people() > 0) {
@@ -63,7 +63,7 @@ final class AdviceProbe {
     return new AdviceProbe(today, adult, crews);
   }
 
-  private static Optional<Short> heavier(InspectedBoat today, Limits.Crew fits) {
+  private static Optional<Shortfall> heavier(InspectedBoat today, Limits.Crew fits) {
     double each =
         today.recommendation().crewLimits().stream()
             .filter(limit -> limit.people() == fits.people())
@@ -71,8 +71,8 @@ final class AdviceProbe {
             .findFirst()
             .orElse(fits.each());
     return fits.seatings().stream()
-        .map(s -> Short.of(today, new Crew(s, each + HEAVIER)))
-        .max(Comparator.comparingDouble(Short::by));
+        .map(s -> Shortfall.of(today, new Crew(s, each + HEAVIER)))
+        .max(Comparator.comparingDouble(Shortfall::by));
   }
 
   /**
@@ -88,7 +88,7 @@ final class AdviceProbe {
   Gain gain(InspectedBoat changed) {
     double nearer = 0;
     boolean fits = false;
-    for (Short crew : crews) {
+    for (Shortfall crew : crews) {
       double left = shortfall(changed, crew.crew);
       nearer += crew.by - left;
       fits |= left == 0;
@@ -123,7 +123,7 @@ final class AdviceProbe {
         .or(
             () ->
                 crews.stream()
-                    .map(Short::crew)
+                    .map(Shortfall::crew)
                     .min(Comparator.comparingDouble(c -> shortfall(changed, c))))
         .flatMap(c -> moved(c, changed));
   }

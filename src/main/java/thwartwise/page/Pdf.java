@@ -71,7 +71,7 @@ public final class Pdf {
           true,
           EnumSet.of(FSFontUseCase.DOCUMENT));
     }
-    builder.useUnicodeBidiSplitter(Bidirectional.Runs::new);
+    builder.useUnicodeBidiSplitter(Bidirectional.BidiSplitting::new);
     builder.useUnicodeBidiReorderer(new Bidirectional());
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.useExternalResourceAccessControl(
@@ -147,7 +147,7 @@ public final class Pdf {
     }
 
     /** The stretches of a paragraph, as the library asks for them. */
-    static final class Runs implements BidiSplitter {
+    static final class BidiSplitting implements BidiSplitter {
       private List<BidiRun> stretches = List.of();
 
       @Override

@@ -31,7 +31,7 @@ final class DraftChoice {
   }
 
   /** A draft that no other terminal works on as long as the lock is held. */
-  record Held(Draft draft, DraftLock lock) implements AutoCloseable {
+  record LockedDraft(Draft draft, DraftLock lock) implements AutoCloseable {
     @Override
     public void close() {
       lock.close();
@@ -39,7 +39,7 @@ final class DraftChoice {
   }
 
   /** The draft to go on with, old or new; empty when the person left. */
-  Optional<Held> choose() {
+  Optional<LockedDraft> choose() {
     workspace.damagedDrafts().forEach(conversation::say);
     while (true) {
       List<Draft> kept = Draft.in(workspace);
@@ -51,7 +51,7 @@ final class DraftChoice {
       if (chosen.isEmpty()) {
         return Optional.empty();
       }
-      Optional<Held> held = held(chosen.get());
+      Optional<LockedDraft> held = held(chosen.get());
       if (held.isPresent()) {
         return held;
       }
@@ -64,8 +64,8 @@ final class DraftChoice {
     IntStream.range(0, kept.size()).forEach(i -> conversation.say(row(i + 1, kept.get(i))));
   }
 
-  private Optional<Held> held(Draft draft) {
-    return draft.lock().map(lock -> new Held(draft, lock));
+  private Optional<LockedDraft> held(Draft draft) {
+    return draft.lock().map(lock -> new LockedDraft(draft, lock));
   }
 
   /** Two terminals writing one walk would each undo what the other took down. */
@@ -128,12 +128,12 @@ final class DraftChoice {
   }
 
   private void drop(Draft draft) {
-    Optional<Held> held = held(draft);
+    Optional<LockedDraft> held = held(draft);
     if (held.isEmpty()) {
       look(draft);
       return;
     }
-    try (Held one = held.get()) {
+    try (LockedDraft one = held.get()) {
       dropIfSure(one.draft());
     }
   }

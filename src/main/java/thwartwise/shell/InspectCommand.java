@@ -78,7 +78,7 @@ final class InspectCommand implements ShellCommand {
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);
     var inspection = inspected(boat, file, given.text(OptionWord.BY), book);
-    Inspector.Kept kept =
+    Inspector.SavedInspection kept =
         InspectionOutput.keeping(
             given,
             inspection,

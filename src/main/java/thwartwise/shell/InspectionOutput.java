@@ -41,10 +41,12 @@ final class InspectionOutput {
    * @param keep keeps it, and calls its reader before the papers are set, so that nobody waits for
    *     them
    */
-  static Inspector.Kept keeping(
-      CommandInput given, InspectionRecord inspection, Function<Runnable, Inspector.Kept> keep) {
+  static Inspector.SavedInspection keeping(
+      CommandInput given,
+      InspectionRecord inspection,
+      Function<Runnable, Inspector.SavedInspection> keep) {
     if (given.has(OptionWord.JSON)) {
-      Inspector.Kept kept = keep.apply(() -> {});
+      Inspector.SavedInspection kept = keep.apply(() -> {});
       // Nothing else may stand on standard output: another program reads it.
       given
           .context()
@@ -55,17 +57,17 @@ final class InspectionOutput {
       return kept;
     }
     InspectionOutput told = new InspectionOutput(given);
-    Inspector.Kept kept = keep.apply(() -> told.screen(inspection));
+    Inspector.SavedInspection kept = keep.apply(() -> told.screen(inspection));
     told.all(kept);
     return kept;
   }
 
   /** One screen, where everything is kept, and what to do next. */
-  static void kept(Inspector.Kept kept, CommandInput given) {
+  static void kept(Inspector.SavedInspection kept, CommandInput given) {
     new InspectionOutput(given).all(kept);
   }
 
-  private void all(Inspector.Kept kept) {
+  private void all(Inspector.SavedInspection kept) {
     // The papers of an inspection that was kept a moment ago are not set anew.
     screen(kept.inspection());
     kept.warnings().forEach(warning -> out.println(NOTE + PrintableText.of(warning)));

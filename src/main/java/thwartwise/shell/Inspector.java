@@ -36,7 +36,7 @@ final class Inspector {
    *
    * @param warnings what could not be brought up to date with the record
    */
-  record Kept(InspectionRecord inspection, Path path, List<String> warnings) {
+  record SavedInspection(InspectionRecord inspection, Path path, List<String> warnings) {
     Report report() {
       return inspection.report();
     }
@@ -82,7 +82,7 @@ final class Inspector {
     return new InspectionRecord(now, "", version.number(), boat, report);
   }
 
-  Kept keep(InspectionRecord inspection, Workspace workspace) {
+  SavedInspection keep(InspectionRecord inspection, Workspace workspace) {
     return keep(record(inspection), workspace);
   }
 
@@ -111,8 +111,8 @@ final class Inspector {
    *
    * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed; nothing is kept
    */
-  Kept keep(NewRecord wanted, Workspace workspace) {
+  SavedInspection keep(NewRecord wanted, Workspace workspace) {
     SavedRecord saved = InterruptibleWork.uninterrupted(() -> workspace.keep(wanted));
-    return new Kept(wanted.inspection(), saved.file(), saved.warnings());
+    return new SavedInspection(wanted.inspection(), saved.file(), saved.warnings());
   }
 }

@@ -82,7 +82,7 @@ final class TodayCommand implements ShellCommand {
     conversation.say(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
     InspectionRecord seen = withTrial(inspected(boat, file, given), file, given, conversation);
-    Inspector.Kept kept = inspector.keep(seen, given.workspace());
+    Inspector.SavedInspection kept = inspector.keep(seen, given.workspace());
     TodayVerdict today =
         TodayVerdict.of(
             kept.report(), kept.inspection().boat(), kept.inspection().date().toLocalDate());
@@ -200,7 +200,7 @@ final class TodayCommand implements ShellCommand {
   }
 
   private static void keep(
-      Inspector.Kept kept,
+      Inspector.SavedInspection kept,
       List<Answered> answers,
       String ending,
       Workspace workspace,

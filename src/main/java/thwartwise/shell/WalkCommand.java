@@ -106,7 +106,7 @@ final class WalkCommand implements ShellCommand {
   }
 
   private Optional<Finished> walked(
-      DraftChoice.Held held,
+      DraftChoice.LockedDraft held,
       List<Answer> already,
       Optional<String> table,
       Conversation conversation) {
@@ -183,13 +183,13 @@ final class WalkCommand implements ShellCommand {
     RuleBook book = RuleBooks.of(workspace, List.of());
     var inspection = inspector.inspect(boat, Optional.empty(), book);
     NewRecord record = inspector.record(inspection).withBoatFile().ending(draft.name());
-    Inspector.Kept kept = inspector.keep(record, workspace);
+    Inspector.SavedInspection kept = inspector.keep(record, workspace);
     conversation.say("");
     return new Finished(kept, file);
   }
 
   /** The record that is kept and the boat file it speaks of. */
-  private record Finished(Inspector.Kept kept, Path boat) {}
+  private record Finished(Inspector.SavedInspection kept, Path boat) {}
 
   private static Exit told(Finished finished, CommandContext context) {
     compared(finished, new CommandInput(context).workspace())

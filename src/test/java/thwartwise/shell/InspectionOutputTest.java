@@ -33,8 +33,8 @@ class InspectionOutputTest {
   @TempDir Path folder;
   private final StringWriter out = new StringWriter();
 
-  private static Inspector.Kept kept(String... warnings) {
-    return new Inspector.Kept(INSPECTION, RECORD, List.of(warnings));
+  private static Inspector.SavedInspection kept(String... warnings) {
+    return new Inspector.SavedInspection(INSPECTION, RECORD, List.of(warnings));
   }
 
   private CommandInput given(String... more) {

@@ -323,7 +323,7 @@ class WalkCommandTest {
     Draft draft = Draft.in(workspace()).get(0);
     TestShell second = shell();
 
-    try (var first = new DraftChoice.Held(draft, draft.lock().orElseThrow())) {
+    try (var first = new DraftChoice.LockedDraft(draft, draft.lock().orElseThrow())) {
       assertThat(first.draft()).isEqualTo(draft);
       walk(second.typing("1"));
     }

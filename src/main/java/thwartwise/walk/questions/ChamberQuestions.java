@@ -34,11 +34,11 @@ public final class ChamberQuestions {
   }
 
   /** Sets litres poured in, m³, beside what the box holds. */
-  public interface Beside {
+  public interface DrawnVolume {
     Optional<String> words(double poured, Box box);
   }
 
-  public List<Chamber> chambers(Beside drawn, Consumer<List<Chamber>> known) {
+  public List<Chamber> chambers(DrawnVolume drawn, Consumer<List<Chamber>> known) {
     return new RepeatedQuestion(
             replay, "chamber", "chamber", "Is there any enclosed space or foam block?")
         .orNone(
@@ -55,7 +55,7 @@ public final class ChamberQuestions {
             known);
   }
 
-  private Chamber chamber(String key, List<Chamber> before, Beside drawn) {
+  private Chamber chamber(String key, List<Chamber> before, DrawnVolume drawn) {
     String name = name(key, before);
     String subject = "Chamber " + WordQuestions.quoted(name);
     Box box = new LimitQuestions(replay, tape, outline, key, subject).box();
