@@ -54,7 +54,9 @@ class DeveloperGuideTest {
   void the_tree_in_the_guide_is_that_of_the_packages() throws IOException {
     List<String> drawn =
         ROOM.matcher(Files.readString(GUIDE)).results().map(room -> room.group(1)).toList();
-    assertThat(drawn).isEqualTo(ArchitectureTest.packages());
+    assertThat(drawn)
+        .as("the tree drawn in DEVELOPERS.md, in the order of ArchitectureTest")
+        .isEqualTo(ArchitectureTest.packages());
   }
 
   /** Where each type of ours is declared, the classes inside others among them. */
