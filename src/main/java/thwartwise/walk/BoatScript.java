@@ -99,7 +99,7 @@ final class BoatScript {
     Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
     known.with(before -> swamped);
     Boat settled = kept.kept(replay, swamped);
-    BasicQuestions.finish(replay);
+    BasicQuestions.finish(replay, settled);
     return settled;
   }
 }

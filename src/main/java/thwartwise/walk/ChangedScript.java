@@ -67,7 +67,7 @@ final class ChangedScript {
     }
     boat = new GrownOld(replay, tape, today).asked(boat);
     boat = kept.kept(replay, boat);
-    BasicQuestions.finish(replay);
+    BasicQuestions.finish(replay, boat);
     return boat;
   }
 

@@ -44,6 +44,7 @@ class EnterFlattersLeastTest {
           Map.entry("hull\\.station\\.\\d+\\.upright", "never at an end: one line is taped"),
           Map.entry("hull\\.looks", "a look at what was measured, no measurement"),
           Map.entry("hull\\.weighed", "which way it was weighed; each is measured"),
+          Map.entry("hull\\.centre\\.z", "above the centre of its skin: WalkSlipsAndDefaultsTest"),
           Map.entry("hull\\.thickness", "twice the usual: tried below"),
           Map.entry("hull\\.decked\\.\\d+\\.any", "no deck more: tried below"),
           Map.entry("opening\\.\\d+\\.closedBy", "nothing closes it: tried below"),

@@ -106,7 +106,7 @@ public final class BorrowedScript {
                 Optional.of(new TrialQuestions(replay, tape, today, places).told()))
             : boat;
     Boat settled = kept.kept(replay, tried);
-    BasicQuestions.finish(replay);
+    BasicQuestions.finish(replay, settled);
     return settled;
   }
 

@@ -49,22 +49,17 @@ public final class WordQuestions {
 
   /** An answer to another question: the lines got out of step. */
   private static Optional<String> noName(String typed) {
-    boolean row = typed.contains(";");
     boolean answer =
         YesOrNo.read(typed).refusal().isEmpty()
             || UnknownAnswer.by(typed)
             || isMeasured(typed)
             || typed.matches("\\d{4}-\\d{2}-\\d{2}");
-    return row
+    return answer
         ? Optional.of(
             QuotedText.of(typed)
-                + " is a row of figures, and a name is asked for. Type the name first.")
-        : answer
-            ? Optional.of(
-                QuotedText.of(typed)
-                    + " is an answer to another question, and a name is asked for. Type a name, or"
-                    + " back.")
-            : Optional.empty();
+                + " is an answer to another question, and a name is asked for. Type a name, or"
+                + " back.")
+        : Optional.empty();
   }
 
   private static boolean isMeasured(String typed) {

@@ -1,8 +1,10 @@
 package thwartwise.walk.questions;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import thwartwise.boat.Boat;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
 import thwartwise.measure.ChoiceReader;
@@ -133,12 +135,15 @@ public final class BasicQuestions {
   }
 
   /** A last stop, so that the final answer can still be taken back. */
-  public static void finish(Replay replay) {
+  public static void finish(Replay replay, Boat boat) {
+    List<String> how = new ArrayList<>(BoatSummary.of(boat));
+    how.add("yes: it is worked out now. list shows every answer; back or change mends one.");
     replay.ask(
         WordQuestions.yesNo("finish", "All measured. Is the boat complete?")
-            .how("Type list to look over every answer, back or change to mend one.")
+            .how(how.toArray(String[]::new))
             .why("After this the boat is worked out.")
             .orElse(true, "yes")
+            .inDoubt(false, "no")
             .unless(BasicQuestions::unfinished));
   }
 

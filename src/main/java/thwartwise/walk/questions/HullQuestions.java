@@ -11,6 +11,8 @@ import thwartwise.hull.Material;
 import thwartwise.hull.Station;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
+import thwartwise.measure.Reading;
+import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measured.BoatProperties;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
@@ -54,7 +56,7 @@ public final class HullQuestions {
     SkinWarnings skin = new SkinWarnings(tape, limits, stations, thickness, density, material);
     WeighingQuestions.Weighed weighed =
         new WeighingQuestions(replay, tape, outline, skin).weighed();
-    Optional<Vector3> centre = weighed.centre().or(() -> centre(outline, weighed.along()));
+    Optional<Vector3> centre = weighed.centre().or(() -> centre(outline, weighed, skin));
     double floor = floor(outline);
     return new MeasuredHull(
         new HullMeasurements(
@@ -123,7 +125,30 @@ public final class HullQuestions {
 
   private Entry<Double> thickness() {
     return tape.asked(
-        BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject());
+            BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject())
+        .how(
+            "With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch. Where",
+            "bottom and sides differ, both with ; between: bottom; sides.")
+        .or(this::bottomAndSides);
+  }
+
+  /** Typed as two figures: the thicker leaves less room in the chambers, so it counts. */
+  private Optional<Reading<Double>> bottomAndSides(String typed) {
+    String[] two = typed.split(";", -1);
+    if (two.length != 2) {
+      return Optional.empty();
+    }
+    Reading<Double> bottom = tape.length("", "").read(two[0]);
+    Reading<Double> sides = tape.length("", "").read(two[1]);
+    return Optional.of(
+        bottom.then(
+            b ->
+                sides.then(
+                    s ->
+                        Reading.understood(
+                            Math.max(b, s),
+                            "bottom %s, sides %s, the thicker counts"
+                                .formatted(tape.show(b), tape.show(s))))));
   }
 
   private double thickness(Material material, List<String> assumed) {
@@ -184,6 +209,7 @@ public final class HullQuestions {
         .how(drawn.toArray(String[]::new))
         .why("A slip of the tape is seen at a glance here, and by nobody later.")
         .orElse(true, "yes")
+        .inDoubt(false, "no")
         .unless(yes -> yes ? Optional.empty() : Optional.of(MEND));
   }
 
@@ -200,11 +226,16 @@ public final class HullQuestions {
             .why("If yes, port is measured and mirrored; if no, starboard is asked as well."));
   }
 
-  private Optional<Vector3> centre(Outline outline, Optional<Double> along) {
-    return along.map(x -> Vector3.of(x, 0, high(outline))).or(() -> centre(outline));
+  private Optional<Vector3> centre(
+      Outline outline, WeighingQuestions.Weighed weighed, SkinWarnings skin) {
+    Optional<Double> high = skin.highCentre(weighed.mass());
+    return weighed
+        .along()
+        .map(x -> Vector3.of(x, 0, high(outline, high)))
+        .or(() -> centre(outline, high));
   }
 
-  private Optional<Vector3> centre(Outline outline) {
+  private Optional<Vector3> centre(Outline outline, Optional<Double> high) {
     boolean known =
         replay.ask(
             WordQuestions.yesNo("hull.centre", "Do you know where the bare hull balances?")
@@ -213,25 +244,31 @@ public final class HullQuestions {
                     "the heavier reading is nearer. No: it is estimated from the shell's area.")
                 .why("It sets how the boat trims. An estimate is said to be one.")
                 .inDoubt(false, "no"));
-    return known ? Optional.of(balance(outline)) : Optional.empty();
+    return known ? Optional.of(balance(outline, high)) : Optional.empty();
   }
 
-  private Vector3 balance(Outline outline) {
+  private Vector3 balance(Outline outline, Optional<Double> high) {
     double x =
         replay.ask(
             tape.length("hull.centre.x", "Balance point, forward of the aft end")
                 .how("Tape from the aft end, level, to where it balances.")
                 .why("It sets how the boat trims.")
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
-    return Vector3.of(x, 0, high(outline));
+    return Vector3.of(x, 0, high(outline, high));
   }
 
-  private double high(Outline outline) {
-    return replay.ask(
+  private double high(Outline outline, Optional<Double> likely) {
+    Entry<Double> asked =
         tape.length("hull.centre.z", "Balance point, up from the baseline")
-            .how("Hard to find: hang the hull by a corner, or guess high.")
-            .why("Too low a guess flatters the boat; high is on the cautious side.")
-            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+            .how(
+                "Only if you measured it, hanging the hull by a corner. Enter takes the centre of its",
+                "skin, with what it weighs beyond that, a quarter at least, at the highest rail.")
+            .why("Too low a figure flatters the boat; that one is on the cautious side.")
+            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
+    return replay.ask(
+        likely
+            .map(z -> asked.orElse(z, tape.show(z) + ", from its skin", AnswerBasis.GUESSED))
+            .orElse(asked));
   }
 
   private double floor(Outline outline) {
@@ -255,6 +292,20 @@ public final class HullQuestions {
             (key, before) -> deck(key, outline));
   }
 
+  /** Most often the ends of the open part, typed as those of the deck. */
+  private Optional<Warning> longDeck(double from, double to, Outline outline) {
+    double length = outline.fore() - outline.aft();
+    return to - from > length / 2
+        ? Optional.of(
+            new Warning(
+                "That deck is %s long, more than half of the boat (%s). Is it the deck, and not the"
+                        .formatted(tape.show(to - from), tape.show(length))
+                    + " open part?",
+                Optional.empty(),
+                true))
+        : Optional.empty();
+  }
+
   private Span deck(String key, Outline outline) {
     double from =
         replay.ask(
@@ -270,7 +321,8 @@ public final class HullQuestions {
                 .why("Only within this length is the rail no edge that floods.")
                 .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
-                .unless(end -> OrderedLengths.backward("Decked length", from, end, tape)));
+                .unless(end -> OrderedLengths.backward("Decked length", from, end, tape))
+                .within(end -> longDeck(from, end, outline)));
     return new Span(from, to);
   }
 }

@@ -2,16 +2,21 @@ package thwartwise.walk.questions;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
+import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
+import thwartwise.boat.Seal;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.Dimension;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measured.BoatProperties;
@@ -54,7 +59,7 @@ public final class KitQuestions {
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
-  private final List<String> chambers;
+  private final List<ChamberPart> chambers;
   private final PlausibleLimits limits;
   private final Propulsion driven;
 
@@ -70,8 +75,7 @@ public final class KitQuestions {
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
-    this.chambers =
-        chambers.stream().flatMap(c -> c.parts().stream()).map(ChamberPart::name).toList();
+    this.chambers = chambers.stream().flatMap(c -> c.parts().stream()).toList();
   }
 
   public List<Kit> kit(Consumer<List<Kit>> known) {
@@ -116,7 +120,7 @@ public final class KitQuestions {
     String subject = "Kit " + WordQuestions.quoted(name);
     double mass = mass(key, subject, name);
     Vector3 at = at(key, subject);
-    Optional<Double> volume = litres(key, subject);
+    Optional<Double> volume = litres(key, subject, mass);
     boolean fastened = fastened(key, subject);
     return new Kit(name, mass, at, volume, fastened, in(key, subject, name));
   }
@@ -231,9 +235,42 @@ public final class KitQuestions {
             true));
   }
 
-  private Optional<Double> litres(String key, String subject) {
+  /**
+   * Kilograms a cubic metre of what kit is made of, each at the dense end of what is usual, so that
+   * it lifts least (judgement; steel and water are textbook figures).
+   */
+  private static final Map<String, Double> DENSE =
+      Map.of(
+          "battery", 2800.0,
+          "motor", 5000.0,
+          "steel", 7850.0,
+          "iron", 7850.0,
+          "wood", 800.0,
+          "water", 1000.0,
+          "bottle of water", 1000.0,
+          "aluminium", 2700.0);
+
+  /** What it is, instead of its litres: the least that so many kilograms of it can be. */
+  private Optional<Reading<Double>> ofItsStuff(String typed, double mass) {
+    return Optional.ofNullable(DENSE.get(typed.strip().toLowerCase(Locale.ROOT)))
+        .map(density -> mass / density)
+        .map(
+            volume ->
+                Reading.understood(
+                    volume,
+                    tape.system().show(volume, Dimension.VOLUME)
+                        + ", by its mass, dense for "
+                        + typed.strip().toLowerCase(Locale.ROOT),
+                    AnswerBasis.GUESSED));
+  }
+
+  private Optional<Double> litres(String key, String subject, double mass) {
     return replay.ask(
         tape.asked(BoatProperties.KIT_LITRES, key + ".litres", subject + ", its own volume")
+            .how(
+                "Length by breadth by height in decimetres, or the water it pushes out of a full",
+                "bucket; or what it is: battery, motor, steel, aluminium, wood, water.")
+            .or(typed -> ofItsStuff(typed, mass))
             .optional(BoatProperties.KIT_LITRES.leftOut()));
   }
 
@@ -251,11 +288,48 @@ public final class KitQuestions {
 
   private Entry<Optional<String>> stowed(String key, String subject, String name) {
     Entry<String> entry =
-        WordQuestions.oneOf(key + ".in", subject + ", stowed in which chamber", chambers)
+        WordQuestions.oneOf(
+                key + ".in",
+                subject + ", stowed in which chamber",
+                chambers.stream().map(ChamberPart::name).toList())
             .how("One of the chambers you named; a beginning of its name is enough.")
+            .within(chamber -> costly(name, chamber))
             .why("It takes room there; and with a battery or a charger inside, it never counts.");
     return (isVented(name) ? entry.remark(chamber -> Optional.of(VENTED)) : entry)
         .orWord("none", "none");
+  }
+
+  /** Asked of what nobody means to do: to give a tight chamber up, or to stow a motor in a box. */
+  private Optional<Warning> costly(String name, String chamber) {
+    ChamberPart part =
+        chambers.stream().filter(c -> c.name().equals(chamber)).findFirst().orElseThrow();
+    if (isVented(name) && isProven(part)) {
+      String lost = part.measuredVolume().map(this::lost).orElse("all that it lifts");
+      return Optional.of(
+          new Warning(
+              "In there %s costs %s: such a space never counts. Really?"
+                  .formatted(WordQuestions.quoted(name), lost),
+              Optional.of(NOWHERE),
+              true));
+    }
+    return name.toLowerCase(Locale.ROOT).contains("motor")
+        ? Optional.of(
+            new Warning(
+                "A motor hangs on the transom under way. Is it really stowed in %s?"
+                    .formatted(WordQuestions.quoted(chamber)),
+                Optional.of(NOWHERE),
+                true))
+        : Optional.empty();
+  }
+
+  private static final String NOWHERE = "none";
+
+  private String lost(double cubicMetres) {
+    return tape.system().show(cubicMetres, Dimension.VOLUME);
+  }
+
+  private static boolean isProven(ChamberPart part) {
+    return part.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN;
   }
 
   private static final String VENTED =

@@ -63,13 +63,44 @@ public record SkinWarnings(
     return tape.system().show(mass, Dimension.MASS);
   }
 
+  /**
+   * How high the centre of a bare hull lies that nobody measured. Its skin's centre is too low a
+   * guess, since rails, seats, decks and knees are not in it; so whatever the hull weighs beyond
+   * its skin, and a quarter of it at least (judgement), is taken to lie at the highest rail, above
+   * which nothing is built into an open boat.
+   */
+  Optional<Double> highCentre(double mass) {
+    return form()
+        .map(
+            form -> {
+              double skin = form.shellArea() * likelyThickness() * density;
+              double share = Math.max(LEAST_AT_THE_RAIL, 1 - skin / mass);
+              double low = form.centre().z();
+              return low + share * (new Outline(stations).highest() - low);
+            });
+  }
+
+  private static final double LEAST_AT_THE_RAIL = 0.25;
+
+  /** What stands for a skin nobody measured is thick, and would leave too little for the rail. */
+  private double likelyThickness() {
+    return material
+        .filter(m -> m.isUnmeasured(thickness))
+        .map(Material::usualThickness)
+        .orElse(thickness);
+  }
+
   /** Nothing where the stations do not close into a hull; that is told when the boat is built. */
   private Optional<Double> area() {
+    return form().map(HullForm::shellArea);
+  }
+
+  private Optional<HullForm> form() {
     try {
       HullMeasurements hull =
           new HullMeasurements(
               1, Optional.empty(), Optional.empty(), density, thickness, 0, stations, List.of());
-      return Optional.of(HullForm.of(hull).shellArea());
+      return Optional.of(HullForm.of(hull));
     } catch (UnusableBoat e) {
       return Optional.empty();
     }
