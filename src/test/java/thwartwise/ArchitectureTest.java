@@ -36,6 +36,7 @@ class ArchitectureTest {
   private static final List<String> TOP_DOWN =
       List.of(
           "shell",
+          "sheet",
           "supposition",
           "walk",
           "walk.borrowed",
@@ -249,6 +250,10 @@ class ArchitectureTest {
                   "hull",
                   "measure",
                   "geometry")),
+          Map.entry(
+              "sheet",
+              Set.of(
+                  "walk", "walk.engine", "picture", "boat", "hull", "page", "measure", "geometry")),
           Map.entry("shell", below("shell")));
 
   /** Plain Java: the pictures, and everything from the inspection down. */

@@ -32,6 +32,17 @@ public record Workspace(Path folder) {
     return file;
   }
 
+  /**
+   * Writes a sheet to be filled in over an earlier one of that name.
+   *
+   * @param ending with its point, as in {@code .pdf}
+   */
+  public Path saveSheet(String name, String ending, byte[] content) {
+    Path file = folder.resolve("sheets").resolve(Slug.of(name) + ending);
+    AtomicFile.write(file, content);
+    return file;
+  }
+
   /** Every boat kept here that can be read, in order of the file names. */
   public List<Boat> boats() {
     return files("boats").stream().sorted().flatMap(Workspace::boatIn).toList();

@@ -45,6 +45,7 @@ final class Commands {
     WalkCommand walk = new WalkCommand(inspector);
     List<ShellCommand> all = new ArrayList<>();
     all.add(walk);
+    all.add(new SheetCommand(inspector));
     all.add(new RefitCommand(walk));
     all.add(new InspectCommand(inspector));
     all.add(new SeatsCommand(inspector));

@@ -54,6 +54,10 @@ final class Inspector {
     this.version = version;
   }
 
+  OffsetDateTime moment() {
+    return OffsetDateTime.now(clock).withNano(0);
+  }
+
   LocalDateTime now() {
     return LocalDateTime.now(clock);
   }

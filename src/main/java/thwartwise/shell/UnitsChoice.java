@@ -21,6 +21,11 @@ final class UnitsChoice {
     return given.text(UNITS).map(typed -> record.in(system(typed, command))).orElse(record);
   }
 
+  /** Of what has no units of its own. */
+  static UnitSystem ofNothing(CommandInput given, ShellCommand command) {
+    return given.text(UNITS).map(typed -> system(typed, command)).orElse(UnitSystem.METRIC);
+  }
+
   private static UnitSystem system(String typed, ShellCommand command) {
     return switch (typed) {
       case "metric" -> UnitSystem.METRIC;

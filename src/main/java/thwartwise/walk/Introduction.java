@@ -6,10 +6,10 @@ final class Introduction {
       """
       If you do nothing else: everybody wears a life jacket, weigh everybody and
       everything, and never take more aboard than the latest record says.
-      Have at hand: tape, long line, spirit level, bathroom scales, litre jug. What
-      was not measured or tested counts for nothing; "about 20" is a guess. Every
-      answer is kept: stop whenever you like. These always work: back, list, change
-      12, why, show, skip, stop; help start tells the trial that needs no program.""";
+      Print "sheet" first and fill it in at the boat: tape, long line, spirit level,
+      scales, litre jug. What was not measured or tested counts for nothing; "about
+      20" is a guess. Every answer is kept: stop whenever you like. These always work:
+      back, list, change 12, why, show, skip, stop. help start: the trial on the bank.""";
 
   /** What is behind "help start". */
   static final String REST =

@@ -23,6 +23,7 @@ class HelpCommandTest {
             them up when swamped.
 
               walk          measure a boat step by step, then inspect it
+              sheet         print a measuring sheet to fill in with a pencil
               refit         tell what has changed on a boat, inspect it again, compare
               inspect       inspect a boat file and keep the dated record
               seats         say who of some people may go, and who sits where

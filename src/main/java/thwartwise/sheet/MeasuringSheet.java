@@ -1,0 +1,274 @@
+package thwartwise.sheet;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.measure.UnitSystem;
+import thwartwise.page.HtmlDocument;
+import thwartwise.page.Page;
+import thwartwise.page.Pdf;
+import thwartwise.page.PdfPage;
+import thwartwise.page.Table;
+import thwartwise.picture.MeasuringPictures;
+import thwartwise.sheet.SheetSection.SheetField;
+import thwartwise.walk.Walk;
+
+/**
+ * The sheet to fill in with a pencil: what to measure where, and room for it, in the order of the
+ * walk. Of a known boat it has what is known, and room for what is not or has grown old.
+ */
+public final class MeasuringSheet {
+  private static final String TITLE = "Measuring sheet";
+
+  /** A table with more fields is turned: its things stand next to each other. */
+  private static final int MOST_COLUMNS = 8;
+
+  private static final int WIDTH = 80;
+
+  /** Room for things nobody has named yet, by kind. */
+  private static final Map<String, Integer> ROOM =
+      Map.of(
+          "hull.station",
+          7,
+          "hull.decked",
+          1,
+          "opening",
+          4,
+          "chamber",
+          5,
+          "place",
+          5,
+          "kit",
+          8,
+          "person",
+          4);
+
+  private static final Map<String, String> HEADINGS =
+      Map.ofEntries(
+          Map.entry("name", "The boat and its hull"),
+          Map.entry("hull.station", "Stations, from the aft end forward"),
+          Map.entry("hull.scale.aft.x", "The bare hull, weighed: on two scales, or as one mass"),
+          Map.entry("hull.mass", "The bare hull, weighed"),
+          Map.entry("hull.decked", "Decked over"),
+          Map.entry("opening", "Openings lower than the rail"),
+          Map.entry("chamber", "Chambers and foam"),
+          Map.entry("place", "Places to sit, kneel or stand"),
+          Map.entry("kit", "Kit"),
+          Map.entry("bailer", "Bailer and trailer"),
+          Map.entry("person", "People"),
+          Map.entry("waters.waves", "The water it is for"));
+
+  private final List<SheetSection> sections;
+  private final UnitSystem units;
+  private final Optional<String> boat;
+
+  private MeasuringSheet(List<SheetSection> sections, UnitSystem units, Optional<String> boat) {
+    this.sections = sections;
+    this.units = units;
+    this.boat = boat;
+  }
+
+  /**
+   * @param points at each station, from keel to rail
+   */
+  public static MeasuringSheet blank(Walk walk, UnitSystem units, int points) {
+    Map<String, String> lines = Map.of("hull.points", Integer.toString(points));
+    SheetTemplate total = new SheetTemplate(lines);
+    SheetTemplate other =
+        new SheetTemplate(
+            Map.of(
+                "hull.points", Integer.toString(points),
+                "hull.material", "other",
+                "hull.density", "900"));
+    SheetTemplate scales =
+        new SheetTemplate(
+            Map.of("hull.points", Integer.toString(points), "hull.weighed", "scales"));
+    return new MeasuringSheet(
+        SheetSections.of(
+            List.of(
+                SheetRun.of(walk, Map.of(), total),
+                SheetRun.of(walk, Map.of(), scales),
+                SheetRun.of(walk, Map.of(), other))),
+        units,
+        Optional.empty());
+  }
+
+  /** What is known of this boat, in its units. */
+  public static MeasuringSheet of(Walk walk, Boat boat, LocalDate today) {
+    Map<String, String> known = KnownAnswers.of(boat, today);
+    return new MeasuringSheet(
+        SheetSections.of(List.of(SheetRun.of(walk, known, new SheetTemplate(Map.of())))),
+        boat.units(),
+        Optional.of(boat.name()));
+  }
+
+  /** The boat it is of, if any. */
+  public Optional<String> boat() {
+    return boat;
+  }
+
+  /** One cell of the sheet: the question it is for, and what stands there, blank or not. */
+  public record SheetCell(String question, String written) {}
+
+  /** Every cell in the order in which the walk asks; of a table one thing after the other. */
+  public List<SheetCell> cells() {
+    return sections.stream()
+        .flatMap(s -> IntStream.range(0, count(s)).boxed().flatMap(i -> cells(s, i)))
+        .toList();
+  }
+
+  private static Stream<SheetCell> cells(SheetSection section, int thing) {
+    String before = section.isTable() ? section.kind() + "." + (thing + 1) + "." : "";
+    return section.fields().stream()
+        .map(f -> new SheetCell(before + f.key(), cell(section, f, thing)));
+  }
+
+  /** The paper it is printed on. */
+  public enum Paper {
+    A4("A4 portrait", ""),
+    LETTER("letter portrait", " letter");
+
+    private final String size;
+    private final String ending;
+
+    Paper(String size, String ending) {
+      this.size = size;
+      this.ending = ending;
+    }
+
+    /** What the name of a file has behind it. */
+    public String ending() {
+      return ending;
+    }
+  }
+
+  public String html(Paper paper) {
+    return html(page(), paper, "");
+  }
+
+  private static String html(Page page, Paper paper, String more) {
+    return HtmlDocument.of(
+        page, TITLE, "sheet", more + "@page { size: " + paper.size + "; margin: 12mm; }\n");
+  }
+
+  public byte[] pdf(Paper paper, OffsetDateTime written) {
+    return PdfPage.of(page(), page -> html(page, paper, Pdf.STYLE), written);
+  }
+
+  /** In plain text. */
+  @Override
+  public String toString() {
+    return page().toString();
+  }
+
+  private Page page() {
+    Page page =
+        new Page().title(TITLE + boat.map(name -> ": " + name + ", with what is known").orElse(""));
+    page.paragraph(
+        units.isMetric()
+            ? "Lengths in metres, masses in kilograms, volumes in litres."
+            : "Lengths in feet and inches, masses in pounds, volumes in litres.",
+        "Write the unit down wherever it is another one.",
+        "The walk asks in this very order: type walk, then own, and go through one thing after the"
+            + " other; what stands in one column of a table belongs to one thing where it has"
+            + " numbers above it.",
+        "A box left empty is asked all the same; what was not measured counts for nothing.");
+    MeasuringPictures.all().forEach(page::drawn);
+    for (SheetSection section : sections) {
+      if (section.isTable()) {
+        page.heading(heading(section.kind()));
+        page.table(table(section));
+      } else {
+        String first = section.fields().get(0).key();
+        page.heading(heading(first));
+        page.table(singles(section));
+      }
+    }
+    return page;
+  }
+
+  private static String heading(String key) {
+    return HEADINGS.getOrDefault(key, "And also");
+  }
+
+  private static Table singles(SheetSection section) {
+    List<List<String>> rows = new ArrayList<>();
+    List<SheetField> fields = section.fields();
+    for (int i = 0; i < fields.size(); i += 2) {
+      List<String> row = new ArrayList<>(single(section, fields.get(i)));
+      row.addAll(i + 1 < fields.size() ? single(section, fields.get(i + 1)) : List.of("", ""));
+      rows.add(row);
+    }
+    return Table.close(
+        List.of(
+            new Table.Column("What", 22),
+            new Table.Column("Answer", 18),
+            new Table.Column("What", 22),
+            new Table.Column("Answer", 18)),
+        rows);
+  }
+
+  private static List<String> single(SheetSection section, SheetField field) {
+    String known = section.things().get(0).getOrDefault(field.key(), "");
+    return List.of(field.label(), known.isEmpty() ? choices(field) : known);
+  }
+
+  private static String choices(SheetField field) {
+    return String.join(" / ", field.choices());
+  }
+
+  private Table table(SheetSection section) {
+    return section.fields().size() > MOST_COLUMNS ? turned(section) : straight(section);
+  }
+
+  /** How many there are or how many there is room for. */
+  private int count(SheetSection section) {
+    if (!section.isTable()) {
+      return 1;
+    }
+    int room = ROOM.getOrDefault(section.kind(), 3);
+    int known = (int) section.things().stream().filter(t -> !t.isEmpty()).count();
+    return boat.isEmpty() ? room : section.kind().equals("hull.station") ? known : known + 2;
+  }
+
+  private Table straight(SheetSection section) {
+    int each = WIDTH / section.fields().size();
+    List<Table.Column> columns =
+        section.fields().stream().map(f -> new Table.Column(head(f), each)).toList();
+    List<List<String>> rows =
+        IntStream.range(0, count(section))
+            .mapToObj(i -> section.fields().stream().map(f -> cell(section, f, i)).toList())
+            .toList();
+    return Table.close(columns, rows);
+  }
+
+  private Table turned(SheetSection section) {
+    int count = count(section);
+    List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column("", 26)));
+    IntStream.rangeClosed(1, count)
+        .forEach(i -> columns.add(new Table.Column(Integer.toString(i), (WIDTH - 26) / count)));
+    List<List<String>> rows = new ArrayList<>();
+    for (SheetField field : section.fields()) {
+      List<String> row = new ArrayList<>(List.of(head(field)));
+      IntStream.range(0, count).forEach(i -> row.add(cell(section, field, i)));
+      rows.add(row);
+    }
+    return Table.close(columns, rows);
+  }
+
+  private static String head(SheetField field) {
+    return field.label() + (field.choices().isEmpty() ? "" : " (" + choices(field) + ")");
+  }
+
+  private static String cell(SheetSection section, SheetField field, int thing) {
+    return thing < section.things().size()
+        ? Optional.ofNullable(section.things().get(thing).get(field.key())).orElse("")
+        : "";
+  }
+}

@@ -1,0 +1,134 @@
+package thwartwise.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import thwartwise.sheet.SheetRun.Asked;
+import thwartwise.sheet.SheetSection.SheetField;
+import thwartwise.walk.engine.Question;
+
+/** Runs of the walk laid out as parts of the sheet, in the order in which they were asked. */
+final class SheetSections {
+  private static final Pattern NUMBERED = Pattern.compile("(.*?)\\.(\\d+)\\.(.+)");
+
+  /** What only steers the walk, or is asked because of an answer. */
+  private static final Pattern NOT_MEASURED =
+      Pattern.compile(
+          "way|units|finish|hull\\.(?:weighed|centre|stations|points|alike)|.*\\.any|.*#.*"
+              + "|hull\\.outOfLine\\..*|waters\\.sheltered");
+
+  /** The name of a thing in quotes, or of a kind of things whose name is asked for. */
+  private static final Pattern NAMED = Pattern.compile(".*\", (.+)|.+, (?=name$)(.+)");
+
+  /** Days, and names that are only the template's. */
+  private static final List<String> NOT_TO_CHOOSE =
+      Stream.concat(Stream.of("today"), SheetTemplate.NAMES.stream()).toList();
+
+  /** More choices than these are a list of examples. */
+  private static final int MOST_CHOICES = 5;
+
+  private final List<Open> sections = new ArrayList<>();
+
+  private SheetSections() {}
+
+  /** A section in the making. */
+  private record Open(
+      String kind, Map<String, SheetField> fields, List<Map<String, String>> things) {}
+
+  /**
+   * @param runs whose fields are put together: what one run does not come to, another one does
+   */
+  static List<SheetSection> of(List<List<Asked>> runs) {
+    SheetSections all = new SheetSections();
+    runs.forEach(all::add);
+    return all.sections.stream()
+        .map(s -> new SheetSection(s.kind(), List.copyOf(s.fields().values()), s.things()))
+        .toList();
+  }
+
+  private void add(List<Asked> run) {
+    Optional<Open> section = Optional.empty();
+    Optional<String> before = Optional.empty();
+    for (Asked asked : run) {
+      String key = asked.question().key();
+      if (NOT_MEASURED.matcher(key).matches()) {
+        continue;
+      }
+      Matcher numbered = NUMBERED.matcher(key);
+      boolean thing = numbered.matches();
+      String kind = thing ? numbered.group(1) : "";
+      Optional<Open> last = section;
+      if (last.isEmpty() || !last.get().kind().equals(kind)) {
+        section = Optional.of(section(kind, last));
+        before = Optional.empty();
+      }
+      Open open = section.get();
+      String field = thing ? numbered.group(3) : key;
+      if (!open.fields().containsKey(field)) {
+        insert(open, before, field(field, asked.question(), thing));
+      }
+      before = Optional.of(field);
+      int number = thing ? Integer.parseInt(numbered.group(2)) : 1;
+      while (open.things().size() < number) {
+        open.things().add(new HashMap<>());
+      }
+      asked.known().ifPresent(typed -> open.things().get(number - 1).put(field, typed));
+    }
+  }
+
+  /** The section there is already, or a new one behind the one before. */
+  private Open section(String kind, Optional<Open> last) {
+    int from = last.map(sections::indexOf).orElse(-1) + 1;
+    Optional<Open> found =
+        sections
+            .subList(from, kind.isEmpty() ? Math.min(from + 1, sections.size()) : sections.size())
+            .stream()
+            .filter(s -> s.kind().equals(kind))
+            .findFirst();
+    if (found.isPresent()) {
+      return found.get();
+    }
+    Open made = new Open(kind, new LinkedHashMap<>(), new ArrayList<>());
+    sections.add(from, made);
+    return made;
+  }
+
+  private static void insert(Open open, Optional<String> before, SheetField field) {
+    Map<String, SheetField> rest = new LinkedHashMap<>(open.fields());
+    open.fields().clear();
+    if (before.isEmpty()) {
+      open.fields().put(field.key(), field);
+    }
+    rest.forEach(
+        (key, known) -> {
+          open.fields().put(key, known);
+          if (before.equals(Optional.of(key))) {
+            open.fields().put(field.key(), field);
+          }
+        });
+  }
+
+  private static SheetField field(String key, Question question, boolean thing) {
+    String label = thing ? bare(question.subject()) : question.subject();
+    List<String> choices =
+        question.choices().size() <= MOST_CHOICES
+                && question.choices().stream().noneMatch(NOT_TO_CHOOSE::contains)
+            ? question.choices()
+            : List.of();
+    return new SheetField(key, label, choices);
+  }
+
+  /** A subject names the thing first, which the table does not need. */
+  private static String bare(String subject) {
+    Matcher named = NAMED.matcher(subject);
+    return named.matches()
+        ? Optional.ofNullable(named.group(1)).orElseGet(() -> named.group(2))
+        : subject;
+  }
+}

@@ -1,0 +1,136 @@
+package thwartwise.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import thwartwise.walk.engine.Question;
+
+/**
+ * Answers that lead through every part of the walk, for a boat nobody knows yet: what is printed is
+ * the questions, never these. Where a new question is not named here, a usual answer is tried.
+ */
+final class SheetTemplate {
+  /** Names of things that are nowhere printed. */
+  static final List<String> NAMES = List.of("one", "two", "three");
+
+  private static final String LINES =
+      """
+      way                          | own
+      name                         | boat
+      units                        | metric
+      water                        | fresh
+      propulsion                   | outboard
+      propulsion.power             | 500 W
+      hull.material                | plywood
+      hull.thickness               | 6 mm
+      hull.length                  | 3.6 m
+      hull.stations                | 3
+      hull.alike                   | yes
+      hull.station.1.upright       | no
+      hull.station.1.point.\\d+.x  | 0 m
+      hull.station.2.upright       | yes
+      hull.station.2.x             | 1.8 m
+      hull.station.3.upright       | no
+      hull.station.3.point.\\d+.x  | 3.6 m
+      hull.weighed                 | total
+      hull.mass                    | 70 kg
+      hull.scale.aft.x             | 0.5 m
+      hull.scale.fore.x            | 3 m
+      hull.scale.(aft|fore).mass   | 35 kg
+      hull.centre                  | yes
+      hull.centre.x                | 1.7 m
+      hull.centre.z                | 0.2 m
+      hull.floor                   | 0.03 m
+      hull.decked.1.any            | yes
+      hull.decked.1.from           | 3 m
+      hull.decked.1.to             | 3.6 m
+      opening.1.any                | yes
+      opening.1.z                  | 0.38 m
+      opening.\\d+.[xy]            | 0 m
+      opening.\\d+.width           | 0.3 m
+      opening.\\d+.closedBy        | no
+      chamber.[12].any             | yes
+      chamber.1.name               | one
+      chamber.2.name               | two
+      chamber.1.x.from             | 3 m
+      chamber.2.x.from             | 0 m
+      chamber.2.x.to               | 0.3 m
+      chamber.\\d+.[xyz].(from|to) | hull
+      chamber.1.filling            | air
+      chamber.2.filling            | foam
+      chamber.\\d+.seal            | proven
+      chamber.\\d+.test.minutes    | 20
+      chamber.\\d+.test.litresIn   | 0
+      place.[123].any              | yes
+      place.1.name                 | one
+      place.2.name                 | two
+      place.3.name                 | three
+      place.1.lies                 | across
+      place.2.lies                 | port
+      place.3.lies                 | area
+      place.\\d+.x                 | 1.8 m
+      place.\\d+.x.from            | 1.5 m
+      place.\\d+.x.to              | 2 m
+      place.3.z                    | 0.05 m
+      place.\\d+.z                 | 0.25 m
+      place.\\d+.halfWidth         | 0.3 m
+      place.\\d+.y.in              | 0.3 m
+      place.\\d+.y.out             | 0.4 m
+      kit.1.any                    | yes
+      kit.\\d+.name                | thing
+      kit.\\d+.mass                | 5 kg
+      kit.\\d+.x                   | 1.8 m
+      kit.\\d+.y                   | 0 m
+      kit.\\d+.z                   | 0.1 m
+      kit.\\d+.in                  | none
+      person.1.any                 | yes
+      person.\\d+.name             | person
+      person.\\d+.mass             | 80 kg
+      person.\\d+.place            | two
+      .*\\.\\d+\\.any              | no
+      waters.sheltered             | no
+      waters\\..*                  | sheltered
+      """;
+
+  private static final List<String> USUAL =
+      List.of("no", "1", "0.3", "0", "2", "10", "100", "sheltered", "today", "some");
+
+  private final Map<Pattern, String> answers = new LinkedHashMap<>();
+
+  SheetTemplate(Map<String, String> first) {
+    first.forEach((key, typed) -> answers.put(Pattern.compile(key), typed));
+    LINES
+        .lines()
+        .map(line -> line.split("\\|(?=[^|]*$)"))
+        .forEach(cells -> answers.put(Pattern.compile(cells[0].strip()), cells[1].strip()));
+    section("hull.station.1", 0.05, 0.5);
+    section("hull.station.2", 0, 0.6);
+    section("hull.station.3", 0.2, 0.05);
+  }
+
+  /** A plain section: a flat bottom so far up, and a side to a rail somewhat farther out. */
+  private void section(String station, double bottom, double half) {
+    for (int point = 1; point <= 12; point++) {
+      String key = station + ".point." + point;
+      answers.put(Pattern.compile(key + ".y"), half + (point - 2) * 0.01 + " m");
+      answers.put(Pattern.compile(key + ".z"), bottom + (point - 1) * 0.03 + " m");
+    }
+  }
+
+  /** What may be tried, the likeliest first. */
+  List<String> tried(Question question) {
+    Stream<String> named =
+        answers.entrySet().stream()
+            .filter(a -> a.getKey().matcher(question.key()).matches())
+            .limit(1)
+            .map(Map.Entry::getValue);
+    List<String> tried = new ArrayList<>(named.toList());
+    question.skipped().ifPresent(taken -> tried.add(""));
+    tried.addAll(question.choices());
+    tried.addAll(USUAL);
+    return tried;
+  }
+}

@@ -1,0 +1,125 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.measure.UnitSystem;
+import thwartwise.sheet.MeasuringSheet;
+import thwartwise.sheet.MeasuringSheet.SheetCell;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Step;
+
+/** The sheet for the pencil against walks of boats it has never seen. */
+class SheetInWalkOrderTest {
+  /** What steers the walk and is not measured. */
+  private static final Pattern STEERING =
+      Pattern.compile(
+          "way|units|finish|hull\\.(weighed|centre|stations|points|alike)|.*\\.any|.*#.*"
+              + "|hull\\.outOfLine\\..*|waters\\.sheltered");
+
+  /** On the sheet of a boat whose sides differ, not on the blank one. */
+  private static final Pattern OTHER_SIDE = Pattern.compile(".*\\.(starboard|twin)\\..*");
+
+  private static MeasuringSheet blank() {
+    return MeasuringSheet.blank(Sheet.walk(), UnitSystem.METRIC, 3);
+  }
+
+  private static void inOrder(MeasuringSheet sheet, List<String> asked) {
+    List<String> cells = sheet.cells().stream().map(SheetCell::question).toList();
+    List<Integer> places = new ArrayList<>();
+    for (String key : asked) {
+      assertThat(cells).as("has room for " + key).contains(key);
+      places.add(cells.indexOf(key));
+    }
+    assertThat(places).isSorted().doesNotHaveDuplicates();
+  }
+
+  private static List<String> measured(List<Answer> answers) {
+    return answers.stream()
+        .map(Answer::question)
+        .filter(key -> !STEERING.matcher(key).matches())
+        .toList();
+  }
+
+  @Test
+  void the_blank_sheet_has_room_for_every_answer_in_the_order_of_the_walk() {
+    for (Sheet noted : List.of(Sheet.small(), Sheet.full(true), Sheet.full(false))) {
+      List<String> asked =
+          measured(noted.toTheEnd()).stream()
+              .filter(key -> !OTHER_SIDE.matcher(key).matches())
+              .toList();
+      assertThat(asked).hasSizeGreaterThan(20);
+      inOrder(blank(), asked);
+    }
+  }
+
+  @Test
+  void so_has_the_sheet_of_a_known_boat_both_of_its_sides_too() {
+    List<Answer> answers = Sheet.full(true).toTheEnd();
+    Boat boat = Sheet.boat(answers);
+    inOrder(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY), measured(answers));
+  }
+
+  /** Read forward only, cell after cell, and typed: it is the same boat. */
+  @Test
+  void a_walk_from_the_filled_sheet_makes_the_boat_of_the_sheet() {
+    Boat boat = Sheet.full(true).boat();
+    MeasuringSheet sheet = MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY);
+    Map<String, String> written = new HashMap<>();
+    sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
+    List<Answer> answers = List.of();
+    while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
+      String key = ask.question().key();
+      answers =
+          Sheet.answer(answers, written.getOrDefault(key, Sheet.full(true).at(ask.question())));
+    }
+    Boat typed = Sheet.boat(answers);
+    assertThat(typed.chambers()).isEqualTo(boat.chambers());
+    assertThat(typed.openings()).isEqualTo(boat.openings());
+    assertThat(typed.places()).isEqualTo(boat.places());
+    assertThat(typed.hull().stations()).isEqualTo(boat.hull().stations());
+    assertThat(typed.kitMass()).isCloseTo(boat.kitMass(), within(1e-9));
+    assertThat(typed.aboard()).isEqualTo(boat.aboard());
+  }
+
+  @Test
+  void a_leak_test_that_has_grown_old_is_a_blank() {
+    Boat boat = Sheet.full(true).boat();
+    LocalDate later = Sheet.TODAY.plusYears(2);
+    MeasuringSheet sheet = MeasuringSheet.of(Sheet.walk(), boat, later);
+    assertThat(sheet.cells())
+        .contains(
+            new SheetCell("chamber.1.name", "fore locker"),
+            new SheetCell("chamber.1.seal", ""),
+            new SheetCell("chamber.1.test.date", ""),
+            new SheetCell("chamber.2.seal", "claimed"));
+    assertThat(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY).cells())
+        .contains(new SheetCell("chamber.1.test.date", "2026-05-02"));
+  }
+
+  @Test
+  void a_boat_measured_in_feet_is_printed_in_feet() {
+    Boat boat = Sheet.full(false).boat();
+    assertThat(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY).cells())
+        .contains(
+            new SheetCell("hull.length", "12\u00a0ft"),
+            new SheetCell("hull.station.2.point.3.y", "2\u00a0ft\u00a03\u00a01/2\u00a0in"));
+  }
+
+  @Test
+  void the_blank_sheet_in_plain_text() {
+    assertThat(blank().toString())
+        .startsWith("Measuring sheet")
+        .contains(
+            "The boat and its hull", "Name of the boat", "fresh / salt", "chine, half-breadth");
+    assertThat(blank().cells()).allMatch(cell -> cell.written().isEmpty());
+  }
+}
