@@ -1,7 +1,7 @@
 package thwartwise.picture;
 
 import java.util.List;
-import thwartwise.page.Illustration;
+import thwartwise.page.Block.Illustration;
 import thwartwise.picture.Canvas.Anchor;
 
 /** What is measured where, drawn for whoever holds the tape; the boat is nobody's. */

@@ -88,7 +88,10 @@ public final class MeasuringSheet {
                 "hull.density", "900"));
     SheetTemplate scales =
         new SheetTemplate(
-            Map.of("hull.points", Integer.toString(points), "hull.weighed", "scales"));
+            Map.of(
+                "hull.points", Integer.toString(points),
+                "hull.weighed", "scales",
+                "hull.station.3.upright", "yes"));
     return new MeasuringSheet(
         SheetSections.of(
             List.of(
@@ -154,7 +157,7 @@ public final class MeasuringSheet {
 
   private static String html(Page page, Paper paper, String more) {
     return HtmlDocument.of(
-        page, TITLE, "sheet", more + "@page { size: " + paper.size + "; margin: 12mm; }\n");
+        page, TITLE, "sheet", more + "@page { size: " + paper.size + "; margin: 11mm; }\n");
   }
 
   public byte[] pdf(Paper paper, OffsetDateTime written) {

@@ -2,10 +2,12 @@ package thwartwise.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -37,9 +39,34 @@ final class SheetSections {
 
   private SheetSections() {}
 
-  /** A section in the making. */
+  /** One field was asked right after the other of the same thing. */
+  private record Neighbours(String earlier, String later) {}
+
+  /** A section in the making: its fields as they turn up, and which of them follow each other. */
   private record Open(
-      String kind, Map<String, SheetField> fields, List<Map<String, String>> things) {}
+      String kind,
+      Map<String, SheetField> fields,
+      Set<Neighbours> neighbours,
+      List<Map<String, String>> things) {
+
+    /** What any thing was asked earlier stands earlier; two that never meet, as they turned up. */
+    List<SheetField> ordered() {
+      List<SheetField> left = new ArrayList<>(fields.values());
+      List<SheetField> ordered = new ArrayList<>();
+      while (!left.isEmpty()) {
+        SheetField next =
+            left.stream().filter(f -> isFree(f, left)).findFirst().orElseGet(() -> left.get(0));
+        left.remove(next);
+        ordered.add(next);
+      }
+      return ordered;
+    }
+
+    private boolean isFree(SheetField field, List<SheetField> left) {
+      return left.stream()
+          .noneMatch(other -> neighbours.contains(new Neighbours(other.key(), field.key())));
+    }
+  }
 
   /**
    * @param runs whose fields are put together: what one run does not come to, another one does
@@ -48,13 +75,14 @@ final class SheetSections {
     SheetSections all = new SheetSections();
     runs.forEach(all::add);
     return all.sections.stream()
-        .map(s -> new SheetSection(s.kind(), List.copyOf(s.fields().values()), s.things()))
+        .map(s -> new SheetSection(s.kind(), s.ordered(), s.things()))
         .toList();
   }
 
   private void add(List<Asked> run) {
     Optional<Open> section = Optional.empty();
-    Optional<String> before = Optional.empty();
+    String before = "";
+    String ofThing = "nothing yet";
     for (Asked asked : run) {
       String key = asked.question().key();
       if (NOT_MEASURED.matcher(key).matches()) {
@@ -66,14 +94,17 @@ final class SheetSections {
       Optional<Open> last = section;
       if (last.isEmpty() || !last.get().kind().equals(kind)) {
         section = Optional.of(section(kind, last));
-        before = Optional.empty();
+        ofThing = "nothing yet";
       }
       Open open = section.get();
       String field = thing ? numbered.group(3) : key;
-      if (!open.fields().containsKey(field)) {
-        insert(open, before, field(field, asked.question(), thing));
+      open.fields().computeIfAbsent(field, f -> field(f, asked.question(), thing));
+      String one = thing ? kind + "." + numbered.group(2) : kind;
+      if (one.equals(ofThing)) {
+        open.neighbours().add(new Neighbours(before, field));
       }
-      before = Optional.of(field);
+      before = field;
+      ofThing = one;
       int number = thing ? Integer.parseInt(numbered.group(2)) : 1;
       while (open.things().size() < number) {
         open.things().add(new HashMap<>());
@@ -94,24 +125,9 @@ final class SheetSections {
     if (found.isPresent()) {
       return found.get();
     }
-    Open made = new Open(kind, new LinkedHashMap<>(), new ArrayList<>());
+    Open made = new Open(kind, new LinkedHashMap<>(), new HashSet<>(), new ArrayList<>());
     sections.add(from, made);
     return made;
-  }
-
-  private static void insert(Open open, Optional<String> before, SheetField field) {
-    Map<String, SheetField> rest = new LinkedHashMap<>(open.fields());
-    open.fields().clear();
-    if (before.isEmpty()) {
-      open.fields().put(field.key(), field);
-    }
-    rest.forEach(
-        (key, known) -> {
-          open.fields().put(key, known);
-          if (before.equals(Optional.of(key))) {
-            open.fields().put(field.key(), field);
-          }
-        });
   }
 
   private static SheetField field(String key, Question question, boolean thing) {

@@ -34,6 +34,7 @@ final class SheetTemplate {
       hull.station.2.upright       | yes
       hull.station.2.x             | 1.8 m
       hull.station.3.upright       | no
+      hull.station.3.x             | 3.6 m
       hull.station.3.point.\\d+.x  | 3.6 m
       hull.weighed                 | total
       hull.mass                    | 70 kg

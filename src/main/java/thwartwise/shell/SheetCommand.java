@@ -99,8 +99,8 @@ final class SheetCommand implements ShellCommand {
   }
 
   private Paper paper(CommandInput given) {
-    String typed = given.text(PAPER).orElse("a4").toLowerCase(Locale.ROOT);
-    return switch (typed) {
+    String typed = given.text(PAPER).orElse("A4");
+    return switch (typed.toLowerCase(Locale.ROOT)) {
       case "a4" -> Paper.A4;
       case "letter" -> Paper.LETTER;
       default ->

@@ -9,7 +9,7 @@ final class Introduction {
       Print "sheet" first and fill it in at the boat: tape, long line, spirit level,
       scales, litre jug. What was not measured or tested counts for nothing; "about
       20" is a guess. Every answer is kept: stop whenever you like. These always work:
-      back, list, change 12, why, show, skip, stop. help start: the trial on the bank.""";
+      back, list, change 12, why, show, skip, stop; help start tells of a trial.""";
 
   /** What is behind "help start". */
   static final String REST =
