@@ -145,6 +145,7 @@ class ArchitectureTest {
                   "crew",
                   "checks",
                   "loadcase",
+                  "rules",
                   "boat",
                   "hull",
                   "measure")),

@@ -163,7 +163,7 @@ public final class Inspection implements InspectedBoat {
         applied.figures(recommendation().withheld() ? List.of() : limit.get().people()),
         Assumptions.of(model, rules),
         applied.ruleSet(),
-        ValidWaters.words(rules, model.boat().waters(), new UnitFormat(model.boat().units())),
+        ValidWaters.of(rules, model.boat().waters(), new UnitFormat(model.boat().units())),
         Advice.NONE);
   }
 

@@ -10,6 +10,7 @@ import thwartwise.checks.Finding;
 import thwartwise.crew.Recommendation;
 import thwartwise.geometry.Vector3;
 import thwartwise.rules.CapacityFigure;
+import thwartwise.rules.WaterStatement;
 
 /**
  * What one inspection found.
@@ -19,8 +20,8 @@ import thwartwise.rules.CapacityFigure;
  * @param capacityFigures published formulas beside our own answer
  * @param assumptions what was taken for granted because nobody measured it
  * @param ruleSet name and edition of the limits used
- * @param waters in which waters the figures hold and in which not, in words; empty in records made
- *     before it was asked
+ * @param waters in which waters the figures hold and in which not; empty in records made before it
+ *     was asked
  * @param advice what could be done about it; records of older programs have none
  */
 public record Report(
@@ -33,7 +34,7 @@ public record Report(
     List<CapacityFigure> capacityFigures,
     List<String> assumptions,
     String ruleSet,
-    List<String> waters,
+    List<WaterStatement> waters,
     Advice advice) {
 
   public Report {

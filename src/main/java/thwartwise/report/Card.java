@@ -6,6 +6,7 @@ import thwartwise.inspection.Report;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
+import thwartwise.rules.WaterStatement;
 
 /**
  * Half a page for the lid of the locker: what whoever steps in must know, and until when it holds.
@@ -51,10 +52,10 @@ final class Card {
         : SwampedWords.of(report.atLimit().swamped(), report.recommendation().heldOnTo());
   }
 
-  private static void waters(Page page, List<String> waters) {
+  private static void waters(Page page, List<WaterStatement> waters) {
     if (!waters.isEmpty()) {
       page.gap();
-      waters.forEach(page::paragraph);
+      waters.forEach(w -> page.paragraph(w.sentence()));
     }
   }
 

@@ -59,7 +59,7 @@ final class GlanceSheet {
     page.paragraph(dryAndFilled());
     page.paragraph(VerdictSection.nextPerson(crew, units));
     first(page);
-    report.waters().forEach(page::paragraph);
+    report.waters().forEach(w -> page.paragraph(w.sentence()));
     page.paragraph(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD);
   }
 

@@ -7,6 +7,7 @@ import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.WaterStatement.Kind;
 
 /** For which waters the figures hold and for which not, in words a person on the bank can check. */
 public final class ValidWaters {
@@ -17,16 +18,22 @@ public final class ValidWaters {
    *
    * @param rules as the waters tightened them
    */
-  public static List<String> words(RuleSet rules, Waters waters, UnitFormat units) {
-    List<String> words = new ArrayList<>();
-    words.add("Holds for: " + String.join("; ", holds(rules, waters, units)));
-    words.add("Not for: " + String.join("; ", not(rules, units)));
+  public static List<WaterStatement> of(RuleSet rules, Waters waters, UnitFormat units) {
+    List<WaterStatement> all = new ArrayList<>();
+    all.add(said(Kind.HOLDS_FOR, holds(rules, waters, units)));
+    all.add(said(Kind.NOT_FOR, not(rules, units)));
     if (WaterAdjustedLimits.isCold(rules, waters)) {
-      words.add(
-          "The water is cold: nobody goes alone, help is within sight, and everybody is dressed for"
-              + " being in it");
+      all.add(
+          new WaterStatement(
+              Kind.FURTHER,
+              "The water is cold: nobody goes alone, help is within sight, and everybody is dressed for"
+                  + " being in it"));
     }
-    return words;
+    return all;
+  }
+
+  private static WaterStatement said(Kind kind, List<String> phrases) {
+    return new WaterStatement(kind, String.join("; ", phrases));
   }
 
   private static List<String> holds(RuleSet rules, Waters waters, UnitFormat units) {

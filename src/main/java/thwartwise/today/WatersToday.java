@@ -6,12 +6,11 @@ import thwartwise.boat.Waters;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.WaterStatement;
 import thwartwise.today.TodayVerdict.Point;
 
 /** What concerns the waters as they are today, beside those the figures hold for. */
 final class WatersToday {
-  private static final String HOLDS = "Holds for: ";
-
   private WatersToday() {}
 
   static List<Point> points(Report report, Waters waters, UnitFormat units) {
@@ -21,8 +20,8 @@ final class WatersToday {
   private static Point asTold(Report report) {
     String water =
         report.waters().stream()
-            .filter(words -> words.startsWith(HOLDS))
-            .map(words -> words.substring(HOLDS.length()))
+            .filter(w -> w.kind() == WaterStatement.Kind.HOLDS_FOR)
+            .map(WaterStatement::words)
             .findFirst()
             .orElse("sheltered, without waves");
     return new Point(

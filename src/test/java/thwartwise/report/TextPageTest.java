@@ -34,6 +34,7 @@ import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
+import thwartwise.rules.WaterStatement;
 
 class TextPageTest {
   private final Boat boat = BoatFile.parse(resource("files/soup-ladle.json"), "soup.json");
@@ -118,7 +119,9 @@ class TextPageTest {
             plain.capacityFigures(),
             plain.assumptions(),
             plain.ruleSet(),
-            List.of("Holds for: ripples", "Not for: waves"),
+            List.of(
+                new WaterStatement(WaterStatement.Kind.HOLDS_FOR, "ripples"),
+                new WaterStatement(WaterStatement.Kind.NOT_FOR, "waves")),
             thwartwise.advice.Advice.NONE);
     assertThat(page(there))
         .contains("Holds for: ripples.\nNot for: waves.\n")

@@ -13,10 +13,13 @@ class ValidWatersTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
   private static List<String> words(SomeWaters waters) {
-    return ValidWaters.words(
-        WaterAdjustedLimits.tightened(RULES, waters.waters(), UnitFormat.METRIC),
-        waters.waters(),
-        UnitFormat.METRIC);
+    return ValidWaters.of(
+            WaterAdjustedLimits.tightened(RULES, waters.waters(), UnitFormat.METRIC),
+            waters.waters(),
+            UnitFormat.METRIC)
+        .stream()
+        .map(WaterStatement::sentence)
+        .toList();
   }
 
   // 0.10 m is 3.94 in, 1.5 m/s 3.36 mph, 500 m 546.8 yards, paced to fifty: each down; 15 degrees
@@ -25,8 +28,9 @@ class ValidWatersTest {
   void in_feet_they_are_told_to_the_cautious_side() {
     SomeWaters waters = SomeWaters.sheltered();
     assertThat(
-            ValidWaters.words(RULES, waters.waters(), new UnitFormat(UnitSystem.FEET_INCHES_POUNDS))
+            ValidWaters.of(RULES, waters.waters(), new UnitFormat(UnitSystem.FEET_INCHES_POUNDS))
                 .get(0)
+                .sentence()
                 .replace('\u00a0', ' '))
         .isEqualTo(
             "Holds for: waves up to 3 in (a hand's breadth), not breaking; wind up to force 4"

@@ -1,13 +1,11 @@
 package thwartwise.files.report;
 
-import java.util.List;
 import thwartwise.checks.Finding;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.json.Format;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
-import thwartwise.json.ValueReader;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
 import tools.jackson.databind.JsonNode;
@@ -39,7 +37,7 @@ public final class ReportFields {
             .toList(),
         fields.value("assumptions", ReportValues.REMEDY).texts(),
         ReportValues.text(fields, "ruleSet"),
-        fields.optional("waters").map(ValueReader::texts).orElse(List.of()),
+        OldWaters.read(fields),
         AdviceFields.read(fields));
   }
 

@@ -10,6 +10,7 @@ import thwartwise.json.Format;
 import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.LoadCaseWords;
+import thwartwise.rules.WaterStatement;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -38,7 +39,11 @@ public final class ReportTree {
     node.set("findings", list(report.findings(), f -> finding(f, words)));
     node.set("recommendation", RecommendationTree.of(report.recommendation(), words));
     node.set("capacityFigures", list(report.capacityFigures(), CapacityTree::of));
-    node.set("waters", JsonText.texts(report.waters()));
+    node.set(
+        "waters", JsonText.texts(report.waters().stream().map(WaterStatement::sentence).toList()));
+    if (!report.waters().isEmpty()) {
+      node.set("watersAre", list(report.waters(), RecordCodec::write));
+    }
     node.set("advice", AdviceTree.of(report.advice(), words));
     node.set("assumptions", JsonText.texts(report.assumptions()));
     return node;

@@ -30,6 +30,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
+import thwartwise.rules.WaterStatement;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -140,6 +141,10 @@ class KeptNotesTest {
     assertThat(kept.path("format").stringValue()).isEqualTo("thwartwise/report/2");
     Report read = ReportFields.read(kept, Location.whole("record.json"));
     ObjectNode anew = ReportTree.of(read);
+    assertThat(read.waters())
+        .extracting(WaterStatement::kind)
+        .contains(WaterStatement.Kind.HOLDS_FOR, WaterStatement.Kind.NOT_FOR);
+    assertThat(anew.path("waters")).isEqualTo(kept.path("waters"));
     assertThat(notes(anew)).isNotEmpty().isEqualTo(notes(kept));
     for (String key : List.of("reasons", "nextPersonBreaks")) {
       assertThat(anew.at("/recommendation").path(key))

@@ -20,6 +20,7 @@ import thwartwise.record.SampleRecords;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.WaterStatement;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -272,7 +273,9 @@ class ReportJsonTest {
             report.capacityFigures(),
             report.assumptions(),
             report.ruleSet(),
-            List.of("Holds for: ripples", "Not for: waves"),
+            List.of(
+                new WaterStatement(WaterStatement.Kind.HOLDS_FOR, "ripples"),
+                new WaterStatement(WaterStatement.Kind.NOT_FOR, "waves")),
             thwartwise.advice.Advice.NONE);
     assertSame(there);
     String older = ReportJson.write(report).replace("\"waters\": []", "\"others\": []");
