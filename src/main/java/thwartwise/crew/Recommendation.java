@@ -73,7 +73,9 @@ public record Recommendation(
         List.of(),
         List.of(),
         true,
-        reasons);
+        reasons,
+        List.of(),
+        false);
   }
 
   /** Whether it was looked for what the boat carries, if only to be withheld. */
@@ -114,76 +116,6 @@ public record Recommendation(
         reasons,
         margins,
         heldOnTo);
-  }
-
-  /** One of a boat that is sat in when it is swamped. */
-  public Recommendation(
-      int people,
-      double crew,
-      double load,
-      double extra,
-      double adult,
-      int staysUpWith,
-      int holdsUpWhenSwamped,
-      int ifClaimedChambersProve,
-      Optional<LimitingFactor> governedBy,
-      List<Refusal> nextPersonBreaks,
-      List<List<String>> excludedSeatings,
-      List<CrewLimit> crewLimits,
-      boolean withheld,
-      List<Refusal> reasons,
-      List<QuestionMargin> margins) {
-    this(
-        people,
-        crew,
-        load,
-        extra,
-        adult,
-        staysUpWith,
-        holdsUpWhenSwamped,
-        ifClaimedChambersProve,
-        governedBy,
-        nextPersonBreaks,
-        excludedSeatings,
-        crewLimits,
-        withheld,
-        reasons,
-        margins,
-        false);
-  }
-
-  /** One that was kept before margins were. */
-  public Recommendation(
-      int people,
-      double crew,
-      double load,
-      double extra,
-      double adult,
-      int staysUpWith,
-      int holdsUpWhenSwamped,
-      int ifClaimedChambersProve,
-      Optional<LimitingFactor> governedBy,
-      List<Refusal> nextPersonBreaks,
-      List<List<String>> excludedSeatings,
-      List<CrewLimit> crewLimits,
-      boolean withheld,
-      List<Refusal> reasons) {
-    this(
-        people,
-        crew,
-        load,
-        extra,
-        adult,
-        staysUpWith,
-        holdsUpWhenSwamped,
-        ifClaimedChambersProve,
-        governedBy,
-        nextPersonBreaks,
-        excludedSeatings,
-        crewLimits,
-        withheld,
-        reasons,
-        List.of());
   }
 
   /**

@@ -165,7 +165,8 @@ public final class SampleRecords {
         List.of(new Refusal.Stated("Only the proven chamber counts.")),
         List.of(
             OldNames.margin("swamped, fore locker lost", 23.5, 20, true, Unit.KILOGRAM),
-            OldNames.margin("three fifths to one side", 0.125, 0.4, false, Unit.DEGREE)));
+            OldNames.margin("three fifths to one side", 0.125, 0.4, false, Unit.DEGREE)),
+        false);
   }
 
   /** One adult of 95 kg, or two people of 92. */
@@ -193,7 +194,8 @@ public final class SampleRecords {
             new CrewLimit(2, each, 0, List.of(), List.of(), List.of())),
         one.withheld(),
         one.reasons(),
-        one.margins());
+        one.margins(),
+        false);
   }
 
   public static Recommendation nothing(List<CrewLimit> lighter, String... reasons) {
@@ -211,7 +213,9 @@ public final class SampleRecords {
         List.of(),
         lighter,
         true,
-        Stream.of(reasons).<Refusal>map(Refusal.Stated::new).toList());
+        Stream.of(reasons).<Refusal>map(Refusal.Stated::new).toList(),
+        List.of(),
+        false);
   }
 
   public static StateFigures state(String loading, boolean floats) {

@@ -133,7 +133,9 @@ class CardTest {
             List.of(),
             List.of(new CrewLimit(1, 78.9, List.of())),
             false,
-            List.of());
+            List.of(),
+            List.of(),
+            false);
     assertThat(CardPage.text(SampleBoat.record(SampleRecords.report(light, List.of())), NUMBER))
         .contains("78 kg     (171 lb) people in all, dressed, with one person aboard\n")
         .contains("1 person  up to 78 kg; no adult of 95 kg\n")

@@ -327,7 +327,8 @@ class ComparePageTest {
         List.of(),
         false,
         List.of(),
-        List.of(OldNames.margin("freeboard at rest", freeboard, 0.2, true, Unit.METRE)));
+        List.of(OldNames.margin("freeboard at rest", freeboard, 0.2, true, Unit.METRE)),
+        false);
   }
 
   private static Report report(Recommendation crew, Outcome outcome, double freeboard) {

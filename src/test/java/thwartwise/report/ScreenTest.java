@@ -261,7 +261,8 @@ class ScreenTest {
             List.of(limit),
             false,
             List.of(),
-            List.of());
+            List.of(),
+            false);
     return bare(shown(SampleBoat.record(SampleRecords.report(one, List.of())), ROWS));
   }
 }

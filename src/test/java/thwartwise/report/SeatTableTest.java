@@ -116,6 +116,7 @@ class SeatTableTest {
         List.of(limit),
         false,
         List.of(),
-        List.of());
+        List.of(),
+        false);
   }
 }

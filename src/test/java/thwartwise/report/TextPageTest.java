@@ -302,7 +302,9 @@ class TextPageTest {
             List.of(
                 new CrewLimit(1, 95, List.of(List.of("midships thwart"), List.of("stern seat")))),
             false,
-            List.of());
+            List.of(),
+            List.of(),
+            false);
     assertThat(page(SampleRecords.report(crew, List.of())))
         .contains("3 adults  of 95 kg")
         .containsPattern("1 person 95 kg +no seating will do\n");
@@ -437,7 +439,9 @@ class TextPageTest {
         List.of(),
         lighter,
         withheld,
-        List.of());
+        List.of(),
+        List.of(),
+        false);
   }
 
   /** The same boat with every name somebody could have typed replaced. */
