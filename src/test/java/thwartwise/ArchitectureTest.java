@@ -165,7 +165,7 @@ class ArchitectureTest {
                   "measure")),
           Map.entry(
               "files.rules",
-              Set.of("measured", "json", "rules", "checklist", "geometry", "measure")),
+              Set.of("measured", "json", "rules", "checklist", "boat", "geometry", "measure")),
           Map.entry(
               "files.report",
               Set.of(

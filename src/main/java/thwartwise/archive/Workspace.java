@@ -164,6 +164,16 @@ public record Workspace(Path folder) {
     return files("rules").stream().sorted().toList();
   }
 
+  /** The checklists laid there to be asked beside those that ship, in order of file names. */
+  public List<Path> checklistFiles() {
+    return files("checklists").stream().sorted().toList();
+  }
+
+  /** Writes a boat over the file it was read from, wherever that lies. */
+  public static void rewrite(Path file, Boat boat) {
+    AtomicFile.write(file, BoatFile.write(boat));
+  }
+
   private List<Path> draftFiles() {
     return files("drafts");
   }

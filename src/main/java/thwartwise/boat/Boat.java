@@ -21,6 +21,7 @@ import thwartwise.measure.UnitSystem;
  * @param units those it was measured in, and in which its papers speak
  * @param trialSeen what was seen of it full of water, as it is measured here
  * @param electrics battery, motor, panel and wires
+ * @param pointAnswers what was found at the points of the checklists
  */
 public record Boat(
     String name,
@@ -42,7 +43,8 @@ public record Boat(
     Optional<Double> trailer,
     UnitSystem units,
     Optional<TrialSeen> trialSeen,
-    ElectricalSystem electrics) {
+    ElectricalSystem electrics,
+    List<PointAnswer> pointAnswers) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -53,6 +55,52 @@ public record Boat(
     cleats = List.copyOf(cleats);
     assumptions = List.copyOf(assumptions);
     kept = List.copyOf(kept);
+    pointAnswers = List.copyOf(pointAnswers);
+  }
+
+  /** A boat that nobody looked over. */
+  public Boat(
+      String name,
+      Water water,
+      HullMeasurements hull,
+      List<Opening> openings,
+      List<Chamber> chambers,
+      List<Place> places,
+      List<Kit> kit,
+      List<Person> aboard,
+      Propulsion propulsion,
+      List<Cleat> cleats,
+      Optional<Double> bailer,
+      Waters waters,
+      Optional<String> measuredBy,
+      List<String> assumptions,
+      List<ConfirmedMeasurement> kept,
+      Optional<WhenSwamped> whenSwamped,
+      Optional<Double> trailer,
+      UnitSystem units,
+      Optional<TrialSeen> trialSeen) {
+    this(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        assumptions,
+        kept,
+        whenSwamped,
+        trailer,
+        units,
+        trialSeen,
+        ElectricalSystem.NONE,
+        List.of());
   }
 
   /** A boat of which nothing that looks wrong was kept. */
@@ -91,7 +139,8 @@ public record Boat(
         Optional.empty(),
         UnitSystem.METRIC,
         Optional.empty(),
-        ElectricalSystem.NONE);
+        ElectricalSystem.NONE,
+        List.of());
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
@@ -219,7 +268,8 @@ public record Boat(
         trailer,
         units,
         stillSeen(newHull, newOpenings, newChambers, newPlaces, newKit),
-        electrics);
+        electrics,
+        pointAnswers);
   }
 
   // Another boat than the one that was seen was not seen; what went badly holds all the same.
@@ -295,7 +345,8 @@ public record Boat(
         newTrailer,
         newUnits,
         trialSeen,
-        electrics);
+        electrics,
+        pointAnswers);
   }
 
   /** The same, with what was seen of it full of water as it is now, or with nothing seen. */
@@ -320,7 +371,34 @@ public record Boat(
         trailer,
         units,
         seen,
-        electrics);
+        electrics,
+        pointAnswers);
+  }
+
+  /** The same, with what was found when somebody looked it over. */
+  public Boat withPointAnswers(List<PointAnswer> answers) {
+    return new Boat(
+        name,
+        water,
+        hull,
+        openings,
+        chambers,
+        places,
+        kit,
+        aboard,
+        propulsion,
+        cleats,
+        bailer,
+        waters,
+        measuredBy,
+        assumptions,
+        kept,
+        whenSwamped,
+        trailer,
+        units,
+        trialSeen,
+        electrics,
+        answers);
   }
 
   /** The same, with what is electric aboard. */
@@ -345,7 +423,8 @@ public record Boat(
         trailer,
         units,
         trialSeen,
-        system);
+        system,
+        pointAnswers);
   }
 
   public double kitMass() {

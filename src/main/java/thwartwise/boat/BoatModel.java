@@ -62,7 +62,7 @@ public final class BoatModel {
    * @throws UnusableBoat when something lies outside the hull or two chambers overlap
    */
   public static BoatModel of(Boat boat, LocalDate today) {
-    return of(boat, HullForm.of(boat.hull()), today);
+    return of(BoatAsFound.of(boat), HullForm.of(boat.hull()), today);
   }
 
   /**

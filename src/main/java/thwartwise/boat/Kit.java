@@ -71,6 +71,11 @@ public record Kit(
         .anyMatch(ROWING::contains);
   }
 
+  /** Whether it is a solar panel by its name. */
+  public boolean isSolarPanel() {
+    return isCalled(List.of("solar"));
+  }
+
   private boolean isCalled(List<String> words) {
     String mine = name.toLowerCase(Locale.ROOT);
     return words.stream().anyMatch(mine::contains);
@@ -79,6 +84,11 @@ public record Kit(
   /** The same thing stowed loose from any chamber, its middle here. */
   public Kit movedTo(Vector3 place) {
     return new Kit(name, mass, place, volume, fastened, Optional.empty());
+  }
+
+  /** The same thing with nothing that holds it. */
+  Kit loose() {
+    return new Kit(name, mass, at, volume, false, in);
   }
 
   /** The space it takes up, as far as that is known. */

@@ -49,6 +49,8 @@ public enum CheckId {
   LITRES_POURED,
   /** Whether what was measured looks like a boat; the thing is what was measured. */
   PLAUSIBILITY,
+  /** A point of a checklist that is not as it should be; the thing is what must be so. */
+  LOOKED_AT,
   /** A question of a record that this program does not ask any more; the thing is its old name. */
   NO_LONGER_ASKED;
 

@@ -33,6 +33,11 @@ public record Finding(
     return outcome == Outcome.FALLS_SHORT && margin.room() == Double.NEGATIVE_INFINITY;
   }
 
+  /** The same with another say in who may go. */
+  public Finding as(Role other) {
+    return new Finding(question, other, outcome, margin, source, loadCase, note);
+  }
+
   public OptionalDouble value() {
     return margin.value();
   }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
+import thwartwise.boat.PointAnswer;
 import thwartwise.boat.TrialSeen;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
@@ -99,7 +100,14 @@ public final class AppliedRules {
                     book.notCovered(model).stream(),
                     ExcludedUse.reasons(model, book.own()).stream())
                 .map(Refusal.Stated::new),
-            failedTrial().stream())
+            Stream.concat(failedTrial().stream(), lookedAt().stream()))
+        .toList();
+  }
+
+  private List<Refusal> lookedAt() {
+    return model.boat().pointAnswers().stream()
+        .filter(PointAnswer::holdsTheLaunch)
+        .<Refusal>map(a -> new Refusal.LookedAt(a.date().toString(), a.by(), a.mustOfThing()))
         .toList();
   }
 

@@ -75,6 +75,9 @@ public sealed interface Refusal {
   record FailedTrial(String date, String by, int people, boolean level, boolean headsClear)
       implements Refusal {}
 
+  /** A point of a checklist that holds the launch until it is as it should be. */
+  record LookedAt(String date, String by, String must) implements Refusal {}
+
   /** In words: what a rule set says of its use, and what an older record has. */
   record Stated(String words) implements Refusal {}
 }

@@ -323,7 +323,9 @@ public final class Inspection implements InspectedBoat {
     all.addAll(applied.findings());
     all.addAll(atLimit.get());
     LoadedBoat crewed = loaded.people().isEmpty() ? limit.get() : loaded;
-    all.addAll(of(asked(crewed), checks(Role.INFORMATION)));
+    of(asked(crewed), checks(Role.INFORMATION))
+        .forEach(f -> all.add(LookedAtFindings.counted(f, model.boat())));
+    all.addAll(LookedAtFindings.of(model.boat()));
     all.addAll(MeasuredLitres.findings(model));
     applied.plausibility().forEach(p -> all.add(p.finding()));
     return all;

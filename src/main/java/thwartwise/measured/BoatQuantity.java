@@ -12,6 +12,7 @@ import thwartwise.measure.PlainNumber;
  * insists. All bounds are judgement.
  */
 public enum BoatQuantity {
+  AGAIN_AFTER_DAYS("how many days a look at a point stands", "days", 1, 3650, Usual.NONE),
   HULL_MASS(
       "a bare hull",
       "kg",

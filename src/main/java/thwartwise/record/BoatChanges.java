@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
@@ -14,6 +16,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
+import thwartwise.boat.PointAnswer;
 import thwartwise.boat.TrialSeen;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.inspection.Report;
@@ -42,7 +45,16 @@ final class BoatChanges {
     changes.stated(before.boat(), after.boat());
     changes.worked(before, after);
     changes.differs(seen(before), seen(after), "what was seen of it full of water");
+    changes.differs(bad(before), bad(after), "what was found not as it should be");
     return List.copyOf(changes.found);
+  }
+
+  /** What was found good, or not looked at, moves nothing. */
+  private static Set<List<String>> bad(InspectionRecord record) {
+    return record.boat().pointAnswers().stream()
+        .filter(PointAnswer::isBad)
+        .map(a -> List.of(a.point(), a.thing()))
+        .collect(Collectors.toSet());
   }
 
   /** What counted on the day of the record, or went badly. */

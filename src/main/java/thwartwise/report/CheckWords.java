@@ -60,7 +60,7 @@ public final class CheckWords {
       case RAIN_AT_THE_MOORING -> "rain at the mooring";
       case DRAIN_OPEN -> thing(subject) + " without its " + subject.things().get(1);
       case TURNING_BACK -> "swamped and turned over";
-      case LITRES_POURED, PLAUSIBILITY, NO_LONGER_ASKED -> thing(subject);
+      case LITRES_POURED, PLAUSIBILITY, LOOKED_AT, NO_LONGER_ASKED -> thing(subject);
     };
   }
 

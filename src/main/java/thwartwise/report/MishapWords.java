@@ -102,6 +102,9 @@ final class MishapWords {
   }
 
   private static String told(Finding finding, UnitFormat units) {
+    if (finding.question().check() == CheckId.LOOKED_AT) {
+      return "Not as it should be: " + LookedAtSection.must(finding);
+    }
     if (finding.outcome() == Outcome.NOT_ASSESSED) {
       return CheckWords.of(finding.question()) + ": not worked out, so it counts against the boat";
     }

@@ -29,7 +29,7 @@ final class PageSheets {
     PicturesSheet.write(page, pictures, ReaderUnits.of(inspection.boat()));
     changes(page, inspection);
     checks(page, inspection, sources);
-    checklists(page, inspection.boat());
+    checklists(page, inspection);
     basis(page, inspection, sources);
   }
 
@@ -103,10 +103,12 @@ final class PageSheets {
   }
 
   /** What no arithmetic sees: to be looked at by hand and eye, and ticked with a pen. */
-  private static void checklists(Page page, Boat boat) {
+  private static void checklists(Page page, InspectionRecord inspection) {
+    Boat boat = inspection.boat();
     page.sheet("To look at by hand and eye");
-    page.paragraph("Nothing here was looked at for this inspection", "An empty box is a no");
-    for (Checklist list : ChecklistFile.shipped()) {
+    LookedAtSection.write(page, inspection);
+    page.paragraph("Nothing below was looked at for this inspection", "An empty box is a no");
+    for (Checklist list : ChecklistFile.onPaper()) {
       Page points = new Page();
       for (ChecklistPoint point : list.askedOf(boat)) {
         points.ticked(point.of(boat), point.why());

@@ -43,6 +43,13 @@ public final class RefusalWords {
     if (refusal instanceof Refusal.FailedTrial trial) {
       return failed(trial);
     }
+    if (refusal instanceof Refusal.LookedAt looked) {
+      return looked.by()
+          + " looked on "
+          + looked.date()
+          + " and found this not as it should be, so nothing is recommended: "
+          + looked.must();
+    }
     return refusal instanceof Refusal.Stated stated ? stated.words() : numbers(refusal);
   }
 

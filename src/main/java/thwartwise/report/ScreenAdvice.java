@@ -15,6 +15,9 @@ import thwartwise.report.Screen.ScreenLines;
 final class ScreenAdvice {
   private static final String LABEL = "First:";
 
+  /** More is for the page. */
+  private static final int MOST = 3;
+
   private ScreenAdvice() {}
 
   static void write(
@@ -22,11 +25,14 @@ final class ScreenAdvice {
     List<AdvicePiece> pieces =
         AdviceSection.first(inspection.report().advice()).stream().limit(detail.pieces()).toList();
     List<String> all = new ArrayList<>();
+    List<String> toPutRight = LookedAtSection.first(inspection);
+    toPutRight.stream().limit(MOST).forEach(words -> all.add(Sentence.of(words)));
     if (KneeDeepTrial.isAskedOf(inspection)) {
       all.add(Sentence.of(KneeDeepTrial.named()));
     }
     pieces.forEach(piece -> all.add(words(piece, detail, units)));
-    for (int i = 0; i < all.size(); i++) {
+    int told = toPutRight.isEmpty() ? all.size() : Math.min(all.size(), MOST);
+    for (int i = 0; i < told; i++) {
       lines.add(i == 0 ? LABEL : "", (i + 1) + ". ", all.get(i));
     }
   }

@@ -47,6 +47,7 @@ final class Commands {
     all.add(walk);
     all.add(new SheetCommand(inspector));
     all.add(new RefitCommand(walk));
+    all.add(new LookCommand(inspector));
     all.add(new InspectCommand(inspector));
     all.add(new SeatsCommand(inspector));
     all.add(new SupposeCommand(inspector));

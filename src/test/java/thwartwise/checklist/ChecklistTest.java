@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
-import thwartwise.checklist.ChecklistPoint.Concern;
 import thwartwise.record.SampleBoats;
 
 /**

@@ -47,7 +47,8 @@ public final class BoatCodec {
     "measuredBy",
     "assumed",
     "kept",
-    TrialSeenCodec.KEY
+    TrialSeenCodec.KEY,
+    PointAnswerCodec.KEY
   };
   private static final WordChoice<Water> WATERS = WordChoice.of(Water::word, Water.values());
   private static final String NAME = "Write the name of the boat.";
@@ -120,11 +121,16 @@ public final class BoatCodec {
             .orElse(ElectricalSystem.NONE);
     Boat known =
         fields.into(measured.keeping(kept).withElectrics(electrics), BoatProperties.OF_BOAT);
-    Boat boat =
+    Boat tried =
         fields
             .optionalObject(TrialSeenCodec.KEY, TrialSeenCodec.KEYS)
             .map(trial -> TrialSeenCodec.read(trial, known))
             .orElse(known);
+    Boat boat =
+        tried.withPointAnswers(
+            fields.optionalItems(PointAnswerCodec.KEY, "point", PointAnswerCodec.KEYS).stream()
+                .map(PointAnswerCodec::read)
+                .toList());
     CountRules.check(spot, boat);
     NameRules.check(spot, boat);
     return boat;
@@ -192,6 +198,9 @@ public final class BoatCodec {
     }
     boat.trialSeen()
         .ifPresent(seen -> node.set(TrialSeenCodec.KEY, TrialSeenCodec.write(seen, boat)));
+    if (!boat.pointAnswers().isEmpty()) {
+      list(node, PointAnswerCodec.KEY, boat.pointAnswers(), PointAnswerCodec::write);
+    }
     return node;
   }
 

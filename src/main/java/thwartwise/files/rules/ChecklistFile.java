@@ -1,19 +1,42 @@
 package thwartwise.files.rules;
 
+import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import thwartwise.boat.BoatFact;
+import thwartwise.boat.PointGravity;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.ChecklistPoint;
-import thwartwise.checklist.ChecklistPoint.Concern;
+import thwartwise.checklist.ChecklistUse;
+import thwartwise.checklist.Concern;
 import thwartwise.json.Format;
+import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
+import thwartwise.measure.PrintableText;
+import thwartwise.measured.BoatQuantity;
 
 /** Reads checklists. */
 public final class ChecklistFile {
   static final List<String> SHIPPED =
-      List.of("before-each-launch", "trial-in-shallow-water", "hull-and-fastenings");
+      List.of(
+          "before-each-launch",
+          "trial-in-shallow-water",
+          "hull-and-fastenings",
+          "sealed-chambers",
+          "equipment-boxes",
+          "battery",
+          "electric-motor",
+          "solar-panel",
+          "lamps-and-wires",
+          "oars-and-paddles",
+          "cleats-anchor-and-lines",
+          "carrying-and-road",
+          "first-launch-and-bailing",
+          "people-and-dusk");
   private static final WordChoice<Concern> CONCERNS =
       WordChoice.of(Concern::word, Concern.values());
   private static final String NAME = "Write what the list is called.";
@@ -25,12 +48,47 @@ public final class ChecklistFile {
   private static final String LOOK = "Write what must be so.";
   private static final String WHY = "Write what goes wrong otherwise.";
   private static final String CONCERN = "Write which boats it is asked of.";
+  private static final WordChoice<ChecklistUse> USES =
+      WordChoice.of(ChecklistUse::word, ChecklistUse.values());
+  private static final WordChoice<PointGravity> GRAVITIES =
+      WordChoice.of(PointGravity::word, PointGravity.values());
+  private static final WordChoice<BoatFact> FACTS =
+      WordChoice.of(BoatFact::word, BoatFact.values());
+  private static final String USE = "Write what is done with the list, or leave it out.";
+  private static final String ID = "Write a short name of the point that stays the same.";
+  private static final String HOW = "Write how to look, or leave it out.";
+  private static final String GRAVE = "Write how grave it is when it is not so, or leave it out.";
+  private static final String SETS = "Write what is so of the boat then, or leave it out.";
+  private static final String AGAIN = "Write after how many days it is asked again.";
+  private static final String[] POINT_KEYS = {
+    "id", "look", "how", "why", "concerns", "grave", "sets", "againAfterDays"
+  };
 
   private ChecklistFile() {}
 
   /** The lists that come with the program. */
   public static List<Checklist> shipped() {
     return SHIPPED.stream().map(ChecklistFile::shipped).toList();
+  }
+
+  /** Those that are printed to be ticked. */
+  public static List<Checklist> onPaper() {
+    return shipped().stream().filter(list -> list.use().isPrinted()).toList();
+  }
+
+  /** The lists that come with the program, with those in these files in their place or added. */
+  public static List<Checklist> shippedAnd(List<Path> files) {
+    return Checklist.replaced(shipped(), files.stream().map(ChecklistFile::read).toList());
+  }
+
+  /**
+   * Reads a checklist from a file.
+   *
+   * @throws UnusableInput one line: where in it, what is wrong, what to do
+   */
+  public static Checklist read(Path file) {
+    String json = InputFile.text(file, Format.CHECKLIST.noun(), InputFile.BOAT_BYTES);
+    return parse(json, file.toString());
   }
 
   private static Checklist shipped(String name) {
@@ -53,18 +111,23 @@ public final class ChecklistFile {
             "format",
             "name",
             "when",
+            "use",
             "basis",
             "source",
             "points");
     List<ChecklistPoint> points =
-        fields.items("points", "point", POINTS, "look", "why", "concerns").stream()
+        fields.items("points", "point", POINTS, POINT_KEYS).stream()
             .map(ChecklistFile::point)
             .toList();
     if (points.isEmpty()) {
       throw spot.fault("\"points\" is an empty list. " + POINTS);
     }
     return new Checklist(
-        fields.text("name", NAME), fields.text("when", WHEN), source(fields), points);
+        fields.text("name", NAME),
+        fields.text("when", WHEN),
+        source(fields),
+        fields.optional("use").map(u -> u.oneOf(USES, USE)).orElse(ChecklistUse.BOTH),
+        unlike(points, spot));
   }
 
   private static String source(ObjectReader list) {
@@ -72,10 +135,40 @@ public final class ChecklistFile {
     return list.text("source", SOURCE) + " (" + basis + ")";
   }
 
+  private static List<ChecklistPoint> unlike(List<ChecklistPoint> points, Location spot) {
+    Set<String> seen = new HashSet<>();
+    for (ChecklistPoint point : points) {
+      if (!seen.add(point.id())) {
+        throw spot.fault(
+            "two points have the id %s. Give each its own.", PrintableText.quoted(point.id()));
+      }
+    }
+    return points;
+  }
+
   private static ChecklistPoint point(ObjectReader point) {
+    String look = point.text("look", LOOK);
+    Concern concerns = point.oneOf("concerns", CONCERNS, CONCERN);
     return new ChecklistPoint(
-        point.text("look", LOOK),
+        point.has("id") ? point.text("id", ID) : look,
+        look,
+        point.has("how") ? point.text("how", HOW) : "",
         point.text("why", WHY),
-        point.oneOf("concerns", CONCERNS, CONCERN));
+        concerns,
+        point.optional("grave").map(g -> g.oneOf(GRAVITIES, GRAVE)).orElse(PointGravity.ADVICE),
+        point.optional("sets").map(f -> suiting(f.oneOf(FACTS, SETS), concerns, point.spot())),
+        point.has("againAfterDays")
+            ? point.whole("againAfterDays", BoatQuantity.AGAIN_AFTER_DAYS, AGAIN)
+            : 0);
+  }
+
+  /** A fact about a thing that the point does not name would be lost in silence. */
+  private static BoatFact suiting(BoatFact fact, Concern concerns, Location spot) {
+    if (!concerns.names(fact.about())) {
+      throw spot.fault(
+          "\"sets\" is \"%s\", which cannot be said of %s. Let the point concern %s.",
+          fact.word(), concerns.word(), Concern.naming(fact.about()));
+    }
+    return fact;
   }
 }

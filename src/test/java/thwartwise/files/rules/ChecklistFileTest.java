@@ -2,16 +2,20 @@ package thwartwise.files.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.boat.BoatFact;
+import thwartwise.boat.PointGravity;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.ChecklistPoint;
-import thwartwise.checklist.ChecklistPoint.Concern;
+import thwartwise.checklist.Concern;
 import thwartwise.json.UnusableInput;
 
 class ChecklistFileTest {
@@ -41,7 +45,11 @@ class ChecklistFileTest {
       checklist/1 | boat/1 | this is a boat file, wanted a checklist file. Name another file.
       "why" | "wy" | point 1: the key "wy" is not known here; the nearest known one is "why". Correct it or take it out.
       "No frogs" | "" | point 1: "look" is empty. Write what must be so.
-      "any boat" | "any boats" | point 1: "concerns" is "any boats", wanted one of any boat, holes that something closes, hatches into chambers, air chambers, foam, kit, batteries and chargers, petrol, a motor, cleats; the nearest is "any boat". Write which boats it is asked of.
+      "any boat" | "any boats" | point 1: "concerns" is "any boats", wanted one of any boat, holes that something closes, hatches into chambers, air chambers, foam, kit, batteries and chargers, petrol, a motor, cleats, solar panels, chambers not proven tight, kit said to be fastened, a trailer or roof rack; the nearest is "any boat". Write which boats it is asked of.
+      "concerns": "any boat" | "concerns": "any boat", "sets": "kit loose" | point 1: "sets" is "kit loose", which cannot be said of any boat. Let the point concern kit or batteries and chargers or solar panels or kit said to be fastened.
+      "concerns": "any boat" | "concerns": "any boat", "grave": "holds" | point 1: "grave" is "holds", wanted one of holds the launch, put right first, advice. Write how grave it is when it is not so, or leave it out.
+      "when": "each spring", | "when": "each spring", "use": "ask", | "use" is "ask", wanted one of on paper, asked, asked and on paper. Write what is done with the list, or leave it out.
+      "concerns": "any boat" } | "concerns": "any boat" }, { "look": "No frogs", "why": "w", "concerns": "kit" } | two points have the id "No frogs". Give each its own.
       "source": "club handbook, section 3", | `` | the key "source" is missing. Write title and section, or common practice, no source.
       """)
   void a_wrong_list_says_where(String there, String instead, String message) {
@@ -61,6 +69,43 @@ class ChecklistFileTest {
   }
 
   @Test
+  void a_point_of_a_club_stands_in_the_place_of_ours_and_its_other_points_follow() {
+    Checklist ours =
+        ChecklistFile.parse(
+            POND.replace("\"look\": \"No frogs\"", "\"id\": \"frogs\", \"look\": \"No frogs\""),
+            "pond.json");
+    Checklist clubs =
+        ChecklistFile.parse(
+            POND.replace("Pond", "Club")
+                .replace(
+                    "\"points\": [",
+                    "\"points\": [ { \"id\": \"frogs\", \"look\": \"Two frogs\", \"why\": \"w\","
+                        + " \"concerns\": \"kit\", \"grave\": \"holds the launch\","
+                        + " \"sets\": \"kit loose\", \"againAfterDays\": 30 },"),
+            "club.json");
+    assertThat(Checklist.replaced(List.of(ours), List.of(clubs)))
+        .extracting(Checklist::name, list -> list.points().stream().map(p -> p.look()).toList())
+        .containsExactly(tuple("Pond", List.of("Two frogs")), tuple("Club", List.of("No frogs")));
+    ChecklistPoint two = clubs.points().get(0);
+    assertThat(two.gravity()).isEqualTo(PointGravity.HOLDS_THE_LAUNCH);
+    assertThat(two.fact()).contains(BoatFact.KIT_LOOSE);
+    assertThat(two.againAfter()).isEqualTo(30);
+  }
+
+  @Test
+  void every_point_that_ships_has_an_id_of_its_own_and_says_how_to_look_where_it_is_asked() {
+    List<ChecklistPoint> points =
+        ChecklistFile.shipped().stream().flatMap(list -> list.points().stream()).toList();
+    assertThat(points)
+        .extracting(ChecklistPoint::id)
+        .doesNotHaveDuplicates()
+        .hasSizeGreaterThan(60);
+    assertThat(points).noneMatch(point -> point.id().equals(point.look()));
+    assertThat(ChecklistFile.shipped().stream().filter(list -> list.use().isAsked()))
+        .allSatisfy(list -> assertThat(list.points()).noneMatch(p -> p.how().isBlank()));
+  }
+
+  @Test
   void every_file_in_the_folder_of_checklists_comes_with_the_program() throws IOException {
     try (var files = Files.list(Path.of("checklists"))) {
       assertThat(files.map(f -> f.getFileName().toString()))
@@ -68,6 +113,9 @@ class ChecklistFileTest {
               ChecklistFile.SHIPPED.stream().map(name -> name + ".json").toList());
     }
     assertThat(ChecklistFile.shipped())
+        .extracting(Checklist::name)
+        .startsWith("Before each launch", "Trial in knee-deep water", "Hull and fastenings");
+    assertThat(ChecklistFile.onPaper())
         .extracting(Checklist::name)
         .containsExactly("Before each launch", "Trial in knee-deep water", "Hull and fastenings");
   }

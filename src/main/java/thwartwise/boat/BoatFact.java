@@ -1,0 +1,115 @@
+package thwartwise.boat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * What a point of a checklist says of the boat when it is not as it should be. Every one makes the
+ * boat poorer: air that held is lost, kit and foam come loose, a bung counts as lost.
+ */
+public enum BoatFact {
+  CHAMBER_OPEN("chamber open", Thing.CHAMBER),
+  CHAMBER_LEAKS("chamber leaks", Thing.CHAMBER),
+  SEAL_CLAIMED("seal claimed", Thing.CHAMBER),
+  FOAM_LOOSE("foam loose", Thing.FOAM),
+  KIT_LOOSE("kit loose", Thing.KIT),
+  BUNG_LOST("bung lost", Thing.CLOSED_HOLE);
+
+  /** What a fact can be about. */
+  public enum Thing {
+    CHAMBER,
+    FOAM,
+    KIT,
+    CLOSED_HOLE
+  }
+
+  private final String word;
+  private final Thing about;
+
+  BoatFact(String word, Thing about) {
+    this.word = word;
+    this.about = about;
+  }
+
+  /** As it is written in a checklist and in a boat file. */
+  public String word() {
+    return word;
+  }
+
+  public Thing about() {
+    return about;
+  }
+
+  /**
+   * The boat with this fact of a thing of that name; the same boat where there is none. What
+   * becomes of a lost bung is no change of the boat but a check that counts ({@link
+   * #bungsLost(Boat)}).
+   */
+  Boat in(Boat boat, String thing) {
+    return switch (this) {
+      case CHAMBER_OPEN, CHAMBER_LEAKS -> withAir(boat, thing, air -> emptied());
+      case SEAL_CLAIMED -> withAir(boat, thing, BoatFact::claimed);
+      case FOAM_LOOSE ->
+          boat.withChambers(
+              boat.chambers().stream().map(c -> c.name().equals(thing) ? loose(c) : c).toList());
+      case KIT_LOOSE ->
+          boat.withKit(
+              boat.kit().stream().map(k -> k.name().equals(thing) ? k.loose() : k).toList());
+      case BUNG_LOST -> boat;
+    };
+  }
+
+  /** The holes whose bung somebody found untied: they count as open. */
+  public static List<String> bungsLost(Boat boat) {
+    return boat.pointAnswers().stream()
+        .filter(a -> a.sets(BUNG_LOST))
+        .map(PointAnswer::thing)
+        .toList();
+  }
+
+  // A hatch or pocket may be named instead of the chamber behind it.
+  private static Boat withAir(Boat boat, String thing, UnaryOperator<Filling.Air> change) {
+    Optional<String> into =
+        boat.openings().stream()
+            .filter(o -> o.name().equals(thing))
+            .flatMap(o -> o.into().stream())
+            .findFirst();
+    String meant = into.orElse(thing);
+    return boat.withChambers(
+        boat.chambers().stream().map(c -> isMeant(c, meant) ? changed(c, change) : c).toList());
+  }
+
+  private static boolean isMeant(Chamber chamber, String name) {
+    return chamber.parts().stream().anyMatch(part -> part.isMeantBy(name));
+  }
+
+  private static Chamber changed(Chamber chamber, UnaryOperator<Filling.Air> change) {
+    Chamber changed = chamber;
+    for (ChamberPart part : chamber.parts()) {
+      if (part.filling() instanceof Filling.Air air) {
+        changed = changed.filledWith(part, change.apply(air));
+      }
+    }
+    return changed;
+  }
+
+  private static Filling.Air emptied() {
+    return new Filling.Air(Seal.OPEN, Optional.empty());
+  }
+
+  /** An open one is not made better by it. */
+  private static Filling.Air claimed(Filling.Air air) {
+    return air.seal() == Seal.OPEN ? air : new Filling.Air(Seal.CLAIMED, Optional.empty());
+  }
+
+  private static Chamber loose(Chamber chamber) {
+    Chamber changed = chamber;
+    for (ChamberPart part : chamber.parts()) {
+      if (part.filling() instanceof Filling.Foam foam) {
+        changed = changed.filledWith(part, new Filling.Foam(foam.closedCell(), false));
+      }
+    }
+    return changed;
+  }
+}

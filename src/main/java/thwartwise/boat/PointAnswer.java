@@ -1,0 +1,93 @@
+package thwartwise.boat;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What somebody answered to a point of a checklist about this boat. It carries all that follows
+ * from it, so that it stands when the checklist is gone or says something else.
+ *
+ * @param point the identity of the point, the same in every edition of its list
+ * @param system the list the point is from
+ * @param thing the name of the chamber, opening or piece of kit it is about; blank of the boat
+ * @param must what must be so, in words
+ * @param fact what is so when it is not as it should be
+ * @param againAfter days after which it is asked again; zero for never
+ * @param note what whoever looked wants to say; may be blank
+ * @param mark of the thing as it was then
+ */
+public record PointAnswer(
+    String point,
+    String system,
+    String thing,
+    String must,
+    PointCondition condition,
+    PointGravity gravity,
+    Optional<BoatFact> fact,
+    int againAfter,
+    String note,
+    String by,
+    LocalDate date,
+    String mark) {
+
+  public boolean isBad() {
+    return condition == PointCondition.NOT_AS_IT_SHOULD_BE;
+  }
+
+  /** Whether something must be done about it before anybody goes. */
+  public boolean isGrave() {
+    return isBad() && gravity != PointGravity.ADVICE;
+  }
+
+  public boolean holdsTheLaunch() {
+    return isBad() && gravity == PointGravity.HOLDS_THE_LAUNCH;
+  }
+
+  boolean sets(BoatFact wanted) {
+    return isBad() && fact.equals(Optional.of(wanted));
+  }
+
+  /** Whether it answers the same point about the same thing. */
+  public boolean isOf(String otherPoint, String otherThing) {
+    return point.equals(otherPoint) && thing.equals(otherThing);
+  }
+
+  /**
+   * Whether it has to be asked again: not looked at, too long ago, dated in the future, or about
+   * something that is not as it was. What was found bad stays until somebody looks again.
+   */
+  public boolean isDue(Boat boat, LocalDate today) {
+    return switch (condition) {
+      case NOT_AS_IT_SHOULD_BE -> false;
+      case NOT_LOOKED_AT -> true;
+      case AS_IT_SHOULD_BE, DOES_NOT_APPLY ->
+          againAfter > 0 && !today.isBefore(date.plusDays(againAfter))
+              || date.isAfter(today)
+              || !mark.equals(mark(boat, thing));
+    };
+  }
+
+  /** The words of the point with the name of the thing. */
+  public String mustOfThing() {
+    return thing.isBlank() ? must : must + " (" + thing + ")";
+  }
+
+  /** The same for things measured the same; blank for the boat as a whole. */
+  public static String mark(Boat boat, String thing) {
+    if (thing.isBlank()) {
+      return "";
+    }
+    String measured =
+        Stream.of(
+                boat.chambers().stream().filter(c -> c.name().equals(thing)),
+                boat.openings().stream().filter(o -> o.name().equals(thing)),
+                boat.kit().stream().filter(k -> k.name().equals(thing)),
+                boat.cleats().stream().filter(c -> c.name().equals(thing)))
+            .flatMap(things -> things)
+            .map(Object::toString)
+            .collect(Collectors.joining());
+    return Integer.toHexString(measured.hashCode());
+  }
+}

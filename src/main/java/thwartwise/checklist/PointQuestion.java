@@ -1,0 +1,121 @@
+package thwartwise.checklist;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.PointAnswer;
+import thwartwise.boat.PointCondition;
+
+/**
+ * A point of a checklist as it is asked of one boat, about one thing of it.
+ *
+ * @param thing the name of the chamber, opening or piece of kit; blank for the boat
+ */
+public record PointQuestion(String system, ChecklistPoint point, String thing) {
+
+  /**
+   * Everything that is asked of a boat, system by system. A point is asked of each thing it names
+   * by itself. What was found bad of a thing or point that is there no more is asked again: a
+   * chamber called by another name is not mended by that.
+   */
+  public static List<PointQuestion> of(List<Checklist> lists, Boat boat) {
+    List<PointQuestion> all = new ArrayList<>();
+    for (Checklist list : lists) {
+      if (list.use().isAsked()) {
+        list.askedOf(boat).stream()
+            .flatMap(point -> questions(list, point, boat))
+            .forEach(all::add);
+      }
+    }
+    boat.pointAnswers().stream()
+        .filter(PointAnswer::isBad)
+        .filter(answer -> all.stream().noneMatch(q -> q.isAnsweredBy(answer)))
+        .map(PointQuestion::stillBad)
+        .forEach(all::add);
+    return List.copyOf(all);
+  }
+
+  private static Stream<PointQuestion> questions(Checklist list, ChecklistPoint point, Boat boat) {
+    List<String> names = point.concerns().names(boat);
+    return (names.isEmpty() ? List.of("") : names)
+        .stream().map(thing -> new PointQuestion(list.name(), point, thing));
+  }
+
+  private static PointQuestion stillBad(PointAnswer answer) {
+    ChecklistPoint point =
+        new ChecklistPoint(
+            answer.point(),
+            answer.must(),
+            "",
+            "it was found bad on " + answer.date() + " and nobody said since that it is put right",
+            Concern.ANY_BOAT,
+            answer.gravity(),
+            answer.fact(),
+            answer.againAfter());
+    return new PointQuestion(answer.system(), point, answer.thing());
+  }
+
+  public boolean isAnsweredBy(PointAnswer answer) {
+    return answer.isOf(point.id(), thing);
+  }
+
+  /** What was answered to it, if anything. */
+  public Optional<PointAnswer> answerOf(Boat boat) {
+    return boat.pointAnswers().stream().filter(this::isAnsweredBy).findFirst();
+  }
+
+  /** Whether it waits for an answer. */
+  public boolean isDue(Boat boat, LocalDate today) {
+    return answerOf(boat).map(answer -> answer.isDue(boat, today)).orElse(true);
+  }
+
+  public PointAnswer answered(
+      PointCondition condition, String note, String by, LocalDate today, Boat boat) {
+    return new PointAnswer(
+        point.id(),
+        system,
+        thing,
+        point.look(),
+        condition,
+        point.gravity(),
+        point.fact(),
+        point.againAfter(),
+        note,
+        by,
+        today,
+        PointAnswer.mark(boat, thing));
+  }
+
+  /** The boat with this answer in the place of an earlier one to the same question. */
+  public static Boat with(Boat boat, PointAnswer answer) {
+    List<PointAnswer> all = new ArrayList<>(boat.pointAnswers());
+    int there = -1;
+    for (int i = 0; i < all.size(); i++) {
+      there = all.get(i).isOf(answer.point(), answer.thing()) ? i : there;
+    }
+    if (there < 0) {
+      all.add(answer);
+    } else {
+      all.set(there, answer);
+    }
+    return boat.withPointAnswers(all);
+  }
+
+  /**
+   * The boat with every question standing in it, those without an answer as not looked at, so that
+   * none of them is silence; answers to what is asked no more are dropped.
+   */
+  public static Boat withAll(Boat boat, List<PointQuestion> questions, String by, LocalDate today) {
+    return boat.withPointAnswers(
+        questions.stream()
+            .map(
+                q ->
+                    q.answerOf(boat)
+                        .orElseGet(
+                            () -> q.answered(PointCondition.NOT_LOOKED_AT, "", by, today, boat)))
+            .toList());
+  }
+}

@@ -1,0 +1,48 @@
+package thwartwise.inspection;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatFact;
+import thwartwise.boat.PointAnswer;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
+import thwartwise.checks.Note;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.Unit;
+import thwartwise.loadcase.LoadCase;
+
+/** What somebody who looked the boat over found so grave that it holds the boat back. */
+final class LookedAtFindings {
+  private LookedAtFindings() {}
+
+  static List<Finding> of(Boat boat) {
+    return boat.pointAnswers().stream()
+        .filter(PointAnswer::isGrave)
+        .map(LookedAtFindings::finding)
+        .toList();
+  }
+
+  private static Finding finding(PointAnswer answer) {
+    return new Finding(
+        CheckQuestion.of(CheckId.LOOKED_AT, Measure.AS_MEASURED, answer.mustOfThing()),
+        Role.LIMITS_CREW,
+        Outcome.FALLS_SHORT,
+        Margin.atMost(0, OptionalDouble.empty(), Unit.PERCENT),
+        answer.by() + " looked on " + answer.date(),
+        LoadCase.AS_MEASURED,
+        Note.stated(answer.note()));
+  }
+
+  /** A drain whose bung is not tied is no longer only told of: it counts with its minutes. */
+  static Finding counted(Finding finding, Boat boat) {
+    boolean lost =
+        finding.question().check() == CheckId.DRAIN_OPEN
+            && BoatFact.bungsLost(boat).contains(finding.question().things().get(0));
+    return lost ? finding.as(Role.LIMITS_CREW) : finding;
+  }
+}

@@ -1,0 +1,242 @@
+package thwartwise.shell;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.archive.Workspace;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatFact;
+import thwartwise.boat.PointAnswer;
+import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointGravity;
+import thwartwise.checklist.Checklist;
+import thwartwise.checklist.PointQuestion;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.measure.PrintableText;
+import thwartwise.measure.QuotedText;
+import thwartwise.page.LineWrap;
+import thwartwise.page.TextForm;
+
+/**
+ * The conversation of "look". Each answer is written into the boat file before the next question,
+ * so that leaving and resuming need nothing else.
+ */
+final class LookConversation {
+  private static final String PROMPT = "yes, no, n/a or Enter (why, back, list, leave):";
+  private static final String NOTE = "What is wrong? A note, or Enter:";
+  private static final String NOT_UNDERSTOOD =
+      " is none of the answers. Type yes, no or n/a, Enter for not looked at, a note behind a"
+          + " comma; or why, back, list or leave.";
+
+  private final Conversation conversation;
+  private final LocalDate today;
+  private final Path file;
+  private final List<Checklist> lists;
+  private final boolean all;
+
+  LookConversation(
+      Conversation conversation, LocalDate today, Path file, List<Checklist> lists, boolean all) {
+    this.conversation = conversation;
+    this.today = today;
+    this.file = file;
+    this.lists = lists;
+    this.all = all;
+  }
+
+  /** The boat with what was answered, as it is kept. */
+  Boat asked(Boat boat, Optional<String> by) {
+    List<PointQuestion> questions = PointQuestion.of(lists, boat);
+    List<PointQuestion> open = questions.stream().filter(q -> all || asksAgain(q, boat)).toList();
+    wrapped(
+        PrintableText.of(boat.name())
+            + ": "
+            + questions.size()
+            + " points concern this boat, "
+            + open.size()
+            + " to be looked at now.");
+    Optional<String> who = open.isEmpty() ? by : by.or(this::askedWho);
+    if (who.isEmpty()) {
+      return boat;
+    }
+    ask(open, who.get());
+    Boat kept = kept(fresh -> PointQuestion.withAll(fresh, questions, who.get(), today));
+    summary(kept, questions.size());
+    return kept;
+  }
+
+  /** What was found bad is asked each time: somebody may have put it right. */
+  private boolean asksAgain(PointQuestion question, Boat boat) {
+    return question.isDue(boat, today)
+        || question.answerOf(boat).filter(PointAnswer::isBad).isPresent();
+  }
+
+  private Optional<String> askedWho() {
+    return conversation.ask("Who looks?").map(String::strip).filter(who -> !who.isEmpty());
+  }
+
+  private void ask(List<PointQuestion> open, String by) {
+    int at = 0;
+    int shown = -1;
+    while (at < open.size()) {
+      if (shown != at) {
+        show(open, at);
+        shown = at;
+      }
+      Optional<String> typed = conversation.ask(PROMPT).map(String::strip);
+      if (typed.isEmpty() || typed.get().equalsIgnoreCase("leave")) {
+        conversation.say("");
+        return;
+      }
+      switch (typed.get().toLowerCase(Locale.ROOT)) {
+        case "why" -> wrapped("Why: " + open.get(at).point().why() + ".");
+        case "list" -> list(open, at);
+        case "back" -> {
+          if (at == 0) {
+            wrapped("This is the first one.");
+          }
+          at = Math.max(0, at - 1);
+        }
+        default -> at = answered(open.get(at), typed.get(), by) ? at + 1 : at;
+      }
+    }
+  }
+
+  private void show(List<PointQuestion> open, int at) {
+    PointQuestion question = open.get(at);
+    conversation.say("");
+    if (at == 0 || !open.get(at - 1).system().equals(question.system())) {
+      conversation.say(PrintableText.of(question.system()).toUpperCase(Locale.ROOT));
+    }
+    String thing = question.thing().isBlank() ? "" : " (" + question.thing() + ")";
+    wrapped((at + 1) + "/" + open.size() + "  " + question.point().look() + thing + ".");
+    if (!question.point().how().isBlank()) {
+      wrapped("How: " + question.point().how() + ".");
+    }
+    question
+        .answerOf(BoatFile.read(file))
+        .filter(PointAnswer::isBad)
+        .ifPresent(
+            a ->
+                wrapped(
+                    "On "
+                        + a.date()
+                        + " "
+                        + a.by()
+                        + " found it not as it should be"
+                        + (a.note().isBlank() ? "" : ": " + a.note())
+                        + ". Enter leaves that."));
+  }
+
+  private boolean answered(PointQuestion question, String typed, String by) {
+    int comma = typed.indexOf(',');
+    String word = (comma < 0 ? typed : typed.substring(0, comma)).strip();
+    String note = comma < 0 ? "" : typed.substring(comma + 1).strip();
+    Optional<PointCondition> condition = condition(word);
+    if (condition.isEmpty()) {
+      wrapped(QuotedText.of(typed) + NOT_UNDERSTOOD);
+      return false;
+    }
+    if (condition.get() == PointCondition.NOT_AS_IT_SHOULD_BE && note.isEmpty()) {
+      note = conversation.ask(NOTE).map(String::strip).orElse("");
+    }
+    keep(question, condition.get(), note, by);
+    return true;
+  }
+
+  private static Optional<PointCondition> condition(String word) {
+    return switch (word.toLowerCase(Locale.ROOT)) {
+      case "y", "yes", "ok" -> Optional.of(PointCondition.AS_IT_SHOULD_BE);
+      case "n", "no" -> Optional.of(PointCondition.NOT_AS_IT_SHOULD_BE);
+      case "", "?", "skip", "don't know", "not looked at" ->
+          Optional.of(PointCondition.NOT_LOOKED_AT);
+      case "n/a", "na", "none", "does not apply" -> Optional.of(PointCondition.DOES_NOT_APPLY);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Not looking does not take away what somebody found bad. */
+  private void keep(PointQuestion question, PointCondition condition, String note, String by) {
+    kept(
+        fresh -> {
+          boolean stays =
+              condition == PointCondition.NOT_LOOKED_AT
+                  && question.answerOf(fresh).filter(PointAnswer::isBad).isPresent();
+          return stays
+              ? fresh
+              : PointQuestion.with(fresh, question.answered(condition, note, by, today, fresh));
+        });
+    if (condition == PointCondition.NOT_AS_IT_SHOULD_BE) {
+      consequence(question);
+    }
+  }
+
+  private void consequence(PointQuestion question) {
+    List<String> words = new ArrayList<>();
+    PointGravity gravity = question.point().gravity();
+    words.add(
+        switch (gravity) {
+          case HOLDS_THE_LAUNCH -> "This holds the launch until it is put right.";
+          case PUT_RIGHT_FIRST -> "To be put right before anybody goes.";
+          case ADVICE -> "Noted.";
+        });
+    question.point().fact().ifPresent(fact -> words.add(told(fact)));
+    wrapped(String.join(" ", words));
+  }
+
+  private static String told(BoatFact fact) {
+    return switch (fact) {
+      case CHAMBER_OPEN -> "The chamber counts as open: it fills.";
+      case CHAMBER_LEAKS -> "The chamber counts as leaking: it fills.";
+      case SEAL_CLAIMED -> "The chamber counts as claimed only, whatever its test showed.";
+      case FOAM_LOOSE -> "The foam counts as loose, so it lifts nothing.";
+      case KIT_LOOSE -> "It counts as loose: it slides to the low side.";
+      case BUNG_LOST -> "The bung counts as lost, and the minutes until trouble count.";
+    };
+  }
+
+  /** On the file as it is now, which another terminal may have changed. */
+  private Boat kept(java.util.function.UnaryOperator<Boat> change) {
+    Boat fresh = BoatFile.read(file);
+    Boat changed = change.apply(fresh);
+    if (!changed.equals(fresh)) {
+      Workspace.rewrite(file, changed);
+    }
+    return changed;
+  }
+
+  private void list(List<PointQuestion> open, int at) {
+    Boat boat = BoatFile.read(file);
+    List<String> systems = open.stream().map(PointQuestion::system).distinct().toList();
+    for (String system : systems) {
+      List<PointQuestion> points = open.stream().filter(q -> q.system().equals(system)).toList();
+      long left = points.stream().filter(q -> q.isDue(boat, today)).count();
+      String here = system.equals(open.get(at).system()) ? "  <- here" : "";
+      conversation.say(
+          String.format(
+              Locale.ROOT,
+              "  %2d of %2d left  %s%s",
+              left,
+              points.size(),
+              PrintableText.of(system),
+              here));
+    }
+  }
+
+  private void summary(Boat boat, int points) {
+    List<PointAnswer> bad = boat.pointAnswers().stream().filter(PointAnswer::isBad).toList();
+    long left = boat.pointAnswers().stream().filter(a -> a.isDue(boat, today)).count();
+    conversation.say("");
+    wrapped(
+        left + " of " + points + " points not looked at, " + bad.size() + " not as it should be.");
+    bad.forEach(a -> wrapped("- " + a.gravity().word() + ": " + a.mustOfThing()));
+    wrapped("The answers are in " + PrintableText.of(file.toString()) + ".");
+    wrapped("\"inspect\" works the boat out again as it was found.");
+  }
+
+  private void wrapped(String words) {
+    LineWrap.lines(words, "", "", TextForm.WIDTH).forEach(conversation::say);
+  }
+}
