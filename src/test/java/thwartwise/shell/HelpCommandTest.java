@@ -25,6 +25,7 @@ class HelpCommandTest {
               walk          measure a boat step by step, then inspect it
               sheet         print a measuring sheet to fill in with a pencil
               refit         tell what has changed on a boat, inspect it again, compare
+              look          go through the systems of a boat by hand and eye
               inspect       inspect a boat file and keep the dated record
               seats         say who of some people may go, and who sits where
               suppose       try a change on a boat without keeping anything
@@ -89,8 +90,8 @@ class HelpCommandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "walk", "inspect", "seats", "suppose", "range", "wiring", "today", "records", "compare",
-        "fleet", "demo", "help", "version", "quit"
+        "walk", "look", "inspect", "seats", "suppose", "range", "wiring", "today", "records",
+        "compare", "fleet", "demo", "help", "version", "quit"
       })
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();
