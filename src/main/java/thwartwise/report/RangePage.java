@@ -49,7 +49,7 @@ public final class RangePage {
     plan.speeds().forEach(this::speed);
     page.gap()
         .paragraph(
-            "Each entry: when to turn at the latest, and how far out that is",
+            "Each entry: turn back at the latest after so long, and never go farther out than that",
             "It goes out with the stream and comes home against stream and wind, and "
                 + "a third of the running time is left at the landing");
     oars();
@@ -72,6 +72,7 @@ public final class RangePage {
           "Read amperes or pounds of thrust on its plate, or time a run with an ammeter");
     }
     oars();
+    panel();
     return cautions();
   }
 
@@ -161,7 +162,7 @@ public final class RangePage {
     for (double wind : WINDS) {
       rows.add(row(speed, wind));
     }
-    page.table(Table.close(columns(), rows));
+    page.gap().table(Table.close(columns(), rows));
   }
 
   private static String capital(String words) {
@@ -267,12 +268,12 @@ public final class RangePage {
                 + ElectricalFigures.taken(used)
                 + " a day, each for the hours stated or 8"
             : "No lamps or sockets are stated",
-        "What is over drives the motor so long; nothing where they take it all");
+        plan.speeds().isEmpty() ? "" : "What is over drives the motor for the minutes shown");
     List<List<String>> rows = new ArrayList<>();
     for (Month month : Month.values()) {
       rows.add(month(month, used));
     }
-    page.table(Table.close(monthColumns(), rows));
+    page.gap().table(Table.close(monthColumns(), rows));
     page.gap()
         .paragraph(
             "Lying flat, in no shade; three tenths of the sun outside the air, and seven tenths of"
@@ -283,29 +284,28 @@ public final class RangePage {
   private List<Table.Column> monthColumns() {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column("Month", 10));
-    columns.add(new Table.Column("Gives a day", 22));
-    columns.add(new Table.Column("At " + called(plan.speeds().get(0)), 20));
-    if (plan.speeds().size() > 1) {
-      columns.add(new Table.Column("At " + called(slowest()), 20));
-    }
+    columns.add(new Table.Column("Gives a day", 18));
+    columns.add(new Table.Column("Is over", 12));
+    ends().forEach(speed -> columns.add(new Table.Column("At " + called(speed), 18)));
     return columns;
   }
 
-  private MotorSpeed slowest() {
-    return plan.speeds().get(plan.speeds().size() - 1);
+  /** The fastest and the slowest setting, as far as there are any. */
+  private List<MotorSpeed> ends() {
+    List<MotorSpeed> all = plan.speeds();
+    return all.size() < 3 ? all : List.of(all.get(0), all.get(all.size() - 1));
   }
 
   private List<String> month(Month month, double used) {
     double gives = plan.givenBack(month).orElseThrow();
+    double over = gives - used;
     double volts = plan.boat().electrics().volts();
     List<String> row = new ArrayList<>();
     row.add(capital(month.name().toLowerCase(Locale.ROOT)));
     row.add(
         Rounding.down(gives * volts / 3600, 0) + " Wh, " + Rounding.down(gives / 3600, 1) + " Ah");
-    row.add(runs(plan.speeds().get(0), gives - used));
-    if (plan.speeds().size() > 1) {
-      row.add(runs(slowest(), gives - used));
-    }
+    row.add(over > 0 ? Rounding.down(over / 3600, 1) + " Ah" : "nothing");
+    ends().forEach(speed -> row.add(runs(speed, over)));
     return row;
   }
 

@@ -120,6 +120,8 @@ class ComparisonTest {
             + " | Named[noun=cleat, name=ring, turn=ADDED]",
         "\"kit\": | \"bailer\": 4, \"kit\": | Stated[what=the bailer]",
         "\"kit\": | \"propulsion\": { \"kind\": \"manual\" }, \"kit\": | Stated[what=how it is driven]",
+        "\"kit\": | \"electrics\": { \"mainSwitch\": \"red key\" }, \"kit\":"
+            + " | Stated[what=battery, motor, panel and wires]",
         "\"kit\": | \"kept\": [ { \"about\": \"block\", \"reason\": \"so built\" } ], \"kit\":"
             + " | Stated[what=what looks wrong and was kept with a reason]",
         "\"kit\": | \"waters\": { \"waves\": 0.1 }, \"kit\": | Stated[what=the waters it is used on]",

@@ -56,6 +56,7 @@ class ElectricCommandsTest {
             -----------------------------------
             1.1 m/s through the water, timed both ways. The motor draws 31 A; lamps, sockets
             and the rest 0.5 A more.
+
             Headwind   Still water            Stream 0.5 m/s         Stream 1.0 m/s
             ---------- ---------------------- ---------------------- ----------------------
             """)
@@ -98,6 +99,22 @@ class ElectricCommandsTest {
     assertThat(wiring.run("wiring", "--boat", boat(ElectricBoat.WITHOUT))).isEqualTo(1);
     assertThat(wiring.out()).contains("No circuit is stated, so no wire or fuse is worked out.");
     fitsTheTerminal(wiring.out());
+  }
+
+  /** DERIVED: 0.5 A for 3 hours are 1.5 Ah, shown as 2; of January's 1.9 Ah 0.4 are over. */
+  @Test
+  void without_a_motor_the_panel_is_still_held_against_the_lamps() throws IOException {
+    String lamps =
+        ElectricBoat.JSON
+            .replaceAll("(?s)\"motor\": \\{.*?\\},\\s+\"runs\": \\[.*?\\],", "")
+            .replaceAll("\\{ \"name\": \"motor\", \"use\"(?s).*?\\},", "");
+    assertThat(shell.run("range", "--boat", boat(lamps))).isEqualTo(1);
+    assertThat(shell.out())
+        .contains("Running time is not worked out")
+        .contains("Lamps, sockets and the rest take 2 Ah a day")
+        .contains("\nJanuary    23 Wh, 1.9 Ah      0.4 Ah\n")
+        .contains("\nDecember   19 Wh, 1.5 Ah      0.0 Ah\n");
+    fitsTheTerminal(shell.out());
   }
 
   @Test
