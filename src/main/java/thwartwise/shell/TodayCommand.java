@@ -61,7 +61,8 @@ final class TodayCommand implements ShellCommand {
         Inspects the boat as of now and asks a short list of questions drawn from
         what was found and from the waters the boat file names. Each is answered
         with yes, no or don't know; anything but yes stays an open point, and so
-        does every question left when the input ends. Of a boat with nothing to
+        does every question left when the input ends. back, list, why and stop work
+        as in the walk. Of a boat with nothing to
         show that it holds anybody up full of water it asks first what was seen
         in the trial in knee-deep water, if that was done today. The record and
         the answers are kept in the folder, under records.
@@ -159,34 +160,51 @@ final class TodayCommand implements ShellCommand {
   private static List<Answered> asked(List<Point> points, Conversation conversation) {
     List<Answered> answers = new ArrayList<>();
     boolean here = true;
-    for (Point point : points) {
-      Optional<Answered> answer = Optional.empty();
-      if (here) {
-        conversation.say(TodayPage.question(answers.size() + 1, points.size(), point));
-        answer = answered(point, conversation);
-        here = answer.isPresent();
-      }
-      answers.add(answer.orElse(new Answered(point, false, "not answered")));
+    while (here && answers.size() < points.size()) {
+      Point point = points.get(answers.size());
+      conversation.say(TodayPage.question(answers.size() + 1, points.size(), point));
+      here = answered(point, answers, conversation);
     }
+    points.stream()
+        .skip(answers.size())
+        .forEach(point -> answers.add(new Answered(point, false, "not answered")));
     return answers;
   }
 
-  /** Empty when the other side left. */
-  private static Optional<Answered> answered(Point point, Conversation conversation) {
+  /** Adds an answer or takes the last one back; false when the other side left. */
+  private static boolean answered(Point point, List<Answered> answers, Conversation conversation) {
     while (true) {
       Optional<String> typed = conversation.ask(PROMPT);
       if (typed.isEmpty()) {
         // The line of the prompt has no end of its own then.
         conversation.say("");
-        return Optional.empty();
+        return false;
       }
       Optional<Answered> answer = understood(point, typed.get());
       if (answer.isPresent()) {
-        return answer;
+        answers.add(answer.get());
+        return true;
       }
-      conversation.say(
-          QuotedText.of(typed.get()) + " is not one of them. Type yes, no or don't know.");
+      String word = typed.get().strip().toLowerCase(Locale.ROOT);
+      if (word.equals("back") && !answers.isEmpty()) {
+        answers.remove(answers.size() - 1);
+        return true;
+      }
+      if (word.equals("stop")) {
+        return false;
+      }
+      conversation.say(word(word, typed.get(), point, answers));
     }
+  }
+
+  /** The words of the walk that change no answer, and whatever is none of them. */
+  private static String word(String word, String typed, Point point, List<Answered> answers) {
+    return switch (word) {
+      case "why" -> TodayPage.why(point);
+      case "list" -> TodayPage.listed(answers);
+      case "back" -> "This is the first question; there is nothing to go back to.";
+      default -> QuotedText.of(typed) + " is not one of them. Type yes, no or don't know.";
+    };
   }
 
   private static Optional<Answered> understood(Point point, String typed) {

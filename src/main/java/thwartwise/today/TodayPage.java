@@ -1,5 +1,6 @@
 package thwartwise.today;
 
+import java.util.ArrayList;
 import java.util.List;
 import thwartwise.crew.Recommendation;
 import thwartwise.measure.UnitFormat;
@@ -58,6 +59,30 @@ public final class TodayPage {
   public static String question(int number, int of, Point point) {
     String start = number + " of " + of + ". ";
     return String.join("\n", LineWrap.lines(point.question(), start, "   ", TextForm.WIDTH));
+  }
+
+  /** What is done about a point that is not so. */
+  public static String why(Point point) {
+    return String.join(
+        "\n",
+        LineWrap.lines("Anything but yes is an open point: " + point.todo() + ".", "", "", WIDTH));
+  }
+
+  /** The answers so far, numbered. */
+  public static String listed(List<Answered> answers) {
+    List<String> lines = new ArrayList<>();
+    for (Answered answer : answers) {
+      String start = (lines.size() + 1) + ". " + answer.words() + ": ";
+      lines.add(start + shortened(answer.point().question(), WIDTH - start.length()));
+    }
+    return answers.isEmpty() ? "No answers yet." : String.join("\n", lines);
+  }
+
+  private static final int WIDTH = TextForm.WIDTH;
+
+  private static String shortened(String text, int room) {
+    List<String> wrapped = LineWrap.lines(text, "", "", room - 4);
+    return wrapped.size() == 1 ? text : wrapped.get(0) + " ...";
   }
 
   /** How it ends when the inspection itself says no. */

@@ -98,6 +98,27 @@ class TodayCommandTest {
   }
 
   @Test
+  void back_list_and_why_work_as_in_the_walk() {
+    assertThat(run(shell.typing("back", "list", "no", "list", "why", "back").typing(yes(POINTS))))
+        .isZero();
+
+    assertThat(shell.out())
+        .contains("This is the first question; there is nothing to go back to.\n")
+        .contains("No answers yet.\n")
+        .contains("\n1. no: Was everyone weighed dressed")
+        .contains("\nAnything but yes is an open point: ")
+        .contains(NOTHING_AGAINST);
+    assertThat(shell.out().lines()).filteredOn(l -> l.startsWith("1 of ")).hasSize(2);
+  }
+
+  @Test
+  void stop_leaves_the_rest_open() {
+    assertThat(run(shell.typing("yes", "stop", "yes"))).isEqualTo(1);
+
+    assertThat(shell.out().split("\\* Not answered", -1)).hasSize(POINTS);
+  }
+
+  @Test
   void a_boat_that_is_held_is_not_today_at_once_and_nothing_is_asked() {
     TestShell held = TestShell.whoseInspection((b, r, d) -> MadeUpReports.withheld());
 
