@@ -129,6 +129,7 @@ class ArchitectureTest {
                   "page",
                   "inspection",
                   "crew",
+                  "remedy",
                   "loadcase",
                   "afloat",
                   "boat",

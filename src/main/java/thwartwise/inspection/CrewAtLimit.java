@@ -27,6 +27,15 @@ public final class CrewAtLimit {
     if (!(report.atLimit().loadCase().crew() instanceof Crew.Alike alike)) {
       return List.of();
     }
+    return seated(model, alike, people, each);
+  }
+
+  /** People of a load case, seated as it says; none where the boat has no such places. */
+  public static List<Body> seated(BoatModel model, Crew.Alike alike) {
+    return seated(model, alike, alike.people(), alike.eachKg());
+  }
+
+  private static List<Body> seated(BoatModel model, Crew.Alike alike, int people, double each) {
     return Seating.of(people, model.boat().places()).stream()
         .flatMap(
             s ->

@@ -54,9 +54,16 @@ public final class HtmlTable {
 
   private static String content(Table.Cell cell) {
     return cell instanceof Table.Bar bar
-        ? "<span class=\"bar\"><span class=\"filled\" style=\"width: "
-            + (int) Math.floor(100 * bar.share())
-            + "%\"></span></span>"
+        ? bar((int) Math.floor(100 * bar.share()))
         : Markup.of(((Table.Words) cell).words());
+  }
+
+  /** Whoever has the page read aloud hears the share. */
+  private static String bar(int percent) {
+    return "<span class=\"bar\" role=\"img\" aria-label=\""
+        + percent
+        + "%\"><span class=\"filled\" style=\"width: "
+        + percent
+        + "%\"></span></span>";
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.picture;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.boat.Side;
+import thwartwise.remedy.Deed;
 
 /** What one picture shows, as data. Its title and caption are written where the page is. */
 public sealed interface PictureFacts {
@@ -102,6 +103,15 @@ public sealed interface PictureFacts {
       double endsAt,
       String endsBecause,
       OptionalDouble restsAt)
+      implements PictureFacts {}
+
+  /**
+   * The boat full of water before a change and after it.
+   *
+   * @param then who is drawn after it
+   */
+  record Changed(
+      CrewAboard aboard, CrewAboard then, Deed deed, SwampedRest before, SwampedRest after)
       implements PictureFacts {}
 
   /**

@@ -2,20 +2,38 @@ package thwartwise.picture;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;
+import thwartwise.loadcase.Crew;
 import thwartwise.picture.PictureFacts.SwampedRest;
+import thwartwise.remedy.Deed;
 
 /**
  * The pictures of one inspected boat, in the order they are shown.
  *
  * @param leftOut those that could not be drawn
+ * @param change before and after what is to be done first, which stands with that
  */
-public record Pictures(List<Picture> drawn, List<MissingPicture> leftOut) {
+public record Pictures(
+    List<Picture> drawn, List<MissingPicture> leftOut, Optional<Picture> change) {
 
   public Pictures {
     drawn = List.copyOf(drawn);
     leftOut = List.copyOf(leftOut);
+  }
+
+  public Pictures(List<Picture> drawn, List<MissingPicture> leftOut) {
+    this(drawn, leftOut, Optional.empty());
+  }
+
+  /**
+   * With the boat full of water before something is done and after it.
+   *
+   * @param crew for whom it is told what that does
+   */
+  public Pictures with(Boat boat, Deed deed, Crew crew, LocalDate today) {
+    return new Pictures(drawn, leftOut, ChangeView.of(boat, deed, crew, today).map(View::picture));
   }
 
   /**

@@ -31,7 +31,11 @@ record Scene(
     Equilibria swamped) {
 
   static Scene of(BoatModel model, Report report) {
-    List<Body> crew = CrewAtLimit.of(model, report);
+    return of(model, CrewAtLimit.of(model, report));
+  }
+
+  /** With these people aboard. */
+  static Scene of(BoatModel model, List<Body> crew) {
     LoadedBoat loadedBoat = LoadedBoat.of(model, crew);
     Equilibria loaded = loadedBoat.atRest();
     return new Scene(

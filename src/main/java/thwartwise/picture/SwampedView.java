@@ -28,7 +28,10 @@ final class SwampedView {
   private final Scale scale;
   private final double foot;
 
-  private SwampedView(Scene scene, Pose pose) {
+  /**
+   * @param from where it begins, units down
+   */
+  SwampedView(Scene scene, Pose pose, double from) {
     this.scene = scene;
     this.pose = pose;
     this.plane = pose.plane();
@@ -49,21 +52,36 @@ final class SwampedView {
         new Scale(
             perMetre,
             Canvas.WIDTH / 2 - perMetre * (aft + fore) / 2,
-            TOP + perMetre * Math.max(0.1, top));
+            from + TOP + perMetre * Math.max(0.1, top));
     this.foot = scale.at(0, low).y();
   }
 
   /** Empty where it does not stay upright full of water. */
   static Optional<View> of(Scene scene) {
-    return Scene.upright(scene.swamped()).map(pose -> new SwampedView(scene, pose).view());
+    return Scene.upright(scene.swamped()).map(pose -> new SwampedView(scene, pose, 0).view());
   }
 
   private View view() {
     PictureFacts facts = new PictureFacts.FullOfWater(scene.aboard(), pose.heel());
-    return new View(facts, foot + FOOT, this::draw);
+    return new View(
+        facts,
+        end(),
+        canvas -> {
+          boat(canvas);
+          foot(canvas);
+        });
   }
 
-  private void draw(Canvas canvas) {
+  /** Where the boat and the water end. */
+  double lowest() {
+    return foot + 6;
+  }
+
+  double end() {
+    return foot + FOOT;
+  }
+
+  void boat(Canvas canvas) {
     canvas.area("sea", sea(), "#e4e4e4");
     lifting().forEach(area -> canvas.hatched("chamber-counts", scale.all(area), Hatching.COUNTS));
     scene
@@ -71,6 +89,9 @@ final class SwampedView {
         .forEach(body -> SeatedFigure.of(body, scene).fromTheSide(canvas, scale, this::seen));
     canvas.polygon("hull", scale.all(hull), "none", Pen.THICK);
     canvas.line("surface", scaled(MARGIN), scaled(Canvas.WIDTH - MARGIN), Pen.PLAIN);
+  }
+
+  void foot(Canvas canvas) {
     scale.bar(canvas, new Point(MARGIN, foot + 28), 1, scene.units());
     canvas.small(
         "bow", new Point(Canvas.WIDTH - MARGIN, foot + 34), Canvas.Anchor.END, "bow \u2192");

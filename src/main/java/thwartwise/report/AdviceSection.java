@@ -10,6 +10,7 @@ import thwartwise.advice.AdvicePiece;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
+import thwartwise.picture.Pictures;
 import thwartwise.remedy.Deed;
 
 /**
@@ -21,7 +22,7 @@ final class AdviceSection {
 
   private AdviceSection() {}
 
-  static void write(Page page, Report report, UnitFormat units) {
+  static void write(Page page, Report report, Pictures pictures, UnitFormat units) {
     Advice advice = report.advice();
     if (advice.pieces().isEmpty() && advice.never().isEmpty()) {
       return;
@@ -38,6 +39,7 @@ final class AdviceSection {
     }
     List<AdvicePiece> first = first(advice);
     Set<String> said = new HashSet<>();
+    PicturesSheet.change(page, pictures, units);
     first.forEach(piece -> page.point(AdviceWords.told(piece, false, said, units)));
     Page others = new Page();
     advice.pieces().stream()

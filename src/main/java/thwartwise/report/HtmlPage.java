@@ -6,7 +6,6 @@ import thwartwise.page.Page;
 import thwartwise.page.Pdf;
 import thwartwise.page.PdfPage;
 import thwartwise.page.Typeface;
-import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
 
@@ -41,10 +40,7 @@ public final class HtmlPage {
     Page page = new Page();
     PageFrame.write(page, inspection);
     page.contents();
-    PageSheets.write(
-        page,
-        inspection,
-        Pictures.of(inspection.boat(), inspection.report(), inspection.date().toLocalDate()));
+    PageSheets.write(page, inspection, PicturesSheet.of(inspection));
     RecordsPage.correction(page, corrects);
     PageFrame.foot(page, inspection, number);
     return page;

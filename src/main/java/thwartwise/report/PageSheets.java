@@ -27,7 +27,7 @@ final class PageSheets {
     Sources sources = new Sources();
     GlanceSheet.write(page, inspection, pictures);
     PicturesSheet.write(page, pictures, ReaderUnits.of(inspection.boat()));
-    changes(page, inspection);
+    changes(page, inspection, pictures);
     checks(page, inspection, sources);
     checklists(page, inspection);
     basis(page, inspection, sources);
@@ -121,12 +121,12 @@ final class PageSheets {
   /**
    * What could be changed and what that takes, what nobody does and why, how else people may sit.
    */
-  private static void changes(Page page, InspectionRecord inspection) {
+  private static void changes(Page page, InspectionRecord inspection, Pictures pictures) {
     Report report = inspection.report();
     UnitFormat units = ReaderUnits.of(inspection.boat());
     page.part("What to change, and what nobody does");
     KneeDeepTrial.write(page, inspection);
-    AdviceSection.write(page, report, units);
+    AdviceSection.write(page, report, pictures, units);
     ForbiddenSection.write(page, report, units);
     if (Verdict.of(report) != Verdict.HELD) {
       Page others = SeatTable.others(inspection.boat().places(), report.recommendation(), units);

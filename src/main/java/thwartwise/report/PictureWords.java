@@ -34,6 +34,10 @@ public record PictureWords(String title, String alternative, String caption) {
       SectionWords words = new SectionWords(section, units);
       return new PictureWords(words.title(), words.alternative(), words.caption());
     }
+    if (facts instanceof PictureFacts.Changed changed) {
+      ChangedWords words = new ChangedWords(changed, units);
+      return new PictureWords(ChangedWords.TITLE, words.alternative(), words.caption());
+    }
     MomentWords words = new MomentWords((PictureFacts.Moments) facts, units);
     return new PictureWords(MomentWords.TITLE, words.alternative(), words.caption());
   }
@@ -158,6 +162,36 @@ public record PictureWords(String title, String alternative, String caption) {
                 + AboardWords.of(shown.aboard(), units)
                 + heeled(shown.heel())
                 + ".";
+      };
+    }
+  }
+
+  /** The words of the boat before a change and after it. */
+  private record ChangedWords(PictureFacts.Changed shown, UnitFormat units) {
+    static final String TITLE = "Full of water, before and after";
+
+    String alternative() {
+      return "The boat full of water from its starboard side, bow to the right, the water level;"
+          + " above as it is, below after the change. "
+          + caption();
+    }
+
+    String caption() {
+      return DeedWords.of(shown.deed(), units).deed()
+          + ". With "
+          + AboardWords.of(shown.aboard(), units)
+          + ", full of water: today "
+          + lies(shown.before())
+          + ", afterwards "
+          + lies(shown.after())
+          + ". Hatched: what lifts it.";
+    }
+
+    private static String lies(SwampedRest rest) {
+      return switch (rest) {
+        case UPRIGHT -> "as it is drawn";
+        case SINKS -> "it sinks";
+        case NOT_ASSESSED, NOT_UPRIGHT -> "it rolls over";
       };
     }
   }

@@ -1,15 +1,33 @@
 package thwartwise.report;
 
+import java.time.LocalDate;
 import java.util.List;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Block.Illustration;
 import thwartwise.page.Page;
 import thwartwise.picture.Picture;
 import thwartwise.picture.Pictures;
+import thwartwise.record.InspectionRecord;
 
 /** The boat in pictures, for whoever would rather look than read. */
 final class PicturesSheet {
   private PicturesSheet() {}
+
+  /** Those of an inspection, with what its first piece of advice does. */
+  static Pictures of(InspectionRecord inspection) {
+    LocalDate day = inspection.date().toLocalDate();
+    Pictures all = Pictures.of(inspection.boat(), inspection.report(), day);
+    return AdviceSection.first(inspection.report().advice()).stream()
+        .filter(piece -> piece.moved().isPresent())
+        .findFirst()
+        .map(p -> all.with(inspection.boat(), p.deed(), p.moved().get().crew(), day))
+        .orElse(all);
+  }
+
+  /** What the first piece of advice does. */
+  static void change(Page page, Pictures pictures, UnitFormat units) {
+    pictures.change().ifPresent(picture -> page.drawn(drawn(picture, units)));
+  }
 
   /** The first of them, which belongs to what is read at a glance. */
   static void fromAbove(Page page, Pictures pictures, UnitFormat units) {

@@ -150,7 +150,7 @@ class HtmlFormTest {
             """);
     assertThat(HtmlForm.of(new Page().table(table)))
         .contains(
-            "<td data-head=\"left\"><span class=\"bar\"><span class=\"filled\" style=\"width: 50%\">")
+            "<td data-head=\"left\"><span class=\"bar\" role=\"img\" aria-label=\"50%\"><span class=\"filled\" style=\"width: 50%\">")
         .contains("style=\"width: 0%\"");
   }
 

@@ -17,6 +17,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.HardAgainstOneSide;
@@ -34,6 +35,7 @@ import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.SampleRecords;
+import thwartwise.remedy.Deed;
 import thwartwise.report.LoadCaseWords;
 import thwartwise.report.PictureWords;
 
@@ -546,5 +548,40 @@ class PicturesTest {
   static Stream<String> names() {
     return Stream.of(
         "<script>alert(1)</script>", "\"Ladle\" & 'Sons'", "مَرْحَبًا", "x".repeat(300), "🥄👩‍👧");
+  }
+
+  private static Pictures changed(Deed deed) {
+    Crew three =
+        new Crew.Alike(
+            3, 95, List.of("middle thwart", "middle thwart", "bow seat"), Packing.SPREAD);
+    return PICTURES.with(TART, deed, three, TODAY);
+  }
+
+  private static Deed proving(String chamber) {
+    return new Deed.ProveChambers(List.of(new Deed.ProvenChamber(chamber, false)), false);
+  }
+
+  @Test
+  void what_is_to_be_done_first_is_drawn_before_and_after() {
+    Picture both = changed(proving("middle thwart box")).change().orElseThrow();
+
+    Drawing drawing = Drawing.of(both);
+    assertThat(drawing.kinds("when").stream().map(Element::getTextContent))
+        .containsExactly("today", "afterwards");
+    assertThat(drawing.kinds("hull")).hasSize(2);
+    assertThat(both.facts())
+        .isInstanceOfSatisfying(
+            PictureFacts.Changed.class,
+            shown -> {
+              assertThat(shown.aboard().people()).isEqualTo(3);
+              assertThat(shown.then()).isEqualTo(shown.aboard());
+            });
+  }
+
+  @Test
+  void what_cannot_be_done_to_the_boat_is_not_drawn() {
+    assertThat(changed(proving("no such box")).change()).isEmpty();
+    assertThat(changed(new Deed.OthersAboard()).change()).isEmpty();
+    assertThat(PICTURES.change()).isEmpty();
   }
 }
