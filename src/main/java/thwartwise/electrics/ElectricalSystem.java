@@ -35,6 +35,21 @@ public record ElectricalSystem(
     circuits = List.copyOf(circuits);
   }
 
+  /**
+   * The same without a battery or panel that is not among the kit of these names: it was carried
+   * ashore, and comes back with all that is known of it.
+   */
+  public ElectricalSystem aboard(List<String> kit) {
+    return new ElectricalSystem(
+        battery.filter(b -> kit.contains(b.kit())),
+        motor,
+        runs,
+        panel.filter(p -> p.kit().map(kit::contains).orElse(true)),
+        latitude,
+        mainSwitch,
+        circuits);
+  }
+
   /** The battery's, or the usual 12 V. */
   public double volts() {
     return battery.map(Battery::volts).orElse(COMMON_VOLTS);

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
+import thwartwise.electrics.Battery;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.ElectricalSystem;
@@ -22,10 +23,12 @@ import thwartwise.geometry.Vector3;
  * How long and how far motor and battery take a boat on a day.
  *
  * @param usable what the battery gives; empty where nothing is known of one
+ * @param boat with what is electric and aboard
  * @param fullCurrent of the motor, A; empty where its draw cannot even be guessed
  * @param speeds fastest first; none where running time cannot be worked out
  * @param hullSpeed m/s, of the whole length of the boat
  * @param hasOars whether oars or paddles are among the kit
+ * @param batteryAshore the name of a battery that is stated and not among the kit
  */
 public record PassagePlan(
     Boat boat,
@@ -33,7 +36,8 @@ public record PassagePlan(
     Optional<Double> fullCurrent,
     List<MotorSpeed> speeds,
     double hullSpeed,
-    boolean hasOars) {
+    boolean hasOars,
+    Optional<String> batteryAshore) {
 
   /** Hours a day of a lamp or socket nobody timed, s (judgement). */
   private static final double UNSTATED_USE = 8 * 3600.0;
@@ -42,7 +46,9 @@ public record PassagePlan(
     speeds = List.copyOf(speeds);
   }
 
-  public static PassagePlan of(Boat boat, LocalDate today) {
+  public static PassagePlan of(Boat whole, LocalDate today) {
+    List<String> kit = whole.kit().stream().map(Kit::name).toList();
+    Boat boat = whole.withElectrics(whole.electrics().aboard(kit));
     ElectricalSystem electrics = boat.electrics();
     Optional<UsableCharge> usable =
         electrics.battery().map(b -> UsableCharge.of(b, today, boat.waters().temperature()));
@@ -54,7 +60,8 @@ public record PassagePlan(
         full,
         usable.map(u -> speeds(electrics, u, full, hullSpeed)).orElse(List.of()),
         hullSpeed,
-        boat.kit().stream().anyMatch(Kit::isForRowing));
+        boat.kit().stream().anyMatch(Kit::isForRowing),
+        whole.electrics().battery().map(Battery::kit).filter(name -> !kit.contains(name)));
   }
 
   /**

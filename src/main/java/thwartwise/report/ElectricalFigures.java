@@ -53,6 +53,13 @@ final class ElectricalFigures {
             + "min";
   }
 
+  /** Of a battery that is stated, but under a name that nothing aboard has. */
+  static String ashore(String name) {
+    return "The battery is not aboard: nothing among the kit is called \""
+        + name
+        + "\". If it is there, give both one name in the boat file";
+  }
+
   static String share(double share) {
     return Rounding.down(100 * share, 0) + UnitFormat.TIED + "%";
   }

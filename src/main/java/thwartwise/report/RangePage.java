@@ -60,7 +60,8 @@ public final class RangePage {
 
   private Page notWorkedOut() {
     page.paragraph("Running time is not worked out: something it needs is not known");
-    if (plan.usable().isEmpty()) {
+    plan.batteryAshore().ifPresent(name -> page.point(ElectricalFigures.ashore(name)));
+    if (plan.usable().isEmpty() && plan.batteryAshore().isEmpty()) {
       page.point(
           "The battery",
           "Read volts and ampere-hours (Ah) on its label and write them into the boat file: help"

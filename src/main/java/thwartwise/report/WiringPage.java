@@ -102,6 +102,9 @@ public final class WiringPage {
   }
 
   private void batteryFaults(Battery battery) {
+    if (boat.kit().stream().noneMatch(kit -> kit.name().equals(battery.kit()))) {
+      faults.add(new String[] {ElectricalFigures.ashore(battery.kit())});
+    }
     if (!battery.terminalsCovered().orElse(false)) {
       faults.add(
           new String[] {

@@ -118,6 +118,20 @@ class ElectricCommandsTest {
   }
 
   @Test
+  void a_battery_carried_ashore_drives_nothing_and_is_named() throws IOException {
+    String ashore =
+        ElectricBoat.JSON.replace("{ \"name\": \"battery\",", "{ \"name\": \"ballast\",");
+    assertThat(shell.run("range", "--boat", boat(ashore))).isEqualTo(1);
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains(
+            "* The battery is not aboard: nothing among the kit is called \"battery\". If it is"
+                + " there, give both one name in the boat file.");
+    TestShell wiring = TestShell.open();
+    assertThat(wiring.run("wiring", "--boat", boat(ashore))).isEqualTo(1);
+    assertThat(wiring.out()).contains("The battery is not aboard");
+  }
+
+  @Test
   void without_oars_there_is_no_second_way_home() throws IOException {
     String noOars =
         ElectricBoat.JSON.replace("\"oars\"", "\"cardboard\"").replace(", \"claimedHours\": 5", "");

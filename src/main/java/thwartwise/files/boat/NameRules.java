@@ -14,9 +14,6 @@ import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.electrics.Circuit;
-import thwartwise.electrics.ElectricMotor;
-import thwartwise.electrics.ElectricalSystem;
-import thwartwise.electrics.SolarPanel;
 import thwartwise.json.Location;
 import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
@@ -48,24 +45,10 @@ final class NameRules {
       Location spot = file.item("kit", i + 1, kit.name());
       kit.in().ifPresent(in -> checkExists(spot, "in", in, chambers, "chambers"));
     }
-    checkElectrics(file, boat);
-  }
-
-  /** What is electric is a thing of the kit, where its weight stands. */
-  private static void checkElectrics(Location file, Boat boat) {
-    List<String> kit = boat.kit().stream().map(Kit::name).toList();
-    ElectricalSystem electrics = boat.electrics();
-    Location spot = file.in(ElectricsFields.KEY);
-    electrics.battery().ifPresent(b -> checkExists(spot.in("battery"), "kit", b.kit(), kit, "kit"));
-    electrics
-        .motor()
-        .flatMap(ElectricMotor::kit)
-        .ifPresent(k -> checkExists(spot.in("motor"), "kit", k, kit, "kit"));
-    electrics
-        .panel()
-        .flatMap(SolarPanel::kit)
-        .ifPresent(k -> checkExists(spot.in("panel"), "kit", k, kit, "kit"));
-    checkOnce(spot, "circuit", electrics.circuits().stream().map(Circuit::name).toList());
+    checkOnce(
+        file.in(ElectricsFields.KEY),
+        "circuit",
+        boat.electrics().circuits().stream().map(Circuit::name).toList());
   }
 
   private static void checkOnce(Location file, String noun, List<String> names) {
