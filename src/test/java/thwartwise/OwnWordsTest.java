@@ -41,7 +41,9 @@ class OwnWordsTest {
           "record",
           "remedy",
           "report",
-          "today");
+          "today",
+          "plausibility",
+          "picture");
 
   /** What somebody typed, quoting, grammar and layout; each with what its text is. */
   private static final Set<String> TYPED =
@@ -50,6 +52,11 @@ class OwnWordsTest {
           "thwartwise.report.OpeningWords", // an article for what somebody called an opening
           "thwartwise.report.FleetCsv", // quoting of a cell
           "thwartwise.report.HtmlPage", // the number of a record in an address
+          "thwartwise.picture.MomentCurve", // zeros of a figure
+          "thwartwise.plausibility.DoubtId", // the key of a doubt in a boat file
+          "thwartwise.plausibility.PlaceDoubts", // names somebody gave a seat and its box
+          "thwartwise.plausibility.SeatDoubts",
+          "thwartwise.plausibility.UsualKit", // what somebody called a piece of kit
           "thwartwise.report.MarginWords", // whether a figure is shown as one
           "thwartwise.crew.FormulaCaps"); // titles of formulas in rule files
 
@@ -104,6 +111,6 @@ class OwnWordsTest {
         }
       }
     }
-    assertThat(found).containsOnly("MarginWords.java");
+    assertThat(found).containsOnly("MarginWords.java", "UsualKit.java");
   }
 }

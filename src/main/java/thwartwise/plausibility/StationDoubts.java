@@ -71,13 +71,9 @@ final class StationDoubts {
         out.port() ? "" : "starboard ",
         LineName.of(out.point(), points),
         out.direction().word(),
-        ended(out.slip().words()),
+        out.slip().sentence(),
         units.either(
             String.format(Locale.ROOT, "%.2f m", out.meant()), () -> units.step(out.meant())));
-  }
-
-  private static String ended(String words) {
-    return words.endsWith("?") ? words : words + ".";
   }
 
   /** Its name, or its number where the name does not tell it from the others. */

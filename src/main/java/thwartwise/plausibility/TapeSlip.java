@@ -35,6 +35,14 @@ public enum TapeSlip {
     return words;
   }
 
+  /** Most are questions. */
+  String sentence() {
+    return switch (this) {
+      case SWAPPED, UNKNOWN -> words + ".";
+      default -> words;
+    };
+  }
+
   double undone(double value) {
     return undo.applyAsDouble(value);
   }

@@ -272,9 +272,9 @@ class SlipsTest {
 
   @Test
   void impossible_stuff_is_refused() {
-    assertThat(FULL.refused("hull.density", "50"))
+    assertThat(FULL.refused("hull.density", "49"))
         .isEqualTo(
-            "No hull is made of such stuff: densities run from 100 (foam) to 8000 (steel) kg/m³."
+            "No hull is made of such stuff: densities run from 50 (foam) to 8000 (steel) kg/m³."
                 + " Type kilograms for each cubic metre.");
   }
 }

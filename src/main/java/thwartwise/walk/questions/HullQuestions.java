@@ -14,6 +14,7 @@ import thwartwise.measure.NumberReader;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measured.BoatProperties;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
@@ -116,10 +117,10 @@ public final class HullQuestions {
   }
 
   private static Optional<String> impossibleDensity(double density) {
-    return density >= 100 && density <= 9000
+    return BoatQuantity.DENSITY.believes(density)
         ? Optional.empty()
         : Optional.of(
-            "No hull is made of such stuff: densities run from 100 (foam) to 8000 (steel) kg/m³."
+            "No hull is made of such stuff: densities run from 50 (foam) to 8000 (steel) kg/m³."
                 + " Type kilograms for each cubic metre.");
   }
 
