@@ -1,0 +1,147 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.boat.Boat;
+import thwartwise.boat.PointAnswer;
+import thwartwise.boat.PointCondition;
+import thwartwise.files.boat.BoatFile;
+
+class LookCommandTest {
+  private static final String CLUB =
+      """
+      { "format": "thwartwise/checklist/1", "name": "Club rules", "when": "each spring",
+        "use": "asked", "basis": "judgement", "source": "club handbook",
+        "points": [
+          { "id": "hull-skin", "look": "The bottom was seen by the bosun", "how": "ask him",
+            "why": "he knows", "concerns": "any boat", "grave": "holds the launch" },
+          { "id": "flag", "look": "The flag is aboard", "how": "look", "why": "custom",
+            "concerns": "any boat" } ] }
+      """;
+
+  @TempDir Path temp;
+  private final TestShell shell = TestShell.open();
+  private Path file;
+
+  @BeforeEach
+  void lay_out_the_demo_boat() throws IOException {
+    file = temp.resolve("boats").resolve("custard-tart.json");
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, BoatFile.write(DemoCommand.asOf(TestShell.TODAY)));
+  }
+
+  private int look(String... typed) {
+    return shell
+        .typing(typed)
+        .run("look", "--boat", "Custard Tart", "--by", "Iris", "--folder", temp.toString());
+  }
+
+  @Test
+  void a_point_is_shown_with_how_and_why_and_its_answer_is_kept_at_once() {
+    shell.beforeEachAnswer(() -> {});
+    assertThat(look("why", "hm", "yes, dry and hard", "leave")).isZero();
+    assertThat(shell.out())
+        .contains(
+            """
+            HULL AND FASTENINGS
+            1/""")
+        .contains("How: press with the thumb and knock along every seam")
+        .contains("Why: rot and broken skin begin where nobody looks.")
+        .contains(
+            """
+            "hm" is none of the answers. Type yes, no or n/a, Enter for not looked at, a
+            note behind a comma; or why, back, list or leave.
+            """);
+    PointAnswer first = boat().pointAnswers().get(0);
+    assertThat(first.condition()).isEqualTo(PointCondition.AS_IT_SHOULD_BE);
+    assertThat(first.note()).isEqualTo("dry and hard");
+    assertThat(first.by()).isEqualTo("Iris");
+    assertThat(first.date()).isEqualTo(TestShell.TODAY);
+    assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void whatever_was_not_answered_stands_as_not_looked_at() {
+    look("leave");
+    assertThat(boat().pointAnswers())
+        .hasSizeGreaterThan(40)
+        .allMatch(a -> a.condition() == PointCondition.NOT_LOOKED_AT);
+  }
+
+  @Test
+  void a_second_look_goes_on_where_the_first_was_left_and_asks_again_what_was_bad() {
+    look("no", "soft", "yes", "leave");
+    look("", "leave");
+    assertThat(shell.out())
+        .contains("On 2026-06-01 Iris found it not as it should be: soft. Enter leaves that.");
+    assertThat(boat().pointAnswers().get(0).isBad()).isTrue();
+    assertThat(look("yes", "leave")).isZero();
+    assertThat(boat().pointAnswers().get(0).isBad()).isFalse();
+  }
+
+  @Test
+  void back_asks_the_one_before_again() {
+    look("yes", "back", "n/a", "leave");
+    assertThat(boat().pointAnswers().get(0).condition()).isEqualTo(PointCondition.DOES_NOT_APPLY);
+  }
+
+  @Test
+  void something_to_be_put_right_is_said_with_the_exit_code() {
+    assertThat(look("no, soft", "leave")).isEqualTo(1);
+    assertThat(shell.out())
+        .contains("To be put right before anybody goes.")
+        .contains("1 not as it should be.")
+        .contains("- put right first: Bottom, chines and stem");
+  }
+
+  @Test
+  void a_list_of_a_club_in_the_folder_replaces_by_id_and_adds() throws IOException {
+    Path lists = Files.createDirectories(temp.resolve("checklists"));
+    Files.writeString(lists.resolve("club.json"), CLUB);
+    assertThat(look("no, never", "leave")).isEqualTo(1);
+    assertThat(shell.out())
+        .contains("The bottom was seen by the bosun.")
+        .contains("This holds the launch until it is put right.")
+        .doesNotContain("no dull sound");
+    assertThat(boat().pointAnswers())
+        .extracting(PointAnswer::system, PointAnswer::point)
+        .contains(org.assertj.core.groups.Tuple.tuple("Club rules", "flag"));
+  }
+
+  @Test
+  void a_wrong_list_of_a_club_is_named_and_nothing_is_written() throws IOException {
+    Path lists = Files.createDirectories(temp.resolve("checklists"));
+    Files.writeString(lists.resolve("club.json"), CLUB.replace("\"grave\"", "\"gravy\""));
+    String before = Files.readString(file);
+    assertThat(look("yes")).isEqualTo(2);
+    assertThat(shell.err().strip().replaceAll("\\s+", " "))
+        .endsWith(
+            "club.json: point 1: the key \"gravy\" is not known here; the nearest known one is"
+                + " \"grave\". Correct it or take it out.");
+    assertThat(Files.readString(file)).isEqualTo(before);
+  }
+
+  @Test
+  void what_must_be_put_right_changes_the_verdict_and_is_first_on_the_screen() {
+    look("no, soft at the chine", "leave");
+    TestShell again = TestShell.withoutAdvice();
+    assertThat(again.run("inspect", "--boat", "Custard Tart", "--folder", temp.toString()))
+        .isEqualTo(1);
+    assertThat(again.out())
+        .startsWith("Custard Tart: launch only after the things listed here are done.")
+        .contains("1. Put right: Bottom, chines and stem: no crack")
+        .contains("Not as it should be: Bottom, chines and stem");
+    assertThat(again.out().lines().filter(l -> !l.startsWith("Record:")))
+        .allMatch(line -> line.length() <= 80);
+  }
+
+  private Boat boat() {
+    return BoatFile.read(file);
+  }
+}
