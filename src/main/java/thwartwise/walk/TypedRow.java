@@ -23,7 +23,8 @@ record TypedRow(Walk walk, AnswerGroup group) {
 
   /** The row that begins at this question, if a row was typed there. */
   static Optional<TypedRow> at(Walk walk, String question, String typed) {
-    return typed.contains(BETWEEN) && !AnswerGroup.isFreeWords(question)
+    boolean isRow = typed.contains(BETWEEN) && !typed.replace(BETWEEN, "").isBlank();
+    return isRow && !AnswerGroup.isFreeWords(question)
         ? AnswerGroup.of(question).map(group -> new TypedRow(walk, group))
         : Optional.empty();
   }
