@@ -54,7 +54,7 @@ public final class MeasuringSheet {
           Map.entry("name", "The boat and its hull"),
           Map.entry("hull.station", "Stations, from the aft end forward"),
           Map.entry("hull.scale.aft.x", "The bare hull, weighed: on two scales, or as one mass"),
-          Map.entry("hull.mass", "The bare hull, weighed"),
+          Map.entry("hull.mass", "The bare hull, weighed: as one mass, or on two scales"),
           Map.entry("hull.decked", "Decked over"),
           Map.entry("opening", "Openings lower than the rail"),
           Map.entry("chamber", "Chambers and foam"),

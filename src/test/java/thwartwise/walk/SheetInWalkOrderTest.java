@@ -22,7 +22,7 @@ class SheetInWalkOrderTest {
   /** What steers the walk and is not measured. */
   private static final Pattern STEERING =
       Pattern.compile(
-          "way|units|finish|hull\\.(weighed|centre|stations|points|alike)|.*\\.any|.*#.*"
+          "way|units|finish|hull\\.(weighed|centre|stations|points|alike|looks)|.*\\.any|.*#.*"
               + "|hull\\.outOfLine\\..*|waters\\.sheltered");
 
   /** On the sheet of a boat whose sides differ, not on the blank one. */
@@ -120,6 +120,7 @@ class SheetInWalkOrderTest {
         .startsWith("Measuring sheet")
         .contains(
             "The boat and its hull", "Name of the boat", "fresh / salt", "chine, half-breadth");
+    assertThat(blank().toString()).doesNotContain("And also");
     assertThat(blank().cells()).allMatch(cell -> cell.written().isEmpty());
   }
 }
