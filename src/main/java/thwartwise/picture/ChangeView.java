@@ -113,7 +113,15 @@ final class ChangeView {
                   "lost",
                   new Point(Canvas.WIDTH / 2, top + LOST / 2),
                   Canvas.Anchor.MIDDLE,
-                  scene.swampedRest() == SwampedRest.SINKS ? "it sinks" : "it rolls over"));
+                  lost(scene.swampedRest())));
+    }
+
+    private static String lost(SwampedRest rest) {
+      return switch (rest) {
+        case SINKS -> "it sinks";
+        case NOT_UPRIGHT -> "it rolls over";
+        case NOT_ASSESSED, UPRIGHT -> "not worked out";
+      };
     }
   }
 }
