@@ -228,7 +228,9 @@ public final class BoatProperties {
               "Work out the space it takes up, in litres, or leave it out.")
           .asked(
               "its own volume",
-              List.of("Length by breadth by height in decimetres, or the water it pushes out."),
+              List.of(
+                  "Length times breadth times height in centimetres, divided by 1000; or push it",
+                  "under in a full tub and measure the water that runs over."),
               List.of(
                   "Under water it lifts by its volume, up to its own weight. Left out: no lift."))
           .leftOut("gives no lift");

@@ -144,7 +144,7 @@ final class BoatChanges {
     differs(before.electrics(), after.electrics(), "battery, motor, panel and wires");
     properties(BoatProperties.OF_BOAT.stream().map(Settable::property).toList(), before, after);
     differs(reasons(before), reasons(after), "what looks wrong and was kept with a reason");
-    differs(before.assumptions(), after.assumptions(), "what was taken for granted of the hull");
+    differs(before.assumptions(), after.assumptions(), "what the hull figures assume");
   }
 
   /** Every single value of the table that has words for its change. */

@@ -29,7 +29,8 @@ final class Card {
     GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
       page.paragraph(KneeDeepTrial.dryOnly(inspection));
-      RefusalWords.of(report.recommendation().reasons(), ReaderUnits.of(inspection.boat())).stream()
+      RefusalWords.shortly(report.recommendation().reasons(), ReaderUnits.of(inspection.boat()))
+          .stream()
           .limit(REASONS)
           .forEach(page::point);
       page.point("Put right what the page of this record names, and inspect again");

@@ -44,7 +44,7 @@ final class ChangeWords {
     if (change instanceof BoatChange.Named named) {
       return Sentence.capital(named.noun()) + turn(named.turn()) + named.name();
     }
-    return "Not the same: " + ((BoatChange.Stated) change).what();
+    return "Changed: " + ((BoatChange.Stated) change).what();
   }
 
   private static String turn(Turn turn) {

@@ -50,11 +50,10 @@ public final class DoubtWords {
     Margin margin = doubt.finding().margin();
     Side has = margin.atLeast() ? Side.DOWN : Side.UP;
     Side needs = margin.atLeast() ? Side.UP : Side.DOWN;
-    return "%s: %s, %s %s; %s"
+    return "%s: %s, limit %s; %s"
         .formatted(
             CheckWords.of(doubt.finding().question()),
             figure(margin.value().orElse(Double.NaN), margin.unit(), has, units),
-            margin.atLeast() ? "needs at least" : "must not exceed",
             figure(margin.limit(), margin.unit(), needs, units),
             NoteWords.of(doubt.finding().note(), units));
   }

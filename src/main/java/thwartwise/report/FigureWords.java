@@ -44,9 +44,8 @@ public final class FigureWords {
   static String withLimit(Margin margin, UnitFormat units) {
     return String.format(
         Locale.ROOT,
-        "%s, %s %s",
+        "%s, limit %s",
         of(margin, units),
-        margin.atLeast() ? "needs at least" : "must not exceed",
         shown(margin.limit(), margin.unit(), margin.atLeast() ? Side.UP : Side.DOWN, units));
   }
 }

@@ -157,12 +157,13 @@ final class GlanceSheet {
     return new String[] {
       KneeDeepTrial.isUnproven(inspection)
           ? KneeDeepTrial.dryOnly(inspection)
-          : "Dry: it stays up with " + FigureText.adults(crew.staysUpWith()),
+          : "Dry it stays up with " + FigureText.adults(crew.staysUpWith()),
       KneeDeepTrial.isUnproven(inspection) ? "" : full(),
       TrialSeenWords.bounds(inspection).orElse(""),
       claimed
-          ? "With a leak test of every chamber that is only claimed to be tight: "
+          ? "It carries "
               + FigureText.adults(crew.ifClaimedChambersProve())
+              + " once a leak test proves every chamber tight"
           : ""
     };
   }
@@ -172,7 +173,7 @@ final class GlanceSheet {
   }
 
   private String worked() {
-    return "Full of water: it holds up " + CrewWords.heldUp(crew);
+    return "Full of water it holds up " + CrewWords.heldUp(crew);
   }
 
   private String heading(boolean afterTrial) {

@@ -153,7 +153,7 @@ public final class LoadCaseWords {
   private String lever(double metres) {
     return String.format(
         Locale.ROOT,
-        "%s %s the water's hold on the hull",
+        "%s %s the middle of the hull under water",
         metres(Math.abs(metres)),
         metres < 0 ? "under" : "above");
   }

@@ -33,7 +33,7 @@ public final class NoteWords {
       return "kept: " + confirmed.reason();
     }
     if (note instanceof Note.AfterAllowance after) {
-      return "Allow for the tape and the scales and " + after(after);
+      return "With the allowance for tape and scales " + after(after);
     }
     return note instanceof Note.TwoChambers two ? two.first() + " and " + two.second() : "";
   }
@@ -100,7 +100,7 @@ public final class NoteWords {
   private static String fact(Note.Fact fact) {
     return switch (fact) {
       case NO_STEADY_REST -> "it does not come to a steady rest";
-      case NO_SUCH_STATE -> "it comes to no such state";
+      case NO_SUCH_STATE -> "it finds no such state";
       case ABOVE_THE_WATER_IS_NEGATIVE -> "minus means above the water";
       case NOBODY_GETS_BACK_IN ->
           "nobody gets back in to bail, over the side, the stern or the bow";
@@ -130,7 +130,7 @@ public final class NoteWords {
 
   private static String ending(Equilibria.Ending ending) {
     return switch (ending) {
-      case SINKS -> "it sinks: all that lifts it displaces less than it weighs";
+      case SINKS -> "it sinks";
       case OVERPOWERED -> "it finds no balance against the pull";
       case NOT_FOUND -> "no balance was found on the way down from upright";
       case RESTS -> "";
@@ -150,11 +150,9 @@ public final class NoteWords {
   private String after(Note.AfterAllowance after) {
     String note = of(after.note(), units);
     if (after.margin().value().isEmpty() || after.margin().turnsOver()) {
-      return note.isEmpty() ? "it turns over" : note;
+      return note.isEmpty() ? "it rolls over" : note;
     }
-    return "it comes to "
-        + FigureWords.of(after.margin(), units)
-        + (note.isEmpty() ? "" : ": " + note);
+    return "it is " + FigureWords.of(after.margin(), units) + (note.isEmpty() ? "" : ": " + note);
   }
 
   private String stream(double height) {
@@ -201,11 +199,9 @@ public final class NoteWords {
   private String floods(Note.FloodsFirst floods) {
     return String.format(
         Locale.ROOT,
-        "before it swings back water comes in at the %s, at %.0f degrees; %s of righting are"
-            + " lacking",
-        floods.edge(),
+        "at %.0f° water comes in at the %s, before it swings back",
         degreesDown(floods.heel()),
-        moment(Math.ceil(floods.lackingNm()), Side.UP));
+        floods.edge());
   }
 
   private static double degreesDown(double radians) {

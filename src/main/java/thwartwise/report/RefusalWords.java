@@ -20,6 +20,12 @@ public final class RefusalWords {
     return refusals.stream().map(refusal -> of(refusal, units)).toList();
   }
 
+  /** The same, where of an empty boat that already falls short the first is enough. */
+  static List<String> shortly(List<Refusal> refusals, UnitFormat units) {
+    List<Refusal> empty = refusals.stream().filter(Refusal.EmptyBoat.class::isInstance).toList();
+    return of(refusals.stream().filter(r -> empty.indexOf(r) < 1).toList(), units);
+  }
+
   public static String of(Refusal refusal, UnitFormat units) {
     return new RefusalWords(units).words(refusal);
   }
@@ -32,7 +38,7 @@ public final class RefusalWords {
       return LimitingFactorWords.of(limit.factor());
     }
     if (refusal instanceof Refusal.EmptyBoat empty) {
-      return "the empty boat already falls short; " + check(empty.check());
+      return "with nobody aboard it falls short: " + check(empty.check());
     }
     if (refusal instanceof Refusal.ThoseLeft left) {
       return left(left.names()) + "; " + check(left.check());
@@ -100,7 +106,7 @@ public final class RefusalWords {
     }
     return asked
         + ": "
-        + (margin.turnsOver() ? "it turns over" : FigureWords.withLimit(margin, units));
+        + (margin.turnsOver() ? "it rolls over" : FigureWords.withLimit(margin, units));
   }
 
   private static String left(List<String> names) {

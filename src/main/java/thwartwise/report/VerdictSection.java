@@ -30,7 +30,7 @@ final class VerdictSection {
               + units.mass(crew.adult(), Side.UP)
               + " may go; the limits are for somebody lighter");
     }
-    List<String> all = new ArrayList<>(RefusalWords.of(crew.reasons(), units));
+    List<String> all = new ArrayList<>(RefusalWords.shortly(crew.reasons(), units));
     all.addAll(MishapWords.of(report.findings(), units));
     // A launch is never held without a word.
     if (verdict == Verdict.HELD && all.isEmpty()) {
@@ -39,18 +39,15 @@ final class VerdictSection {
     page.points(all);
   }
 
-  /** What one person more would break, and which check decides; blank where nobody knows. */
+  /** What happens to one person more; blank where nobody knows. */
   static String[] nextPerson(Recommendation crew, UnitFormat units) {
-    String stops =
-        crew.governedBy()
-            .map(f -> "What stops the next person: " + LimitingFactorWords.of(f))
-            .orElse("");
+    String stops = crew.governedBy().map(f -> "One person more: " + MishapWords.of(f)).orElse("");
     return new String[] {
       stops,
-      crew.nextPersonBreaks().isEmpty()
+      crew.nextPersonBreaks().isEmpty() || crew.withheld()
           ? ""
           : (crew.people() == 0 ? "An adult" : "One adult more")
-              + " would break: "
+              + " falls short: "
               + String.join("; ", RefusalWords.of(crew.nextPersonBreaks(), units))
     };
   }

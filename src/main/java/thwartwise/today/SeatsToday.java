@@ -32,7 +32,7 @@ final class SeatsToday {
     }
     Set<String> first =
         all.stream().limit(MOST).collect(Collectors.toCollection(LinkedHashSet::new));
-    first.add("nor in the " + (all.size() - MOST) + " other ways the page leaves out");
+    first.add((all.size() - MOST) + " more ways that the page names");
     return first;
   }
 

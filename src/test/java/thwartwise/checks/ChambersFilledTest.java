@@ -146,7 +146,7 @@ class ChambersFilledTest {
     assertThat(found.get(3).limit()).isEqualTo(20);
     assertThat(value(found.get(3))).isCloseTo(240 - 295 + 30.4 + 64.6 * 0.6 / 0.85, within(0.01));
     assertThat(FindingText.note(found.get(3)))
-        .isEqualTo("Allow for the tape and the scales and it comes to -14 kg: large and middling");
+        .isEqualTo("With the allowance for tape and scales it is -14 kg: large and middling");
   }
 
   // Without the middle tank: ends of 0.4 and 0.6 m, even keel across; the worst pose is upright.

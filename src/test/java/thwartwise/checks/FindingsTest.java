@@ -54,7 +54,7 @@ class FindingsTest {
         .extracting(Finding::outcome)
         .containsExactly(Outcome.MEETS, Outcome.BORDERLINE);
     assertThat(FindingText.note(found.get(1)))
-        .isEqualTo("Allow for the tape and the scales and it comes to no such state");
+        .isEqualTo("With the allowance for tape and scales it finds no such state");
     assertThat(found.get(1).value()).hasValue(0.1);
   }
 
@@ -84,9 +84,9 @@ class FindingsTest {
   @Test
   void a_borderline_note_tells_what_the_allowance_makes_of_it() {
     assertThat(FindingText.note(finding(reading("heel", 0.1), reading("heel", 0.25))))
-        .isEqualTo("Allow for the tape and the scales and it comes to 14.4 deg");
+        .isEqualTo("With the allowance for tape and scales it is 14.4 deg");
     assertThat(FindingText.note(finding(reading("heel", 0.1), reading("heel", 3))))
-        .isEqualTo("Allow for the tape and the scales and it turns over");
+        .isEqualTo("With the allowance for tape and scales it rolls over");
   }
 
   @Test

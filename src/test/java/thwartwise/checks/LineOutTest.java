@@ -120,7 +120,7 @@ class LineOutTest {
     assertThat(FindingText.condition(found.get(1)))
         .isEqualTo(
             "on paper; 392 N of level pull (from 30 N as towed to 392 N against a blunt end, snatch"
-                + " included) at the middle of the stern, 0.45 m above the water's hold on the hull,"
+                + " included) at the middle of the stern, 0.45 m above the middle of the hull under water,"
                 + " leading 30 degrees down");
   }
 

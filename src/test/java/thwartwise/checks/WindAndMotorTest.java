@@ -145,7 +145,7 @@ class WindAndMotorTest {
     assertThat(value(found.get(0))).isCloseTo(heel, within(0.01 * heel));
     assertThat(FindingText.condition(found.get(0)))
         .contains("motor pushing 181 N, hard over to ")
-        .endsWith(", 0.20 m under the water's hold on the hull");
+        .endsWith(", 0.20 m under the middle of the hull under water");
   }
 
   // Ahead, under the hold of the water, it lifts the bow: the stern is the lower end by

@@ -45,7 +45,7 @@ class ChamberDoubtsTest {
     assertThat(doubt.withholds()).isTrue();
     assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
-            "chamber \"tank\", litres poured into it: 620.0 litres, must not exceed 599.9 litres;"
+            "chamber \"tank\", litres poured into it: 620.0 litres, limit 599.9 litres;"
                 + " measure its walls, or pour again and count");
   }
 
@@ -61,7 +61,7 @@ class ChamberDoubtsTest {
     assertThat(doubts(tank(0.5, 150))).isEmpty();
     assertThat(DoubtWords.of(doubts(tank(0.5, 79)).get(0), UnitFormat.METRIC))
         .isEqualTo(
-            "chamber \"tank\", litres poured into it: 79.0 litres, needs at least 105.0 litres;"
+            "chamber \"tank\", litres poured into it: 79.0 litres, limit 105.0 litres;"
                 + " were those gallons? Measure its walls, or pour again and count");
   }
 
@@ -78,7 +78,7 @@ class ChamberDoubtsTest {
     assertThat(doubt.withholds()).isTrue();
     assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
-            "chamber \"tank\", days from its leak test until today: -300 days, needs at least 0"
+            "chamber \"tank\", days from its leak test until today: -300 days, limit 0"
                 + " days; it is dated %s, which has not come yet: was the year written wrongly?"
                     .formatted(next));
   }

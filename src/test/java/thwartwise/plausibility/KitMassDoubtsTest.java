@@ -43,7 +43,7 @@ class KitMassDoubtsTest {
     assertThat(doubt.withholds()).isTrue();
     assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
-            "kit \"oars\", mass: 40 kg, must not exceed 12 kg; 40 kg is not what such a thing"
+            "kit \"oars\", mass: 40 kg, limit 12 kg; 40 kg is not what such a thing"
                 + " weighs; did the decimal point slip, from 4 kg? Weigh it again");
     assertThat(doubt.finding().source()).isEqualTo("what such things weigh (judgement)");
   }
@@ -52,7 +52,7 @@ class KitMassDoubtsTest {
   void oars_of_four_hundred_grams_are_doubted_as_well() {
     assertThat(DoubtWords.of(of(weighing("oars", 0.4)).get(0), UnitFormat.METRIC))
         .isEqualTo(
-            "kit \"oars\", mass: 0 kg, needs at least 2 kg; 0.4 kg is not what such a thing weighs;"
+            "kit \"oars\", mass: 0 kg, limit 2 kg; 0.4 kg is not what such a thing weighs;"
                 + " did the decimal point slip, from 4 kg? Weigh it again");
   }
 
@@ -61,7 +61,7 @@ class KitMassDoubtsTest {
     assertThat(of(weighing("sack", 75))).isEmpty();
     assertThat(DoubtWords.of(of(weighing("sack", 800)).get(0), UnitFormat.METRIC))
         .isEqualTo(
-            "kit \"sack\", mass: 800 kg, must not exceed 75 kg; 800 kg is not what such a thing"
+            "kit \"sack\", mass: 800 kg, limit 75 kg; 800 kg is not what such a thing"
                 + " weighs: weigh it again");
   }
 

@@ -44,7 +44,7 @@ class PlaceDoubtsTest {
     assertThat(words(at("seat", 0.116)))
         .isEqualTo(
             "place \"seat\", from the nearer end of the hull to the middle of whoever sits there:"
-                + " 0.11 m, needs at least 0.12 m; nobody has room there: measure it again from the"
+                + " 0.11 m, limit 0.12 m; nobody has room there: measure it again from the"
                 + " aft end of the hull, in the unit asked for");
     assertThat(of(at("seat", 0.2))).isEmpty();
   }
@@ -54,7 +54,7 @@ class PlaceDoubtsTest {
   void a_stern_seat_in_the_bow_is_doubted() {
     assertThat(words(at("stern seat", 1.97)))
         .isEqualTo(
-            "place \"stern seat\", how far forward, as a share of the length: 81 %, must not exceed"
+            "place \"stern seat\", how far forward, as a share of the length: 81 %, limit"
                 + " 60 %; it is named for the aft part: measure it again from the aft end of the"
                 + " hull, in the unit asked for");
     assertThat(of(at("fore thwart", 0.6))).hasSize(1);
@@ -68,7 +68,7 @@ class PlaceDoubtsTest {
     assertThat(words(at("middle thwart", 0.80)))
         .isEqualTo(
             "place \"middle thwart\", how far before or abaft the chamber of that name: 0.22 m,"
-                + " must not exceed 0.15 m; measure it again from the aft end of the hull, in the"
+                + " limit 0.15 m; measure it again from the aft end of the hull, in the"
                 + " unit asked for");
     assertThat(of(at("middle thwart", 0.90))).isEmpty();
   }
@@ -77,7 +77,7 @@ class PlaceDoubtsTest {
   void two_thwarts_in_one_place_are_doubted_and_a_mat_before_one_is_not() {
     assertThat(words(at("thwart", 1.2), at("seat", 1.3)))
         .isEqualTo(
-            "place \"seat\", between it and place \"thwart\" along the boat: 0.10 m, needs at least"
+            "place \"seat\", between it and place \"thwart\" along the boat: 0.10 m, limit"
                 + " 0.20 m; one lies on top of the other: measure it again from the aft end of the"
                 + " hull, in the unit asked for");
     Span width = new Span(-0.3, 0.3);

@@ -65,7 +65,7 @@ class SeatDoubtsTest {
     Boat high = PRAM.withPlaces(List.of(new Place("rowing seat", 0.80, 0.66, 0.2, 1)));
     assertThat(DoubtWords.of(only(high), UnitFormat.METRIC))
         .isEqualTo(
-            "seat \"rowing seat\", height: 0.66 m, must not exceed 0.50 m; that is too high to sit"
+            "seat \"rowing seat\", height: 0.66 m, limit 0.50 m; that is too high to sit"
                 + " on: were those centimetres where inches are meant, or is it measured from the"
                 + " ground?");
     assertThat(of(PRAM.withPlaces(List.of(new Place("rowing seat", 0.80, 0.48, 0.2, 1)))))
@@ -78,7 +78,7 @@ class SeatDoubtsTest {
     Boat low = BoatEdits.withChamber(PRAM, 2, c -> up(c, 0.10));
     assertThat(DoubtWords.of(only(low), UnitFormat.METRIC))
         .isEqualTo(
-            "seat \"middle thwart\", height above the chamber of that name: 0.16 m, must not exceed"
+            "seat \"middle thwart\", height above the chamber of that name: 0.16 m, limit"
                 + " 0.12 m; measure the seat's height and the chamber's top again, each in the unit"
                 + " asked for");
   }

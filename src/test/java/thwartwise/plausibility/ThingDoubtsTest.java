@@ -68,7 +68,7 @@ class ThingDoubtsTest {
     assertThat(doubt.id().text()).isEqualTo("kit:tool box");
     assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
-            "kit \"tool box\", height of its middle: -1.00 m, needs at least 0.00 m; that is under"
+            "kit \"tool box\", height of its middle: -1.00 m, limit 0.00 m; that is under"
                 + " the keel: measure up from the lowest point of the bottom");
     assertThat(doubts(with(1.8, 0, -0.01))).isEmpty();
   }
@@ -78,7 +78,7 @@ class ThingDoubtsTest {
     assertThat(only(with(1.7, 1.4, 0.3)).finding().value().orElseThrow()).isBetween(0.72, 0.73);
     assertThat(DoubtWords.of(only(with(4.3, 0, 0.3)), UnitFormat.METRIC))
         .isEqualTo(
-            "kit \"tool box\", how far outside the hull: 0.70 m, must not exceed 0.60 m; measure"
+            "kit \"tool box\", how far outside the hull: 0.70 m, limit 0.60 m; measure"
                 + " again where its middle lies");
     assertThat(doubts(with(1.7, 0, 2.3))).hasSize(1);
     assertThat(doubts(with(-0.15, 0, 0.4))).isEmpty();
@@ -119,7 +119,7 @@ class ThingDoubtsTest {
     PlausibilityFinding doubt = only(seat(0.25, 20));
     assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
-            "place \"thwart\", length of seat its people take: 9.00 m, must not exceed 0.95 m;"
+            "place \"thwart\", length of seat its people take: 9.00 m, limit 0.95 m;"
                 + " fewer people sit there, or it reaches farther out");
     assertThat(doubt.finding().source())
         .isEqualTo("0.45 m of seat for each person (BinSchUO) (READ)");
@@ -133,7 +133,7 @@ class ThingDoubtsTest {
   void a_seat_three_centimetres_wide_is_doubted_and_one_without_width_is_not() {
     assertThat(DoubtWords.of(only(seat(0.036, 1)), UnitFormat.METRIC))
         .isEqualTo(
-            "place \"thwart\", how far out from the middle line: 0.03 m, needs at least 0.07 m; did"
+            "place \"thwart\", how far out from the middle line: 0.03 m, limit 0.07 m; did"
                 + " the decimal point slip? For a seat on which nobody can move to one side write"
                 + " 0");
     assertThat(doubts(seat(0.07, 1))).isEmpty();
@@ -149,7 +149,7 @@ class ThingDoubtsTest {
     PlausibilityFinding doubt = only(with(hole(0.08, 0.5, lid, Optional.empty())));
     assertThat(DoubtWords.of(doubt, UnitFormat.METRIC))
         .isEqualTo(
-            "opening \"hole\", so low in the hull, its width: 0.50 m, must not exceed 0.15 m;"
+            "opening \"hole\", so low in the hull, its width: 0.50 m, limit 0.15 m;"
                 + " measure its lowest edge and its width again");
     assertThat(doubts(with(hole(0.08, 0.03, lid, Optional.empty())))).isEmpty();
     assertThat(doubts(with(hole(0.35, 0.5, lid, Optional.empty())))).isEmpty();

@@ -58,9 +58,9 @@ class TextPageTest {
     assertThat(page(SampleRecords.heldOnTo()))
         .contains(
             """
-            Dry: it stays up with two adults. Full of water: it holds up one adult, in the
-            water with their hands on it. With a leak test of every chamber that is only
-            claimed to be tight: two adults.
+            Dry it stays up with two adults. Full of water it holds up one adult, in the
+            water with their hands on it. It carries two adults once a leak test proves
+            every chamber tight.
             """)
         .contains(
             """
@@ -202,7 +202,7 @@ class TextPageTest {
         .contains("*** Nothing found against it within the limits of this inspection")
         .contains("No adult of 95 kg may go; the limits are for somebody lighter.")
         .contains("1 person  up to 78 kg; no adult of 95 kg")
-        .contains("Dry: it stays up with no adult.");
+        .contains("Dry it stays up with no adult.");
   }
 
   @Test

@@ -89,7 +89,7 @@ class DoubtsAtTheirQuestionTest {
         .isEqualTo("This looks wrong, depth of the hull for its breadth (keep) [Enter: keep]:");
     assertThat(String.join(" ", asked.how()))
         .isEqualTo(
-            "depth of the hull amidships as a share of its breadth: 90 %, must not exceed 60 %; was"
+            "depth of the hull amidships as a share of its breadth: 90 %, limit 60 %; was"
                 + " the full breadth taped where half is asked for, or were heights and breadths"
                 + " written in different units? keep: it stays as typed, and its reason is asked"
                 + " for at the end. Else type back, or list and change with a number, and measure"

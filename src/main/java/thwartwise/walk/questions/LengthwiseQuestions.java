@@ -19,7 +19,7 @@ record LengthwiseQuestions(
     "transom; how far forward is then asked for each point."
   };
   private static final String[] AT_THE_AFT_END = {
-    "yes: the aft end is plumb, and how far forward is 0 and not asked. no: it is",
+    "yes: the aft end is upright, and how far forward is 0 and not asked. no: it is",
     "raked; how far forward is then asked for each point, the aftmost being 0."
   };
 
@@ -30,7 +30,7 @@ record LengthwiseQuestions(
       return true;
     }
     Entry<Boolean> plumb =
-        WordQuestions.yesNo(key + ".upright", subject + ", is it plumb?")
+        WordQuestions.yesNo(key + ".upright", subject + " stands upright?")
             .how(slips.isFirst() ? AT_THE_AFT_END : ELSEWHERE)
             .why("Raked ends carry less at the bottom than at the rail.");
     // An end taken for plumb is a longer boat.
