@@ -268,7 +268,7 @@ public final class KitQuestions {
     return replay.ask(
         tape.asked(BoatProperties.KIT_LITRES, key + ".litres", subject + ", its own volume")
             .how(
-                "Length by breadth by height in decimetres, or the water it pushes out of a full",
+                "Length times breadth times height in cm, by 1000; what it pushes out of a full",
                 "bucket; or what it is: battery, motor, steel, aluminium, wood, water.")
             .or(typed -> ofItsStuff(typed, mass))
             .optional(BoatProperties.KIT_LITRES.leftOut()));
