@@ -183,7 +183,6 @@ final class GlanceSheet {
   /** What each buys; how it is done stands on the sheet about changes. */
   private void first(Page page) {
     List<AdvicePiece> pieces = AdviceSection.first(report.advice());
-    LookedAtSection.first(inspection).forEach(words -> page.paragraph("To do first: " + words));
     boolean trial = KneeDeepTrial.isAskedOf(inspection);
     if (trial) {
       page.gap().paragraph("To do first: " + KneeDeepTrial.named());

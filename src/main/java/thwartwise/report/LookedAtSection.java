@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.PointAnswer;
 import thwartwise.boat.PointCondition;
@@ -35,8 +36,10 @@ final class LookedAtSection {
     boat.pointAnswers().stream()
         .filter(PointAnswer::isBad)
         .forEach(a -> page.point(bad(a), "Found by " + a.by() + " on " + a.date(), a.note()));
-    bySystem(boat)
-        .forEach((system, answers) -> page.point(system + ": " + counts(answers, boat, day)));
+    page.paragraph(
+        bySystem(boat).entrySet().stream()
+            .map(e -> e.getKey() + ": " + counts(e.getValue(), boat, day))
+            .collect(Collectors.joining("; ")));
   }
 
   /** What must be put right before anybody goes, gravest first. */
