@@ -80,7 +80,8 @@ class KeptNotesTest {
           new Refusal.MoreThanRule(new LimitingFactor.NoPlaceLeft(), 2, 3),
           new Refusal.HeavierThanRule(new LimitingFactor.TooManyWays(3388, 4), 120, 240.5),
           new Refusal.Implausible(DoubtId.parse("kit:tool box").orElseThrow(), true),
-          new Refusal.FailedTrial("2026-04-09", "Ann", 2, true, false));
+          new Refusal.FailedTrial("2026-04-09", "Ann", 2, true, false),
+          new Refusal.LookedAt("2026-04-09", "Ann", "No crack in the transom."));
 
   private static ObjectReader reader(ObjectNode node) {
     return ObjectReader.free(node, Location.whole("report.json"));

@@ -1,0 +1,113 @@
+package thwartwise.files.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.PoseOrientation;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Note;
+import thwartwise.crew.LimitingFactor;
+import thwartwise.crew.Refusal;
+import thwartwise.inspection.Report;
+import thwartwise.json.JsonText;
+import thwartwise.json.Layout;
+import thwartwise.json.Location;
+import thwartwise.json.PlainNumbers;
+import thwartwise.rules.WaterStatement;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * A record with every kind of note, refusal, limiting factor and statement of the waters, as it was
+ * written when the report first named them. The names are in records that nobody can write again:
+ * whoever renames a kind, one of its parts or a word of a choice fails here. A new kind gets its
+ * lines in the kept file.
+ */
+class KeptKindsTest {
+  private static final String FILE = "/thwartwise/files/record-with-kinds-2.json";
+
+  /** Words alone name no kind. */
+  private static final Set<Class<?>> WITHOUT_A_NAME =
+      Set.of(Note.None.class, Note.Stated.class, Refusal.Stated.class, LimitingFactor.Stated.class);
+
+  private final JsonNode kept = kept();
+  private final Report read = ReportFields.read(kept, Location.whole("record.json"));
+
+  @Test
+  void what_was_named_is_named_the_same_again() {
+    JsonNode anew = parsed(Layout.of(PlainNumbers.in(ReportTree.of(read))));
+    assertThat(named(anew)).isEqualTo(named(kept)).hasSizeGreaterThan(40).doesNotContainNull();
+  }
+
+  /** Every key that names a kind, in the order of the file. */
+  private static List<JsonNode> named(JsonNode report) {
+    return Stream.of(
+            report.findValues("noteIs"),
+            report.findValues("reasonsAre"),
+            report.findValues("nextPersonBreaksAre"),
+            report.findValues("watersAre"))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  @Test
+  void every_kind_is_in_the_kept_file() {
+    assertThat(kinds(read.findings().stream().map(Finding::note))).containsAll(kinds(Note.class));
+    assertThat(kinds(refusals())).containsAll(kinds(Refusal.class));
+    assertThat(kinds(factors())).containsAll(kinds(LimitingFactor.class));
+    assertThat(read.waters())
+        .extracting(WaterStatement::kind)
+        .containsExactlyInAnyOrder(WaterStatement.Kind.values());
+  }
+
+  @Test
+  void every_word_of_a_choice_is_in_the_kept_file() {
+    List<Note> notes = read.findings().stream().map(Finding::note).toList();
+    assertThat(notes)
+        .containsAll(Arrays.stream(Note.Fact.values()).map(Note::of).toList())
+        .containsAll(Arrays.stream(Equilibria.Ending.values()).map(Note.NoRest::new).toList())
+        .containsAll(Arrays.stream(PoseOrientation.values()).map(Note.LiesOver::new).toList());
+  }
+
+  private Stream<Refusal> refusals() {
+    return Stream.of(read.recommendation().nextPersonBreaks(), read.recommendation().reasons())
+        .flatMap(List::stream);
+  }
+
+  private Stream<LimitingFactor> factors() {
+    return refusals()
+        .filter(Refusal.ByLimit.class::isInstance)
+        .map(refusal -> ((Refusal.ByLimit) refusal).factor());
+  }
+
+  private static Set<Class<?>> kinds(Stream<?> all) {
+    return all.map(Object::getClass).collect(Collectors.toSet());
+  }
+
+  private static List<Class<?>> kinds(Class<?> family) {
+    return Arrays.stream(family.getPermittedSubclasses())
+        .filter(kind -> !WITHOUT_A_NAME.contains(kind))
+        .<Class<?>>map(kind -> kind)
+        .toList();
+  }
+
+  private static JsonNode kept() {
+    try (var in = KeptKindsTest.class.getResourceAsStream(FILE)) {
+      return parsed(new String(in.readAllBytes(), StandardCharsets.UTF_8)).path("report");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static JsonNode parsed(String json) {
+    return JsonText.parse(json, Location.whole("record.json"));
+  }
+}
