@@ -16,7 +16,9 @@ public record UnitFormat(UnitSystem system) {
   /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
   public static final String TIED = "\u00a0";
 
-  private static final double POUND = 0.45359237;
+  /** kg */
+  public static final double POUND = 0.45359237;
+
   private static final double INCH = 0.0254;
   private static final double GALLON = 231 * INCH * INCH * INCH;
   private static final double FOOT = 12 * INCH;

@@ -63,14 +63,20 @@ public final class KneeDeepTrial {
 
   /** What it carries dry, said as that and no more; blank of other boats. */
   static String dryOnly(InspectionRecord inspection) {
-    return isUnproven(inspection) ? Sentence.joined(List.of(dry(inspection), NOT_YET)) : "";
+    return isUnproven(inspection)
+        ? Sentence.joined(List.of(dry("Dry it carries ", inspection), NOT_YET))
+        : "";
+  }
+
+  /** The same behind a label that says dry already. */
+  static String labelledDry(InspectionRecord inspection) {
+    return dry("It carries ", inspection);
   }
 
   /** The dry figures alone, and whether those named may sit in it dry as they are seated. */
-  static String dry(InspectionRecord inspection) {
+  private static String dry(String itCarries, InspectionRecord inspection) {
     Recommendation crew = inspection.report().recommendation();
-    return Sentence.of("Dry it carries " + FigureText.adults(crew.staysUpWith()))
-        + named(inspection);
+    return Sentence.of(itCarries + FigureText.adults(crew.staysUpWith())) + named(inspection);
   }
 
   private static String named(InspectionRecord inspection) {

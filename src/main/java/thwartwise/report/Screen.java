@@ -131,7 +131,7 @@ public final class Screen {
       return "Not worked out.";
     }
     if (KneeDeepTrial.isUnproven(inspection)) {
-      return KneeDeepTrial.dry(inspection);
+      return KneeDeepTrial.labelledDry(inspection);
     }
     return crew.staysUpWith() == 0
         ? "Not even one adult aboard stays within its limits."

@@ -19,11 +19,11 @@ final class Introduction {
       left. Then everyone to one side, slowly. Then swamp it, and see whether it
       stays level and holds everybody's head clear of the water.
 
-      The short way, for a borrowed boat, cannot promise that it holds anybody up
-      when it is full of water: nobody, until a leak test of its chambers is shown.
-      Ten minutes on the bank tell you more: swamp it in knee-deep water, jackets on,
-      with the crew sitting in it, and look whether it stays level with every head
-      clear.
+      Of a borrowed boat nobody counts as held up when it is full of water until a
+      leak test of a chamber is shown or a trial was seen. Ten minutes on the bank
+      tell you more: swamp it in knee-deep water, jackets on, with the crew sitting
+      in it, and look whether it stays level with every head clear. Type that where
+      the walk asks what shows it, or at "today".
 
       back: the last question again. list: the answers so far. change 12: answer
       number 12 again. why: how to measure this, and what for. show: a sketch, where

@@ -51,7 +51,7 @@ class BorrowedTrialTest {
     assertThat(screen(WITHOUT))
         .startsWith(
             "Gravy Boat: launch held. Nobody and nothing goes aboard, as the boat stands."
-                + " Dry: Dry it carries two adults."
+                + " Dry: It carries two adults."
                 + " Filled: Full of water it is not shown to hold up anybody, so nobody goes yet."
                 + " Wrong: It sinks when full of water: 76 kg too heavy.")
         .contains(
@@ -298,7 +298,7 @@ class BorrowedTrialTest {
     Sheet untested = Sheet.borrowed(true).with("short.tested", "no");
     assertThat(screen(inspected(untested.with("short.people", "Ann 60 kg, girl 9").boat())))
         .contains(
-            " Dry: Dry it carries two adults. With Ann and girl of 9 it stays within its dry"
+            " Dry: It carries two adults. With Ann and girl of 9 it stays within its dry"
                 + " limits. Filled: Full of water it is not shown to hold up anybody");
     assertThat(screen(inspected(untested.with("short.people", "A 140, B 140, C 140").boat())))
         .contains(" With A, B and C it does not stay within its dry limits. ");

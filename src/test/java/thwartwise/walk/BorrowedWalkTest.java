@@ -71,6 +71,15 @@ class BorrowedWalkTest {
         .isEqualTo("7 people are named, and the seats take 6. Name fewer, or change the seats.");
   }
 
+  /** 22 kg for each of 3.6576 times 1.3843 square metres are 245.6 lb: said rounded up. */
+  @Test
+  void a_heavy_guess_is_said_in_whole_pounds() {
+    Sheet feet = Sheet.borrowed(false);
+    assertThat(Sheet.open(feet.upTo("short.mass")).prompt())
+        .contains("[Enter: 246 lb, a heavy guess]");
+    assertThat(String.join(" ", Sheet.open(feet.upTo("short.people")).how())).doesNotContain("kg");
+  }
+
   @Test
   void a_bare_weight_is_in_the_units_of_the_boat() {
     Boat boat = Sheet.borrowed(false).with("short.people", "Ann 150 dressed").boat();
@@ -202,9 +211,9 @@ class BorrowedWalkTest {
   }
 
   @Test
-  void the_first_words_say_what_it_cannot_promise() {
+  void the_first_words_say_what_shows_that_it_holds_anybody_up() {
     assertThat(String.join(" ", Sheet.open(List.of()).how()))
-        .contains("cannot promise that it holds anybody up full of water");
+        .contains("holds up nobody until a leak test is shown or a trial was seen");
   }
 
   @Test

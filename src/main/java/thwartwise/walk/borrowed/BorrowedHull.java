@@ -6,6 +6,8 @@ import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Material;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -133,6 +135,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
 
   double mass(RoughLines lines) {
     double heavy = HEAVY * lines.length() * lines.beam();
+    UnitFormat units = new UnitFormat(tape.system());
     Optional<Double> weighed =
         replay.ask(
             tape.mass("short.mass", "Mass of the empty boat")
@@ -141,7 +144,8 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                     "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
                 .why("The heavier the boat, the fewer people.")
                 .within(tape.usual(BoatQuantity.HULL_MASS))
-                .optional(tape.mass(heavy) + ", a heavy guess"));
+                .optional(
+                    units.mass(heavy, Side.UP).replace(UnitFormat.TIED, " ") + ", a heavy guess"));
     if (weighed.isEmpty()) {
       assumed.add(
           "Mass of the hull: not weighed, taken as "

@@ -61,15 +61,22 @@ record BorrowedPeople(
                     "short.people",
                     "Who goes",
                     "weights or ages",
-                    "who goes, such as Iris 62 kg, boy 12, girl 10, adult",
+                    "who goes, such as Iris "
+                        + either("62 kg", "137 lb")
+                        + ", boy 12, girl 10, adult",
                     new PeopleText(planned, units)::read)
                 .how(
-                    "Such as Iris 62 kg, Tom 80 kg dressed, boy 12, girl 10, adult. Children go by",
+                    "Such as Iris %s, Tom %s dressed, boy 12, girl 10, adult. Children go by"
+                        .formatted(either("62 kg", "137 lb"), either("80 kg", "176 lb")),
                     "age. Enter: nobody is named, and the figures hold for any crew.")
                 .why("The dry figures say whether these people may sit in it so.")
                 .unless(this::tooMany)
                 .optional("nobody named"))
         .orElse(List.of());
+  }
+
+  private String either(String metric, String own) {
+    return units.isMetric() ? metric : own;
   }
 
   private Optional<String> tooMany(List<NamedPerson> going) {

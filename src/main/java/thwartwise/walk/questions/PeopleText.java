@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.crew.Sex;
@@ -15,16 +16,18 @@ import thwartwise.measure.NameReader;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measure.UnitSystem;
 
 /**
  * Reads who wants to come along: {@code Iris 62 kg, Tom 80 dressed, boy 12, girl 10, adult}. A bare
- * number after a name is kilograms, after boy or girl whole years.
+ * number after a name is kilograms or, in a boat in feet, pounds; after boy or girl whole years.
+ * What is understood names each with the most they may weigh: pounds for kilograms show there.
  */
 public final class PeopleText {
   private static final int MOST = 8;
   private static final double LIGHTEST = 8;
-  private static final String EXAMPLE = "\"Iris 62 kg, boy 12, girl 10, adult\"";
 
   /** A comma with a figure on both sides may be a decimal one. */
   private static final Pattern BETWEEN = Pattern.compile(";|,(?!\\d)|(?<!\\d),");
@@ -39,7 +42,7 @@ public final class PeopleText {
       Pattern.compile("(?<name>\\D*?\\D)\\s+(?<mass>\\d.*?)(?<dressed>\\s+dressed)?");
 
   private final PlannedMasses planned;
-  private final UnitSystem units;
+  private final UnitFormat units;
 
   public PeopleText(PlannedMasses planned) {
     this(planned, UnitSystem.METRIC);
@@ -50,7 +53,7 @@ public final class PeopleText {
    */
   public PeopleText(PlannedMasses planned, UnitSystem units) {
     this.planned = planned;
-    this.units = units;
+    this.units = new UnitFormat(units);
   }
 
   public Reading<List<NamedPerson>> read(String typed) {
@@ -72,17 +75,38 @@ public final class PeopleText {
     return List.of(BETWEEN.split(typed));
   }
 
-  private static Reading<List<NamedPerson>> several(List<NamedPerson> members, String typed) {
+  private Reading<List<NamedPerson>> several(List<NamedPerson> members, String typed) {
     if (members.isEmpty()) {
       return Reading.refused(
           "%s names nobody. Type who wants to come, such as %s."
-              .formatted(QuotedText.of(typed), EXAMPLE));
+              .formatted(QuotedText.of(typed), example()));
     }
     return members.size() > MOST
         ? Reading.refused(
             "%d people are named; at most %d can be seated here. Name fewer."
                 .formatted(members.size(), MOST))
-        : Reading.understood(List.copyOf(members), "");
+        : Reading.understood(List.copyOf(members), understood(members));
+  }
+
+  private String understood(List<NamedPerson> members) {
+    double all = members.stream().mapToDouble(NamedPerson::heaviest).sum();
+    String each =
+        members.stream()
+            .map(member -> member.name() + " " + mass(member.heaviest()))
+            .collect(Collectors.joining("; "));
+    return "at the most, dressed: " + each + (members.size() > 1 ? "; together " + mass(all) : "");
+  }
+
+  private String mass(double kilograms) {
+    return units.mass(kilograms, Side.UP).replace(UnitFormat.TIED, " ");
+  }
+
+  private String example() {
+    return "\"Iris " + units.either("62 kg", () -> "137 lb") + ", boy 12, girl 10, adult\"";
+  }
+
+  private String word() {
+    return units.either("kilograms", () -> "pounds");
   }
 
   private Reading<NamedPerson> member(String one, List<NamedPerson> before) {
@@ -95,32 +119,37 @@ public final class PeopleText {
       return youth(youth, one, before);
     }
     if (CHILD.matcher(plain).matches()) {
-      return Reading.refused(yearsOrKilograms(one));
+      return Reading.refused(yearsOrMass(one));
     }
     Matcher weighed = WEIGHED.matcher(one);
     return weighed.matches() ? weighed(weighed, before) : Reading.refused(noWeight(one));
   }
 
-  private static String noWeight(String one) {
-    return "%s has no weight. Type kilograms after a name, an age after boy or girl, or adult, such as %s."
-        .formatted(QuotedText.of(one), EXAMPLE);
+  private String noWeight(String one) {
+    return "%s has no weight. Type %s after a name, an age after boy or girl, or adult, such as %s."
+        .formatted(QuotedText.of(one), word(), example());
   }
 
-  private static String yearsOrKilograms(String one) {
-    return "%s may be years or kilograms. Type boy or girl before an age, or kg behind a weight, such as %s."
-        .formatted(QuotedText.of(one), EXAMPLE);
+  private String yearsOrMass(String one) {
+    return "%s may be years or %s. Type boy or girl before an age, or %s behind a weight, such as %s."
+        .formatted(QuotedText.of(one), word(), units.either("kg", () -> "lb"), example());
   }
 
-  private static Reading<NamedPerson> youth(Matcher youth, String one, List<NamedPerson> before) {
+  private Reading<NamedPerson> youth(Matcher youth, String one, List<NamedPerson> before) {
     Sex sex = youth.group(1).equals("boy") ? Sex.BOY : Sex.GIRL;
     int age = Integer.parseInt(youth.group(2));
     return WeightForAge.covers(age)
         ? Reading.understood(
             NamedPerson.youth(free(sex.word() + " of " + age, before), sex, age), "")
         : Reading.refused(
-            "%s: weights by age are known from %d to %d years. Weigh them and type the kilograms, such as \"%s 31 kg\"."
+            "%s: weights by age are known from %d to %d years. Weigh them and type the %s, such as \"%s %s\"."
                 .formatted(
-                    QuotedText.of(one), WeightForAge.YOUNGEST, WeightForAge.OLDEST, sex.word()));
+                    QuotedText.of(one),
+                    WeightForAge.YOUNGEST,
+                    WeightForAge.OLDEST,
+                    word(),
+                    sex.word(),
+                    units.either("31 kg", () -> "69 lb")));
   }
 
   private Reading<NamedPerson> weighed(Matcher weighed, List<NamedPerson> before) {
@@ -130,7 +159,7 @@ public final class PeopleText {
         .unless(name -> taken(name, before))
         .then(
             name ->
-                new QuantityReader(Dimension.MASS, units)
+                new QuantityReader(Dimension.MASS, units.system())
                     .read(weighed.group("mass"))
                     .as(mass -> named(name, mass.si(), dressed)))
         .unless(this::unlikely);
@@ -151,12 +180,23 @@ public final class PeopleText {
     return Optional.of(
         String.format(
             Locale.ROOT,
-            "%s at %.0f kg, dressed: from %.0f to %.0f kg can be seated here. Weigh them again, or"
-                + " leave them out.",
+            "%s at %s, dressed: from %.0f to %.0f %s can be seated here. Weigh them again, or leave"
+                + " them out.",
             QuotedText.of(member.name()),
-            member.heaviest(),
-            LIGHTEST,
-            Math.floor(most)));
+            scales(member.heaviest()),
+            Math.ceil(LIGHTEST / unit()),
+            Math.floor(most / unit()),
+            units.either("kg", () -> "lb")));
+  }
+
+  /** Neither side is the cautious one of what is refused. */
+  private String scales(double kilograms) {
+    return String.format(
+        Locale.ROOT, "%.0f %s", kilograms / unit(), units.either("kg", () -> "lb"));
+  }
+
+  private double unit() {
+    return units.system().isMetric() ? 1 : UnitFormat.POUND;
   }
 
   private static Optional<String> taken(String name, List<NamedPerson> before) {

@@ -12,10 +12,13 @@ import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.crew.Sex;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnitSystem;
 
 class PeopleTextTest {
   private static final PlannedMasses PLANNED = PlannedMasses.of(RuleSetFile.cautiousDefault());
   private static final PeopleText READER = new PeopleText(PLANNED);
+  private static final PeopleText IN_POUNDS =
+      new PeopleText(PLANNED, UnitSystem.FEET_INCHES_POUNDS);
 
   private static List<NamedPerson> read(String typed) {
     Reading<List<NamedPerson>> read = READER.read(typed);
@@ -125,5 +128,29 @@ class PeopleTextTest {
   @Test
   void a_weighed_boy_is_weighed_and_not_of_that_age() {
     assertThat(read("boy 24 kg")).containsExactly(NamedPerson.weighed("boy", 24));
+  }
+
+  /** 150 lb is 68.04 kg, and 5 kg of clothes make 161.02 lb; rounded up. */
+  @Test
+  void what_is_understood_names_each_with_the_most_they_may_weigh() {
+    assertThat(understood(READER, "Ann 62.2, Ben 80 dressed"))
+        .isEqualTo("at the most, dressed: Ann 68 kg; Ben 80 kg; together 148 kg");
+    assertThat(understood(IN_POUNDS, "Ann 150")).isEqualTo("at the most, dressed: Ann 162 lb");
+  }
+
+  private static String understood(PeopleText reader, String typed) {
+    return ((Reading.Understood<List<NamedPerson>>) reader.read(typed)).text();
+  }
+
+  @Test
+  void a_boat_in_feet_is_refused_in_pounds() {
+    for (String typed : List.of(" , ", "Bo", "boy 5", "child 40", "Tom 800", "Tom 5 dressed")) {
+      assertThat(IN_POUNDS.read(typed).refusal().orElseThrow())
+          .doesNotContainPattern("\\bkg\\b|kilogram");
+    }
+    assertThat(IN_POUNDS.read("Tom 800").refusal().orElseThrow())
+        .isEqualTo(
+            "\"Tom\" at 811 lb, dressed: from 18 to 330 lb can be seated here. Weigh them again, or"
+                + " leave them out.");
   }
 }
