@@ -129,6 +129,8 @@ class EnterFlattersLeastTest {
   private static final Map<String, String> TAKEN_OF_CHANGES =
       Map.ofEntries(
           Map.entry("way", "which walk it is, no measurement"),
+          Map.entry(
+              "units", "those the boat was measured in; every answer is repeated with its unit"),
           Map.entry("changed\\.\\d+", "nothing more has changed: the list says so before the end"),
           Map.entry("changed\\.\\d+\\.mass", "a quarter more than usual: tried below"),
           Map.entry("changed\\.\\d+\\.litres", "no lift: tried below"),
