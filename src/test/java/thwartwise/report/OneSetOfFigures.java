@@ -133,14 +133,17 @@ final class OneSetOfFigures {
       for (String where : List.of(page, card)) {
         holds(where.contains(row), "not told: " + row);
       }
-      String onScreen =
+      String upTo =
           limit.people()
               + " up to "
               + whole(limit.eachUpTo())
-              + (limit.people() == 1 ? " kg, " : " kg each, ")
-              + whole(limit.extra())
-              + " kg besides";
-      holds(screen.contains(onScreen), "not told on the screen: " + onScreen);
+              + (limit.people() == 1 ? " kg" : " kg each");
+      String besides = whole(limit.extra()) + " kg besides";
+      holds(
+          screen.contains(upTo + ", " + besides)
+              || screen.contains(upTo + ": as the page tells")
+              || screen.contains(upTo + ": ") && screen.contains("with " + besides + " only"),
+          "not told on the screen: " + upTo + ", " + besides);
       today(questions, limit);
     }
   }

@@ -262,7 +262,10 @@ class SlipsTest {
 
   @Test
   void a_chamber_with_a_battery_is_said_never_to_count() {
-    assertThat(FULL.accepted("kit.1.in", "fore"))
+    assertThat(FULL.refused("kit.1.in", "fore"))
+        .isEqualTo(
+            "In there \"battery\" costs all that it lifts: such a space never counts. Really?");
+    assertThat(FULL.accepted("kit.1.in", "fore locker indeed"))
         .isEqualTo(
             "Kit \"battery\", stowed in which chamber: fore locker (a space that holds a battery"
                 + " or a charger never counts: vent it, do not seal it)");
