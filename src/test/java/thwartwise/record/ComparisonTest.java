@@ -148,6 +148,7 @@ class ComparisonTest {
             "hull",
             "openings",
             "chambers",
+            "pointAnswers",
             "places",
             "kit",
             "aboard",

@@ -269,8 +269,9 @@ class SlipsTest {
         .isEqualTo(
             "Kit \"battery\", stowed in which chamber: fore locker (a space that holds a battery"
                 + " or a charger never counts: vent it, do not seal it)");
-    assertThat(FULL.accepted("kit.2.in", "fore"))
-        .isEqualTo("Kit \"motor\", stowed in which chamber: fore locker");
+    assertThat(FULL.refused("kit.2.in", "fore"))
+        .isEqualTo(
+            "A motor hangs on the transom under way. Is it really stowed in \"fore locker\"?");
   }
 
   @Test
