@@ -5,6 +5,7 @@ import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
@@ -21,12 +22,19 @@ final class TrialConversation {
   /** The boat with what was seen; empty when the other side left before all was told. */
   Optional<Boat> asked() {
     List<Answer> answers = List.of();
+    List<String> shown = List.of();
     while (true) {
       Step step = walk.next(answers);
       if (step instanceof Step.Done done) {
         return Optional.of(done.boat());
       }
-      Optional<String> typed = conversation.ask(((Step.Ask) step).question().prompt());
+      Question question = ((Step.Ask) step).question();
+      if (!question.how().equals(shown)) {
+        // Whoever says "level" has to know what counts as level.
+        question.how().forEach(conversation::say);
+        shown = question.how();
+      }
+      Optional<String> typed = conversation.ask(question.prompt());
       if (typed.isEmpty()) {
         conversation.say("");
         return Optional.empty();

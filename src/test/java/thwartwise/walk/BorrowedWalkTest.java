@@ -80,6 +80,17 @@ class BorrowedWalkTest {
     assertThat(String.join(" ", Sheet.open(feet.upTo("short.people")).how())).doesNotContain("kg");
   }
 
+  /**
+   * 15 degrees Celsius are 59 Fahrenheit; "15 degrees" alone is ice to whoever reads Fahrenheit.
+   */
+  @Test
+  void warm_water_is_said_in_the_degrees_of_the_boat() {
+    assertThat(String.join(" ", Sheet.open(FLAT.upTo("waters.sheltered")).how()))
+        .contains("water of 15 °C or warmer");
+    assertThat(String.join(" ", Sheet.open(Sheet.borrowed(false).upTo("waters.sheltered")).how()))
+        .contains("water of 59 °F or warmer");
+  }
+
   @Test
   void a_bare_weight_is_in_the_units_of_the_boat() {
     Boat boat = Sheet.borrowed(false).with("short.people", "Ann 150 dressed").boat();

@@ -39,7 +39,9 @@ public final class WatersQuestions {
             WordQuestions.yesNo(
                     "waters.sheltered", "Only sheltered, warm water close to the shore?")
                 .how(
-                    "yes: ripples, no weir, no wash, 15 degrees or warmer, wind up to force 4.",
+                    "yes: ripples, no weir, no wash, wind up to force 4, water of "
+                        + tape.either("15 °C", "59 °F")
+                        + " or warmer.",
                     "no: a few questions on what can be seen there. In doubt: no.")
                 .why("The limits follow from the waters; rougher ones make them stricter.")
                 .inDoubt(false, "no"));
