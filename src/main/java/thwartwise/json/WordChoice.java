@@ -25,7 +25,8 @@ public record WordChoice<T>(Map<String, T> byWord) {
         .findFirst();
   }
 
-  List<String> words() {
+  /** In the order in which they were given. */
+  public List<String> words() {
     return List.copyOf(byWord.keySet());
   }
 

@@ -12,12 +12,20 @@ import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import org.springframework.shell.core.command.ParsedInput;
+import thwartwise.files.boat.BoatSchema;
+import thwartwise.json.Layout;
+import thwartwise.json.PlainNumbers;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.LineWrap;
 
 /** The list of commands in the order a newcomer needs them, and a page for each. */
 final class HelpCommand implements ShellCommand {
   private static final String NAME = "help";
+
+  /** The page for programs. */
+  private static final String SCHEMA = "boat-schema";
+
+  private static final String KEYS_OF = "boat-file";
   private static final String INDENT = " ".repeat(7);
   private static final int WIDTH = 80;
   private static final int NARROWEST = 12;
@@ -33,7 +41,7 @@ final class HelpCommand implements ShellCommand {
       without it that is the folder "thwartwise" in your home.
       "help walk" explains the walk; so does "walk --help". To read: "help start",
       for the first evening; measuring, for the boat on its trestles; stations;
-      people; waters; papers; rules; boat-file; electrics; exit-codes.
+      people; waters; papers; rules; boat-file; boat-schema; electrics; exit-codes.
 
       A recommendation is no permission: it takes the boat, the water and the people
       as they were measured. Local rules and licensed practice come first.
@@ -92,7 +100,10 @@ final class HelpCommand implements ShellCommand {
 
   /** A page that is about no command, or the page of one. */
   private void explain(String name, PrintWriter out) {
-    Optional<String> page = HelpPage.named(name);
+    Optional<String> page =
+        name.equals(SCHEMA)
+            ? Optional.of(Layout.of(PlainNumbers.in(BoatSchema.tree())))
+            : HelpPage.named(name);
     page.ifPresentOrElse(out::print, () -> explain(named(name), out));
   }
 
@@ -161,7 +172,9 @@ final class HelpCommand implements ShellCommand {
     private HelpPage() {}
 
     static Optional<String> named(String name) {
-      return NAMES.contains(name) ? Optional.of(text(name)) : Optional.empty();
+      return NAMES.contains(name)
+          ? Optional.of(text(name) + (name.equals(KEYS_OF) ? BoatKeyTable.text() : ""))
+          : Optional.empty();
     }
 
     private static String text(String name) {

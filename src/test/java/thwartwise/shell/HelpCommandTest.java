@@ -6,7 +6,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.json.JsonText;
+import thwartwise.json.Location;
+import thwartwise.measured.Property;
+import thwartwise.measured.PropertyGroup;
 import thwartwise.shell.HelpCommand.HelpPage;
+import tools.jackson.databind.JsonNode;
 
 class HelpCommandTest {
   private final TestShell shell = TestShell.open();
@@ -46,7 +51,7 @@ class HelpCommandTest {
             without it that is the folder "thwartwise" in your home.
             "help walk" explains the walk; so does "walk --help". To read: "help start",
             for the first evening; measuring, for the boat on its trestles; stations;
-            people; waters; papers; rules; boat-file; electrics; exit-codes.
+            people; waters; papers; rules; boat-file; boat-schema; electrics; exit-codes.
 
             A recommendation is no permission: it takes the boat, the water and the people
             as they were measured. Local rules and licensed practice come first.
@@ -68,6 +73,46 @@ class HelpCommandTest {
       assertThat(start.out()).contains("\n  " + command);
       assertThat(TestShell.open().run("help", command)).isZero();
     }
+  }
+
+  /** Rows of the printed table: every single value of a boat, its range, and no other. */
+  @Test
+  void the_keys_of_the_boat_file_are_those_of_the_table() {
+    shell.run("help", "boat-file");
+    List<String> rows =
+        shell
+            .out()
+            .substring(shell.out().indexOf("At the top:"))
+            .lines()
+            .filter(line -> line.matches("  \\S.*"))
+            .map(line -> line.strip().split("\\s+")[0])
+            .toList();
+    assertThat(rows)
+        .isEqualTo(
+            PropertyGroup.ALL.stream()
+                .flatMap(group -> group.properties().stream().map(Property::key))
+                .toList())
+        .contains("mass", "bailer", "latitude", "fuseAt");
+    String words = shell.out().replaceAll("\\s+", " ");
+    for (PropertyGroup group : PropertyGroup.ALL) {
+      group
+          .properties()
+          .forEach(
+              each -> assertThat(words).contains(" " + each.key() + " " + each.type().described()));
+    }
+    assertThat(words).contains(" mass number, 1 to 2000 kg ", " trailer number, 10 to 3500 kg");
+  }
+
+  @Test
+  void the_schema_of_the_boat_file_is_printed_alone() {
+    assertThat(shell.run("help", "boat-schema")).isZero();
+    JsonNode printed = JsonText.parse(shell.out(), Location.whole("schema.json"));
+    assertThat(printed.path("title").stringValue()).isEqualTo("thwartwise/boat/1");
+    JsonNode mass = printed.at("/properties/hull/properties/mass");
+    assertThat(mass.path("minimum").doubleValue()).isEqualTo(1);
+    assertThat(mass.path("maximum").doubleValue()).isEqualTo(2000);
+    assertThat(mass.path("unit").stringValue()).isEqualTo("kg");
+    assertThat(mass.path("description").stringValue()).startsWith("Weigh the bare hull");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package thwartwise.files.boat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Chamber;
@@ -44,6 +45,16 @@ final class ChamberCodec {
           + " true.";
 
   private ChamberCodec() {}
+
+  /** What a file may say fills a chamber. */
+  static List<String> fillings() {
+    return FillingFields.FILLINGS.words();
+  }
+
+  /** What a file may say of a foam. */
+  static List<String> kinds() {
+    return FillingFields.KINDS.words();
+  }
 
   static Chamber read(ObjectReader fields) {
     Filling filling = FillingFields.read(fields);

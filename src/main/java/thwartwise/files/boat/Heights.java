@@ -1,6 +1,7 @@
 package thwartwise.files.boat;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -49,6 +50,11 @@ final class Heights {
           "kit", "kit");
 
   private final double line;
+
+  /** What a file may say of it. */
+  static List<String> words() {
+    return WAYS.words();
+  }
 
   private Heights(double line) {
     this.line = line;

@@ -40,6 +40,11 @@ final class OpeningCodec {
 
   private OpeningCodec() {}
 
+  /** What a file may say of the way an edge runs. */
+  static List<String> directions() {
+    return RUNS.words();
+  }
+
   static Opening read(ObjectReader fields, List<Station> stations) {
     Vector3 middle = Points.read(fields);
     Optional<Double> diameter = fields.optionalNumber("diameter", BoatQuantity.DIAMETER, DIAMETER);

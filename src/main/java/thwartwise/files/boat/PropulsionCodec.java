@@ -1,5 +1,6 @@
 package thwartwise.files.boat;
 
+import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Propulsion;
 import thwartwise.json.JsonText;
@@ -19,6 +20,11 @@ final class PropulsionCodec {
   private static final String KILOWATTS = "Read the power on the motor and write kilowatts.";
 
   private PropulsionCodec() {}
+
+  /** What a file may say. */
+  static List<String> kinds() {
+    return KINDS.words();
+  }
 
   static Propulsion read(ObjectReader propulsion) {
     String kind = propulsion.oneOf("kind", KINDS, KIND);

@@ -1,0 +1,105 @@
+package thwartwise.files.boat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.json.JsonText;
+import thwartwise.json.Layout;
+import thwartwise.json.Location;
+import thwartwise.json.PlainNumbers;
+import thwartwise.sampleboats.ElectricBoat;
+import thwartwise.sampleboats.OrdinaryBoats;
+import thwartwise.sampleboats.PublishedBoats;
+import tools.jackson.databind.JsonNode;
+
+/** The printed JSON Schema takes every boat file there is, and refuses what the reader refuses. */
+class BoatSchemaTest {
+  private static final Pattern SINGLE =
+      Pattern.compile("is not known here|is missing\\.|outside the believable|, wanted");
+
+  private static final Path DEMO = Path.of("src/main/resources/thwartwise/demo-boat.json");
+
+  /** As it is printed: numbers and all are read back from the text. */
+  private static final JsonNode SCHEMA = parsed(Layout.of(PlainNumbers.in(BoatSchema.tree())));
+
+  private static final SchemaCheck CHECK = new SchemaCheck(SCHEMA);
+
+  private static JsonNode parsed(String json) {
+    return JsonText.parse(json, Location.whole("boat.json"));
+  }
+
+  @Test
+  void kept_boat_files_fit() throws IOException {
+    for (String file : List.of("soup-ladle.json", "butter-dish.json")) {
+      assertThat(CHECK.faults(parsed(WrongBoats.text(file)))).as(file).isEmpty();
+    }
+    for (String record :
+        List.of(
+            "record-before-chains.json",
+            "record-before-papers.json",
+            "record-with-report-1.json",
+            "record-with-report-2.json")) {
+      assertThat(CHECK.faults(parsed(WrongBoats.text(record)).path("boat"))).as(record).isEmpty();
+    }
+    for (Path file :
+        List.of(
+            DEMO, Path.of("src/bench/five-benches.json"), Path.of("src/bench/eight-places.json"))) {
+      assertThat(CHECK.faults(parsed(text(file)))).as(file.toString()).isEmpty();
+    }
+    assertThat(CHECK.faults(parsed(ElectricBoat.JSON))).isEmpty();
+  }
+
+  @Test
+  void sample_boats_fit_as_they_are_written() {
+    List<Boat> boats =
+        Stream.of(OrdinaryBoats.forty().stream(), PublishedBoats.all()).flatMap(s -> s).toList();
+    assertThat(boats).hasSizeGreaterThan(46);
+    for (Boat boat : boats) {
+      JsonNode written = parsed(Layout.of(PlainNumbers.in(BoatCodec.write(boat))));
+      assertThat(CHECK.faults(written)).as(boat.name()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_wrong_file_fails_where_it_is_wrong() throws IOException {
+    String demo = text(DEMO);
+    assertThat(faults(demo.replaceFirst("\"mass\"", "\"mas\"")))
+        .containsExactly("/hull lacks mass", "/hull may not have mas");
+    assertThat(faults(demo.replaceFirst("\"z\": 0", "\"z\": 30")))
+        .hasSize(1)
+        .first()
+        .asString()
+        .contains("/z > 3");
+  }
+
+  private static List<String> faults(String json) {
+    return CHECK.faults(parsed(json));
+  }
+
+  /** What needs two values at once, and names of doubts, are left to the reader. */
+  private static final String[] LEFT_TO_THE_READER = {
+    "a_hull_in_feet", "a_hull_without_breadth", "a_kept_doubt_nobody_has", "a_point_too_few"
+  };
+
+  @Test
+  void what_the_reader_refuses_of_a_single_value_fails() {
+    List<WrongBoats> single =
+        WrongBoats.all().stream().filter(wrong -> SINGLE.matcher(wrong.says()).find()).toList();
+    assertThat(single).hasSizeGreaterThan(50);
+    assertThat(single.stream().filter(wrong -> faults(wrong.json()).isEmpty()))
+        .extracting(WrongBoats::name)
+        .containsExactlyInAnyOrder(LEFT_TO_THE_READER);
+  }
+
+  private static String text(Path file) throws IOException {
+    return Files.readString(file, StandardCharsets.UTF_8);
+  }
+}
