@@ -30,6 +30,11 @@ public record Location(String file, String words) {
     return new UnusableInput(line(format, parts));
   }
 
+  /** The same about the value of one key. */
+  public UnusableInput faultOf(String key, String format, Object... parts) {
+    return new UnusableInput(line(format, parts), key);
+  }
+
   /** The same with what the system said behind it. */
   public UnusableInput fault(Exception cause, String format, Object... parts) {
     return new UnusableInput(line(format, parts), cause);

@@ -77,7 +77,7 @@ public final class ObjectReader {
 
   public ValueReader value(String key, String remedy) {
     return optional(key)
-        .orElseThrow(() -> spot.fault("the key \"" + key + "\" is missing. " + remedy));
+        .orElseThrow(() -> spot.faultOf(key, "the key \"" + key + "\" is missing. " + remedy));
   }
 
   public Optional<ValueReader> optional(String key) {

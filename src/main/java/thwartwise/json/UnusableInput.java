@@ -7,11 +7,27 @@ package thwartwise.json;
 public final class UnusableInput extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  private final String key;
+
   public UnusableInput(String message) {
+    this(message, "");
+  }
+
+  /**
+   * @param key what in the file it is about
+   */
+  UnusableInput(String message, String key) {
     super(message);
+    this.key = key;
   }
 
   public UnusableInput(String message, Throwable cause) {
     super(message, cause);
+    this.key = "";
+  }
+
+  /** The key whose value is missing or wrong; blank where it is about no single one. */
+  public String key() {
+    return key;
   }
 }

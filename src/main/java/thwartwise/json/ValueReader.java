@@ -119,6 +119,6 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
   }
 
   private UnusableInput fault(String text, Object... parts) {
-    return spot.fault(('"' + key + "\" " + String.format(Locale.ROOT, text, parts)).strip());
+    return spot.faultOf(key, ('"' + key + "\" " + String.format(Locale.ROOT, text, parts)).strip());
   }
 }

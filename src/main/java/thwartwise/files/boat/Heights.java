@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BiFunction;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
@@ -29,6 +30,10 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class Heights {
   static final String KEY = "heights";
+
+  /** Keys that hold heights. */
+  private static final Set<String> TURNED = Set.of("z", "floor");
+
   private static final WordChoice<Boolean> WAYS =
       WordChoice.of(down -> down ? "down from a line" : "up from the bottom", false, true);
   private static final String WAY =
@@ -97,7 +102,7 @@ final class Heights {
   }
 
   private JsonNode turned(String key, JsonNode value, Location spot) {
-    if (key.equals("z") || key.equals("floor")) {
+    if (TURNED.contains(key)) {
       return value.isArray() ? ends(key, (ArrayNode) value, spot) : height(key, value, spot);
     }
     if (value.isObject()) {
@@ -138,12 +143,9 @@ final class Heights {
   }
 
   private UnusableInput explained(UnusableInput e) {
-    String said = e.getMessage();
-    boolean ofHeights =
-        said.contains("\"z\"") || said.contains("lowest point") || said.contains("\"floor\"");
-    return ofHeights
+    return TURNED.contains(e.key())
         ? new UnusableInput(
-            said
+            e.getMessage()
                 + " (Heights here are up from the lowest point of the bottom; the file measures"
                 + " down from a line, so take each from "
                 + PlainNumber.number(line)

@@ -107,7 +107,8 @@ final class StationRules {
     double rail = points.get(last).z();
     for (int i = 0; i < last; i++) {
       if (points.get(i).z() > rail) {
-        throw spot.fault(
+        throw spot.faultOf(
+            "z",
             "%sthe rail (%s m) is lower than the %s (%s m)."
                 + " Measure both up from the lowest point of the bottom, or swap them.",
             side,
@@ -198,15 +199,23 @@ final class StationRules {
       double length = extent(stations, Vector3::x);
       double beam = extent(stations, Vector3::y);
       double depth = extent(stations, Vector3::z);
-      check(hull, "length", length, 0.8, 12, "Write every x in metres from the aft end.");
-      check(hull, "breadth", beam, 0.25, 5, "Write every y in metres from the middle line.");
-      check(hull, "depth", depth, 0.08, 3, "Write every z in metres up from the lowest point.");
+      check(hull, "x", "length", length, 0.8, 12, "Write every x in metres from the aft end.");
+      check(hull, "y", "breadth", beam, 0.25, 5, "Write every y in metres from the middle line.");
+      check(
+          hull, "z", "depth", depth, 0.08, 3, "Write every z in metres up from the lowest point.");
     }
 
     private static void check(
-        Location hull, String what, double size, double least, double most, String remedy) {
+        Location hull,
+        String key,
+        String what,
+        double size,
+        double least,
+        double most,
+        String remedy) {
       if (!(size >= least && size <= most)) {
-        throw hull.fault(
+        throw hull.faultOf(
+            key,
             "the stations make a hull of %s m %s, outside the believable %s to %s m. %s",
             PlainNumber.number(size),
             what,

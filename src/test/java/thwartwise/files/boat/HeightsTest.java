@@ -117,6 +117,16 @@ class HeightsTest {
             + " in kg.");
   }
 
+  /** What somebody called a thing says nothing of what is wrong with it. */
+  @Test
+  void a_thing_named_like_a_height_has_no_height_wrong() {
+    refused(
+        json ->
+            json.replaceFirst("\"kit\": \\[", "\"kit\": [ { \"name\": \"floor\", \"mass\": -2 },"),
+        "soup.json: kit 1 \"floor\": \"mass\" is -2 kg, outside the believable 0.01 to 500 kg for a"
+            + " thing carried. Weigh it on bathroom or kitchen scales and write kg.");
+  }
+
   @Test
   void without_one_height_at_the_stations_the_ordinary_reader_speaks() {
     assertThatThrownBy(
