@@ -63,7 +63,8 @@ public final class BoatCodec {
     return Heights.read(Format.BOAT.checked(tree, spot), spot, BoatCodec::readUp);
   }
 
-  private static List<String> known() {
+  /** Every key at the top. */
+  static List<String> known() {
     return Stream.concat(
             Arrays.stream(KEYS), BoatProperties.OF_BOAT.stream().map(p -> p.property().key()))
         .toList();

@@ -1,5 +1,6 @@
 package thwartwise.files.boat;
 
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -7,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -97,6 +99,36 @@ class BoatSchemaTest {
     assertThat(single.stream().filter(wrong -> faults(wrong.json()).isEmpty()))
         .extracting(WrongBoats::name)
         .containsExactlyInAnyOrder(LEFT_TO_THE_READER);
+  }
+
+  /** Where an object stands in the schema, and the keys that its reader takes. */
+  private static final Map<String, String[]> OBJECTS =
+      Map.ofEntries(
+          entry("/properties/hull", HullCodec.KEYS),
+          entry("/properties/waters", WatersCodec.KEYS),
+          entry("/properties/openings/items", OpeningCodec.KEYS),
+          entry("/properties/chambers/items", ChamberCodec.KEYS),
+          entry("/properties/places/items", PlaceCodec.KEYS),
+          entry("/properties/kit/items", KitCodec.KEYS),
+          entry("/properties/cleats/items", BoatCodec.CleatCodec.KEYS),
+          entry("/properties/aboard/items", PersonCodec.KEYS),
+          entry("/properties/propulsion", PropulsionCodec.KEYS),
+          entry("/properties/electrics", ElectricsFields.KEYS),
+          entry("/properties/electrics/properties/circuits/items", CircuitFields.KEYS),
+          entry("/properties/kept/items", ConfirmedMeasurementCodec.KEYS),
+          entry("/properties/trialSeen", TrialSeenCodec.KEYS),
+          entry("/properties/lookedAt/items", PointAnswerCodec.KEYS),
+          entry("/$defs/test", SealTestCodec.KEYS));
+
+  @Test
+  void every_object_has_the_keys_that_its_reader_takes() {
+    OBJECTS.forEach(
+        (at, keys) ->
+            assertThat(SCHEMA.at(at).path("properties").propertyNames())
+                .as(at)
+                .containsExactlyInAnyOrder(keys));
+    assertThat(SCHEMA.path("properties").propertyNames())
+        .containsExactlyInAnyOrderElementsOf(BoatCodec.known());
   }
 
   private static String text(Path file) throws IOException {
