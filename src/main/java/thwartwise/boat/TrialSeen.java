@@ -55,12 +55,15 @@ public record TrialSeen(
 
   /**
    * Whether no more people than were seen, and no more weight of them, sit in it where they were
-   * seen to sit. Fewer people are covered on seats that were taken, since they got out one after
-   * another, and only with their share of the weight, since nobody saw one as heavy as two.
+   * seen to sit. Each of them was the first to get out and the last, so all but one and one alone
+   * are covered on any seats that were taken, and no other number between; with their share of the
+   * weight only, since nobody saw one as heavy as two.
    */
   public boolean covers(List<Body> others) {
     double share = mass * others.size() / people;
-    return others.stream().mapToDouble(Body::mass).sum() <= share + NUMERIC
+    boolean wasSeen = others.size() <= 1 || others.size() == people - 1 || others.size() == people;
+    return wasSeen
+        && others.stream().mapToDouble(Body::mass).sum() <= share + NUMERIC
         && satAt(others.stream().map(Body::place).toList());
   }
 

@@ -135,7 +135,8 @@ public final class KneeDeepTrial {
             + " no end and no side going down; every head stays clear of the water, nobody held"
       },
       {
-        "Get out one after another",
+        "Get out one after another and back in, until each was the first out once and once the last"
+            + " one in it",
         "To be seen: it stays level with those who are left, and their heads stay clear"
       },
       {"Bail it out and open every chamber", "To be seen: no chamber has taken water"},

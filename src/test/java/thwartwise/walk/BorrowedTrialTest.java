@@ -84,7 +84,7 @@ class BorrowedTrialTest {
             " 4. Sit still while it is filled",
             " 5. Sit in it for ten minutes by the clock, and lean a little",
             " every head stays clear of the water",
-            " 6. Get out one after another.",
+            " 6. Get out one after another and back in, until each was the first",
             " 7. Bail it out",
             " no chamber has taken water.",
             " 8. Nobody goes if any of it was not seen",
@@ -133,8 +133,16 @@ class BorrowedTrialTest {
   /** The rail and the heel carry two adults dry, whoever was seen in it full of water. */
   @Test
   void more_people_than_are_carried_dry_are_not_recommended_however_many_were_seen() {
-    Recommendation lifted = recommended(seen(0, 6, 600));
+    Recommendation lifted = recommended(seen(0, 3, 300));
     assertThat(lifted.people()).isEqualTo(2).isEqualTo(lifted.staysUpWith());
+  }
+
+  /**
+   * Each of four was the first out and the last in it; which two of them were left nobody knows.
+   */
+  @Test
+  void two_of_four_were_not_seen_by_themselves() {
+    assertThat(recommended(seen(0, 4, 400)).people()).isEqualTo(1);
   }
 
   @Test

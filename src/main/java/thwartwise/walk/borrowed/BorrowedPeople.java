@@ -1,6 +1,7 @@
 package thwartwise.walk.borrowed;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import thwartwise.boat.Packing;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
+import thwartwise.boat.TrialSeen;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.geometry.Vector3;
@@ -49,7 +51,28 @@ record BorrowedPeople(
     for (Place place : fromTheMiddle()) {
       int from = seated.size();
       int to = Math.min(heaviestFirst.size(), from + place.people());
-      seated.addAll(at(place, heaviestFirst.subList(from, to)));
+      seated.addAll(
+          at(
+              place,
+              heaviestFirst.subList(from, to).stream()
+                  .map(p -> new Person(p.name(), p.heaviest(), place.name(), 0))
+                  .toList()));
+    }
+    return seated;
+  }
+
+  /** The same people on the seats of a trial that was seen, where it was of as many or more. */
+  List<Person> aboardAs(TrialSeen seen, List<Person> aboard) {
+    if (aboard.size() > seen.seats().size()) {
+      return aboard;
+    }
+    List<Person> left =
+        aboard.stream().sorted(Comparator.comparingDouble(Person::mass).reversed()).toList();
+    List<Person> seated = new ArrayList<>();
+    for (Place place : fromTheMiddle()) {
+      int sat = Collections.frequency(seen.seats(), place.name());
+      int to = Math.min(left.size(), seated.size() + sat);
+      seated.addAll(at(place, left.subList(seated.size(), to)));
     }
     return seated;
   }
@@ -66,9 +89,9 @@ record BorrowedPeople(
                         + ", boy 12, girl 10, adult",
                     new PeopleText(planned, units)::read)
                 .how(
-                    "Such as Iris %s, Tom %s dressed, boy 12, girl 10, adult. Children go by"
+                    "Such as Iris %s, Tom %s dressed, boy 12, girl 10, adult."
                         .formatted(either("62 kg", "137 lb"), either("80 kg", "176 lb")),
-                    "age. Enter: nobody is named, and the figures hold for any crew.")
+                    "Children go by age. Enter: nobody is named; the figures hold for any crew.")
                 .why("The dry figures say whether these people may sit in it so.")
                 .unless(this::tooMany)
                 .optional("nobody named"))
@@ -95,14 +118,14 @@ record BorrowedPeople(
         .toList();
   }
 
-  private static List<Person> at(Place place, List<NamedPerson> people) {
+  private static List<Person> at(Place place, List<Person> people) {
     List<Vector3> spots = SeatPositions.of(place, people.size(), Packing.SPREAD);
     List<Person> seated = new ArrayList<>();
     for (int i = 0; i < people.size(); i++) {
-      NamedPerson person = people.get(i);
+      Person person = people.get(i);
       Vector3 spot = spots.get(i);
       Optional<Double> along = place.hasLength() ? Optional.of(spot.x()) : Optional.empty();
-      seated.add(new Person(person.name(), person.heaviest(), place.name(), spot.y(), along));
+      seated.add(new Person(person.name(), person.mass(), place.name(), spot.y(), along));
     }
     return seated;
   }

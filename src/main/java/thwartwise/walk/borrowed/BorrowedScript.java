@@ -75,9 +75,9 @@ public final class BorrowedScript {
     Propulsion propulsion = carried.propulsion();
     var kit = carried.kit(propulsion);
     known.with(b -> b.withKit(kit));
-    List<Person> aboard =
-        new BorrowedPeople(replay, kept.planned(), tape.system(), outline, places, assumed)
-            .aboard();
+    BorrowedPeople people =
+        new BorrowedPeople(replay, kept.planned(), tape.system(), outline, places, assumed);
+    List<Person> aboard = people.aboard();
     BorrowedChamber shown = new BorrowedChamber(replay, tape, outline, places, today, assumed);
     BorrowedChamber.Shown what = shown.asked();
     List<Chamber> chambers = shown.chambers(what);
@@ -105,7 +105,12 @@ public final class BorrowedScript {
             ? boat.withTrialSeen(
                 Optional.of(new TrialQuestions(replay, tape, today, places).told()))
             : boat;
-    Boat settled = kept.kept(replay, tried);
+    Boat seated =
+        tried
+            .trialSeen()
+            .map(seen -> tried.withAboard(people.aboardAs(seen, aboard)))
+            .orElse(tried);
+    Boat settled = kept.kept(replay, seated);
     BasicQuestions.finish(replay, settled);
     return settled;
   }

@@ -101,8 +101,8 @@ public final class ChamberQuestions {
         WordQuestions.name(
                 key + ".name", "Chamber, name", before.stream().map(Chamber::name).toList())
             .how(
-                "Such as fore locker, midships thwart, side foam. Or on one line: name; aft; fore;",
-                "starboard; port; lower; upper limit; twin; air or foam; and so on as asked.")
+                "Such as fore locker, side foam. Or on one line: name; aft; fore; starboard;",
+                "port; lower; upper limit; twin; air or foam; and so on as asked.")
             .why("Findings and advice call it by this name."));
   }
 

@@ -128,8 +128,8 @@ public final class HullQuestions {
     return tape.asked(
             BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject())
         .how(
-            "With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch. Where",
-            "bottom and sides differ, both with ; between: bottom; sides.")
+            "With a calliper or a rule at a cut edge: top of the transom, oar notch,",
+            "hatch. Where bottom and sides differ, both with ; between: bottom; sides.")
         .or(this::bottomAndSides);
   }
 
@@ -260,10 +260,10 @@ public final class HullQuestions {
 
   private double high(Outline outline, Optional<Double> likely) {
     Entry<Double> asked =
-        tape.length("hull.centre.z", "Balance point, up from the baseline")
+        tape.length("hull.centre.z", "Balance point, height")
             .how(
-                "Only if you measured it, hanging the hull by a corner. Enter takes the centre of its",
-                "skin, with what it weighs beyond that, a quarter at least, at the highest rail.")
+                "Only if you measured it, hanging the hull by a corner. Enter: the centre of",
+                "its skin, with what it weighs beyond that, at least a quarter, at the rail.")
             .why("Too low a figure flatters the boat; that one is on the cautious side.")
             .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
     return replay.ask(

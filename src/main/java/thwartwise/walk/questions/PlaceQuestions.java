@@ -210,8 +210,8 @@ public final class PlaceQuestions {
         WordQuestions.name(
                 key + ".name", "Place to sit, name", before.stream().map(Place::name).toList())
             .how(
-                "Such as midships thwart, stern seat, fore thwart. A thwart may come on one line,",
-                "with ; between: name; across; forward of the aft end; height; reach; people.")
+                "Such as midships thwart, stern seat. A thwart may come on one line, with ;",
+                "between: name; across; forward of the aft end; height; reach; people.")
             .why("People are put at places, and the advice calls them by name."));
   }
 

@@ -77,8 +77,8 @@ final class StationQuestions {
       return new String[] {
         "Level the boat, stretch a line along the middle at the lowest point of the",
         "bottom: the baseline. Stations go from the aft end (number 1) forward.",
-        "A whole station can be typed here in a row, with ; between: at the ends yes or no",
-        "(plumb), then how far forward, then from keel to rail how far out and how high."
+        "A whole station can be typed in a row, with ; between: at the ends yes or",
+        "no (plumb), how far forward, then from keel to rail how far out and how high."
       };
     }
     Station last = before.get(before.size() - 1);
