@@ -76,7 +76,7 @@ final class Inspector {
     Report report =
         InterruptibleWork.of(
             "Inspecting", progress -> run.of(boat, rules, now.toLocalDate(), progress));
-    String who = by.or(boat::measuredBy).orElse("not named");
+    String who = by.or(boat::measuredBy).orElse("somebody not named");
     return new InspectionRecord(now, who, version.number(), boat, report);
   }
 

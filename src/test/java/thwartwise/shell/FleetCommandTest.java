@@ -63,7 +63,7 @@ class FleetCommandTest {
     inspect(save(SampleBoats.plain()));
     try (var files = Files.list(folder().resolve("records/soup-ladle"))) {
       Path record = files.filter(f -> f.toString().endsWith(".json")).findFirst().get();
-      Files.writeString(record, Files.readString(record).replace("not named", "Eve Lee"));
+      Files.writeString(record, Files.readString(record).replace("somebody not named", "Eve Lee"));
     }
     assertThat(csv(1))
         .contains("\"its records were changed, added to or lost (\"\"records check\"\")\",\r\n");

@@ -137,7 +137,7 @@ class InspectCommandTest {
 
     shell.run("inspect", "--boat", boat, "--folder", folder);
 
-    assertThat(kept().by()).isEqualTo("not named");
+    assertThat(kept().by()).isEqualTo("somebody not named");
   }
 
   @Test
