@@ -1,8 +1,14 @@
 package thwartwise.shell;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.json.UnusableInput;
+import thwartwise.measure.PrintableText;
+import thwartwise.measure.QuotedText;
 import thwartwise.walk.engine.Answer;
 
 /** The walk that asks only what has changed on a boat measured before. */
@@ -25,16 +31,16 @@ final class RefitCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.FOLDER);
+    return List.of(OptionWord.BOAT, OptionWord.FOLDER);
   }
 
   @Override
   public String details() {
     return """
-        Asks which boat of the folder it is, then what has changed: kit added, taken
-        out or moved, a chamber opened, sealed or tested, a new cut or hole, the hull
-        weighed again, other people. Leak tests older than twelve months are asked for
-        again. All else is taken from the boat file. Then the boat is inspected, and
+        Asks which boat of the folder it is, unless --boat says it, then what has
+        changed: kit added, taken out or moved, a chamber opened, sealed or tested, a
+        new cut or hole, the hull weighed again, other people. Leak tests older than
+        twelve months are asked for again. All else is taken from the boat file. Then the boat is inspected, and
         what came of the changes is set beside the last record.
 
         The words of "walk" work here too, and answers are kept as they are there.
@@ -45,9 +51,30 @@ final class RefitCommand implements ShellCommand {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    if (new CommandInput(context).workspace().boats().isEmpty()) {
+    CommandInput given = new CommandInput(context);
+    if (given.workspace().boats().isEmpty()) {
       throw UsageError.refused(this, "no boat was measured here yet. \"walk\" measures one.");
     }
-    return walk.execute(context, List.of(new Answer("way", "changed")));
+    Answer way = new Answer("way", "changed");
+    return walk.execute(
+        context,
+        given.has(OptionWord.BOAT)
+            ? List.of(way, new Answer("changed.boat", kept(given)))
+            : List.of(way));
+  }
+
+  /** The name of the boat that is meant, which must be kept here: its record is the one before. */
+  private String kept(CommandInput given) {
+    Path file = BoatChoice.of(given, this);
+    String name = BoatFile.read(file).name();
+    if (!Files.exists(given.workspace().boatPath(name))) {
+      throw new UnusableInput(
+          PrintableText.of(file.toString())
+              + ": "
+              + QuotedText.of(name)
+              + " is not kept in this folder, so there is no record to set the changes beside."
+              + " Inspect it first: \"inspect --boat\" and the file.");
+    }
+    return name;
   }
 }

@@ -150,9 +150,9 @@ final class ChangedScript {
     return WordQuestions.choice(
             key, number == 1 ? "What has changed" : "What else has changed", choices)
         .how(
-            "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new notch or",
-            "hole. weight: painted, mended or soaked, weighed again. people: who is aboard.",
-            "swamped: whether people sit in it then or hold on to it.")
+            "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new",
+            "notch or hole. weight: painted, mended or soaked, weighed again. people: who",
+            "is aboard. swamped: whether people sit in it then or hold on to it.")
         .why("Each change can cost a person or buy one; the two are shown side by side.")
         .orElse(What.NOTHING, "nothing");
   }

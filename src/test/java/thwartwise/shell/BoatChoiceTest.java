@@ -103,4 +103,28 @@ class BoatChoiceTest {
             "whatever: there is no such file, and no boat of that name is kept here. Check the name"
                 + " and the folder.\n");
   }
+
+  @Test
+  void the_walk_of_changes_of_a_named_boat_does_not_ask_which_it_is() {
+    keep();
+
+    shell.run("refit", "--boat", "soup-ladle", "--folder", folder.toString());
+
+    assertThat(shell.out()).contains("Units (metric, feet)").doesNotContain("Which boat");
+  }
+
+  @Test
+  void a_boat_that_is_not_kept_has_no_record_to_set_changes_beside() throws IOException {
+    Path file = folder.resolve("other.json");
+    Files.writeString(file, Files.readString(keep()).replace("Soup Ladle", "Egg Spoon"));
+
+    assertThat(shell.run("refit", "--boat", file.toString(), "--folder", folder.toString()))
+        .isEqualTo(2);
+
+    assertThat(shell.err())
+        .isEqualTo(
+            file
+                + ": \"Egg Spoon\" is not kept in this folder, so there is no record to set the"
+                + " changes beside. Inspect it first: \"inspect --boat\" and the file.\n");
+  }
 }

@@ -29,7 +29,7 @@ public record Question(
     List<String> choices,
     Optional<String> skipped) {
 
-  private static final int COLUMNS = 78;
+  static final int COLUMNS = 78;
 
   public Question {
     how = List.copyOf(how);

@@ -52,9 +52,12 @@ record Wording(
    * The line before the answer; {@code empty} is what Enter alone means, blank when it does not.
    */
   String prompt(String empty) {
-    return subject
-        + (unit.isEmpty() ? "" : " (" + unit + ")")
-        + (empty.isEmpty() ? "" : " [Enter: " + empty + "]")
-        + ":";
+    String whole = prompt(unit.isEmpty() ? "" : " (" + unit + ")", empty);
+    boolean wordsTooLong = !choices.isEmpty() && whole.length() > Question.COLUMNS;
+    return wordsTooLong ? prompt("", empty) : whole;
+  }
+
+  private String prompt(String words, String empty) {
+    return subject + words + (empty.isEmpty() ? "" : " [Enter: " + empty + "]") + ":";
   }
 }
