@@ -65,7 +65,7 @@ class TrialOfTodayTest {
     assertThat(shell.out().replaceAll("[\\s\u00a0]+", " "))
         .contains(
             ASKED,
-            "a stick went through under it; no chamber took water. In doubt: no. Level, off the",
+            "each out first and each left in it alone. In doubt: no. Level, off the",
             "not worked out: with one person of 80 kg, on 1 June 2026, by Ann Lee.",
             "Working it out again, with what was seen.",
             "Do only those go who sat in it in the trial in knee-deep water, one person,",

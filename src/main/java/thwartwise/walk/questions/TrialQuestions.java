@@ -48,8 +48,9 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
         replay.ask(
             badly("trial.level", "Level, off the bottom, all the time?")
                 .how(
-                    "yes: no end and no side went down, nor when you leaned, nor with each of you",
-                    "out first and each left alone; no chamber took water. In doubt: no.")
+                    "yes: a stick went through under it, and no chamber took water; no end and no",
+                    "side went down, nor when you leaned, nor with each out first and each left in",
+                    "it alone. In doubt: no.")
                 .why("A boat that lies over or takes water soon holds nobody."));
     boolean heads =
         replay.ask(
