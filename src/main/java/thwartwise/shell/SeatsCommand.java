@@ -16,6 +16,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnitSystem;
 import thwartwise.report.SeatsPage;
 import thwartwise.rules.RuleBook;
 import thwartwise.walk.questions.PeopleText;
@@ -68,16 +69,16 @@ final class SeatsCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
-    List<NamedPerson> members = members(given.text(PEOPLE).orElseThrow());
+    List<NamedPerson> members = members(given.text(PEOPLE).orElseThrow(), boat.units());
     CrewAnswer answer = answer(file, boat, RuleBooks.of(given), members);
     PrintWriter out = context.outputWriter();
     out.println(SeatsPage.of(boat, answer).stripTrailing());
     return (answer.allMayGo() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 
-  private List<NamedPerson> members(String typed) {
+  private List<NamedPerson> members(String typed, UnitSystem units) {
     PlannedMasses planned = PlannedMasses.of(RuleSetFile.cautiousDefault());
-    Reading<List<NamedPerson>> read = new PeopleText(planned).read(typed);
+    Reading<List<NamedPerson>> read = PeopleText.answeredAtOnce(planned, units).read(typed);
     if (read instanceof Reading.Understood<List<NamedPerson>> understood) {
       return understood.value();
     }

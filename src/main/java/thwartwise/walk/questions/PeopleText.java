@@ -41,19 +41,33 @@ public final class PeopleText {
   private static final Pattern WEIGHED =
       Pattern.compile("(?<name>\\D*?\\D)\\s+(?<mass>\\d.*?)(?<dressed>\\s+dressed)?");
 
+  private static final Pattern BARE = Pattern.compile("\\d+(?:[.,]\\d+)?");
+
   private final PlannedMasses planned;
   private final UnitFormat units;
+  private final boolean unitWanted;
 
-  public PeopleText(PlannedMasses planned) {
-    this(planned, UnitSystem.METRIC);
+  private PeopleText(PlannedMasses planned, UnitSystem units, boolean unitWanted) {
+    this.planned = planned;
+    this.units = new UnitFormat(units);
+    this.unitWanted = unitWanted;
   }
 
   /**
+   * For whoever is shown what was understood before it counts.
+   *
    * @param units in which a bare number after a name is a mass
    */
   public PeopleText(PlannedMasses planned, UnitSystem units) {
-    this.planned = planned;
-    this.units = new UnitFormat(units);
+    this(planned, units, false);
+  }
+
+  /**
+   * For a line that is answered at once: in a boat in feet a bare weight is refused, because pounds
+   * and kilograms are both near at hand and one of them flatters.
+   */
+  public static PeopleText answeredAtOnce(PlannedMasses planned, UnitSystem units) {
+    return new PeopleText(planned, units, !units.isMetric());
   }
 
   public Reading<List<NamedPerson>> read(String typed) {
@@ -153,6 +167,11 @@ public final class PeopleText {
   }
 
   private Reading<NamedPerson> weighed(Matcher weighed, List<NamedPerson> before) {
+    if (unitWanted && BARE.matcher(weighed.group("mass")).matches()) {
+      return Reading.refused(
+          "%s may be pounds or kilograms. Type lb or kg behind the weight, such as %s."
+              .formatted(QuotedText.of(weighed.group()), example()));
+    }
     boolean dressed = weighed.group("dressed") != null;
     return new NameReader(30)
         .read(weighed.group("name"))

@@ -16,7 +16,7 @@ import thwartwise.measure.UnitSystem;
 
 class PeopleTextTest {
   private static final PlannedMasses PLANNED = PlannedMasses.of(RuleSetFile.cautiousDefault());
-  private static final PeopleText READER = new PeopleText(PLANNED);
+  private static final PeopleText READER = new PeopleText(PLANNED, UnitSystem.METRIC);
   private static final PeopleText IN_POUNDS =
       new PeopleText(PLANNED, UnitSystem.FEET_INCHES_POUNDS);
 
@@ -152,5 +152,17 @@ class PeopleTextTest {
         .isEqualTo(
             "\"Tom\" at 811 lb, dressed: from 18 to 330 lb can be seated here. Weigh them again, or"
                 + " leave them out.");
+  }
+
+  @Test
+  void where_it_is_answered_at_once_a_bare_weight_in_a_boat_in_feet_is_refused() {
+    PeopleText atOnce = PeopleText.answeredAtOnce(PLANNED, UnitSystem.FEET_INCHES_POUNDS);
+    assertThat(atOnce.read("Iris 137 lb, Tom 80").refusal())
+        .hasValue(
+            "\"Tom 80\" may be pounds or kilograms. Type lb or kg behind the weight, such as"
+                + " \"Iris 137 lb, boy 12, girl 10, adult\".");
+    assertThat(atOnce.read("Iris 137 lb, Tom 80 kg").refusal()).isEmpty();
+    assertThat(PeopleText.answeredAtOnce(PLANNED, UnitSystem.METRIC).read("Tom 80").refusal())
+        .isEmpty();
   }
 }
