@@ -2,6 +2,7 @@ package thwartwise.boat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.hull.HullMeasurements;
@@ -196,235 +197,166 @@ public record Boat(
 
   /** The same boat somewhere else. */
   public Boat on(Waters others) {
-    return with(hull, openings, chambers, places, kit, aboard, others, assumptions);
+    return with(parts -> parts.waters = others);
   }
 
   public Boat withOpenings(List<Opening> others) {
-    return with(others, chambers, places, kit, aboard);
+    return with(parts -> parts.openings = others);
   }
 
   public Boat withChambers(List<Chamber> others) {
-    return with(openings, others, places, kit, aboard);
+    return with(parts -> parts.chambers = others);
   }
 
   public Boat withPlaces(List<Place> others) {
-    return with(openings, chambers, others, kit, aboard);
+    return with(parts -> parts.places = others);
   }
 
   public Boat withKit(List<Kit> others) {
-    return with(openings, chambers, places, others, aboard);
+    return with(parts -> parts.kit = others);
   }
 
   /** The same, its bare hull weighed again. */
   public Boat withHullMass(double mass) {
-    return with(hull.weighing(mass), openings, chambers, places, kit, aboard, waters, assumptions);
+    return with(parts -> parts.hull = hull.weighing(mass));
   }
 
   /** The same with more that was taken for granted. */
   public Boat assuming(List<String> more) {
     List<String> all = Stream.concat(assumptions.stream(), more.stream()).toList();
-    return with(hull, openings, chambers, places, kit, aboard, waters, all);
+    return with(parts -> parts.assumptions = all);
   }
 
   public Boat withAboard(List<Person> others) {
-    return with(openings, chambers, places, kit, others);
-  }
-
-  private Boat with(
-      List<Opening> newOpenings,
-      List<Chamber> newChambers,
-      List<Place> newPlaces,
-      List<Kit> newKit,
-      List<Person> newAboard) {
-    return with(hull, newOpenings, newChambers, newPlaces, newKit, newAboard, waters, assumptions);
-  }
-
-  private Boat with(
-      HullMeasurements newHull,
-      List<Opening> newOpenings,
-      List<Chamber> newChambers,
-      List<Place> newPlaces,
-      List<Kit> newKit,
-      List<Person> newAboard,
-      Waters newWaters,
-      List<String> newAssumptions) {
-    return new Boat(
-        name,
-        water,
-        newHull,
-        newOpenings,
-        newChambers,
-        newPlaces,
-        newKit,
-        newAboard,
-        propulsion,
-        cleats,
-        bailer,
-        newWaters,
-        measuredBy,
-        newAssumptions,
-        kept,
-        whenSwamped,
-        trailer,
-        units,
-        stillSeen(newHull, newOpenings, newChambers, newPlaces, newKit),
-        electrics,
-        pointAnswers);
-  }
-
-  // Another boat than the one that was seen was not seen; what went badly holds all the same.
-  private Optional<TrialSeen> stillSeen(
-      HullMeasurements newHull,
-      List<Opening> newOpenings,
-      List<Chamber> newChambers,
-      List<Place> newPlaces,
-      List<Kit> newKit) {
-    boolean same =
-        newHull.equals(hull)
-            && newOpenings.equals(openings)
-            && newChambers.equals(chambers)
-            && newPlaces.equals(places)
-            && newKit.equals(kit);
-    return trialSeen.filter(seen -> same || seen.wentBadly());
+    return with(parts -> parts.aboard = others);
   }
 
   /** The same, with these measurements kept although they look wrong. */
   public Boat keeping(List<ConfirmedMeasurement> doubted) {
-    return with(doubted, whenSwamped, bailer, measuredBy, trailer, units);
+    return with(parts -> parts.kept = doubted);
   }
 
   /** The same, with what its crew does when it is swamped. */
   public Boat whenSwamped(WhenSwamped what) {
-    return with(kept, Optional.of(what), bailer, measuredBy, trailer, units);
+    return with(parts -> parts.whenSwamped = Optional.of(what));
   }
 
   /** The same, with a trailer or roof rack that may carry so many kg. */
   public Boat withTrailer(double kilograms) {
-    return with(kept, whenSwamped, bailer, measuredBy, Optional.of(kilograms), units);
+    return with(parts -> parts.trailer = Optional.of(kilograms));
   }
 
   /** The same, with who held the tape. */
   public Boat withMeasuredBy(Optional<String> by) {
-    return with(kept, whenSwamped, bailer, by, trailer, units);
+    return with(parts -> parts.measuredBy = by);
   }
 
   /** The same, with a bailer of so many m³ aboard. */
   public Boat withBailer(double volume) {
-    return with(kept, whenSwamped, Optional.of(volume), measuredBy, trailer, units);
+    return with(parts -> parts.bailer = Optional.of(volume));
   }
 
   /** The same, told in these units. */
   public Boat in(UnitSystem others) {
-    return with(kept, whenSwamped, bailer, measuredBy, trailer, others);
-  }
-
-  private Boat with(
-      List<ConfirmedMeasurement> doubted,
-      Optional<WhenSwamped> what,
-      Optional<Double> newBailer,
-      Optional<String> by,
-      Optional<Double> newTrailer,
-      UnitSystem newUnits) {
-    return new Boat(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        newBailer,
-        waters,
-        by,
-        assumptions,
-        doubted,
-        what,
-        newTrailer,
-        newUnits,
-        trialSeen,
-        electrics,
-        pointAnswers);
+    return with(parts -> parts.units = others);
   }
 
   /** The same, with what was seen of it full of water as it is now, or with nothing seen. */
   public Boat withTrialSeen(Optional<TrialSeen> seen) {
-    return new Boat(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        bailer,
-        waters,
-        measuredBy,
-        assumptions,
-        kept,
-        whenSwamped,
-        trailer,
-        units,
-        seen,
-        electrics,
-        pointAnswers);
+    return with(parts -> parts.trialSeen = seen);
   }
 
   /** The same, with what was found when somebody looked it over. */
   public Boat withPointAnswers(List<PointAnswer> answers) {
-    return new Boat(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        bailer,
-        waters,
-        measuredBy,
-        assumptions,
-        kept,
-        whenSwamped,
-        trailer,
-        units,
-        trialSeen,
-        electrics,
-        answers);
+    return with(parts -> parts.pointAnswers = answers);
   }
 
   /** The same, with what is electric aboard. */
   public Boat withElectrics(ElectricalSystem system) {
-    return new Boat(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        bailer,
-        waters,
-        measuredBy,
-        assumptions,
-        kept,
-        whenSwamped,
-        trailer,
-        units,
-        trialSeen,
-        system,
-        pointAnswers);
+    return with(parts -> parts.electrics = system);
+  }
+
+  private Boat with(Consumer<Parts> change) {
+    Parts parts = new Parts(this);
+    change.accept(parts);
+    boolean same = parts.isMeasuredAs(this);
+    // Another boat than the one that was seen was not seen; what went badly holds all the same.
+    parts.trialSeen = parts.trialSeen.filter(seen -> same || seen.wentBadly());
+    return parts.of(this);
+  }
+
+  /** What another boat may have instead; one place lists it all. */
+  private static final class Parts {
+    private HullMeasurements hull;
+    private List<Opening> openings;
+    private List<Chamber> chambers;
+    private List<Place> places;
+    private List<Kit> kit;
+    private List<Person> aboard;
+    private Optional<Double> bailer;
+    private Waters waters;
+    private Optional<String> measuredBy;
+    private List<String> assumptions;
+    private List<ConfirmedMeasurement> kept;
+    private Optional<WhenSwamped> whenSwamped;
+    private Optional<Double> trailer;
+    private UnitSystem units;
+    private Optional<TrialSeen> trialSeen;
+    private ElectricalSystem electrics;
+    private List<PointAnswer> pointAnswers;
+
+    Parts(Boat boat) {
+      this.hull = boat.hull;
+      this.openings = boat.openings;
+      this.chambers = boat.chambers;
+      this.places = boat.places;
+      this.kit = boat.kit;
+      this.aboard = boat.aboard;
+      this.bailer = boat.bailer;
+      this.waters = boat.waters;
+      this.measuredBy = boat.measuredBy;
+      this.assumptions = boat.assumptions;
+      this.kept = boat.kept;
+      this.whenSwamped = boat.whenSwamped;
+      this.trailer = boat.trailer;
+      this.units = boat.units;
+      this.trialSeen = boat.trialSeen;
+      this.electrics = boat.electrics;
+      this.pointAnswers = boat.pointAnswers;
+    }
+
+    boolean isMeasuredAs(Boat boat) {
+      return hull.equals(boat.hull)
+          && openings.equals(boat.openings)
+          && chambers.equals(boat.chambers)
+          && places.equals(boat.places)
+          && kit.equals(boat.kit);
+    }
+
+    Boat of(Boat boat) {
+      return new Boat(
+          boat.name,
+          boat.water,
+          hull,
+          openings,
+          chambers,
+          places,
+          kit,
+          aboard,
+          boat.propulsion,
+          boat.cleats,
+          bailer,
+          waters,
+          measuredBy,
+          assumptions,
+          kept,
+          whenSwamped,
+          trailer,
+          units,
+          trialSeen,
+          electrics,
+          pointAnswers);
+    }
   }
 
   public double kitMass() {
