@@ -60,7 +60,6 @@ class OwnWordsTest {
           "thwartwise.plausibility.SeatDoubts",
           "thwartwise.plausibility.UsualKit", // what somebody called a piece of kit
           "thwartwise.report.MarginWords", // whether a figure is shown as one
-          "thwartwise.crew.FormulaCaps", // titles of formulas in rule files
           "thwartwise.walk.Walk", // a line somebody typed
           "thwartwise.walk.TypedRow", // the same, and the key of a question
           "thwartwise.walk.TypedTable",

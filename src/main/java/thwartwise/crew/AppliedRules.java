@@ -3,13 +3,11 @@ package thwartwise.crew;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.PointAnswer;
@@ -24,7 +22,6 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.loadcase.LoadCase;
-import thwartwise.measure.QuantityText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
@@ -210,36 +207,5 @@ public final class AppliedRules {
         figure.formula() + ": " + figure.source(),
         LoadCase.UNNAMED,
         Note.of(Note.Fact.MOTOR_TOO_STRONG));
-  }
-
-  /** A trial in knee-deep water that was seen to go badly holds, whatever is worked out. */
-  private static final class FailedTrial {
-    private FailedTrial() {}
-
-    /** In words, a sentence; none where no trial went badly. */
-    public static List<String> reasons(Boat boat) {
-      return boat.trialSeen().filter(TrialSeen::wentBadly).map(FailedTrial::reason).stream()
-          .toList();
-    }
-
-    private static String reason(TrialSeen seen) {
-      return String.format(
-          Locale.ROOT,
-          "in the trial in knee-deep water on %s, %s saw that full of water, with %s in it, %s, so"
-              + " nothing is recommended",
-          seen.date(),
-          seen.by(),
-          QuantityText.people(seen.people()),
-          what(seen));
-    }
-
-    private static String what(TrialSeen seen) {
-      if (seen.headsClear()) {
-        return "it did not float level";
-      }
-      return seen.level()
-          ? "a head did not stay clear"
-          : "it did not float level and a head did not stay clear";
-    }
   }
 }

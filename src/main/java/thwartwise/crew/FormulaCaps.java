@@ -70,12 +70,8 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
   Optional<LimitingFactor.ByFormula> lowest(double design) {
     return figures.stream()
         .min(Comparator.comparingDouble(f -> adults(f, design)))
-        .map(f -> new LimitingFactor.ByFormula(namesItsRules(f) ? "" : f.ruleSet(), f.formula()));
-  }
-
-  /** A title of the American rules begins with their name. */
-  private static boolean namesItsRules(CapacityFigure figure) {
-    return figure.formula().startsWith("33 CFR");
+        .map(
+            f -> new LimitingFactor.ByFormula(f.namesRegulation() ? "" : f.ruleSet(), f.formula()));
   }
 
   private double adults(CapacityFigure figure, double design) {

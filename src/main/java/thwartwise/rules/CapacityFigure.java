@@ -8,6 +8,7 @@ import java.util.OptionalInt;
  *
  * @param ruleSet the set it stands in
  * @param formula section and name; blank when the whole set does not apply
+ * @param namesRegulation whether the title says itself whose rule it is
  * @param standing only a figure that takes part limits the recommendation
  * @param caps what the number speaks of
  * @param value in the unit of {@code caps}; NaN when the rule gives no number
@@ -18,6 +19,7 @@ import java.util.OptionalInt;
 public record CapacityFigure(
     String ruleSet,
     String formula,
+    boolean namesRegulation,
     FigureStatus standing,
     CapKind caps,
     double value,
@@ -25,6 +27,20 @@ public record CapacityFigure(
     OptionalDouble has,
     String source,
     String note) {
+
+  /** One whose title does not say whose rule it is. */
+  public CapacityFigure(
+      String ruleSet,
+      String formula,
+      FigureStatus standing,
+      CapKind caps,
+      double value,
+      OptionalInt persons,
+      OptionalDouble has,
+      String source,
+      String note) {
+    this(ruleSet, formula, false, standing, caps, value, persons, has, source, note);
+  }
 
   /** Whether the number limits the recommendation. */
   public boolean takesPart() {

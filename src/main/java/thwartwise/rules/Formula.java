@@ -8,8 +8,15 @@ import java.util.Optional;
  *
  * @param name as written in the file
  * @param reach what its number can do
+ * @param namesRegulation whether its own title begins with the regulation it stands in, so that the
+ *     rule set need not be named as well
  */
-public record Formula(String name, Reach reach, List<Parameter> parameters, FormulaMethod working) {
+public record Formula(
+    String name,
+    Reach reach,
+    List<Parameter> parameters,
+    FormulaMethod working,
+    boolean namesRegulation) {
 
   /** What a formula's number can do. */
   public enum Reach {
@@ -23,6 +30,11 @@ public record Formula(String name, Reach reach, List<Parameter> parameters, Form
 
   public Formula {
     parameters = List.copyOf(parameters);
+  }
+
+  /** The same, its title beginning with the regulation it stands in. */
+  Formula namingRegulation() {
+    return new Formula(name, reach, parameters, working, true);
   }
 
   public Optional<Parameter> parameter(String wanted) {

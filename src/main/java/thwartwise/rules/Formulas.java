@@ -23,13 +23,13 @@ public final class Formulas {
 
   private static final List<Formula> ALL =
       List.of(
-          limiting("33 CFR 183.35", Cfr183Loading::weightOutboard),
-          limiting("33 CFR 183.37", Cfr183Loading::weightManual),
-          limiting("33 CFR 183.41", Cfr183Loading::personsOutboard),
-          limiting("33 CFR 183.43", Cfr183Loading::personsManual),
-          limiting("33 CFR 183.53", Cfr183Power::of, Cfr183Power.REMOTE),
-          beside("33 CFR 183 flotation", Cfr183Flotation::level),
-          beside("33 CFR 183.105", Cfr183Flotation::basic),
+          limiting("33 CFR 183.35", Cfr183Loading::weightOutboard).namingRegulation(),
+          limiting("33 CFR 183.37", Cfr183Loading::weightManual).namingRegulation(),
+          limiting("33 CFR 183.41", Cfr183Loading::personsOutboard).namingRegulation(),
+          limiting("33 CFR 183.43", Cfr183Loading::personsManual).namingRegulation(),
+          limiting("33 CFR 183.53", Cfr183Power::of, Cfr183Power.REMOTE).namingRegulation(),
+          beside("33 CFR 183 flotation", Cfr183Flotation::level).namingRegulation(),
+          beside("33 CFR 183.105", Cfr183Flotation::basic).namingRegulation(),
           limiting("persons by length", PersonsByLength::of, PersonsByLength.TABLE),
           limiting("length x beam x depth", LengthBeamDepth::load, LengthBeamDepth.PER_CUBIC_METRE),
           beside(
@@ -62,14 +62,14 @@ public final class Formulas {
   }
 
   private static Formula limiting(String name, FormulaMethod working, Parameter... parameters) {
-    return new Formula(name, Reach.MAY_LIMIT, List.of(parameters), working);
+    return new Formula(name, Reach.MAY_LIMIT, List.of(parameters), working, false);
   }
 
   private static Formula beside(String name, FormulaMethod working, Parameter... parameters) {
-    return new Formula(name, Reach.ONLY_BESIDE, List.of(parameters), working);
+    return new Formula(name, Reach.ONLY_BESIDE, List.of(parameters), working, false);
   }
 
   private static Formula withTheCrew(String name, FormulaMethod working, Parameter... parameters) {
-    return new Formula(name, Reach.WITH_THE_CREW, List.of(parameters), working);
+    return new Formula(name, Reach.WITH_THE_CREW, List.of(parameters), working, false);
   }
 }

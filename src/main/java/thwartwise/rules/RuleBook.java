@@ -191,6 +191,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
     return new CapacityFigure(
         set.name(),
         worked.title(),
+        formula.title().isBlank() && formula.formula().namesRegulation(),
         standing(set.takesPart() && formula.takesPart(), worked),
         worked.caps(),
         worked.value(),

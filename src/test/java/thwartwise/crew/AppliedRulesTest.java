@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -32,7 +33,9 @@ import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.QuickAnswer;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitText;
 import thwartwise.report.LimitingFactorWords;
+import thwartwise.rules.Applicability;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
@@ -48,6 +51,7 @@ import thwartwise.rules.Parameters.TableStep;
 import thwartwise.rules.RatedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
+import thwartwise.rules.RuleSetFormula;
 
 /** What other rule sets do to a recommendation: they may lower it, and nothing else. */
 class AppliedRulesTest {
@@ -216,6 +220,33 @@ class AppliedRulesTest {
     assertThat(caps.room()).isInfinite();
     assertThat(caps.heads()).isEqualTo(Integer.MAX_VALUE);
     assertThat(caps.lowest(95)).isEmpty();
+  }
+
+  // Somebody's own set may call a formula whatever it likes; only the formula itself knows that it
+  // stands in a regulation.
+  @Test
+  void a_title_that_sounds_like_a_regulation_does_not_hide_whose_rule_it_is() {
+    assertThat(governing("33 CFR as our club reads it"))
+        .hasValue(new LimitingFactor.ByFormula("Club", "33 CFR as our club reads it"));
+    assertThat(governing(""))
+        .hasValue(new LimitingFactor.ByFormula("", "33 CFR 183.37 maximum weight, manual"));
+  }
+
+  private static Optional<LimitingFactor.ByFormula> governing(String title) {
+    RuleSetFormula formula =
+        new RuleSetFormula(
+            Formulas.named("33 CFR 183.37").orElseThrow(),
+            title,
+            new Parameters(Map.of(), Map.of()),
+            true,
+            Limit.Basis.JUDGEMENT,
+            UnitText.of(""));
+    RuleSet club =
+        new RuleSet("Club", "1", "", "", Applicability.TO_ALL, true, Map.of(), List.of(formula));
+    List<CapacityFigure> figures =
+        new RuleBook(OWN, List.of(club))
+            .figures(BoatModel.of(PlainHulls.skiff(), PlainHulls.TODAY));
+    return new FormulaCaps(figures, 0).lowest(95);
   }
 
   private static CapacityFigure figure(

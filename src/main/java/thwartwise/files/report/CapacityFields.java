@@ -25,6 +25,7 @@ final class CapacityFields {
     return new CapacityFigure(
         figure.has("ruleSet") ? ReportValues.text(figure, "ruleSet") : "",
         ReportValues.text(figure, "formula"),
+        figure.flag("namesRegulation", false),
         older ? olderStanding(figure) : figure.oneOf("standing", STANDINGS, ReportValues.REMEDY),
         older ? olderCaps(figure) : figure.oneOf("caps", CAPS, ReportValues.REMEDY),
         Figures.read(figure, older ? "massKg" : "value"),

@@ -14,13 +14,14 @@ final class CapacityTree {
 
   static ObjectNode of(CapacityFigure figure) {
     ObjectNode node =
-        JsonText.object()
-            .put("ruleSet", figure.ruleSet())
-            .put("formula", figure.formula())
-            .put("standing", figure.standing().word())
-            .put("applies", figure.takesPart())
-            .put("caps", figure.caps().word())
-            .put("capsPeople", figure.caps() == CapKind.PEOPLE);
+        JsonText.object().put("ruleSet", figure.ruleSet()).put("formula", figure.formula());
+    if (figure.namesRegulation()) {
+      node.put("namesRegulation", true);
+    }
+    node.put("standing", figure.standing().word())
+        .put("applies", figure.takesPart())
+        .put("caps", figure.caps().word())
+        .put("capsPeople", figure.caps() == CapKind.PEOPLE);
     Figures.put(node, "massKg", figure.mass());
     Figures.put(node, "value", figure.value());
     node.put("unit", figure.caps().unit());
