@@ -17,6 +17,9 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
   private static final double FOAM_SHARE = 0.9;
 
+  /** Bags of clothes and food, where nobody measured their volume, kg/m³ (judgement). */
+  private static final double STOWED_DENSITY = 250;
+
   /**
    * The volume of a chamber as it is drawn.
    *
@@ -58,21 +61,66 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
       LocalDate today,
       UnitFormat units) {
     double smaller = drawn.smaller(chamber.measuredVolume());
-    List<Kit> vented = ventedFor(chamber, kit);
-    if (!vented.isEmpty()) {
-      return new CountedBuoyancy(
-          0,
-          0,
-          "holds the "
-              + vented.get(0).name()
-              + ": such a space is vented, never sealed, and never counts");
-    }
     if (chamber.filling() instanceof Filling.Foam foam) {
       return foam(foam, smaller);
     }
+    double stowed = looselyStowed(chamber, kit);
+    double air = Math.max(0, smaller - stowed / drawn.faired());
+    List<Kit> vented = ventedFor(chamber, kit);
+    if (!vented.isEmpty()) {
+      return vented(vented.get(0), air * drawn.faired(), units);
+    }
     Optional<Opening> open =
         openings.stream().filter(o -> o.closedBy().isEmpty() && leadsInto(o, chamber)).findFirst();
-    return open.map(CountedBuoyancy::fills).orElseGet(() -> air(chamber, smaller, today, units));
+    return open.map(CountedBuoyancy::fills)
+        .orElseGet(
+            () ->
+                holdsWaterBack(chamber)
+                    ? air(chamber, air, today, units).besides(stowed, units)
+                    : air(chamber, air, today, units));
+  }
+
+  /**
+   * While a chamber is shut and tight it lifts by all of its volume, whatever lies in it. Its hatch
+   * is opened, though, to fetch what is stowed loose, and loose things get under the lid: their
+   * litres do not count (judgement). What is fastened leaves the chamber its lift.
+   */
+  private static double looselyStowed(ChamberPart chamber, List<Kit> kit) {
+    return kit.stream()
+        .filter(k -> !k.fastened() && !k.needsVenting() && isToldToBeIn(k, chamber))
+        .mapToDouble(k -> k.volume().orElse(k.mass() / STOWED_DENSITY))
+        .sum();
+  }
+
+  private CountedBuoyancy besides(double stowed, UnitFormat units) {
+    return stowed > 0
+        ? new CountedBuoyancy(
+            share,
+            ifProven,
+            why + "; what is stowed loose takes up " + litres(stowed, UnitFormat.Side.UP, units))
+        : this;
+  }
+
+  private static String litres(double volume, UnitFormat.Side side, UnitFormat units) {
+    double metric = 1000 * volume;
+    return units.either(
+        String.format(
+            Locale.ROOT,
+            "%.0f litres",
+            side == UnitFormat.Side.UP ? Math.ceil(metric) : Math.floor(metric)),
+        () -> units.volume(volume, side));
+  }
+
+  private static CountedBuoyancy vented(Kit held, double air, UnitFormat units) {
+    return new CountedBuoyancy(
+        0,
+        0,
+        "holds the "
+            + held.name()
+            + ": such a space is vented, never sealed, and never counts; moved out, and the space"
+            + " then sealed and proven, "
+            + litres(air, UnitFormat.Side.DOWN, units)
+            + " would count");
   }
 
   /** What a leak test must show, in words. */

@@ -152,7 +152,10 @@ class CountedBuoyancyTest {
       assertThat(lying.ifProven()).isZero();
       assertThat(lying.why())
           .isEqualTo(
-              "holds the " + name + ": such a space is vented, never sealed, and never counts");
+              "holds the "
+                  + name
+                  + ": such a space is vented, never sealed, and never counts; moved out, and the"
+                  + " space then sealed and proven, 100 litres would count");
     }
     CountedBuoyancy named =
         of(proven, kit("battery", Vector3.of(2, 0, 0.1), Optional.of("locker")));
@@ -162,6 +165,41 @@ class CountedBuoyancyTest {
     assertThat(elsewhere.share()).isEqualTo(1);
     CountedBuoyancy anchor = of(proven, kit("anchor", Vector3.of(0.5, 0, 0.1), Optional.empty()));
     assertThat(anchor.share()).isEqualTo(1);
+  }
+
+  // A hundred litres drawn, of which what lies in it loose takes its own.
+  @Test
+  void what_is_stowed_loose_takes_up_air_of_its_chamber() {
+    CountedBuoyancy bags = of(air(Seal.PROVEN, test(TODAY, 20, 0)), stowed(5, Optional.of(0.03)));
+    assertThat(bags.share()).isCloseTo(0.7, within(1e-12));
+    assertThat(bags.why())
+        .isEqualTo("proven 2026-11-25 by owner; what is stowed loose takes up 30 litres");
+    CountedBuoyancy claimed = of(air(Seal.CLAIMED, Optional.empty()), stowed(5, Optional.of(0.03)));
+    assertThat(claimed.share()).isZero();
+    assertThat(claimed.ifProven()).isCloseTo(0.7, within(1e-12));
+    CountedBuoyancy packed = of(air(Seal.PROVEN, test(TODAY, 20, 0)), stowed(5, Optional.of(0.2)));
+    assertThat(packed.share()).isZero();
+  }
+
+  // Clothes and food in bags: a quarter of a kilogram a litre, so 5 kg take 20 of the 100 litres.
+  @Test
+  void stowed_things_nobody_measured_take_up_four_litres_a_kilogram() {
+    assertThat(of(air(Seal.PROVEN, test(TODAY, 20, 0)), stowed(5, Optional.empty())).share())
+        .isCloseTo(0.8, within(1e-12));
+  }
+
+  // Archimedes: a tight chamber displaces its whole volume, whatever is fixed inside.
+  @Test
+  void what_is_fastened_inside_leaves_the_chamber_its_lift() {
+    Kit spare =
+        new Kit("spare", 5, Vector3.of(2, 0, 0.1), Optional.of(0.03), true, Optional.of("locker"));
+    CountedBuoyancy counted = of(air(Seal.PROVEN, test(TODAY, 20, 0)), spare);
+    assertThat(counted.share()).isEqualTo(1);
+    assertThat(counted.why()).isEqualTo("proven 2026-11-25 by owner");
+  }
+
+  private static Kit stowed(double mass, Optional<Double> volume) {
+    return new Kit("bags", mass, Vector3.of(2, 0, 0.1), volume, false, Optional.of("locker"));
   }
 
   // A battery gasses into air that is shut in; foam has none to speak of, and cannot fill.
