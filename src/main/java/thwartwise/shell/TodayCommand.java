@@ -3,9 +3,7 @@ package thwartwise.shell;
 import java.io.BufferedReader;
 import java.io.StringReader;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
@@ -16,7 +14,6 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.PrintableText;
-import thwartwise.measure.QuotedText;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.KneeDeepTrial;
 import thwartwise.shell.Conversation.SpokenConversation;
@@ -24,14 +21,12 @@ import thwartwise.shell.LineSource.PipedLines;
 import thwartwise.today.TodayPage;
 import thwartwise.today.TodayPage.Answered;
 import thwartwise.today.TodayVerdict;
-import thwartwise.today.TodayVerdict.Point;
 import thwartwise.walk.Walk;
 
 /** Asks the last questions before somebody goes afloat today. */
 final class TodayCommand implements ShellCommand {
   private static final OptionWord ANSWERS =
       new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
-  private static final String PROMPT = "yes, no or don't know:";
 
   private final Inspector inspector;
 
@@ -58,14 +53,14 @@ final class TodayCommand implements ShellCommand {
   @Override
   public String details() {
     return """
-        Inspects the boat as of now and asks a short list of questions drawn from
-        what was found and from the waters the boat file names. Each is answered
-        with yes, no or don't know; anything but yes stays an open point, and so
-        does every question left when the input ends. back, list, why and stop work
-        as in the walk. Of a boat with nothing to
-        show that it holds anybody up full of water it asks first what was seen
-        in the trial in knee-deep water, if that was done today. The record and
-        the answers are kept in the folder, under records.
+        Inspects the boat as of now, shows the figures of today to be read aloud,
+        and asks ten questions about them, the people and the water. Each is
+        answered with yes, no or don't know; anything but yes stays an open point,
+        and so does every question left when the input ends. back, list, change,
+        why and stop work as in the walk. Of a boat with nothing to show that it
+        holds anybody up full of water it asks first what was seen in the trial in
+        knee-deep water, if that was done today. The record and the answers are
+        kept in the folder, under records.
 
         Exit codes, for scripts:
           0  nothing found against it today within the limits of this inspection
@@ -84,12 +79,11 @@ final class TodayCommand implements ShellCommand {
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
     InspectionRecord seen = withTrial(inspected(boat, file, given), file, given, conversation);
     Inspector.SavedInspection kept = inspector.keep(seen, given.workspace());
-    TodayVerdict today =
-        TodayVerdict.of(
-            kept.report(), kept.inspection().boat(), kept.inspection().date().toLocalDate());
+    TodayVerdict today = TodayVerdict.of(kept.inspection());
     conversation.say("");
     conversation.say(TodayPage.opening(kept.inspection()));
-    List<Answered> answers = asked(today.points(), conversation);
+    List<Answered> answers =
+        new TodayQuestions(today.points()).asked(conversation, kept.inspection().boat());
     String ending = today.held().isEmpty() ? TodayPage.ending(answers) : TodayPage.held(today);
     conversation.say(ending.stripTrailing());
     keep(kept, answers, ending, given.workspace(), conversation);
@@ -105,8 +99,9 @@ final class TodayCommand implements ShellCommand {
       return inspection;
     }
     Optional<Boat> seen =
-        new TrialConversation(conversation, Walk.ofTrial(inspector.today(), boat))
+        new BriefConversation(conversation, Walk.ofTrial(inspector.today(), boat))
             .asked()
+            .boat()
             .filter(b -> b.trialSeen().isPresent());
     if (seen.isEmpty()) {
       return inspection;
@@ -155,66 +150,6 @@ final class TodayCommand implements ShellCommand {
     } catch (UnusableBoat contradiction) {
       throw new UnusableInput(file + ": " + contradiction.getMessage());
     }
-  }
-
-  private static List<Answered> asked(List<Point> points, Conversation conversation) {
-    List<Answered> answers = new ArrayList<>();
-    boolean here = true;
-    while (here && answers.size() < points.size()) {
-      Point point = points.get(answers.size());
-      conversation.say(TodayPage.question(answers.size() + 1, points.size(), point));
-      here = answered(point, answers, conversation);
-    }
-    points.stream()
-        .skip(answers.size())
-        .forEach(point -> answers.add(new Answered(point, false, "not answered")));
-    return answers;
-  }
-
-  /** Adds an answer or takes the last one back; false when the other side left. */
-  private static boolean answered(Point point, List<Answered> answers, Conversation conversation) {
-    while (true) {
-      Optional<String> typed = conversation.ask(PROMPT);
-      if (typed.isEmpty()) {
-        // The line of the prompt has no end of its own then.
-        conversation.say("");
-        return false;
-      }
-      Optional<Answered> answer = understood(point, typed.get());
-      if (answer.isPresent()) {
-        answers.add(answer.get());
-        return true;
-      }
-      String word = typed.get().strip().toLowerCase(Locale.ROOT);
-      if (word.equals("back") && !answers.isEmpty()) {
-        answers.remove(answers.size() - 1);
-        return true;
-      }
-      if (word.equals("stop")) {
-        return false;
-      }
-      conversation.say(word(word, typed.get(), point, answers));
-    }
-  }
-
-  /** The words of the walk that change no answer, and whatever is none of them. */
-  private static String word(String word, String typed, Point point, List<Answered> answers) {
-    return switch (word) {
-      case "why" -> TodayPage.why(point);
-      case "list" -> TodayPage.listed(answers);
-      case "back" -> "This is the first question; there is nothing to go back to.";
-      default -> QuotedText.of(typed) + " is not one of them. Type yes, no or don't know.";
-    };
-  }
-
-  private static Optional<Answered> understood(Point point, String typed) {
-    return switch (typed.strip().toLowerCase(Locale.ROOT).replace('\u2019', '\'')) {
-      case "y", "yes" -> Optional.of(new Answered(point, true, "yes"));
-      case "n", "no" -> Optional.of(new Answered(point, false, "no"));
-      case "?", "d", "don't know", "dont know", "do not know", "dunno", "unknown" ->
-          Optional.of(new Answered(point, false, "don't know"));
-      default -> Optional.empty();
-    };
   }
 
   private static void keep(

@@ -1,7 +1,8 @@
 package thwartwise.today;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import thwartwise.crew.Recommendation;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -17,6 +18,7 @@ import thwartwise.report.Moment;
 import thwartwise.report.ReaderUnits;
 import thwartwise.report.TrialSeenWords;
 import thwartwise.report.Verdict;
+import thwartwise.today.TodayVerdict.Figures;
 import thwartwise.today.TodayVerdict.Point;
 
 /** What is said before, between and after the questions of today, at most 80 columns. */
@@ -30,6 +32,7 @@ public final class TodayPage {
   /** A point and what was answered, in words. */
   public record Answered(Point point, boolean yes, String words) {}
 
+  /** What was found, and the figures that the questions speak of. */
   public static String opening(InspectionRecord inspection) {
     Page page = new Page();
     Recommendation crew = inspection.report().recommendation();
@@ -52,7 +55,24 @@ public final class TodayPage {
       page.paragraph(
           TrialSeenWords.of(inspection).orElse(""), TrialSeenWords.bounds(inspection).orElse(""));
     }
-    return page.toString();
+    return (page + read(TodayVerdict.of(inspection).figures())).stripTrailing();
+  }
+
+  /** Each behind its label, to be read aloud. */
+  private static String read(List<Figures> figures) {
+    String label = "%-" + (LABEL - 1) + "s ";
+    return figures.isEmpty()
+        ? ""
+        : figures.stream()
+            .flatMap(
+                f ->
+                    LineWrap.lines(
+                        Sentence.of(f.words()),
+                        String.format(Locale.ROOT, label, f.label() + ":"),
+                        " ".repeat(LABEL),
+                        WIDTH)
+                        .stream())
+            .collect(Collectors.joining("\n", "\nTo be read aloud:\n", ""));
   }
 
   /** One question, numbered, to stand above the prompt. */
@@ -61,29 +81,16 @@ public final class TodayPage {
     return String.join("\n", LineWrap.lines(point.question(), start, "   ", TextForm.WIDTH));
   }
 
-  /** What is done about a point that is not so. */
+  /** Why it is asked, and what is done about a point that is not so. */
   public static String why(Point point) {
-    return String.join(
-        "\n",
-        LineWrap.lines("Anything but yes is an open point: " + point.todo() + ".", "", "", WIDTH));
-  }
-
-  /** The answers so far, numbered. */
-  public static String listed(List<Answered> answers) {
-    List<String> lines = new ArrayList<>();
-    for (Answered answer : answers) {
-      String start = (lines.size() + 1) + ". " + answer.words() + ": ";
-      lines.add(start + shortened(answer.point().question(), WIDTH - start.length()));
-    }
-    return answers.isEmpty() ? "No answers yet." : String.join("\n", lines);
+    return Sentence.joined(
+        List.of(point.why(), "Anything but yes to all of it is an open point: " + point.todo()));
   }
 
   private static final int WIDTH = TextForm.WIDTH;
 
-  private static String shortened(String text, int room) {
-    List<String> wrapped = LineWrap.lines(text, "", "", room - 4);
-    return wrapped.size() == 1 ? text : wrapped.get(0) + " ...";
-  }
+  /** Columns of the labels. */
+  private static final int LABEL = 8;
 
   /** How it ends when the inspection itself says no. */
   public static String held(TodayVerdict today) {
@@ -121,6 +128,6 @@ public final class TodayPage {
     for (Answered answer : answers) {
       page.point(answer.point().question(), "Answer: " + answer.words());
     }
-    return opening(inspection) + "\n" + page + "\n" + ending;
+    return opening(inspection) + "\n\n" + page + "\n" + ending;
   }
 }

@@ -75,6 +75,15 @@ public final class Walk {
             boat.withTrialSeen(new TrialQuestions(replay, tape, today, boat.places()).seen()));
   }
 
+  /** Questions whose answers change nothing about the boat. */
+  public static Walk asking(Boat boat, List<Entry<?>> entries) {
+    return new Walk(
+        replay -> {
+          entries.forEach(replay::ask);
+          return boat;
+        });
+  }
+
   /** The question to ask now, or the boat. */
   public Step next(List<Answer> answers) {
     ReplayResult played = play(answers);

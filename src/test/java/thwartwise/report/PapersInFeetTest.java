@@ -232,9 +232,9 @@ class PapersInFeetTest {
         TodayVerdict.of(record.report(), record.boat(), record.date().toLocalDate())
             .points()
             .stream()
-            .map(point -> point.question() + "\n" + point.todo())
+            .map(point -> point.question() + "\n" + point.why() + "\n" + point.todo())
             // The norm's name for a life jacket by its lift.
-            .map(question -> question.replaceAll("[0-9]+\u00a0N \\(EN ISO", "(EN ISO"))
+            .map(question -> question.replaceAll("\\b(100|50)\u00a0N\\b", ""))
             .collect(Collectors.joining("\n")));
   }
 

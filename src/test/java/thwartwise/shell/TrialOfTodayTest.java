@@ -61,14 +61,14 @@ class TrialOfTodayTest {
 
   @Test
   void what_was_seen_lets_those_people_go_after_every_question() {
-    assertThat(run(then(15, "yes", "1", "none", "80", "12 min", "yes", "yes", "Ann Lee"))).isZero();
+    assertThat(run(then(10, "yes", "1", "none", "80", "12 min", "yes", "yes", "Ann Lee"))).isZero();
     assertThat(shell.out().replaceAll("[\\s\u00a0]+", " "))
         .contains(
             ASKED,
             "each out first and each left in it alone. In doubt: no. Level, off the",
             "not worked out: with one person of 80 kg, on 1 June 2026, by Ann Lee.",
             "Working it out again, with what was seen.",
-            "Do only those go who sat in it in the trial in knee-deep water, one person,",
+            "Do only those go who sat in it in today's trial, dressed as then",
             NOTHING_AGAINST);
     assertThat(seen())
         .contains(
@@ -108,7 +108,7 @@ class TrialOfTodayTest {
               return Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), day);
             });
     changing
-        .typing(then(15, "yes", "1", "none", "80", "12 min", "yes", "yes", "Ann Lee"))
+        .typing(then(10, "yes", "1", "none", "80", "12 min", "yes", "yes", "Ann Lee"))
         .run("today", "--boat", file.toString(), "--folder", temp.toString());
     assertThat(changing.out())
         .contains(

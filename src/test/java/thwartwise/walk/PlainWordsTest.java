@@ -26,6 +26,7 @@ import thwartwise.report.CardPage;
 import thwartwise.report.HtmlPage;
 import thwartwise.report.Screen;
 import thwartwise.report.TextPage;
+import thwartwise.today.TodayPage;
 import thwartwise.today.TodayVerdict;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Step;
@@ -116,11 +117,11 @@ class PlainWordsTest {
   }
 
   private static String today(InspectionRecord record) {
-    TodayVerdict today =
-        TodayVerdict.of(record.report(), record.boat(), record.date().toLocalDate());
-    return today.held()
+    TodayVerdict today = TodayVerdict.of(record);
+    return TodayPage.opening(record)
+        + today.held()
         + today.points().stream()
-            .map(point -> point.question() + " " + point.todo())
+            .map(point -> point.question() + " " + point.why() + " " + point.todo())
             .collect(Collectors.joining(" "));
   }
 

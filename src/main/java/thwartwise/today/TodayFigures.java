@@ -1,0 +1,137 @@
+package thwartwise.today;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Opening;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.UntriedAct;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.inspection.Report;
+import thwartwise.measure.QuantityText;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.report.CheckWords;
+import thwartwise.report.LoadCaseWords;
+import thwartwise.rules.WaterStatement;
+import thwartwise.today.TodayVerdict.Figures;
+
+/** The figures that the questions of today speak of. */
+final class TodayFigures {
+  private static final Collector<CharSequence, ?, String> OF_MANY = Collectors.joining("; ");
+
+  private final Report report;
+  private final Boat boat;
+  private final UnitFormat units;
+
+  TodayFigures(Report report, Boat boat) {
+    this.report = report;
+    this.boat = boat;
+    this.units = new UnitFormat(boat.units());
+  }
+
+  List<Figures> all() {
+    List<Figures> all = new ArrayList<>();
+    all.add(new Figures("People", people()));
+    all.add(new Figures("Load", load()));
+    all.add(new Figures("Seats", seats()));
+    all.add(new Figures("Nobody", String.join("; ", acts())));
+    all.add(new Figures("Water", water()));
+    if (!shut().isEmpty()) {
+      all.add(new Figures("Shut", shut()));
+    }
+    return all;
+  }
+
+  String people() {
+    List<CrewLimit> limits = report.recommendation().crewLimits();
+    int most = limits.stream().mapToInt(CrewLimit::people).max().orElse(0);
+    return limits.stream().map(this::each).collect(OF_MANY)
+        + "; never more than "
+        + QuantityText.people(most)
+        + ". Dressed, jacket on";
+  }
+
+  private String each(CrewLimit limit) {
+    return QuantityText.people(limit.people())
+        + " up to "
+        + kg(limit.eachUpTo())
+        + (limit.people() > 1 ? " each" : "");
+  }
+
+  String load() {
+    return "the kit listed, where the file has it, and no more than "
+        + besides(report.recommendation())
+        + " besides, low on the middle line";
+  }
+
+  /** For each number of people where it was told so. */
+  private String besides(Recommendation r) {
+    boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extra()));
+    if (each && r.crewLimits().size() > 1) {
+      return r.crewLimits().stream().map(this::besides).collect(Collectors.joining(", "));
+    }
+    String like = r.crewLimits().size() == 1 ? SeatsToday.besidesLike(r.crewLimits().get(0)) : "";
+    return kg(r.extra()) + like;
+  }
+
+  private String besides(CrewLimit limit) {
+    return kg(limit.extra())
+        + " with "
+        + QuantityText.people(limit.people())
+        + SeatsToday.besidesLike(limit);
+  }
+
+  String seats() {
+    Set<String> not = SeatsToday.notLikeThis(report.recommendation(), units);
+    if (!report.nothingHoldsBack()) {
+      not.add(LoadCaseWords.of(report.asLoaded().loadCase(), units));
+    }
+    return not.isEmpty()
+        ? String.join(", ", boat.places().stream().map(p -> p.name()).toList())
+        : "not like this: " + String.join("; ", not);
+  }
+
+  /** An act that was not assessed is not allowed either. */
+  Set<String> acts() {
+    Set<String> acts = new TreeSet<>();
+    report.findings().stream()
+        .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
+        .map(f -> CheckWords.subject(f.question().subject()))
+        .forEach(acts::add);
+    Arrays.stream(UntriedAct.values()).map(UntriedAct::words).forEach(acts::add);
+    return acts;
+  }
+
+  String water() {
+    return report.waters().stream()
+            .filter(w -> w.kind() == WaterStatement.Kind.HOLDS_FOR)
+            .map(WaterStatement::words)
+            .findFirst()
+            .orElse("sheltered, without waves")
+        + "; and no weir within reach";
+  }
+
+  /** Each opening that something closes; blank when there is none. */
+  String shut() {
+    return boat.openings().stream()
+        .filter(o -> o.closedBy().isPresent())
+        .map(TodayFigures::closed)
+        .collect(OF_MANY);
+  }
+
+  private static String closed(Opening opening) {
+    return opening.name() + " (" + opening.closedBy().orElse("") + ")";
+  }
+
+  private String kg(double mass) {
+    return units.mass(mass, Side.DOWN);
+  }
+}
