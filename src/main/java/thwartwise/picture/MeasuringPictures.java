@@ -25,9 +25,16 @@ public final class MeasuringPictures {
                 + " up from the baseline.",
             MeasuringPictures::across),
         drawn(
-            "On two scales",
-            "A boat level on two narrow blocks, each on a bathroom scale.",
-            "Empty and level, both read at the same time; tape from the aft end to each block.",
+            "Without a thwart to lay a level on",
+            "A boat upside down with a level string that touches its bottom, and heights down.",
+            "Upside down, a string stretched level over it, just touching the bottom: heights of keel,"
+                + " chine and rail are straight down from it.",
+            MeasuringPictures::upsideDown),
+        drawn(
+            "One scale under each end in turn",
+            "A boat level on two narrow blocks, a bathroom scale under one of them.",
+            "Empty and level; then the scale under the other block and as much height under this"
+                + " one. Tape from the aft end to each block.",
             MeasuringPictures::scales),
         drawn(
             "Chambers and seats, from above",
@@ -97,6 +104,29 @@ public final class MeasuringPictures {
     canvas.small("word", at(60, BASE + 26), Anchor.START, "baseline");
   }
 
+  /** The same boat with its bottom up, and the line over it. */
+  private static void upsideDown(Canvas canvas) {
+    double line = 60;
+    canvas.polygon(
+        "hull", SIDE.stream().map(p -> at(p.x(), line + 204 - p.y())).toList(), "#fff", Pen.THICK);
+    canvas.line("baseline", at(20, line), at(620, line), Pen.dashed(2, "10 6"));
+    canvas.small("word", at(620, line - 12), Anchor.END, "string, stretched level: baseline");
+    dimension(canvas, at(540, line), at(540, line + 54));
+    canvas.small("word", at(552, line + 36), Anchor.START, "keel");
+    dimension(canvas, at(330, line), at(330, line + 86));
+    canvas.small("word", at(342, line + 56), Anchor.START, "rail");
+    canvas.line("ground", at(20, BASE + 10), at(620, BASE + 10), Pen.FINE);
+    for (double x : new double[] {200, 480}) {
+      double rail = x == 200 ? line + 82 : line + 100;
+      canvas.polygon(
+          "block",
+          List.of(at(x - 14, rail), at(x + 14, rail), at(x + 14, BASE + 10), at(x - 14, BASE + 10)),
+          "#ccc",
+          Pen.PLAIN);
+    }
+    canvas.small("word", at(632, BASE + 40), Anchor.END, "bow →");
+  }
+
   private static void scales(Canvas canvas) {
     double up = 40;
     canvas.polygon(
@@ -109,13 +139,13 @@ public final class MeasuringPictures {
           "#ccc",
           Pen.PLAIN);
       canvas.polygon(
-          "scale",
+          x == 190 ? "scale" : "stand",
           List.of(at(x - 50, 185), at(x + 50, 185), at(x + 50, BASE), at(x - 50, BASE)),
-          "#fff",
+          x == 190 ? "#fff" : "#ccc",
           Pen.PLAIN);
     }
-    canvas.small("word", at(246, BASE - 2), Anchor.START, "aft scale");
-    canvas.small("word", at(500, BASE - 2), Anchor.START, "fore scale");
+    canvas.small("word", at(246, BASE - 2), Anchor.START, "scale");
+    canvas.small("word", at(500, BASE - 2), Anchor.START, "as high");
     canvas.line("aft-end", at(70, 75), at(70, BASE + 40), Pen.FINE);
     dimension(canvas, at(70, BASE + 14), at(190, BASE + 14));
     dimension(canvas, at(70, BASE + 34), at(440, BASE + 34));

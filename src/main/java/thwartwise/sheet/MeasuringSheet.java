@@ -53,8 +53,8 @@ public final class MeasuringSheet {
       Map.ofEntries(
           Map.entry("name", "The boat and its hull"),
           Map.entry("hull.station", "Stations, from the aft end forward"),
-          Map.entry("hull.scale.aft.x", "The bare hull, weighed: on two scales, or as one mass"),
-          Map.entry("hull.mass", "The bare hull, weighed: as one mass, or on two scales"),
+          Map.entry("hull.scale.aft.x", "The bare hull, weighed: each end in turn, or as one mass"),
+          Map.entry("hull.mass", "The bare hull, weighed: as one mass, or each end in turn"),
           Map.entry("hull.decked", "Decked over"),
           Map.entry("opening", "Openings lower than the rail"),
           Map.entry("chamber", "Chambers and foam"),
@@ -90,7 +90,8 @@ public final class MeasuringSheet {
         new SheetTemplate(
             Map.of(
                 "hull.points", Integer.toString(points),
-                "hull.weighed", "scales",
+                "hull.weighed", "ends",
+                "hull.centre.z", "tilt",
                 "hull.station.3.upright", "yes"));
     return new MeasuringSheet(
         SheetSections.of(

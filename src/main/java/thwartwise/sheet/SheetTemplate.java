@@ -44,6 +44,8 @@ final class SheetTemplate {
       hull.centre                  | yes
       hull.centre.x                | 1.7 m
       hull.centre.z                | 0.2 m
+      hull.tilt.x                  | 1.65 m
+      hull.tilt.rise               | 0.45 m
       hull.floor                   | 0.03 m
       hull.decked.1.any            | yes
       hull.decked.1.from           | 3 m

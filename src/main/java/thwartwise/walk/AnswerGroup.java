@@ -18,7 +18,7 @@ record AnswerGroup(String list, int number) {
               + "|changed)\\.)(\\d+)\\.(.*)");
   private static final Pattern ALONE =
       Pattern.compile(
-          "(hull\\.(?:scale|centre)\\.|hull\\.(?=(?:length|stations|points|alike)$)).+");
+          "(hull\\.(?:scale|centre|tilt)\\.|hull\\.(?=(?:length|stations|points|alike)$)).+");
 
   /** The answer to these may hold a semicolon itself. */
   private static final Pattern FREE_WORDS = Pattern.compile(".*\\.(?:how|by|closedBy)");

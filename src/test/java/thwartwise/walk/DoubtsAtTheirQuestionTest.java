@@ -72,7 +72,7 @@ class DoubtsAtTheirQuestionTest {
             .with("hull.scale.fore.x", "2.0");
     assertThat(refused(scales, "hull.scale.fore.mass", "4").reason())
         .matches(
-            "Both scales together: 7 kg is too light for such a hull: its skin alone, \\d\\.\\d m2,"
+            "Both ends together: 7 kg is too light for such a hull: its skin alone, \\d\\.\\d m2,"
                 + " comes to about \\d\\d\\.?\\d* kg\\. .*");
   }
 

@@ -17,7 +17,7 @@ class WeighingTest {
   void two_scales_give_the_mass_and_where_it_balances() {
     Boat boat =
         SMALL
-            .with("hull.weighed", "scales")
+            .with("hull.weighed", "ends")
             .with("hull.scale.aft.x", "0.3")
             .with("hull.scale.aft.mass", "12")
             .with("hull.scale.fore.x", "2.0")
@@ -31,10 +31,62 @@ class WeighingTest {
   }
 
   @Test
+  void the_old_word_for_weighing_the_ends_is_still_taken() {
+    assertThat(SMALL.accepted("hull.weighed", "scales"))
+        .isEqualTo("How the bare hull was weighed: ends");
+  }
+
+  private static final Sheet TILTED =
+      SMALL
+          .with("hull.centre", "yes")
+          .with("hull.centre.x", "1.2")
+          .with("hull.centre.z", "tilt")
+          .with("hull.tilt.x", "1.3")
+          .with("hull.tilt.rise", "0.316228");
+
+  // The bottom at 1.3 m lies 0.1 / 1.2 of 0.1 m up: 0.00833 m. A rise of 0.3162 on a metre of board
+  // is an angle of which the tangent is 1/3; the centre is 0.1 / (1/3) above the bottom there.
+  @Test
+  void a_tilt_on_one_trestle_tells_how_high_the_centre_is() {
+    Vector3 centre = TILTED.boat().hull().centre().orElseThrow();
+    assertThat(centre.z()).isCloseTo(0.1 / 12 + 0.3, within(1e-5));
+    assertThat(TILTED.accepted("hull.tilt.rise", "316.228 mm"))
+        .isEqualTo(
+            "Tilted until it balances, the board's end is up by: 0.316 m (so its centre is 0.308 m up)");
+    assertThat(TILTED.boat().assumptions()).noneMatch(a -> a.contains("Balance point"));
+  }
+
+  // tan 18.435 degrees is 1/3.
+  @Test
+  void the_angle_itself_may_be_typed() {
+    assertThat(TILTED.with("hull.tilt.rise", "18.43 deg").boat().hull().centre().orElseThrow().z())
+        .isCloseTo(0.1 / 12 + 0.3, within(1e-4));
+  }
+
+  @Test
+  void what_cannot_be_a_balance_is_refused() {
+    assertThat(TILTED.refused("hull.tilt.x", "1.21"))
+        .isEqualTo(
+            "1.21 m is where it balances level (1.20 m). Shift the trestle by 10 cm and tape again.");
+    assertThat(TILTED.refused("hull.tilt.rise", "1.2"))
+        .isEqualTo(
+            "1.20 m is no rise of such a board. Type how much higher one end is, such as 25 cm.");
+    assertThat(TILTED.refused("hull.tilt.rise", "95 deg"))
+        .isEqualTo("No hull balances so. Type an angle such as 14 deg.");
+    assertThat(TILTED.refused("hull.tilt.rise", "10 cm"))
+        .isEqualTo(
+            "By that its centre would be 1.003 m up, outside the hull. Balance and tape it again.");
+    assertThat(TILTED.refused("hull.tilt.rise", "0.7"))
+        .matches(
+            "By that its centre is 0\\.11 m up, lower than that of its bare skin \\(0\\.\\d+ m\\)\\."
+                + " Balance and tape it again\\.");
+  }
+
+  @Test
   void a_fore_scale_aft_of_the_other_is_caught() {
     Sheet sheet =
         SMALL
-            .with("hull.weighed", "scales")
+            .with("hull.weighed", "ends")
             .with("hull.scale.aft.x", "1.3")
             .with("hull.scale.aft.mass", "12");
     assertThat(sheet.refused("hull.scale.fore.x", "0.4"))

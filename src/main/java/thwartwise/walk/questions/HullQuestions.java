@@ -12,7 +12,6 @@ import thwartwise.hull.Station;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.Reading;
-import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
@@ -57,7 +56,7 @@ public final class HullQuestions {
     SkinWarnings skin = new SkinWarnings(tape, limits, stations, thickness, density, material);
     WeighingQuestions.Weighed weighed =
         new WeighingQuestions(replay, tape, outline, skin).weighed();
-    Optional<Vector3> centre = weighed.centre().or(() -> centre(outline, weighed, skin));
+    Optional<Vector3> centre = new BalanceQuestions(replay, tape, outline, skin).centre(weighed);
     double floor = floor(outline);
     return new MeasuredHull(
         new HullMeasurements(
@@ -225,51 +224,6 @@ public final class HullQuestions {
         WordQuestions.yesNo("hull.alike", "Are port and starboard alike?")
             .how("Tape from the middle of the stem to each corner of the transom and compare.")
             .why("If yes, port is measured and mirrored; if no, starboard is asked as well."));
-  }
-
-  private Optional<Vector3> centre(
-      Outline outline, WeighingQuestions.Weighed weighed, SkinWarnings skin) {
-    Optional<Double> high = skin.highCentre(weighed.mass());
-    return weighed
-        .along()
-        .map(x -> Vector3.of(x, 0, high(outline, high)))
-        .or(() -> centre(outline, high));
-  }
-
-  private Optional<Vector3> centre(Outline outline, Optional<Double> high) {
-    boolean known =
-        replay.ask(
-            WordQuestions.yesNo("hull.centre", "Do you know where the bare hull balances?")
-                .how(
-                    "Roll it over a pipe until it balances, or reckon it from the two scales:",
-                    "the heavier reading is nearer. No: it is estimated from the shell's area.")
-                .why("It sets how the boat trims. An estimate is said to be one.")
-                .inDoubt(false, "no"));
-    return known ? Optional.of(balance(outline, high)) : Optional.empty();
-  }
-
-  private Vector3 balance(Outline outline, Optional<Double> high) {
-    double x =
-        replay.ask(
-            tape.length("hull.centre.x", "Balance point, forward of the aft end")
-                .how("Tape from the aft end, level, to where it balances.")
-                .why("It sets how the boat trims.")
-                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
-    return Vector3.of(x, 0, high(outline, high));
-  }
-
-  private double high(Outline outline, Optional<Double> likely) {
-    Entry<Double> asked =
-        tape.length("hull.centre.z", "Balance point, height")
-            .how(
-                "Only if you measured it, hanging the hull by a corner. Enter: the centre of",
-                "its skin, with what it weighs beyond that, at least a quarter, at the rail.")
-            .why("Too low a figure flatters the boat; that one is on the cautious side.")
-            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
-    return replay.ask(
-        likely
-            .map(z -> asked.orElse(z, tape.show(z) + ", from its skin", AnswerBasis.GUESSED))
-            .orElse(asked));
   }
 
   private double floor(Outline outline) {

@@ -68,6 +68,21 @@ public record Outline(List<Station> stations) {
     return lowest;
   }
 
+  /**
+   * Height of the bottom on the middle line at a place along the boat, straight between stations.
+   */
+  double keelAt(double x) {
+    Vector3 before = stations.get(0).port().get(0);
+    for (Station station : stations) {
+      Vector3 keel = station.port().get(0);
+      if (x <= keel.x()) {
+        return x > before.x() ? heightBetween(before, keel, x) : keel.z();
+      }
+      before = keel;
+    }
+    return before.z();
+  }
+
   private static double heightBetween(Vector3 aft, Vector3 fore, double x) {
     return aft.x() <= x && x <= fore.x() && aft.x() < fore.x()
         ? aft.toward(fore, (x - aft.x()) / (fore.x() - aft.x())).z()

@@ -32,6 +32,46 @@ public final class Sketches {
              ----------------+----------------------  baseline
           """);
 
+  static final List<String> LINE =
+      drawn(
+          """
+           A bottom with rocker, and no thwart to lay a level on: turn it upside down.
+             a string, stretched level along the middle, just touching the bottom
+           ==+===============+===========o===========+===============+==  baseline
+             |          _____|_______.--' '--.______ |               |
+             | height .'  bottom, upside down       '|._____         |
+             v  keel '                               |      '---.__  v
+             |       |                        height | chine       \\_|
+             '-------'-------------------------------v--------------'  rail, on blocks
+           Straight down from the string to keel, chine and rail, with a spirit level
+           laid across: that is their height. Nothing is to be taken off or added.
+          """);
+
+  static final List<String> ENDS =
+      drawn(
+          """
+             .------------------------------.     first the scale here, a block as high
+              \\____________________________/      at the other end; then the other way
+                  ^                    ^          round, the boat level both times
+                [_|_]                 _|_
+             == scale ===============|___|===  ground
+          |<---->|  aft block, forward of the aft end
+          |<-------------------------->|  fore block, forward of the aft end
+          """);
+
+  static final List<String> TILT =
+      drawn(
+          """
+             1. level                          2. trestle moved, balanced again
+                                                                      __.--'|
+             |'--------------------'|                        __.--''   o    /  ^ one end
+             |          o           |                |'--'' centre  __.--''    | of the
+              \\_________|__________/                  \\____ |__.--''           v board up
+                        A                                  \\|''
+                        |  balance point                    A  moved by a hand
+          -----------------------------------------------------------------------
+          """);
+
   static final List<String> BOX =
       drawn(
           """

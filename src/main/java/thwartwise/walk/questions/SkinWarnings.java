@@ -82,6 +82,11 @@ public record SkinWarnings(
 
   private static final double LEAST_AT_THE_RAIL = 0.25;
 
+  /** How high the centre of the skin alone lies. */
+  Optional<Double> skinCentre() {
+    return form().map(form -> form.centre().z());
+  }
+
   /** What stands for a skin nobody measured is thick, and would leave too little for the rail. */
   private double likelyThickness() {
     return material

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import thwartwise.geometry.Vector3;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -47,12 +48,16 @@ record TransverseQuestions(
     return List.copyOf(points);
   }
 
+  /** What is measured where, and how to come by the line it is measured from. */
+  private static final List<String> HEIGHTS =
+      Stream.of(Sketches.ACROSS, List.of(""), Sketches.LINE).flatMap(List::stream).toList();
+
   /** What is measured where, and below it the section as far as it has grown. */
-  private static List<String> sketch(List<Vector3> before) {
+  private static List<String> sketch(List<String> drawn, List<Vector3> before) {
     if (before.size() < 2) {
-      return Sketches.ACROSS;
+      return drawn;
     }
-    List<String> lines = new ArrayList<>(Sketches.ACROSS);
+    List<String> lines = new ArrayList<>(drawn);
     lines.add("");
     lines.add("So far, seen from aft:");
     List<Vector3> mirrored = before.stream().map(Vector3::mirrored).toList();
@@ -66,7 +71,7 @@ record TransverseQuestions(
     return replay.ask(
         tape.length(key + ".y", at + ", half-breadth")
             .how("From the middle line straight out to the outside of the hull, level.")
-            .show(sketch(before))
+            .show(sketch(Sketches.ACROSS, before))
             .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
             .within(tape.length(0, length / 2, "half-breadths up to half the length"))
             .within(unlikely));
@@ -77,9 +82,10 @@ record TransverseQuestions(
         tape.length(key + ".z", at + ", height")
             .how(
                 "From the baseline (the lowest point of the bottom) straight up, with the boat",
-                "level: a spirit level across, a batten along, a rule standing on it.",
+                "level: a spirit level across, a batten along, a rule standing on it. With no",
+                "thwart to lay them on: upside down, down from a string; show draws it.",
                 LengthwiseQuestions.WHOLE_ROW)
-            .show(sketch(before))
+            .show(sketch(HEIGHTS, before))
             .why("The rail's height is the freeboard you have to lose.")
             .within(tape.length(0, HIGHEST, "height of anything on such a hull"))
             .unless(z -> slips.railBelow(point, z, before)));

@@ -23,7 +23,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
 
   private enum Way {
     TOTAL,
-    SCALES,
+    ENDS,
     PARTS
   }
 
@@ -32,7 +32,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
   Weighed weighed() {
     return switch (replay.ask(way())) {
       case TOTAL -> new Weighed(total(), Optional.empty(), Optional.empty());
-      case SCALES -> scales();
+      case ENDS -> ends();
       case PARTS -> parts();
     };
   }
@@ -41,11 +41,14 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
     return WordQuestions.choice(
             "hull.weighed",
             "How the bare hull was weighed",
-            ChoiceReader.of(Way.TOTAL, "total").or(Way.SCALES, "scales").or(Way.PARTS, "parts"))
+            ChoiceReader.of(Way.TOTAL, "total")
+                .or(Way.ENDS, "ends", "scales", "two scales", "each end", "in turn")
+                .or(Way.PARTS, "parts"))
         .how(
-            "total: one figure. scales: two bathroom scales under two places you can tape.",
-            "parts: hull, deck, seats and so on weighed before they were put together.")
-        .why("Two scales also tell where the hull balances; one figure does not.")
+            "total: one figure. ends: one bathroom scale under each end in turn, at places",
+            "you can tape. parts: weighed one by one before they were put together.")
+        .show(Sketches.ENDS)
+        .why("The two ends also tell where the hull balances; one figure does not.")
         .orElse(Way.TOTAL, "total");
   }
 
@@ -53,18 +56,22 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
     return replay.ask(
         tape.mass("hull.mass", "Mass of the bare hull")
             .how(
-                "Empty it of all that is not built in. One bathroom scale under each end on a",
-                "narrow block, at the same time, level: add the two readings.")
+                "Empty it of all that is not built in. One bathroom scale under each end in",
+                "turn, the other end on a block as high, the boat level: add the two readings.")
+            .show(Sketches.ENDS)
             .why("Everything the boat can carry comes after this. A guess is worth nothing.")
             .within(tape.usual(BoatQuantity.HULL_MASS))
             .within(skin::of));
   }
 
-  /** Level on two narrow blocks: the centre divides the distance as the other reading does. */
-  private Weighed scales() {
-    double aft = place("aft", "Aft scale", outline.aft());
-    double aftMass = reading("aft", "Aft scale");
-    double fore = place("fore", "Fore scale", aft);
+  /**
+   * Level on two narrow blocks: the centre divides the distance as the other reading does. One
+   * scale is enough, since what bears on a block is the same whether or not it stands on the scale.
+   */
+  private Weighed ends() {
+    double aft = place("aft", "Aft block", outline.aft());
+    double aftMass = reading("aft", "Aft end");
+    double fore = place("fore", "Fore block", aft);
     double mass = aftMass + foreMass(aftMass);
     return new Weighed(
         mass, Optional.of(aft + (fore - aft) * (mass - aftMass) / mass), Optional.empty());
@@ -73,7 +80,10 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
   private double place(String key, String subject, double least) {
     return replay.ask(
         tape.length("hull.scale." + key + ".x", subject + ", forward of the aft end")
-            .how("Tape from the aft end, level, to the narrow block that stands on the scale.")
+            .how(
+                "Tape from the aft end, level, to the narrow block under the hull; both blocks",
+                "stay where they are, and the scale goes under one and then the other.")
+            .show(Sketches.ENDS)
             .why("Far apart they tell the balance best.")
             .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
@@ -87,7 +97,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
   /** Both together are doubted as one figure is. */
   private double foreMass(double aftMass) {
     return replay.ask(
-        scale("fore", "Fore scale")
+        scale("fore", "Fore end")
             .within(
                 fore ->
                     skin.of(aftMass + fore)
@@ -95,15 +105,18 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
                             d -> new Warning(BOTH + d.reason(), Optional.empty(), d.mayBeKept()))));
   }
 
-  private static final String BOTH = "Both scales together: ";
+  private static final String BOTH = "Both ends together: ";
 
   private double reading(String key, String subject) {
     return replay.ask(scale(key, subject));
   }
 
   private Entry<Double> scale(String key, String subject) {
-    return tape.mass("hull.scale." + key + ".mass", subject + " shows")
-        .how("Both scales at the same time, the boat level and empty; take off the block.")
+    return tape.mass("hull.scale." + key + ".mass", subject + ", the scale shows")
+        .how(
+            "The scale under this block, as much height under the other one, the boat empty",
+            "and level; take off what the block weighs.")
+        .show(Sketches.ENDS)
         .why("The two together are the mass of the hull.")
         .within(tape.mass(2, 400, "mass on one scale").unlessInsisted());
   }
