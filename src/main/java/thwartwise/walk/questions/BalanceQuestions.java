@@ -57,7 +57,7 @@ record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings 
   /** Empty: it is found by tilting the hull. */
   private Entry<Optional<Double>> high(double mass) {
     Entry<Optional<Double>> asked =
-        tape.length("hull.centre.z", "Balance point, height")
+        tape.length("hull.centre.z", "Height of its centre")
             .how(
                 "Enter takes the centre of its skin, with what it weighs beyond that, at least",
                 "a quarter, at the rail. tilt: you measured it, tilting it on one trestle.")
