@@ -15,7 +15,7 @@ import thwartwise.measure.UnitSystem;
  * @param bailer what the bailer or bucket aboard holds, m³
  * @param waters where it will be used
  * @param measuredBy who held the tape
- * @param assumptions what was taken for granted because nobody measured it, in words
+ * @param assumptions what was taken for granted because nobody measured it
  * @param kept measurements that look wrong and were kept with a reason
  * @param whenSwamped what the crew does then; left out, its form tells
  * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
@@ -38,7 +38,7 @@ public record Boat(
     Optional<Double> bailer,
     Waters waters,
     Optional<String> measuredBy,
-    List<String> assumptions,
+    List<Assumption> assumptions,
     List<ConfirmedMeasurement> kept,
     Optional<WhenSwamped> whenSwamped,
     Optional<Double> trailer,
@@ -74,7 +74,7 @@ public record Boat(
       Optional<Double> bailer,
       Waters waters,
       Optional<String> measuredBy,
-      List<String> assumptions,
+      List<Assumption> assumptions,
       List<ConfirmedMeasurement> kept,
       Optional<WhenSwamped> whenSwamped,
       Optional<Double> trailer,
@@ -119,7 +119,7 @@ public record Boat(
       Optional<Double> bailer,
       Waters waters,
       Optional<String> measuredBy,
-      List<String> assumptions) {
+      List<Assumption> assumptions) {
     this(
         name,
         water,
@@ -156,7 +156,7 @@ public record Boat(
       List<Person> aboard,
       Propulsion propulsion,
       Optional<String> measuredBy,
-      List<String> assumptions) {
+      List<Assumption> assumptions) {
     this(
         name,
         water,
@@ -222,8 +222,8 @@ public record Boat(
   }
 
   /** The same with more that was taken for granted. */
-  public Boat assuming(List<String> more) {
-    List<String> all = Stream.concat(assumptions.stream(), more.stream()).toList();
+  public Boat assuming(List<Assumption> more) {
+    List<Assumption> all = Stream.concat(assumptions.stream(), more.stream()).toList();
     return with(parts -> parts.assumptions = all);
   }
 
@@ -296,7 +296,7 @@ public record Boat(
     private Optional<Double> bailer;
     private Waters waters;
     private Optional<String> measuredBy;
-    private List<String> assumptions;
+    private List<Assumption> assumptions;
     private List<ConfirmedMeasurement> kept;
     private Optional<WhenSwamped> whenSwamped;
     private Optional<Double> trailer;

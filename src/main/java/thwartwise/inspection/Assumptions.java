@@ -18,14 +18,14 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
-/** What was taken for granted because nobody measured it, in words. */
+/** What the figures rest on whoever measured the boat, in words. */
 final class Assumptions {
   private Assumptions() {}
 
   static List<String> of(BoatModel model, RuleSet rules) {
     Boat boat = model.boat();
     UnitFormat units = new UnitFormat(boat.units());
-    List<String> all = new ArrayList<>(boat.assumptions());
+    List<String> all = new ArrayList<>();
     if (boat.hull().centre().isEmpty()) {
       all.add("Centre of the bare hull: estimated from the area of its skin, not measured.");
     }

@@ -19,6 +19,7 @@ import thwartwise.advice.AdviceComparison;
 import thwartwise.advice.AdviceSearch;
 import thwartwise.advice.InspectedBoat;
 import thwartwise.advice.Progress;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
@@ -161,7 +162,7 @@ public final class Inspection implements InspectedBoat {
         findings(),
         recommendation(),
         applied.figures(recommendation().withheld() ? List.of() : limit.get().people()),
-        Assumptions.of(model, rules),
+        assumptions(model, rules),
         applied.ruleSet(),
         ValidWaters.of(rules, model.boat().waters(), new UnitFormat(model.boat().units())),
         Advice.NONE);
@@ -258,6 +259,13 @@ public final class Inspection implements InspectedBoat {
   public boolean forbidsAtLimit(CheckQuestion act) {
     return atLimit.get().stream()
         .anyMatch(f -> f.question().equals(act) && AdviceComparison.isAsBadAsCanBe(f));
+  }
+
+  private static List<Assumption> assumptions(BoatModel model, RuleSet rules) {
+    return Stream.concat(
+            model.boat().assumptions().stream(),
+            Assumptions.of(model, rules).stream().map(Assumption.Stated::new))
+        .toList();
   }
 
   private static Set<Subject> forbidden(List<Finding> findings) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.advice.Advice;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.TrialSeen;
 import thwartwise.checks.Finding;
@@ -18,7 +19,7 @@ import thwartwise.rules.WaterStatement;
  * @param asLoaded the boat as the file loads it
  * @param atLimit the recommended crew in the worst allowed seating
  * @param capacityFigures published formulas beside our own answer
- * @param assumptions what was taken for granted because nobody measured it
+ * @param assumptions what was taken for granted because nobody measured it, those of the boat first
  * @param ruleSet name and edition of the limits used
  * @param waters in which waters the figures hold and in which not; empty in records made before it
  *     was asked
@@ -32,7 +33,7 @@ public record Report(
     List<Finding> findings,
     Recommendation recommendation,
     List<CapacityFigure> capacityFigures,
-    List<String> assumptions,
+    List<Assumption> assumptions,
     String ruleSet,
     List<WaterStatement> waters,
     Advice advice) {
@@ -54,7 +55,7 @@ public record Report(
       List<Finding> findings,
       Recommendation recommendation,
       List<CapacityFigure> capacityFigures,
-      List<String> assumptions,
+      List<Assumption> assumptions,
       String ruleSet) {
     this(
         boat,

@@ -1,5 +1,6 @@
 package thwartwise.json;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,6 +75,24 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
   /** The words of a list, as they were kept. */
   public List<String> texts() {
     return list().stream().map(ValueReader::anyText).toList();
+  }
+
+  public boolean isObject() {
+    return node.isObject();
+  }
+
+  /** The object itself, its keys not looked at beforehand. */
+  public ObjectReader object() {
+    return ObjectReader.free(node, spot);
+  }
+
+  /** What stands in a list, each at a spot of its own. */
+  public List<ValueReader> items(String noun) {
+    List<ValueReader> items = new ArrayList<>();
+    for (ValueReader item : list()) {
+      items.add(new ValueReader(key, item.node(), spot.item(noun, items.size() + 1, "")));
+    }
+    return items;
   }
 
   public boolean isList() {

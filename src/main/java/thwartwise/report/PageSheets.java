@@ -45,13 +45,19 @@ final class PageSheets {
           "Whether the people can swim, row, bail or climb back in.");
 
   static void assumptions(Page page, InspectionRecord inspection) {
-    Set<String> general = new LinkedHashSet<>(inspection.report().assumptions());
-    inspection.boat().assumptions().forEach(general::remove);
+    Boat boat = inspection.boat();
+    UnitFormat units = ReaderUnits.of(boat);
+    Set<String> general =
+        new LinkedHashSet<>(AssumptionWords.of(inspection.report().assumptions(), units));
+    List<String> own = AssumptionWords.of(boat);
+    own.forEach(general::remove);
+    // Older records have those of the boat in metric words, whoever reads them.
+    AssumptionWords.of(boat.assumptions(), UnitFormat.METRIC).forEach(general::remove);
     page.heading("What was taken for granted");
-    if (inspection.boat().assumptions().isEmpty() && general.isEmpty()) {
+    if (own.isEmpty() && general.isEmpty()) {
       page.paragraph("Nothing was noted as taken for granted");
     }
-    page.points(inspection.boat().assumptions());
+    page.points(own);
     if (!general.isEmpty()) {
       page.folded(
           "The figures rest on these, which nobody measured",

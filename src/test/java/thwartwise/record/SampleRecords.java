@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import thwartwise.afloat.PoseOrientation;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Note;
@@ -138,7 +139,7 @@ public final class SampleRecords {
                 OptionalDouble.empty(),
                 "",
                 "does not apply: the boat is 3.6 m long and it is written for under 3 m")),
-        List.of("Nobody said how the boat is driven: taken as rowed."),
+        List.of(new Assumption.Stated("Nobody said how the boat is driven: taken as rowed.")),
         "Cautious default, 2026");
   }
 

@@ -3,6 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
@@ -49,7 +50,7 @@ final class OddNames {
             Optional.of(0.008),
             boat.waters(),
             Optional.of(name),
-            List.of(name));
+            List.of(new Assumption.Stated(name)));
     Report report = SampleRecords.report();
     InspectionRecord plain = SampleRecords.of(renamed, report);
     return new InspectionRecord(plain.date(), name, plain.programVersion(), renamed, report);

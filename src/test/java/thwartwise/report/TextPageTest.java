@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
@@ -316,8 +317,8 @@ class TextPageTest {
   void assumptions_of_boat_and_report_are_said_once_each() {
     String bare = resource("files/soup-ladle.json").replace("\"thickness\": 0.006,", "");
     Boat guessed = BoatFile.parse(bare, "soup.json");
-    List<String> texts = new ArrayList<>(guessed.assumptions());
-    texts.add("Hull centre: estimated.");
+    List<Assumption> texts = new ArrayList<>(guessed.assumptions());
+    texts.add(new Assumption.Stated("Hull centre: estimated."));
     Report plain = SampleRecords.report();
     Report report =
         new Report(
@@ -461,7 +462,7 @@ class TextPageTest {
             Optional.of(0.008),
             boat.waters(),
             Optional.of(name),
-            List.of(name));
+            List.of(new Assumption.Stated(name)));
     InspectionRecord plain = SampleRecords.of(renamed, SampleRecords.report());
     return new InspectionRecord(
         plain.date(), name, plain.programVersion(), renamed, plain.report());

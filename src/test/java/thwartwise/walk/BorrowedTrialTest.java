@@ -15,6 +15,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.QuickAnswer;
 import thwartwise.record.InspectionRecord;
+import thwartwise.report.AssumptionWords;
 import thwartwise.report.CardPage;
 import thwartwise.report.Screen;
 import thwartwise.report.TextPage;
@@ -226,7 +227,7 @@ class BorrowedTrialTest {
     assertThat(BoatFile.parse(written, "boat.json")).isEqualTo(seen);
     Boat changed = BoatFile.parse(written.replace("\"aft seat\"", "\"stern seat\""), "boat.json");
     assertThat(changed.trialSeen()).isEmpty();
-    assertThat(changed.assumptions())
+    assertThat(AssumptionWords.of(changed))
         .contains(
             "The trial in knee-deep water of 2026-05-09 counts for nothing: it was not of the boat"
                 + " as it stands here.");
@@ -272,7 +273,7 @@ class BorrowedTrialTest {
     String written = BoatFile.write(seen).replaceAll("\"seats\": \\[[^\\]]*\\],", "");
     Boat read = BoatFile.parse(written, "boat.json");
     assertThat(read.trialSeen()).isEmpty();
-    assertThat(read.assumptions())
+    assertThat(AssumptionWords.of(read))
         .contains(
             "The trial in knee-deep water of 2026-05-09 counts for nothing: it does not name the"
                 + " seat of each who sat in it.");

@@ -21,6 +21,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.Plausibility;
+import thwartwise.report.AssumptionWords;
 import thwartwise.walk.borrowed.RoughLines;
 import thwartwise.walk.borrowed.SectionForm;
 import thwartwise.walk.engine.Answer;
@@ -60,7 +61,7 @@ class BorrowedWalkTest {
     // A heavy girl of nine, CDC 2000, 95th percentile at ten, and 5 kg of clothes.
     assertThat(boat.aboard().get(3).mass())
         .isCloseTo(WeightForAge.heaviest(Sex.GIRL, 9) + 5, within(1e-9));
-    assertThat(boat.assumptions())
+    assertThat(AssumptionWords.of(boat))
         .anyMatch(a -> a.startsWith("Who goes: girl of 9 (a heavy girl of 9 and 5 kg for clothes"));
     assertThat(FLAT.boat().aboard()).isEmpty();
   }
@@ -101,9 +102,9 @@ class BorrowedWalkTest {
   void what_the_hull_is_made_of_is_asked_and_unknown_sinks_as_the_heaviest() {
     assertThat(FLAT.with("short.material", "plywood").boat().hull().density()).isEqualTo(750);
     assertThat(FLAT.boat().hull().density()).isEqualTo(2700);
-    assertThat(FLAT.boat().assumptions())
+    assertThat(AssumptionWords.of(FLAT.boat()))
         .contains("What the hull is made of: not known, taken to sink as aluminium does.");
-    assertThat(FLAT.with("short.material", "plywood").boat().assumptions())
+    assertThat(AssumptionWords.of(FLAT.with("short.material", "plywood").boat()))
         .noneMatch(a -> a.contains("aluminium"));
   }
 
@@ -135,10 +136,11 @@ class BorrowedWalkTest {
 
   @Test
   void what_is_taken_for_granted_is_said_in_the_units_of_the_boat() {
-    assertThat(Sheet.borrowed(false).boat().assumptions())
+    assertThat(AssumptionWords.of(Sheet.borrowed(false).boat()))
         .anyMatch(words -> words.contains("loose, 6 in up"))
         .noneMatch(words -> words.matches(".*\\d (m|kg)\\b.*"));
-    assertThat(FLAT.boat().assumptions()).anyMatch(words -> words.contains("loose, 0.15 m up"));
+    assertThat(AssumptionWords.of(FLAT.boat()))
+        .anyMatch(words -> words.contains("loose, 0.15 m up"));
   }
 
   @Test
@@ -149,19 +151,19 @@ class BorrowedWalkTest {
     assertThat(((Filling.Air) shown.filling()).test().orElseThrow().date())
         .isEqualTo(LocalDate.of(2026, 4, 1));
     assertThat(FLAT.with("short.tested", "no").boat().chambers()).isEmpty();
-    assertThat(FLAT.with("short.tested", "").boat().assumptions())
+    assertThat(AssumptionWords.of(FLAT.with("short.tested", "").boat()))
         .contains("Chambers: none counts, since no leak test was shown.");
   }
 
   @Test
   void what_was_not_measured_is_named() {
     Boat guessed = FLAT.with("short.mass", "").boat();
-    assertThat(guessed.assumptions())
+    assertThat(AssumptionWords.of(guessed))
         .anyMatch(a -> a.startsWith("Mass of the hull: not weighed"))
         .anyMatch(a -> a.startsWith("The hull is drawn from a few dimensions"))
         .anyMatch(a -> a.startsWith("Seats: "));
     assertThat(guessed.hull().mass()).isCloseTo(22 * 3.6576 * 1.3843, within(1e-6));
-    assertThat(FLAT.boat().assumptions()).noneMatch(a -> a.startsWith("Mass of the hull"));
+    assertThat(AssumptionWords.of(FLAT.boat())).noneMatch(a -> a.startsWith("Mass of the hull"));
   }
 
   @Test

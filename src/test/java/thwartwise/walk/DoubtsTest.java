@@ -9,6 +9,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Filling;
 import thwartwise.boat.SealTest;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 
@@ -57,7 +58,7 @@ class DoubtsTest {
     assertThat(asked.reason()).contains("Did you mean 283.5 kg?");
     assertThat(FULL.accepted("kit.2.mass", asked.meant().orElseThrow() + " indeed"))
         .endsWith(": 226.8 kg, a guess, counted as 283.5 kg");
-    assertThat(FULL.with("kit.2.mass", "about 226.796185 kg indeed").boat().assumptions())
+    assertThat(AssumptionWords.of(FULL.with("kit.2.mass", "about 226.796185 kg indeed").boat()))
         .anyMatch(a -> a.endsWith(": 226.8 kg, a guess, counted as 283.5 kg (judgement)."));
   }
 
@@ -74,7 +75,7 @@ class DoubtsTest {
     Boat boat = FULL.with("kit.2.mass", "about 20").with("chamber.2.litres", "~ 80 l").boat();
     assertThat(boat.kit().get(1).mass()).isEqualTo(25);
     assertThat(boat.chambers().get(1).measuredVolume()).hasValue(0.06);
-    assertThat(boat.assumptions())
+    assertThat(AssumptionWords.of(boat))
         .contains(
             "Guessed, not measured: Kit \"motor\", mass: 20 kg, a guess, counted as 25 kg (judgement).",
             "Guessed, not measured: Chamber \"midships thwart\", it holds: 80 l, a guess, counted"

@@ -9,6 +9,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.geometry.Span;
+import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Reply;
 
 /** Seats along the sides and the people on them, as the walk asks for them. */
@@ -154,6 +155,7 @@ class SidePlacesTest {
     assertThat(port.across().from()).isPositive();
     assertThat(starboard.across()).isEqualTo(port.across().mirrored());
     assertThat(port.along()).isEqualTo(new Span(0.4572, 2.54));
-    assertThat(boat.assumptions()).anyMatch(a -> a.startsWith("Seats: a bench along either side"));
+    assertThat(AssumptionWords.of(boat))
+        .anyMatch(a -> a.startsWith("Seats: a bench along either side"));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.hull.HullForm;
+import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
@@ -70,7 +71,7 @@ class WalkSlipsAndDefaultsTest {
         .isEqualTo("Kit \"battery\", its own volume: 6.48 l, by its mass, dense for battery");
     Boat boat = FULL.with("kit.1.litres", "battery").boat();
     assertThat(boat.kit().get(0).volume().orElseThrow()).isEqualTo(18.1436948 / 2800);
-    assertThat(boat.assumptions())
+    assertThat(AssumptionWords.of(boat))
         .contains(
             "Guessed, not measured: Kit \"battery\", its own volume: 6.48 l, by its mass, dense for"
                 + " battery.");
@@ -87,7 +88,7 @@ class WalkSlipsAndDefaultsTest {
     assertThat(taken).isGreaterThanOrEqualTo(skin + 0.25 * (rail - skin)).isLessThan(rail);
     Boat heavy = known.with("hull.mass", "60").boat();
     assertThat(heavy.hull().centre().orElseThrow().z()).isGreaterThan(taken);
-    assertThat(boat.assumptions()).anyMatch(a -> a.contains("from its skin"));
+    assertThat(AssumptionWords.of(boat)).anyMatch(a -> a.contains("from its skin"));
   }
 
   @Test

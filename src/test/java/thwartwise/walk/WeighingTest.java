@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.geometry.Vector3;
+import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Step;
 
 /** Three ways to weigh a hull. */
@@ -125,7 +126,7 @@ class WeighingTest {
             .with("kit.1.z", "0.3")
             .with("kit.1.fastened", "no");
     assertThat(kit.boat().kit().get(0).mass()).isEqualTo(1.25 * 4.5);
-    assertThat(kit.boat().assumptions())
+    assertThat(AssumptionWords.of(kit.boat()))
         .contains("Guessed, not measured: Kit \"Oars, pair\", mass: 5.63 kg, heavy for its kind.");
     assertThat(kit.with("kit.1.mass", "3.9").boat().kit().get(0).mass()).isEqualTo(3.9);
     assertThat(kit.with("kit.1.name", "pig").refused("kit.1.mass", "skip"))

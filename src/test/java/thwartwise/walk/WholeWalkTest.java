@@ -27,6 +27,7 @@ import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Material;
 import thwartwise.hull.Station;
 import thwartwise.measure.UnitSystem;
+import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Answer;
 
 class WholeWalkTest {
@@ -74,10 +75,10 @@ class WholeWalkTest {
 
   @Test
   void what_enter_took_for_granted_is_known_not_to_be_measured() {
-    assertThat(Sheet.small().boat().assumptions())
+    assertThat(AssumptionWords.of(Sheet.small().boat()))
         .containsExactly("Shell thickness 12 mm: thick for plywood, not measured (judgement).");
     assertThat(Sheet.small().with("hull.thickness", "6 mm").boat())
-        .extracting(Boat::assumptions)
+        .extracting(AssumptionWords::of)
         .isEqualTo(List.of());
   }
 

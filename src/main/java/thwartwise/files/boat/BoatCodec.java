@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.ConfirmedMeasurement;
@@ -20,7 +21,6 @@ import thwartwise.json.Format;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
-import thwartwise.json.ValueReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatProperties;
 import tools.jackson.databind.JsonNode;
@@ -45,7 +45,7 @@ public final class BoatCodec {
     ElectricsFields.KEY,
     Heights.KEY,
     "measuredBy",
-    "assumed",
+    AssumptionCodec.KEY,
     "kept",
     TrialSeenCodec.KEY,
     PointAnswerCodec.KEY
@@ -138,12 +138,12 @@ public final class BoatCodec {
   }
 
   /** What was left out of the file, then what it says itself that nobody measured. */
-  private static List<String> assumed(
+  private static List<Assumption> assumed(
       ObjectReader fields, ObjectReader hullFields, HullMeasurements hull) {
-    List<String> texts =
+    List<Assumption> all =
         DefaultValues.of(!hullFields.has("thickness"), !hullFields.has("floor"), hull);
-    fields.optional("assumed").map(ValueReader::texts).ifPresent(texts::addAll);
-    return texts;
+    fields.optional(AssumptionCodec.KEY).map(AssumptionCodec::read).ifPresent(all::addAll);
+    return all;
   }
 
   /** Where a line can be made fast. */
@@ -190,9 +190,9 @@ public final class BoatCodec {
     if (!boat.electrics().isEmpty()) {
       node.set(ElectricsFields.KEY, ElectricsFields.write(boat.electrics()));
     }
-    List<String> assumed = DefaultValues.notLeftOut(boat.assumptions(), boat.hull());
+    List<Assumption> assumed = DefaultValues.notLeftOut(boat.assumptions(), boat.hull());
     if (!assumed.isEmpty()) {
-      node.set("assumed", JsonText.texts(assumed));
+      node.set(AssumptionCodec.KEY, AssumptionCodec.write(assumed));
     }
     if (!boat.kept().isEmpty()) {
       list(node, "kept", boat.kept(), ConfirmedMeasurementCodec::write);

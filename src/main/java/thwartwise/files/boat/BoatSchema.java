@@ -71,7 +71,7 @@ public final class BoatSchema {
             .may(ElectricsFields.KEY, electrics())
             .may(Heights.KEY, oneOf(Heights.words(), "Which way heights are measured."))
             .may("measuredBy", text("Who held the tape."))
-            .may("assumed", list(text("What nobody measured."), 0))
+            .may(AssumptionCodec.KEY, list(assumption(), 0))
             .may("kept", list(kept(), 0))
             .may(TrialSeenCodec.KEY, trialSeen())
             .may(PointAnswerCodec.KEY, list(pointAnswer(), 0));
@@ -229,6 +229,12 @@ public final class BoatSchema {
         .may("kilowatts", number(BoatQuantity.KILOWATTS, "The power of an outboard."))
         .when("kind", "outboard", keys("kilowatts"))
         .object();
+  }
+
+  private static ObjectNode assumption() {
+    return anyOf(
+        text("What nobody measured."),
+        new SchemaPart().must("is", text("Which assumption, as the program writes it.")).open());
   }
 
   private static ObjectNode kept() {

@@ -2,6 +2,7 @@ package thwartwise.files.boat;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Assumption;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
@@ -75,7 +76,7 @@ final class HullCodec {
         .orElseThrow(() -> fields.spot().fault("the key \"x\" is missing. " + DECKED));
   }
 
-  static ObjectNode write(HullMeasurements hull, List<String> assumptions) {
+  static ObjectNode write(HullMeasurements hull, List<Assumption> assumptions) {
     ObjectNode node = JsonText.object();
     JsonText.put(node, BoatProperties.HULL_MASS, hull);
     hull.centre().ifPresent(centre -> node.set("centre", Points.write(centre)));

@@ -62,6 +62,13 @@ final class SchemaPart {
     return JsonText.object().set("required", JsonText.texts(List.of(keys)));
   }
 
+  /** The same, whatever other keys it has. */
+  ObjectNode open() {
+    ObjectNode node = object();
+    node.remove("additionalProperties");
+    return node;
+  }
+
   ObjectNode object() {
     ObjectNode node = typed("object");
     node.set("properties", properties);

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.zip.CRC32;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.TrialFault;
 import thwartwise.boat.Boat;
 import thwartwise.boat.TrialSeen;
 import thwartwise.json.JsonText;
@@ -34,7 +36,7 @@ final class TrialSeenCodec {
 
   private TrialSeenCodec() {}
 
-  /** The boat with what was seen; where that was of another one, with words of it alone. */
+  /** The boat with what was seen; where that counts for nothing, with that said. */
   static Boat read(ObjectReader trial, Boat boat) {
     TrialSeen seen =
         new TrialSeen(
@@ -50,21 +52,15 @@ final class TrialSeenCodec {
       return boat.withTrialSeen(Optional.of(seen));
     }
     if (!trial.has("boat") || !trial.text("boat", "").equals(mark(boat))) {
-      return nothing(boat, seen, "it was not of the boat as it stands here");
+      return nothing(boat, seen, TrialFault.OF_ANOTHER_BOAT);
     }
     return seen.seats().size() == seen.people()
         ? boat.withTrialSeen(Optional.of(seen))
-        : nothing(boat, seen, "it does not name the seat of each who sat in it");
+        : nothing(boat, seen, TrialFault.SEATS_NOT_NAMED);
   }
 
-  private static Boat nothing(Boat boat, TrialSeen seen, String why) {
-    return boat.assuming(
-        List.of(
-            "The trial in knee-deep water of "
-                + seen.date()
-                + " counts for nothing: "
-                + why
-                + "."));
+  private static Boat nothing(Boat boat, TrialSeen seen, TrialFault fault) {
+    return boat.assuming(List.of(new Assumption.TrialNotCounted(seen.date().toString(), fault)));
   }
 
   static ObjectNode write(TrialSeen seen, Boat boat) {

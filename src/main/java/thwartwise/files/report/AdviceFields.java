@@ -5,6 +5,7 @@ import thwartwise.advice.Advice;
 import thwartwise.advice.AdvicePiece;
 import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.advice.AdvicePiece.AdviceWorse;
+import thwartwise.json.Figures;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;

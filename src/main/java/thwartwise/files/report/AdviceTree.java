@@ -7,6 +7,7 @@ import thwartwise.advice.AdvicePiece.AdviceWorse;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
+import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.DeedWords;

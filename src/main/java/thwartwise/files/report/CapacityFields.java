@@ -2,6 +2,7 @@ package thwartwise.files.report;
 
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import thwartwise.json.Figures;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;

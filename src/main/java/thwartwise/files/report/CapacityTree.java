@@ -1,5 +1,6 @@
 package thwartwise.files.report;
 
+import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;

@@ -3,6 +3,7 @@ package thwartwise.files.report;
 import java.util.Optional;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Side;
+import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;

@@ -2,6 +2,7 @@ package thwartwise.files.report;
 
 import thwartwise.checks.Note;
 import thwartwise.json.ObjectReader;
+import thwartwise.json.RecordCodec;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.NoteWords;
 import tools.jackson.databind.node.ObjectNode;

@@ -2,6 +2,7 @@ package thwartwise.files.report;
 
 import java.util.List;
 import thwartwise.json.ObjectReader;
+import thwartwise.json.RecordCodec;
 import thwartwise.json.ValueReader;
 import thwartwise.rules.WaterStatement;
 import thwartwise.rules.WaterStatement.Kind;

@@ -7,6 +7,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Measure;
 import thwartwise.crew.LimitingFactor;
+import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;

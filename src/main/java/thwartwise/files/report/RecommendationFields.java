@@ -3,6 +3,7 @@ package thwartwise.files.report;
 import java.util.List;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.QuestionMargin;
+import thwartwise.json.Figures;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.measured.BoatQuantity;
@@ -23,13 +24,13 @@ final class RecommendationFields {
         count(fields, "holdsUpWhenSwamped"),
         count(fields, "ifClaimedChambersProve"),
         QuestionCodec.readFactor(fields, "governedBy"),
-        RefusalCodec.read(fields, "nextPersonBreaks"),
+        WordedListCodec.readRefusals(fields, "nextPersonBreaks"),
         seatings(fields),
         ReportValues.list(fields, "crewLimits", "crew limit").stream()
             .map(RecommendationFields::crewLimit)
             .toList(),
         ReportValues.flag(fields, "withheld"),
-        RefusalCodec.read(fields, "reasons"),
+        WordedListCodec.readRefusals(fields, "reasons"),
         margins(fields),
         fields.has("heldOnTo") && ReportValues.flag(fields, "heldOnTo"));
   }

@@ -3,6 +3,7 @@ package thwartwise.files.report;
 import thwartwise.checks.Margin;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.QuestionMargin;
+import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
 import tools.jackson.databind.node.ObjectNode;
@@ -25,13 +26,13 @@ final class RecommendationTree {
         .put("holdsUpWhenSwamped", recommendation.holdsUpWhenSwamped())
         .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve());
     QuestionCodec.write(node, "governedBy", recommendation.governedBy());
-    RefusalCodec.put(node, "nextPersonBreaks", recommendation.nextPersonBreaks(), words);
+    WordedListCodec.putRefusals(node, "nextPersonBreaks", recommendation.nextPersonBreaks(), words);
     node.set(
         "excludedSeatings", ReportTree.list(recommendation.excludedSeatings(), JsonText::texts));
     node.set(
         "crewLimits", ReportTree.list(recommendation.crewLimits(), RecommendationTree::crewLimit));
     node.put("withheld", recommendation.withheld()).put("caution", CAUTION);
-    RefusalCodec.put(node, "reasons", recommendation.reasons(), words);
+    WordedListCodec.putRefusals(node, "reasons", recommendation.reasons(), words);
     node.set("margins", ReportTree.list(recommendation.margins(), RecommendationTree::margin));
     if (recommendation.heldOnTo()) {
       node.put("heldOnTo", true);

@@ -3,6 +3,7 @@ package thwartwise.files.report;
 import thwartwise.checks.Finding;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
+import thwartwise.json.Figures;
 import thwartwise.json.Format;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
@@ -35,7 +36,7 @@ public final class ReportFields {
         ReportValues.list(fields, "capacityFigures", "capacity figure").stream()
             .map(CapacityFields::read)
             .toList(),
-        fields.value("assumptions", ReportValues.REMEDY).texts(),
+        WordedListCodec.readAssumptions(fields, "assumptions"),
         ReportValues.text(fields, "ruleSet"),
         OldWaters.read(fields),
         AdviceFields.read(fields));

@@ -6,8 +6,10 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
+import thwartwise.json.Figures;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
+import thwartwise.json.RecordCodec;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.LoadCaseWords;
 import thwartwise.rules.WaterStatement;
@@ -45,14 +47,14 @@ public final class ReportTree {
       node.set("watersAre", list(report.waters(), RecordCodec::write));
     }
     node.set("advice", AdviceTree.of(report.advice(), words));
-    node.set("assumptions", JsonText.texts(report.assumptions()));
+    WordedListCodec.putAssumptions(node, "assumptions", report.assumptions(), words);
     return node;
   }
 
   private static ObjectNode chamber(ChamberFigures chamber) {
     ObjectNode node = JsonText.object().put("name", chamber.name());
     Figures.put(node, "litres", chamber.volume() * 1000);
-    node.set("centre", Figures.point(chamber.centre()));
+    node.set("centre", ReportValues.point(chamber.centre()));
     node.put("counted", chamber.counted());
     Figures.put(node, "countedLitres", chamber.countedVolume() * 1000);
     return node.put("why", chamber.why());

@@ -7,8 +7,11 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
+import thwartwise.json.Figures;
+import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Kinds of values that stand in many parts of a report, read back. */
 final class ReportValues {
@@ -47,5 +50,13 @@ final class ReportValues {
   static Vector3 point(ObjectReader parent, String key) {
     ObjectReader point = parent.freeObject(key, REMEDY);
     return Vector3.of(Figures.read(point, "x"), Figures.read(point, "y"), Figures.read(point, "z"));
+  }
+
+  static ObjectNode point(Vector3 point) {
+    ObjectNode node = JsonText.object();
+    Figures.put(node, "x", point.x());
+    Figures.put(node, "y", point.y());
+    Figures.put(node, "z", point.z());
+    return node;
   }
 }

@@ -11,6 +11,7 @@ import thwartwise.inspection.StateFigures.PoseFigures;
 import thwartwise.inspection.StateFigures.RightingFigures;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.inspection.StateFigures.WaterFigures;
+import thwartwise.json.Figures;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 

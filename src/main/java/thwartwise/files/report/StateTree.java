@@ -7,6 +7,7 @@ import thwartwise.inspection.StateFigures.PoseFigures;
 import thwartwise.inspection.StateFigures.RightingFigures;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.inspection.StateFigures.WaterFigures;
+import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.LoadCaseWords;
@@ -32,10 +33,10 @@ final class StateTree {
   private static ObjectNode afloat(AfloatFigures afloat) {
     ObjectNode node = JsonText.object();
     Figures.put(node, "displacementKg", afloat.displacement());
-    node.set("centreOfGravity", Figures.point(afloat.centreOfGravity()));
+    node.set("centreOfGravity", ReportValues.point(afloat.centreOfGravity()));
     node.set("pose", pose(afloat.pose()));
     Figures.put(node, "immersedVolumeM3", afloat.immersedVolume());
-    node.set("centreOfBuoyancy", Figures.point(afloat.centreOfBuoyancy()));
+    node.set("centreOfBuoyancy", ReportValues.point(afloat.centreOfBuoyancy()));
     Figures.put(node, "waterplaneAreaM2", afloat.waterplaneArea());
     Figures.put(node, "gmM", afloat.gm());
     Figures.put(node, "leastFreeboardM", afloat.leastFreeboard());

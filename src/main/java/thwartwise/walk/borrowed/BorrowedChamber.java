@@ -3,6 +3,8 @@ package thwartwise.walk.borrowed;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Place;
@@ -24,7 +26,7 @@ record BorrowedChamber(
     Outline outline,
     List<Place> places,
     LocalDate today,
-    List<String> assumed) {
+    List<Assumption> assumed) {
 
   private static final String BOW = "bow";
   private static final String STERN = "stern";
@@ -56,13 +58,13 @@ record BorrowedChamber(
 
   List<Chamber> chambers(Shown shown) {
     if (shown != Shown.PAPER) {
-      assumed.add("Chambers: none counts, since no leak test was shown.");
+      assumed.add(new Assumption.Simplified(Simplification.NO_LEAK_TEST_SHOWN));
       return List.of();
     }
     String where = where();
     Span along = along(where, length(where));
     double top = top(where);
-    assumed.add("Leak test: as the paper shown says; its other chambers were not looked at.");
+    assumed.add(new Assumption.Simplified(Simplification.LEAK_TEST_ON_PAPER));
     Filling tested = new Filling.Air(Seal.PROVEN, Optional.of(test()));
     Box box = new Box(along, Span.ALL, new Span(outline.lowest(), top));
     return List.of(new Chamber("chamber at the " + where, box, tested, Optional.empty(), false));

@@ -2,6 +2,8 @@ package thwartwise.walk.borrowed;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Material;
@@ -16,7 +18,7 @@ import thwartwise.walk.questions.MaterialChoices;
 import thwartwise.walk.questions.Sketches;
 
 /** The hull of a borrowed boat: six dimensions, what it looks like across, and its mass. */
-record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
+record BorrowedHull(Replay replay, Tape tape, List<Assumption> assumed) {
   /** Heavier than such boats are, kg for each square metre of length times beam (judgement). */
   private static final double HEAVY = 22;
 
@@ -26,7 +28,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
     double beam = beam(length);
     double bottom = form == SectionForm.FLAT ? bottom(beam) : 0;
     double depth = depth(beam);
-    assumed.addAll(RoughLines.words());
+    assumed.add(new Assumption.Simplified(Simplification.HULL_DRAWN_FROM_A_FEW_DIMENSIONS));
     return new RoughLines(length, beam, bottom, depth, stern(beam), form);
   }
 
@@ -128,7 +130,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                 .why("A swamped hull lifts or pulls down by what it is made of.")
                 .orElse(Optional.empty(), "unknown"));
     if (material.isEmpty()) {
-      assumed.add("What the hull is made of: not known, taken to sink as aluminium does.");
+      assumed.add(new Assumption.Simplified(Simplification.MATERIAL_NOT_KNOWN));
     }
     return material;
   }
@@ -147,10 +149,7 @@ record BorrowedHull(Replay replay, Tape tape, List<String> assumed) {
                 .optional(
                     units.mass(heavy, Side.UP).replace(UnitFormat.TIED, " ") + ", a heavy guess"));
     if (weighed.isEmpty()) {
-      assumed.add(
-          "Mass of the hull: not weighed, taken as "
-              + tape.either("22 kg for each square metre", "4.5 lb for each square foot")
-              + " of length times beam (judgement, on the heavy side).");
+      assumed.add(new Assumption.HullByArea(HEAVY));
     }
     return weighed.orElse(heavy);
   }

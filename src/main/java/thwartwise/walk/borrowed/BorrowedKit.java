@@ -3,6 +3,8 @@ package thwartwise.walk.borrowed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
@@ -13,7 +15,7 @@ import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.Outline;
 
 /** What a borrowed boat carries: a motor by its power, everything else by one weight. */
-record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assumed) {
+record BorrowedKit(Replay replay, Tape tape, Outline outline, List<Assumption> assumed) {
   /** The middle of what lies about on the floor, up from the bottom, m (judgement). */
   private static final double LIES_HIGH = 0.15;
 
@@ -39,18 +41,13 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<String> assum
       Vector3 middle =
           Vector3.of((outline.aft() + outline.fore()) / 2, 0, outline.lowest() + LIES_HIGH);
       kit.add(new Kit("other kit", other, middle, Optional.empty(), false, Optional.empty()));
-      assumed.add(
-          "Kit: taken as one weight, loose, "
-              + tape.either("0.15 m", "6 in")
-              + " up on the middle line; not measured.");
+      assumed.add(new Assumption.KitAsOneWeight(LIES_HIGH));
     }
     return kit;
   }
 
   private Kit motor(double power) {
-    assumed.add(
-        "Motor, with battery and tank: weight by its power, 33 CFR part 183, motor weight table (READ),"
-            + " hung at the top of the stern; not weighed.");
+    assumed.add(new Assumption.Simplified(Simplification.MOTOR_WEIGHT_BY_POWER));
     Vector3 hung = Vector3.of(outline.aft(), 0, outline.highest());
     double mass = MotorWeights.withAllThatGoesWithIt(power);
     return new Kit("motor", mass, hung, Optional.empty(), false, Optional.empty());

@@ -5,7 +5,8 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.MassSource;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
@@ -30,7 +31,7 @@ record BorrowedPeople(
     UnitSystem units,
     Outline outline,
     List<Place> places,
-    List<String> assumed) {
+    List<Assumption> assumed) {
 
   List<Person> aboard() {
     List<NamedPerson> going = going();
@@ -38,11 +39,8 @@ record BorrowedPeople(
       return List.of();
     }
     assumed.add(
-        "Who goes: "
-            + going.stream()
-                .map(p -> p.name() + " (" + p.how().in(units).words() + ")")
-                .collect(Collectors.joining("; "))
-            + ".");
+        new Assumption.NamedCrew(
+            going.stream().map(p -> new MassSource(p.name(), p.how().template())).toList()));
     List<NamedPerson> heaviestFirst =
         going.stream()
             .sorted(Comparator.comparingDouble(NamedPerson::heaviest).reversed())

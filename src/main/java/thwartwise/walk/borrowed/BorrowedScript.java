@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Opening;
@@ -43,7 +45,8 @@ public final class BorrowedScript {
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.name();
     Tape tape = new Tape(basics.units());
-    List<String> assumed = new ArrayList<>(List.of(LEAN));
+    List<Assumption> assumed =
+        new ArrayList<>(List.of(new Assumption.Simplified(Simplification.SHORT_WALK)));
     BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
     RoughLines lines = hull.lines();
     List<Station> stations = lines.stations();
@@ -125,9 +128,4 @@ public final class BorrowedScript {
   private static double worst(ToDoubleFunction<Material> of) {
     return Arrays.stream(Material.values()).mapToDouble(of).max().orElseThrow();
   }
-
-  private static final String LEAN =
-      "A short look at a borrowed boat. Taken, not measured: fresh water; people who sit in it when"
-          + " it is swamped, unless it is a canoe by its form; a shell as thick as planks, or twice"
-          + " the usual where that is less (judgement); the floor on the bottom; no deck.";
 }

@@ -3,6 +3,8 @@ package thwartwise.walk.borrowed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.geometry.Span;
@@ -16,7 +18,7 @@ import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.Sketches;
 
 /** The seats of a borrowed boat: the foremost, the aftmost, and any between, all as high. */
-record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<String> assumed) {
+record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<Assumption> assumed) {
   /** What a person takes of a seat, across. */
   private static final double EACH = 0.45;
 
@@ -56,10 +58,7 @@ record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<String> ass
     double aft = along("aft", "Benches, aftmost person");
     double fore = along("fore", "Benches, foremost person", aft);
     double high = high();
-    assumed.add(
-        "Seats: a bench along either side, people on it as far out as the rail lets them and up to "
-            + tape.either("0.25 m", "10 in")
-            + " farther in (judgement); not measured. Nobody sits on any other seat.");
+    assumed.add(new Assumption.SideBenches(INWARD));
     double rail = Math.max(outline.railAt(aft), outline.railAt(fore));
     double out = Math.max(LEAST_REACH, rail - NEAREST);
     Span port = new Span(Math.max(LEAST_REACH, out - INWARD), out);
@@ -73,9 +72,7 @@ record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<String> ass
   private List<Place> across(int seats) {
     List<Double> along = seats == 1 ? List.of(along("seat", "Seat")) : spread(seats);
     double high = high();
-    assumed.add(
-        "Seats: all as high as the highest, those between the ends evenly spaced, and people"
-            + " sitting as far out on them as the rail lets them; not measured.");
+    assumed.add(new Assumption.Simplified(Simplification.SEATS_EVENLY_SPACED));
     return IntStream.range(0, seats).mapToObj(i -> place(i, seats, along.get(i), high)).toList();
   }
 

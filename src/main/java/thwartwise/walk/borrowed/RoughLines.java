@@ -29,12 +29,6 @@ public record RoughLines(
 
   private static final List<Double> ALONG = List.of(0.0, 0.2, WIDEST, 0.65, 0.8, 0.92, 1.0);
 
-  static List<String> words() {
-    return List.of(
-        "The hull is drawn from a few dimensions, not measured: ends fine and rising, no sheer, the"
-            + " bow a point, widest a little aft of the middle (judgement, on the lean side).");
-  }
-
   List<Station> stations() {
     return Stream.iterate(0, i -> i + 1)
         .limit(ALONG.size())

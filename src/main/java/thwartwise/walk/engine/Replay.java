@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
@@ -76,16 +77,13 @@ public final class Replay {
     return soFar;
   }
 
-  /** What was guessed and not measured, each a sentence. */
-  public List<String> guesses() {
+  /** What was guessed and not measured. */
+  public List<Assumption> guesses() {
     return given.stream()
         .filter(g -> g.basis().isGuess())
-        .map(g -> "Guessed, not measured: " + g.line() + judged(g.basis()) + ".")
+        .<Assumption>map(
+            g -> new Assumption.Guess(g.line(), g.basis() == AnswerBasis.GUESS_COUNTED_POORER))
         .toList();
-  }
-
-  private static String judged(AnswerBasis basis) {
-    return basis == AnswerBasis.GUESS_COUNTED_POORER ? " (judgement)" : "";
   }
 
   List<AcceptedAnswer> given() {

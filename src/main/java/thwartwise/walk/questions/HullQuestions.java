@@ -3,7 +3,7 @@ package thwartwise.walk.questions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.boat.AssumptionTexts;
+import thwartwise.boat.Assumption;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
@@ -42,7 +42,7 @@ public final class HullQuestions {
   }
 
   public MeasuredHull hull() {
-    List<String> assumed = new ArrayList<>();
+    List<Assumption> assumed = new ArrayList<>();
     Optional<Material> material = material();
     double density = material.map(Material::swampedDensity).orElseGet(this::density);
     double thickness =
@@ -151,18 +151,18 @@ public final class HullQuestions {
                                 .formatted(tape.show(b), tape.show(s))))));
   }
 
-  private double thickness(Material material, List<String> assumed) {
+  private double thickness(Material material, List<Assumption> assumed) {
     double thick = material.unmeasuredThickness();
     Optional<Double> measured =
         replay.ask(thickness().optional(tape.show(thick) + ", thick for it, not measured"));
-    return orAssumed(measured, thick, AssumptionTexts.thickShell(material, thick), assumed);
+    return orAssumed(measured, thick, Assumption.thickShell(material), assumed);
   }
 
   /** What nobody measured stays known as such, so that the report can say so. */
   private static double orAssumed(
-      Optional<Double> measured, double usual, String text, List<String> assumed) {
+      Optional<Double> measured, double usual, Assumption what, List<Assumption> assumed) {
     if (measured.isEmpty()) {
-      assumed.add(text);
+      assumed.add(what);
     }
     return measured.orElse(usual);
   }

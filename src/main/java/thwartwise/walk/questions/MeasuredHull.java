@@ -1,6 +1,7 @@
 package thwartwise.walk.questions;
 
 import java.util.List;
+import thwartwise.boat.Assumption;
 import thwartwise.hull.HullMeasurements;
 
 /**
@@ -8,7 +9,7 @@ import thwartwise.hull.HullMeasurements;
  *
  * @param assumed in words, for the report
  */
-public record MeasuredHull(HullMeasurements hull, List<String> assumed) {
+public record MeasuredHull(HullMeasurements hull, List<Assumption> assumed) {
 
   public MeasuredHull {
     assumed = List.copyOf(assumed);

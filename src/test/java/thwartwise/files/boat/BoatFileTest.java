@@ -30,6 +30,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.Material;
 import thwartwise.hull.Skeg;
 import thwartwise.measure.UnitSystem;
+import thwartwise.report.AssumptionWords;
 
 class BoatFileTest {
   private final Boat boat = parse(WrongBoats.goodFile());
@@ -323,7 +324,7 @@ class BoatFileTest {
     Boat bare = parse(changed("\"thickness\": 0.006, | ").replaceFirst("\"floor\": 0.03,", ""));
     assertThat(bare.hull().thickness()).isEqualTo(0.006);
     assertThat(bare.hull().floor()).isEqualTo(0.006);
-    assertThat(bare.assumptions())
+    assertThat(AssumptionWords.of(bare))
         .containsExactly(
             "Shell thickness 6 mm: usual for plywood, not measured.",
             "Floor at 6 mm above the lowest point of the bottom: the shell itself, not measured.");
@@ -332,7 +333,7 @@ class BoatFileTest {
 
   @Test
   void measured_values_are_no_assumptions() {
-    assertThat(boat.assumptions()).isEmpty();
+    assertThat(AssumptionWords.of(boat)).isEmpty();
   }
 
   @Test

@@ -103,8 +103,8 @@ class KeptNotesTest {
     assertThat(REFUSALS.stream().map(Object::getClass).distinct())
         .hasSize(Refusal.class.getPermittedSubclasses().length - 1);
     ObjectNode node = JsonText.object();
-    RefusalCodec.put(node, "reasons", REFUSALS, UnitFormat.METRIC);
-    assertThat(RefusalCodec.read(reader(node), "reasons")).isEqualTo(REFUSALS);
+    WordedListCodec.putRefusals(node, "reasons", REFUSALS, UnitFormat.METRIC);
+    assertThat(WordedListCodec.readRefusals(reader(node), "reasons")).isEqualTo(REFUSALS);
     assertThat(node.path("reasons").valueStream().map(JsonNode::stringValue))
         .isEqualTo(RefusalWords.of(REFUSALS, UnitFormat.METRIC))
         .doesNotHaveDuplicates();

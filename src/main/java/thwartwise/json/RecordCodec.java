@@ -1,4 +1,4 @@
-package thwartwise.files.report;
+package thwartwise.json;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
@@ -9,10 +9,6 @@ import java.util.Collection;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import thwartwise.json.JsonText;
-import thwartwise.json.ObjectReader;
-import thwartwise.json.ValueReader;
-import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -24,12 +20,13 @@ import tools.jackson.databind.node.ObjectNode;
  * constants are words, SI stays SI. One of a sealed family also says which one it is. An object
  * mapper would do the same, and costs every start more than all that is read here.
  */
-final class RecordCodec {
+public final class RecordCodec {
   private static final String KIND = "is";
+  private static final String REMEDY = "Take the file as it was written.";
 
   private RecordCodec() {}
 
-  static ObjectNode write(Record record) {
+  public static ObjectNode write(Record record) {
     ObjectNode node = JsonText.object();
     if (family(record.getClass()).isPresent()) {
       node.put(KIND, record.getClass().getSimpleName());
@@ -74,19 +71,20 @@ final class RecordCodec {
   /**
    * What stands at a key.
    *
-   * @param otherwise for a report that does not have it, or one of a kind that this program does
-   *     not know
+   * @param otherwise for a file that does not have it, or one of a kind that this program does not
+   *     know
    */
-  static <T> T read(ObjectReader parent, String key, Class<T> family, Supplier<T> otherwise) {
+  public static <T> T read(
+      ObjectReader parent, String key, Class<T> family, Supplier<T> otherwise) {
     if (!parent.says(key)) {
       return otherwise.get();
     }
-    ObjectReader object = parent.freeObject(key, ReportValues.REMEDY);
+    ObjectReader object = parent.freeObject(key, REMEDY);
     return read(object, family).orElseGet(otherwise);
   }
 
   /** Empty for one of a kind that this program does not know. */
-  static <T> Optional<T> read(ObjectReader object, Class<T> family) {
+  public static <T> Optional<T> read(ObjectReader object, Class<T> family) {
     return kind(object, family).map(type -> made(object, type));
   }
 
@@ -94,7 +92,7 @@ final class RecordCodec {
     if (!family.isSealed()) {
       return Optional.of(family);
     }
-    String kind = ReportValues.text(object, KIND);
+    String kind = object.value(KIND, REMEDY).anyText();
     return Arrays.stream(family.getPermittedSubclasses())
         .filter(type -> type.getSimpleName().equals(kind))
         .<Class<? extends T>>map(type -> type.asSubclass(family))
@@ -110,7 +108,7 @@ final class RecordCodec {
     try {
       return type.getConstructor(types).newInstance(values);
     } catch (InvocationTargetException e) {
-      throw object.spot().fault("this does not fit together. " + ReportValues.REMEDY);
+      throw object.spot().fault("this does not fit together. " + REMEDY);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("A record without its constructor: " + type, e);
     }
@@ -123,7 +121,7 @@ final class RecordCodec {
     if (type == OptionalDouble.class) {
       return Figures.optional(object, key);
     }
-    ValueReader value = object.value(key, ReportValues.REMEDY);
+    ValueReader value = object.value(key, REMEDY);
     if (type instanceof ParameterizedType of) {
       Class<?> item = (Class<?>) of.getActualTypeArguments()[0];
       if (of.getRawType() == Optional.class) {
@@ -131,14 +129,14 @@ final class RecordCodec {
       }
       return item == String.class
           ? value.texts()
-          : ReportValues.list(object, key, "item").stream().map(o -> whole(o, item)).toList();
+          : object.freeItems(key, "item", REMEDY).stream().map(o -> whole(o, item)).toList();
     }
     return single(object, key, value, (Class<?>) type);
   }
 
   private static Object single(ObjectReader object, String key, ValueReader value, Class<?> type) {
     if (type == int.class) {
-      return value.whole(BoatQuantity.ANY, ReportValues.REMEDY);
+      return value.whole(BoatQuantity.ANY, REMEDY);
     }
     if (type == boolean.class) {
       return value.truth();
@@ -147,8 +145,8 @@ final class RecordCodec {
       return value.anyText();
     }
     return type.isEnum()
-        ? value.oneOf(constants(type), ReportValues.REMEDY)
-        : whole(object.freeObject(key, ReportValues.REMEDY), type);
+        ? value.oneOf(constants(type), REMEDY)
+        : whole(object.freeObject(key, REMEDY), type);
   }
 
   private static Object whole(ObjectReader object, Class<?> type) {
