@@ -88,7 +88,15 @@ class ArchitectureTest {
           Map.entry("loadcase", Set.of("rules", "afloat", "boat", "hull", "geometry", "measure")),
           Map.entry(
               "checks",
-              Set.of("loadcase", "rules", "afloat", "boat", "hull", "geometry", "measure")),
+              Set.of(
+                  "loadcase",
+                  "rules",
+                  "afloat",
+                  "electrics",
+                  "boat",
+                  "hull",
+                  "geometry",
+                  "measure")),
           Map.entry(
               "plausibility",
               Set.of(
@@ -119,6 +127,7 @@ class ArchitectureTest {
                   "rules",
                   "checklist",
                   "afloat",
+                  "electrics",
                   "boat",
                   "hull",
                   "geometry",

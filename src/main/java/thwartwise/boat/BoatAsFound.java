@@ -14,6 +14,15 @@ final class BoatAsFound {
         found = answer.fact().get().in(found, answer.thing());
       }
     }
-    return found;
+    return withBatteryAsHeld(found);
+  }
+
+  /** A battery that is said to lie without tray and strap is loose, whatever its kit line says. */
+  private static Boat withBatteryAsHeld(Boat boat) {
+    return boat.electrics()
+        .battery()
+        .filter(battery -> battery.strapped().isPresent() && !battery.strapped().get())
+        .map(battery -> BoatFact.KIT_LOOSE.in(boat, battery.kit()))
+        .orElse(boat);
   }
 }

@@ -51,6 +51,14 @@ public enum CheckId {
   PLAUSIBILITY,
   /** A point of a checklist that is not as it should be; the thing is what must be so. */
   LOOKED_AT,
+  /** Whether the battery's terminals are covered. */
+  BATTERY_COVERED,
+  /** Whether the battery stays where it is when the boat goes over. */
+  BATTERY_HELD,
+  /** Whether there is a fuse on either side of the panel's controller. */
+  PANEL_FUSED,
+  /** Whether wire and fuse of a circuit fit what it draws; the thing is the circuit. */
+  CIRCUIT_GUARDED,
   /** A question of a record that this program does not ask any more; the thing is its old name. */
   NO_LONGER_ASKED;
 
@@ -62,6 +70,14 @@ public enum CheckId {
 
   CheckId(CheckId subject) {
     this.subject = subject;
+  }
+
+  /** Whether it asks for a figure and not only whether something is as it should be. */
+  public boolean hasFigure() {
+    return switch (this) {
+      case LOOKED_AT, BATTERY_COVERED, BATTERY_HELD, PANEL_FUSED, CIRCUIT_GUARDED -> false;
+      default -> true;
+    };
   }
 
   /** The same for checks about one thing that happens to the boat, as its swamping. */

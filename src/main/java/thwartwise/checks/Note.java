@@ -5,6 +5,7 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
+import thwartwise.electrics.CircuitSums;
 import thwartwise.loadcase.LowestEdge;
 
 /**
@@ -97,6 +98,9 @@ public sealed interface Note {
 
   /** A doubtful measurement that was kept with a reason. */
   record Confirmed(String reason) implements Note {}
+
+  /** What is gravest about the wire and fuse of a circuit. */
+  record UnguardedCircuit(CircuitSums.Fault fault) implements Note {}
 
   default boolean isNone() {
     return this instanceof None;

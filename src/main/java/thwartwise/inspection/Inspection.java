@@ -334,6 +334,7 @@ public final class Inspection implements InspectedBoat {
     of(asked(crewed), checks(Role.INFORMATION))
         .forEach(f -> all.add(LookedAtFindings.counted(f, model.boat())));
     all.addAll(LookedAtFindings.of(model.boat()));
+    all.addAll(ElectricalFindings.of(model.boat()));
     all.addAll(MeasuredLitres.findings(model));
     applied.plausibility().forEach(p -> all.add(p.finding()));
     return all;

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
@@ -60,7 +59,7 @@ final class CheckTable {
   private Optional<Table> of(List<Finding> findings, Role role, String head) {
     List<Finding> ofRole =
         findings.stream()
-            .filter(f -> f.role() == role && f.question().check() != CheckId.LOOKED_AT)
+            .filter(f -> f.role() == role && f.question().check().hasFigure())
             .toList();
     if (ofRole.isEmpty()) {
       return Optional.empty();

@@ -60,6 +60,10 @@ public final class CheckWords {
       case RAIN_AT_THE_MOORING -> "rain at the mooring";
       case DRAIN_OPEN -> thing(subject) + " without its " + subject.things().get(1);
       case TURNING_BACK -> "swamped and turned over";
+      case BATTERY_COVERED -> "the battery's terminals are covered";
+      case BATTERY_HELD -> "the battery is held by tray and strap";
+      case PANEL_FUSED -> "a fuse on both sides of the panel's controller";
+      case CIRCUIT_GUARDED -> "fuse and wire of the " + thing(subject);
       case LITRES_POURED, PLAUSIBILITY, LOOKED_AT, NO_LONGER_ASKED -> thing(subject);
     };
   }

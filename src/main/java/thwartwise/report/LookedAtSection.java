@@ -12,6 +12,7 @@ import thwartwise.boat.PointCondition;
 import thwartwise.boat.PointGravity;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Note;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
@@ -47,15 +48,27 @@ final class LookedAtSection {
     List<PointAnswer> grave = new ArrayList<>(inspection.boat().pointAnswers());
     grave.removeIf(a -> !a.isGrave());
     grave.sort(java.util.Comparator.comparing(PointAnswer::gravity));
-    return grave.stream().map(a -> "Put right: " + a.mustOfThing()).toList();
+    List<String> words = new ArrayList<>();
+    grave.forEach(a -> words.add("Put right: " + a.mustOfThing()));
+    inspection.report().findings().stream()
+        .filter(LookedAtSection::isElectrical)
+        .forEach(f -> words.add("Put right (wiring): " + must(f)));
+    return words;
   }
 
+  /** What must be so, and what is wrong where that does not say it. */
   static String must(Finding finding) {
-    return CheckWords.of(finding.question());
+    String note = circuit(finding.note());
+    return CheckWords.of(finding.question()) + (note.isEmpty() ? "" : ": " + note);
   }
 
-  static boolean isOf(Finding finding) {
-    return finding.question().check() == CheckId.LOOKED_AT;
+  private static String circuit(Note note) {
+    return note instanceof Note.UnguardedCircuit wrong ? WiringFaultWords.brief(wrong.fault()) : "";
+  }
+
+  private static boolean isElectrical(Finding finding) {
+    CheckId check = finding.question().check();
+    return !check.hasFigure() && check != CheckId.LOOKED_AT;
   }
 
   private static String bad(PointAnswer answer) {

@@ -102,7 +102,7 @@ final class MishapWords {
   }
 
   private static String told(Finding finding, UnitFormat units) {
-    if (finding.question().check() == CheckId.LOOKED_AT) {
+    if (!finding.question().check().hasFigure()) {
       return "Not as it should be: " + LookedAtSection.must(finding);
     }
     if (finding.outcome() == Outcome.NOT_ASSESSED) {

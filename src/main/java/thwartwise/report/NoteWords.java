@@ -32,6 +32,9 @@ public final class NoteWords {
     if (note instanceof Note.Confirmed confirmed) {
       return "kept: " + confirmed.reason();
     }
+    if (note instanceof Note.UnguardedCircuit circuit) {
+      return WiringFaultWords.brief(circuit.fault());
+    }
     if (note instanceof Note.AfterAllowance after) {
       return "With the allowance for tape and scales " + after(after);
     }

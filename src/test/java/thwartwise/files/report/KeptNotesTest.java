@@ -21,6 +21,7 @@ import thwartwise.checks.Note;
 import thwartwise.checks.Unit;
 import thwartwise.crew.LimitingFactor;
 import thwartwise.crew.Refusal;
+import thwartwise.electrics.CircuitSums;
 import thwartwise.inspection.Report;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
@@ -65,7 +66,8 @@ class KeptNotesTest {
           new Note.RainTaken(0.3, 2.4),
           new Note.Bailed(0.41, 0.004, false, 20, 0.5),
           new Note.AfterAllowance(OVER, Note.of(Note.Fact.SWINGS_SO_FAR)),
-          new Note.Confirmed("weighed twice"));
+          new Note.Confirmed("weighed twice"),
+          new Note.UnguardedCircuit(CircuitSums.Fault.NO_FUSE));
 
   private static final List<Refusal> REFUSALS =
       List.of(
