@@ -200,6 +200,7 @@ class ArchitectureTest {
           Map.entry(
               "walk",
               Set.of(
+                  "electrics",
                   "crew",
                   "measured",
                   "walk.borrowed",
@@ -234,6 +235,7 @@ class ArchitectureTest {
           Map.entry(
               "walk.questions",
               Set.of(
+                  "electrics",
                   "report",
                   "crew",
                   "measured",

@@ -55,6 +55,11 @@ public record Kit(
     return isCalled(VENTED);
   }
 
+  /** Whether it is a battery by its name, and not what charges one. */
+  public boolean isBattery() {
+    return needsVenting() && !isCalled(List.of("charger"));
+  }
+
   /** Whether it is a vessel of petrol by its name; a motor that runs on it is none. */
   public boolean holdsPetrol() {
     return isCalled(PETROL) && (isCalled(TANK) || !isMotor());

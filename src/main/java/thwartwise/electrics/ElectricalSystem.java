@@ -50,6 +50,33 @@ public record ElectricalSystem(
         circuits);
   }
 
+  public ElectricalSystem withBattery(Optional<Battery> other) {
+    return new ElectricalSystem(other, motor, runs, panel, latitude, mainSwitch, circuits);
+  }
+
+  /** The same; without a motor it was not timed with one. */
+  public ElectricalSystem withMotor(Optional<ElectricMotor> other) {
+    List<TimedRun> timed = other.isPresent() ? runs : List.of();
+    return new ElectricalSystem(battery, other, timed, panel, latitude, mainSwitch, circuits);
+  }
+
+  public ElectricalSystem withRuns(List<TimedRun> others) {
+    return new ElectricalSystem(battery, motor, others, panel, latitude, mainSwitch, circuits);
+  }
+
+  public ElectricalSystem withPanel(Optional<SolarPanel> other) {
+    return new ElectricalSystem(battery, motor, runs, other, latitude, mainSwitch, circuits);
+  }
+
+  /** The same, kept at that latitude, rad. */
+  public ElectricalSystem at(Optional<Double> where) {
+    return new ElectricalSystem(battery, motor, runs, panel, where, mainSwitch, circuits);
+  }
+
+  public ElectricalSystem withCircuits(List<Circuit> others, Optional<String> cutOffBy) {
+    return new ElectricalSystem(battery, motor, runs, panel, latitude, cutOffBy, others);
+  }
+
   /** The battery's, or the usual 12 V. */
   public double volts() {
     return battery.map(Battery::volts).orElse(COMMON_VOLTS);

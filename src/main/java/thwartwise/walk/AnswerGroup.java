@@ -15,10 +15,12 @@ record AnswerGroup(String list, int number) {
   private static final Pattern ONE_OF_SEVERAL =
       Pattern.compile(
           "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.)?person|opening|chamber|place|kit"
-              + "|changed)\\.)(\\d+)\\.(.*)");
+              + "|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)\\.(.*)");
   private static final Pattern ALONE =
       Pattern.compile(
-          "(hull\\.(?:scale|centre|tilt)\\.|hull\\.(?=(?:length|stations|points|alike)$)).+");
+          "(electrics\\.(?:battery|motor|panel)\\."
+              + "|hull\\.(?:scale|centre|tilt)\\."
+              + "|hull\\.(?=(?:length|stations|points|alike)$)).+");
 
   /** The answer to these may hold a semicolon itself. */
   private static final Pattern FREE_WORDS = Pattern.compile(".*\\.(?:how|by|closedBy)");

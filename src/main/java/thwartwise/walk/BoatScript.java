@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
-import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
@@ -21,6 +20,7 @@ import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ChamberQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.DrawnLitres;
+import thwartwise.walk.questions.ElectricalQuestions;
 import thwartwise.walk.questions.HullQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MeasuredHull;
@@ -84,10 +84,11 @@ final class BoatScript {
             .places(some -> known.with(b -> b.withPlaces(some)));
     replay.begin(OwnSections.KIT);
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
-    List<Kit> kit = carried.kit(some -> known.with(b -> b.withKit(some)));
+    carried.kit(some -> known.with(b -> b.withKit(some)));
     known.with(carried::equipped);
+    Boat fitted = known.with(new ElectricalQuestions(replay, tape, today, carried)::asked);
     replay.begin(OwnSections.PEOPLE);
-    List<Person> aboard = new PeopleQuestions(replay, tape, places, kit).aboard();
+    List<Person> aboard = new PeopleQuestions(replay, tape, places, fitted.kit()).aboard();
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =
         known.with(

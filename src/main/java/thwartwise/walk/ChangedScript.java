@@ -21,6 +21,7 @@ import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ChamberQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
+import thwartwise.walk.questions.ElectricalQuestions;
 import thwartwise.walk.questions.FillingQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.OpeningQuestions;
@@ -120,6 +121,7 @@ final class ChangedScript {
     CUT(ChangedScript::cut),
     WEIGHED(ChangedScript::weighed),
     SWAMPED(ChangedScript::swamped),
+    ELECTRICS(ChangedScript::electrics),
     PEOPLE(ChangedScript::people);
 
     private final Made change;
@@ -143,7 +145,8 @@ final class ChangedScript {
         choices
             .or(What.CUT, "cut", "hole", "opening")
             .or(What.WEIGHED, "weight", "weighed", "painted")
-            .or(What.PEOPLE, "people");
+            .or(What.PEOPLE, "people")
+            .or(What.ELECTRICS, "electrics", "electric", "battery", "motor", "wires", "panel");
     if (swamped.isAskedOf(boat.hull().stations())) {
       choices = choices.or(What.SWAMPED, "swamped");
     }
@@ -152,7 +155,8 @@ final class ChangedScript {
         .how(
             "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new",
             "notch or hole. weight: painted, mended or soaked, weighed again. people: who",
-            "is aboard. swamped: whether people sit in it then or hold on to it.")
+            "is aboard. swamped: whether people sit in it then or hold on to it. electrics:",
+            "labels of battery and motor, a timed run, panel, wires.")
         .why("Each change can cost a person or buy one; the two are shown side by side.")
         .orElse(What.NOTHING, "nothing");
   }
@@ -228,6 +232,11 @@ final class ChangedScript {
     return boat.withAboard(
         new PeopleQuestions(at.replay(), at.tape(), boat.places(), boat.kit())
             .aboard(at.key() + ".person"));
+  }
+
+  private static Boat electrics(At at, Boat boat) {
+    return new ElectricalQuestions(at.replay(), at.tape(), at.today(), at.kit(boat))
+        .changed(at.key(), boat);
   }
 
   /** Tests that have gone stale are asked for again. */

@@ -54,7 +54,8 @@ class WeighingTest {
     assertThat(TILTED.accepted("hull.tilt.rise", "316.228 mm"))
         .isEqualTo(
             "Tilted until it balances, the board's end is up by: 0.316 m (so its centre is 0.308 m up)");
-    assertThat(AssumptionWords.of(TILTED.boat())).noneMatch(a -> a.contains("Height of its centre"));
+    assertThat(AssumptionWords.of(TILTED.boat()))
+        .noneMatch(a -> a.contains("Height of its centre"));
   }
 
   // tan 18.435 degrees is 1/3.

@@ -1,0 +1,189 @@
+package thwartwise.walk.questions;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
+import thwartwise.electrics.Circuit;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.SolarPanel;
+import thwartwise.electrics.TimedRun;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+
+/**
+ * Battery, motor, panel and wires. Mass and place of each are those of the piece of kit it is; a
+ * boat that has no such kit and no motor is asked nothing.
+ *
+ * @param kit asks for a piece that was forgotten there
+ */
+public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, KitQuestions kit) {
+
+  /** In the walk of a whole boat. */
+  public Boat asked(Boat boat) {
+    boolean some =
+        boat.propulsion() instanceof Propulsion.Outboard
+            || boat.kit().stream().anyMatch(k -> k.isBattery() || isMotor(k) || k.isSolarPanel());
+    return some && replay.ask(any())
+        ? wires("electrics", panel("electrics", motor("electrics", battery("electrics", boat))))
+        : boat;
+  }
+
+  private static Entry<Boolean> any() {
+    return WordQuestions.yesNo("electrics.any", "Enter what is electric: battery, motor, wires?")
+        .how(
+            "yes: what their labels say, a timed run, fuses. range then tells when to turn",
+            "back, and wiring which wires burn. no: they count as weight alone.")
+        .why("The way home hangs on the battery, and a wire without a fuse burns.")
+        .orElse(false, "no");
+  }
+
+  /** What may have changed by itself. */
+  private enum Part {
+    BATTERY,
+    MOTOR,
+    RUN,
+    PANEL,
+    WIRES
+  }
+
+  /** In the walk of changes: one part anew. */
+  public Boat changed(String key, Boat boat) {
+    ChoiceReader<Part> parts =
+        ChoiceReader.of(Part.BATTERY, "battery")
+            .or(Part.MOTOR, "motor")
+            .or(Part.RUN, "timed run", "run")
+            .or(Part.PANEL, "panel", "solar panel", "solar")
+            .or(Part.WIRES, "wires", "lamps", "fuses", "circuits", "switch");
+    Part part =
+        replay.ask(
+            WordQuestions.choice(key + ".part", "Which part, entered anew", parts)
+                .how("What is entered now takes the place of what was known of that part.")
+                .why("The rest stays as it was."));
+    return switch (part) {
+      case BATTERY -> battery(key, boat);
+      case MOTOR -> motor(key, boat.withElectrics(boat.electrics().withMotor(Optional.empty())));
+      case RUN -> runs(key, boat);
+      case PANEL -> panel(key, boat);
+      case WIRES -> wires(key, boat);
+    };
+  }
+
+  private Boat battery(String key, Boat boat) {
+    return piece(key + ".battery", "battery", Kit::isBattery, boat)
+        .map(
+            found ->
+                found
+                    .boat()
+                    .withElectrics(
+                        found
+                            .boat()
+                            .electrics()
+                            .withBattery(
+                                new BatteryQuestions(replay, today, key + ".battery")
+                                    .battery(found.name()))))
+        .orElse(boat);
+  }
+
+  private Boat motor(String key, Boat boat) {
+    List<Kit> motors = boat.kit().stream().filter(ElectricalQuestions::isMotor).toList();
+    if (motors.isEmpty() && !(boat.propulsion() instanceof Propulsion.Outboard)) {
+      return boat;
+    }
+    Optional<String> name = motors.stream().map(Kit::name).findFirst();
+    ElectricalSystem electrics = boat.electrics();
+    Boat driven =
+        boat.withElectrics(electrics.withMotor(questions(electrics).motor(key + ".motor", name)));
+    return driven.electrics().motor().isPresent() ? runs(key, driven) : driven;
+  }
+
+  private MotorQuestions questions(ElectricalSystem electrics) {
+    return new MotorQuestions(replay, electrics.volts());
+  }
+
+  private Boat runs(String key, Boat boat) {
+    List<TimedRun> runs = questions(boat.electrics()).runs(key + ".run");
+    return runs.isEmpty() ? boat : boat.withElectrics(boat.electrics().withRuns(runs));
+  }
+
+  private Boat panel(String key, Boat boat) {
+    Optional<Piece> found = piece(key + ".panel", "solar panel", Kit::isSolarPanel, boat);
+    if (found.isEmpty()) {
+      return boat;
+    }
+    Boat with = found.get().boat();
+    Optional<SolarPanel> panel =
+        new PanelQuestions(replay, key + ".panel").panel(found.get().name());
+    ElectricalSystem electrics = with.electrics().withPanel(panel);
+    return with.withElectrics(
+        panel.isPresent()
+            ? electrics.at(PanelQuestions.latitude(replay, key + ".latitude"))
+            : electrics);
+  }
+
+  private Boat wires(String key, Boat boat) {
+    ElectricalSystem electrics = boat.electrics();
+    List<Circuit> circuits =
+        new CircuitQuestions(replay, tape, electrics).circuits(key + ".circuit");
+    return circuits.isEmpty()
+        ? boat
+        : boat.withElectrics(electrics.withCircuits(circuits, mainSwitch(key)));
+  }
+
+  private Optional<String> mainSwitch(String key) {
+    return replay.ask(
+        WordQuestions.thing(key + ".mainSwitch", "What cuts off everything at once")
+            .how("A switch, or a plug at the battery, in reach of whoever steers.")
+            .why("A fire is put out by it first.")
+            .orNone("nothing"));
+  }
+
+  /** A piece of kit that is meant, and the boat with it. */
+  private record Piece(Boat boat, String name) {}
+
+  /** The one there is, the one that is meant, or one that was forgotten among the kit. */
+  private Optional<Piece> piece(String key, String noun, Predicate<Kit> is, Boat boat) {
+    List<String> names = boat.kit().stream().filter(is).map(Kit::name).toList();
+    if (names.size() == 1) {
+      return Optional.of(new Piece(boat, names.get(0)));
+    }
+    if (names.isEmpty()) {
+      return forgotten(key, noun, boat);
+    }
+    return Optional.of(
+        new Piece(
+            boat,
+            replay.ask(
+                WordQuestions.oneOf(key + ".which", "Which " + noun + " is it", names)
+                    .how("One of those among the kit; a beginning of its name is enough.")
+                    .why("Its mass and place stand there already."))));
+  }
+
+  private Optional<Piece> forgotten(String key, String noun, Boat boat) {
+    boolean there =
+        replay.ask(
+            WordQuestions.yesNo(key + ".any", "Is there a " + noun + "? None is among the kit")
+                .how("yes: its mass and place are asked for now, as of any piece of kit.")
+                .why("It weighs and takes room, and belongs among the kit.")
+                .orElse(false, "no"));
+    if (!there) {
+      return Optional.empty();
+    }
+    Kit added = kit.item(key + ".kit", boat.kit());
+    List<Kit> all = new ArrayList<>(boat.kit());
+    all.add(added);
+    return Optional.of(new Piece(boat.withKit(all), added.name()));
+  }
+
+  /** A battery for a motor is none. */
+  private static boolean isMotor(Kit kit) {
+    return kit.isMotor() && !kit.needsVenting();
+  }
+}

@@ -1,0 +1,86 @@
+package thwartwise.walk.questions;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import thwartwise.electrics.SolarPanel;
+import thwartwise.measure.QuotedText;
+import thwartwise.measure.Reading;
+import thwartwise.measured.BoatQuantity;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.WordQuestions;
+
+/** What a solar panel gives, and what guards its two pairs of wires. */
+record PanelQuestions(Replay replay, String key) {
+  private static final Pattern DEGREES =
+      Pattern.compile("([-+]?)(\\d{1,2}(?:\\.\\d+)?) ?([nNsS]?)");
+
+  /** Empty where nobody knows what it gives. */
+  Optional<SolarPanel> panel(String kit) {
+    Optional<Double> watts =
+        replay.ask(
+            LabelFigure.WATTS
+                .entry(key + ".watts", "Panel, watts on its label")
+                .how(
+                    "On its back. Or on one line, with ; between: watts; fuse to the controller;",
+                    "fuse to the battery; does the battery stay on the controller in sun.")
+                .why("What it gives back is worked out by month.")
+                .orNone("not known, gives nothing"));
+    return watts.map(
+        w ->
+            new SolarPanel(
+                Optional.of(kit),
+                w,
+                fuse(".panelFuse", "Panel, fuse between it and the controller"),
+                fuse(".batteryFuse", "Panel, fuse between controller and battery"),
+                staysOn()));
+  }
+
+  private Optional<Double> fuse(String name, String subject) {
+    return replay.ask(
+        LabelFigure.FUSE
+            .entry(key + name, subject)
+            .how("Amperes on the fuse; 0 for none.")
+            .why("Sun feeds a short on one side, the battery on the other.")
+            .optional("not known, as none"));
+  }
+
+  private Optional<Boolean> staysOn() {
+    return replay.ask(
+        WordQuestions.yesNo(key + ".batteryStaysOn", "Panel, does the battery stay on in sun?")
+            .how("yes: nobody takes the battery off the controller while sun is on the panel.")
+            .why("Without a battery the panel's voltage can kill the controller.")
+            .optional("not known, as not"));
+  }
+
+  /** Radians, south negative. */
+  static Optional<Double> latitude(Replay replay, String key) {
+    Entry<Double> entry =
+        Entry.of(
+                key,
+                "Latitude where the boat is kept",
+                "degrees",
+                "whole degrees such as 52, or 34 S",
+                PanelQuestions::degrees)
+            .how("Off a map, in whole degrees; in the south with S behind it or a minus.")
+            .why("The sun of each month follows from it.");
+    return replay.ask(entry.orNone("not known, gives nothing"));
+  }
+
+  private static Reading<Double> degrees(String typed) {
+    Matcher written = DEGREES.matcher(typed.strip().replace(',', '.'));
+    if (!written.matches()) {
+      return Reading.refused(
+          QuotedText.of(typed) + " is no latitude. Type degrees such as 52, or 34 S.");
+    }
+    boolean south = written.group(1).equals("-") || written.group(3).equalsIgnoreCase("s");
+    double degrees = Double.parseDouble(written.group(2));
+    double most = BoatQuantity.LATITUDE.inFile(BoatQuantity.LATITUDE.most());
+    return degrees > most
+        ? Reading.refused("That is beyond the polar circle. Type degrees up to 66.")
+        : Reading.understood(
+            BoatQuantity.LATITUDE.si(south ? -degrees : degrees),
+            written.group(2) + " degrees " + (south ? "south" : "north"));
+  }
+}
