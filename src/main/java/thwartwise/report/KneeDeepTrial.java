@@ -3,6 +3,8 @@ package thwartwise.report;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.TrialSeen;
 import thwartwise.checks.CheckId;
@@ -106,14 +108,27 @@ public final class KneeDeepTrial {
         "No chamber of this boat was shown to be tight, so nobody counts as held up when it is"
             + " full of water",
         "A trial can show it, for the day it is made and for the people who sat in it");
-    String[][] steps = steps(FigureText.adults(inspection.report().recommendation().staysUpWith()));
+    String[][] steps =
+        steps(
+            FigureText.adults(inspection.report().recommendation().staysUpWith()),
+            ashore(inspection.boat()));
     for (int i = 0; i < steps.length; i++) {
       page.numbered(i + 1, steps[i]);
     }
   }
 
+  /** Water over a battery makes gas and shorts it; without its weight it is another boat. */
+  private static String ashore(Boat boat) {
+    List<String> names =
+        boat.kit().stream().filter(Kit::needsVenting).map(Kit::name).distinct().toList();
+    return names.isEmpty()
+        ? ""
+        : ", but leave this ashore and tie as many bags of wet sand in its place as weigh the same: "
+            + Sentence.list(names);
+  }
+
   // What must be seen is common practice, no source; ten minutes as in a leak test of a chamber.
-  private static String[][] steps(String dry) {
+  private static String[][] steps(String dry, String ashore) {
     return new String[][] {
       {
         "Go where the water is calm and warm and reaches an adult's knee, over a firm bottom",
@@ -121,7 +136,7 @@ public final class KneeDeepTrial {
       },
       {
         "Weigh those who are to go, dressed, and seat them as they will sit",
-        "Stow the kit where it was listed, and shut hatches and lids",
+        "Stow the kit where it was listed, and shut hatches and lids" + ashore,
         "Seat no more than " + dry + ": that is what it carries dry"
       },
       {

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
 import thwartwise.boat.TrialSeen;
 import thwartwise.checks.FindingText;
 import thwartwise.crew.Recommendation;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.QuickAnswer;
 import thwartwise.record.InspectionRecord;
@@ -90,6 +93,18 @@ class BorrowedTrialTest {
             " no chamber has taken water.",
             " 8. Nobody goes if any of it was not seen",
             " for those people on those seats");
+  }
+
+  /** Water over a battery makes gas and shorts it; its weight must be there all the same. */
+  @Test
+  void a_battery_stays_ashore_while_the_boat_is_filled_and_its_weight_does_not() {
+    Kit battery =
+        new Kit("battery", 12, Vector3.of(0.8, 0, 0.1), Optional.empty(), true, Optional.empty());
+    List<Kit> kit = Stream.concat(UNTESTED.kit().stream(), Stream.of(battery)).toList();
+    String ashore = "but leave this ashore and tie as many bags of wet sand in its place";
+    assertThat(bare(TextPage.of(inspected(UNTESTED.withKit(kit)))))
+        .contains(ashore + " as weigh the same: battery.");
+    assertThat(bare(TextPage.of(WITHOUT))).doesNotContain(ashore);
   }
 
   private static TrialSeen seen(int days, int people, double mass) {

@@ -7,7 +7,9 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +21,8 @@ import thwartwise.checklist.Concern;
 import thwartwise.json.UnusableInput;
 
 class ChecklistFileTest {
+  private static final Set<Concern> NAMELESS =
+      EnumSet.of(Concern.ANY_BOAT, Concern.MOTOR, Concern.ROAD);
   private static final String POND =
       """
       { "format": "thwartwise/checklist/1", "name": "Pond", "when": "each spring",
@@ -103,6 +107,31 @@ class ChecklistFileTest {
     assertThat(points).noneMatch(point -> point.id().equals(point.look()));
     assertThat(ChecklistFile.shipped().stream().filter(list -> list.use().isAsked()))
         .allSatisfy(list -> assertThat(list.points()).noneMatch(p -> p.how().isBlank()));
+  }
+
+  /** "Yes" means that it is as it should be: of "nothing is left open" it would say two things. */
+  @Test
+  void what_is_asked_says_what_must_be_so_and_never_what_must_not() {
+    assertThat(asked())
+        .extracting(ChecklistPoint::look)
+        .isNotEmpty()
+        .noneMatch(look -> look.matches("(No|Nobody|Nothing|None|Never|Neither)\\b.*"));
+  }
+
+  /** A thing bears the mark of how it was measured; a boat as a whole bears none. */
+  @Test
+  void what_is_asked_of_no_thing_by_name_is_asked_again_after_a_time() {
+    assertThat(asked())
+        .filteredOn(p -> NAMELESS.contains(p.concerns()))
+        .hasSizeGreaterThan(20)
+        .allMatch(p -> p.againAfter() > 0, "is asked again");
+  }
+
+  private static List<ChecklistPoint> asked() {
+    return ChecklistFile.shipped().stream()
+        .filter(list -> list.use().isAsked())
+        .flatMap(list -> list.points().stream())
+        .toList();
   }
 
   @Test
