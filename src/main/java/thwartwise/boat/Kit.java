@@ -65,6 +65,11 @@ public record Kit(
     return isCalled(PETROL) && (isCalled(TANK) || !isMotor());
   }
 
+  /** Whether it is petrol, what holds it or what runs on it, by its name. */
+  public boolean isOfPetrol() {
+    return isCalled(PETROL);
+  }
+
   /** Whether it is a motor by its name. */
   public boolean isMotor() {
     return isCalled(MOTOR);

@@ -17,13 +17,25 @@ public record ElectricMotor(
     Optional<Double> claimedTime) {
 
   private static final double POUND_FORCE = 0.45359237 * 9.80665;
-  private static final double COMMON_VOLTS = 12;
 
   /**
-   * The plate's, or about an ampere for each pound of thrust at 12 V (common practice; a maker's
-   * table has 1.09 lb an ampere at full power, READ).
+   * W for a pound of thrust at full power: about an ampere at 12 V (common practice; a maker's
+   * table has 1.09 lb an ampere, READ).
    */
+  private static final double SMALL = 12;
+
+  /**
+   * The same of motors for more volts, which push harder and need more for each pound: 70 lb draw
+   * 42 A at 24 V, 56.0 lb draw 32.8 A at 25.6 V (READ).
+   */
+  private static final double LARGE = 15;
+
+  /** A charged battery of 12 V stays below. */
+  private static final double TWELVE_VOLTS_AT_MOST = 15;
+
+  /** The plate's, or a guess from the thrust. */
   public Optional<Double> currentAt(double volts) {
-    return fullCurrent.or(() -> thrust.map(t -> t / POUND_FORCE * COMMON_VOLTS / volts));
+    double watts = volts > TWELVE_VOLTS_AT_MOST ? LARGE : SMALL;
+    return fullCurrent.or(() -> thrust.map(t -> t / POUND_FORCE * watts / volts));
   }
 }

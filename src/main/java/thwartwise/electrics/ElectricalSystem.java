@@ -36,13 +36,13 @@ public record ElectricalSystem(
   }
 
   /**
-   * The same without a battery or panel that is not among the kit of these names: it was carried
-   * ashore, and comes back with all that is known of it.
+   * The same without a battery, motor or panel that is not among the kit of these names: it was
+   * carried ashore, and comes back with all that is known of it.
    */
   public ElectricalSystem aboard(List<String> kit) {
     return new ElectricalSystem(
         battery.filter(b -> kit.contains(b.kit())),
-        motor,
+        motor.filter(m -> m.kit().map(kit::contains).orElse(true)),
         runs,
         panel.filter(p -> p.kit().map(kit::contains).orElse(true)),
         latitude,

@@ -197,7 +197,7 @@ public enum BoatQuantity {
       "a wire in a small boat", "m", 0, 30, Usual.NONE, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
   SQUARE_MILLIMETRES("a wire in a small boat", "mm2", 0.1, 120, Usual.NONE),
   GAUGE("an American gauge of wire", "AWG", 0, 30, Usual.NONE),
-  INSULATION("the insulation of a wire", "degrees Celsius", 50, 260, Usual.NONE),
+  INSULATION("the insulation of a wire", "degrees Celsius", 60, 260, Usual.NONE),
   PEOPLE("one place", "people", 1, 20, Usual.NONE),
   COUNT("a count", "in number", -1e6, 1e6, Usual.NONE),
   ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE, Usual.NONE);

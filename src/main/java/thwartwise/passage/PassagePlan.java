@@ -29,6 +29,7 @@ import thwartwise.geometry.Vector3;
  * @param hullSpeed m/s, of the whole length of the boat
  * @param hasOars whether oars or paddles are among the kit
  * @param batteryAshore the name of a battery that is stated and not among the kit
+ * @param motorAshore the same of the motor
  */
 public record PassagePlan(
     Boat boat,
@@ -37,7 +38,8 @@ public record PassagePlan(
     List<MotorSpeed> speeds,
     double hullSpeed,
     boolean hasOars,
-    Optional<String> batteryAshore) {
+    Optional<String> batteryAshore,
+    Optional<String> motorAshore) {
 
   /** Hours a day of a lamp or socket nobody timed, s (judgement). */
   private static final double UNSTATED_USE = 8 * 3600.0;
@@ -52,20 +54,30 @@ public record PassagePlan(
     ElectricalSystem electrics = boat.electrics();
     Optional<UsableCharge> usable =
         electrics.battery().map(b -> UsableCharge.of(b, today, boat.waters().temperature()));
-    Optional<Double> full = fullCurrent(boat);
+    Optional<String> motorAshore = ashore(whole.electrics().motor().flatMap(m -> m.kit()), kit);
+    Optional<Double> full = motorAshore.isPresent() ? Optional.empty() : fullCurrent(boat);
     double hullSpeed = HullSpeed.of(length(boat));
     return new PassagePlan(
         boat,
         usable,
         full,
-        usable.map(u -> speeds(electrics, u, full, hullSpeed)).orElse(List.of()),
+        usable
+            .filter(u -> motorAshore.isEmpty())
+            .map(u -> speeds(electrics, u, full, hullSpeed))
+            .orElse(List.of()),
         hullSpeed,
         boat.kit().stream().anyMatch(Kit::isForRowing),
-        whole.electrics().battery().map(Battery::kit).filter(name -> !kit.contains(name)));
+        ashore(whole.electrics().battery().map(Battery::kit), kit),
+        motorAshore);
+  }
+
+  private static Optional<String> ashore(Optional<String> named, List<String> kit) {
+    return named.filter(name -> !kit.contains(name));
   }
 
   /**
-   * The plate's, the thrust's or, of a motor of which only the power is known, power over volts.
+   * The plate's, the thrust's or, of a motor of which only the power is known, power over volts. A
+   * battery does not drive a boat with petrol aboard unless somebody says so.
    */
   private static Optional<Double> fullCurrent(Boat boat) {
     double volts = boat.electrics().volts();
@@ -75,6 +87,7 @@ public record PassagePlan(
         .or(
             () ->
                 boat.propulsion() instanceof Propulsion.Outboard outboard
+                        && boat.kit().stream().noneMatch(Kit::isOfPetrol)
                     ? Optional.of(outboard.power() / volts)
                     : Optional.empty());
   }
@@ -144,7 +157,29 @@ public record PassagePlan(
     return fullCurrent.map(a -> a + boat.electrics().besidesMotor());
   }
 
-  /** What the panel gives back on a dull day of that month, C; nothing without a latitude. */
+  /**
+   * At the fastest setting against the wind and stream the boat file states; empty where it states
+   * neither, or where no running time is worked out.
+   */
+  public Optional<WayHome> inStatedWaters() {
+    boolean stated = boat.waters().wind().isPresent() || boat.waters().current().isPresent();
+    return speeds.stream()
+        .filter(speed -> stated)
+        .findFirst()
+        .map(s -> WayHome.of(s.time(), s.speed(), statedWind(), statedStream()));
+  }
+
+  /** m/s; zero where none is stated. */
+  public double statedWind() {
+    return boat.waters().wind().orElse(0.0);
+  }
+
+  /** m/s; zero where none is stated. */
+  public double statedStream() {
+    return boat.waters().current().orElse(0.0);
+  }
+
+  /** What the panel gives back a day in a dull month, C; nothing without a latitude. */
   public Optional<Double> givenBack(Month month) {
     ElectricalSystem electrics = boat.electrics();
     return electrics

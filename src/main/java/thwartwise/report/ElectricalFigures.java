@@ -35,12 +35,21 @@ final class ElectricalFigures {
     return Rounding.plain(time / HOUR) + UnitFormat.TIED + "hours";
   }
 
-  /** Rounded down to whole minutes: "1 h 05 min". */
+  /** Of what must be endured, rounded up to whole minutes. */
+  static String atLeast(double time) {
+    return minutes(Math.ceil(time / 60 - 1e-9), time);
+  }
+
+  /** Of what can be had, rounded down to whole minutes: "1 h 05 min". */
   static String duration(double time) {
+    return minutes(Math.floor(time / 60 + 1e-9), time);
+  }
+
+  private static String minutes(double whole, double time) {
     if (!Double.isFinite(time)) {
       return "without end";
     }
-    long minutes = (long) Math.floor(time / 60 + 1e-9);
+    long minutes = (long) whole;
     return minutes < 60
         ? minutes + UnitFormat.TIED + "min"
         : minutes / 60
@@ -53,9 +62,10 @@ final class ElectricalFigures {
             + "min";
   }
 
-  /** Of a battery that is stated, but under a name that nothing aboard has. */
-  static String ashore(String name) {
-    return "The battery is not aboard: nothing among the kit is called \""
+  /** Of a battery or motor that is stated, but under a name that nothing aboard has. */
+  static String ashore(String thing, String name) {
+    return thing
+        + " is not aboard: nothing among the kit is called \""
         + name
         + "\". If it is there, give both one name in the boat file";
   }

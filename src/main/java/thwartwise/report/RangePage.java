@@ -7,7 +7,6 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.UsableCharge;
 import thwartwise.electrics.UsableCharge.Guess;
@@ -60,14 +59,16 @@ public final class RangePage {
 
   private Page notWorkedOut() {
     page.paragraph("Running time is not worked out: something it needs is not known");
-    plan.batteryAshore().ifPresent(name -> page.point(ElectricalFigures.ashore(name)));
+    plan.batteryAshore()
+        .ifPresent(name -> page.point(ElectricalFigures.ashore("The battery", name)));
+    plan.motorAshore().ifPresent(name -> page.point(ElectricalFigures.ashore("The motor", name)));
     if (plan.usable().isEmpty() && plan.batteryAshore().isEmpty()) {
       page.point(
           "The battery",
           "Read volts and ampere-hours (Ah) on its label and write them into the boat file: help"
               + " electrics");
     }
-    if (plan.fullCurrent().isEmpty()) {
+    if (plan.fullCurrent().isEmpty() && plan.motorAshore().isEmpty()) {
       page.point(
           "What the motor draws",
           "Read amperes or pounds of thrust on its plate, or time a run with an ammeter");
@@ -100,25 +101,20 @@ public final class RangePage {
 
   /** What the boat file says of the waters is the case that matters. */
   private void stated() {
-    Optional<Double> wind = plan.boat().waters().wind();
-    Optional<Double> stream = plan.boat().waters().current();
-    if (wind.isEmpty() && stream.isEmpty()) {
-      return;
-    }
-    double blows = wind.orElse(0.0);
-    double runs = stream.orElse(0.0);
-    MotorSpeed fast = plan.speeds().get(0);
-    WayHome way = way(fast, blows, runs);
     String where =
         "In the waters stated (wind "
-            + units.speed(blows, Side.UP)
+            + units.speed(plan.statedWind(), Side.UP)
             + ", stream "
-            + units.pace(runs, Side.UP)
+            + units.pace(plan.statedStream(), Side.UP)
             + ") ";
-    page.paragraph(
-        way.getsHome()
-            ? where + "turn back after " + duration(way.turnAfter()) + " at the latest"
-            : where + "it does not get home against both: do not go out with the stream");
+    plan.inStatedWaters()
+        .ifPresent(
+            way ->
+                page.paragraph(
+                    way.getsHome()
+                        ? where + "turn back after " + duration(way.turnAfter()) + " at the latest"
+                        : where
+                            + "it does not get home against both: do not go out with the stream"));
   }
 
   private void claim() {
@@ -240,13 +236,26 @@ public final class RangePage {
           "From the farthest point above, "
               + units.distance(out, Side.UP)
               + ", rowing home takes "
-              + duration(Rowing.time(out, 0, 0))
+              + ElectricalFigures.atLeast(Rowing.time(out, 0, 0))
               + " in still water at a guessed "
               + units.pace(Rowing.SPEED, Side.DOWN),
           "Against a stream of "
               + units.pace(Rowing.SPEED - WayHome.LEAST_HOME, Side.UP)
               + " or more nobody counts on it");
+      plan.inStatedWaters().filter(WayHome::getsHome).ifPresent(this::rowedInStatedWaters);
     }
+  }
+
+  private void rowedInStatedWaters(WayHome way) {
+    double time = Rowing.time(way.distance(), plan.statedWind(), plan.statedStream());
+    page.paragraph(
+        Double.isFinite(time)
+            ? "In the waters stated, from where it turns back there, "
+                + units.distance(way.distance(), Side.UP)
+                + ", rowing home takes "
+                + ElectricalFigures.atLeast(time)
+            : "In the waters stated nobody counts on rowing home against wind and stream: go out"
+                + " against both, so that they bring it back, or stay where people can wade");
   }
 
   private double farthest() {
@@ -257,7 +266,7 @@ public final class RangePage {
     if (plan.boat().electrics().panel().isEmpty()) {
       return;
     }
-    page.heading("What the panel gives back on a dull day");
+    page.heading("What the panel gives back in a dull month");
     if (plan.boat().electrics().latitude().isEmpty()) {
       page.paragraph("Nothing counts: nobody said at which latitude the boat is kept");
       return;
@@ -277,8 +286,10 @@ public final class RangePage {
     page.gap().table(Table.close(monthColumns(), rows));
     page.gap()
         .paragraph(
-            "Lying flat, in no shade; three tenths of the sun outside the air, and seven tenths of"
-                + " that reach the battery (judgement)",
+            "A day on average, lying flat, in no shade; three tenths of the sun outside the air, and"
+                + " half of the label comes out of the battery again (judgement: a plain controller,"
+                + " heat, dirt, the battery's own loss)",
+            "A day of thick cloud gives far less",
             "No sun counts on the way itself: people and clouds stand in it");
   }
 
@@ -348,8 +359,8 @@ public final class RangePage {
     }
     if (plan.speeds().get(0).currentGuessed()) {
       page.point(
-          "The motor's current: its plate, or about an ampere a pound of thrust at 12 V (common"
-              + " practice, no source)");
+          "The motor's current: its plate, or a guess: about an ampere a pound of thrust at 12 V"
+              + " (common practice, no source), 0.63 at 24 V");
     }
     page.point(
         "A headwind takes a tenth of its own speed off the boat's (judgement), a stream all of its"

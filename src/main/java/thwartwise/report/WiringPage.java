@@ -103,7 +103,7 @@ public final class WiringPage {
 
   private void batteryFaults(Battery battery) {
     if (boat.kit().stream().noneMatch(kit -> kit.name().equals(battery.kit()))) {
-      faults.add(new String[] {ElectricalFigures.ashore(battery.kit())});
+      faults.add(new String[] {ElectricalFigures.ashore("The battery", battery.kit())});
     }
     if (!battery.terminalsCovered().orElse(false)) {
       faults.add(

@@ -42,7 +42,8 @@ final class RangeCommand implements ShellCommand {
 
         Exit codes, for scripts:
           0  worked out, and oars or paddles are among the kit
-          1  not worked out, a claimed running time is not met, or no second way home
+          1  not worked out, a claimed running time is not met, no second way home, or
+             in the waters the boat file states it does not get home
           2  the file cannot be used
         """;
   }
@@ -53,7 +54,11 @@ final class RangeCommand implements ShellCommand {
     Boat boat = UnitsChoice.of(BoatFile.read(BoatChoice.of(given, this)), given, this);
     PassagePlan plan = PassagePlan.of(boat, inspector.today());
     context.outputWriter().println(RangePage.of(plan).stripTrailing());
-    boolean open = plan.speeds().isEmpty() || plan.claimNotMet().isPresent() || !plan.hasOars();
+    boolean open =
+        plan.speeds().isEmpty()
+            || plan.claimNotMet().isPresent()
+            || !plan.hasOars()
+            || plan.inStatedWaters().filter(way -> !way.getsHome()).isPresent();
     return (open ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
   }
 }

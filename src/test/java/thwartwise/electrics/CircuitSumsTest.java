@@ -108,6 +108,34 @@ class CircuitSumsTest {
         .containsExactly(Fault.FUSE_PLACE_NOT_STATED);
   }
 
+  /** Nobody said that a sheath covers it, so none does. */
+  @Test
+  void a_fuse_as_far_as_a_sheath_allows_is_too_far_where_nobody_spoke_of_one() {
+    Wires far =
+        new Wires(
+            30,
+            Optional.of(10.0),
+            Optional.of(true),
+            Optional.of(40.0),
+            Optional.of(0.5),
+            Optional.empty(),
+            Optional.of("plug"));
+    assertThat(far.sums().faults()).containsExactly(Fault.FUSE_TOO_FAR);
+  }
+
+  /** 33 CFR 183.425, table 5, FROM MEMORY. */
+  @Test
+  void insulation_between_two_columns_counts_as_the_weaker() {
+    double awg12 = WireSize.ofGauge(12);
+    assertThat(Ampacity.ofArea(awg12, 60)).hasValue(25);
+    assertThat(Ampacity.ofArea(awg12, 74)).hasValue(25);
+    assertThat(Ampacity.ofArea(awg12, 90)).hasValue(40);
+    assertThat(Ampacity.ofArea(awg12, 104)).hasValue(40);
+    assertThat(Ampacity.ofArea(awg12, 105)).hasValue(45);
+    assertThat(Ampacity.ofArea(WireSize.ofGauge(2), 60)).hasValue(140);
+    assertThat(Ampacity.ofArea(WireSize.ofGauge(18), 200)).hasValue(25);
+  }
+
   @Test
   void a_thin_wire_loses_too_much_or_may_carry_nothing() {
     assertThat(Wires.good().wire(Optional.of(4.0), Optional.of(true)).sums().faults())

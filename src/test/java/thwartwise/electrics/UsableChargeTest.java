@@ -100,6 +100,66 @@ class UsableChargeTest {
     }
   }
 
+  /** One thing left out of a battery that is known otherwise, so that no other guess hides it. */
+  @Test
+  void each_thing_left_out_counts_as_no_better_than_the_usual_worst() {
+    Battery full = battery(Optional.of(20.0), Optional.of(TODAY.minusYears(2)), Optional.of(false));
+    for (double hours : new double[] {5, 10, 20, 100}) {
+      Battery known =
+          battery(Optional.of(hours), Optional.of(TODAY.minusYears(2)), Optional.of(false));
+      Battery left =
+          battery(Optional.empty(), Optional.of(TODAY.minusYears(2)), Optional.of(false));
+      assertThat(hours(left, 25, 20)).isLessThanOrEqualTo(hours(known, 25, 20));
+    }
+    for (int years = 0; years <= 6; years++) {
+      Battery known =
+          battery(Optional.of(20.0), Optional.of(TODAY.minusYears(years)), Optional.of(false));
+      Battery left = battery(Optional.of(20.0), Optional.empty(), Optional.of(false));
+      // Years of 365.25 days: six on the calendar may be a day more or less.
+      assertThat(hours(left, 25, 20)).isLessThanOrEqualTo(hours(known, 25, 20) * 1.001);
+    }
+    Battery starter = battery(Optional.of(20.0), full.since(), Optional.of(true));
+    Battery left = battery(Optional.of(20.0), full.since(), Optional.empty());
+    assertThat(hours(left, 25, 20)).isEqualTo(hours(starter, 25, 20));
+    // DERIVED: a fifth may be taken of one, half of the other.
+    assertThat(hours(starter, 25, 20) / hours(full, 25, 20)).isCloseTo(0.4, within(1e-12));
+  }
+
+  private static Battery battery(
+      Optional<Double> hours, Optional<LocalDate> since, Optional<Boolean> starter) {
+    return new Battery(
+        "battery",
+        12,
+        100 * 3600,
+        Optional.of(Chemistry.FLOODED),
+        hours.map(h -> h * 3600),
+        Optional.empty(),
+        since,
+        starter,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** DERIVED from the shares of the enum: 0.8, 3 % a year, half a hundredth a degree. */
+  @Test
+  void lithium_gives_four_fifths_and_loses_by_age_and_cold_too() {
+    Battery lithium =
+        new Battery(
+            "battery",
+            12,
+            100 * 3600,
+            Optional.of(Chemistry.LIFEPO4),
+            Optional.of(20 * 3600.0),
+            Optional.of(1.0),
+            Optional.of(TODAY.minusDays(731)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    double aged = 1 - 0.03 * 731 / 365.25;
+    assertThat(hours(lithium, 25, 10)).isCloseTo(10 * 0.8 * aged, within(1e-9));
+    assertThat(hours(lithium, 5, 10)).isCloseTo(10 * 0.8 * aged * 0.9, within(1e-9));
+  }
+
   /** DERIVED: what lasts so long at that current is drawn at that current in that time. */
   @Test
   void the_current_for_a_time_lasts_that_time() {

@@ -45,6 +45,20 @@ class WayHomeTest {
     assertThat(all).isCloseTo(5000 * 2 / 3.0, within(1e-6));
   }
 
+  /** DERIVED from the judgement on the page: a tenth of 4 m/s is lost on the way home alone. */
+  @Test
+  void a_headwind_takes_a_tenth_of_its_speed_and_a_wind_from_behind_adds_nothing() {
+    WayHome windy = WayHome.of(3 * 3600, 1, 4, 0);
+    assertThat(windy.out()).isEqualTo(1);
+    assertThat(windy.home()).isCloseTo(0.6, within(1e-12));
+    // DERIVED: 1 m/s less 0.75 m/s of stream leaves 0.25; 0.85 leaves less than 0.2, no way home.
+    assertThat(WayHome.of(3600, 1, 0, 0.75).getsHome()).isTrue();
+    assertThat(WayHome.of(3600, 1, 0, 0.85).getsHome()).isFalse();
+    assertThat(WayHome.of(3600, 1, 0, 0.85).turnAfter()).isZero();
+    assertThat(Rowing.time(750, 0, 0.6)).isInfinite();
+    assertThat(Rowing.time(750, 2, 0)).isCloseTo(750 / 0.55, within(1e-9));
+  }
+
   @Test
   void a_boat_slower_than_the_stream_never_gets_home() {
     WayHome carried = WayHome.of(3 * 3600, 0.9, 0, 1);

@@ -101,7 +101,10 @@ class ElectricCommandsTest {
     fitsTheTerminal(wiring.out());
   }
 
-  /** DERIVED: 0.5 A for 3 hours are 1.5 Ah, shown as 2; of January's 1.9 Ah 0.4 are over. */
+  /**
+   * DERIVED: 50 W under 0.3 of 7.9 MJ/m2 in January, half of it, are 16.4 Wh or 1.37 Ah; 0.5 A for
+   * 3 hours take 1.5 Ah, shown as 2. In February 2.3 Ah come and 0.8 are over.
+   */
   @Test
   void without_a_motor_the_panel_is_still_held_against_the_lamps() throws IOException {
     String lamps =
@@ -112,8 +115,9 @@ class ElectricCommandsTest {
     assertThat(shell.out())
         .contains("Running time is not worked out")
         .contains("Lamps, sockets and the rest take 2 Ah a day")
-        .contains("\nJanuary    23 Wh, 1.9 Ah      0.4 Ah\n")
-        .contains("\nDecember   19 Wh, 1.5 Ah      0.0 Ah\n");
+        .contains("What the panel gives back in a dull month")
+        .contains("\nJanuary    16 Wh, 1.3 Ah      nothing\n")
+        .contains("\nFebruary   27 Wh, 2.3 Ah      0.8 Ah\n");
     fitsTheTerminal(shell.out());
   }
 
@@ -129,6 +133,69 @@ class ElectricCommandsTest {
     TestShell wiring = TestShell.open();
     assertThat(wiring.run("wiring", "--boat", boat(ashore))).isEqualTo(1);
     assertThat(wiring.out()).contains("The battery is not aboard");
+  }
+
+  @Test
+  void a_motor_carried_ashore_drives_nothing_and_is_named() throws IOException {
+    String ashore =
+        ElectricBoat.JSON.replace(
+            "{ \"name\": \"motor\", \"mass\"", "{ \"name\": \"box\", \"mass\"");
+    assertThat(shell.run("range", "--boat", boat(ashore))).isEqualTo(1);
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("Running time is not worked out")
+        .contains("* The motor is not aboard: nothing among the kit is called \"motor\".")
+        .doesNotContain("turn back");
+  }
+
+  /** Its battery lights the lamps; power over volts would be a running time of minutes. */
+  @Test
+  void a_battery_does_not_drive_a_boat_with_petrol_aboard() throws IOException {
+    String petrol =
+        ElectricBoat.JSON
+            .replaceAll("(?s)\"motor\": \\{.*?\\},\\s+\"runs\": \\[.*?\\],", "")
+            .replace("\"name\": \"oars\"", "\"name\": \"petrol can\"")
+            .replace(
+                "\"water\": \"fresh\",",
+                "\"water\": \"fresh\", \"propulsion\": { \"kind\": \"outboard\", \"kilowatts\": 1.5 },");
+    assertThat(shell.run("range", "--boat", boat(petrol))).isEqualTo(1);
+    assertThat(shell.out()).contains("Running time is not worked out").doesNotContain("turn back");
+  }
+
+  /**
+   * DERIVED: out at 1.467, home at 0.667 m/s, 22.2 of 33.35 min: turn after 6.9 min, 611 m away.
+   * Oars make 0.75 - 0.3 - 0.2 = 0.25 m/s of it: 40.8 min, or the 13.6 of still water.
+   */
+  @Test
+  void rowing_home_is_worked_out_against_the_wind_and_stream_that_are_stated() throws IOException {
+    String met = ElectricBoat.JSON.replace(", \"claimedHours\": 5", "");
+    assertThat(shell.run("range", "--boat", boat(in(met, 2, 0.3)))).isZero();
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("In the waters stated (wind 2.0 m/s, stream 0.3 m/s) turn back after 6 min")
+        .containsPattern("from where it turns back there, 61\\d m, rowing home takes 41 min\\.");
+
+    TestShell windy = TestShell.open();
+    assertThat(windy.run("range", "--boat", boat(in(met, 4, 0.3)))).isZero();
+    assertThat(windy.out().replaceAll("\\s+", " "))
+        .contains("In the waters stated nobody counts on rowing home against wind and stream");
+  }
+
+  @Test
+  void waters_from_which_it_does_not_get_home_are_no_good_news_for_a_script() throws IOException {
+    String met = ElectricBoat.JSON.replace(", \"claimedHours\": 5", "");
+    assertThat(shell.run("range", "--boat", boat(in(met, 4, 1)))).isEqualTo(1);
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("it does not get home against both: do not go out with the stream")
+        .doesNotContain("In the waters stated, from where");
+  }
+
+  private static String in(String boat, double wind, double stream) {
+    return boat.replace(
+        "\"water\": \"fresh\",",
+        "\"water\": \"fresh\", \"waters\": { \"wind\": "
+            + wind
+            + ", \"current\": "
+            + stream
+            + " },");
   }
 
   @Test

@@ -76,6 +76,10 @@ class ElectricsFileTest {
             + " Write the day it was first used, as in 2024-05-01, or leave it out.",
         "\"mm2\": 10|\"awg\": 8, \"mm2\": 10|electrics, circuit 1 \"motor\": \"awg\" does not belong"
             + " here: \"mm2\" says the same. Keep one of them.",
+        "\"insulation\": 90|\"insulation\": 50|electrics, circuit 1 \"motor\": \"insulation\" is 50"
+            + " degrees Celsius, outside the believable 60 to 260 degrees Celsius for the"
+            + " insulation of a wire. Read the degrees Celsius printed on the wire, or leave it"
+            + " out.",
         "\"name\": \"cabin lamp\"|\"name\": \"Motor\"|electrics, circuit 2 \"Motor\": the name"
             + " stands twice. Give each a name of its own."
       })
