@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.page.LineWrap;
-import thwartwise.page.TextForm;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
@@ -43,7 +41,7 @@ final class BriefConversation {
     // How is told once for questions that are answered alike.
     if (!question.how().equals(shownHow)) {
       conversation.say("");
-      question.how().forEach(conversation::say);
+      question.how().forEach(this::say);
       shownHow = question.how();
     }
     List<String> likely =
@@ -61,18 +59,22 @@ final class BriefConversation {
     Reply reply = walk.take(answers, typed);
     if (reply instanceof Reply.Accepted accepted) {
       answers = accepted.answers();
-      conversation.say("  " + accepted.understood());
+      say("  " + accepted.understood());
     } else if (reply instanceof Reply.WentBack back) {
       answers = back.answers();
-      conversation.say(back.note());
+      say(back.note());
     } else if (reply instanceof Reply.Refused refused) {
-      LineWrap.lines(refused.reason(), "", "", TextForm.WIDTH).forEach(conversation::say);
+      say(refused.reason());
     } else if (reply instanceof Reply.Listed listed) {
-      conversation.say(listed.text());
+      say(listed.text());
     } else if (reply instanceof Reply.Explained explained) {
-      conversation.say(explained.text());
+      say(explained.text());
     } else if (reply instanceof Reply.Stopped) {
       stopped = true;
     }
+  }
+
+  private void say(String text) {
+    conversation.say(TerminalLines.fitted(text));
   }
 }

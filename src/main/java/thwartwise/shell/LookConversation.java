@@ -15,8 +15,10 @@ import thwartwise.boat.PointGravity;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.PointQuestion;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.measure.NameReader;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuotedText;
+import thwartwise.measure.Reading;
 import thwartwise.page.LineWrap;
 import thwartwise.page.TextForm;
 
@@ -30,6 +32,9 @@ final class LookConversation {
   private static final String NOT_UNDERSTOOD =
       " is none of the answers. Type yes, no or n/a, Enter for not looked at, a note behind a"
           + " comma; or why, back, list or leave.";
+
+  private static final int LONGEST_NAME = 60;
+  private static final int LONGEST_NOTE = 200;
 
   private final Conversation conversation;
   private final LocalDate today;
@@ -74,7 +79,8 @@ final class LookConversation {
   }
 
   private Optional<String> askedWho() {
-    return conversation.ask("Who looks?").map(String::strip).filter(who -> !who.isEmpty());
+    Optional<String> typed = conversation.ask("Who looks?").filter(who -> !who.isBlank());
+    return typed.isEmpty() ? Optional.empty() : read(LONGEST_NAME, typed.get()).or(this::askedWho);
   }
 
   private void ask(List<PointQuestion> open, String by) {
@@ -139,11 +145,35 @@ final class LookConversation {
       wrapped(QuotedText.of(typed) + NOT_UNDERSTOOD);
       return false;
     }
-    if (condition.get() == PointCondition.NOT_AS_IT_SHOULD_BE && note.isEmpty()) {
-      note = conversation.ask(NOTE).map(String::strip).orElse("");
+    Optional<String> read = readNote(note);
+    if (read.isEmpty()) {
+      return false;
     }
-    keep(question, condition.get(), note, by);
+    boolean bad = condition.get() == PointCondition.NOT_AS_IT_SHOULD_BE;
+    keep(question, condition.get(), bad && note.isEmpty() ? askedNote() : read.get(), by);
     return true;
+  }
+
+  /** Until it can be kept; nothing typed is no note. */
+  private String askedNote() {
+    Optional<String> read = Optional.empty();
+    while (read.isEmpty()) {
+      read = readNote(conversation.ask(NOTE).map(String::strip).orElse(""));
+    }
+    return read.get();
+  }
+
+  /** Blank for none; empty when it cannot be kept in a file, which is said. */
+  private Optional<String> readNote(String typed) {
+    return typed.isEmpty() || typed.equals("-") ? Optional.of("") : read(LONGEST_NOTE, typed);
+  }
+
+  private Optional<String> read(int longest, String typed) {
+    Reading<String> reading = new NameReader(longest).read(typed);
+    reading.refusal().ifPresent(this::wrapped);
+    return reading instanceof Reading.Understood<String> understood
+        ? Optional.of(understood.value())
+        : Optional.empty();
   }
 
   private static Optional<PointCondition> condition(String word) {

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.page.LineWrap;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
@@ -82,7 +81,7 @@ final class WalkConversation {
       table(text);
       return Optional.empty();
     }
-    running.due().forEach(this::wrapped);
+    running.due().forEach(this::say);
     introduce(ask.question());
     where(ask);
     conversation
@@ -98,7 +97,7 @@ final class WalkConversation {
   /** A question that stands is not preceded by the same note each time. */
   private void note(Optional<String> note) {
     if (!note.equals(shownNote)) {
-      note.ifPresent(conversation::say);
+      note.ifPresent(this::say);
       shownNote = note;
     }
   }
@@ -106,7 +105,7 @@ final class WalkConversation {
   /** A question that stands is not preceded by the same place each time. */
   private void where(Step.Ask ask) {
     if (!ask.question().key().equals(shownWhere)) {
-      ask.position().map(WalkPosition::words).ifPresent(conversation::say);
+      ask.position().map(WalkPosition::words).ifPresent(this::say);
       shownWhere = ask.question().key();
     }
   }
@@ -114,8 +113,8 @@ final class WalkConversation {
   /** How to measure is told once for questions that are measured alike. */
   private void introduce(Question question) {
     if (!question.how().equals(shownHow)) {
-      conversation.say("");
-      question.how().forEach(conversation::say);
+      say("");
+      question.how().forEach(this::say);
       shownHow = question.how();
     }
   }
@@ -143,16 +142,16 @@ final class WalkConversation {
     Reply reply = walk.take(answers, typed);
     if (reply instanceof Reply.Accepted accepted) {
       keep(accepted.answers());
-      conversation.say("  " + accepted.understood());
+      say("  " + accepted.understood());
     } else if (reply instanceof Reply.WentBack back) {
       keep(back.answers());
-      conversation.say(back.note());
+      say(back.note());
     } else if (reply instanceof Reply.Refused refused) {
       refused(refused);
     } else if (reply instanceof Reply.Listed listed) {
-      conversation.say(listed.text());
+      say(listed.text());
     } else if (reply instanceof Reply.Explained explained) {
-      conversation.say(explained.text());
+      say(explained.text());
     } else if (reply instanceof Reply.Stopped said) {
       stop(said);
     }
@@ -164,13 +163,13 @@ final class WalkConversation {
     if (reply instanceof Reply.Refused refused) {
       refused(refused);
     } else if (reply instanceof Reply.Proposed proposed) {
-      proposed.shown().forEach(conversation::say);
+      proposed.shown().forEach(this::say);
       boolean yes =
           conversation
               .ask("Is this your boat? yes takes the table (yes, no) [Enter: no]:")
               .filter(word -> word.strip().toLowerCase(Locale.ROOT).matches("y|yes"))
               .isPresent();
-      conversation.say(yes ? TABLE_TAKEN : TABLE_LEFT);
+      say(yes ? TABLE_TAKEN : TABLE_LEFT);
       if (yes) {
         keep(proposed.answers());
       }
@@ -187,12 +186,8 @@ final class WalkConversation {
     String or = yes.isEmpty() || keep.isEmpty() ? "" : ", or ";
     String offer = yes + or + keep;
     String reason = refused.reason() + (offer.isEmpty() ? "" : " Type " + offer + ", or another.");
-    wrapped(reason);
+    say(reason);
     asked = Optional.of(refused);
-  }
-
-  private void wrapped(String text) {
-    conversation.say(String.join("\n", LineWrap.lines(text, "", "", 78)));
   }
 
   private void keep(List<Answer> changed) {
@@ -206,7 +201,11 @@ final class WalkConversation {
   }
 
   private void stop(Reply.Stopped said) {
-    conversation.say(answers.isEmpty() ? NOTHING_YET : said.text());
+    say(answers.isEmpty() ? NOTHING_YET : said.text());
     stopped = true;
+  }
+
+  private void say(String text) {
+    conversation.say(TerminalLines.fitted(text));
   }
 }

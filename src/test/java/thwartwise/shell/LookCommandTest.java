@@ -66,6 +66,16 @@ class LookCommandTest {
     assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
   }
 
+  /** Kept as it was typed, the boat file could not be read any more. */
+  @Test
+  void a_note_that_no_file_can_hold_is_asked_for_again() {
+    look("no, dented\u0007", "no", "a\u0000b", "dented", "leave");
+    assertThat(shell.out())
+        .contains("\"dented?\" has signs in it that cannot be printed. Type it without them.\n")
+        .contains("\"a?b\" has signs in it that cannot be printed.");
+    assertThat(BoatFile.read(file).pointAnswers().get(0).note()).isEqualTo("dented");
+  }
+
   @Test
   void whatever_was_not_answered_stands_as_not_looked_at() {
     look("leave");

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** What nobody should type and somebody will. */
-final class OddInputs {
+public final class OddInputs {
   private static final String LINES =
       """
       -
@@ -230,7 +230,7 @@ final class OddInputs {
 
   private OddInputs() {}
 
-  static List<String> all() {
+  public static List<String> all() {
     List<String> all = new ArrayList<>(LINES.lines().toList());
     all.addAll(List.of("", " ", "\t", "\n", "\r\n", "a\nb", "a\rb", " 1 ", "1\u00a0m", "\u3000"));
     all.addAll(List.of("e\u0301", "a" + "\u0301".repeat(500), "\ud800", "\udc00x", "\u0000\u0000"));

@@ -17,9 +17,9 @@ import thwartwise.walk.engine.Step;
  * missing third column is typed in both. Questions not on the sheet are answered with the usual
  * word where Enter is refused, and else with Enter alone.
  */
-record Sheet(Map<String, String> typed) {
+public record Sheet(Map<String, String> typed) {
   static final LocalDate TODAY = LocalDate.of(2026, 5, 9);
-  static final Walk WALK = walk();
+  public static final Walk WALK = walk();
 
   /** One that remembers nothing yet. */
   static Walk walk() {
@@ -244,12 +244,12 @@ record Sheet(Map<String, String> typed) {
       finish                  | yes
       """;
 
-  static Sheet borrowed(boolean metric) {
+  public static Sheet borrowed(boolean metric) {
     return of(BORROWED, metric ? 1 : 2);
   }
 
   /** With no leak test to show, and two people seen in it full of water. */
-  static Sheet borrowedAndTried() {
+  public static Sheet borrowedAndTried() {
     return borrowed(true)
         .with("short.tested", "trial")
         .with("trial.people", "2")
@@ -263,11 +263,11 @@ record Sheet(Map<String, String> typed) {
         .with("trial.by", "Ann Lee");
   }
 
-  static Sheet full(boolean metric) {
+  public static Sheet full(boolean metric) {
     return of(FULL, metric ? 1 : 2);
   }
 
-  static Sheet small() {
+  public static Sheet small() {
     return of(SMALL, 1);
   }
 
@@ -287,7 +287,7 @@ record Sheet(Map<String, String> typed) {
     return new Sheet(changed);
   }
 
-  String at(Question question) {
+  public String at(Question question) {
     String key = unbound(question);
     return typed.getOrDefault(key, unnoted(key));
   }
@@ -363,7 +363,7 @@ record Sheet(Map<String, String> typed) {
   }
 
   /** Every list of answers on the way, from none to all. */
-  List<List<Answer>> stops() {
+  public List<List<Answer>> stops() {
     List<List<Answer>> stops = new ArrayList<>(List.of(List.of()));
     while (WALK.next(last(stops)) instanceof Step.Ask ask) {
       stops.add(answer(last(stops), at(ask.question())));
