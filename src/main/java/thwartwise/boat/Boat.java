@@ -23,6 +23,7 @@ import thwartwise.measure.UnitSystem;
  * @param trialSeen what was seen of it full of water, as it is measured here
  * @param electrics battery, motor, panel and wires
  * @param pointAnswers what was found at the points of the checklists
+ * @param outfit rowlocks, anchor line, leaks
  */
 public record Boat(
     String name,
@@ -45,7 +46,8 @@ public record Boat(
     UnitSystem units,
     Optional<TrialSeen> trialSeen,
     ElectricalSystem electrics,
-    List<PointAnswer> pointAnswers) {
+    List<PointAnswer> pointAnswers,
+    Outfit outfit) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -101,7 +103,8 @@ public record Boat(
         units,
         trialSeen,
         ElectricalSystem.NONE,
-        List.of());
+        List.of(),
+        Outfit.NOT_STATED);
   }
 
   /** A boat of which nothing that looks wrong was kept. */
@@ -141,7 +144,8 @@ public record Boat(
         UnitSystem.METRIC,
         Optional.empty(),
         ElectricalSystem.NONE,
-        List.of());
+        List.of(),
+        Outfit.NOT_STATED);
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
@@ -276,6 +280,15 @@ public record Boat(
     return with(parts -> parts.electrics = system);
   }
 
+  /** The same, with its rowlocks, anchor line and leaks. */
+  public Boat withOutfit(Outfit other) {
+    return with(parts -> parts.outfit = other);
+  }
+
+  public Boat withCleats(List<Cleat> others) {
+    return with(parts -> parts.cleats = others);
+  }
+
   private Boat with(Consumer<Parts> change) {
     Parts parts = new Parts(this);
     change.accept(parts);
@@ -304,6 +317,8 @@ public record Boat(
     private Optional<TrialSeen> trialSeen;
     private ElectricalSystem electrics;
     private List<PointAnswer> pointAnswers;
+    private Outfit outfit;
+    private List<Cleat> cleats;
 
     Parts(Boat boat) {
       this.hull = boat.hull;
@@ -323,6 +338,8 @@ public record Boat(
       this.trialSeen = boat.trialSeen;
       this.electrics = boat.electrics;
       this.pointAnswers = boat.pointAnswers;
+      this.outfit = boat.outfit;
+      this.cleats = boat.cleats;
     }
 
     boolean isMeasuredAs(Boat boat) {
@@ -344,7 +361,7 @@ public record Boat(
           kit,
           aboard,
           boat.propulsion,
-          boat.cleats,
+          cleats,
           bailer,
           waters,
           measuredBy,
@@ -355,7 +372,8 @@ public record Boat(
           units,
           trialSeen,
           electrics,
-          pointAnswers);
+          pointAnswers,
+          outfit);
     }
   }
 

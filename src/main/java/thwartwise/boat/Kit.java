@@ -81,6 +81,11 @@ public record Kit(
         .anyMatch(ROWING::contains);
   }
 
+  /** Whether it is for paddling by its name: that needs no rowlocks. */
+  public boolean isPaddle() {
+    return isCalled(List.of("paddle"));
+  }
+
   /** Whether it is a solar panel by its name. */
   public boolean isSolarPanel() {
     return isCalled(List.of("solar"));

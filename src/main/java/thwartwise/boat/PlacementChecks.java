@@ -44,6 +44,7 @@ final class PlacementChecks {
     boat.openings().forEach(bounds::opening);
     boat.kit().forEach(bounds::kit);
     boat.cleats().forEach(bounds::cleat);
+    boat.outfit().rowlocks().forEach(bounds::rowlocks);
     boat.aboard().forEach(p -> bounds.person(p, boat.places()));
   }
 
@@ -153,6 +154,10 @@ final class PlacementChecks {
         cleat.at().z(),
         new Span(-TAPE, top + CLEAT_ABOVE_RAIL),
         "Measure it up from the lowest point of the bottom, in metres");
+  }
+
+  private void rowlocks(Rowlocks pair) {
+    within("Rowlocks", "x", pair.x(), length, "Measure it from the aft end, in metres");
   }
 
   private void person(Person person, List<Place> places) {

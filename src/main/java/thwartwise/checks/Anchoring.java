@@ -42,7 +42,7 @@ public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
             line.towed(),
             line.expected(boat),
             Lever.of(boat, line.cleat().at(), line.toward()),
-            rules.value("line-angle")),
+            Math.toDegrees(line.downAngle(boat.model().boat().outfit()))),
         boat);
   }
 }

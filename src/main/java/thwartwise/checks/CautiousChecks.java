@@ -53,6 +53,7 @@ public final class CautiousChecks {
         new WaterInTheBilge(rules),
         new RainAtTheMooring(rules),
         new DrainOpen(rules),
+        new LeakingSeams(rules),
         new ChambersLost(rules),
         new HoldingOnToOneSide(rules),
         new Bailing(rules),

@@ -22,5 +22,8 @@ public enum Measure {
   NO_LONGER_COMES_BACK,
   POWER,
   VOLUME,
+  DISTANCE,
+  MASS,
+  SEATS,
   AS_MEASURED
 }

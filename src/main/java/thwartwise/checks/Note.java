@@ -86,6 +86,21 @@ public sealed interface Note {
       double firstM3PerSecond, OptionalDouble levelAtM3, double noticedM3, boolean moreComes)
       implements Note {}
 
+  /**
+   * What comes in through seams.
+   *
+   * @param volumeM3 that are in at the end of the time told
+   * @param worstShare what the worst seam lets in of all
+   */
+  record SeamsLeak(double rateM3PerSecond, double volumeM3, String worst, double worstShare)
+      implements Note {}
+
+  /** Where rowlocks stand, and where they are rowed best. */
+  record RowlocksAft(double aftM, double bestM) implements Note {}
+
+  /** How deep it is, and how many times the depth and the bow's height the line is to be. */
+  record AnchorScope(double depthM, double times) implements Note {}
+
   /** The rain a boat takes. */
   record RainTaken(double volumeM3, double areaM2) implements Note {}
 
@@ -155,6 +170,8 @@ public sealed interface Note {
     NO_WAY_BACK,
     DOES_NOT_FLOAT,
     SMALLER_VOLUME_COUNTS,
-    MOTOR_TOO_STRONG
+    MOTOR_TOO_STRONG,
+    NOTHING_TO_ROW_WITH,
+    ROWLOCKS_OUT_OF_REACH
   }
 }

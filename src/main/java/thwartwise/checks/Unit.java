@@ -20,6 +20,7 @@ public enum Unit {
   DAY("d", "days", 0, 1 / 86_400.0),
   MILLIMETRE("mm", "mm", 0, 1000),
   PERCENT("%", "%", 0, 100),
+  SEAT("seats", "seats", 0, 1),
   DEGREE_PER_METRE("deg/m", "degrees a metre", 1, 180 / Math.PI),
   KILOGRAM_PER_CUBIC_METRE("kg/m3", "kg per cubic metre", 0, 1);
 
@@ -54,6 +55,7 @@ public enum Unit {
       case LITRE -> "litre";
       case MINUTE -> "minute";
       case DAY -> "day";
+      case SEAT -> "seat";
       default -> word;
     };
   }

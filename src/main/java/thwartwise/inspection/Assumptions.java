@@ -53,7 +53,7 @@ final class Assumptions {
             kilograms(rules.value("design-person"), units),
             kilograms(rules.value("lightest-person"), units)));
     all.addAll(figures(model, rules, units));
-    all.add(forces(rules, units));
+    all.add(forces(rules, units, boat.outfit().isAnchorLineKnown()));
     all.add(water(rules, units));
     all.add(WaterLimits.figures());
     all.addAll(AssumedWaters.texts(rules, boat.waters(), units));
@@ -115,7 +115,7 @@ final class Assumptions {
   }
 
   /** What the pulls on the boat are reckoned from. */
-  private static String forces(RuleSet rules, UnitFormat units) {
+  private static String forces(RuleSet rules, UnitFormat units, boolean anchorLineKnown) {
     return "Pulls are reckoned from "
         + format(
             rules,
@@ -131,6 +131,7 @@ final class Assumptions {
             rules, " of %s each", "person-area", own("%.2f m2", units, v -> units.area(v, Side.UP)))
         + format(rules, ", times %.0f when a line snatches", "snatch")
         + format(rules, ", a line leading %.0f degrees down", "line-angle")
+        + (anchorLineKnown ? ", more where the stated anchor line must" : "")
         + format(
             rules,
             ", a motor's push of %s to the two thirds",

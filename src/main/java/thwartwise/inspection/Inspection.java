@@ -336,6 +336,7 @@ public final class Inspection implements InspectedBoat {
     all.addAll(LookedAtFindings.of(model.boat()));
     all.addAll(ElectricalFindings.of(model.boat()));
     all.addAll(MeasuredLitres.findings(model));
+    all.addAll(OutfitFindings.of(model, rules));
     applied.plausibility().forEach(p -> all.add(p.finding()));
     return all;
   }

@@ -38,11 +38,15 @@ final class LookedAtFindings {
         Note.stated(answer.note()));
   }
 
-  /** A drain whose bung is not tied is no longer only told of: it counts with its minutes. */
+  /**
+   * A drain whose bung is not tied is no longer only told of, and neither is a leak that somebody
+   * measured: they count with their minutes.
+   */
   static Finding counted(Finding finding, Boat boat) {
+    CheckId check = finding.question().check();
     boolean lost =
-        finding.question().check() == CheckId.DRAIN_OPEN
+        check == CheckId.DRAIN_OPEN
             && BoatFact.bungsLost(boat).contains(finding.question().things().get(0));
-    return lost ? finding.as(Role.LIMITS_CREW) : finding;
+    return lost || check == CheckId.LEAK_UNDER_WAY ? finding.as(Role.LIMITS_CREW) : finding;
   }
 }

@@ -5,8 +5,10 @@ import java.util.function.DoubleFunction;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Force;
 import thwartwise.afloat.Gravity;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Outfit;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
@@ -21,6 +23,9 @@ import thwartwise.rules.RuleSet;
  * @param astern whether it leads away over the stern
  */
 public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
+  /** A line that leads down more steeply is hauled in and not lain to (judgement). */
+  private static final double STEEPEST = Math.toRadians(75);
+
   /** As near as a pull is looked for, N. */
   private static final double TOLERANCE = 10;
 
@@ -78,8 +83,34 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return pulling(boat, newtons, new Force(cleat.at(), 0, side * newtons));
   }
 
+  /**
+   * How steeply it leads down, radians: as taken for every line, or more where a short anchor line
+   * is known. A straight line to the ground leads down by the arc sine of depth and height of the
+   * cleat over its length (closed form); the height is that over the keel, a little much.
+   */
+  public double downAngle(Outfit outfit) {
+    double taken = Math.toRadians(rules.value("line-angle"));
+    if (!outfit.isAnchorLineKnown()) {
+      return taken;
+    }
+    double down = outfit.anchorDepth().get() + cleat.at().z();
+    double steep = Math.asin(Math.min(1, down / outfit.anchorLine().get()));
+    return Math.max(taken, Math.min(steep, STEEPEST));
+  }
+
+  /** Of the cleat at the bow over the keel, where the anchor line leads out, m. */
+  public static double bowHeight(BoatModel model) {
+    double middle = model.form().outside().extent(Vector3.of(1, 0, 0)).middle();
+    return model.boat().cleats().stream()
+        .map(Cleat::at)
+        .filter(at -> at.x() >= middle)
+        .mapToDouble(Vector3::z)
+        .max()
+        .orElseGet(() -> PeopleMoves.middle(model.form().foreRail()).z());
+  }
+
   private LoadedBoat pulling(LoadedBoat boat, double newtons, Force force) {
-    double down = newtons * Math.tan(Math.toRadians(rules.value("line-angle")));
+    double down = newtons * Math.tan(downAngle(boat.model().boat().outfit()));
     return boat.after(
         Disturbance.pulled(
                 LoadCaseStep.of(Act.LINE_OUT, cleat.name()), boat.people(), List.of(force))

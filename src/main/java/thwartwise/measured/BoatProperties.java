@@ -3,6 +3,7 @@ package thwartwise.measured;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
@@ -68,11 +69,15 @@ public final class BoatProperties {
 
   /** Single values of the boat that may be left out, in the order of the file. */
   public static final List<Settable<Boat, ?>> OF_BOAT =
-      List.of(
-          UNITS.with(Boat::in),
-          BAILER.with(Boat::withBailer),
-          WHEN_SWAMPED.with(Boat::whenSwamped),
-          TRAILER.with(Boat::withTrailer));
+      Stream.<List<? extends Settable<Boat, ?>>>of(
+              List.of(
+                  UNITS.with(Boat::in),
+                  BAILER.with(Boat::withBailer),
+                  WHEN_SWAMPED.with(Boat::whenSwamped),
+                  TRAILER.with(Boat::withTrailer)),
+              OutfitProperties.OF_BOAT)
+          .<Settable<Boat, ?>>flatMap(List::stream)
+          .toList();
 
   /** Those the walk asks for in a row, once the kit is known. */
   public static final List<Settable<Boat, Double>> EQUIPMENT =

@@ -126,6 +126,26 @@ public enum BoatQuantity {
       3500,
       Usual.of(30, 1500, Dimension.MASS, "mass such a trailer or rack may carry"),
       UnitSlip.GRAMS),
+  LINE_METRES(
+      "an anchor line",
+      "m",
+      1,
+      300,
+      Usual.of(3, 150, Dimension.LENGTH, "length of anchor lines of such boats"),
+      UnitSlip.CENTIMETRES),
+  ANCHOR_DEPTH(
+      "water that so small a boat anchors in",
+      "m",
+      0.2,
+      100,
+      Usual.of(0.3, 30, Dimension.LENGTH, "depth that such boats anchor in"),
+      UnitSlip.CENTIMETRES),
+  LEAK_MINUTES(
+      "a look at a leak",
+      "minutes",
+      1,
+      2880,
+      Usual.of(5, 1440, Dimension.TIME, "time to watch a leak for")),
   LEAKED_LITRES(
       "water that got in",
       "litres",

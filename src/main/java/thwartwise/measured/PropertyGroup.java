@@ -17,6 +17,7 @@ public record PropertyGroup(String place, List<? extends Property<?, ?>> propert
           new PropertyGroup("waters", BoatProperties.OF_WATERS),
           new PropertyGroup("kit", BoatProperties.OF_KIT),
           new PropertyGroup("aboard", BoatProperties.OF_PERSON),
+          new PropertyGroup("leaks", OutfitProperties.OF_LEAK),
           new PropertyGroup("electrics", List.of(ElectricalProperties.LATITUDE)),
           new PropertyGroup("electrics battery", ElectricalProperties.OF_BATTERY),
           new PropertyGroup("electrics motor", ElectricalProperties.OF_MOTOR),

@@ -142,6 +142,8 @@ final class BoatChanges {
     differs(before.waters(), after.waters(), "the waters it is used on");
     differs(before.propulsion(), after.propulsion(), "how it is driven");
     differs(before.electrics(), after.electrics(), "battery, motor, panel and wires");
+    differs(before.outfit().rowlocks(), after.outfit().rowlocks(), "where the rowlocks stand");
+    differs(before.outfit().leaks(), after.outfit().leaks(), "what leaks in");
     properties(BoatProperties.OF_BOAT.stream().map(Settable::property).toList(), before, after);
     differs(reasons(before), reasons(after), "what looks wrong and was kept with a reason");
     differs(before.assumptions(), after.assumptions(), "what the hull figures assume");

@@ -47,6 +47,12 @@ public final class CheckWords {
       case LEANING_OUT -> "leaning out over the side";
       case HATCH_LEFT_OPEN -> "leaving the " + thing(subject) + " open";
       case FULL_POWER -> "running this motor at full power";
+      case SECOND_WAY_HOME -> "going out under motor alone";
+      case ANCHOR_LINE -> "anchoring on this line in the deepest water named";
+      case ROAD_LOAD -> "driving hull and kit together on trailer or rack";
+      case LEAK_UNDER_WAY -> "leaking seams under way";
+      case LEAK_AT_THE_MOORING -> "leaking seams at the mooring";
+      case ROWING -> "rowlocks for the " + thing(subject);
       case SITTING_IN_IT_SWAMPED -> "sitting in it when it is swamped";
       case SITTING_UP -> "sitting on the seats and not kneeling";
       case STIFF_OFF_THE_MIDDLE -> "sitting stiff a little off the middle";

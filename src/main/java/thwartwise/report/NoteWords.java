@@ -38,6 +38,16 @@ public final class NoteWords {
     if (note instanceof Note.AfterAllowance after) {
       return "With the allowance for tape and scales " + after(after);
     }
+    if (note instanceof Note.RowlocksAft rowlocks) {
+      return aft(rowlocks);
+    }
+    if (note instanceof Note.AnchorScope scope) {
+      return String.format(
+          Locale.ROOT,
+          "%s deep: %.0f times depth and height of the bow",
+          metres(scope.depthM(), Side.UP),
+          scope.times());
+    }
     return note instanceof Note.TwoChambers two ? two.first() + " and " + two.second() : "";
   }
 
@@ -97,6 +107,9 @@ public final class NoteWords {
     if (note instanceof Note.RainTaken rain) {
       return Optional.of(rain(rain));
     }
+    if (note instanceof Note.SeamsLeak leak) {
+      return Optional.of(leak(leak));
+    }
     return note instanceof Note.Bailed bailed ? Optional.of(bailed(bailed)) : Optional.empty();
   }
 
@@ -126,6 +139,9 @@ public final class NoteWords {
       case NO_WAY_BACK -> "no way back could be followed";
       case DOES_NOT_FLOAT -> "it does not float";
       case SMALLER_VOLUME_COUNTS -> "the smaller counts; measure the box and pour again";
+      case NOTHING_TO_ROW_WITH ->
+          "no oars or paddles are listed: take them along, and list them with the kit";
+      case ROWLOCKS_OUT_OF_REACH -> "oars are aboard, and no seat is where the rowlocks want it";
       case MOTOR_TOO_STRONG ->
           "before it is launched, fit a weaker motor or make sure that this one is held back";
     };
@@ -244,6 +260,31 @@ public final class NoteWords {
     return inflow.moreComes()
         ? rate + until + ", and more comes"
         : rate + until + " and it floods, rolls over or lies over";
+  }
+
+  private String leak(Note.SeamsLeak leak) {
+    return String.format(
+        Locale.ROOT,
+        "%s an hour until %s are in; the %s lets in %.0f %% of it",
+        litres(3600 * leak.rateM3PerSecond(), Side.UP),
+        litres(leak.volumeM3(), Side.DOWN),
+        leak.worst(),
+        100 * leak.worstShare());
+  }
+
+  private String aft(Note.RowlocksAft rowlocks) {
+    return metres(Math.abs(rowlocks.aftM()), Side.DOWN)
+        + (rowlocks.aftM() < 0 ? " forward" : " aft")
+        + " of the middle of the rower; best is "
+        + metres(rowlocks.bestM(), Side.DOWN)
+        + " aft";
+  }
+
+  private String metres(double length, Side side) {
+    double metric =
+        side == Side.UP ? Math.ceil(100 * length - 1e-6) : Math.floor(100 * length + 1e-6);
+    return units.either(
+        String.format(Locale.ROOT, "%.2f m", metric / 100), () -> units.height(length, side));
   }
 
   private String rain(Note.RainTaken rain) {

@@ -22,6 +22,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Outfit;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.FloodPoint;
 import thwartwise.loadcase.LineOut;
@@ -56,6 +57,33 @@ class LineOutTest {
     assertThat(line(trial, false).expected(trial)).isCloseTo(expected(395, 1), within(1e-6));
     LoadedBoat nobody = trial(OnPaper.boat(300));
     assertThat(line(nobody, true).expected(nobody)).isCloseTo(expected(300, 0), within(1e-6));
+  }
+
+  // A straight line from 0.5 m up to the ground 2 m deep leads down by the arc sine of 2.5 over its
+  // length: 4 m 38.7 degrees, 5 m 30, and a longer one is taken as steep as every line.
+  @Test
+  void a_short_anchor_line_leads_down_as_steeply_as_it_must() {
+    LoadedBoat trial = trial(OnPaper.boat(300));
+    Outfit two = Outfit.NOT_STATED.withAnchorDepth(2);
+    assertThat(degrees(trial, two.withAnchorLine(4))).isCloseTo(38.6822, within(1e-4));
+    assertThat(degrees(trial, two.withAnchorLine(5))).isCloseTo(30, within(1e-9));
+    assertThat(degrees(trial, two.withAnchorLine(25))).isEqualTo(30, within(1e-12));
+    assertThat(degrees(trial, two.withAnchorLine(2))).isEqualTo(75, within(1e-12));
+    assertThat(degrees(trial, two)).isEqualTo(30, within(1e-12));
+  }
+
+  private static double degrees(LoadedBoat trial, Outfit outfit) {
+    return Math.toDegrees(line(trial, false).downAngle(outfit));
+  }
+
+  @Test
+  void a_short_anchor_line_costs_pull_at_the_bow() {
+    Boat plain = OnPaper.boat(300).boat();
+    Boat shortLine = plain.withOutfit(Outfit.NOT_STATED.withAnchorDepth(2).withAnchorLine(3));
+    LoadedBoat longer = trial(plain);
+    LoadedBoat steeper = trial(shortLine);
+    assertThat(line(steeper, false).greatest(steeper, Double.NaN))
+        .isLessThan(line(longer, false).greatest(longer, Double.NaN) - 50);
   }
 
   @Test

@@ -40,6 +40,8 @@ public final class BoatCodec {
     "places",
     "kit",
     "cleats",
+    OutfitFields.ROWLOCKS,
+    OutfitFields.LEAKS,
     "aboard",
     "propulsion",
     ElectricsFields.KEY,
@@ -121,7 +123,9 @@ public final class BoatCodec {
             .map(ElectricsFields::read)
             .orElse(ElectricalSystem.NONE);
     Boat known =
-        fields.into(measured.keeping(kept).withElectrics(electrics), BoatProperties.OF_BOAT);
+        fields.into(
+            OutfitFields.read(fields, measured.keeping(kept).withElectrics(electrics)),
+            BoatProperties.OF_BOAT);
     Boat tried =
         fields
             .optionalObject(TrialSeenCodec.KEY, TrialSeenCodec.KEYS)
@@ -184,6 +188,7 @@ public final class BoatCodec {
     if (!boat.cleats().isEmpty()) {
       list(node, "cleats", boat.cleats(), CleatCodec::write);
     }
+    OutfitFields.write(boat, node);
     BoatProperties.OF_BOAT.forEach(p -> JsonText.put(node, p.property(), boat));
     list(node, "aboard", boat.aboard(), PersonCodec::write);
     PropulsionCodec.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));

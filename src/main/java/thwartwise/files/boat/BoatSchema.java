@@ -24,6 +24,7 @@ import thwartwise.json.JsonText;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
+import thwartwise.measured.OutfitProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -66,6 +67,8 @@ public final class BoatSchema {
             .may("places", list(place(), 0))
             .may("kit", list(kit(), 0))
             .may("cleats", list(named(point()).object(), 0))
+            .may(OutfitFields.ROWLOCKS, list(rowlocks(), 0))
+            .may(OutfitFields.LEAKS, list(leak(), 0))
             .may("aboard", list(person(), 0))
             .may("propulsion", propulsion())
             .may(ElectricsFields.KEY, electrics())
@@ -242,6 +245,18 @@ public final class BoatSchema {
         .must("about", text("The name the page gives the doubt."))
         .must("reason", text("Why the measurement is right."))
         .may("measured", text("What was measured then."))
+        .object();
+  }
+
+  private static ObjectNode rowlocks() {
+    return new SchemaPart().must("x", number(BoatQuantity.ALONG, X)).object();
+  }
+
+  private static ObjectNode leak() {
+    return new SchemaPart()
+        .must("seam", text("Where it came in."))
+        .must(OutfitProperties.LEAK_LITRES)
+        .must(OutfitProperties.LEAK_TIME)
         .object();
   }
 

@@ -1,0 +1,65 @@
+package thwartwise.boat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What is known of the outfit besides the kit: how it is rowed, how it anchors, where it leaks.
+ *
+ * @param leaks each seam by itself; empty where nobody looked
+ * @param anchorLine length of the line, chain included, m
+ * @param anchorDepth the deepest water it anchors in, m
+ */
+public record Outfit(
+    List<Rowlocks> rowlocks,
+    List<SeamLeak> leaks,
+    Optional<Double> anchorLine,
+    Optional<Double> anchorDepth,
+    Optional<AnchorBottom> anchorBottom) {
+  public static final Outfit NOT_STATED =
+      new Outfit(List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+
+  public Outfit {
+    rowlocks = List.copyOf(rowlocks);
+    leaks = List.copyOf(leaks);
+  }
+
+  public Outfit with(Rowlocks more) {
+    return withRowlocks(Stream.concat(rowlocks.stream(), Stream.of(more)).toList());
+  }
+
+  public Outfit with(SeamLeak more) {
+    return withLeaks(Stream.concat(leaks.stream(), Stream.of(more)).toList());
+  }
+
+  public Outfit withRowlocks(List<Rowlocks> others) {
+    return new Outfit(others, leaks, anchorLine, anchorDepth, anchorBottom);
+  }
+
+  public Outfit withLeaks(List<SeamLeak> others) {
+    return new Outfit(rowlocks, others, anchorLine, anchorDepth, anchorBottom);
+  }
+
+  public Outfit withAnchorLine(double metres) {
+    return new Outfit(rowlocks, leaks, Optional.of(metres), anchorDepth, anchorBottom);
+  }
+
+  public Outfit withAnchorDepth(double metres) {
+    return new Outfit(rowlocks, leaks, anchorLine, Optional.of(metres), anchorBottom);
+  }
+
+  public Outfit withAnchorBottom(AnchorBottom bottom) {
+    return new Outfit(rowlocks, leaks, anchorLine, anchorDepth, Optional.of(bottom));
+  }
+
+  /** Whether its length and the depth are both known, and so how steeply it leads down. */
+  public boolean isAnchorLineKnown() {
+    return anchorLine.isPresent() && anchorDepth.isPresent();
+  }
+
+  /** All that comes in at once, m³/s; zero where nobody looked. */
+  public double leakRate() {
+    return leaks.stream().mapToDouble(SeamLeak::rate).sum();
+  }
+}

@@ -1,0 +1,62 @@
+package thwartwise.checks;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Bay;
+import thwartwise.afloat.LooseWater;
+import thwartwise.afloat.WaterLimits;
+import thwartwise.boat.Outfit;
+import thwartwise.boat.SeamLeak;
+import thwartwise.loadcase.LoadCaseStep.Act;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Water comes in through the seams as fast as it did when somebody looked: how long until it is
+ * trouble, with the crew aboard and nobody bailing, and left at the mooring?
+ */
+public record LeakingSeams(RuleSet rules) implements Check {
+  @Override
+  public Role role() {
+    return Role.INFORMATION;
+  }
+
+  @Override
+  public List<CheckReading> readings(LoadedBoat boat) {
+    Outfit outfit = boat.model().boat().outfit();
+    if (!(outfit.leakRate() > 0)) {
+      return List.of();
+    }
+    LoadedBoat moored = boat.empty(Act.LEFT_AT_THE_MOORING);
+    double noticed = Math.min(rules.value("loose-water") / 1000, trouble(boat));
+    return List.of(
+        reading(boat, CheckId.LEAK_UNDER_WAY, "leak-minutes", noticed),
+        reading(moored, CheckId.LEAK_AT_THE_MOORING, "leak-mooring-minutes", trouble(moored)));
+  }
+
+  /** m³ that put an edge under or after which it no longer comes back. */
+  private static double trouble(LoadedBoat boat) {
+    LooseWater water = boat.looseWater();
+    return WaterLimits.of(water, Bay.WHOLE, boat.edges())
+        .trouble()
+        .orElseGet(() -> water.capacity(Bay.WHOLE));
+  }
+
+  private CheckReading reading(LoadedBoat boat, CheckId check, String name, double volume) {
+    Outfit outfit = boat.model().boat().outfit();
+    SeamLeak worst =
+        outfit.leaks().stream().max(Comparator.comparingDouble(SeamLeak::rate)).orElseThrow();
+    Limit limit = rules.limit(name);
+    return new CheckReading(
+        CheckQuestion.of(check, Measure.TIME),
+        Margin.atLeast(
+            60 * limit.value(), OptionalDouble.of(volume / outfit.leakRate()), Unit.MINUTE),
+        true,
+        limit.cited(),
+        boat.loadCase(),
+        new Note.SeamsLeak(
+            outfit.leakRate(), volume, worst.seam(), worst.rate() / outfit.leakRate()));
+  }
+}

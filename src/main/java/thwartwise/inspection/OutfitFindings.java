@@ -1,0 +1,162 @@
+package thwartwise.inspection;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.boat.AnchorBottom;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Outfit;
+import thwartwise.boat.Rowlocks;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
+import thwartwise.checks.Note;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.checks.RowingSeat;
+import thwartwise.checks.Unit;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LineOut;
+import thwartwise.loadcase.LoadCase;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleSet;
+
+/**
+ * What the outfit is good for, whoever is aboard: a second way home, the anchor line, the road.
+ * What is found wanting forbids an act; the rest is for the owner to know.
+ */
+final class OutfitFindings {
+  private final BoatModel model;
+  private final Boat boat;
+  private final RuleSet rules;
+
+  private OutfitFindings(BoatModel model, RuleSet rules) {
+    this.model = model;
+    this.boat = model.boat();
+    this.rules = rules;
+  }
+
+  static List<Finding> of(BoatModel model, RuleSet rules) {
+    OutfitFindings findings = new OutfitFindings(model, rules);
+    List<Finding> all = new ArrayList<>();
+    findings.secondWayHome().ifPresent(all::add);
+    findings.boat.outfit().rowlocks().forEach(pair -> findings.rowing(pair).ifPresent(all::add));
+    findings.anchorLine().ifPresent(all::add);
+    findings.road().ifPresent(all::add);
+    return all;
+  }
+
+  /**
+   * With the motor dead. Only asked of a boat whose kit was listed thing by thing, battery or tank
+   * by itself: of others nobody knows whether oars are in the one weight of all kit.
+   */
+  private Optional<Finding> secondWayHome() {
+    boolean driven =
+        boat.kit().stream().anyMatch(Kit::isMotor)
+            && boat.kit().stream()
+                .anyMatch(k -> !k.isMotor() && (k.needsVenting() || k.holdsPetrol()));
+    if (!driven) {
+      return Optional.empty();
+    }
+    boolean rowed = boat.kit().stream().anyMatch(Kit::isForRowing);
+    if (!rowed) {
+      return Optional.of(noWayHome(Note.Fact.NOTHING_TO_ROW_WITH));
+    }
+    List<Rowlocks> pairs = boat.outfit().rowlocks();
+    boolean paddled = boat.kit().stream().anyMatch(Kit::isPaddle);
+    return paddled
+            || pairs.isEmpty()
+            || pairs.stream().anyMatch(p -> seat(p).filter(RowingSeat::isInReach).isPresent())
+        ? Optional.empty()
+        : Optional.of(noWayHome(Note.Fact.ROWLOCKS_OUT_OF_REACH));
+  }
+
+  private Finding noWayHome(Note.Fact why) {
+    return new Finding(
+        CheckQuestion.of(CheckId.SECOND_WAY_HOME, Measure.SEATS),
+        Role.FORBIDS_AN_ACT,
+        Outcome.FALLS_SHORT,
+        Margin.atLeast(1, OptionalDouble.of(0), Unit.SEAT),
+        "with the motor dead oars or paddles are the only way home (common practice, no source)",
+        LoadCase.AS_MEASURED,
+        Note.of(why));
+  }
+
+  private Optional<RowingSeat> seat(Rowlocks pair) {
+    return RowingSeat.nearest(boat.places(), pair, rules);
+  }
+
+  private Optional<Finding> rowing(Rowlocks pair) {
+    return seat(pair)
+        .map(
+            seat ->
+                new Finding(
+                    CheckQuestion.of(CheckId.ROWING, Measure.DISTANCE, seat.place().name()),
+                    Role.INFORMATION,
+                    seat.isInReach() ? Outcome.MEETS : Outcome.FALLS_SHORT,
+                    seat.margin(),
+                    rules.limit("rowlock-aft").cited(),
+                    LoadCase.AS_MEASURED,
+                    new Note.RowlocksAft(seat.aft(), rules.value("rowlock-aft"))));
+  }
+
+  /** Asked of a boat of which it is known how deep it anchors. */
+  private Optional<Finding> anchorLine() {
+    Outfit outfit = boat.outfit();
+    boolean holds = outfit.anchorBottom().equals(Optional.of(AnchorBottom.SAND_OR_MUD));
+    Limit scope = rules.limit(holds ? "anchor-scope" : "anchor-scope-poor");
+    return outfit
+        .anchorDepth()
+        .map(
+            depth ->
+                judged(
+                    CheckQuestion.of(CheckId.ANCHOR_LINE, Measure.DISTANCE),
+                    Margin.atLeast(
+                        scope.value() * (depth + LineOut.bowHeight(model)),
+                        outfit
+                            .anchorLine()
+                            .map(OptionalDouble::of)
+                            .orElseGet(OptionalDouble::empty),
+                        Unit.METRE),
+                    false,
+                    scope.cited(),
+                    new Note.AnchorScope(depth, scope.value())));
+  }
+
+  /** Hull and all kit on a trailer or rack that may carry only so much. */
+  private Optional<Finding> road() {
+    double mass = boat.hull().mass() + boat.kitMass();
+    boolean close =
+        boat.trailer()
+            .filter(most -> mass * Allowance.of(rules, model).massFactor() > most)
+            .isPresent();
+    return boat.trailer()
+        .map(
+            most ->
+                judged(
+                    CheckQuestion.of(CheckId.ROAD_LOAD, Measure.MASS),
+                    Margin.atMost(most, OptionalDouble.of(mass), Unit.KILOGRAM),
+                    close,
+                    "the plate of the trailer or rack, as stated",
+                    Note.NONE));
+  }
+
+  private static Finding judged(
+      CheckQuestion question, Margin margin, boolean close, String source, Note note) {
+    Outcome outcome =
+        !margin.met() ? Outcome.FALLS_SHORT : close ? Outcome.BORDERLINE : Outcome.MEETS;
+    return new Finding(
+        question,
+        outcome == Outcome.MEETS ? Role.INFORMATION : Role.FORBIDS_AN_ACT,
+        outcome,
+        margin,
+        source,
+        LoadCase.AS_MEASURED,
+        note);
+  }
+}

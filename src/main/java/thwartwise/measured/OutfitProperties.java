@@ -1,0 +1,74 @@
+package thwartwise.measured;
+
+import java.util.List;
+import thwartwise.boat.AnchorBottom;
+import thwartwise.boat.Boat;
+import thwartwise.boat.SeamLeak;
+import thwartwise.measured.Property.Settable;
+
+/** The part of the table that holds the outfit: anchor line and leaks. */
+public final class OutfitProperties {
+  private OutfitProperties() {}
+
+  public static final Property<Boat, Double> ANCHOR_LINE =
+      Property.<Boat, Double>of(
+              "anchorLine",
+              ValueType.number(BoatQuantity.LINE_METRES),
+              boat -> boat.outfit().anchorLine(),
+              "Measure line and chain along the bank in metres, or leave it out.")
+          .asked(
+              "length of the line",
+              List.of("Line and chain together, laid out on the bank against the tape."),
+              List.of("A short line leads steeply down: the anchor breaks out, the bow dips."))
+          .leftOut("taken as twice the depth")
+          .changed("the anchor line")
+          .shown("To anchor: a line of ");
+
+  public static final Property<Boat, Double> ANCHOR_DEPTH =
+      Property.<Boat, Double>of(
+              "anchorDepth",
+              ValueType.number(BoatQuantity.ANCHOR_DEPTH),
+              boat -> boat.outfit().anchorDepth(),
+              "Write the deepest water it anchors in, in metres, or leave it out.")
+          .asked(
+              "deepest water it anchors in",
+              List.of("Let the anchor down on its line, or read it on a chart, at high water."),
+              List.of("The line must be several times as long."))
+          .leftOut("a line is not judged")
+          .changed("the depth it anchors in")
+          .shown("It anchors in water as deep as ");
+
+  public static final Property<Boat, AnchorBottom> ANCHOR_BOTTOM =
+      Property.<Boat, AnchorBottom>of(
+              "anchorBottom",
+              ValueType.oneOf(AnchorBottom::word, AnchorBottom.values()),
+              boat -> boat.outfit().anchorBottom(),
+              "Write what the anchor lies on, or leave it out.")
+          .leftOut("stones or weed")
+          .changed("the bottom it anchors on")
+          .shown("It anchors on ");
+
+  static final List<Settable<Boat, ?>> OF_BOAT =
+      List.of(
+          ANCHOR_LINE.with((boat, metres) -> boat.withOutfit(boat.outfit().withAnchorLine(metres))),
+          ANCHOR_DEPTH.with(
+              (boat, metres) -> boat.withOutfit(boat.outfit().withAnchorDepth(metres))),
+          ANCHOR_BOTTOM.with(
+              (boat, bottom) -> boat.withOutfit(boat.outfit().withAnchorBottom(bottom))));
+
+  public static final Property<SeamLeak, Double> LEAK_LITRES =
+      Property.known(
+          "litres",
+          ValueType.number(BoatQuantity.LEAKED_LITRES),
+          SeamLeak::volume,
+          "Sponge the water into a measured bucket and write litres.");
+
+  public static final Property<SeamLeak, Double> LEAK_TIME =
+      Property.known(
+          "minutes",
+          ValueType.number(BoatQuantity.LEAK_MINUTES),
+          SeamLeak::time,
+          "Write how long it came in, in minutes.");
+
+  public static final List<Property<SeamLeak, ?>> OF_LEAK = List.of(LEAK_LITRES, LEAK_TIME);
+}
