@@ -100,16 +100,6 @@ public record RightingCurve(
     return new End(flooding.isPresent() ? floodingAt : "", trimLost);
   }
 
-  /** Why it ends where it does, in words. */
-  public String endsBecause() {
-    if (flooding.isPresent()) {
-      return floodingAt + " reaches the water";
-    }
-    return trimLost
-        ? "it cannot be balanced in trim any further"
-        : "nothing floods up to a right angle";
-  }
-
   /** The heel at which a point first reaches the water; empty when the curve ends before. */
   public OptionalDouble reaches(Vector3 point) {
     Point before = points.get(0);

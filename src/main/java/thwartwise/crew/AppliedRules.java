@@ -94,9 +94,8 @@ public final class AppliedRules {
   private List<Refusal> notCovered() {
     return Stream.concat(
             Stream.concat(
-                    book.notCovered(model).stream(),
-                    ExcludedUse.reasons(model, book.own()).stream())
-                .map(Refusal.Stated::new),
+                    book.notCovered(model).stream(), ExcludedUse.of(model, book.own()).stream())
+                .map(Refusal.OutsideUse::new),
             Stream.concat(failedTrial().stream(), lookedAt().stream()))
         .toList();
   }

@@ -6,6 +6,7 @@ import thwartwise.checks.CheckReading;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Note;
 import thwartwise.plausibility.DoubtId;
+import thwartwise.rules.ExcludedUse;
 
 /**
  * Why a crew may not go, or nobody. Masses in kg. Records keep the names of these types and of
@@ -78,6 +79,9 @@ public sealed interface Refusal {
   /** A point of a checklist that holds the launch until it is as it should be. */
   record LookedAt(String date, String by, String must) implements Refusal {}
 
-  /** In words: what a rule set says of its use, and what an older record has. */
+  /** A boat, a load or waters outside what is worked out. */
+  record OutsideUse(ExcludedUse use) implements Refusal {}
+
+  /** In words, as an older record has it. */
   record Stated(String words) implements Refusal {}
 }

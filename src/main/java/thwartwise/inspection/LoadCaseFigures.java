@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
@@ -70,7 +71,7 @@ final class LoadCaseFigures {
         curve.moment(curve.greatest()),
         curve.greatest().heel(),
         curve.energy(),
-        curve.endsBecause(),
+        Optional.of(curve.end()),
         model.boat().openings().stream()
             .filter(o -> !o.floodsTheBoat())
             .map(o -> reached(curve, o))

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.RightingCurve;
 import thwartwise.checks.Note;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadCase;
@@ -71,7 +72,7 @@ public record StateFigures(
    * @param floodingAt what reaches the water first; blank when nothing does
    * @param greatestMoment N·m
    * @param work to heel it from where it rests to where the curve ends, N·m
-   * @param endsBecause why the curve ends where it does, in words
+   * @param end why the curve ends where it does; the first reports do not say
    * @param openings that something closes or that lead into a chamber: where each reaches the water
    */
   public record RightingFigures(
@@ -82,7 +83,7 @@ public record StateFigures(
       double greatestMoment,
       double greatestMomentHeel,
       double work,
-      String endsBecause,
+      Optional<RightingCurve.End> end,
       List<Reached> openings) {
 
     public RightingFigures {

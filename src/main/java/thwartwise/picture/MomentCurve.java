@@ -76,7 +76,7 @@ final class MomentCurve {
         curve.moment(curve.greatest()),
         curve.greatest().heel(),
         curve.last().heel(),
-        curve.endsBecause(),
+        curve.end(),
         heeled.rest().isPresent() ? OptionalDouble.of(heeled.heel()) : OptionalDouble.empty());
   }
 

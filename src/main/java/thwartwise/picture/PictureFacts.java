@@ -2,6 +2,7 @@ package thwartwise.picture;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
 import thwartwise.remedy.Deed;
 
@@ -66,7 +67,7 @@ public sealed interface PictureFacts {
    * @param heel rad
    * @param rests whether it comes to rest there with everyone to that side
    * @param floods whether water begins to come in there
-   * @param endsBecause why the righting curve ends, in words
+   * @param end why the righting curve ends
    * @param x where it is cut, m
    * @param arm of the weight about the lift, m; positive when it brings the boat back
    * @param lowestEdge name of the edge where it is cut
@@ -78,7 +79,7 @@ public sealed interface PictureFacts {
       double heel,
       boolean rests,
       boolean floods,
-      String endsBecause,
+      RightingCurve.End end,
       double x,
       double arm,
       String lowestEdge,
@@ -92,7 +93,7 @@ public sealed interface PictureFacts {
    * @param greatest moment, N·m
    * @param greatestAt heel of the greatest moment, rad
    * @param endsAt heel, rad
-   * @param endsBecause in words
+   * @param end why it ends there
    * @param restsAt heel at which it comes to rest with everyone to that side, rad
    */
   record Moments(
@@ -101,7 +102,7 @@ public sealed interface PictureFacts {
       double greatest,
       double greatestAt,
       double endsAt,
-      String endsBecause,
+      RightingCurve.End end,
       OptionalDouble restsAt)
       implements PictureFacts {}
 

@@ -108,7 +108,7 @@ final class SectionView {
         heeled.heel(),
         heeled.rest().isPresent(),
         heeled.atFlooding(),
-        heeled.curve().endsBecause(),
+        heeled.curve().end(),
         x,
         arm(),
         lowest.name(),

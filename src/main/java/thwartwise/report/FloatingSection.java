@@ -116,7 +116,10 @@ final class FloatingSection {
     String ends =
         righting.floodingHeel().isPresent()
             ? ""
-            : "; it ends there because " + righting.endsBecause();
+            : righting
+                .end()
+                .map(end -> "; it ends there because " + CurveEndWords.of(end))
+                .orElse("");
     return units.moment(righting.work(), Side.DOWN) + ends;
   }
 

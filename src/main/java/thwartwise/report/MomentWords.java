@@ -30,7 +30,7 @@ record MomentWords(PictureFacts.Moments shown, UnitFormat units) {
     return "It ends at "
         + Rounding.down(Math.toDegrees(shown.endsAt()), 0)
         + " degrees: "
-        + shown.endsBecause()
+        + CurveEndWords.of(shown.end())
         + ".";
   }
 

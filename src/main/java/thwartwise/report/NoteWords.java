@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.PoseOrientation;
-import thwartwise.afloat.RightingCurve;
 import thwartwise.checks.Note;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -196,7 +195,7 @@ public final class NoteWords {
         "to %s it ends at %.0f degrees, because %s; %s",
         curve.side().word(),
         degreesDown(curve.endHeel()),
-        because(curve.end()),
+        CurveEndWords.of(curve.end()),
         curve.greatestNm().isPresent()
             ? String.format(
                 Locale.ROOT,
@@ -204,15 +203,6 @@ public final class NoteWords {
                 moment(Math.floor(curve.greatestNm().getAsDouble()), Side.DOWN),
                 degreesDown(curve.greatestHeel()))
             : "nothing on the way brings it back");
-  }
-
-  private static String because(RightingCurve.End end) {
-    if (!end.floodingAt().isBlank()) {
-      return end.floodingAt() + " reaches the water";
-    }
-    return end.trimLost()
-        ? "it cannot be balanced in trim any further"
-        : "nothing floods up to a right angle";
   }
 
   private String floods(Note.FloodsFirst floods) {

@@ -56,6 +56,9 @@ public final class RefusalWords {
           + " and found this not as it should be, so nothing is recommended: "
           + looked.must();
     }
+    if (refusal instanceof Refusal.OutsideUse outside) {
+      return ExcludedUseWords.of(outside.use(), units);
+    }
     return refusal instanceof Refusal.Stated stated ? stated.words() : numbers(refusal);
   }
 

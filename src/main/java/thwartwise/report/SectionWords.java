@@ -66,7 +66,7 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
   }
 
   private String lies() {
-    String far = degrees() + ", where " + shown.endsBecause() + ".";
+    String far = degrees() + ", where " + CurveEndWords.of(shown.end()) + ".";
     if (shown.aboard().isNobody()) {
       return "Nobody aboard; heeled " + far;
     }

@@ -94,26 +94,15 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   /** Why our own set, whose checks everything rests on, does not cover this boat. */
-  public Optional<String> notCovered(BoatModel model) {
+  public Optional<ExcludedUse.NotCovered> notCovered(BoatModel model) {
     return own.applies()
         .notBecause(rated(model, own, List.of()))
         .map(
             why ->
-                "not covered"
-                    + byWhom(model)
-                    + ": "
-                    + why
-                    + "; so nothing is recommended"
-                    + (own.source().isBlank()
-                        ? ""
-                        : ". Why so: "
-                            + UnitText.of(own.source()).in(model.boat().units()).words()));
-  }
-
-  private String byWhom(BoatModel model) {
-    return others.stream().noneMatch(s -> applies(s, model))
-        ? " by any rule set at hand"
-        : " by our own limits";
+                new ExcludedUse.NotCovered(
+                    others.stream().noneMatch(s -> applies(s, model)),
+                    why,
+                    UnitText.of(own.source()).in(model.boat().units()).words()));
   }
 
   /** The sets whose limits are in force because they are stricter than ours, by name. */

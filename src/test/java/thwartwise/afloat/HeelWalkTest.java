@@ -34,7 +34,7 @@ class HeelWalkTest {
     assertThat(curve.points()).hasSize(91);
     assertThat(curve.flooding()).isEmpty();
     assertThat(curve.floodingHeel()).isEmpty();
-    assertThat(curve.endsBecause()).isEqualTo("nothing floods up to a right angle");
+    assertThat(curve.end()).isEqualTo(new RightingCurve.End("", false));
     assertThat(curve.last()).isEqualTo(curve.points().get(90));
     assertThat(Math.toDegrees(curve.last().heel())).isCloseTo(90, within(1e-9));
     assertThat(curve.mass()).isCloseTo(1300, within(1e-9));
@@ -54,8 +54,8 @@ class HeelWalkTest {
   void the_edge_that_floods_is_named() {
     FloodPoint port = new FloodPoint("port notch", Vector3.of(0.5, 0.7, 0.4));
     FloodPoint starboard = new FloodPoint("starboard rail", Vector3.of(0.5, -0.7, 0.45));
-    assertThat(curve(Side.PORT, port, starboard).endsBecause())
-        .isEqualTo("port notch reaches the water");
+    assertThat(curve(Side.PORT, port, starboard).end())
+        .isEqualTo(new RightingCurve.End("port notch", false));
     RightingCurve curve = curve(Side.STARBOARD, port, starboard);
     assertThat(curve.floodingAt()).isEqualTo("starboard rail");
     double tan = (0.45 - DRAUGHT) / 0.7;
@@ -76,7 +76,7 @@ class HeelWalkTest {
     RightingCurve.Point level = new RightingCurve.Point(0, 0, 0, WaterPlane.of(0, 0, 0.2));
     RightingCurve lost =
         new RightingCurve(Side.PORT, List.of(level), Optional.empty(), "", true, 100);
-    assertThat(lost.endsBecause()).isEqualTo("it cannot be balanced in trim any further");
+    assertThat(lost.end()).isEqualTo(new RightingCurve.End("", true));
     assertThat(lost.last()).isEqualTo(level);
     assertThat(lost.energy()).isZero();
   }

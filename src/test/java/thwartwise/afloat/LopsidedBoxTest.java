@@ -53,7 +53,7 @@ class LopsidedBoxTest {
     meets(r, "heel", Math.toDegrees(curve.floodingHeel().orElseThrow()));
     meets(r, "moment", curve.moment(curve.flooding().orElseThrow()));
     meets(r, "energy", curve.energy());
-    assertThat(curve.endsBecause()).isEqualTo("rail reaches the water");
+    assertThat(curve.end()).isEqualTo(new RightingCurve.End("rail", false));
     assertThat(curve.last().plane().trim()).isCloseTo(0, within(1e-9));
   }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
@@ -267,7 +268,7 @@ public final class SampleRecords {
         310.9,
         Math.toRadians(22),
         96.4,
-        "rail, near middle reaches the water",
+        Optional.of(new RightingCurve.End("rail, near middle", false)),
         List.of(
             new RightingFigures.Reached(
                 "locker hatch", OptionalDouble.of(Math.toRadians(21.3)), "fore locker"),

@@ -15,13 +15,17 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.SomeWaters;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.ExcludedUseWords;
 
 /** Boats and waters for which nothing is recommended, and those just inside. */
 class ExcludedUseTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
   private static List<String> reasons(BoatModel model) {
-    return ExcludedUse.reasons(model, RULES);
+    return ExcludedUse.of(model, RULES).stream()
+        .map(use -> ExcludedUseWords.of(use, new UnitFormat(model.boat().units())))
+        .toList();
   }
 
   private static List<String> on(SomeWaters waters) {

@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.ExcludedUseWords;
 import thwartwise.rules.CapacityFigure.FigureStatus;
 
 class RuleBookTest {
@@ -63,15 +65,18 @@ class RuleBookTest {
   @Test
   void a_boat_outside_our_own_set_is_not_covered() {
     BoatModel barge = BoxBoat.of(7, 2, 0.6).model();
-    assertThat(RuleBook.of(OWN).notCovered(barge))
-        .hasValue(
+    assertThat(words(RuleBook.of(OWN), barge))
+        .isEqualTo(
             "not covered by any rule set at hand: the boat is 7 m long and it is written for 2 m to"
                 + " under 6.1 m; so nothing is recommended. Why so: a boat under 2 m is a toy or a"
                 + " tender of another kind, 20 ft is where 33 CFR 183 subpart C ends, and over"
                 + " 15 hp a boat of this size planes, which is not worked out here (judgement)");
-    assertThat(book(pond("", 0.3)).notCovered(barge).orElseThrow())
-        .startsWith("not covered by our own limits: ");
+    assertThat(words(book(pond("", 0.3)), barge)).startsWith("not covered by our own limits: ");
     assertThat(RuleBook.of(OWN).notCovered(BOAT)).isEmpty();
+  }
+
+  private static String words(RuleBook book, BoatModel model) {
+    return ExcludedUseWords.of(book.notCovered(model).orElseThrow(), UnitFormat.METRIC);
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.RightingCurve;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.StateFigures.AfloatFigures;
 import thwartwise.inspection.StateFigures.PoseFigures;
@@ -19,6 +20,9 @@ import thwartwise.json.WordChoice;
 final class StateFields {
   private static final WordChoice<PoseOrientation> ORIENTATIONS =
       WordChoice.of(PoseOrientation::word, PoseOrientation.values());
+
+  /** As reports said it that do not name it; it is reworded elsewhere only. */
+  private static final String TRIM_LOST_ONCE = "it cannot be balanced in trim any further";
 
   private StateFields() {}
 
@@ -66,8 +70,20 @@ final class StateFields {
         Figures.read(righting, "greatestMomentNm"),
         Math.toRadians(Figures.read(righting, "greatestMomentHeelDeg")),
         righting.has("workToFloodingNm") ? Figures.read(righting, "workToFloodingNm") : Double.NaN,
-        righting.has("endsBecause") ? ReportValues.text(righting, "endsBecause") : "",
+        end(righting),
         added(righting, "openings", "opening").map(StateFields::reached).toList());
+  }
+
+  /** Reports that do not say so themselves have a lost trim in words. */
+  private static Optional<RightingCurve.End> end(ObjectReader righting) {
+    if (!righting.has("endsBecause")) {
+      return Optional.empty();
+    }
+    String words = ReportValues.text(righting, "endsBecause");
+    return Optional.of(
+        new RightingCurve.End(
+            righting.says("floodingHeelDeg") ? ReportValues.text(righting, "floodingAt") : "",
+            righting.flag("trimLost", words.equals(TRIM_LOST_ONCE))));
   }
 
   /** A list that reports of the first program versions did not have. */

@@ -1,6 +1,7 @@
 package thwartwise.files.report;
 
 import java.util.OptionalDouble;
+import thwartwise.afloat.RightingCurve;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.StateFigures.AfloatFigures;
 import thwartwise.inspection.StateFigures.PoseFigures;
@@ -10,6 +11,7 @@ import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.CurveEndWords;
 import thwartwise.report.LoadCaseWords;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -51,9 +53,16 @@ final class StateTree {
     Figures.put(node, "greatestMomentNm", righting.greatestMoment());
     Figures.put(node, "greatestMomentHeelDeg", Math.toDegrees(righting.greatestMomentHeel()));
     Figures.put(node, "workToFloodingNm", righting.work());
-    node.put("endsBecause", righting.endsBecause());
+    righting.end().ifPresent(end -> put(node, end));
     node.set("openings", ReportTree.list(righting.openings(), StateTree::reached));
     return node;
+  }
+
+  private static void put(ObjectNode righting, RightingCurve.End end) {
+    righting.put("endsBecause", CurveEndWords.of(end));
+    if (end.trimLost()) {
+      righting.put("trimLost", true);
+    }
   }
 
   private static ObjectNode reached(RightingFigures.Reached opening) {

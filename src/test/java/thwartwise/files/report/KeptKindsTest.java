@@ -22,6 +22,9 @@ import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
 import thwartwise.json.PlainNumbers;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.RefusalWords;
+import thwartwise.rules.ExcludedUse;
 import thwartwise.rules.WaterStatement;
 import tools.jackson.databind.JsonNode;
 
@@ -47,6 +50,14 @@ class KeptKindsTest {
     assertThat(named(anew)).isEqualTo(named(kept)).hasSizeGreaterThan(40).doesNotContainNull();
   }
 
+  /** The words that stood next to each are those of today. */
+  @Test
+  void what_was_said_of_a_reason_is_said_of_it_still() {
+    assertThat(RefusalWords.of(read.recommendation().reasons(), UnitFormat.METRIC))
+        .isEqualTo(
+            kept.at("/recommendation/reasons").valueStream().map(JsonNode::stringValue).toList());
+  }
+
   /** Every key that names a kind, in the order of the file. */
   private static List<JsonNode> named(JsonNode report) {
     return Stream.of(
@@ -62,6 +73,7 @@ class KeptKindsTest {
   void every_kind_is_in_the_kept_file() {
     assertThat(kinds(read.findings().stream().map(Finding::note))).containsAll(kinds(Note.class));
     assertThat(kinds(refusals())).containsAll(kinds(Refusal.class));
+    assertThat(kinds(uses())).containsAll(kinds(ExcludedUse.class));
     assertThat(kinds(factors())).containsAll(kinds(LimitingFactor.class));
     assertThat(read.waters())
         .extracting(WaterStatement::kind)
@@ -80,6 +92,12 @@ class KeptKindsTest {
   private Stream<Refusal> refusals() {
     return Stream.of(read.recommendation().nextPersonBreaks(), read.recommendation().reasons())
         .flatMap(List::stream);
+  }
+
+  private Stream<ExcludedUse> uses() {
+    return refusals()
+        .filter(Refusal.OutsideUse.class::isInstance)
+        .map(refusal -> ((Refusal.OutsideUse) refusal).use());
   }
 
   private Stream<LimitingFactor> factors() {

@@ -31,6 +31,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.DoubtId;
 import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
+import thwartwise.rules.ExcludedUse;
 import thwartwise.rules.WaterStatement;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -83,6 +84,7 @@ class KeptNotesTest {
           new Refusal.HeavierThanRule(new LimitingFactor.TooManyWays(3388, 4), 120, 240.5),
           new Refusal.Implausible(DoubtId.parse("kit:tool box").orElseThrow(), true),
           new Refusal.FailedTrial("2026-04-09", "Ann", 2, true, false),
+          new Refusal.OutsideUse(new ExcludedUse.HighWaves(0.31, 0.3, "somewhere (READ)")),
           new Refusal.LookedAt("2026-04-09", "Ann", "No crack in the transom."));
 
   private static ObjectReader reader(ObjectNode node) {
