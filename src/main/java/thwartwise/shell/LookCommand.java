@@ -9,7 +9,6 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.archive.AnswersFile;
 import thwartwise.boat.Boat;
-import thwartwise.boat.PointAnswer;
 import thwartwise.checklist.Checklist;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.ChecklistFile;
@@ -82,10 +81,7 @@ final class LookCommand implements ShellCommand {
             conversation(context, given), inspector.today(), file, lists, given.has(ALL));
     Optional<String> by = given.text(BY).or(boat::measuredBy);
     Boat found = look.asked(boat, by);
-    return (found.pointAnswers().stream().anyMatch(PointAnswer::isGrave)
-            ? Exit.HOLDS_BACK
-            : Exit.NOTHING_HOLDS_BACK)
-        .status();
+    return (LookOffer.isGrave(found) ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
   }
 
   /** Answers come from the file named, or from whoever runs the command. */

@@ -77,7 +77,8 @@ final class WalkCommand implements ShellCommand {
         Ctrl-C during that work leaves everything as it was.
         Answers may also come from a pipe. All stations can be given at once, pasted
         or by --stations FILE, and one thing of several on one line: "help stations".
-        "sheet" prints a sheet to fill in with a pencil beforehand.
+        "sheet" prints a sheet to fill in with a pencil beforehand. Last of all you may
+        look the fittings over at once ("help look"), or later.
 
         Exit codes are those of "inspect"; 2 when the walk was left before its end.
         """;
@@ -100,7 +101,7 @@ final class WalkCommand implements ShellCommand {
     return new DraftChoice(conversation, workspace, inspector.now())
         .choose()
         .flatMap(held -> walked(held, already, table, conversation))
-        .map(finished -> told(finished, context))
+        .map(finished -> told(finished, context, conversation))
         .orElseGet(() -> left(context))
         .status();
   }
@@ -191,11 +192,15 @@ final class WalkCommand implements ShellCommand {
   /** The record that is kept and the boat file it speaks of. */
   private record Finished(Inspector.SavedInspection kept, Path boat) {}
 
-  private static Exit told(Finished finished, CommandContext context) {
-    compared(finished, new CommandInput(context).workspace())
-        .ifPresent(page -> context.outputWriter().println(page));
+  private Exit told(Finished finished, CommandContext context, Conversation conversation) {
+    Workspace workspace = new CommandInput(context).workspace();
+    compared(finished, workspace).ifPresent(page -> context.outputWriter().println(page));
     InspectionOutput.kept(finished.kept(), new CommandInput(context));
-    return Exit.of(finished.kept().report());
+    Optional<Boat> found =
+        new LookOffer(conversation, inspector.today(), workspace).made(finished.boat());
+    return found.filter(LookOffer::isGrave).isPresent()
+        ? Exit.HOLDS_BACK
+        : Exit.of(finished.kept().report());
   }
 
   /** What came of the changes, when the boat was inspected before. */

@@ -47,7 +47,8 @@ class PackagedJarIT {
   void the_prompt_appears_the_demo_runs_and_quit_leaves() throws Exception {
     try (Typist typist = Typist.at(jar.asItsLauncherRunsIt(), folder)) {
       typist.sees("thwartwise> ").types("demo");
-      typist.sees("Record: ").sees("Next: ").sees("thwartwise> ").types("quit");
+      typist.sees("Record: ").sees("Next: ").sees("Look over").types("");
+      typist.sees("thwartwise> ").types("quit");
 
       assertThat(typist.exitCode()).isZero();
       assertThat(Typist.flat(typist.screen())).contains(Typist.flat(shownInReadme()));
@@ -134,7 +135,8 @@ class PackagedJarIT {
     try (Typist typist = Typist.at(jar, folder)) {
       typist.sees("thwartwise> ").types("walk");
       answer(typist, new WalkSheet(units.equals("metric")).turns());
-      typist.sees("Record: ").sees("Next: ").sees("thwartwise> ").types("quit");
+      typist.sees("Record: ").sees("Next: ").sees("Look over").types("");
+      typist.sees("thwartwise> ").types("quit");
 
       assertThat(typist.exitCode()).isZero();
     }
@@ -283,7 +285,7 @@ class PackagedJarIT {
         copy(workspace().folder(), killedAt(asked));
         typist.types(turns.get(asked).typed());
       }
-      typist.sees("Record: ");
+      typist.sees("Record: ").sees("Look over").types("later");
       assertThat(typist.exitCode()).isIn(0, 1);
     }
     assertThat(RecordFile.read(records().get(0)).boat()).isEqualTo(UNDER_SAIL.boat());
@@ -337,7 +339,8 @@ class PackagedJarIT {
       for (String[] turn : BORROWED) {
         typist.sees(turn[0]).types(turn[metric ? 1 : 2]);
       }
-      typist.sees("Nobody and nothing goes aboard").sees("Next: ").sees("thwartwise> ");
+      typist.sees("Nobody and nothing goes aboard").sees("Next: ").sees("Look over").types("");
+      typist.sees("thwartwise> ");
     }
     Boat boat = RecordFile.read(records().get(0)).boat();
     assertThat(boat.hull().stations().get(2).portRail().y()).isEqualTo(0.6858);
@@ -394,6 +397,7 @@ class PackagedJarIT {
         typist.sees(turn[0]).types(turn[1]);
       }
       typist.sees("In short: ").sees("Every figure: compare ").sees("Record: ");
+      typist.sees("Look over").types("later");
       assertThat(typist.exitCode()).isEqualTo(1);
     }
     assertThat(records()).hasSize(2);

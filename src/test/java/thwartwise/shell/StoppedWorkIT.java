@@ -65,7 +65,8 @@ class StoppedWorkIT {
       // The draft is asked of the boat as it was: the battery is added once.
       typist.types("walk").sees("13 answers").sees("[Enter: 1]:").types("");
       typist.sees("Is the boat complete").types("");
-      typist.sees("Record: ").sees("Next: ").sees("thwartwise> ").types("quit");
+      typist.sees("Record: ").sees("Next: ").sees("Look over").types("");
+      typist.sees("thwartwise> ").types("quit");
       assertThat(typist.exitCode()).isZero();
     }
     List<Kit> was = BoatFile.parse(before, "boat").kit();

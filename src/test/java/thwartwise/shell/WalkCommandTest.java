@@ -9,9 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
+import thwartwise.boat.PointAnswer;
+import thwartwise.boat.PointCondition;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;
@@ -39,6 +42,39 @@ class WalkCommandTest {
         .contains("\nRecord: " + folder.resolve("records"));
     assertThat(workspace().drafts()).isEmpty();
     assertThat(shell.err()).isEmpty();
+  }
+
+  private static String[] linesAnd(String... more) {
+    return Stream.concat(Stream.of(SHEET.lines()), Stream.of(more)).toArray(String[]::new);
+  }
+
+  @Test
+  void a_look_is_offered_at_the_end_and_can_wait() {
+    TestShell shell = shell();
+
+    assertThat(walk(shell.typing(linesAnd("later")))).isZero();
+
+    assertThat(shell.out())
+        .containsPattern(
+            "\nLook over the fittings now\\? \\d\\d points, about \\d+ min \\(yes, later\\) \\[Enter:"
+                + " later\\]: ")
+        .contains("Later, then: until somebody looks, each of them stands as not looked at.");
+    assertThat(BoatFile.read(workspace().boatPath("Bath Mat")).pointAnswers()).isEmpty();
+  }
+
+  /** What was not come to stands as not looked at, and what is grave holds the boat back. */
+  @Test
+  void a_look_at_the_end_is_kept_with_the_boat_and_changes_the_exit_code() {
+    TestShell shell = shell();
+
+    assertThat(walk(shell.typing(linesAnd("yes", "no", "soft at the stem", "leave")))).isEqualTo(1);
+
+    List<PointAnswer> answers = BoatFile.read(workspace().boatPath("Bath Mat")).pointAnswers();
+    assertThat(answers).hasSizeGreaterThan(10);
+    assertThat(answers.get(0).note()).isEqualTo("soft at the stem");
+    assertThat(answers.get(0).by()).isEqualTo("Ann Lee");
+    assertThat(answers.subList(1, answers.size()))
+        .allMatch(answer -> answer.condition() == PointCondition.NOT_LOOKED_AT);
   }
 
   @Test
