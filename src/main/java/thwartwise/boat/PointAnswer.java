@@ -84,6 +84,7 @@ public record PointAnswer(
                 boat.chambers().stream().filter(c -> c.name().equals(thing)),
                 boat.openings().stream().filter(o -> o.name().equals(thing)),
                 boat.kit().stream().filter(k -> k.name().equals(thing)),
+                boat.electrics().battery().stream().filter(b -> b.kit().equals(thing)),
                 boat.cleats().stream().filter(c -> c.name().equals(thing)))
             .flatMap(things -> things)
             .map(Object::toString)

@@ -30,6 +30,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.record.SampleBoats;
 import thwartwise.report.RefusalWords;
+import thwartwise.sampleboats.ElectricBoat;
 
 /** Each fact moves a figure or a verdict, and none of them for the better. */
 class LookedAtTest {
@@ -175,6 +176,25 @@ class LookedAtTest {
                     PointCondition.NOT_AS_IT_SHOULD_BE)
                 .isDue(same, TODAY.plusYears(9)))
         .isFalse();
+  }
+
+  /** Nothing else of it changes: a lithium one in the place of an AGM one, weighed the same. */
+  @Test
+  void another_battery_in_the_place_of_the_one_looked_at_is_looked_at_again() {
+    Boat before = ElectricBoat.boat();
+    Boat after = BoatFile.parse(ElectricBoat.JSON.replace("\"AGM\"", "\"LiFePO4\""), "boat.json");
+    assertThat(PointAnswer.mark(after, "battery"))
+        .isNotEqualTo(PointAnswer.mark(before, "battery"));
+    assertThat(PointAnswer.mark(after, "oars")).isEqualTo(PointAnswer.mark(before, "oars"));
+  }
+
+  /** A slip of the calendar is no look: it would stand for years. */
+  @Test
+  void an_answer_of_tomorrow_is_due_today() {
+    PointAnswer good =
+        answer("battery", PointGravity.ADVICE, Optional.empty(), PointCondition.AS_IT_SHOULD_BE);
+    assertThat(good.isDue(PLAIN, TODAY.minusDays(1))).isTrue();
+    assertThat(good.isDue(PLAIN, TODAY)).isFalse();
   }
 
   private static double counted(Boat boat, String chamber) {
