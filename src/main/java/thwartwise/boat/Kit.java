@@ -88,7 +88,7 @@ public record Kit(
 
   /** Whether it is a solar panel by its name. */
   public boolean isSolarPanel() {
-    return isCalled(List.of("solar"));
+    return isCalled(List.of("solar")) || name.equalsIgnoreCase("panel");
   }
 
   private boolean isCalled(List<String> words) {

@@ -46,6 +46,10 @@ public final class MeasuringSheet {
           5,
           "kit",
           8,
+          "electrics.run",
+          3,
+          "electrics.circuit",
+          5,
           "person",
           4);
 
@@ -60,7 +64,11 @@ public final class MeasuringSheet {
           Map.entry("chamber", "Chambers and foam"),
           Map.entry("place", "Places to sit, kneel or stand"),
           Map.entry("kit", "Kit"),
-          Map.entry("bailer", "Bailer and trailer"),
+          Map.entry("bailer", "Bailer and trailer; battery and motor, if electric"),
+          Map.entry("electrics.run", "The motor, timed both ways"),
+          Map.entry("electrics.panel.watts", "A solar panel"),
+          Map.entry("electrics.circuit", "Wires from the battery"),
+          Map.entry("electrics.mainSwitch", "One switch for all of them"),
           Map.entry("person", "People"),
           Map.entry("waters.waves", "The water it is for"));
 

@@ -82,13 +82,27 @@ final class SheetTemplate {
       place.\\d+.halfWidth         | 0.3 m
       place.\\d+.y.in              | 0.3 m
       place.\\d+.y.out             | 0.4 m
-      kit.1.any                    | yes
-      kit.\\d+.name                | thing
+      kit.[123].any                | yes
+      kit.1.name                   | battery
+      kit.2.name                   | motor
+      kit.3.name                   | solar panel
       kit.\\d+.mass                | 5 kg
       kit.\\d+.x                   | 1.8 m
       kit.\\d+.y                   | 0 m
       kit.\\d+.z                   | 0.1 m
       kit.\\d+.in                  | none
+      electrics.any                | yes
+      electrics.battery.ampHours   | 80
+      electrics.motor.electric     | yes
+      electrics.panel.watts        | 50
+      electrics.(run|circuit).1.any | yes
+      electrics.run.1.setting      | 3
+      electrics.run.1.metres       | 200 m
+      electrics.run.1.seconds.*    | 200
+      electrics.circuit.1.use      | other
+      electrics.circuit.1.name     | pump
+      electrics.circuit.1.there    | 2 m
+      electrics.circuit.1.fuse     | 5
       person.1.any                 | yes
       person.\\d+.name             | person
       person.\\d+.mass             | 80 kg

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.measure.UnitSystem;
+import thwartwise.sampleboats.ElectricBoat;
 import thwartwise.sheet.MeasuringSheet;
 import thwartwise.sheet.MeasuringSheet.SheetCell;
 import thwartwise.walk.engine.Answer;
@@ -66,6 +68,31 @@ class SheetInWalkOrderTest {
     List<Answer> answers = Sheet.full(true).toTheEnd();
     Boat boat = Sheet.boat(answers);
     inOrder(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY), measured(answers));
+  }
+
+  /** Its battery, motor, panel and wires, as the boat file has them. */
+  @Test
+  void what_is_known_to_be_electric_stands_on_the_sheet_of_a_boat() {
+    Boat boat = ElectricBoat.boat();
+    MeasuringSheet sheet = MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY);
+    Map<String, String> written = new LinkedHashMap<>();
+    sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
+    written.keySet().removeIf(key -> !key.startsWith("electrics."));
+    written.values().removeIf(String::isEmpty);
+    assertThat(written)
+        .containsEntry("electrics.battery.chemistry", "AGM")
+        .containsEntry("electrics.battery.ampHours", "80")
+        .containsEntry("electrics.motor.thrust", "200 N")
+        .containsEntry("electrics.run.2.ampsThere", "9")
+        .containsEntry("electrics.panel.watts", "50")
+        .containsEntry("electrics.latitude", "52 N")
+        .containsEntry("electrics.circuit.1.wire", "10 mm2 90 C")
+        .containsEntry("electrics.circuit.2.wire", "AWG 14")
+        .containsEntry("electrics.mainSwitch", "red key next to the battery");
+    assertThat(String.join(" ", written.keySet()))
+        .matches(
+            "electrics.battery.* electrics.motor.* electrics.run.* electrics.panel.*"
+                + " electrics.latitude .*electrics.circuit.* electrics.mainSwitch");
   }
 
   /** Read forward only, cell after cell, and typed: it is the same boat. */
