@@ -33,6 +33,7 @@ public final class KnownBalances {
   private final Map<FloatingCase, Equilibria> fromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> wholeFromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> fromNear = new ConcurrentHashMap<>();
+  private final Map<FloatingCase, LooseWater> looseWater = new ConcurrentHashMap<>();
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
 
@@ -124,6 +125,15 @@ public final class KnownBalances {
       rests.put(afloat, found);
     }
     return found;
+  }
+
+  /**
+   * What loose water can fill, cut once for all who ask of the same boat so loaded.
+   *
+   * @param loaded equal only where the boat and the people in it are the same
+   */
+  public LooseWater looseWater(FloatingCase loaded, Supplier<LooseWater> cut) {
+    return looseWater.computeIfAbsent(loaded, l -> cut.get());
   }
 
   private static boolean isPlain(FloatingBody floating) {

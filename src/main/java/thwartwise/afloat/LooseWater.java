@@ -14,6 +14,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.FloodPoint;
 
 /**
  * A boat with water loose inside: what the water can fill is the inside of the hull less the
@@ -27,6 +28,9 @@ public final class LooseWater {
   private final BoatModel model;
   private final List<Box> standing = new ArrayList<>();
   private final Map<Bay, List<Lift>> holds = new ConcurrentHashMap<>();
+  private final Map<LimitsAsked, WaterLimits> limits = new ConcurrentHashMap<>();
+
+  private record LimitsAsked(Bay bay, List<FloodPoint> edges, double enough) {}
 
   private LooseWater(Loading loading) {
     this.loading = loading;
@@ -62,6 +66,16 @@ public final class LooseWater {
   /** How much that part takes up to its lid, m³. */
   public double capacity(Bay bay) {
     return Lift.volume(hold(bay));
+  }
+
+  /**
+   * How much of it the boat stands; looked for once, whoever asks.
+   *
+   * @param enough of what is as much or more no more is told than that, m³
+   */
+  public WaterLimits limits(Bay bay, List<FloodPoint> edges, double enough) {
+    return limits.computeIfAbsent(
+        new LimitsAsked(bay, edges, enough), a -> WaterLimits.upTo(enough, this, bay, edges));
   }
 
   /**

@@ -34,7 +34,17 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
 
   /** Looks for both in one bay, adding a few litres at a time, then an ever larger share. */
   public static WaterLimits of(LooseWater water, Bay bay, List<FloodPoint> edges) {
-    return new Search(water, bay, edges).run();
+    return upTo(Double.POSITIVE_INFINITY, water, bay, edges);
+  }
+
+  /**
+   * The same where it only counts whether so much is stood: what is less is told exactly, of what
+   * is as much or more only that it is.
+   *
+   * @param enough m³
+   */
+  static WaterLimits upTo(double enough, LooseWater water, Bay bay, List<FloodPoint> edges) {
+    return new Search(enough, water, bay, edges).run();
   }
 
   /** The lesser of both; empty when there is neither. */
@@ -53,14 +63,16 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
             .allMatch(p -> p.isUpright() && Math.abs(p.heel() - heel) <= LIES_OVER);
   }
 
-  private record Search(LooseWater water, Bay bay, List<FloodPoint> edges) {
+  private record Search(double enough, LooseWater water, Bay bay, List<FloodPoint> edges) {
 
     WaterLimits run() {
       double full = water.capacity(bay) * (1 - 1e-9);
       Equilibria dry = rest(0);
       OptionalDouble noReturn = OptionalDouble.empty();
       double before = 0;
-      for (double v = 0; before < full; v = Math.min(full, v + Math.max(STEP, GROWTH * v))) {
+      for (double v = 0;
+          before < Math.min(full, enough);
+          v = Math.min(full, v + Math.max(STEP, GROWTH * v))) {
         Equilibria rest = rest(v);
         if (noReturn.isEmpty() && !comesBack(rest, dry)) {
           noReturn = OptionalDouble.of(first(before, v, x -> !comesBack(rest(x), dry)));
@@ -97,10 +109,10 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
     }
 
     /** Where between two fillings something begins to hold. */
-    private static double first(double before, double from, DoublePredicate holds) {
+    private double first(double before, double from, DoublePredicate holds) {
       double low = before;
       double high = from;
-      while (high - low > TOLERANCE) {
+      while (high - low > TOLERANCE && low < enough) {
         double middle = (low + high) / 2;
         if (holds.test(middle)) {
           high = middle;

@@ -7,7 +7,6 @@ import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Inflow;
 import thwartwise.afloat.LooseWater;
-import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Opening;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
@@ -37,7 +36,9 @@ public record DrainOpen(RuleSet rules) implements Check {
     LooseWater water = boat.looseWater();
     Equilibria rest = boat.atRest();
     double trouble =
-        WaterLimits.of(water, Bay.WHOLE, boat.edges()).trouble().orElse(Double.POSITIVE_INFINITY);
+        boat.waterLimits(Bay.WHOLE, rules.value("loose-water") / 1000)
+            .trouble()
+            .orElse(Double.POSITIVE_INFINITY);
     List<CheckReading> readings = new ArrayList<>();
     drains.forEach(d -> readings.add(reading(boat, rest, water, d, trouble)));
     return readings;

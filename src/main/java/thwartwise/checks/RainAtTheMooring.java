@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.LooseWater;
-import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.BoatModel;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Profile;
@@ -27,12 +26,13 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
   public List<CheckReading> readings(LoadedBoat boat) {
     LoadedBoat moored = boat.empty(Act.LEFT_AT_THE_MOORING);
     LooseWater water = moored.looseWater();
-    double trouble =
-        WaterLimits.of(water, Bay.WHOLE, moored.edges())
-            .trouble()
-            .orElse(water.capacity(Bay.WHOLE));
     double area = open(boat.model());
     Limit limit = rules.limit("rain");
+    double trouble =
+        moored
+            .waterLimits(Bay.WHOLE, limit.value() / 1000 * area)
+            .trouble()
+            .orElse(water.capacity(Bay.WHOLE));
     return List.of(
         new CheckReading(
             CheckQuestion.of(CheckId.RAIN_AT_THE_MOORING, Measure.RAIN),

@@ -40,14 +40,16 @@ public record ShiftOverTime(RuleSet rules) implements Check {
     List<CheckReading> all = new ArrayList<>();
     for (Side side : boat.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
       double to = -side.sign();
+      Optional<RightingCurve> before =
+          RightingCurve.toward(side, boat.stiff().afloat(), boat.edges());
       for (int i = 0; i < boat.people().size(); i++) {
         Body body = boat.people().get(i);
         List<Body> people = PeopleMoves.replaced(boat.people(), i, body.hardToSide(to));
-        one.addAll(readings(ONE, boat, people, body.name(), side));
+        one.addAll(readings(ONE, boat, before, people, body.name(), side));
       }
       if (boat.people().size() > 1) {
         List<Body> people = boat.people().stream().map(b -> b.hardToSide(to)).toList();
-        all.addAll(readings(ALL, boat, people, "", side));
+        all.addAll(readings(ALL, boat, before, people, "", side));
       }
     }
     List<CheckReading> worst = new ArrayList<>();
@@ -57,12 +59,17 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   private List<CheckReading> readings(
-      CheckQuestion question, LoadedBoat boat, List<Body> people, String who, Side side) {
+      CheckQuestion question,
+      LoadedBoat boat,
+      Optional<RightingCurve> before,
+      List<Body> people,
+      String who,
+      Side side) {
     LoadCaseStep moved =
         new LoadCaseStep.MovedInTime(who, rules.value("shift-time"), Optional.of(side), false);
     return boat.toSide(Disturbance.moved(moved, people), -side.sign()).stream()
         .filter(after -> !after.isOutdoneAfloat())
-        .map(after -> reading(question, boat.stiff(), after.stiff(), side, heel(boat, side)))
+        .map(after -> reading(question, before, after.stiff(), side, heel(boat, side)))
         .toList();
   }
 
@@ -71,8 +78,11 @@ public record ShiftOverTime(RuleSet rules) implements Check {
   }
 
   private CheckReading reading(
-      CheckQuestion question, LoadedBoat before, LoadedBoat after, Side side, double from) {
-    Optional<RightingCurve> old = RightingCurve.toward(side, before.afloat(), before.edges());
+      CheckQuestion question,
+      Optional<RightingCurve> old,
+      LoadedBoat after,
+      Side side,
+      double from) {
     Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
     if (old.isEmpty() || now.isEmpty()) {
       Note none = Note.of(Note.Fact.NO_TRIM);

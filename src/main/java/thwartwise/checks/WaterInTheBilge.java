@@ -29,7 +29,7 @@ public record WaterInTheBilge(RuleSet rules) implements Check {
   }
 
   private List<CheckReading> of(LoadedBoat boat, LooseWater water, Bay bay) {
-    WaterLimits limits = WaterLimits.of(water, bay, boat.edges());
+    WaterLimits limits = boat.waterLimits(bay, rules.value("loose-water") / 1000);
     double full = water.capacity(bay);
     return List.of(
         reading(boat, bay, Measure.FIRST_EDGE_UNDER, limits.edgeUnder(), full, edge(limits)),

@@ -116,13 +116,29 @@ public final class CapacitySearch {
     return each.isPresent() && mayLoadExceed(mass, people, adults, each.getAsDouble());
   }
 
-  // Besides more people there is never room for more than besides fewer of them: adults are asked
-  // first, everybody heavy alone.
+  // How heavy each may be is one of some whole kilograms and what lies above it: each of them is
+  // asked, with as much besides as it then takes to come to more. What lighter people would need
+  // besides is more still. Besides more people there is never room for more than besides fewer of
+  // them: adults, everybody heavy alone, tell where no lighter people need be asked.
   private boolean mayLoadExceed(double mass, int people, int adults, double most) {
-    int extra = more(mass, people * most);
-    if (!mayLeave(adults, extra, s -> allHeavyLeave(s, design, extra))) {
-      return false;
+    int least = (int) least(people, adults);
+    int first = (int) most;
+    for (int heavy = first; heavy >= least; heavy--) {
+      int each = heavy;
+      int extra = more(mass, people * Math.min(heavy + 1, most));
+      if (Integer.bitCount(first - heavy) <= 1
+          && !mayLeave(adults, extra, s -> allHeavyLeave(s, design, extra))) {
+        return false;
+      }
+      if (mayLeave(people, extra, s -> mayLeave(s, each, extra))) {
+        return mayLoadExceedAsFound(mass, people);
+      }
     }
+    return false;
+  }
+
+  /** The same once it is known how heavy each may be. */
+  private boolean mayLoadExceedAsFound(double mass, int people) {
     double each = Math.min(search.eachUpTo(people), caps.room() / people);
     double heavy = Math.min(Math.floor(each), design);
     int then = more(mass, people * Math.min(each, design));

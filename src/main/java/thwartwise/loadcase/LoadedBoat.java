@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.EquilibriumUnderForces;
@@ -19,6 +20,7 @@ import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pool;
 import thwartwise.afloat.Swamping;
+import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Kit;
@@ -360,7 +362,21 @@ public final class LoadedBoat {
   }
 
   public LooseWater looseWater() {
-    return LooseWater.of(loading());
+    Loading loading = loading();
+    return known
+        .map(
+            balances ->
+                balances.looseWater(
+                    FloatingCase.swamped(model, false, loading), () -> LooseWater.of(loading)))
+        .orElseGet(() -> LooseWater.of(loading));
+  }
+
+  /**
+   * How much loose water it stands in one part of it; of a hurried loaded boat no more is told than
+   * whether that is enough, m³.
+   */
+  public WaterLimits waterLimits(Bay bay, double enough) {
+    return looseWater().limits(bay, edges(), hurried ? enough : Double.POSITIVE_INFINITY);
   }
 
   /** Rail and openings, each as much lower as the allowance takes off a height. */

@@ -15,6 +15,7 @@ import thwartwise.boat.Opening;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.FloodPoint;
 
 /** Loose water in wells of boxes, against paper; found as near as a tenth of a litre. */
 class WaterLimitsTest {
@@ -163,5 +164,21 @@ class WaterLimitsTest {
   void an_edge_that_goes_under_just_before_the_well_is_full_is_found() {
     assertThat(of(well(1561)).edgeUnder().orElseThrow()).isCloseTo(0.239, within(FOUND));
     assertThat(of(well(1559)).edgeUnder()).isEmpty();
+  }
+
+  // What is less than asked for is found as near as ever, what is as much or more is told as that.
+  @ParameterizedTest
+  @ValueSource(doubles = {0.02, 0.05, 0.099, 0.101, 0.15, 0.3})
+  void asked_whether_it_stands_so_much_it_answers_as_the_whole_search_does(double enough) {
+    for (BoxBoat boat : List.of(well(1700), well(300), channel(300, 1.7), channel(300, 2.0))) {
+      LooseWater water = LooseWater.of(new Loading(boat.model(), List.of(), List.of(), 1));
+      List<FloodPoint> edges = boat.model().edges();
+      double trouble = WaterLimits.of(water, Bay.WHOLE, edges).trouble().orElse(1e9);
+      double told = water.limits(Bay.WHOLE, edges, enough).trouble().orElse(1e9);
+      assertThat(told >= enough).isEqualTo(trouble >= enough);
+      if (trouble < enough) {
+        assertThat(told).isEqualTo(trouble);
+      }
+    }
   }
 }
