@@ -29,8 +29,10 @@ public record Outfit(
     return withRowlocks(Stream.concat(rowlocks.stream(), Stream.of(more)).toList());
   }
 
+  /** Watched again, a seam leaks as it did then. */
   public Outfit with(SeamLeak more) {
-    return withLeaks(Stream.concat(leaks.stream(), Stream.of(more)).toList());
+    Stream<SeamLeak> others = leaks.stream().filter(leak -> !leak.seam().equals(more.seam()));
+    return withLeaks(Stream.concat(others, Stream.of(more)).toList());
   }
 
   public Outfit withRowlocks(List<Rowlocks> others) {

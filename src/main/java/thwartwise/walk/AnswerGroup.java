@@ -15,7 +15,7 @@ record AnswerGroup(String list, int number) {
   private static final Pattern ONE_OF_SEVERAL =
       Pattern.compile(
           "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.)?person|opening|chamber|place|kit"
-              + "|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)\\.(.*)");
+              + "|outfit|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)\\.(.*)");
   private static final Pattern ALONE =
       Pattern.compile(
           "(electrics\\.(?:battery|motor|panel)\\."

@@ -25,6 +25,7 @@ import thwartwise.walk.questions.HullQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MeasuredHull;
 import thwartwise.walk.questions.OpeningQuestions;
+import thwartwise.walk.questions.OutfitQuestions;
 import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.OwnSections;
 import thwartwise.walk.questions.PeopleQuestions;
@@ -86,6 +87,7 @@ final class BoatScript {
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
     carried.kit(some -> known.with(b -> b.withKit(some)));
     known.with(carried::equipped);
+    known.with(new OutfitQuestions(replay, tape)::asked);
     Boat fitted = known.with(new ElectricalQuestions(replay, tape, today, carried)::asked);
     replay.begin(OwnSections.PEOPLE);
     List<Person> aboard = new PeopleQuestions(replay, tape, places, fitted.kit()).aboard();

@@ -25,6 +25,7 @@ import thwartwise.walk.questions.ElectricalQuestions;
 import thwartwise.walk.questions.FillingQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.OpeningQuestions;
+import thwartwise.walk.questions.OutfitQuestions;
 import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.PeopleQuestions;
 import thwartwise.walk.questions.SkinWarnings;
@@ -122,6 +123,7 @@ final class ChangedScript {
     WEIGHED(ChangedScript::weighed),
     SWAMPED(ChangedScript::swamped),
     ELECTRICS(ChangedScript::electrics),
+    OUTFIT(ChangedScript::outfit),
     PEOPLE(ChangedScript::people);
 
     private final Made change;
@@ -146,7 +148,8 @@ final class ChangedScript {
             .or(What.CUT, "cut", "hole", "opening")
             .or(What.WEIGHED, "weight", "weighed", "painted")
             .or(What.PEOPLE, "people")
-            .or(What.ELECTRICS, "electrics", "electric", "battery", "motor", "wires", "panel");
+            .or(What.ELECTRICS, "electrics", "electric", "battery", "motor", "wires", "panel")
+            .or(What.OUTFIT, "outfit", "hatch", "rowlocks", "cleat", "anchor", "leak");
     if (swamped.isAskedOf(boat.hull().stations())) {
       choices = choices.or(What.SWAMPED, "swamped");
     }
@@ -156,13 +159,18 @@ final class ChangedScript {
             "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new",
             "notch or hole. weight: painted, mended or soaked, weighed again. people: who",
             "is aboard. swamped: whether people sit in it then or hold on to it. electrics:",
-            "labels of battery and motor, a timed run, panel, wires.")
+            "labels of battery and motor, a timed run, panel, wires. outfit: hatch, rowlocks,",
+            "cleat, anchor line or leak.")
         .why("Each change can cost a person or buy one; the two are shown side by side.")
         .orElse(What.NOTHING, "nothing");
   }
 
   private static Boat same(At at, Boat boat) {
     return boat;
+  }
+
+  private static Boat outfit(At at, Boat boat) {
+    return new OutfitQuestions(at.replay(), at.tape()).item(at.key(), boat).apply(boat);
   }
 
   private static Boat kitAdded(At at, Boat boat) {

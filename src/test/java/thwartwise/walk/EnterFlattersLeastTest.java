@@ -59,6 +59,8 @@ class EnterFlattersLeastTest {
           Map.entry("kit\\.\\d+\\.litres", "no lift: tried below"),
           Map.entry("whenSwamped", "they sit in it, which asks more of it: tried below"),
           Map.entry("bailer", "none aboard: tried below"),
+          Map.entry(
+              "outfit\\..*", "nothing entered; a hatch of which nobody says it is shut is open"),
           Map.entry("electrics\\..*", "nothing said, which range and wiring count as the poorest"),
           Map.entry("trailer", "none: it moves no figure of the boat afloat"),
           Map.entry("short\\.people", "only as loaded; the recommendation asks nobody"),

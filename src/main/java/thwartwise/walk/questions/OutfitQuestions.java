@@ -1,0 +1,295 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import thwartwise.boat.AnchorBottom;
+import thwartwise.boat.Boat;
+import thwartwise.boat.ChamberPart;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Rowlocks;
+import thwartwise.boat.SeamLeak;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.OutfitProperties;
+import thwartwise.walk.engine.RepeatedQuestion;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WordQuestions;
+
+/**
+ * What belongs to the outfit and is no piece of kit, each on one line: hatches and pockets that
+ * lead into chambers, rowlocks, cleats, the anchor line, leaks. One question, and no more where
+ * there is none.
+ */
+public record OutfitQuestions(Replay replay, Tape tape) {
+  private static final double BEYOND_END = 0.3;
+  private static final double ABOVE_RAIL = 0.15;
+
+  private enum What {
+    HATCH,
+    ROWLOCKS,
+    CLEAT,
+    ANCHOR,
+    LEAK
+  }
+
+  /** In the walk of a whole boat. */
+  public Boat asked(Boat boat) {
+    List<UnaryOperator<Boat>> entered =
+        new RepeatedQuestion(
+                replay,
+                "outfit",
+                "hatch, rowlocks, cleat, anchor line or leak",
+                "Any hatch, rowlocks, cleat, anchor line or leak to enter?")
+            .orNone(
+                entry ->
+                    entry
+                        .how(ROWS)
+                        .why(
+                            "A hatch left open fills its chamber; a leak and a short line are worked"
+                                + " out.")
+                        .orElse(false, "no"),
+                (key, before) -> item(key, with(boat, before)));
+    return with(boat, entered);
+  }
+
+  private static final String[] ROWS = {
+    "On one line each: hatch; name; chamber; shut or open; height of its lower edge.",
+    "rowlocks; forward of the aft end. cleat; name; forward; to port; height.",
+    "anchor; length of line; depth; bottom. leak; seam; litres; minutes."
+  };
+
+  private static Boat with(Boat boat, List<UnaryOperator<Boat>> entered) {
+    Boat fitted = boat;
+    for (UnaryOperator<Boat> each : entered) {
+      fitted = each.apply(fitted);
+    }
+    return fitted;
+  }
+
+  /** One of them, in the walk of changes, too. */
+  public UnaryOperator<Boat> item(String key, Boat boat) {
+    return switch (replay.ask(
+        WordQuestions.choice(key + ".what", "Which of them", choices(boat)).how(ROWS).why(WHY))) {
+      case HATCH -> hatch(key, boat);
+      case ROWLOCKS -> rowlocks(key, boat);
+      case CLEAT -> cleat(key, boat);
+      case ANCHOR -> anchor(key);
+      case LEAK -> leak(key);
+    };
+  }
+
+  private static final String WHY = "Each is worked out by itself; what is not entered is not.";
+
+  private static ChoiceReader<What> choices(Boat boat) {
+    ChoiceReader<What> choices =
+        ChoiceReader.of(What.ROWLOCKS, "rowlocks", "rowlock", "oarlocks", "oars")
+            .or(What.CLEAT, "cleat", "ring", "bollard")
+            .or(What.ANCHOR, "anchor", "anchor line")
+            .or(What.LEAK, "leak", "seam");
+    return airChambers(boat).isEmpty()
+        ? choices
+        : choices.or(What.HATCH, "hatch", "pocket", "deck plate", "lid");
+  }
+
+  private static List<ChamberPart> airChambers(Boat boat) {
+    return boat.chambers().stream()
+        .flatMap(chamber -> chamber.parts().stream())
+        .filter(part -> part.filling() instanceof Filling.Air)
+        .toList();
+  }
+
+  /** Where nobody measured it, its lower edge is at the lowest of its chamber. */
+  private UnaryOperator<Boat> hatch(String key, Boat boat) {
+    List<ChamberPart> chambers = airChambers(boat);
+    String name =
+        replay.ask(
+            WordQuestions.name(
+                    key + ".name",
+                    "Hatch or pocket, name",
+                    boat.openings().stream().map(Opening::name).toList())
+                .how("Such as bow hatch, pocket of the port seat, deck plate.")
+                .why("The page says what becomes of the boat when it is left open."));
+    String subject = "Hatch " + WordQuestions.quoted(name);
+    String into =
+        replay.ask(
+            WordQuestions.oneOf(
+                    key + ".into",
+                    subject + ", leads into which chamber",
+                    chambers.stream().map(ChamberPart::name).toList())
+                .how("One of the chambers you named; a beginning of its name is enough.")
+                .why("Left open, that chamber fills when the boat is swamped."));
+    boolean shut =
+        replay.ask(
+            WordQuestions.choice(
+                    key + ".shut",
+                    subject + ", under way it is",
+                    ChoiceReader.of(true, "shut", "closed", "locked")
+                        .or(false, "open", "no lid", "no cover"))
+                .how(
+                    "shut: a lid or cover with a seal is on it and locked whenever people are",
+                    "aboard. open: it has none, or it is left off.")
+                .why("Through an open one the whole chamber fills: it counts for nothing.")
+                .orElse(false, "open"));
+    Box within =
+        chambers.stream().filter(c -> c.name().equals(into)).findFirst().orElseThrow().box();
+    Vector3 corner = lowest(within, new Outline(boat.hull().stations()));
+    double z = height(key, subject).orElse(corner.z());
+    Opening hatch =
+        new Opening(
+            name,
+            Vector3.of(corner.x(), corner.y(), z),
+            0,
+            true,
+            shut ? Optional.of("lid") : Optional.empty(),
+            Optional.of(into),
+            Optional.empty());
+    return before -> before.withOpenings(added(before.openings(), hatch));
+  }
+
+  private Optional<Double> height(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".z", subject + ", height of its lowest edge")
+            .how("From the baseline straight up to its lowest edge.")
+            .why("Left open, water runs in from that height on.")
+            .optional("the lowest of its chamber"));
+  }
+
+  private static Vector3 lowest(Box chamber, Outline outline) {
+    Box hull = outline.bounds();
+    return Vector3.of(
+        clipped(chamber.x(), hull.x()).middle(),
+        clipped(chamber.y(), hull.y()).middle(),
+        clipped(chamber.z(), hull.z()).from());
+  }
+
+  private static Span clipped(Span span, Span within) {
+    double from = Math.min(Math.max(span.from(), within.from()), within.to());
+    double to = Math.max(Math.min(span.to(), within.to()), from);
+    return new Span(from, to);
+  }
+
+  private UnaryOperator<Boat> rowlocks(String key, Boat boat) {
+    Outline outline = new Outline(boat.hull().stations());
+    double x =
+        replay.ask(
+            tape.length(key + ".x", "Rowlocks, forward of the aft end")
+                .how("Tape from the aft end to where the pins of the pair stand.")
+                .why("Too near or too far from a seat nobody rows home from it.")
+                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+    return before -> before.withOutfit(before.outfit().with(new Rowlocks(x)));
+  }
+
+  private UnaryOperator<Boat> cleat(String key, Boat boat) {
+    Outline outline = new Outline(boat.hull().stations());
+    String name =
+        replay.ask(
+            WordQuestions.name(
+                    key + ".name",
+                    "Cleat or ring, name",
+                    boat.cleats().stream().map(Cleat::name).toList())
+                .how("Such as bow ring, stern cleat, or the thwart a line is tied round.")
+                .why("A line pulls there: the page says how hard it may."));
+    String subject = "Cleat " + WordQuestions.quoted(name);
+    double x =
+        replay.ask(
+            tape.length(key + ".x", subject + ", forward of the aft end")
+                .how("Tape from the aft end to where the line is made fast.")
+                .why("At an end it pulls that end down.")
+                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+                .within(
+                    tape.length(
+                        outline.aft() - BEYOND_END,
+                        outline.fore() + BEYOND_END,
+                        "length of the hull and a hand")));
+    double y =
+        replay.ask(
+            tape.length(key + ".y", subject + ", port of the middle")
+                .how("From the middle line, to port; to starboard with a minus.")
+                .why("Off the middle it heels the boat as well.")
+                .within(
+                    tape.length(-outline.halfBeam(), outline.halfBeam(), "breadth of the hull")));
+    double z =
+        replay.ask(
+            tape.length(key + ".z", subject + ", height")
+                .how("From the baseline straight up to where the line is made fast.")
+                .why("The higher it pulls, the more it heels and trims.")
+                .within(
+                    tape.length(
+                        outline.lowest(), outline.highest() + ABOVE_RAIL, "height of the hull")));
+    Cleat cleat = new Cleat(name, Vector3.of(x, y, z));
+    return before -> before.withCleats(added(before.cleats(), cleat));
+  }
+
+  private UnaryOperator<Boat> anchor(String key) {
+    double line =
+        replay.ask(
+            tape.asked(
+                OutfitProperties.ANCHOR_LINE,
+                key + ".line",
+                "Anchor line, " + OutfitProperties.ANCHOR_LINE.subject()));
+    double depth =
+        replay.ask(
+            tape.asked(
+                OutfitProperties.ANCHOR_DEPTH,
+                key + ".depth",
+                "Anchor, " + OutfitProperties.ANCHOR_DEPTH.subject()));
+    AnchorBottom bottom =
+        replay.ask(
+            WordQuestions.choice(
+                    key + ".bottom",
+                    "Anchor, on a bottom of",
+                    ChoiceReader.of(
+                            AnchorBottom.SAND_OR_MUD,
+                            AnchorBottom.SAND_OR_MUD.word(),
+                            "mud",
+                            "clay")
+                        .or(
+                            AnchorBottom.STONES_OR_WEED,
+                            AnchorBottom.STONES_OR_WEED.word(),
+                            "weed",
+                            "gravel",
+                            "rock"))
+                .how("What sticks to the anchor when it comes up; not known: Enter.")
+                .why("On stones and in weed it holds only with a longer line.")
+                .orElse(AnchorBottom.STONES_OR_WEED, AnchorBottom.STONES_OR_WEED.word()));
+    return before ->
+        before.withOutfit(
+            before.outfit().withAnchorLine(line).withAnchorDepth(depth).withAnchorBottom(bottom));
+  }
+
+  private UnaryOperator<Boat> leak(String key) {
+    String seam =
+        replay.ask(
+            WordQuestions.remark(key + ".seam", "Leak, at which seam")
+                .how("Where it comes in at the mooring, such as port chine; each by itself.")
+                .why("The page names the worst first."));
+    String subject = "Leak " + WordQuestions.quoted(seam);
+    double litres =
+        replay.ask(
+            tape.leaked(key + ".litres", subject + ", water that came in")
+                .how("Dry it, wait half an hour, sponge it into a measured bucket.")
+                .why("So many minutes it takes until there is too much in the boat.")
+                .within(tape.usual(BoatQuantity.LEAKED_LITRES)));
+    double seconds =
+        replay.ask(
+            tape.time(key + ".minutes", subject + ", in how many minutes")
+                .how("By the watch, from dry to sponged.")
+                .why("It makes a rate of the litres.")
+                .within(tape.usual(BoatQuantity.LEAK_MINUTES)));
+    SeamLeak leak = new SeamLeak(seam, litres, seconds);
+    return before -> before.withOutfit(before.outfit().with(leak));
+  }
+
+  private static <T> List<T> added(List<T> there, T more) {
+    return Stream.concat(there.stream(), Stream.of(more)).toList();
+  }
+}

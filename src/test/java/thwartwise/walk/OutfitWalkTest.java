@@ -1,0 +1,128 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.AnchorBottom;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Outfit;
+import thwartwise.boat.Rowlocks;
+import thwartwise.boat.SeamLeak;
+import thwartwise.boat.Space;
+import thwartwise.geometry.Vector3;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
+
+/** Hatches, rowlocks, cleats, anchor line and leaks, each entered on one line. */
+class OutfitWalkTest {
+  private static Boat with(String... lines) {
+    List<Answer> answers = Sheet.full(true).upTo("outfit.1.any");
+    for (String line : lines) {
+      Reply reply = Sheet.WALK.take(answers, line);
+      assertThat(reply).as(line + ": " + reply).isInstanceOf(Reply.Accepted.class);
+      answers = ((Reply.Accepted) reply).answers();
+    }
+    while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
+      answers = Sheet.answer(answers, Sheet.full(true).at(ask.question()));
+    }
+    return Sheet.boat(answers);
+  }
+
+  private static String refused(String line) {
+    return ((Reply.Refused) Sheet.WALK.take(Sheet.full(true).upTo("outfit.1.any"), line)).reason();
+  }
+
+  @Test
+  void enter_asks_nothing_further() {
+    List<Answer> answers = Sheet.full(true).upTo("outfit.1.any");
+    answers = Sheet.answer(answers, "");
+    assertThat(Sheet.open(answers).key()).isEqualTo("electrics.any");
+    Boat none = with("");
+    assertThat(none.outfit()).isEqualTo(Outfit.NOT_STATED);
+    assertThat(none.cleats()).isEmpty();
+  }
+
+  @Test
+  void everything_is_entered_on_one_line_each() {
+    Boat boat =
+        with(
+            "rowlocks; 1.2",
+            "cleat; bow ring; 3.6; 0; 0.5",
+            "anchor; 20 m; 3 m; mud",
+            "leak; port chine; 3 l; 30 min",
+            "leak; keel; 1 l; 30 min",
+            "hatch; bow hatch; fore locker; shut; 20 cm",
+            "no");
+    assertThat(boat.outfit())
+        .isEqualTo(
+            new Outfit(
+                List.of(new Rowlocks(1.2)),
+                List.of(new SeamLeak("port chine", 0.003, 1800), new SeamLeak("keel", 0.001, 1800)),
+                Optional.of(20.0),
+                Optional.of(3.0),
+                Optional.of(AnchorBottom.SAND_OR_MUD)));
+    assertThat(boat.cleats()).containsExactly(new Cleat("bow ring", Vector3.of(3.6, 0, 0.5)));
+    Opening hatch = last(boat);
+    assertThat(hatch.name()).isEqualTo("bow hatch");
+    assertThat(hatch.into()).hasValue("fore locker");
+    assertThat(hatch.closedBy()).hasValue("lid");
+    assertThat(hatch.middle().z()).isCloseTo(0.2, within(1e-12));
+  }
+
+  private static Opening last(Boat boat) {
+    return boat.openings().get(boat.openings().size() - 1);
+  }
+
+  private static Space foreLocker(Boat boat) {
+    return BoatModel.of(boat, Sheet.TODAY).spaces().stream()
+        .filter(s -> s.name().equals("fore locker"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void a_pocket_that_is_left_open_empties_its_chamber_and_a_shut_one_does_not() {
+    assertThat(foreLocker(with("")).counting().share()).isPositive();
+    assertThat(foreLocker(with("pocket; seat pocket; fore; shut; ", "no")).counting().share())
+        .isPositive();
+    Boat open = with("pocket; seat pocket; fore; open; ", "no");
+    assertThat(foreLocker(open).counting().share()).isZero();
+    assertThat(foreLocker(open).counting().why())
+        .isEqualTo("has an opening that nothing closes, the seat pocket: it fills");
+    // Whoever does not say that it is shut has an open one, at the lowest of its chamber.
+    Boat unsaid = with("pocket; seat pocket; fore; ; ", "no");
+    assertThat(last(unsaid).closedBy()).isEmpty();
+    assertThat(last(unsaid).middle().z()).isLessThan(0.06);
+  }
+
+  @Test
+  void a_leak_without_its_time_is_no_rate() {
+    assertThat(refused("leak; port chine; 3 l; "))
+        .startsWith("Value 4 of the row, \"\": ")
+        .endsWith("Nothing of the row was taken.");
+  }
+
+  @Test
+  void in_a_walk_of_changes_a_seam_that_is_watched_again_leaks_as_it_does_now() {
+    Boat before =
+        Sheet.full(true)
+            .boat()
+            .withOutfit(Outfit.NOT_STATED.with(new SeamLeak("keel", 0.002, 1800)));
+    Boat after =
+        ChangedSheet.of(before)
+            .with("changed.1", "outfit")
+            .with("changed.1.what", "leak")
+            .with("changed.1.seam", "keel")
+            .with("changed.1.litres", "8")
+            .with("changed.1.minutes", "20")
+            .boat();
+    assertThat(after.outfit().leaks()).containsExactly(new SeamLeak("keel", 0.008, 1200));
+  }
+}
