@@ -55,7 +55,7 @@ public enum CheckId {
   LITRES_POURED,
   /** Whether what was measured looks like a boat; the thing is what was measured. */
   PLAUSIBILITY,
-  /** A point of a checklist that is not as it should be; the thing is what must be so. */
+  /** A point of a checklist that is not as it should be: what must be so, and of which thing. */
   LOOKED_AT,
   /** Whether the battery's terminals are covered. */
   BATTERY_COVERED,

@@ -16,26 +16,37 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.loadcase.LoadCase;
 
-/** What somebody who looked the boat over found so grave that it holds the boat back. */
+/**
+ * What somebody who looked the boat over found, and must be put right first. What holds the launch
+ * is a refusal of its own and no finding besides.
+ */
 final class LookedAtFindings {
   private LookedAtFindings() {}
 
   static List<Finding> of(Boat boat) {
     return boat.pointAnswers().stream()
         .filter(PointAnswer::isGrave)
+        .filter(answer -> !answer.holdsTheLaunch())
         .map(LookedAtFindings::finding)
         .toList();
   }
 
   private static Finding finding(PointAnswer answer) {
     return new Finding(
-        CheckQuestion.of(CheckId.LOOKED_AT, Measure.AS_MEASURED, answer.mustOfThing()),
+        new CheckQuestion(CheckId.LOOKED_AT, Measure.AS_MEASURED, things(answer)),
         Role.LIMITS_CREW,
         Outcome.FALLS_SHORT,
         Margin.atMost(0, OptionalDouble.empty(), Unit.PERCENT),
         answer.by() + " looked on " + answer.date(),
         LoadCase.AS_MEASURED,
         Note.stated(answer.note()));
+  }
+
+  /** What must be so, and the name of the thing it is asked of. */
+  private static List<String> things(PointAnswer answer) {
+    return answer.thing().isBlank()
+        ? List.of(answer.must())
+        : List.of(answer.must(), answer.thing());
   }
 
   /**

@@ -69,8 +69,12 @@ public final class CheckWords {
       case BATTERY_COVERED -> "the battery's terminals are covered";
       case BATTERY_HELD -> "the battery is held by tray and strap";
       case PANEL_FUSED -> "a fuse on both sides of the panel's controller";
-      case CIRCUIT_GUARDED -> "fuse and wire of the " + thing(subject);
-      case LITRES_POURED, PLAUSIBILITY, LOOKED_AT, NO_LONGER_ASKED -> thing(subject);
+      case CIRCUIT_GUARDED -> "circuit of the " + thing(subject);
+      case LOOKED_AT ->
+          subject.things().size() > 1
+              ? thing(subject) + " (" + subject.things().get(1) + ")"
+              : thing(subject);
+      case LITRES_POURED, PLAUSIBILITY, NO_LONGER_ASKED -> thing(subject);
     };
   }
 

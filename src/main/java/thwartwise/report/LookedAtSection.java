@@ -9,10 +9,6 @@ import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.PointAnswer;
 import thwartwise.boat.PointCondition;
-import thwartwise.boat.PointGravity;
-import thwartwise.checks.CheckId;
-import thwartwise.checks.Finding;
-import thwartwise.checks.Note;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
@@ -34,47 +30,32 @@ final class LookedAtSection {
       return;
     }
     LocalDate day = inspection.date().toLocalDate();
-    boat.pointAnswers().stream()
-        .filter(PointAnswer::isBad)
-        .forEach(a -> page.point(bad(a), "Found by " + a.by() + " on " + a.date(), a.note()));
+    bad(page, boat);
     page.paragraph(
         bySystem(boat).entrySet().stream()
             .map(e -> e.getKey() + ": " + counts(e.getValue(), boat, day))
             .collect(Collectors.joining("; ")));
   }
 
-  /** What must be put right before anybody goes, gravest first. */
-  static List<String> first(InspectionRecord inspection) {
-    List<PointAnswer> grave = new ArrayList<>(inspection.boat().pointAnswers());
-    grave.removeIf(a -> !a.isGrave());
-    grave.sort(java.util.Comparator.comparing(PointAnswer::gravity));
-    List<String> words = new ArrayList<>();
-    grave.forEach(a -> words.add("Put right: " + a.mustOfThing()));
-    inspection.report().findings().stream()
-        .filter(LookedAtSection::isElectrical)
-        .forEach(f -> words.add("Put right (wiring): " + must(f)));
-    return words;
+  private static void bad(Page page, Boat boat) {
+    Map<String, List<PointAnswer>> looks = new LinkedHashMap<>();
+    boat.pointAnswers().stream()
+        .filter(PointAnswer::isBad)
+        .forEach(a -> looks.computeIfAbsent(found(a), f -> new ArrayList<>()).add(a));
+    looks.forEach(
+        (look, answers) -> {
+          page.paragraph(look);
+          answers.forEach(a -> page.point(Sentence.capital(LookedAtWords.of(a)), must(a)));
+        });
   }
 
-  /** What must be so, and what is wrong where that does not say it. */
-  static String must(Finding finding) {
-    String note = circuit(finding.note());
-    return CheckWords.of(finding.question()) + (note.isEmpty() ? "" : ": " + note);
+  private static String found(PointAnswer answer) {
+    return "Not as it should be, found by " + answer.by() + " on " + answer.date();
   }
 
-  private static String circuit(Note note) {
-    return note instanceof Note.UnguardedCircuit wrong ? WiringFaultWords.brief(wrong.fault()) : "";
-  }
-
-  private static boolean isElectrical(Finding finding) {
-    CheckId check = finding.question().check();
-    return !check.hasFigure() && check != CheckId.LOOKED_AT;
-  }
-
-  private static String bad(PointAnswer answer) {
-    String grave =
-        answer.gravity() == PointGravity.ADVICE ? "" : " (" + answer.gravity().word() + ")";
-    return "Not as it should be" + grave + ": " + answer.mustOfThing();
+  private static String must(PointAnswer answer) {
+    return Sentence.capital(answer.gravity().word())
+        + (answer.note().isBlank() ? "" : ": " + answer.must());
   }
 
   private static Map<String, List<PointAnswer>> bySystem(Boat boat) {

@@ -13,6 +13,7 @@ import thwartwise.checks.Unit;
 import thwartwise.crew.LimitingFactor;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.Sentence;
 
 /**
  * What happens to the people where a check that limits the crew falls short, each mishap once: a
@@ -103,7 +104,7 @@ final class MishapWords {
 
   private static String told(Finding finding, UnitFormat units) {
     if (!finding.question().check().hasFigure()) {
-      return "Not as it should be: " + LookedAtSection.must(finding);
+      return Sentence.capital(LookedAtWords.of(finding));
     }
     if (finding.outcome() == Outcome.NOT_ASSESSED) {
       return CheckWords.of(finding.question()) + ": not worked out, so it counts against the boat";

@@ -35,16 +35,16 @@ final class WiringFaultWords {
   /** What is wrong, without its figures. */
   static String brief(Fault fault) {
     return switch (fault) {
-      case NO_FUSE -> "it has no fuse";
+      case NO_FUSE -> "no fuse";
       case FUSE_NOT_STATED -> "nobody said which fuse guards it";
-      case FUSE_OVER_WIRE -> "its fuse lets more through than its wire may carry";
-      case FUSE_UNDER_DRAW -> "its fuse blows just when all is on";
-      case WIRE_UNDER_DRAW -> "it draws more than its wire may carry";
-      case FUSE_TOO_FAR -> "its fuse is too far from the battery";
-      case FUSE_PLACE_NOT_STATED -> "nobody said how far from the battery its fuse is";
-      case WIRE_NOT_STATED -> "nobody said how thick its wire is";
-      case WIRE_TOO_THIN -> "its wire is too thin to carry current";
-      case DROP_TOO_GREAT -> "its wire loses too much";
+      case FUSE_OVER_WIRE -> "the fuse lets more through than the wire may carry";
+      case FUSE_UNDER_DRAW -> "the fuse blows just when all is on";
+      case WIRE_UNDER_DRAW -> "more is drawn than the wire may carry";
+      case FUSE_TOO_FAR -> "the fuse is too far from the battery";
+      case FUSE_PLACE_NOT_STATED -> "nobody said how far from the battery the fuse is";
+      case WIRE_NOT_STATED -> "nobody said how thick the wire is";
+      case WIRE_TOO_THIN -> "the wire is too thin to carry current";
+      case DROP_TOO_GREAT -> "the wire loses too much";
       case NO_SWITCH -> "no switch is named that cuts it off";
     };
   }

@@ -16,6 +16,9 @@ import thwartwise.rules.RuleBook;
 
 /** Writes the demo boat's file and inspects it. */
 final class DemoCommand implements ShellCommand {
+  private static final OptionWord FAULTS =
+      new OptionWord("faults", "", "another boat instead, with twelve faults to find", false);
+
   private final Inspector inspector;
 
   DemoCommand(Inspector inspector) {
@@ -34,7 +37,7 @@ final class DemoCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.JSON, OptionWord.RULES, OptionWord.FOLDER);
+    return List.of(FAULTS, OptionWord.JSON, OptionWord.RULES, OptionWord.FOLDER);
   }
 
   @Override
@@ -43,6 +46,10 @@ final class DemoCommand implements ShellCommand {
         Shows the whole job on an invented boat: its file is written to the folder,
         under boats, inspected, and the record kept. Copy the file and change the
         numbers to begin a boat of your own without the walk.
+
+        With --faults it is another invented boat, bought with battery, motor and
+        panel, with twelve faults in chambers, wires and lines. Type wiring and range
+        after it: not all of them are seen by one command.
 
         Exits with 0 when it ran, whatever the boat is like.
         """;
@@ -53,7 +60,7 @@ final class DemoCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Workspace workspace = given.workspace();
     RuleBook book = RuleBooks.of(given);
-    Boat boat = asOf(inspector.today());
+    Boat boat = given.has(FAULTS) ? faultyAsOf(inspector.today()) : asOf(inspector.today());
     var inspection = inspector.inspect(boat, Optional.empty(), book);
     InspectionOutput.keeping(
         given,
@@ -62,19 +69,29 @@ final class DemoCommand implements ShellCommand {
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
-  // The invented boat that comes with the program.
+  // The invented boats that come with the program.
   private static final String RESOURCE = "/thwartwise/demo-boat.json";
+  private static final String FAULTY = "/thwartwise/second-demo-boat.json";
 
   private static final String WRITTEN_TEST_DATE = "2026-10-03";
 
   /** Its leak tests were made some weeks ago, whenever that is: a demo must not grow stale. */
   static Boat asOf(LocalDate today) {
-    String tested = today.minusWeeks(6).toString();
-    return BoatFile.parse(json().replace(WRITTEN_TEST_DATE, tested), "the demo boat");
+    return asOf(today, RESOURCE);
   }
 
-  private static String json() {
-    try (InputStream in = DemoCommand.class.getResourceAsStream(RESOURCE)) {
+  /** The one with twelve faults, looked over on the day of its leak tests. */
+  static Boat faultyAsOf(LocalDate today) {
+    return asOf(today, FAULTY);
+  }
+
+  private static Boat asOf(LocalDate today, String resource) {
+    String tested = today.minusWeeks(6).toString();
+    return BoatFile.parse(json(resource).replace(WRITTEN_TEST_DATE, tested), "the demo boat");
+  }
+
+  private static String json(String resource) {
+    try (InputStream in = DemoCommand.class.getResourceAsStream(resource)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
