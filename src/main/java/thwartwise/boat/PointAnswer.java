@@ -1,6 +1,7 @@
 package thwartwise.boat;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -72,6 +73,13 @@ public record PointAnswer(
   /** The words of the point with the name of the thing. */
   public String mustOfThing() {
     return thing.isBlank() ? must : must + " (" + thing + ")";
+  }
+
+  /** What it is about: the thing by its name, or the system it belongs to. */
+  public String thingOrSystem() {
+    return thing.isBlank()
+        ? system.substring(0, 1).toLowerCase(Locale.ROOT) + system.substring(1)
+        : thing;
   }
 
   /** The same for things measured the same; blank for the boat as a whole. */

@@ -42,11 +42,9 @@ final class LookedAtFindings {
         Note.stated(answer.note()));
   }
 
-  /** What must be so, and the name of the thing it is asked of. */
+  /** What must be so, and of what. */
   private static List<String> things(PointAnswer answer) {
-    return answer.thing().isBlank()
-        ? List.of(answer.must())
-        : List.of(answer.must(), answer.thing());
+    return List.of(answer.must(), answer.thingOrSystem());
   }
 
   /**

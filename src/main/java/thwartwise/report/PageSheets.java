@@ -112,7 +112,6 @@ final class PageSheets {
   private static void checklists(Page page, InspectionRecord inspection) {
     Boat boat = inspection.boat();
     page.sheet("To look at by hand and eye");
-    LookedAtSection.write(page, inspection);
     page.paragraph("Nothing below was looked at for this inspection", "An empty box is a no");
     for (Checklist list : ChecklistFile.onPaper()) {
       Page points = new Page();
@@ -142,7 +141,10 @@ final class PageSheets {
     }
   }
 
-  /** Every figure: what was asked, what holds it up, how it floats, what published rules give. */
+  /**
+   * Every figure: what was asked, what holds it up, how it floats, what published rules give; and
+   * what was found without one.
+   */
   private static void checks(Page page, InspectionRecord inspection, Sources sources) {
     Report report = inspection.report();
     UnitFormat units = ReaderUnits.of(inspection.boat());
@@ -154,5 +156,7 @@ final class PageSheets {
     ChambersSection.write(page, report.chambers(), units);
     FloatingSection.write(page, report, units);
     FormulasSection.write(page, report.capacityFigures(), sources, units);
+    page.heading("Looked at by hand and eye");
+    LookedAtSection.write(page, inspection);
   }
 }

@@ -145,8 +145,8 @@ class LookCommandTest {
         .isEqualTo(1);
     assertThat(again.out())
         .startsWith("Custard Tart: launch only after the things listed here are done.")
-        .contains("1. Put right: Bottom, chines and stem: no crack")
-        .contains("Not as it should be: Bottom, chines and stem");
+        .contains("1. Put right: soft at the chine (hull and fastenings).")
+        .contains("Soft at the chine (hull and fastenings).");
     assertThat(again.out().lines().filter(l -> !l.startsWith("Record:")))
         .allMatch(line -> line.length() <= 80);
   }
