@@ -30,6 +30,7 @@ final class WalkConversation {
   private List<String> shownHow = List.of();
   private Optional<String> shownNote = Optional.empty();
   private String shownWhere = "";
+  private String alone = "";
   private Optional<Reply.Refused> asked = Optional.empty();
   private Optional<String> fromFile = Optional.empty();
   private boolean stopped;
@@ -85,9 +86,27 @@ final class WalkConversation {
     introduce(ask.question());
     where(ask);
     conversation
-        .ask(ask.question().prompt(), likely(ask.question()))
-        .ifPresentOrElse(this::heard, this::stop);
+        .ask(prompt(ask.question()), likely(ask.question()))
+        .ifPresentOrElse(typed -> heard(ask.question(), typed), this::stop);
     return Optional.empty();
+  }
+
+  private String prompt(Question question) {
+    return isAlone(question) ? question.alone() : question.prompt();
+  }
+
+  private boolean isAlone(Question question) {
+    return question.key().equals(alone);
+  }
+
+  /** Nothing typed where a row is asked for: its values are asked one by one. */
+  private void heard(Question question, String typed) {
+    boolean row = question.row().isPresent() && question.skipped().isEmpty();
+    if (typed.isBlank() && row && !isAlone(question)) {
+      alone = question.key();
+      return;
+    }
+    heard(typed);
   }
 
   private static List<String> likely(Question question) {

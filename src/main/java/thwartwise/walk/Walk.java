@@ -10,7 +10,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
+import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.Reading;
+import thwartwise.measure.UnknownAnswer;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.rules.RuleSet;
 import thwartwise.walk.engine.AcceptedAnswer;
@@ -118,9 +120,28 @@ public final class Walk {
           row(played, typed)
               .map(r -> r.taken(answers, typed))
               .or(() -> same(played, word).map(s -> s.taken(answers)))
+              .or(() -> thing(played, typed).map(more -> take(more, typed)))
               .orElseGet(() -> answered(played, typed));
     };
   }
+
+  /** Where it is asked whether there is another, its name says that there is. */
+  private static Optional<List<Answer>> thing(ReplayResult played, String typed) {
+    return played
+        .open()
+        .map(UnansweredQuestion::entry)
+        .filter(entry -> entry.key().endsWith(ANY) && isNamed(entry, typed))
+        .map(entry -> played.with(entry, "yes"));
+  }
+
+  private static boolean isNamed(Entry<?> any, String typed) {
+    return !typed.isBlank()
+        && any.read(typed).refusal().isPresent()
+        && !NegativeAnswer.by(typed)
+        && !UnknownAnswer.by(typed);
+  }
+
+  private static final String ANY = ".any";
 
   /** Whether a table of stations begins with this line: its first row, or the word for one. */
   public boolean isTable(List<Answer> answers, String typed) {

@@ -44,7 +44,8 @@ public record Entry<T>(
       String expected,
       Function<String, Reading<T>> reader) {
     Wording wording =
-        new Wording(subject, unit, expected, List.of(), List.of(), List.of(), List.of());
+        new Wording(
+            subject, unit, expected, List.of(), List.of(), List.of(), List.of(), Optional.empty());
     return new Entry<>(
         key,
         wording,
@@ -74,6 +75,16 @@ public record Entry<T>(
   /** Words that will do, for whoever would rather choose than type. */
   public Entry<T> choices(List<String> words) {
     return worded(wording.choices(words));
+  }
+
+  /** A whole row is asked for, which this question begins; its own value alone will do. */
+  public Entry<T> row(String subject, List<String> order) {
+    return worded(wording.row(new RowPrompt(subject, order, true)));
+  }
+
+  /** The same where Enter alone only goes on to the values one by one, and so is not explained. */
+  public Entry<T> rowOrEnter(String subject, List<String> order) {
+    return worded(wording.row(new RowPrompt(subject, order, false)));
   }
 
   private Entry<T> worded(Wording other) {
@@ -255,6 +266,11 @@ public record Entry<T>(
         .toBeSaid();
   }
 
+  /** Whether pressing Enter alone means something. */
+  public boolean takesEnter() {
+    return whenEmpty.isPresent();
+  }
+
   /** Enter alone is refused, since what it would mean flatters. */
   public Entry<T> toBeSaid() {
     return empty(Optional.empty());
@@ -368,10 +384,12 @@ public record Entry<T>(
   }
 
   public Question question() {
+    String empty = whenEmpty.map(Reading.Understood::text).orElse("");
     return new Question(
         key,
         wording.subject(),
-        wording.prompt(whenEmpty.map(Reading.Understood::text).orElse("")),
+        wording.prompt(empty),
+        wording.rowPrompt(empty),
         wording.how(),
         wording.why(),
         wording.expected(),

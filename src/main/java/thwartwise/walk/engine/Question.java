@@ -9,8 +9,9 @@ import java.util.Optional;
  *
  * @param key stable name of the question within a walk
  * @param subject what is asked for, in a few words; the repeat of the answer begins with it
- * @param prompt one line of at most 78 columns with the unit in force and what an empty answer
- *     means; the caller adds a space and reads the line
+ * @param alone one line of at most 78 columns with the unit in force and what an empty answer
+ *     means, where this question is asked by itself
+ * @param row the same where a whole row is asked for that begins here
  * @param how how to measure it and with which tool, a line or two
  * @param why why it matters, a line or two
  * @param expected what may be typed, with examples
@@ -21,7 +22,8 @@ import java.util.Optional;
 public record Question(
     String key,
     String subject,
-    String prompt,
+    String alone,
+    Optional<String> row,
     List<String> how,
     List<String> why,
     String expected,
@@ -38,6 +40,11 @@ public record Question(
     choices = List.copyOf(choices);
   }
 
+  /** One line; the caller adds a space and reads the answer behind it. */
+  public String prompt() {
+    return row.orElse(alone);
+  }
+
   /** The answer repeated. */
   public String repeat(String understood) {
     return subject + (subject.endsWith("?") ? " " : ": ") + understood;
@@ -48,6 +55,9 @@ public record Question(
     List<String> lines = new ArrayList<>(how);
     lines.addAll(why);
     lines.addAll(wrapped("Type " + expected + "."));
+    if (row.isPresent()) {
+      lines.add("Or the whole row, with ; between; what the row leaves out is asked after it.");
+    }
     lines.addAll(wrapped(leftOut()));
     if (!sketch.isEmpty()) {
       lines.add("There is a sketch: type show.");

@@ -2,26 +2,45 @@ package thwartwise.walk.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
- * Asks for one thing after another until the answer is no.
+ * Asks for one thing after another until the answer is no. Where it is asked whether there is one,
+ * its name or a whole row says so.
  *
  * @param any asks whether there is one at all
  * @param endsAtEnter whether Enter alone means that there is no other
+ * @param order what a row about one of them holds; empty where none is asked for
  */
 public record RepeatedQuestion(
-    Replay replay, String key, String noun, String any, boolean endsAtEnter) {
+    Replay replay,
+    String key,
+    String noun,
+    String any,
+    boolean endsAtEnter,
+    UnaryOperator<Entry<Boolean>> explained,
+    List<String> order) {
   private static final int MOST = 40;
+  private static final String NO_MORE = "no more";
 
   public RepeatedQuestion(Replay replay, String key, String noun, String any) {
-    this(replay, key, noun, any, true);
+    this(replay, key, noun, any, true, UnaryOperator.identity(), List.of());
   }
 
   /** For things that count against the boat: that there is no other has to be said. */
   public RepeatedQuestion forgettingNone() {
-    return new RepeatedQuestion(replay, key, noun, any, false);
+    return new RepeatedQuestion(replay, key, noun, any, false, explained, order);
+  }
+
+  /** One row each is asked for, that holds these values in this order. */
+  public RepeatedQuestion inRows(String... values) {
+    return new RepeatedQuestion(replay, key, noun, any, endsAtEnter, explained, List.of(values));
+  }
+
+  private RepeatedQuestion explained(UnaryOperator<Entry<Boolean>> how) {
+    return new RepeatedQuestion(replay, key, noun, any, endsAtEnter, how, order);
   }
 
   /** One thing: its number, counted from one, and those before it. */
@@ -37,9 +56,8 @@ public record RepeatedQuestion(
   /** The same, as {@link #atLeastOne(One, Consumer)}. */
   public <T> List<T> orNone(
       UnaryOperator<Entry<Boolean>> explained, One<T> one, Consumer<List<T>> known) {
-    return replay.ask(explained.apply(WordQuestions.yesNo(key + ".1.any", any)))
-        ? atLeastOne(one, known)
-        : List.of();
+    Entry<Boolean> first = explained.apply(WordQuestions.yesNo(anyKey(1), any));
+    return replay.ask(inRow(1, first)) ? explained(explained).atLeastOne(one, known) : List.of();
   }
 
   public <T> List<T> atLeastOne(One<T> one) {
@@ -62,7 +80,22 @@ public record RepeatedQuestion(
 
   private boolean more(int number) {
     Entry<Boolean> another =
-        WordQuestions.yesNo(key + "." + number + ".any", "Another " + noun + "?");
-    return replay.ask(endsAtEnter ? another.orElse(false, "no") : another);
+        explained.apply(WordQuestions.yesNo(anyKey(number), "Another " + noun + "?"));
+    return replay.ask(
+        inRow(number, endsAtEnter ? another.orElse(false, NO_MORE) : another.toBeSaid()));
+  }
+
+  private String anyKey(int number) {
+    return key + "." + number + ".any";
+  }
+
+  private Entry<Boolean> inRow(int number, Entry<Boolean> another) {
+    return order.isEmpty()
+        ? another
+        : another.row(title(number) + (another.takesEnter() ? "" : ", or no"), order);
+  }
+
+  private String title(int number) {
+    return noun.substring(0, 1).toUpperCase(Locale.ROOT) + noun.substring(1) + " " + number;
   }
 }

@@ -1,6 +1,7 @@
 package thwartwise.walk.engine;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is said around a question.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param expected what may be typed, with examples
  * @param sketch a drawing in characters where words are not enough
  * @param choices words that will do, as far as there are a few of them
+ * @param row what a whole row typed here holds
  */
 record Wording(
     String subject,
@@ -18,22 +20,27 @@ record Wording(
     List<String> how,
     List<String> why,
     List<String> sketch,
-    List<String> choices) {
+    List<String> choices,
+    Optional<RowPrompt> row) {
 
   Wording how(String... lines) {
-    return new Wording(subject, unit, expected, List.of(lines), why, sketch, choices);
+    return new Wording(subject, unit, expected, List.of(lines), why, sketch, choices, row);
   }
 
   Wording why(String... lines) {
-    return new Wording(subject, unit, expected, how, List.of(lines), sketch, choices);
+    return new Wording(subject, unit, expected, how, List.of(lines), sketch, choices, row);
   }
 
   Wording sketch(List<String> lines) {
-    return new Wording(subject, unit, expected, how, why, lines, choices);
+    return new Wording(subject, unit, expected, how, why, lines, choices, row);
   }
 
   Wording choices(List<String> words) {
-    return new Wording(subject, unit, expected, how, why, sketch, words);
+    return new Wording(subject, unit, expected, how, why, sketch, words, row);
+  }
+
+  Wording row(RowPrompt whole) {
+    return new Wording(subject, unit, expected, how, why, sketch, choices, Optional.of(whole));
   }
 
   /** A word may be typed instead. */
@@ -45,7 +52,8 @@ record Wording(
         how,
         why,
         sketch,
-        choices);
+        choices,
+        row);
   }
 
   /**
@@ -57,7 +65,16 @@ record Wording(
     return wordsTooLong ? prompt("", empty) : whole;
   }
 
+  /** The same where a whole row is asked for. */
+  Optional<String> rowPrompt(String empty) {
+    return row.map(whole -> whole.prompt(empty(empty)));
+  }
+
+  private static String empty(String means) {
+    return means.isEmpty() ? "" : " [Enter: " + means + "]";
+  }
+
   private String prompt(String words, String empty) {
-    return subject + words + (empty.isEmpty() ? "" : " [Enter: " + empty + "]") + ":";
+    return subject + words + empty(empty) + ":";
   }
 }

@@ -41,6 +41,7 @@ public final class ChamberQuestions {
   public List<Chamber> chambers(DrawnVolume drawn, Consumer<List<Chamber>> known) {
     return new RepeatedQuestion(
             replay, "chamber", "chamber", "Is there any enclosed space or foam block?")
+        .inRows("name", "aft", "fore", "starboard", "port", "lower", "upper")
         .orNone(
             entry ->
                 entry

@@ -238,6 +238,7 @@ public final class HullQuestions {
   private List<Span> decked(Outline outline) {
     return new RepeatedQuestion(
             replay, "hull.decked", "decked length", "Is any length of the boat decked over?")
+        .inRows("from", "to, forward of the aft end")
         .orNone(
             entry ->
                 entry

@@ -81,10 +81,13 @@ public final class KitQuestions {
   public List<Kit> kit(Consumer<List<Kit>> known) {
     return new RepeatedQuestion(replay, "kit", "piece of kit", "Is any kit carried?")
         .forgettingNone()
+        .inRows("name", mass(), "forward", "to port", "height", "litres", "fastened", "in")
         .orNone(
             entry ->
                 entry
-                    .how("Motor, battery, tank, anchor, oars, water can, bags: each by itself.")
+                    .how(
+                        "Motor, battery, tank, anchor, oars, water can, bags: each by itself, in a row",
+                        "with ; between, a value left out for what Enter means; or its name alone.")
                     .why("Kit comes off what is left for people, and where it lies matters."),
             this::item,
             known);
@@ -123,6 +126,10 @@ public final class KitQuestions {
     Optional<Double> volume = litres(key, subject, mass);
     boolean fastened = fastened(key, subject);
     return new Kit(name, mass, at, volume, fastened, in(key, subject, name));
+  }
+
+  private String mass() {
+    return tape.either("kg", "lb");
   }
 
   private String name(String key, List<Kit> before) {

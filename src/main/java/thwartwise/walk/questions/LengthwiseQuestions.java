@@ -10,7 +10,13 @@ import thwartwise.walk.engine.WordQuestions;
 
 /** How far forward of the aft end the points of one station lie. */
 record LengthwiseQuestions(
-    Replay replay, Tape tape, String key, String subject, StationSlips slips, boolean last) {
+    Replay replay,
+    Tape tape,
+    String key,
+    String subject,
+    StationSlips slips,
+    boolean last,
+    StationRow row) {
   static final String WHOLE_ROW =
       "Or a whole row: the values in the order asked, with ; between them.";
 
@@ -57,8 +63,10 @@ record LengthwiseQuestions(
 
   private double ofPoint(int point, List<Vector3> before) {
     String name = slips.pointName(point);
+    Entry<Double> forward =
+        entry(key + ".point." + point + ".x", subject + ", " + name + ", forward of aft end");
     return replay.ask(
-        entry(key + ".point." + point + ".x", subject + ", " + name + ", forward of aft end")
+        (point == 1 ? row.ofRaked(forward) : forward)
             .unless(x -> slips.notForward(point, x))
             .unless(x -> slips.awayFromTheAftEnd(point, x, before))
             .unless(

@@ -32,10 +32,13 @@ public final class PeopleQuestions {
   public List<Person> aboard(String key) {
     return new RepeatedQuestion(replay, key, "person", "Shall named people be put aboard?")
         .forgettingNone()
+        .inRows("name", tape.either("kg", "lb"), "place", "to port")
         .orNone(
             entry ->
                 entry
-                    .how("yes: the boat is also worked out as these people load it.")
+                    .how(
+                        "The boat is also worked out as these people load it. Each in a row with ;",
+                        "between, dressed and in a life jacket; or the name alone.")
                     .why("no: the recommendation is worked out all the same, for any crew."),
             this::person);
   }

@@ -11,6 +11,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
@@ -27,6 +28,8 @@ public final class PlaceQuestions {
   private static final double SEAT = 0.10;
 
   /** Names of what people stand or kneel on. */
+  private static final String[] ORDER = {"name", "across", "forward", "height", "reach", "people"};
+
   private static final Pattern FOOTING =
       Pattern.compile("stand|kneel|knelt|deck|platform", Pattern.CASE_INSENSITIVE);
 
@@ -43,7 +46,9 @@ public final class PlaceQuestions {
   }
 
   public List<Place> places(Consumer<List<Place>> known) {
-    return new RepeatedQuestion(replay, "place", "place", "").atLeastOne(this::place, known);
+    return new RepeatedQuestion(replay, "place", "place", "")
+        .inRows(ORDER)
+        .atLeastOne(this::place, known);
   }
 
   private Place place(String key, List<Place> before) {
@@ -206,13 +211,14 @@ public final class PlaceQuestions {
           .or(Posture.STANDING, Posture.STANDING.word(), "stand");
 
   private String name(String key, List<Place> before) {
-    return replay.ask(
+    Entry<String> name =
         WordQuestions.name(
                 key + ".name", "Place to sit, name", before.stream().map(Place::name).toList())
             .how(
                 "Such as midships thwart, stern seat. A thwart may come on one line, with ;",
                 "between: name; across; forward of the aft end; height; reach; people.")
-            .why("People are put at places, and the advice calls them by name."));
+            .why("People are put at places, and the advice calls them by name.");
+    return replay.ask(before.isEmpty() ? name.row("Place 1", List.of(ORDER)) : name);
   }
 
   private double along(String key, String subject) {

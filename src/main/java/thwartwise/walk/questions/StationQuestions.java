@@ -51,15 +51,17 @@ final class StationQuestions {
 
   private Station station(int number, List<Station> before) {
     String key = "hull.station." + number;
-    String name = name(key, number, before);
+    StationRow row = new StationRow(number, stations, points);
+    String name = name(key, number, before, row);
     String subject = "Station " + number + " " + WordQuestions.quoted(name);
     StationSlips slips =
         new StationSlips(tape, "Station " + number + " \"" + name + "\"", length, points, before);
     boolean last = number == stations;
-    LengthwiseQuestions along = new LengthwiseQuestions(replay, tape, key, subject, slips, last);
+    LengthwiseQuestions along =
+        new LengthwiseQuestions(replay, tape, key, subject, slips, last, row);
     BreadthWarnings breadths = new BreadthWarnings(tape, limits, length, before, last);
     TransverseQuestions across =
-        new TransverseQuestions(replay, tape, length, subject, slips, breadths);
+        new TransverseQuestions(replay, tape, length, subject, slips, breadths, row);
     boolean upright = along.upright();
     List<Vector3> port = new ArrayList<>();
     for (int point = 1; point <= points; point++) {
@@ -76,9 +78,9 @@ final class StationQuestions {
     if (before.isEmpty()) {
       return new String[] {
         "Level the boat, stretch a line along the middle at the lowest point of the",
-        "bottom: the baseline. Stations go from the aft end (number 1) forward.",
-        "A whole station can be typed in a row, with ; between: at the ends yes or",
-        "no (plumb), how far forward, then from keel to rail how far out and how high."
+        "bottom: the baseline. Stations go from the aft end (number 1) forward, each",
+        "in a row with ; between: how far forward, then from keel to rail how far out",
+        "and how high. A name may stand first. Enter: each value is asked by itself."
       };
     }
     Station last = before.get(before.size() - 1);
@@ -89,15 +91,17 @@ final class StationQuestions {
     return lines.toArray(String[]::new);
   }
 
-  private String name(String key, int number, List<Station> before) {
+  /** Where a whole row is typed that need not begin with one. */
+  private String name(String key, int number, List<Station> before, StationRow row) {
     String usual = number == 1 ? "aft end" : number == stations ? "fore end" : "station " + number;
     return replay.ask(
-        WordQuestions.label(
-                key + ".name",
-                "Station " + number + " of " + stations + ", name",
-                before.stream().map(Station::name).toList())
-            .how(drawn(before))
-            .why("The name stands in messages about this station.")
-            .orElse(usual, usual));
+        row.begun(
+            WordQuestions.label(
+                    key + ".name",
+                    "Station " + number + " of " + stations + ", name",
+                    before.stream().map(Station::name).toList())
+                .how(drawn(before))
+                .why("The name stands in messages about this station.")
+                .orElse(usual, usual)));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.geometry.Vector3;
+import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
@@ -17,7 +18,8 @@ record TransverseQuestions(
     double length,
     String subject,
     StationSlips slips,
-    BreadthWarnings breadths) {
+    BreadthWarnings breadths,
+    StationRow row) {
   /** Higher than the rail of any open boat of this size. */
   private static final double HIGHEST = 1.5;
 
@@ -27,7 +29,8 @@ record TransverseQuestions(
     double y =
         point == 1
             ? 0
-            : out(key, subject + ", " + name, before, out -> breadths.at(point, x, true, out));
+            : replay.ask(
+                out(key, subject + ", " + name, before, half -> breadths.at(point, x, true, half)));
     double z = up(key, subject + ", " + name, point, before);
     return Vector3.of(x, y, z);
   }
@@ -35,13 +38,14 @@ record TransverseQuestions(
   /** The other side of the same station: as far forward as port, the keel shared. */
   List<Vector3> starboard(String key, List<Vector3> port) {
     TransverseQuestions otherSide =
-        new TransverseQuestions(replay, tape, length, subject, slips.starboard(), breadths);
+        new TransverseQuestions(replay, tape, length, subject, slips.starboard(), breadths, row);
     List<Vector3> points = new ArrayList<>(List.of(port.get(0).mirrored()));
     for (int point = 2; point <= port.size(); point++) {
       String at = subject + ", starboard " + slips.pointName(point);
       int number = point;
       double x = port.get(point - 1).x();
-      double y = out(key + point, at, points, out -> breadths.at(number, x, false, out));
+      Entry<Double> out = out(key + point, at, points, half -> breadths.at(number, x, false, half));
+      double y = replay.ask(point == 2 ? row.ofStarboard(out) : out);
       double z = otherSide.up(key + point, at, point, points);
       points.add(Vector3.of(x, -y, z));
     }
@@ -66,15 +70,14 @@ record TransverseQuestions(
     return lines;
   }
 
-  private double out(
+  private Entry<Double> out(
       String key, String at, List<Vector3> before, Function<Double, Optional<Warning>> unlikely) {
-    return replay.ask(
-        tape.length(key + ".y", at + ", half-breadth")
-            .how("From the middle line straight out to the outside of the hull, level.")
-            .show(sketch(Sketches.ACROSS, before))
-            .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
-            .within(tape.length(0, length / 2, "half-breadths up to half the length"))
-            .within(unlikely));
+    return tape.length(key + ".y", at + ", half-breadth")
+        .how("From the middle line straight out to the outside of the hull, level.")
+        .show(sketch(Sketches.ACROSS, before))
+        .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
+        .within(tape.length(0, length / 2, "half-breadths up to half the length"))
+        .within(unlikely);
   }
 
   private double up(String key, String at, int point, List<Vector3> before) {

@@ -1,0 +1,59 @@
+package thwartwise.walk.questions;
+
+import java.util.ArrayList;
+import java.util.List;
+import thwartwise.hull.LineName;
+import thwartwise.walk.engine.Entry;
+
+/**
+ * What a row about one station holds, in the order in which it is asked.
+ *
+ * @param stations how many there are
+ * @param points from keel to rail
+ */
+record StationRow(int number, int stations, int points) {
+  private static final String FORWARD = "forward";
+  private static final String OUT = "out";
+  private static final String UP = "up";
+
+  /** A whole station; Enter alone asks for its values one by one. */
+  <T> Entry<T> begun(Entry<T> name) {
+    List<String> order = new ArrayList<>();
+    if (number == 1 || number == stations) {
+      order.add("upright: yes or no");
+    }
+    if (number > 1) {
+      order.add(FORWARD);
+    }
+    order.add("keel " + UP);
+    order.addAll(side());
+    return name.rowOrEnter("Station " + number, order);
+  }
+
+  /** The rest of an end that is raked: of each point how far forward. */
+  <T> Entry<T> ofRaked(Entry<T> first) {
+    List<String> order = new ArrayList<>();
+    for (int point = 0; point < points; point++) {
+      order.add(LineName.of(point, points) + " " + FORWARD);
+      if (point > 0) {
+        order.add(OUT);
+      }
+      order.add(UP);
+    }
+    return first.row("Station " + number, order);
+  }
+
+  /** The other side of a boat that is not alike. */
+  <T> Entry<T> ofStarboard(Entry<T> first) {
+    return first.row("Station " + number + " to starboard", side());
+  }
+
+  private List<String> side() {
+    List<String> order = new ArrayList<>();
+    for (int point = 1; point < points; point++) {
+      order.add(LineName.of(point, points) + " " + OUT);
+      order.add(UP);
+    }
+    return order;
+  }
+}
