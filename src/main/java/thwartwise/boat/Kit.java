@@ -91,7 +91,8 @@ public record Kit(
     return isCalled(List.of("solar")) || name.equalsIgnoreCase("panel");
   }
 
-  private boolean isCalled(List<String> words) {
+  /** Whether its name has one of these words, in small letters. */
+  public boolean isCalled(List<String> words) {
     String mine = name.toLowerCase(Locale.ROOT);
     return words.stream().anyMatch(mine::contains);
   }

@@ -2,7 +2,6 @@ package thwartwise.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -134,7 +133,7 @@ final class MomentCurve {
   }
 
   private static String whole(double value) {
-    return String.format(Locale.ROOT, "%.0f", value + 0.0).replaceFirst("^-0$", "0");
+    return Rounding.nearest(value, 0);
   }
 
   /** The least of 1, 2 and 5 with zeros that gives few enough lines. */

@@ -2,7 +2,6 @@ package thwartwise.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -54,8 +53,7 @@ final class KitMoving {
   }
 
   static boolean isBoundToItsPlace(Kit item) {
-    String name = item.name().toLowerCase(Locale.ROOT);
-    return item.isMotor() || STANDS_WHERE_IT_MUST.stream().anyMatch(name::contains);
+    return item.isMotor() || item.isCalled(STANDS_WHERE_IT_MUST);
   }
 
   private static List<Spot> spots(Boat boat) {

@@ -1,7 +1,6 @@
 package thwartwise.remedy;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
@@ -23,20 +22,15 @@ final class KitUnloading {
 
   static List<Change> of(Boat boat) {
     return boat.kit().stream()
-        .filter(item -> item.mass() >= KitMoving.HEAVY && !isCalled(item, STAYS))
+        .filter(item -> item.mass() >= KitMoving.HEAVY && !item.isCalled(STAYS))
         .filter(item -> !leavesItStill(boat, item))
         .map(item -> left(boat, item))
         .toList();
   }
 
-  private static boolean isCalled(Kit item, List<String> words) {
-    String name = item.name().toLowerCase(Locale.ROOT);
-    return words.stream().anyMatch(name::contains);
-  }
-
   /** With nothing aboard to row or paddle with, nobody gets home without it. */
   private static boolean leavesItStill(Boat boat, Kit item) {
-    return drive(boat, item).stops() && boat.kit().stream().noneMatch(k -> isCalled(k, BY_HAND));
+    return drive(boat, item).stops() && boat.kit().stream().noneMatch(k -> k.isCalled(BY_HAND));
   }
 
   static Change left(Boat boat, Kit item) {
@@ -52,7 +46,7 @@ final class KitUnloading {
     if (KitMoving.isBoundToItsPlace(item)) {
       return Drive.ITSELF;
     }
-    if (!item.needsVenting() || isCalled(item, CHARGER)) {
+    if (!item.needsVenting() || item.isCalled(CHARGER)) {
       return Drive.NONE;
     }
     if (motor(boat).isEmpty()) {
@@ -72,7 +66,7 @@ final class KitUnloading {
 
   private static Optional<Kit> other(Boat boat, Kit item) {
     return boat.kit().stream()
-        .filter(k -> k != item && k.needsVenting() && !k.isMotor() && !isCalled(k, CHARGER))
+        .filter(k -> k != item && k.needsVenting() && !k.isMotor() && !k.isCalled(CHARGER))
         .findFirst();
   }
 }

@@ -90,15 +90,10 @@ public sealed interface ExcludedUse {
       List<Kit> vessels = kit.stream().filter(Kit::holdsPetrol).toList();
       double mass = vessels.stream().mapToDouble(Kit::mass).sum();
       double most = rules.value("petrol-most");
-      boolean severalTanks = vessels.stream().filter(Reasons::isTank).count() > 1;
+      boolean severalTanks = vessels.stream().filter(vessel -> vessel.isCalled(TANK)).count() > 1;
       return mass <= most && !severalTanks
           ? List.of()
           : List.of(new MuchPetrol(most, vessels.stream().map(Kit::name).toList()));
-    }
-
-    private static boolean isTank(Kit kit) {
-      String name = kit.name().toLowerCase(Locale.ROOT);
-      return TANK.stream().anyMatch(name::contains);
     }
   }
 }
