@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.walk.engine.Answer;
@@ -319,11 +320,31 @@ public record Sheet(Map<String, String> typed) {
           "waters\\.(?!sheltered).*", "sheltered",
           "short\\.(notch|motor)", "no");
 
+  /** A line typed after these answers. */
+  private record Line(List<Answer> before, String typed) {}
+
+  /**
+   * Where {@link #WALK} stands and what it takes, played once: sheets begin alike, and the walk is
+   * a function of the answers alone.
+   */
+  private static final Map<List<Answer>, Step> STEPS = new ConcurrentHashMap<>();
+
+  private static final Map<Line, List<Answer>> TAKEN = new ConcurrentHashMap<>();
+
+  private static Step next(List<Answer> answers) {
+    return STEPS.computeIfAbsent(answers, WALK::next);
+  }
+
+  private List<Answer> further(List<Answer> answers, Question question) {
+    return TAKEN.computeIfAbsent(
+        new Line(answers, at(question)), line -> answer(line.before(), line.typed()));
+  }
+
   /** Answers from the sheet up to the named question, which stays open. */
   List<Answer> upTo(String key) {
     List<Answer> answers = List.of();
-    while (WALK.next(answers) instanceof Step.Ask ask && !unbound(ask.question()).equals(key)) {
-      answers = answer(answers, at(ask.question()));
+    while (next(answers) instanceof Step.Ask ask && !unbound(ask.question()).equals(key)) {
+      answers = further(answers, ask.question());
     }
     return answers;
   }
@@ -337,7 +358,7 @@ public record Sheet(Map<String, String> typed) {
   }
 
   static Boat boat(List<Answer> answers) {
-    return ((Step.Done) WALK.next(answers)).boat();
+    return ((Step.Done) next(answers)).boat();
   }
 
   static List<Answer> answer(List<Answer> answers, String typed) {
@@ -349,7 +370,7 @@ public record Sheet(Map<String, String> typed) {
   }
 
   static Question open(List<Answer> answers) {
-    return ((Step.Ask) WALK.next(answers)).question();
+    return ((Step.Ask) next(answers)).question();
   }
 
   /** What the walk says when this is typed at that question, as a refusal. */
@@ -365,8 +386,8 @@ public record Sheet(Map<String, String> typed) {
   /** Every list of answers on the way, from none to all. */
   public List<List<Answer>> stops() {
     List<List<Answer>> stops = new ArrayList<>(List.of(List.of()));
-    while (WALK.next(last(stops)) instanceof Step.Ask ask) {
-      stops.add(answer(last(stops), at(ask.question())));
+    while (next(last(stops)) instanceof Step.Ask ask) {
+      stops.add(further(last(stops), ask.question()));
     }
     return stops;
   }

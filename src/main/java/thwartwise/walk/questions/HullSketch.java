@@ -18,17 +18,17 @@ final class HullSketch {
   /** A character is about twice as high as it is broad. */
   private static final double TALL = 2;
 
-  private final Outline outline;
+  private final double aft;
   private final double scale;
   private final ToDoubleFunction<Vector3> up;
   private final double low;
   private final char[][] cells;
 
   private HullSketch(Outline outline, ToDoubleFunction<Vector3> up, double low, double high) {
-    this.outline = outline;
+    this.aft = outline.aft();
     this.up = up;
     this.low = low;
-    this.scale = (COLUMNS - 1) / Math.max(outline.fore() - outline.aft(), 1e-3);
+    this.scale = (COLUMNS - 1) / Math.max(outline.fore() - aft, 1e-3);
     this.cells = new char[1 + (int) Math.round((high - low) * scale / TALL)][COLUMNS];
     Arrays.stream(cells).forEach(row -> Arrays.fill(row, ' '));
   }
@@ -68,7 +68,7 @@ final class HullSketch {
   }
 
   private void set(Vector3 p, char mark) {
-    int column = (int) Math.round((p.x() - outline.aft()) * scale);
+    int column = (int) Math.round((p.x() - aft) * scale);
     int row = cells.length - 1 - (int) Math.round((up.applyAsDouble(p) - low) * scale / TALL);
     boolean inside = column >= 0 && column < COLUMNS && row >= 0 && row < cells.length;
     if (inside && cells[row][column] != 'o') {

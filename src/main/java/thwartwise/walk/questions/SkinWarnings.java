@@ -101,13 +101,25 @@ public record SkinWarnings(
   }
 
   private Optional<HullForm> form() {
+    HullMeasurements hull =
+        new HullMeasurements(
+            1, Optional.empty(), Optional.empty(), density, thickness, 0, stations, List.of());
+    Optional<HullForm> known = last.filter(l -> l.hull().equals(hull)).map(KnownForm::form);
+    if (known.isPresent()) {
+      return known;
+    }
     try {
-      HullMeasurements hull =
-          new HullMeasurements(
-              1, Optional.empty(), Optional.empty(), density, thickness, 0, stations, List.of());
-      return Optional.of(HullForm.of(hull));
+      HullForm form = HullForm.of(hull);
+      last = Optional.of(new KnownForm(hull, form));
+      return Optional.of(form);
     } catch (UnusableBoat e) {
       return Optional.empty();
     }
   }
+
+  /** The hull asked about last, since a walk comes to the same one at every question after it. */
+  private record KnownForm(HullMeasurements hull, HullForm form) {}
+
+  /** Replaced as a whole, so that threads may share it. */
+  private static volatile Optional<KnownForm> last = Optional.empty();
 }
