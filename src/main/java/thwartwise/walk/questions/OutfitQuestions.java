@@ -61,7 +61,7 @@ public record OutfitQuestions(Replay replay, Tape tape) {
   }
 
   private static final String[] ROWS = {
-    "On one line each: hatch; name; chamber; shut or open; height of its lower edge.",
+    "On one line each: hatch; name; chamber; shut or open; height of lower edge.",
     "rowlocks; forward of the aft end. cleat; name; forward; to port; height.",
     "anchor; length of line; depth; bottom. leak; seam; litres; minutes."
   };
