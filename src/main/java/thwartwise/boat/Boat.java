@@ -377,6 +377,11 @@ public record Boat(
     }
   }
 
+  /** What stands in the wind besides hull and people. */
+  public List<WindArea> windAreas() {
+    return WindArea.of(this);
+  }
+
   public double kitMass() {
     return kit.stream().mapToDouble(Kit::mass).sum();
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.afloat.Force;
 import thwartwise.boat.Propulsion;
+import thwartwise.electrics.ElectricMotor;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -30,9 +31,9 @@ public record MotorPush(RuleSet rules) implements Check {
   }
 
   private List<LoadedBoat> bothSides(LoadedBoat boat, Propulsion.Outboard motor) {
-    double push = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
+    double push = push(boat, motor);
     double angle = Math.toRadians(rules.value("motor-over"));
-    Vector3 at = propeller(boat.model().form());
+    Vector3 at = propeller(boat);
     double lever = Lever.of(boat, at, Vector3.of(0, 1, 0));
     List<LoadedBoat> ways = new ArrayList<>();
     for (double side : List.of(1.0, -1.0)) {
@@ -44,10 +45,24 @@ public record MotorPush(RuleSet rules) implements Check {
     return ways;
   }
 
-  private Vector3 propeller(HullForm form) {
+  /** By its power, or the thrust on its plate where that is more. */
+  private double push(LoadedBoat boat, Propulsion.Outboard motor) {
+    double byPower = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
+    return Math.max(byPower, plate(boat).flatMap(ElectricMotor::thrust).orElse(0.0));
+  }
+
+  private static Optional<ElectricMotor> plate(LoadedBoat boat) {
+    return boat.model().boat().electrics().motor();
+  }
+
+  /** Under the transom, or as deep as the motor was measured to reach where that is deeper. */
+  private Vector3 propeller(LoadedBoat boat) {
+    HullForm form = boat.model().form();
     double foot = form.outside().within(aftEnd(form)).extent(Vector3.of(0, 0, 1)).from();
+    double usual = foot - rules.value("motor-depth");
+    double measured = -plate(boat).flatMap(ElectricMotor::reach).orElse(-usual);
     Vector3 stern = PeopleMoves.middle(form.aftRail());
-    return Vector3.of(stern.x(), 0, foot - rules.value("motor-depth"));
+    return Vector3.of(stern.x(), 0, Math.min(usual, measured));
   }
 
   private static Box aftEnd(HullForm form) {

@@ -9,12 +9,34 @@ import java.util.Optional;
  * @param thrust at full power, N
  * @param fullCurrent at full power, A
  * @param claimedTime how long somebody says it runs at full power, s
+ * @param reach of its lowest point below the bottom of the boat, under way, m
+ * @param tiltedReach the same when it is tilted for shallow water; negative above the bottom
+ * @param tiltShift how far its middle goes aft when it is tilted, m
  */
 public record ElectricMotor(
     Optional<String> kit,
     Optional<Double> thrust,
     Optional<Double> fullCurrent,
-    Optional<Double> claimedTime) {
+    Optional<Double> claimedTime,
+    Optional<Double> reach,
+    Optional<Double> tiltedReach,
+    Optional<Double> tiltShift) {
+
+  /** One of which nobody measured how it hangs. */
+  public ElectricMotor(
+      Optional<String> kit,
+      Optional<Double> thrust,
+      Optional<Double> fullCurrent,
+      Optional<Double> claimedTime) {
+    this(
+        kit,
+        thrust,
+        fullCurrent,
+        claimedTime,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
 
   private static final double POUND_FORCE = 0.45359237 * 9.80665;
 

@@ -1,6 +1,7 @@
 package thwartwise.loadcase;
 
 import thwartwise.afloat.Pose;
+import thwartwise.boat.WindArea;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
@@ -8,8 +9,8 @@ import thwartwise.geometry.WaterPlane;
 import thwartwise.rules.RuleSet;
 
 /**
- * The push of a steady wind on the hull above the water and on the people, each with its own area
- * and drag coefficient.
+ * The push of a steady wind on the hull above the water, on the people and on a solar panel, each
+ * with its own area and drag coefficient.
  *
  * @param pressure of the wind, Pa
  */
@@ -22,7 +23,7 @@ public record Wind(RuleSet rules, double pressure) {
 
   /** N, wind coming from a direction. */
   public double push(LoadedBoat boat, Pose pose, Vector3 from) {
-    return hull(boat, pose, from) + people(boat);
+    return hull(boat, pose, from) + people(boat) + areas(boat);
   }
 
   /** Where it attacks: the mean of hull and people, each by its share of the push. */
@@ -33,12 +34,24 @@ public record Wind(RuleSet rules, double pressure) {
     for (var body : boat.people()) {
       sum = sum.plus(body.middle().times(onEach));
     }
-    double all = onHull + onEach * boat.people().size();
+    for (WindArea area : boat.model().boat().windAreas()) {
+      sum = sum.plus(area.at().times(area(area)));
+    }
+    double all = onHull + onEach * boat.people().size() + areas(boat);
     return all > 0 ? sum.times(1 / all) : Vector3.ZERO;
   }
 
   private double hull(LoadedBoat boat, Pose pose, Vector3 from) {
     return pressure * rules.value("drag-hull") * Profile.of(dry(boat, pose), from).area();
+  }
+
+  private double areas(LoadedBoat boat) {
+    return boat.model().boat().windAreas().stream().mapToDouble(this::area).sum();
+  }
+
+  /** A flat plate, as the side of a hull is. */
+  private double area(WindArea area) {
+    return pressure * rules.value("drag-hull") * area.area();
   }
 
   private double people(LoadedBoat boat) {

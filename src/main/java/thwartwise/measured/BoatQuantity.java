@@ -212,6 +212,15 @@ public enum BoatQuantity {
   RUN_METRES("a stretch to time a boat on", "m", 20, 5000, Usual.NONE),
   RUN_SECONDS("a timed run", "seconds", 5, 20000, Usual.NONE),
   PANEL_WATTS("a panel on a small boat", "W", 1, 1000, Usual.NONE),
+  PANEL_SIDE("a panel seen from the side", "m2", 0, 5, Usual.NONE),
+  MOTOR_REACH(
+      "how far a motor reaches below a boat",
+      "m",
+      -1,
+      2,
+      Usual.NONE,
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
   LATITUDE("a latitude", "degrees", -66, 66, Usual.NONE),
   WIRE_METRES(
       "a wire in a small boat", "m", 0, 30, Usual.NONE, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),

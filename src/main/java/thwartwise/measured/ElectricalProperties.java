@@ -101,8 +101,29 @@ public final class ElectricalProperties {
           ElectricMotor::claimedTime,
           "Write how many hours it is said to run at full power, or leave it out.");
 
+  public static final Property<ElectricMotor, Double> REACH =
+      number(
+          "reachesBelow",
+          BoatQuantity.MOTOR_REACH,
+          ElectricMotor::reach,
+          "Measure from the lowest line of the bottom down to its lowest point, in metres.");
+
+  public static final Property<ElectricMotor, Double> TILTED_REACH =
+      number(
+          "tiltedBelow",
+          BoatQuantity.MOTOR_REACH,
+          ElectricMotor::tiltedReach,
+          "Tilt it and measure again; above the bottom with a minus.");
+
+  public static final Property<ElectricMotor, Double> TILT_SHIFT =
+      number(
+          "tiltsAft",
+          BoatQuantity.MOTOR_REACH,
+          ElectricMotor::tiltShift,
+          "Measure how far aft its middle goes when it is tilted, in metres.");
+
   public static final List<Property<ElectricMotor, ?>> OF_MOTOR =
-      List.of(THRUST, FULL_CURRENT, CLAIMED_HOURS);
+      List.of(THRUST, FULL_CURRENT, CLAIMED_HOURS, REACH, TILTED_REACH, TILT_SHIFT);
 
   public static final Property<TimedRun, Double> DISTANCE =
       Property.known(
@@ -167,8 +188,16 @@ public final class ElectricalProperties {
           SolarPanel::connectedToBattery,
           "Write true when the battery is never taken off the controller in sun.");
 
+  public static final Property<SolarPanel, Double> SIDE_AREA =
+      number(
+              "sideArea",
+              BoatQuantity.PANEL_SIDE,
+              SolarPanel::sideArea,
+              "Multiply its length by the height it stands, as seen from the side, in m2.")
+          .leftOut("a hundredth of its watts, in m2, which flatters least");
+
   public static final List<Property<SolarPanel, ?>> OF_PANEL =
-      List.of(WATTS, PANEL_FUSE, BATTERY_FUSE, CONNECTED);
+      List.of(WATTS, PANEL_FUSE, BATTERY_FUSE, CONNECTED, SIDE_AREA);
 
   public static final Property<ElectricalSystem, Double> LATITUDE =
       number(

@@ -70,6 +70,9 @@ final class KnownElectrics {
     put("motor.thrust", motor.thrust().map(n -> plain(n) + " N"));
     put("motor.amps", motor.fullCurrent().map(KnownElectrics::plain));
     put("motor.claimedHours", motor.claimedTime().map(KnownElectrics::hours));
+    put("motor.reach", motor.reach().map(shown::tape));
+    put("motor.tiltedReach", motor.tiltedReach().map(shown::tape));
+    put("motor.tiltShift", motor.tiltShift().map(shown::tape));
   }
 
   private void run(String key, TimedRun run) {
@@ -87,6 +90,7 @@ final class KnownElectrics {
     put("panel.panelFuse", panel.panelFuse().map(KnownElectrics::plain));
     put("panel.batteryFuse", panel.batteryFuse().map(KnownElectrics::plain));
     put("panel.batteryStaysOn", panel.connectedToBattery().map(KnownElectrics::yesOrNo));
+    put("panel.sideArea", panel.sideArea().map(KnownElectrics::plain));
   }
 
   private void circuit(String key, Circuit circuit) {

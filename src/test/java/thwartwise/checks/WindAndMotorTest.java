@@ -13,11 +13,18 @@ import static thwartwise.checks.OnPaper.person;
 import static thwartwise.checks.OnPaper.trial;
 import static thwartwise.checks.OnPaper.value;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.afloat.Pose;
+import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
+import thwartwise.electrics.ElectricMotor;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.SolarPanel;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.Wind;
@@ -47,6 +54,47 @@ class WindAndMotorTest {
     LoadedBoat two = trial(OnPaper.boat(300), person(95, 0.4), person(95, 0.4));
     assertThat(wind.push(two, rest(two), PORT))
         .isCloseTo(onHull(490, LENGTH) + 2 * ON_A_PERSON, within(1e-6));
+  }
+
+  /**
+   * A panel of 50 W that nobody measured is half a square metre on its edge: 1.28 q A, at z 0.9.
+   */
+  @Test
+  void a_panel_stands_in_the_wind_as_a_plate_at_its_height() {
+    LoadedBoat one = trial(withPanel(Optional.empty()), person(95, 0.4));
+    double push = onHull(398, LENGTH) + ON_A_PERSON;
+    double onPanel = PRESSURE * 1.28 * 0.5;
+    Wind wind = Wind.of(RULES);
+    assertThat(wind.push(one, rest(one), PORT)).isCloseTo(push + onPanel, within(1e-6));
+    LoadedBoat bare = trial(withoutPanel(), person(95, 0.4));
+    double height = wind.centre(bare, rest(bare), PORT).z();
+    assertThat(wind.centre(one, rest(one), PORT).z())
+        .isCloseTo((height * push + 0.9 * onPanel) / (push + onPanel), within(1e-8));
+    LoadedBoat flat = trial(withPanel(Optional.of(0.03)), person(95, 0.4));
+    assertThat(wind.push(flat, rest(flat), PORT))
+        .isCloseTo(push + PRESSURE * 1.28 * 0.03, within(1e-6));
+    assertThat(value(findings(new WindOnTheBeam(RULES), one).get(0)))
+        .isGreaterThan(value(findings(new WindOnTheBeam(RULES), flat).get(0)))
+        .isGreaterThan(value(findings(new WindOnTheBeam(RULES), bare).get(0)));
+  }
+
+  private static Boat withoutPanel() {
+    Boat boat = OnPaper.boat(300).boat();
+    List<Kit> kit = new ArrayList<>(boat.kit());
+    kit.add(new Kit("panel", 3, Vector3.of(1.5, 0, 0.9), Optional.empty(), true, Optional.empty()));
+    return boat.withKit(kit);
+  }
+
+  private static Boat withPanel(Optional<Double> sideArea) {
+    SolarPanel panel =
+        new SolarPanel(
+            Optional.of("panel"),
+            50,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            sideArea);
+    return withoutPanel().withElectrics(ElectricalSystem.NONE.withPanel(Optional.of(panel)));
   }
 
   // Hull half way up its dry side, people at their G, each by its push.
@@ -123,6 +171,38 @@ class WindAndMotorTest {
     List<Finding> sunk = findings(new WindOnTheBeam(RULES), trial(OnPaper.boat(1810)));
     assertThat(sunk).hasSize(2).allMatch(f -> f.outcome() == Outcome.FALLS_SHORT);
     assertThat(sunk).allMatch(f -> FindingText.note(f).startsWith("it sinks"));
+  }
+
+  /** 300 N on the plate are more than the 181 N of 500 W; 0.40 m down it heels by a longer arm. */
+  @Test
+  void the_thrust_on_the_plate_counts_where_it_is_more_and_the_depth_that_was_measured() {
+    String told = pushed(plated(300, Optional.empty()));
+    assertThat(told)
+        .contains("motor pushing 300 N")
+        .endsWith(", 0.20 m under the middle of the hull under water");
+    assertThat(pushed(plated(100, Optional.empty()))).contains("motor pushing 181 N");
+    assertThat(pushed(plated(300, Optional.of(0.40))))
+        .endsWith(", 0.45 m under the middle of the hull under water");
+    assertThat(pushed(plated(300, Optional.of(0.05))))
+        .endsWith(", 0.20 m under the middle of the hull under water");
+  }
+
+  private static String pushed(Boat boat) {
+    List<Finding> found = findings(new MotorPush(RULES), trial(boat, person(95, 0.4)));
+    return FindingText.condition(found.get(0));
+  }
+
+  private static Boat plated(double thrust, Optional<Double> reach) {
+    ElectricMotor motor =
+        new ElectricMotor(
+            Optional.empty(),
+            Optional.of(thrust),
+            Optional.empty(),
+            Optional.empty(),
+            reach,
+            Optional.empty(),
+            Optional.empty());
+    return motor(500).boat().withElectrics(ElectricalSystem.NONE.withMotor(Optional.of(motor)));
   }
 
   // 500 W push 2.87 x 500^(2/3) N, half of it squared each way at 45 degrees, 0.15 m under the

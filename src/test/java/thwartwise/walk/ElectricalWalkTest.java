@@ -21,7 +21,7 @@ class ElectricalWalkTest {
       List.of(
           "yes",
           "agm; 12; 960 Wh; C20; 2024-04-01; no; yes",
-          "yes; 200 N; 45 A; 5 h",
+          "yes; 200 N; 45 A; 5 h; ; ; ",
           "3; 200 m; 2:30; 200; 29; 31",
           "no",
           "no",
@@ -45,7 +45,10 @@ class ElectricalWalkTest {
             Motor, is it electric? yes
               Motor, thrust on its plate: 200 N
               Motor, current at full power: 45 A
-              Motor, said to run at full power for: 5 hours""");
+              Motor, said to run at full power for: 5 hours
+              Motor, lowest point below the bottom: not measured
+              Motor, the same when tilted: not measured
+              Motor, goes aft when tilted by: not measured""");
     assertThat(Sheet.open(answers).key()).isEqualTo("person.1.any");
     assertThat(((Reply.Listed) Sheet.WALK.take(answers, "list")).text())
         .contains("Wires \"lamp\", current with all on: 6 W (0.5 A)");

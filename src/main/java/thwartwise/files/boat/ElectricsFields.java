@@ -67,7 +67,10 @@ final class ElectricsFields {
         kit(motor),
         motor.optional(ElectricalProperties.THRUST),
         motor.optional(ElectricalProperties.FULL_CURRENT),
-        motor.optional(ElectricalProperties.CLAIMED_HOURS));
+        motor.optional(ElectricalProperties.CLAIMED_HOURS),
+        motor.optional(ElectricalProperties.REACH),
+        motor.optional(ElectricalProperties.TILTED_REACH),
+        motor.optional(ElectricalProperties.TILT_SHIFT));
   }
 
   private static TimedRun run(ObjectReader run) {
@@ -86,7 +89,8 @@ final class ElectricsFields {
         panel.required(ElectricalProperties.WATTS),
         panel.optional(ElectricalProperties.PANEL_FUSE),
         panel.optional(ElectricalProperties.BATTERY_FUSE),
-        panel.optional(ElectricalProperties.CONNECTED));
+        panel.optional(ElectricalProperties.CONNECTED),
+        panel.optional(ElectricalProperties.SIDE_AREA));
   }
 
   private static Optional<String> kit(ObjectReader thing) {

@@ -105,7 +105,7 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
   }
 
   private MotorQuestions questions(ElectricalSystem electrics) {
-    return new MotorQuestions(replay, electrics.volts());
+    return new MotorQuestions(replay, tape, electrics.volts());
   }
 
   private Boat runs(String key, Boat boat) {

@@ -20,7 +20,7 @@ import thwartwise.walk.engine.WordQuestions;
  *
  * @param volts of the battery
  */
-record MotorQuestions(Replay replay, double volts) {
+record MotorQuestions(Replay replay, Tape tape, double volts) {
   /** Distances over water are paced in metres, whatever the tape is marked in. */
   private static final Tape METRIC = new Tape(UnitSystem.METRIC);
 
@@ -33,7 +33,7 @@ record MotorQuestions(Replay replay, double volts) {
             WordQuestions.yesNo(key + ".electric", "Motor, is it electric?")
                 .how(
                     "yes: its plate, then runs that were timed. Or on one line, with ; between:",
-                    "yes; thrust; amperes at full power; running time that is claimed.")
+                    "yes; thrust; amperes; claimed hours; how deep; the same tilted; how far aft.")
                 .why("How far it goes and comes back is worked out of an electric one alone.")
                 .orElse(false, "no"));
     return electric ? Optional.of(plate(key, kit)) : Optional.empty();
@@ -61,7 +61,37 @@ record MotorQuestions(Replay replay, double volts) {
                 .how("What the seller or the last owner says of this battery.")
                 .why("Where the battery cannot give it, the page of range says so with the sum.")
                 .orNone("nobody says"));
-    return new ElectricMotor(kit, thrust, current, claimed);
+    return new ElectricMotor(
+        kit,
+        thrust,
+        current,
+        claimed,
+        length(
+            key + ".reach",
+            "Motor, lowest point below the bottom",
+            "Under way: from the lowest line of the bottom down to skeg or propeller.",
+            "It says how much water it wants, and how far it heels the boat put hard over."),
+        length(
+            key + ".tiltedReach",
+            "Motor, the same when tilted",
+            "Tilted for shallow water; with a minus where it is above the bottom.",
+            "It says over which depth it still strikes."),
+        length(
+            key + ".tiltShift",
+            "Motor, goes aft when tilted by",
+            "How far its middle moves aft; a heavy foot swings out behind the boat.",
+            "It weighs the stern down, where the transom is cut lowest."));
+  }
+
+  /** One of the motor as it hangs. */
+  private Optional<Double> length(String key, String subject, String how, String why) {
+    BoatQuantity reach = BoatQuantity.MOTOR_REACH;
+    return replay.ask(
+        tape.length(key, subject)
+            .how(how)
+            .why(why)
+            .within(tape.length(reach.least(), reach.most(), "length of a motor on such a boat"))
+            .optional("not measured"));
   }
 
   List<TimedRun> runs(String key) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.electrics.SolarPanel;
+import thwartwise.measure.PlainNumber;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
@@ -16,6 +17,9 @@ record PanelQuestions(Replay replay, String key) {
   private static final Pattern DEGREES =
       Pattern.compile("([-+]?)(\\d{1,2}(?:\\.\\d+)?) ?([nNsS]?)");
 
+  private static final Pattern AREA =
+      Pattern.compile("(\\d*\\.?\\d+) ?(?:m ?)?(?:(?:x|by|\\*) ?(\\d*\\.?\\d+) ?m?|m2|sq ?m)?");
+
   /** Empty where nobody knows what it gives. */
   Optional<SolarPanel> panel(String kit) {
     Optional<Double> watts =
@@ -24,7 +28,7 @@ record PanelQuestions(Replay replay, String key) {
                 .entry(key + ".watts", "Panel, watts on its label")
                 .how(
                     "On its back. Or on one line, with ; between: watts; fuse to the controller;",
-                    "fuse to the battery; does the battery stay on the controller in sun.")
+                    "fuse to the battery; does the battery stay on in sun; area from the side.")
                 .why("What it gives back is worked out by month.")
                 .orNone("not known, gives nothing"));
     return watts.map(
@@ -34,7 +38,8 @@ record PanelQuestions(Replay replay, String key) {
                 w,
                 fuse(".panelFuse", "Panel, fuse between it and the controller"),
                 fuse(".batteryFuse", "Panel, fuse between controller and battery"),
-                staysOn()));
+                staysOn(),
+                sideArea()));
   }
 
   private Optional<Double> fuse(String name, String subject) {
@@ -52,6 +57,34 @@ record PanelQuestions(Replay replay, String key) {
             .how("yes: nobody takes the battery off the controller while sun is on the panel.")
             .why("Without a battery the panel's voltage can kill the controller.")
             .optional("not known, as not"));
+  }
+
+  private Optional<Double> sideArea() {
+    return replay.ask(
+        Entry.of(
+                key + ".sideArea",
+                "Panel, area seen from the side",
+                "m2",
+                "square metres such as 0.3, or length x height in metres such as 1.0 x 0.03",
+                PanelQuestions::squareMetres)
+            .how("As it stands on the boat: its length by the height of what stands up.")
+            .why("The wind leans on it high up. Not known counts as standing on its edge.")
+            .optional("not known"));
+  }
+
+  private static Reading<Double> squareMetres(String typed) {
+    Matcher written = AREA.matcher(typed.strip().replace(',', '.'));
+    if (!written.matches()) {
+      return Reading.refused(
+          QuotedText.of(typed) + " is no area. Type square metres such as 0.3, or 1.0 x 0.03.");
+    }
+    double area =
+        Double.parseDouble(written.group(1))
+            * (written.group(2) == null ? 1 : Double.parseDouble(written.group(2)));
+    return BoatQuantity.PANEL_SIDE.believes(area)
+        ? Reading.understood(area, PlainNumber.number(Math.ceil(area * 1e4) / 1e4) + " m2")
+        : Reading.refused(
+            "That is " + BoatQuantity.PANEL_SIDE.doubt(area, "Measure it again, in metres."));
   }
 
   /** Radians, south negative. */

@@ -49,6 +49,20 @@ class ElectricsFileTest {
   }
 
   @Test
+  void how_the_motor_hangs_and_the_panel_stands_is_read_and_written() {
+    String json =
+        ElectricBoat.JSON
+            .replace(
+                "\"claimedHours\": 5",
+                "\"claimedHours\": 5, \"reachesBelow\": 0.4, \"tiltedBelow\": -0.05, \"tiltsAft\": 0.5")
+            .replace("\"batteryStaysOn\": true", "\"batteryStaysOn\": true, \"sideArea\": 0.03");
+    Boat boat = read(json);
+    assertThat(boat.electrics().motor().orElseThrow().tiltedReach()).hasValue(-0.05);
+    assertThat(boat.electrics().panel().orElseThrow().sideArea()).hasValue(0.03);
+    assertThat(read(BoatFile.write(boat))).isEqualTo(boat);
+  }
+
+  @Test
   void a_boat_without_it_is_written_without_it() {
     assertThat(BoatFile.write(read(ElectricBoat.WITHOUT))).doesNotContain("electrics");
   }

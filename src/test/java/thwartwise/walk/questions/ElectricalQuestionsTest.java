@@ -53,6 +53,9 @@ class ElectricalQuestionsTest {
       electrics.motor.thrust                | 45
       electrics.motor.amps                  | 45 A
       electrics.motor.claimedHours          | 5 h
+      electrics.motor.reach                 | 40 cm
+      electrics.motor.tiltedReach           | -5 cm
+      electrics.motor.tiltShift             | 0.6 m
       electrics.run.1.any                   | yes
       electrics.run.1.setting               | 3
       electrics.run.1.metres                | 200 m
@@ -64,6 +67,7 @@ class ElectricalQuestionsTest {
       electrics.panel.panelFuse             | 5
       electrics.panel.batteryFuse           | 5 A
       electrics.panel.batteryStaysOn        | yes
+      electrics.panel.sideArea              | 1.0 x 0.5
       electrics.latitude                    | 34 S
       electrics.circuit.1.any               | yes
       electrics.circuit.1.use               | motor
@@ -192,6 +196,9 @@ class ElectricalQuestionsTest {
     assertThat(motor.thrust().orElseThrow()).isCloseTo(45 * POUND_FORCE, within(1e-3));
     assertThat(motor.fullCurrent()).hasValue(45.0);
     assertThat(motor.claimedTime()).hasValue(5 * 3600.0);
+    assertThat(motor.reach()).hasValue(0.4);
+    assertThat(motor.tiltedReach()).hasValue(-0.05);
+    assertThat(motor.tiltShift()).hasValue(0.6);
     assertThat(electrics.runs())
         .containsExactly(new TimedRun("3", 200, 150, 200, Optional.of(29.0), Optional.of(31.0)));
     assertThat(electrics.panel())
@@ -201,7 +208,8 @@ class ElectricalQuestionsTest {
                 50,
                 Optional.of(5.0),
                 Optional.of(5.0),
-                Optional.of(true)));
+                Optional.of(true),
+                Optional.of(0.5)));
     assertThat(electrics.latitude().orElseThrow()).isCloseTo(Math.toRadians(-34), within(1e-12));
     assertThat(electrics.mainSwitch()).hasValue("red key");
     assertThat(BoatFile.parse(BoatFile.write(boat), "boat.json")).isEqualTo(boat);
@@ -315,6 +323,7 @@ class ElectricalQuestionsTest {
         "electrics.motor.thrust|200 N|Motor, thrust on its plate: 200 N",
         "electrics.motor.amps|660 W|Motor, current at full power: 660 W (55 A)",
         "electrics.run.1.secondsThere|1:05|Run at \"3\", time there: 65 s",
+        "electrics.panel.sideArea|0.3|Panel, area seen from the side: 0.3 m2",
         "electrics.latitude|-34|Latitude where the boat is kept: 34 degrees south",
         "electrics.circuit.1.wire|16|Wires \"motor\", copper: 16 mm2",
         "electrics.circuit.1.wire|10 AWG 105 C|Wires \"motor\", copper: AWG 10, 105 C",
@@ -340,6 +349,12 @@ class ElectricalQuestionsTest {
             + " used.",
         "electrics.battery.since|2024-13|\"2024-13\" is not a day. Type year-month-day such as"
             + " 2026-05-02, or today, yesterday, last Saturday, 2 May 2026.",
+        "electrics.panel.sideArea|big|\"big\" is no area. Type square metres such as 0.3, or 1.0 x"
+            + " 0.03.",
+        "electrics.panel.sideArea|9|That is 9 m2, outside the believable 0 to 5 m2 for a panel seen"
+            + " from the side. Measure it again, in metres.",
+        "electrics.motor.reach|40 m|40.00 m is not between -1 and 2 m, the length of a motor on such a"
+            + " boat. Did you mean 0.40 m?",
         "electrics.latitude|north|\"north\" is no latitude. Type degrees such as 52, or 34 S.",
         "electrics.latitude|80|That is beyond the polar circle. Type degrees up to 66.",
         "electrics.circuit.1.wire|thick|\"thick\" is no size of a wire. Type a size such as 4 mm2,"
