@@ -4,8 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
-import thwartwise.afloat.LooseWater;
-import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.SeamLeak;
 import thwartwise.loadcase.LoadCaseStep.Act;
@@ -30,18 +28,23 @@ public record LeakingSeams(RuleSet rules) implements Check {
       return List.of();
     }
     LoadedBoat moored = boat.empty(Act.LEFT_AT_THE_MOORING);
-    double noticed = Math.min(rules.value("loose-water") / 1000, trouble(boat));
+    double noticed = rules.value("loose-water") / 1000;
+    double night = 60 * rules.value("leak-mooring-minutes") * outfit.leakRate();
     return List.of(
-        reading(boat, CheckId.LEAK_UNDER_WAY, "leak-minutes", noticed),
-        reading(moored, CheckId.LEAK_AT_THE_MOORING, "leak-mooring-minutes", trouble(moored)));
+        reading(
+            boat,
+            CheckId.LEAK_UNDER_WAY,
+            "leak-minutes",
+            Math.min(noticed, trouble(boat, noticed))),
+        reading(
+            moored, CheckId.LEAK_AT_THE_MOORING, "leak-mooring-minutes", trouble(moored, night)));
   }
 
   /** m³ that put an edge under or after which it no longer comes back. */
-  private static double trouble(LoadedBoat boat) {
-    LooseWater water = boat.looseWater();
-    return WaterLimits.of(water, Bay.WHOLE, boat.edges())
+  private static double trouble(LoadedBoat boat, double enough) {
+    return boat.waterLimits(Bay.WHOLE, enough)
         .trouble()
-        .orElseGet(() -> water.capacity(Bay.WHOLE));
+        .orElseGet(() -> boat.looseWater().capacity(Bay.WHOLE));
   }
 
   private CheckReading reading(LoadedBoat boat, CheckId check, String name, double volume) {

@@ -7,9 +7,11 @@ import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Outfit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
+import thwartwise.boat.SeamLeak;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
@@ -48,6 +50,7 @@ final class MeasuredSection {
     if (!boat.cleats().isEmpty()) {
       page.point(cleats(boat));
     }
+    outfit(page, boat.outfit());
     for (Settable<Boat, ?> row : BoatProperties.OF_BOAT) {
       if (!row.property().shown().isBlank()) {
         row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
@@ -142,6 +145,26 @@ final class MeasuredSection {
   private String cleats(Boat boat) {
     return "Where a line is made fast: "
         + String.join("; ", boat.cleats().stream().map(c -> CleatWords.of(c, units)).toList());
+  }
+
+  private void outfit(Page page, Outfit outfit) {
+    if (!outfit.rowlocks().isEmpty()) {
+      page.point(
+          "Rowlocks, forward of the aft end: "
+              + Sentence.list(outfit.rowlocks().stream().map(r -> units.tape(r.x())).toList()));
+    }
+    if (!outfit.leaks().isEmpty()) {
+      page.point("Leaks: " + Sentence.list(outfit.leaks().stream().map(this::leak).toList()));
+    }
+  }
+
+  private String leak(SeamLeak leak) {
+    return String.format(
+        Locale.ROOT,
+        "%s %s in %.0f minutes",
+        leak.seam(),
+        units.jug(leak.volume()),
+        Math.floor(leak.time() / 60));
   }
 
   /** What the boat has is rounded down. */

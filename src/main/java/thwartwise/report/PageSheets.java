@@ -112,6 +112,7 @@ final class PageSheets {
   private static void checklists(Page page, InspectionRecord inspection) {
     Boat boat = inspection.boat();
     page.sheet("To look at by hand and eye");
+    HandlingSection.write(page, inspection);
     page.paragraph("Nothing below was looked at for this inspection", "An empty box is a no");
     for (Checklist list : ChecklistFile.onPaper()) {
       Page points = new Page();

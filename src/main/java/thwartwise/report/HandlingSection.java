@@ -1,0 +1,108 @@
+package thwartwise.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thwartwise.afloat.Gravity;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Person;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Measure;
+import thwartwise.checks.Note;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
+import thwartwise.record.InspectionRecord;
+import thwartwise.rules.LifeJacket;
+
+/** Hands and jackets: who carries the boat, which life jacket each needs, how fast it is bailed. */
+final class HandlingSection {
+  /** What one person carries, kg (trade practice, no source). */
+  private static final double EACH = 25;
+
+  private HandlingSection() {}
+
+  static void write(Page page, InspectionRecord inspection) {
+    UnitFormat units = ReaderUnits.of(inspection.boat());
+    page.paragraph(
+        carried(inspection.boat(), units),
+        jackets(inspection.boat(), units),
+        bailed(inspection.report().findings(), units).orElse(""));
+  }
+
+  private static String carried(Boat boat, UnitFormat units) {
+    double hull = boat.hull().mass();
+    double battery = boat.kit().stream().filter(Kit::isBattery).mapToDouble(Kit::mass).sum();
+    return "By hand, "
+        + units.mass(EACH, Side.DOWN)
+        + " each (trade practice, no source), it takes "
+        + hands(hull)
+        + " for the bare hull of "
+        + units.mass(hull, Side.UP)
+        + (battery > 0 ? ", " + hands(hull + battery) + " with the battery in it" : "")
+        + (boat.kit().isEmpty() ? "" : ", " + hands(hull + boat.kitMass()) + " with all its kit");
+  }
+
+  static String hands(double mass) {
+    int people = (int) Math.max(1, Math.ceil(mass / EACH - 1e-9));
+    return FigureText.with(String.valueOf(people), people == 1 ? "person" : "people");
+  }
+
+  private static String jackets(Boat boat, UnitFormat units) {
+    List<String> each =
+        boat.aboard().stream().map(person -> person.name() + " " + jacket(person, units)).toList();
+    return "Life jackets lift at least: "
+        + (each.isEmpty()
+            ? force(LifeJacket.newtons(Double.MAX_VALUE), units)
+            : Sentence.list(each))
+        + "; whoever cannot swim, and a child under "
+        + units.mass(LifeJacket.CHILD, Side.UP)
+        + ", "
+        + force(LifeJacket.NON_SWIMMER, units)
+        + " ("
+        + LifeJacket.SOURCE
+        + ")";
+  }
+
+  private static String jacket(Person person, UnitFormat units) {
+    return force(LifeJacket.newtons(person.mass()), units);
+  }
+
+  private static String force(double newtons, UnitFormat units) {
+    return units.either(
+        String.format(Locale.ROOT, "%.0f N", newtons),
+        () -> units.mass(newtons / Gravity.STANDARD, Side.UP));
+  }
+
+  /** What the bailer moves, against the litres that put the first edge under. */
+  private static Optional<String> bailed(List<Finding> findings, UnitFormat units) {
+    Optional<Note.Bailed> bailer =
+        findings.stream()
+            .filter(f -> f.question().asks(CheckId.BAILING, Measure.TIME))
+            .map(Finding::note)
+            .filter(Note.Bailed.class::isInstance)
+            .map(Note.Bailed.class::cast)
+            .findFirst();
+    OptionalDouble litres =
+        findings.stream()
+            .filter(f -> f.question().asks(CheckId.LOOSE_WATER, Measure.FIRST_EDGE_UNDER))
+            .filter(f -> f.question().things().isEmpty())
+            .flatMapToDouble(f -> f.value().stream())
+            .min();
+    return bailer.filter(b -> litres.isPresent()).map(b -> bailed(b, litres.getAsDouble(), units));
+  }
+
+  private static String bailed(Note.Bailed bailer, double trouble, UnitFormat units) {
+    double aMinute = bailer.bailerM3() * bailer.fill() * bailer.strokes();
+    return "The bailer moves at most "
+        + units.volume(aMinute, Side.DOWN)
+        + " a minute, and "
+        + units.volume(trouble, Side.DOWN)
+        + " in the boat put the first edge under";
+  }
+}
