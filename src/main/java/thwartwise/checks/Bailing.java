@@ -1,7 +1,6 @@
 package thwartwise.checks;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
@@ -67,27 +66,19 @@ public record Bailing(RuleSet rules) implements Check {
   }
 
   private CheckReading minutes(LoadedBoat empty, Equilibria poses) {
-    double litres =
-        1000
-            * poses.reached().stream()
-                .mapToDouble(p -> SwampedWater.inside(empty.looseWater(), Bay.WHOLE, p))
-                .max()
-                .orElse(0);
+    double water =
+        poses.reached().stream()
+            .mapToDouble(p -> SwampedWater.inside(empty.looseWater(), Bay.WHOLE, p))
+            .max()
+            .orElse(0);
     Limit limit = rules.limit("bailing-minutes");
-    Optional<Double> bailer = empty.model().boat().bailer();
-    double litresEach = bailer.map(v -> 1000 * v).orElse(rules.value("bailer"));
-    double aMinute = litresEach * rules.value("bailer-fill") * rules.value("bailer-strokes");
+    BailerRate bailer = BailerRate.of(rules, empty.model().boat());
     return new CheckReading(
         CheckQuestion.of(CheckId.BAILING, Measure.TIME),
-        Margin.atMost(60 * limit.value(), OptionalDouble.of(60 * litres / aMinute), Unit.MINUTE),
+        Margin.atMost(60 * limit.value(), OptionalDouble.of(bailer.time(water)), Unit.MINUTE),
         true,
         limit.cited(),
         empty.loadCase(),
-        new Note.Bailed(
-            litres / 1000,
-            litresEach / 1000,
-            bailer.isPresent(),
-            rules.value("bailer-strokes"),
-            rules.value("bailer-fill")));
+        bailer.note(water));
   }
 }

@@ -51,6 +51,7 @@ public final class CautiousChecks {
         new WindOnTheBeam(rules),
         new MotorPush(rules),
         new WaterInTheBilge(rules),
+        new BilgeBailing(rules),
         new RainAtTheMooring(rules),
         new DrainOpen(rules),
         new LeakingSeams(rules),

@@ -110,6 +110,10 @@ public final class CheckWords {
               : "bailing it out";
       case TURNING_BACK ->
           question.measure() == Measure.EFFORT ? "turning it back" : "turning it back with a line";
+      case LOOSE_WATER ->
+          question.measure() == Measure.TIME
+              ? "bailing it out before the first edge is under"
+              : plain(question.measure());
       case LITRES_POURED -> "litres poured in against litres drawn";
       case FREEBOARD_AT_REST -> "";
       default -> plain(question.measure());

@@ -2,16 +2,10 @@ package thwartwise.report;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
-import thwartwise.checks.CheckId;
-import thwartwise.checks.Finding;
-import thwartwise.checks.Measure;
-import thwartwise.checks.Note;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
@@ -20,7 +14,7 @@ import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.LifeJacket;
 
-/** Hands and jackets: who carries the boat, which life jacket each needs, how fast it is bailed. */
+/** Hands and jackets: how many carry the boat, which life jacket each needs. */
 final class HandlingSection {
   /** What one person carries, kg (trade practice, no source). */
   private static final double EACH = 25;
@@ -29,10 +23,7 @@ final class HandlingSection {
 
   static void write(Page page, InspectionRecord inspection) {
     UnitFormat units = ReaderUnits.of(inspection.boat());
-    page.paragraph(
-        carried(inspection.boat(), units),
-        jackets(inspection.boat(), units),
-        bailed(inspection.report().findings(), units).orElse(""));
+    page.paragraph(carried(inspection.boat(), units), jackets(inspection.boat(), units));
   }
 
   private static String carried(Boat boat, UnitFormat units) {
@@ -77,32 +68,5 @@ final class HandlingSection {
     return units.either(
         String.format(Locale.ROOT, "%.0f N", newtons),
         () -> units.mass(newtons / Gravity.STANDARD, Side.UP));
-  }
-
-  /** What the bailer moves, against the litres that put the first edge under. */
-  private static Optional<String> bailed(List<Finding> findings, UnitFormat units) {
-    Optional<Note.Bailed> bailer =
-        findings.stream()
-            .filter(f -> f.question().asks(CheckId.BAILING, Measure.TIME))
-            .map(Finding::note)
-            .filter(Note.Bailed.class::isInstance)
-            .map(Note.Bailed.class::cast)
-            .findFirst();
-    OptionalDouble litres =
-        findings.stream()
-            .filter(f -> f.question().asks(CheckId.LOOSE_WATER, Measure.FIRST_EDGE_UNDER))
-            .filter(f -> f.question().things().isEmpty())
-            .flatMapToDouble(f -> f.value().stream())
-            .min();
-    return bailer.filter(b -> litres.isPresent()).map(b -> bailed(b, litres.getAsDouble(), units));
-  }
-
-  private static String bailed(Note.Bailed bailer, double trouble, UnitFormat units) {
-    double aMinute = bailer.bailerM3() * bailer.fill() * bailer.strokes();
-    return "The bailer moves at most "
-        + units.volume(aMinute, Side.DOWN)
-        + " a minute, and "
-        + units.volume(trouble, Side.DOWN)
-        + " in the boat put the first edge under";
   }
 }

@@ -37,6 +37,20 @@ class LeakingSeamsTest {
     assertThat(CHECK.readings(leaking(0, 0))).isEmpty();
   }
 
+  // A bailer of five litres, 0.6 full, 20 strokes a minute: 60 litres a minute.
+  @Test
+  void what_puts_the_first_edge_under_is_bailed_at_sixty_litres_a_minute() {
+    Boat boat = OnPaper.boat(100).boat().withBailer(0.005);
+    LoadedBoat loaded = trial(boat, person(80, 0.3));
+    Finding bailed = findings(new BilgeBailing(RULES), loaded).get(0);
+    Finding under = findings(new WaterInTheBilge(RULES), loaded).get(0);
+    assertThat(value(bailed)).isCloseTo(value(under) / 0.060 * 60, within(1e-6));
+    assertThat(bailed.limit()).isEqualTo(20 * 60);
+    LoadedBoat can = trial(OnPaper.boat(100).boat(), person(80, 0.3));
+    assertThat(value(findings(new BilgeBailing(RULES), can).get(0)))
+        .isCloseTo(2.5 * value(bailed), within(1e-6));
+  }
+
   // Six litres in half an hour are 0.2 a minute: 40 litres take 200 minutes.
   @Test
   void forty_litres_are_in_after_their_time() {
