@@ -48,7 +48,8 @@ final class PageCommand implements ShellCommand {
   public String details() {
     return """
         Without a word it is the page of the newest record of all; a number alone is
-        one sheet of it, with all its details. A record is named by its file or as "records" prints it.
+        one sheet of it, with all its details. A record is named by its file or as
+        "records" prints it.
 
           page
           page 3

@@ -40,8 +40,9 @@ final class RefitCommand implements ShellCommand {
         Asks which boat of the folder it is, unless --boat says it, then what has
         changed: kit added, taken out or moved, a chamber opened, sealed or tested, a
         new cut or hole, the hull weighed again, other people. Leak tests older than
-        twelve months are asked for again. All else is taken from the boat file. Then the boat is inspected, and
-        what came of the changes is set beside the last record.
+        twelve months are asked for again. All else is taken from the boat file.
+        Then the boat is inspected, and what came of the changes is set beside the
+        last record.
 
         The words of "walk" work here too, and answers are kept as they are there.
         Exit codes are those of "inspect"; 2 when it was left before its end, or when

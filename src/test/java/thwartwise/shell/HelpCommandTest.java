@@ -135,8 +135,8 @@ class HelpCommandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "walk", "look", "inspect", "seats", "suppose", "range", "wiring", "today", "records",
-        "compare", "fleet", "demo", "help", "version", "quit"
+        "walk", "sheet", "look", "inspect", "page", "show", "refit", "seats", "suppose", "range",
+        "wiring", "today", "records", "compare", "fleet", "demo", "help", "version", "quit"
       })
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();
