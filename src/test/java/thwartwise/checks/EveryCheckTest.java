@@ -20,8 +20,10 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Outfit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
+import thwartwise.boat.SeamLeak;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Disturbance;
@@ -110,7 +112,8 @@ class EveryCheckTest {
     List<Cleat> cleats = List.of(new Cleat("quarter cleat", Vector3.of(0.1, side * 0.5, 0.48)));
     Body aft = seated("aft", 70, 0.8, 0.35).at(side * 0.05);
     Body middle = seated("middle", 60, 1.6, 0.3).at(-side * 0.1);
-    return trial(fitted(boat, cleats, Optional.of(3.0)), aft, middle);
+    Outfit outfit = Outfit.NOT_STATED.with(new SeamLeak("keel", 0.002, 1800));
+    return trial(fitted(boat, cleats, Optional.of(3.0)).withOutfit(outfit), aft, middle);
   }
 
   private static Body seated(String name, double mass, double x, double reach) {
@@ -206,6 +209,7 @@ class EveryCheckTest {
             "wind on the beam, freeboard left",
             "loose water, first edge under",
             "loose water, no longer comes back",
+            "loose water, bailing it out before the first edge is under",
             "rain at the mooring",
             "swamped, lowest edge above the water for bailing",
             "swamped, bailing it out",
