@@ -85,6 +85,7 @@ final class TodayCommand implements ShellCommand {
     List<Answered> answers =
         new TodayQuestions(today.points()).asked(conversation, kept.inspection().boat());
     String ending = today.held().isEmpty() ? TodayPage.ending(answers) : TodayPage.held(today);
+    conversation.say("");
     conversation.say(ending.stripTrailing());
     keep(kept, answers, ending, given.workspace(), conversation);
     boolean open = !today.held().isEmpty() || answers.stream().anyMatch(a -> !a.yes());

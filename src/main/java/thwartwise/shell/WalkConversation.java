@@ -1,8 +1,10 @@
 package thwartwise.shell;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.walk.Walk;
@@ -27,7 +29,8 @@ final class WalkConversation {
   private final Draft draft;
   private final RunningLine running;
   private List<Answer> answers;
-  private List<String> shownHow = List.of();
+  private final Set<List<String>> shownHow = new HashSet<>();
+  private int section;
   private Optional<String> shownNote = Optional.empty();
   private String shownWhere = "";
   private String alone = "";
@@ -83,7 +86,7 @@ final class WalkConversation {
       return Optional.empty();
     }
     running.due().forEach(this::say);
-    introduce(ask.question());
+    introduce(ask);
     where(ask);
     conversation
         .ask(prompt(ask.question()), likely(ask.question()))
@@ -129,12 +132,18 @@ final class WalkConversation {
     }
   }
 
-  /** How to measure is told once for questions that are measured alike. */
-  private void introduce(Question question) {
-    if (!question.how().equals(shownHow)) {
+  /**
+   * How to measure is told once a section for questions that are measured alike; why repeats it.
+   */
+  private void introduce(Step.Ask ask) {
+    int now = ask.position().map(WalkPosition::number).orElse(section);
+    if (now != section) {
+      shownHow.clear();
+      section = now;
+    }
+    if (!ask.question().how().isEmpty() && shownHow.add(ask.question().how())) {
       say("");
-      question.how().forEach(this::say);
-      shownHow = question.how();
+      ask.question().how().forEach(this::say);
     }
   }
 

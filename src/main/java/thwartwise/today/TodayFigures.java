@@ -67,9 +67,12 @@ final class TodayFigures {
   }
 
   String load() {
-    return "the kit listed, where the file has it, and no more than "
-        + besides(report.recommendation())
-        + " besides, low on the middle line";
+    Recommendation r = report.recommendation();
+    boolean nothing = r.extra() < 1 && r.crewLimits().stream().noneMatch(l -> l.extra() >= 1);
+    return "the kit listed, where the file has it, and "
+        + (nothing
+            ? "nothing besides"
+            : "no more than " + besides(r) + " besides, low on the middle line");
   }
 
   /** For each number of people where it was told so. */

@@ -43,7 +43,10 @@ final class BoatSummary {
             + ".");
     lines.add("Aboard: " + named(boat.aboard().stream().map(Person::name).toList()) + ".");
     if (!boat.assumptions().isEmpty()) {
-      lines.add("Not measured, taken on the poor side: " + boat.assumptions().size() + " things.");
+      int things = boat.assumptions().size();
+      lines.add(
+          "Not measured, taken on the poor side: "
+              + (things == 1 ? "one thing." : things + " things."));
     }
     return lines.stream().map(BoatSummary::fitted).toList();
   }
