@@ -7,9 +7,11 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.UsableCharge;
 import thwartwise.electrics.UsableCharge.Guess;
+import thwartwise.inspection.ShallowWater;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -27,15 +29,20 @@ public final class RangePage {
 
   private final PassagePlan plan;
   private final UnitFormat units;
+  private final Optional<ShallowWater> shallow;
   private final Page page = new Page();
 
-  private RangePage(PassagePlan plan) {
+  private RangePage(PassagePlan plan, Optional<ShallowWater> shallow) {
     this.plan = plan;
+    this.shallow = shallow;
     this.units = ReaderUnits.of(plan.boat());
   }
 
-  public static String of(PassagePlan plan) {
-    return new RangePage(plan).page().toString();
+  /**
+   * @param shallow how the boat lies with its motor down and tilted, as far as that was measured
+   */
+  public static String of(PassagePlan plan, Optional<ShallowWater> shallow) {
+    return new RangePage(plan, shallow).page().toString();
   }
 
   private Page page() {
@@ -52,6 +59,7 @@ public final class RangePage {
             "It goes out with the stream and comes home against stream and wind, and "
                 + "a third of the running time is left at the landing");
     oars();
+    shallow.ifPresent(this::shallow);
     panel();
     basis();
     return cautions();
@@ -74,6 +82,7 @@ public final class RangePage {
           "Read amperes or pounds of thrust on its plate, or time a run with an ammeter");
     }
     oars();
+    shallow.ifPresent(this::shallow);
     panel();
     return cautions();
   }
@@ -260,6 +269,41 @@ public final class RangePage {
 
   private double farthest() {
     return plan.speeds().stream().mapToDouble(s -> way(s, 0, 0).distance()).max().orElseThrow();
+  }
+
+  private void shallow(ShallowWater water) {
+    boolean empty = plan.boat().aboard().isEmpty();
+    page.heading("In shallow water, " + (empty ? "with nobody aboard" : "as it is loaded"));
+    page.paragraph(
+        "The hull itself wants " + units.height(water.down().draft(), Side.UP),
+        empty ? "With people in it all of it wants more" : "");
+    water.reach().ifPresent(depth -> page.paragraph(motorDown(water, depth)));
+    water.tiltedReach().ifPresent(depth -> page.paragraph(motorTilted(depth)));
+    water
+        .moment()
+        .ifPresent(
+            moment ->
+                page.paragraph(
+                    "Tilting it takes " + units.moment(moment, Side.UP) + " aft",
+                    "Down: " + RestWords.of(water.down(), units),
+                    water
+                        .tilted()
+                        .map(rest -> "Tilted: " + RestWords.of(rest, units))
+                        .orElse("Tilted, it comes to rest nowhere")));
+    page.paragraph("Tilted, it must still turn to steer, which look asks");
+  }
+
+  private String motorDown(ShallowWater water, double depth) {
+    String wants = "With the motor down it wants " + units.height(depth, Side.UP);
+    return water.motorAboveBottom()
+        ? wants + "; the motor lies above the bottom line, where it races in air"
+        : wants;
+  }
+
+  private String motorTilted(double depth) {
+    return depth > 0
+        ? "Tilted, the motor still reaches " + units.height(depth, Side.UP) + " under the surface"
+        : "Tilted, the motor is clear of the water";
   }
 
   private void panel() {

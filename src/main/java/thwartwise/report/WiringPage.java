@@ -3,6 +3,7 @@ package thwartwise.report;
 import static thwartwise.report.ElectricalFigures.amperes;
 import static thwartwise.report.ElectricalFigures.label;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import thwartwise.electrics.Circuit;
 import thwartwise.electrics.CircuitSums;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.SolarPanel;
+import thwartwise.inspection.RestFigures;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -23,14 +25,16 @@ import thwartwise.page.Table;
 /** Wires, fuses and switches of a boat: what is wrong, a drawing, the sums. */
 public final class WiringPage {
   private final Boat boat;
+  private final LocalDate today;
   private final ElectricalSystem electrics;
   private final UnitFormat units;
   private final List<CircuitSums> sums;
   private final Page page = new Page();
   private final List<String[]> faults = new ArrayList<>();
 
-  private WiringPage(Boat boat) {
+  private WiringPage(Boat boat, LocalDate today) {
     this.boat = boat;
+    this.today = today;
     this.electrics = boat.electrics();
     this.units = ReaderUnits.of(boat);
     this.sums =
@@ -49,8 +53,8 @@ public final class WiringPage {
    */
   public record Result(String text, boolean faultless) {}
 
-  public static Result of(Boat boat) {
-    WiringPage wiring = new WiringPage(boat);
+  public static Result of(Boat boat, LocalDate today) {
+    WiringPage wiring = new WiringPage(boat, today);
     return new Result(
         wiring.page().toString(),
         wiring.faults.isEmpty() && !boat.electrics().circuits().isEmpty());
@@ -173,8 +177,19 @@ public final class WiringPage {
             + ", and under water still "
             + units.mass(under, Side.UP)
             + (kit.volume().isEmpty() ? ", since nobody measured its volume" : ""),
-        "Carried ashore it leaves another boat; to see it, type: suppose without the "
+        "Carried ashore it leaves another boat; for every figure of that one, type: suppose"
+            + " without the "
             + kit.name());
+    Optional<RestFigures> with = RestFigures.of(boat, today);
+    Optional<RestFigures> ashore = RestFigures.of(without(kit), today);
+    if (with.isPresent() && ashore.isPresent()) {
+      page.point("With it: " + RestWords.of(with.get(), units));
+      page.point("Ashore: " + RestWords.of(ashore.get(), units));
+    }
+  }
+
+  private Boat without(Kit ashore) {
+    return boat.withKit(boat.kit().stream().filter(kit -> kit != ashore).toList());
   }
 
   private void drawing() {

@@ -52,7 +52,7 @@ final class Commands {
     all.add(new SeatsCommand(inspector));
     all.add(new SupposeCommand(inspector));
     all.add(new RangeCommand(inspector));
-    all.add(new WiringCommand());
+    all.add(new WiringCommand(inspector));
     all.add(new TodayCommand(inspector));
     all.add(new PageCommand(pager));
     all.add(new ShowCommand(pager));

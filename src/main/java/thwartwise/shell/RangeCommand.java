@@ -5,6 +5,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.inspection.ShallowWater;
 import thwartwise.passage.PassagePlan;
 import thwartwise.report.RangePage;
 
@@ -53,7 +54,10 @@ final class RangeCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Boat boat = UnitsChoice.of(BoatFile.read(BoatChoice.of(given, this)), given, this);
     PassagePlan plan = PassagePlan.of(boat, inspector.today());
-    context.outputWriter().println(RangePage.of(plan).stripTrailing());
+    context
+        .outputWriter()
+        .println(
+            RangePage.of(plan, ShallowWater.of(plan.boat(), inspector.today())).stripTrailing());
     boolean open =
         plan.speeds().isEmpty()
             || plan.claimNotMet().isPresent()

@@ -9,6 +9,12 @@ import thwartwise.report.WiringPage;
 
 /** Says what is wrong with wires and fuses, and which ones are wanted. */
 final class WiringCommand implements ShellCommand {
+  private final Inspector inspector;
+
+  WiringCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
   @Override
   public String getName() {
     return "wiring";
@@ -43,7 +49,7 @@ final class WiringCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     CommandInput given = new CommandInput(context);
     Boat boat = UnitsChoice.of(BoatFile.read(BoatChoice.of(given, this)), given, this);
-    WiringPage.Result wiring = WiringPage.of(boat);
+    WiringPage.Result wiring = WiringPage.of(boat, inspector.today());
     context.outputWriter().println(wiring.text().stripTrailing());
     return (wiring.faultless() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }

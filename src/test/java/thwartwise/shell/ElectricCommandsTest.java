@@ -219,6 +219,33 @@ class ElectricCommandsTest {
         .contains("the timed 3.6 m/s is faster than such a hull goes. Time it again.");
   }
 
+  /** 9 kg of motor by 0.5 m are 44.1 Nm, shown as 45. */
+  @Test
+  void range_says_how_much_water_the_motor_wants_and_what_tilting_does() throws IOException {
+    String hung =
+        ElectricBoat.JSON.replace(
+            "\"claimedHours\": 5",
+            "\"reachesBelow\": 0.4, \"tiltedBelow\": -0.3, \"tiltsAft\": 0.5");
+    shell.run("range", "--boat", boat(hung));
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("In shallow water, with nobody aboard")
+        .contains("With the motor down it wants 0.4")
+        .contains("Tilted, the motor is clear of the water.")
+        .contains("Tilting it takes 45 Nm aft. Down: lowest edge 0.")
+        .contains(". Tilted: lowest edge 0.")
+        .contains(" stern down, upright.");
+    fitsTheTerminal(shell.out());
+  }
+
+  @Test
+  void wiring_sets_the_boat_with_its_battery_next_to_the_boat_without() throws IOException {
+    shell.run("wiring", "--boat", boat(ElectricBoat.JSON));
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("It weighs 24 kg, and under water still 14 kg.")
+        .containsPattern(
+            "\\* With it: lowest edge 0\\.3\\d m above the water \\([^)]*\\), [^*]*\\* Ashore: lowest");
+  }
+
   @Test
   void good_wires_are_drawn_and_nothing_is_to_be_put_right() throws IOException {
     assertThat(shell.run("wiring", "--boat", boat(ElectricBoat.JSON))).isZero();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -102,9 +103,9 @@ class TwelveFaultsTest {
   /** 11 a battery made to start an engine, 12 a running time it cannot give. */
   @Test
   void the_battery_is_told_for_what_it_is_and_the_claim_for_what_it_is_worth() {
-    assertThat(WiringPage.of(BOAT).text())
+    assertThat(WiringPage.of(BOAT, TODAY).text())
         .contains("The battery is made to start an engine, and drives the motor here.");
-    assertThat(RangePage.of(PassagePlan.of(BOAT, TODAY)))
+    assertThat(RangePage.of(PassagePlan.of(BOAT, TODAY), Optional.empty()))
         .contains("It is said to run 4 hours at full power: this battery cannot give that.");
   }
 
