@@ -15,7 +15,10 @@ import thwartwise.boat.Outfit;
 import thwartwise.boat.Rowlocks;
 import thwartwise.boat.SeamLeak;
 import thwartwise.boat.Space;
+import thwartwise.checks.HatchLeftOpen;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
@@ -100,6 +103,34 @@ class OutfitWalkTest {
     Boat unsaid = with("pocket; seat pocket; fore; ; ", "no");
     assertThat(last(unsaid).closedBy()).isEmpty();
     assertThat(last(unsaid).middle().z()).isLessThan(0.06);
+  }
+
+  @Test
+  void a_hatch_that_is_entered_as_shut_is_tried_open() {
+    BoatModel model = BoatModel.of(with("hatch; bow hatch; fore; shut; ", "no"), Sheet.TODAY);
+    LoadedBoat loaded = LoadedBoat.of(model, model.aboard());
+    assertThat(new HatchLeftOpen(RuleSetFile.cautiousDefault()).readings(loaded))
+        .extracting(reading -> reading.question().things())
+        .contains(List.of("bow hatch"));
+  }
+
+  // The sheet's battery lies in the midships thwart; 5 kg of bags loose in the locker take 20
+  // litres.
+  @Test
+  void bags_entered_as_stowed_loose_in_a_chamber_take_up_its_air() {
+    List<Answer> answers = Sheet.full(true).upTo("kit.3.any");
+    answers =
+        ((Reply.Accepted) Sheet.WALK.take(answers, "bags; 5; 3; 0; 0.2; ; no; fore")).answers();
+    while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
+      answers = Sheet.answer(answers, Sheet.full(true).at(ask.question()));
+    }
+    Space stowed = foreLocker(Sheet.boat(answers));
+    Space empty = foreLocker(with(""));
+    assertThat(1000 * (lift(empty) - lift(stowed))).isCloseTo(20, within(1e-6));
+  }
+
+  private static double lift(Space space) {
+    return space.solid().volume() * space.counting().share();
   }
 
   @Test

@@ -2,12 +2,14 @@ package thwartwise.walk.questions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Outfit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Seal;
@@ -41,6 +43,7 @@ final class BoatSummary {
             + (boat.kit().isEmpty() ? "none" : mass(boat, kit) + " in all, ")
             + boat.kit().stream().map(Kit::name).collect(Collectors.joining(", "))
             + ".");
+    outfit(boat).ifPresent(lines::add);
     lines.add("Aboard: " + named(boat.aboard().stream().map(Person::name).toList()) + ".");
     if (!boat.assumptions().isEmpty()) {
       int things = boat.assumptions().size();
@@ -49,6 +52,24 @@ final class BoatSummary {
               + (things == 1 ? "one thing." : things + " things."));
     }
     return lines.stream().map(BoatSummary::fitted).toList();
+  }
+
+  private static Optional<String> outfit(Boat boat) {
+    Outfit outfit = boat.outfit();
+    List<String> words = new ArrayList<>();
+    counted(words, outfit.rowlocks().size(), "pair of rowlocks", "pairs of rowlocks");
+    counted(words, boat.cleats().size(), "cleat", "cleats");
+    counted(words, outfit.anchorLine().isPresent() ? 1 : 0, "anchor line", "");
+    counted(words, outfit.leaks().size(), "leak", "leaks");
+    return words.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Outfit: " + String.join(", ", words) + ".");
+  }
+
+  private static void counted(List<String> words, int count, String one, String several) {
+    if (count > 0) {
+      words.add(count + " " + (count == 1 ? one : several));
+    }
   }
 
   /** One line each, however many things there are. */
