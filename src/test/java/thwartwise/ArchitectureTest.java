@@ -160,7 +160,7 @@ class ArchitectureTest {
                   "hull",
                   "measure")),
           Map.entry("record", below("record")),
-          Map.entry("measured", Set.of("electrics", "boat", "hull", "measure")),
+          Map.entry("measured", Set.of("electrics", "boat", "hull", "measure", "geometry")),
           Map.entry("json", Set.of("measured", "measure")),
           Map.entry(
               "files.boat",

@@ -41,7 +41,7 @@ class OwnWordsTest {
           """
           Ages AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords
           CommandInput DraftChoice Entry HullQuestions LabelFigure LineWords
-          LookConversation Main MotorQuestions NameMatch PageCommand PanelQuestions
+          LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
           PaperPath PeopleText PeopleWords RecordArchive SameAgain SheetCommand
           StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow
           TableUnit Tape TerminalLines TypedRow TypedTable UnitsChoice Walk
@@ -59,7 +59,7 @@ class OwnWordsTest {
       names(
           """
           BoatQuantity BoatsList ChainText DoubtId FleetFolder PageFile PointAnswer
-          PropulsionCodec RecordFile SealedText SheetSections SheetTemplate Slug
+          RecordFile SealedText SheetSections SheetTemplate Slug
           StoreReading StoredInspection TransactionPlan
           """);
 
@@ -148,7 +148,6 @@ class OwnWordsTest {
     notOurWords().forEach(name -> found.remove(name + ".java"));
     assertThat(found)
         .containsExactlyInAnyOrder(
-            "ChamberCodec.java", // words of the boat file
             "Lettering.java", // attributes of a drawing
             "MarginWords.java",
             "MeasuringSheet.java", // the kind of a section

@@ -1,11 +1,33 @@
 package thwartwise.boat;
 
+import java.util.Optional;
+
 /** What fills a chamber. */
 public sealed interface Filling {
 
   /** Air behind a seal. A test is held beside the claim; without one nothing is proven. */
-  record Air(Seal seal, java.util.Optional<SealTest> test) implements Filling {}
+  record Air(Seal seal, Optional<SealTest> test) implements Filling {}
 
   /** A block of foam; only closed-cell foam that is fastened counts. */
   record Foam(boolean closedCell, boolean fastened) implements Filling {}
+
+  default Kind kind() {
+    return this instanceof Air ? Kind.AIR : Kind.FOAM;
+  }
+
+  /** Which of the two. */
+  enum Kind {
+    AIR("air"),
+    FOAM("foam");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
 }

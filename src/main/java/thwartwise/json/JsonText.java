@@ -85,6 +85,9 @@ public final class JsonText {
     if (value instanceof Double number) {
       return JsonNodeFactory.instance.numberNode(number);
     }
+    if (value instanceof Integer whole) {
+      return JsonNodeFactory.instance.numberNode(whole);
+    }
     return value instanceof Boolean truth
         ? JsonNodeFactory.instance.booleanNode(truth)
         : JsonNodeFactory.instance.stringNode(value.toString());

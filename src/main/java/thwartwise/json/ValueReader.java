@@ -34,6 +34,7 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
     return number;
   }
 
+  @Override
   public int whole(BoatQuantity quantity, String remedy) {
     double number = number(quantity, remedy);
     if (number != Math.rint(number)) {

@@ -14,6 +14,12 @@ public record PropertyGroup(String place, List<? extends Property<?, ?>> propert
           new PropertyGroup(
               "", BoatProperties.OF_BOAT.stream().map(each -> each.property()).toList()),
           new PropertyGroup("hull", BoatProperties.OF_HULL),
+          new PropertyGroup("hull stations points", ThingProperties.OF_POINT),
+          new PropertyGroup("hull skeg", ThingProperties.OF_SKEG),
+          new PropertyGroup("openings", ThingProperties.OF_OPENING),
+          new PropertyGroup("chambers", ThingProperties.OF_CHAMBER),
+          new PropertyGroup("places", ThingProperties.OF_PLACE),
+          new PropertyGroup("propulsion", ThingProperties.OF_PROPULSION),
           new PropertyGroup("waters", BoatProperties.OF_WATERS),
           new PropertyGroup("kit", BoatProperties.OF_KIT),
           new PropertyGroup("aboard", BoatProperties.OF_PERSON),

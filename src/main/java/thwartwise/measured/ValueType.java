@@ -12,6 +12,7 @@ import java.util.function.Function;
  *
  * @param reader from a value of the file and the remedy to the value, SI
  * @param inFile a number, a truth or words
+ * @param form of the value in the file
  * @param described for the printed table
  * @param quantity of a number
  * @param words of a closed choice
@@ -19,6 +20,7 @@ import java.util.function.Function;
 public record ValueType<V>(
     BiFunction<ScalarSource, String, V> reader,
     Function<V, Object> inFile,
+    Form form,
     String described,
     Optional<BoatQuantity> quantity,
     List<String> words) {
@@ -31,15 +33,34 @@ public record ValueType<V>(
     return new ValueType<>(
         (source, remedy) -> quantity.si(source.number(quantity, remedy)),
         quantity::inFile,
+        Form.NUMBER,
         "number, " + quantity.range(),
         Optional.of(quantity),
         List.of());
+  }
+
+  /** A number of people or things. */
+  static ValueType<Integer> whole(BoatQuantity quantity) {
+    return new ValueType<>(
+        (source, remedy) -> source.whole(quantity, remedy),
+        value -> value,
+        Form.WHOLE,
+        "whole number, " + quantity.range(),
+        Optional.of(quantity),
+        List.of());
+  }
+
+  /** Words of whoever writes the file. */
+  static ValueType<String> text() {
+    return new ValueType<>(
+        ScalarSource::words, value -> value, Form.TEXT, "words", Optional.empty(), List.of());
   }
 
   static ValueType<Boolean> flag() {
     return new ValueType<>(
         (source, remedy) -> source.truth(),
         value -> value,
+        Form.TRUTH,
         "true or false",
         Optional.empty(),
         List.of());
@@ -53,9 +74,19 @@ public record ValueType<V>(
     return new ValueType<>(
         (source, remedy) -> source.oneOf(byWord, remedy),
         word::apply,
+        Form.CHOICE,
         "one of: " + String.join(", ", byWord.keySet()),
         Optional.empty(),
         List.copyOf(byWord.keySet()));
+  }
+
+  /** How a value stands in a file. */
+  public enum Form {
+    NUMBER,
+    WHOLE,
+    TRUTH,
+    TEXT,
+    CHOICE
   }
 
   /**
@@ -65,6 +96,8 @@ public record ValueType<V>(
   public interface ScalarSource {
     /** A number in the unit of the file. */
     double number(BoatQuantity quantity, String remedy);
+
+    int whole(BoatQuantity quantity, String remedy);
 
     boolean truth();
 

@@ -16,8 +16,6 @@ import java.util.function.Function;
 import thwartwise.boat.BoatFact;
 import thwartwise.boat.PointCondition;
 import thwartwise.boat.PointGravity;
-import thwartwise.boat.Posture;
-import thwartwise.boat.Seal;
 import thwartwise.boat.Water;
 import thwartwise.json.Format;
 import thwartwise.json.JsonText;
@@ -25,6 +23,7 @@ import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.OutfitProperties;
+import thwartwise.measured.ThingProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -90,10 +89,7 @@ public final class BoatSchema {
   }
 
   private static SchemaPart point() {
-    return new SchemaPart()
-        .must("x", number(BoatQuantity.ALONG, X))
-        .must("y", number(BoatQuantity.ATHWART, Y))
-        .must("z", number(BoatQuantity.HEIGHT, Z));
+    return new SchemaPart().must(ThingProperties.X).must(ThingProperties.Y).must(ThingProperties.Z);
   }
 
   private static SchemaPart named(SchemaPart part) {
@@ -126,14 +122,10 @@ public final class BoatSchema {
   }
 
   private static ObjectNode skeg() {
-    ObjectNode lower =
-        new SchemaPart()
-            .must("x", number(BoatQuantity.ALONG, X))
-            .must("z", number(BoatQuantity.HEIGHT, Z))
-            .object();
+    ObjectNode lower = new SchemaPart().must(ThingProperties.X).must(ThingProperties.Z).object();
     return new SchemaPart()
         .must("edge", list(lower, 2))
-        .must("thickness", number(BoatQuantity.SKEG_THICKNESS, "Across its lower edge."))
+        .must(ThingProperties.SKEG_THICKNESS)
         .object();
   }
 
@@ -146,11 +138,7 @@ public final class BoatSchema {
 
   private static ObjectNode opening() {
     return named(point())
-        .may("width", number(BoatQuantity.OPENING_WIDTH, "The length of its lowest edge."))
-        .may("diameter", number(BoatQuantity.DIAMETER, "Across a round hole."))
-        .may("along", oneOf(OpeningCodec.directions(), "Which way its lowest edge runs."))
-        .may("closedBy", text("What shuts it under way."))
-        .may("into", text("The chamber it leads into."))
+        .may(ThingProperties.OF_OPENING)
         .either(keys("width"), keys("diameter"))
         .object();
   }
@@ -165,24 +153,20 @@ public final class BoatSchema {
             .object();
     return named(filling(new SchemaPart()))
         .must("box", box)
-        .must("filling", fillings())
-        .may("mirrored", flag("Whether it stands on both sides."))
-        .may("limberHole", flag("Whether water can run past under it."))
-        .may("twin", filling(new SchemaPart()).may("filling", fillings()).object())
+        .must(ThingProperties.FILLING)
+        .may(ThingProperties.MIRRORED)
+        .may(ThingProperties.LIMBER_HOLE)
+        .may("twin", filling(new SchemaPart()).may(ThingProperties.FILLING).object())
         .when("filling", "foam", keys("kind"), "seal")
         .object();
   }
 
-  private static ObjectNode fillings() {
-    return oneOf(ChamberCodec.fillings(), "What fills it.");
-  }
-
   private static SchemaPart filling(SchemaPart part) {
-    return part.may("seal", choice(Seal.values(), Seal::word, "How tight it is known to be."))
+    return part.may(ThingProperties.SEAL)
         .may("test", reference("test"))
-        .may("litres", number(BoatQuantity.CHAMBER_LITRES, "Counted with a jug."))
-        .may("kind", oneOf(ChamberCodec.kinds(), "Which foam."))
-        .may("fastened", flag("Whether the foam cannot float out."));
+        .may(ThingProperties.CHAMBER_LITRES)
+        .may(ThingProperties.FOAM_KIND)
+        .may(ThingProperties.FOAM_FASTENED);
   }
 
   private static ObjectNode test() {
@@ -199,10 +183,9 @@ public final class BoatSchema {
     return named(new SchemaPart())
         .must("x", anyOf(number(BoatQuantity.ALONG, X), ends(BoatQuantity.ALONG, X)))
         .may("y", anyOf(number(BoatQuantity.ATHWART, Y), ends(BoatQuantity.ATHWART, Y)))
-        .must("z", number(BoatQuantity.HEIGHT, Z))
-        .may("halfWidth", number(BoatQuantity.HALF_WIDTH, "How far out somebody sits."))
-        .must("people", whole(BoatQuantity.PEOPLE, "How many fit there."))
-        .may("posture", choice(Posture.values(), Posture::word, "How people are there."))
+        .must(ThingProperties.Z)
+        .must(ThingProperties.PLACE_PEOPLE)
+        .may(ThingProperties.OF_PLACE)
         .either(keys("y"), keys("halfWidth"))
         .object();
   }
@@ -228,8 +211,8 @@ public final class BoatSchema {
 
   private static ObjectNode propulsion() {
     return new SchemaPart()
-        .must("kind", oneOf(PropulsionCodec.kinds(), "How the boat is driven."))
-        .may("kilowatts", number(BoatQuantity.KILOWATTS, "The power of an outboard."))
+        .must(ThingProperties.DRIVE)
+        .may(ThingProperties.KILOWATTS)
         .when("kind", "outboard", keys("kilowatts"))
         .object();
   }

@@ -1,6 +1,5 @@
 package thwartwise.files.boat;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Chamber;
@@ -12,9 +11,9 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.json.WordChoice;
 import thwartwise.measure.PlainNumber;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.ThingProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A chamber: the part of the inside between the limits of a box, and what fills it. */
@@ -38,27 +37,15 @@ final class ChamberCodec {
   private static final String NAME = "Name the chamber, as in fore locker.";
   private static final String BOX =
       "Write its limits in metres, as in { \"x\": [2.75, 3.60], \"z\": [0, 0.36] }.";
-  private static final String LITRES = "Fill it with a jug, count the litres, and write the sum.";
-
   private static final String NOT_MIRRORED =
       "only a chamber that stands on both sides has a twin. Take it out, or write \"mirrored\":"
           + " true.";
 
   private ChamberCodec() {}
 
-  /** What a file may say fills a chamber. */
-  static List<String> fillings() {
-    return FillingFields.FILLINGS.words();
-  }
-
-  /** What a file may say of a foam. */
-  static List<String> kinds() {
-    return FillingFields.KINDS.words();
-  }
-
   static Chamber read(ObjectReader fields) {
     Filling filling = FillingFields.read(fields);
-    boolean mirrored = fields.flag("mirrored", false);
+    boolean mirrored = fields.optional(ThingProperties.MIRRORED).orElse(false);
     if (!mirrored) {
       fields.refuse("twin", NOT_MIRRORED);
     }
@@ -66,19 +53,17 @@ final class ChamberCodec {
         fields.text("name", NAME),
         box(fields.object("box", BOX, "x", "y", "z")),
         filling,
-        litres(fields),
+        fields.optional(ThingProperties.CHAMBER_LITRES),
         mirrored,
-        fields.flag("limberHole", false),
+        fields.optional(ThingProperties.LIMBER_HOLE).orElse(false),
         fields
             .optionalObject("twin", TWIN_KEYS)
-            .map(twin -> new Twin(FillingFields.readTwin(twin, filling), litres(twin)))
+            .map(
+                twin ->
+                    new Twin(
+                        FillingFields.readTwin(twin, filling),
+                        twin.optional(ThingProperties.CHAMBER_LITRES)))
             .orElse(Twin.LIKE_THE_DRAWN));
-  }
-
-  private static Optional<Double> litres(ObjectReader fields) {
-    return fields
-        .optionalNumber("litres", BoatQuantity.CHAMBER_LITRES, LITRES)
-        .map(litres -> PlainNumber.scaled(litres, -3));
   }
 
   private static Box box(ObjectReader box) {
@@ -98,13 +83,9 @@ final class ChamberCodec {
     Spans.write(box, "y", chamber.box().y());
     Spans.write(box, "z", chamber.box().z());
     writeFilling(node, chamber.filling());
-    chamber.measuredVolume().ifPresent(v -> node.put("litres", PlainNumber.scaled(v, 3)));
-    if (chamber.mirrored()) {
-      node.put("mirrored", true);
-    }
-    if (chamber.limberHole()) {
-      node.put("limberHole", true);
-    }
+    JsonText.put(node, ThingProperties.CHAMBER_LITRES, chamber);
+    JsonText.put(node, ThingProperties.MIRRORED, chamber);
+    JsonText.put(node, ThingProperties.LIMBER_HOLE, chamber);
     if (!chamber.twin().equals(Twin.LIKE_THE_DRAWN)) {
       ObjectNode twin = node.putObject("twin");
       chamber.twin().filling().ifPresent(filling -> writeFilling(twin, filling));
@@ -114,25 +95,18 @@ final class ChamberCodec {
   }
 
   private static void writeFilling(ObjectNode node, Filling filling) {
+    JsonText.put(node, ThingProperties.FILLING, filling);
     if (filling instanceof Filling.Air air) {
-      FillingFields.write(node, air);
+      JsonText.put(node, ThingProperties.SEAL, air);
+      air.test().ifPresent(test -> node.set("test", SealTestCodec.write(test)));
     } else if (filling instanceof Filling.Foam foam) {
-      FillingFields.write(node, foam);
+      JsonText.put(node, ThingProperties.FOAM_KIND, foam);
+      JsonText.put(node, ThingProperties.FOAM_FASTENED, foam);
     }
   }
 
   /** What fills a chamber: air behind a seal, with its leak test if there was one, or foam. */
   private static final class FillingFields {
-    private static final WordChoice<String> FILLINGS = WordChoice.of(word -> word, "air", "foam");
-    private static final WordChoice<Seal> SEALS = WordChoice.of(Seal::word, Seal.values());
-    private static final WordChoice<Boolean> KINDS =
-        WordChoice.of(closed -> closed ? "closed-cell" : "open-cell", true, false);
-    private static final String FILLING = "Write what fills the chamber.";
-    private static final String SEAL =
-        "Write proven only when a leak test was made, claimed when somebody says so, else open.";
-    private static final String KIND =
-        "Press a wet corner: foam that drinks water is open-cell. If you do not know, write"
-            + " open-cell.";
     private static final String NOT_FOR_FOAM = "foam needs no seal. Take it out.";
     private static final String NOT_FOR_AIR =
         "the chamber is filled with air. Take it out, or write \"filling\": \"foam\".";
@@ -140,7 +114,7 @@ final class ChamberCodec {
     private FillingFields() {}
 
     static Filling read(ObjectReader chamber) {
-      return chamber.oneOf("filling", FILLINGS, FILLING).equals("air")
+      return chamber.required(ThingProperties.FILLING) == Filling.Kind.AIR
           ? air(chamber)
           : foam(chamber);
     }
@@ -162,7 +136,7 @@ final class ChamberCodec {
     private static Filling air(ObjectReader chamber) {
       chamber.refuse("kind", NOT_FOR_AIR);
       chamber.refuse("fastened", NOT_FOR_AIR);
-      Seal seal = chamber.oneOf("seal", SEALS, SEAL);
+      Seal seal = chamber.required(ThingProperties.SEAL);
       Optional<SealTest> test =
           chamber.optionalObject("test", SealTestCodec.KEYS).map(SealTestCodec::read);
       return new Filling.Air(seal, test);
@@ -171,18 +145,9 @@ final class ChamberCodec {
     private static Filling foam(ObjectReader chamber) {
       chamber.refuse("seal", NOT_FOR_FOAM);
       chamber.refuse("test", NOT_FOR_FOAM);
-      return new Filling.Foam(chamber.oneOf("kind", KINDS, KIND), chamber.flag("fastened", false));
-    }
-
-    static void write(ObjectNode node, Filling.Air air) {
-      node.put("filling", "air").put("seal", air.seal().word());
-      air.test().ifPresent(test -> node.set("test", SealTestCodec.write(test)));
-    }
-
-    static void write(ObjectNode node, Filling.Foam foam) {
-      node.put("filling", "foam")
-          .put("kind", foam.closedCell() ? "closed-cell" : "open-cell")
-          .put("fastened", foam.fastened());
+      return new Filling.Foam(
+          chamber.required(ThingProperties.FOAM_KIND),
+          chamber.optional(ThingProperties.FOAM_FASTENED).orElse(false));
     }
   }
 }

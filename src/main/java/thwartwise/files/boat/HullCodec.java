@@ -15,6 +15,7 @@ import thwartwise.json.ObjectReader;
 import thwartwise.measure.PlainNumber;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.ThingProperties;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -116,8 +117,6 @@ final class HullCodec {
             + " [ { \"x\": 0, \"z\": -0.10 }, { \"x\": 1.2, \"z\": -0.02 } ].";
     private static final String UP =
         "Measure z from the lowest point of the hull's bottom, in metres; below it z is negative.";
-    private static final String THICKNESS =
-        "Measure across its lower edge with callipers and write metres.";
 
     private SkegFields() {}
 
@@ -125,7 +124,7 @@ final class HullCodec {
       List<Vector3> edge =
           skeg.items("edge", "edge point", EDGE, "x", "z").stream().map(SkegFields::point).toList();
       check(skeg.spot(), edge);
-      return new Skeg(edge, skeg.number("thickness", BoatQuantity.SKEG_THICKNESS, THICKNESS));
+      return new Skeg(edge, skeg.required(ThingProperties.SKEG_THICKNESS));
     }
 
     private static Vector3 point(ObjectReader point) {
@@ -160,7 +159,8 @@ final class HullCodec {
                   edge.addObject()
                       .put("x", Points.unsigned(p.x()))
                       .put("z", Points.unsigned(p.z())));
-      return node.put("thickness", skeg.thickness());
+      JsonText.put(node, ThingProperties.SKEG_THICKNESS, skeg);
+      return node;
     }
   }
 

@@ -7,14 +7,12 @@ import thwartwise.boat.Opening;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 import thwartwise.json.JsonText;
-import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
-import thwartwise.json.ValueReader;
-import thwartwise.json.WordChoice;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.YesOrNo;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.Property;
+import thwartwise.measured.ThingProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -25,39 +23,24 @@ final class OpeningCodec {
   static final String[] KEYS = {
     "name", "x", "y", "z", "width", "along", "diameter", "closedBy", "into"
   };
-  private static final WordChoice<Boolean> RUNS =
-      WordChoice.of(athwart -> athwart ? "athwart" : "fore-and-aft", true, false);
   private static final double END_SHARE = 0.05;
   private static final double NEAR_MIDDLE = 0.1;
   private static final String NAME = "Name the opening, as in transom cut-out or drain.";
-  private static final String WIDTH = "Measure the length of its lowest edge in metres.";
-  private static final String ALONG = "Write which way its lowest edge runs, or leave it out.";
-  private static final String DIAMETER =
-      "Measure across the hole in metres, or leave it out and give the width.";
-  private static final String CLOSED_BY =
-      "Write what shuts it under way, as in bung, or leave it out.";
-  private static final String INTO = "Name the chamber it leads into, or leave it out.";
 
   private OpeningCodec() {}
 
-  /** What a file may say of the way an edge runs. */
-  static List<String> directions() {
-    return RUNS.words();
-  }
-
   static Opening read(ObjectReader fields, List<Station> stations) {
     Vector3 middle = Points.read(fields);
-    Optional<Double> diameter = fields.optionalNumber("diameter", BoatQuantity.DIAMETER, DIAMETER);
+    Optional<Double> diameter = fields.optional(ThingProperties.OPENING_DIAMETER);
     return new Opening(
         fields.text("name", NAME),
         middle,
         width(fields, diameter),
         fields
-            .optional("along")
-            .map(value -> value.oneOf(RUNS, ALONG))
+            .optional(ThingProperties.OPENING_ATHWART)
             .orElseGet(() -> usuallyAthwart(middle, stations)),
-        fields.optional("closedBy").map(value -> closedBy(value, fields.spot())),
-        fields.optional("into").map(value -> value.words(INTO)),
+        closedBy(fields),
+        fields.optional(ThingProperties.OPENING_INTO),
         diameter);
   }
 
@@ -65,18 +48,23 @@ final class OpeningCodec {
   private static double width(ObjectReader fields, Optional<Double> diameter) {
     return diameter.isPresent() && !fields.has("width")
         ? diameter.get()
-        : fields.number("width", BoatQuantity.OPENING_WIDTH, WIDTH);
+        : fields.required(ThingProperties.OPENING_WIDTH);
   }
 
   /** What is taken for shut is left out of the floods: only a thing shuts an opening, no "none". */
-  private static String closedBy(ValueReader value, Location spot) {
-    String words = value.words(CLOSED_BY);
-    if (NegativeAnswer.by(words) || YesOrNo.read(words).refusal().isEmpty()) {
-      throw spot.fault(
-          "\"closedBy\" is %s, which names nothing that shuts it. %s",
-          PrintableText.quoted(words), CLOSED_BY);
-    }
-    return words;
+  private static Optional<String> closedBy(ObjectReader fields) {
+    Optional<String> closedBy = fields.optional(ThingProperties.OPENING_CLOSED_BY);
+    closedBy
+        .filter(words -> NegativeAnswer.by(words) || YesOrNo.read(words).refusal().isEmpty())
+        .ifPresent(
+            words -> {
+              throw fields
+                  .spot()
+                  .fault(
+                      "\"closedBy\" is %s, which names nothing that shuts it. %s",
+                      PrintableText.quoted(words), ThingProperties.OPENING_CLOSED_BY.remedy());
+            });
+    return closedBy;
   }
 
   static boolean usuallyAthwart(Vector3 middle, List<Station> stations) {
@@ -94,15 +82,15 @@ final class OpeningCodec {
   static ObjectNode write(Opening opening, List<Station> stations) {
     ObjectNode node = JsonText.object().put("name", opening.name());
     node.setAll(Points.write(opening.middle()));
-    if (!opening.diameter().equals(Optional.of(opening.width()))) {
-      node.put("width", opening.width());
+    for (Property<Opening, ?> each : ThingProperties.OF_OPENING) {
+      if (each != ThingProperties.OPENING_ATHWART || !runsAsUsual(opening, stations)) {
+        JsonText.put(node, each, opening);
+      }
     }
-    opening.diameter().ifPresent(diameter -> node.put("diameter", diameter));
-    if (opening.athwart() != usuallyAthwart(opening.middle(), stations)) {
-      node.put("along", opening.athwart() ? "athwart" : "fore-and-aft");
-    }
-    opening.closedBy().ifPresent(closedBy -> node.put("closedBy", closedBy));
-    opening.into().ifPresent(into -> node.put("into", into));
     return node;
+  }
+
+  private static boolean runsAsUsual(Opening opening, List<Station> stations) {
+    return opening.athwart() == usuallyAthwart(opening.middle(), stations);
   }
 }

@@ -7,15 +7,13 @@ import thwartwise.geometry.Span;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
-import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.ThingProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Where people sit, kneel or stand. */
 final class PlaceCodec {
   static final String[] KEYS = {"name", "x", "y", "z", "halfWidth", "people", "posture"};
-  private static final WordChoice<Posture> POSTURES =
-      WordChoice.of(Posture::word, Posture.values());
   private static final String NAME = "Name the place, as in stern seat.";
   private static final String ALONG =
       "Write from where to where the middle of a person can be, forward of the aft end, in metres,"
@@ -23,10 +21,6 @@ final class PlaceCodec {
   private static final String ACROSS =
       "Write from where to where the middle of a person can be, to port of the middle line, in"
           + " metres, starboard with a minus, as in [0.35, 0.5].";
-  private static final String HALF_WIDTH =
-      "Measure from the middle line to the middle of somebody sitting as far out as they can.";
-  private static final String PEOPLE = "Write how many people fit there.";
-  private static final String POSTURE = "Write how people are there, or leave it out: sitting.";
 
   private PlaceCodec() {}
 
@@ -36,11 +30,8 @@ final class PlaceCodec {
         along(place),
         across(place),
         Points.z(place),
-        place.whole("people", BoatQuantity.PEOPLE, PEOPLE),
-        place
-            .optional("posture")
-            .map(value -> value.oneOf(POSTURES, POSTURE))
-            .orElse(Posture.SITTING));
+        place.required(ThingProperties.PLACE_PEOPLE),
+        place.optional(ThingProperties.POSTURE).orElse(Posture.SITTING));
   }
 
   private static Span along(ObjectReader place) {
@@ -49,7 +40,7 @@ final class PlaceCodec {
 
   private static Span across(ObjectReader place) {
     if (!place.has("y")) {
-      double out = place.number("halfWidth", BoatQuantity.HALF_WIDTH, HALF_WIDTH);
+      double out = place.required(ThingProperties.HALF_WIDTH);
       return new Span(0.0 - out, out);
     }
     place.refuse(
@@ -78,13 +69,7 @@ final class PlaceCodec {
       write(node, "y", place.across());
     }
     node.put("z", place.z());
-    if (place.isAboutTheMiddle()) {
-      node.put("halfWidth", place.across().to());
-    }
-    node.put("people", place.people());
-    if (place.posture() != Posture.SITTING) {
-      node.put("posture", place.posture().word());
-    }
+    ThingProperties.OF_PLACE.forEach(each -> JsonText.put(node, each, place));
     return node;
   }
 

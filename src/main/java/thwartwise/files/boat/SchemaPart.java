@@ -90,9 +90,13 @@ final class SchemaPart {
   }
 
   private static ObjectNode value(ValueType<?> type, String meaning) {
-    return type.quantity()
-        .map(quantity -> number(quantity, meaning))
-        .orElseGet(() -> type.words().isEmpty() ? flag(meaning) : oneOf(type.words(), meaning));
+    return switch (type.form()) {
+      case NUMBER -> number(type.quantity().orElseThrow(), meaning);
+      case WHOLE -> whole(type.quantity().orElseThrow(), meaning);
+      case TRUTH -> flag(meaning);
+      case TEXT -> text(meaning);
+      case CHOICE -> oneOf(type.words(), meaning);
+    };
   }
 
   static ObjectNode number(BoatQuantity quantity, String meaning) {
