@@ -39,11 +39,21 @@ record LegRoom(BoatModel model) {
   }
 
   private boolean isFree(Box box) {
-    return model.spaces().stream().allMatch(space -> common(space, box) <= SLACK * box.volume());
+    return model.spaces().stream().allMatch(space -> leavesFree(space, box));
+  }
+
+  // What the space's block has in common with the box is no less than what the space has.
+  private static boolean leavesFree(Space space, Box box) {
+    Box block = space.solid().boundingBox();
+    double most = SLACK * box.volume();
+    return !block.overlaps(box) || block.common(box).volume() <= most || common(space, box) <= most;
   }
 
   private List<Space> inTheWay(Box box) {
-    return model.spaces().stream().filter(s -> common(s, box) > Overlap.NEGLIGIBLE).toList();
+    return model.spaces().stream()
+        .filter(s -> s.solid().boundingBox().overlaps(box))
+        .filter(s -> common(s, box) > Overlap.NEGLIGIBLE)
+        .toList();
   }
 
   private static double common(Space space, Box box) {

@@ -140,6 +140,11 @@ public final class Solid {
     return part;
   }
 
+  /** The least box along the axes that holds it; a solid of nothing has one of no size. */
+  public Box boundingBox() {
+    return bounds().block();
+  }
+
   /** The lowest and highest {@code direction · r} of any vertex's bounding block. */
   public Span extent(Vector3 direction) {
     return bounds().extent(direction);
