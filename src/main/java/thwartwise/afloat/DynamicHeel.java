@@ -32,13 +32,27 @@ public record DynamicHeel(
    */
   public static Optional<DynamicHeel> of(
       FloatingBody after, double from, Side side, List<FloodPoint> edges) {
+    return of(after, from, side, edges, false);
+  }
+
+  /**
+   * The same where it only counts whether it turns back before it floods: either angle is then told
+   * to a step of two degrees, and none that comes later.
+   */
+  public static Optional<DynamicHeel> nearly(
+      FloatingBody after, double from, Side side, List<FloodPoint> edges) {
+    return of(after, from, side, edges, true);
+  }
+
+  private static Optional<DynamicHeel> of(
+      FloatingBody after, double from, Side side, List<FloodPoint> edges, boolean nearly) {
     HeelWalk walk = new HeelWalk(side, after, edges);
     double weight = after.density() * Gravity.STANDARD;
-    return walk.start(from).map(start -> swung(walk, from, start, weight));
+    return walk.start(from).map(start -> swung(walk, from, start, weight, nearly));
   }
 
   private static DynamicHeel swung(
-      HeelWalk walk, double from, HydrostaticState start, double weight) {
+      HeelWalk walk, double from, HydrostaticState start, double weight, boolean nearly) {
     if (walk.wet(start)) {
       return new DynamicHeel(
           OptionalDouble.empty(),
@@ -56,7 +70,11 @@ public record DynamicHeel(
       if (there.isEmpty()) {
         break;
       }
-      if (turns.isEmpty() && there.get().energy >= start.energy) {
+      boolean turnedBack = turns.isPresent() || there.get().energy >= start.energy;
+      if (nearly && next <= FURTHEST && turnedBack != walk.wet(there.get())) {
+        return turnedBack ? turnedBack(next) : flooded(walk, start, next, there.get(), weight);
+      }
+      if (turns.isEmpty() && turnedBack) {
         turns = turning(walk, start.energy, heel, here, next, there.get());
       }
       if (walk.wet(there.get())) {
@@ -72,6 +90,20 @@ public record DynamicHeel(
       here = there.get();
     }
     return new DynamicHeel(turns, OptionalDouble.empty(), "", OptionalDouble.empty());
+  }
+
+  private static DynamicHeel turnedBack(double heel) {
+    return new DynamicHeel(
+        OptionalDouble.of(heel), OptionalDouble.empty(), "", OptionalDouble.empty());
+  }
+
+  private static DynamicHeel flooded(
+      HeelWalk walk, HydrostaticState start, double heel, HydrostaticState at, double weight) {
+    return new DynamicHeel(
+        OptionalDouble.empty(),
+        OptionalDouble.of(heel),
+        walk.lowest(at),
+        OptionalDouble.of(weight * (at.energy - start.energy)));
   }
 
   /** Where between two heels the energy is back. */

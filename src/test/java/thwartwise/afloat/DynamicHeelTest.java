@@ -104,4 +104,24 @@ class DynamicHeelTest {
       assertThat(swing.heel().isPresent()).isEqualTo(work > 0);
     }
   }
+
+  // From a boat that hardly moves to one that goes over, with an edge from low to high.
+  @Test
+  void asked_only_whether_it_turns_back_in_time_it_answers_as_the_whole_search_does() {
+    int turned = 0;
+    int flooded = 0;
+    for (double y = -0.12; y <= 0.02; y += 0.013) {
+      for (double edge = 0.25; edge <= 0.7; edge += 0.05) {
+        List<FloodPoint> edges = List.of(new FloodPoint("edge", Vector3.of(0, -0.7, edge)), RAIL);
+        FloatingBody boat = boat(1300, y, 0.45);
+        DynamicHeel whole = DynamicHeel.of(boat, 0, Side.STARBOARD, edges).orElseThrow();
+        DynamicHeel nearly = DynamicHeel.nearly(boat, 0, Side.STARBOARD, edges).orElseThrow();
+        assertThat(nearly.heel().isPresent()).isEqualTo(whole.heel().isPresent());
+        turned += whole.heel().isPresent() ? 1 : 0;
+        flooded += whole.heel().isPresent() ? 0 : 1;
+      }
+    }
+    assertThat(turned).isGreaterThan(10);
+    assertThat(flooded).isGreaterThan(10);
+  }
 }
