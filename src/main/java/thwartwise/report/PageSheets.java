@@ -1,5 +1,7 @@
 package thwartwise.report;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,6 +13,7 @@ import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
+import thwartwise.passage.PassagePlan;
 import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;
 
@@ -159,5 +162,22 @@ final class PageSheets {
     FormulasSection.write(page, report.capacityFigures(), sources, units);
     page.heading("Looked at by hand and eye");
     LookedAtSection.write(page, inspection);
+    electrics(page, inspection);
+  }
+
+  /** How far battery and motor take the boat, and whether its wires are in order. */
+  private static void electrics(Page page, InspectionRecord inspection) {
+    Boat boat = inspection.boat();
+    if (boat.electrics().isEmpty()) {
+      return;
+    }
+    page.heading("Battery, motor and wires");
+    LocalDate day = inspection.date().toLocalDate();
+    List<String> words = new ArrayList<>();
+    if (boat.electrics().motor().isPresent()) {
+      words.addAll(RangePage.inShort(PassagePlan.of(boat, day)));
+    }
+    words.add(WiringPage.inShort(boat, day));
+    page.points(words);
   }
 }

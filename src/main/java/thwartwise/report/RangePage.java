@@ -45,6 +45,20 @@ public final class RangePage {
     return new RangePage(plan, shallow).page().toString();
   }
 
+  /** The same in a few sentences; none where neither battery nor motor is stated. */
+  static List<String> inShort(PassagePlan plan) {
+    RangePage range = new RangePage(plan, Optional.empty());
+    List<String> all = new ArrayList<>();
+    if (plan.speeds().isEmpty()) {
+      all.add("How long motor and battery run is not worked out: something it needs is not known");
+    } else {
+      all.add(range.lasts());
+      plan.claimNotMet().ifPresent(hours -> all.add(claimed(hours)));
+      range.inStatedWaters().ifPresent(all::add);
+    }
+    return all;
+  }
+
   private Page page() {
     page.title(plan.boat().name());
     if (plan.speeds().isEmpty()) {
@@ -88,42 +102,47 @@ public final class RangePage {
   }
 
   private void answer() {
-    MotorSpeed fast = plan.speeds().get(0);
-    WayHome still = way(fast, 0, 0);
-    page.paragraph(
-        "At "
-            + called(fast)
-            + " the battery lasts "
-            + duration(fast.time())
-            + ": turn back after "
-            + duration(still.turnAfter())
-            + " at the latest, in still water without wind",
-        "Against stream and wind sooner: the tables below");
+    page.paragraph(lasts(), "Against stream and wind sooner: the tables below");
     if (plan.speeds().stream().anyMatch(MotorSpeed::speedGuessed)) {
       page.paragraph(
           "Nobody timed this boat: its speed is a guess and so is every distance here",
           "Pace out a stretch of the bank, drive it both ways at each setting with a watch and an"
               + " ammeter, and write the runs into the boat file: help electrics");
     }
-    stated();
+    inStatedWaters().ifPresent(page::paragraph);
+  }
+
+  private String lasts() {
+    MotorSpeed fast = plan.speeds().get(0);
+    return "At "
+        + called(fast)
+        + " the battery lasts "
+        + duration(fast.time())
+        + ": turn back after "
+        + duration(way(fast, 0, 0).turnAfter())
+        + " at the latest, in still water without wind";
   }
 
   /** What the boat file says of the waters is the case that matters. */
-  private void stated() {
+  private Optional<String> inStatedWaters() {
     String where =
         "In the waters stated (wind "
             + units.speed(plan.statedWind(), Side.UP)
             + ", stream "
             + units.pace(plan.statedStream(), Side.UP)
             + ") ";
-    plan.inStatedWaters()
-        .ifPresent(
+    return plan.inStatedWaters()
+        .map(
             way ->
-                page.paragraph(
-                    way.getsHome()
-                        ? where + "turn back after " + duration(way.turnAfter()) + " at the latest"
-                        : where
-                            + "it does not get home against both: do not go out with the stream"));
+                way.getsHome()
+                    ? where + "turn back after " + duration(way.turnAfter()) + " at the latest"
+                    : where + "it does not get home against both: do not go out with the stream");
+  }
+
+  private static String claimed(double seconds) {
+    return "It is said to run "
+        + ElectricalFigures.hours(seconds)
+        + " at full power: this battery cannot give that";
   }
 
   private void claim() {
@@ -135,9 +154,7 @@ public final class RangePage {
     UsableCharge usable = plan.usable().orElseThrow();
     page.heading("The running time that is claimed");
     page.paragraph(
-        "It is said to run "
-            + ElectricalFigures.hours(claimed)
-            + " at full power: this battery cannot give that",
+        claimed(claimed),
         ElectricalFigures.hours(claimed)
             + " at "
             + amperes(draw)

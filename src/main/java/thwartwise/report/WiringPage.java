@@ -60,6 +60,20 @@ public final class WiringPage {
         wiring.faults.isEmpty() && !boat.electrics().circuits().isEmpty());
   }
 
+  /** How many things are to be put right, and where they stand. */
+  static String inShort(Boat boat, LocalDate day) {
+    int faults = new WiringPage(boat, day).faults.size();
+    return faults == 0
+        ? "Nothing found against the wires that are stated (wiring)"
+        : toPutRight(faults) + ": type wiring";
+  }
+
+  private static String toPutRight(int faults) {
+    return faults == 1
+        ? "One thing is to be put right before the battery is connected"
+        : faults + " things are to be put right before the battery is connected";
+  }
+
   private Page page() {
     page.title(boat.name());
     if (electrics.isEmpty() || electrics.circuits().isEmpty()) {
@@ -86,10 +100,7 @@ public final class WiringPage {
       page.paragraph("Nothing found against these wires within the sums below");
       return;
     }
-    page.paragraph(
-        faults.size() == 1
-            ? "One thing is to be put right before the battery is connected"
-            : faults.size() + " things are to be put right before the battery is connected");
+    page.paragraph(toPutRight(faults.size()));
     page.heading("Put right first");
     faults.forEach(page::point);
   }

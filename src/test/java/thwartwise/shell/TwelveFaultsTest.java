@@ -3,6 +3,7 @@ package thwartwise.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,8 +28,12 @@ import thwartwise.files.rules.ChecklistFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
+import thwartwise.page.PdfPage;
 import thwartwise.passage.PassagePlan;
+import thwartwise.record.InspectionRecord;
+import thwartwise.report.HtmlPage;
 import thwartwise.report.RangePage;
+import thwartwise.report.TextPage;
 import thwartwise.report.WiringPage;
 
 /** The twelve faults that were put into the second demo boat on purpose are found and graded. */
@@ -107,6 +112,21 @@ class TwelveFaultsTest {
         .contains("The battery is made to start an engine, and drives the motor here.");
     assertThat(RangePage.of(PassagePlan.of(BOAT, TODAY), Optional.empty()))
         .contains("It is said to run 4 hours at full power: this battery cannot give that.");
+  }
+
+  /** With all its faults the paper keeps its length, and tells of battery, motor and wires. */
+  @Test
+  void its_page_has_six_sheets_and_names_what_motor_and_wires_are_worth() {
+    InspectionRecord record =
+        new InspectionRecord(
+            TODAY.atTime(9, 0).atOffset(ZoneOffset.UTC), "Otto Wenlock", "0.1.0", BOAT, report);
+    String number = "2026-11-27T090000-1a2b3c4d";
+    assertThat(PdfPage.sheets(HtmlPage.pdf(record, number))).isLessThanOrEqualTo(6);
+    assertThat(TextPage.of(record, number))
+        .contains("* At full power the battery lasts 3 min: turn back after 1 min at the latest")
+        .contains("* It is said to run 4 hours at full power: this battery cannot give that.")
+        .contains("things are to be put right before the battery is connected: type wiring.")
+        .contains("* The seal is torn at the fore corner (hatch of the bow locker). Put right");
   }
 
   /** Answers kept in its file are graded as the shipped lists have them. */
