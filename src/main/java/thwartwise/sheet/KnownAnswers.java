@@ -58,6 +58,7 @@ final class KnownAnswers {
     each("kit", boat.kit(), this::kit);
     boat.bailer().ifPresent(litres -> put("bailer", litres(litres)));
     boat.trailer().ifPresent(mass -> put("trailer", mass(mass)));
+    answers.putAll(KnownOutfit.of(boat));
     answers.putAll(KnownElectrics.of(boat.electrics(), units));
     each("person", boat.aboard(), this::person);
     boat.whenSwamped().ifPresent(what -> put("whenSwamped", what.word()));

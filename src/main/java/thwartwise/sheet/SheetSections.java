@@ -22,7 +22,7 @@ final class SheetSections {
   /** What only steers the walk, or is asked because of an answer. */
   private static final Pattern NOT_MEASURED =
       Pattern.compile(
-          "way|units|finish|outfit\\..*|hull\\.(?:weighed|centre|stations|points|alike|looks)|.*\\.any|.*#.*"
+          "way|units|finish|hull\\.(?:weighed|centre|stations|points|alike|looks)|.*\\.any|.*#.*"
               + "|hull\\.outOfLine\\..*|waters\\.sheltered");
 
   /** The name of a thing in quotes, or of a kind of things whose name is asked for. */

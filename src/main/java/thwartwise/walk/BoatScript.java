@@ -86,8 +86,8 @@ final class BoatScript {
     replay.begin(OwnSections.KIT);
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
     carried.kit(some -> known.with(b -> b.withKit(some)));
-    known.with(carried::equipped);
     known.with(new OutfitQuestions(replay, tape)::asked);
+    known.with(carried::equipped);
     Boat fitted = known.with(new ElectricalQuestions(replay, tape, today, carried)::asked);
     replay.begin(OwnSections.PEOPLE);
     List<Person> aboard = new PeopleQuestions(replay, tape, places, fitted.kit()).aboard();

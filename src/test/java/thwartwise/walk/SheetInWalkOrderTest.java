@@ -11,7 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.AnchorBottom;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Cleat;
+import thwartwise.boat.Outfit;
+import thwartwise.boat.Rowlocks;
+import thwartwise.boat.SeamLeak;
+import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitSystem;
 import thwartwise.sampleboats.ElectricBoat;
 import thwartwise.sheet.MeasuringSheet;
@@ -68,6 +74,33 @@ class SheetInWalkOrderTest {
     List<Answer> answers = Sheet.full(true).toTheEnd();
     Boat boat = Sheet.boat(answers);
     inOrder(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY), measured(answers));
+  }
+
+  @Test
+  void what_is_known_of_the_outfit_stands_on_the_sheet_of_a_boat_and_can_be_typed_again() {
+    Outfit outfit =
+        Outfit.NOT_STATED
+            .with(new Rowlocks(1.2))
+            .with(new SeamLeak("keel", 0.002, 1800))
+            .withAnchorLine(20)
+            .withAnchorDepth(3)
+            .withAnchorBottom(AnchorBottom.SAND_OR_MUD);
+    Boat boat =
+        ElectricBoat.boat()
+            .withOutfit(outfit)
+            .withCleats(List.of(new Cleat("bow ring", Vector3.of(3.4, 0, 0.4))));
+    Map<String, String> written = new LinkedHashMap<>();
+    MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY)
+        .cells()
+        .forEach(cell -> written.put(cell.question(), cell.written().replace("\u00a0", " ")));
+    assertThat(written)
+        .containsEntry("outfit.1.what", "rowlocks")
+        .containsEntry("outfit.1.pins", "1.2 m")
+        .containsEntry("outfit.2.name", "bow ring")
+        .containsEntry("outfit.3.line", "20 m")
+        .containsEntry("outfit.3.bottom", "sand or mud")
+        .containsEntry("outfit.4.seam", "keel")
+        .containsEntry("outfit.4.litres", "2 litres");
   }
 
   /** Its battery, motor, panel and wires, as the boat file has them. */

@@ -156,7 +156,7 @@ public record OutfitQuestions(Replay replay, Tape tape) {
 
   private Optional<Double> height(String key, String subject) {
     return replay.ask(
-        tape.length(key + ".z", subject + ", height of its lowest edge")
+        tape.length(key + ".edge", subject + ", height of its lowest edge")
             .how("From the baseline straight up to its lowest edge.")
             .why("Left open, water runs in from that height on.")
             .optional("the lowest of its chamber"));
@@ -180,7 +180,7 @@ public record OutfitQuestions(Replay replay, Tape tape) {
     Outline outline = new Outline(boat.hull().stations());
     double x =
         replay.ask(
-            tape.length(key + ".x", "Rowlocks, forward of the aft end")
+            tape.length(key + ".pins", "Rowlocks, forward of the aft end")
                 .how("Tape from the aft end to where the pins of the pair stand.")
                 .why("Too near or too far from a seat nobody rows home from it.")
                 .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
