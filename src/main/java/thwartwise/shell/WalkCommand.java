@@ -66,6 +66,7 @@ final class WalkCommand implements ShellCommand {
           back    return to the question before
           list    see the answers so far, numbered
           change  answer a question again: change 12
+          again   a whole row again: again kit 2; list kit shows the rows
           why     how to measure this, and what it is for
           show    a sketch of what is measured where
           skip    leave it out; what is then taken is said

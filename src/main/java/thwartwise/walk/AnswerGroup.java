@@ -1,5 +1,6 @@
 package thwartwise.walk;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,27 +16,44 @@ record AnswerGroup(String list, int number) {
   private static final Pattern ONE_OF_SEVERAL =
       Pattern.compile(
           "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.)?person|opening|chamber|place|kit"
-              + "|outfit|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)\\.(.*)");
-  private static final Pattern ALONE =
-      Pattern.compile(
-          "(electrics\\.(?:battery|motor|panel)\\."
-              + "|hull\\.(?:scale|centre|tilt)\\."
-              + "|hull\\.(?=(?:length|stations|points|alike)$)).+");
+              + "|outfit|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)(?:\\..*)?");
+
+  /** Questions about something there is only one of, by what it is. */
+  private static final Map<String, Pattern> ALONE =
+      Map.of(
+          "boat", Pattern.compile("name|measuredBy|units|water|propulsion(?:\\.power)?"),
+          "battery", Pattern.compile("electrics\\.battery\\..+"),
+          "motor", Pattern.compile("electrics\\.motor\\..+"),
+          "panel", Pattern.compile("electrics\\.panel\\..+"),
+          "shape", Pattern.compile("hull\\.(?:length|stations|points|alike)"),
+          "weight", Pattern.compile("hull\\.(?:weighed|mass|scale\\..+)"),
+          "balance", Pattern.compile("hull\\.(?:centre|tilt)\\..+"),
+          "borrowed hull",
+              Pattern.compile(
+                  "short\\.(?:length|form|beam|bottom|depth|stern|notch|mass|material)"),
+          "borrowed seats", Pattern.compile("short\\.(?:seats|seat\\..+|motor|kit)"),
+          "borrowed chamber", Pattern.compile("short\\.(?:chamber|test)\\..+"));
 
   /** The answer to these may hold a semicolon itself. */
-  private static final Pattern FREE_WORDS = Pattern.compile(".*\\.(?:how|by|closedBy)");
+  private static final Pattern FREE_WORDS = Pattern.compile("measuredBy|.*\\.(?:how|by|closedBy)");
 
   static Optional<AnswerGroup> of(String question) {
     Matcher several = ONE_OF_SEVERAL.matcher(question);
     if (several.matches()) {
       return Optional.of(new AnswerGroup(several.group(1), Integer.parseInt(several.group(2))));
     }
-    Matcher alone = ALONE.matcher(question);
-    return alone.matches() ? Optional.of(new AnswerGroup(alone.group(1), 0)) : Optional.empty();
+    return ALONE.entrySet().stream()
+        .filter(alone -> alone.getValue().matcher(question).matches())
+        .map(alone -> new AnswerGroup(alone.getKey(), 0))
+        .findFirst();
   }
 
   static boolean isFreeWords(String question) {
     return FREE_WORDS.matcher(question).matches();
+  }
+
+  boolean isNameOfStation(String question) {
+    return list.equals("hull.station.") && question.endsWith(".name");
   }
 
   boolean holds(String question) {

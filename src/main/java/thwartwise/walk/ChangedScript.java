@@ -17,6 +17,7 @@ import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WalkSection;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ChamberQuestions;
@@ -38,6 +39,10 @@ import thwartwise.walk.questions.SwampedQuestion;
 final class ChangedScript {
   private static final int MOST = 40;
 
+  private static final WalkSection CHANGES = new WalkSection("what has changed", 8);
+  private static final WalkSection OLD = new WalkSection("what has grown old", 1);
+  private static final WalkSection END = new WalkSection("what looks wrong, and the end", 1);
+
   private final LocalDate today;
   private final KnownBoats known;
   private final SwampedQuestion swamped;
@@ -54,6 +59,8 @@ final class ChangedScript {
   }
 
   Boat boat(Replay replay) {
+    replay.plan(List.of(CHANGES, OLD, END));
+    replay.begin(CHANGES);
     Boat boat = kept.bound(known.named(which(replay)));
     UnitSystem units = new BasicQuestions(replay).units(boat.units());
     Tape tape = new Tape(units);
@@ -67,7 +74,9 @@ final class ChangedScript {
       }
       boat = what.change.to(new At(replay, tape, today, swamped, limits, key), boat);
     }
+    replay.begin(OLD);
     boat = new GrownOld(replay, tape, today).asked(boat);
+    replay.begin(END);
     boat = kept.kept(replay, boat);
     BasicQuestions.finish(replay, boat);
     return boat;
@@ -160,7 +169,7 @@ final class ChangedScript {
             "notch or hole. weight: painted, mended or soaked, weighed again. people: who",
             "is aboard. swamped: whether people sit in it then or hold on to it. electrics:",
             "labels of battery and motor, a timed run, panel, wires. outfit: hatch, rowlocks,",
-            "cleat, anchor line or leak.")
+            "cleat, anchor line or leak. Or in a row with ; between: weight; and the mass.")
         .why("Each change can cost a person or buy one; the two are shown side by side.")
         .orElse(What.NOTHING, "nothing");
   }
@@ -175,7 +184,7 @@ final class ChangedScript {
 
   private static Boat kitAdded(At at, Boat boat) {
     List<Kit> kit = new ArrayList<>(boat.kit());
-    kit.add(at.kit(boat).item(at.key(), boat.kit()));
+    kit.add(at.kit(boat).itemInARow(at.key(), boat.kit()));
     return boat.withKit(kit);
   }
 

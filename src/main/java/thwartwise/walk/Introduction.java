@@ -25,11 +25,12 @@ final class Introduction {
       in it, and look whether it stays level with every head clear. Type that where
       the walk asks what shows it, or at "today".
 
-      back: the last question again. list: the answers so far. change 12: answer
-      number 12 again. why: how to measure this, and what for. show: a sketch, where
-      there is one. skip: leave it out, where that is possible. stop: keep it all and
-      leave. Where several figures are asked in a row, type them at once with ;
-      between them. Where one thing is as another: same, or same as 3.""";
+      back: the last question again. list: the answers so far; list kit: what is
+      carried, a row each. change 12: answer number 12 again; again kit 2: a row.
+      why: how to measure this, and what for. show: a sketch, where there is one.
+      skip: leave it out, where that is possible. stop: keep it all and leave. Where
+      several figures are asked in a row, type them at once with ; between them.
+      Where one thing is as another: same, or same as 3.""";
 
   private Introduction() {}
 }

@@ -58,7 +58,7 @@ record TypedRow(Walk walk, AnswerGroup group) {
         : answers;
   }
 
-  private static boolean isMeasuredOrSaid(String value) {
+  static boolean isMeasuredOrSaid(String value) {
     return YesOrNo.read(value).refusal().isEmpty()
         || new QuantityReader(Dimension.LENGTH, UnitSystem.METRIC).read(value).refusal().isEmpty();
   }

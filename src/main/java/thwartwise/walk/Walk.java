@@ -117,21 +117,32 @@ public final class Walk {
       case "skip" -> skipped(played);
       case "stop" -> new Reply.Stopped(stopped(played));
       default ->
-          row(played, typed)
-              .map(r -> r.taken(answers, typed))
+          RowsGiven.at(played, word)
+              .or(() -> row(played, typed).map(r -> r.taken(answers, typed)))
               .or(() -> same(played, word).map(s -> s.taken(answers)))
               .or(() -> thing(played, typed).map(more -> take(more, typed)))
               .orElseGet(() -> answered(played, typed));
     };
   }
 
-  /** Where it is asked whether there is another, its name says that there is. */
+  /**
+   * What the first value of a row says before itself: a name, that there is another one; a figure
+   * or yes or no of a station, that it has no name.
+   */
   private static Optional<List<Answer>> thing(ReplayResult played, String typed) {
-    return played
-        .open()
-        .map(UnansweredQuestion::entry)
-        .filter(entry -> entry.key().endsWith(ANY) && isNamed(entry, typed))
-        .map(entry -> played.with(entry, "yes"));
+    Optional<Entry<?>> row =
+        played.open().<Entry<?>>map(open -> open.entry()).filter(Entry::asksForARow);
+    return row.filter(entry -> entry.key().endsWith(ANY) && isNamed(entry, typed))
+        .map(entry -> played.with(entry, "yes"))
+        .or(
+            () ->
+                row.filter(entry -> isUnnamedStation(entry.key(), typed))
+                    .map(entry -> played.with(entry, "")));
+  }
+
+  private static boolean isUnnamedStation(String question, String typed) {
+    return AnswerGroup.of(question).filter(g -> g.isNameOfStation(question)).isPresent()
+        && TypedRow.isMeasuredOrSaid(typed);
   }
 
   private static boolean isNamed(Entry<?> any, String typed) {
@@ -189,7 +200,7 @@ public final class Walk {
       String repeat = entry.question().repeat(understood.text());
       return new Reply.Accepted(
           played.with(entry, entry.kept(typed, understood.value())),
-          repeat + dropped(played, entry));
+          repeat + dropped(played, entry) + ended(played, entry, understood.value()));
     }
     String reason = reading.refusal().orElseThrow();
     Optional<Warning> doubt = entry.doubt(typed).filter(d -> d.reason().equals(reason));
@@ -205,6 +216,13 @@ public final class Walk {
   /** What would be refused in its turn is not offered. */
   private static boolean isUsable(Entry<?> entry, String offered) {
     return entry.read(offered).refusal().isEmpty();
+  }
+
+  /** A list that has come to its end is shown again, so that a slip in it is seen. */
+  private static String ended(ReplayResult played, Entry<?> entry, Object value) {
+    return value.equals(false)
+        ? RowsGiven.ended(played, entry.key()).map(table -> "\n" + table).orElse("")
+        : "";
   }
 
   private static String dropped(ReplayResult played, Entry<?> entry) {

@@ -50,31 +50,23 @@ final class CountedWalks {
     return Sheet.of(lines, column);
   }
 
-  /** One answer a line. */
+  /** One value a line; its name says that there is another thing. */
   static Count one(Walk walk, Sheet sheet) {
-    List<Answer> answers = List.of();
-    int lines = 0;
-    int keys = 0;
-    while (walk.next(answers) instanceof Step.Ask ask) {
-      String typed = sheet.at(ask.question());
-      Reply reply = walk.take(answers, typed);
-      if (!(reply instanceof Reply.Accepted accepted)) {
-        throw new AssertionError(ask.question().prompt() + " " + typed + ": " + reply);
-      }
-      answers = accepted.answers();
-      lines++;
-      keys += typed.length() + 1;
-    }
-    return new Count(lines, keys);
+    return counted(walk, sheet, 1);
   }
 
-  /** A row wherever there is one; the answers that come of it are those typed one by one. */
+  /** A row wherever the prompt asks for one. */
   static Count rows(Walk walk, Sheet sheet) {
+    return counted(walk, sheet, Integer.MAX_VALUE);
+  }
+
+  /** The answers that come of a row are those typed one by one. */
+  private static Count counted(Walk walk, Sheet sheet, int values) {
     List<Answer> answers = List.of();
     int lines = 0;
     int keys = 0;
     while (walk.next(answers) instanceof Step.Ask ask) {
-      Row row = Row.at(walk, sheet, answers, ask.question());
+      Row row = Row.at(walk, sheet, answers, ask.question(), values);
       Reply reply = walk.take(answers, row.typed());
       if (!(reply instanceof Reply.Accepted accepted)
           || !accepted.answers().equals(row.answers())) {
@@ -88,31 +80,37 @@ final class CountedWalks {
   }
 
   /** What can be typed at once, and the answers it stands for. */
-  private record Row(String typed, List<Answer> answers) {
-    static Row at(Walk walk, Sheet sheet, List<Answer> before, Question first) {
+  record Row(String typed, List<Answer> answers) {
+    static Row at(Walk walk, Sheet sheet, List<Answer> before, Question first, int values) {
       List<String> typed = new ArrayList<>();
       List<Answer> answers = before;
-      Optional<AnswerGroup> group = AnswerGroup.of(first.key());
+      Optional<AnswerGroup> group =
+          first.row().isPresent() ? AnswerGroup.of(first.key()) : Optional.empty();
+      Question open = first;
       do {
-        Question open = ((Step.Ask) walk.next(answers)).question();
         String value = sheet.at(open);
         answers = ((Reply.Accepted) walk.take(answers, value)).answers();
         boolean implied =
-            open == first && (open.key().endsWith(".any") && value.equals("yes"))
-                || open.key().matches("hull.station.*name") && value.isEmpty();
+            group.isPresent()
+                && (open.key().endsWith(".any") && value.equals("yes")
+                    || open.key().matches("hull.station.*name") && value.isEmpty());
         if (!implied) {
           typed.add(value);
         }
-      } while (group.isPresent() && isWithin(walk, answers, group.get()));
+        open = walk.next(answers) instanceof Step.Ask ask ? ask.question() : first;
+      } while (typed.size() < values && goesOn(group, first, open));
       return new Row(String.join(";", typed), answers);
     }
 
-    private static boolean isWithin(Walk walk, List<Answer> answers, AnswerGroup group) {
-      return walk.next(answers) instanceof Step.Ask ask && group.holds(ask.question().key());
+    /** As far as the prompt tells: the next question asks for no row of its own. */
+    private static boolean goesOn(Optional<AnswerGroup> group, Question first, Question open) {
+      return open != first
+          && group.filter(g -> g.holds(open.key())).isPresent()
+          && open.row().isEmpty();
     }
   }
 
-  private static final Map<String, String> REFIT =
+  static final Map<String, String> REFIT =
       Map.ofEntries(
           Map.entry("way", "changed"),
           Map.entry("changed.boat", "Long Bench"),

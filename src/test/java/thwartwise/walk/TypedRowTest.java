@@ -69,7 +69,7 @@ class TypedRowTest {
   @Test
   void elsewhere_it_is_a_sign_like_any_other() {
     assertThat(SMALL.accepted("measuredBy", "Ann; Ben")).endsWith("Ann; Ben");
-    assertThat(SMALL.refused("hull.mass", "30; 3")).startsWith("\"30; 3\" is not a mass");
+    assertThat(SMALL.refused("hull.floor", "30; 3")).startsWith("\"30; 3\" is not a length");
   }
 
   private static List<Answer> row(List<Answer> before, String typed) {

@@ -36,11 +36,11 @@ class WhereAmITest {
   void it_is_one_line() {
     assertThat(at(LONG.upTo("whenSwamped")).words()).startsWith("Section 8 of 8");
     assertThat(new WalkPosition("chambers and foam", 5, 8, 83).words())
-        .isEqualTo("Section 5 of 8, chambers and foam, about 80 left.");
+        .isEqualTo("Section 5 of 8, chambers and foam, about 80 values left.");
     assertThat(new WalkPosition("kit", 7, 8, 12).words())
-        .isEqualTo("Section 7 of 8, kit, about 10 left.");
+        .isEqualTo("Section 7 of 8, kit, about 10 values left.");
     assertThat(new WalkPosition("kit", 7, 8, 2).words())
-        .isEqualTo("Section 7 of 8, kit, a few questions left.");
+        .isEqualTo("Section 7 of 8, kit, a few values left.");
   }
 
   @Test

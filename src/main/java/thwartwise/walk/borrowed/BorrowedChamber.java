@@ -83,7 +83,10 @@ record BorrowedChamber(
     return replay.ask(
         WordQuestions.choice("short.chamber.where", "That chamber is at the", spots)
             .how("At the bow or the stern from side to side, or the box under one of the seats.")
-            .why("Where it lifts decides whether the swamped boat lies level."));
+            .why("Where it lifts decides whether the swamped boat lies level.")
+            .row(
+                "The chamber",
+                List.of("bow, stern, seat", "length", "height of lid", "day", "by")));
   }
 
   private double length(String where) {

@@ -35,9 +35,22 @@ record BorrowedHull(Replay replay, Tape tape, List<Assumption> assumed) {
   private double length() {
     return replay.ask(
         tape.length("short.length", "Length overall")
-            .how("Along the middle, from the aft end to the tip of the bow.")
+            .how(
+                "Along the middle, from the aft end to the tip of the bow. In a row with ;",
+                "between: length; form; breadth over the rails; of a flat bottom; depth;",
+                "breadth at the stern; lowest notch or hole in it, or no. Or the length alone.")
             .why("Everything else is laid out along it.")
-            .within(tape.length(2.0, 6.1, "length of boats this is for")));
+            .within(tape.length(2.0, 6.1, "length of boats this is for"))
+            .row(
+                "Hull",
+                List.of(
+                    "length",
+                    "flat, v, round",
+                    "beam",
+                    "bottom if flat",
+                    "depth",
+                    "stern",
+                    "notch")));
   }
 
   private SectionForm form() {
@@ -143,11 +156,13 @@ record BorrowedHull(Replay replay, Tape tape, List<Assumption> assumed) {
             tape.mass("short.mass", "Mass of the empty boat")
                 .how(
                     "A bathroom scale under each end in turn, the other end on a block of the same",
-                    "height: add the two readings. Or as stamped on it. Enter: a heavy guess.")
+                    "height: add the two readings. Or as stamped on it. Enter: a heavy guess. In a",
+                    "row: what it is made of, too.")
                 .why("The heavier the boat, the fewer people.")
                 .within(tape.usual(BoatQuantity.HULL_MASS))
                 .optional(
-                    units.mass(heavy, Side.UP).replace(UnitFormat.TIED, " ") + ", a heavy guess"));
+                    units.mass(heavy, Side.UP).replace(UnitFormat.TIED, " ") + ", a heavy guess")
+                .row("Empty, it weighs", List.of(tape.either("kg", "lb"), "made of")));
     if (weighed.isEmpty()) {
       assumed.add(new Assumption.HullByArea(HEAVY));
     }

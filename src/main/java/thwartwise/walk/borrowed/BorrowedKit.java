@@ -23,11 +23,14 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<Assumption> a
     Optional<Double> power =
         replay.ask(
             tape.power("short.motor", "Motor on the stern, its power")
-                .how("As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none.")
+                .how(
+                    "As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none. Then what all",
+                    "else weighs that is carried, in one bag on the scales; 0 for nothing.")
                 .why("A motor weighs on the stern, and rules ask for its power.")
                 .within(tape.usual(BoatQuantity.KILOWATTS))
                 .orNone("none")
-                .toBeSaid());
+                .toBeSaid()
+                .row("Motor and kit", List.of("its power or no", "all else together")));
     return power.<Propulsion>map(Propulsion.Outboard::new).orElseGet(Propulsion.Manual::new);
   }
 

@@ -42,11 +42,14 @@ public final class BorrowedScript {
   }
 
   public Boat boat(Replay replay) {
+    replay.plan(BorrowedSections.ALL);
+    replay.begin(BorrowedSections.BOAT);
     BasicQuestions basics = new BasicQuestions(replay);
-    String name = basics.name();
+    String name = basics.nameOfBorrowed();
     Tape tape = new Tape(basics.units());
     List<Assumption> assumed =
         new ArrayList<>(List.of(new Assumption.Simplified(Simplification.SHORT_WALK)));
+    replay.begin(BorrowedSections.HULL);
     BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
     RoughLines lines = hull.lines();
     List<Station> stations = lines.stations();
@@ -72,19 +75,23 @@ public final class BorrowedScript {
             Boat.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
                 .withOpenings(openings)
                 .in(tape.system()));
+    replay.begin(BorrowedSections.SEATS);
     List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
     known.with(b -> b.withPlaces(places));
     BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
     Propulsion propulsion = carried.propulsion();
     var kit = carried.kit(propulsion);
     known.with(b -> b.withKit(kit));
+    replay.begin(BorrowedSections.PEOPLE);
     BorrowedPeople people =
         new BorrowedPeople(replay, kept.planned(), tape.system(), outline, places, assumed);
     List<Person> aboard = people.aboard();
+    replay.begin(BorrowedSections.PROOF);
     BorrowedChamber shown = new BorrowedChamber(replay, tape, outline, places, today, assumed);
     BorrowedChamber.Shown what = shown.asked();
     List<Chamber> chambers = shown.chambers(what);
     known.with(b -> b.withChambers(chambers));
+    replay.begin(BorrowedSections.WATERS);
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =
         new Boat(

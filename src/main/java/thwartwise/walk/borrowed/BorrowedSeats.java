@@ -40,7 +40,11 @@ record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<Assumption>
                     "Thwarts and benches people sit on; not the floor, not a deck. sides: there are",
                     "benches along both sides; whatever seats across there are besides stay empty.")
                 .show(Sketches.PLACES)
-                .why("People are put at seats, and told which."));
+                .why("People are put at seats, and told which.")
+                .row(
+                    "Seats across",
+                    List.of(
+                        "1 to 4, or sides", "aftmost, forward", "foremost, forward", "height")));
     return seats == ALONG_THE_SIDES ? sides() : across(seats);
   }
 

@@ -266,6 +266,10 @@ public record Entry<T>(
         .toBeSaid();
   }
 
+  public boolean asksForARow() {
+    return wording.row().isPresent();
+  }
+
   /** Whether pressing Enter alone means something. */
   public boolean takesEnter() {
     return whenEmpty.isPresent();

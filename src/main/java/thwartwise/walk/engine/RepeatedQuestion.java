@@ -2,7 +2,6 @@ package thwartwise.walk.engine;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
@@ -12,6 +11,7 @@ import java.util.function.UnaryOperator;
  *
  * @param any asks whether there is one at all
  * @param endsAtEnter whether Enter alone means that there is no other
+ * @param title what each is called where a row is asked for
  * @param order what a row about one of them holds; empty where none is asked for
  */
 public record RepeatedQuestion(
@@ -21,26 +21,28 @@ public record RepeatedQuestion(
     String any,
     boolean endsAtEnter,
     UnaryOperator<Entry<Boolean>> explained,
+    String title,
     List<String> order) {
   private static final int MOST = 40;
   private static final String NO_MORE = "no more";
 
   public RepeatedQuestion(Replay replay, String key, String noun, String any) {
-    this(replay, key, noun, any, true, UnaryOperator.identity(), List.of());
+    this(replay, key, noun, any, true, UnaryOperator.identity(), "", List.of());
   }
 
   /** For things that count against the boat: that there is no other has to be said. */
   public RepeatedQuestion forgettingNone() {
-    return new RepeatedQuestion(replay, key, noun, any, false, explained, order);
+    return new RepeatedQuestion(replay, key, noun, any, false, explained, title, order);
   }
 
   /** One row each is asked for, that holds these values in this order. */
-  public RepeatedQuestion inRows(String... values) {
-    return new RepeatedQuestion(replay, key, noun, any, endsAtEnter, explained, List.of(values));
+  public RepeatedQuestion inRows(String title, String... values) {
+    return new RepeatedQuestion(
+        replay, key, noun, any, endsAtEnter, explained, title, List.of(values));
   }
 
   private RepeatedQuestion explained(UnaryOperator<Entry<Boolean>> how) {
-    return new RepeatedQuestion(replay, key, noun, any, endsAtEnter, how, order);
+    return new RepeatedQuestion(replay, key, noun, any, endsAtEnter, how, title, order);
   }
 
   /** One thing: its number, counted from one, and those before it. */
@@ -92,10 +94,6 @@ public record RepeatedQuestion(
   private Entry<Boolean> inRow(int number, Entry<Boolean> another) {
     return order.isEmpty()
         ? another
-        : another.row(title(number) + (another.takesEnter() ? "" : ", or no"), order);
-  }
-
-  private String title(int number) {
-    return noun.substring(0, 1).toUpperCase(Locale.ROOT) + noun.substring(1) + " " + number;
+        : another.row(title + " " + number + (another.takesEnter() ? "" : ", or no"), order);
   }
 }

@@ -6,7 +6,8 @@ package thwartwise.walk.engine;
  * @param section what is asked there
  * @param number of the section, from one
  * @param of how many sections
- * @param left how many questions there are still, this one included, in a boat like most
+ * @param left how many values there are still to give, this one included, in a boat like most; a
+ *     row holds several
  */
 public record WalkPosition(String section, int number, int of, int left) {
   private static final int FEW = 5;
@@ -19,9 +20,9 @@ public record WalkPosition(String section, int number, int of, int left) {
 
   private String about() {
     if (left < FEW) {
-      return "a few questions";
+      return "a few values";
     }
     int step = left > MANY ? 10 : FEW;
-    return "about " + Math.round((double) left / step) * step;
+    return "about " + Math.round((double) left / step) * step + " values";
   }
 }

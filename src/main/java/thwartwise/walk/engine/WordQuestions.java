@@ -21,7 +21,7 @@ import thwartwise.measure.YesOrNo;
 public final class WordQuestions {
   /** Words that work at every question, and so are nobody's name. */
   public static final List<String> OBEYED =
-      List.of("back", "change", "help", "list", "show", "skip", "stop", "why");
+      List.of("again", "back", "change", "help", "list", "show", "skip", "stop", "why");
 
   private static final int LONGEST_NAME = 30;
   private static final int LONGEST_REMARK = 60;

@@ -10,6 +10,7 @@ import thwartwise.boat.Water;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
@@ -22,11 +23,29 @@ public final class BasicQuestions {
     this.replay = replay;
   }
 
+  /** Begins a row about the whole boat. */
   public String name() {
     return replay.ask(
-        WordQuestions.label("name", "Name of the boat", List.of())
-            .how("Any name that tells it from your other boats.")
-            .why("Its records are kept under this name."));
+        named(
+                "Any name that tells it from your other boats. Then, in a row with ; between",
+                "or one by one: who measures; metric or feet; fresh or salt water; manual,",
+                "outboard, sail or tow; for an outboard its power.")
+            .row(
+                "The boat",
+                List.of("name", "who measures", "units", "water", "driven by", "power")));
+  }
+
+  /** The same of a boat of which less is asked. */
+  public String nameOfBorrowed() {
+    return replay.ask(
+        named("Any name that tells it from your other boats; and metric or feet.")
+            .row("The boat", List.of("name", "metric or feet")));
+  }
+
+  private static Entry<String> named(String... how) {
+    return WordQuestions.label("name", "Name of the boat", List.of())
+        .how(how)
+        .why("Its records are kept under this name.");
   }
 
   public Optional<String> measuredBy() {

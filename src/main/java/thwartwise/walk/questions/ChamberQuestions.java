@@ -41,7 +41,7 @@ public final class ChamberQuestions {
   public List<Chamber> chambers(DrawnVolume drawn, Consumer<List<Chamber>> known) {
     return new RepeatedQuestion(
             replay, "chamber", "chamber", "Is there any enclosed space or foam block?")
-        .inRows("name", "aft", "fore", "starboard", "port", "lower", "upper")
+        .inRows("Chamber", "name", "aft", "fore", "starboard", "port", "lower", "upper")
         .orNone(
             entry ->
                 entry
@@ -113,6 +113,7 @@ public final class ChamberQuestions {
             .how("yes: the same again on the other side, as in a mirror on the middle line.")
             .why("Each has its own seal, test and litres; it is lost separately in the checks.")
             .orElse(false, "no")
+            .row(subject, List.of("twin: yes or no", "air; seal", "or foam; closed; fastened"))
             .unless(slips::twinAcrossTheMiddle)
             .unless(slips::overlap));
   }

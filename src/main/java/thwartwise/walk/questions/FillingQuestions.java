@@ -1,6 +1,7 @@
 package thwartwise.walk.questions;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
@@ -104,7 +105,11 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
 
   private SealTest test(String key, String subject) {
     return new SealTest(
-        day(key, subject),
+        replay.ask(
+            dayOf(key, subject)
+                .row(
+                    subject + ", leak test",
+                    List.of("day", "how", "minutes", "litres in", "by whom"))),
         how(key, subject),
         minutes(key, subject),
         litresIn(key, subject),
@@ -112,12 +117,15 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   }
 
   public LocalDate day(String key, String subject) {
-    return replay.ask(
-        WordQuestions.day(key + ".date", subject + ", leak test done on", today)
-            .how("The day of the test, as written down then.")
-            .why("A test is stale after twelve months, or after a repair.")
-            .unless(this::impossibleDay)
-            .remark(this::stale));
+    return replay.ask(dayOf(key, subject));
+  }
+
+  private Entry<LocalDate> dayOf(String key, String subject) {
+    return WordQuestions.day(key + ".date", subject + ", leak test done on", today)
+        .how("The day of the test, as written down then.")
+        .why("A test is stale after twelve months, or after a repair.")
+        .unless(this::impossibleDay)
+        .remark(this::stale);
   }
 
   private Optional<String> impossibleDay(LocalDate day) {

@@ -173,10 +173,15 @@ public final class HullQuestions {
 
   public static Entry<Double> length(Tape tape) {
     return tape.length("hull.length", "Length overall")
-        .how("Plumb both ends down to the ground and tape between the marks.")
+        .how(
+            "Plumb both ends down to the ground and tape between the marks. In a row with ;",
+            "between; the length alone: the rest is asked, or comes as a table of stations.")
         .show(Sketches.LENGTHS)
         .why("Only used to catch slips of the tape in the answers that follow.")
-        .within(tape.length(1.5, 8.0, "length of any boat this is for").unlessInsisted());
+        .within(tape.length(1.5, 8.0, "length of any boat this is for").unlessInsisted())
+        .row(
+            "The hull",
+            List.of("length", "stations, 5", "points at each, 3", "sides alike: yes or no"));
   }
 
   private List<Station> stations(double length) {
@@ -238,7 +243,7 @@ public final class HullQuestions {
   private List<Span> decked(Outline outline) {
     return new RepeatedQuestion(
             replay, "hull.decked", "decked length", "Is any length of the boat decked over?")
-        .inRows("from", "to, forward of the aft end")
+        .inRows("Decked length", "from", "to, forward of the aft end")
         .orNone(
             entry ->
                 entry

@@ -81,13 +81,13 @@ public final class KitQuestions {
   public List<Kit> kit(Consumer<List<Kit>> known) {
     return new RepeatedQuestion(replay, "kit", "piece of kit", "Is any kit carried?")
         .forgettingNone()
-        .inRows("name", mass(), "forward", "to port", "height", "litres", "fastened", "in")
+        .inRows("Kit", order())
         .orNone(
             entry ->
                 entry
                     .how(
-                        "Motor, battery, tank, anchor, oars, water can, bags: each by itself, in a row",
-                        "with ; between, a value left out for what Enter means; or its name alone.")
+                        "Motor, battery, tank, anchor, oars, water can, bags: each by itself, in a",
+                        "row with ; between, nothing for what Enter means; or its name alone.")
                     .why("Kit comes off what is left for people, and where it lies matters."),
             this::item,
             known);
@@ -119,7 +119,15 @@ public final class KitQuestions {
   private static final int BUCKET_LITRES = 10;
 
   public Kit item(String key, List<Kit> before) {
-    String name = name(key, before);
+    return item(key, replay.ask(named(key, before)));
+  }
+
+  /** One that is not asked for as one of several. */
+  public Kit itemInARow(String key, List<Kit> before) {
+    return item(key, replay.ask(named(key, before).row("Kit", List.of(order()))));
+  }
+
+  private Kit item(String key, String name) {
     String subject = "Kit " + WordQuestions.quoted(name);
     double mass = mass(key, subject, name);
     Vector3 at = at(key, subject);
@@ -128,16 +136,17 @@ public final class KitQuestions {
     return new Kit(name, mass, at, volume, fastened, in(key, subject, name));
   }
 
-  private String mass() {
-    return tape.either("kg", "lb");
+  private String[] order() {
+    return new String[] {
+      "name", tape.either("kg", "lb"), "forward", "to port", "height", "litres", "fastened", "in"
+    };
   }
 
-  private String name(String key, List<Kit> before) {
-    return replay.ask(
-        WordQuestions.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
-            .how(USUAL_AND_ROW)
-            .choices(UsualKit.words())
-            .why("A space that holds a battery or a charger never counts: it must be vented."));
+  private static Entry<String> named(String key, List<Kit> before) {
+    return WordQuestions.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
+        .how(USUAL_AND_ROW)
+        .choices(UsualKit.words())
+        .why("A space that holds a battery or a charger never counts: it must be vented.");
   }
 
   private double mass(String key, String subject, String name) {

@@ -33,7 +33,7 @@ public final class OpeningQuestions {
     return new RepeatedQuestion(
             replay, "opening", "opening", "Is there any opening lower than the rail?")
         .forgettingNone()
-        .inRows("name", "forward", "to port", "up", "length", "shut by", "across")
+        .inRows("Opening", "name", "forward", "to port", "up", "length", "shut by", "across")
         .orNone(
             entry ->
                 entry

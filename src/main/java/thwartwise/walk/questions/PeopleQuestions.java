@@ -32,7 +32,7 @@ public final class PeopleQuestions {
   public List<Person> aboard(String key) {
     return new RepeatedQuestion(replay, key, "person", "Shall named people be put aboard?")
         .forgettingNone()
-        .inRows("name", tape.either("kg", "lb"), "place", "to port")
+        .inRows("Person", "name", tape.either("kg", "lb"), "place", "to port")
         .orNone(
             entry ->
                 entry

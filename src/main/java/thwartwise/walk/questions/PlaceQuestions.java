@@ -47,7 +47,7 @@ public final class PlaceQuestions {
 
   public List<Place> places(Consumer<List<Place>> known) {
     return new RepeatedQuestion(replay, "place", "place", "")
-        .inRows(ORDER)
+        .inRows("Place", ORDER)
         .atLeastOne(this::place, known);
   }
 

@@ -49,7 +49,10 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
             "you can tape. parts: weighed one by one before they were put together.")
         .show(Sketches.ENDS)
         .why("The two ends also tell where the hull balances; one figure does not.")
-        .orElse(Way.TOTAL, "total");
+        .orElse(Way.TOTAL, "total")
+        .rowOrEnter(
+            "The bare hull",
+            List.of("total; mass", "or ends; block; mass; block; mass", "or parts"));
   }
 
   private double total() {
