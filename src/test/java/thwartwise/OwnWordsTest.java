@@ -42,7 +42,7 @@ class OwnWordsTest {
           Ages AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords
           CommandInput DraftChoice Entry HullQuestions LabelFigure LineWords
           LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
-          PaperPath PeopleText PeopleWords RecordArchive SameAgain SheetCommand
+          PaperPath PeopleText PeopleWords RecordArchive RowsGiven SameAgain SheetCommand
           StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow
           TableUnit Tape TerminalLines TypedRow TypedTable UnitsChoice Walk
           WalkConversation WireText WordQuestions WordsParser

@@ -103,19 +103,22 @@ class WalkCommandTest {
     assertThat(shell.out()).containsPattern("\n  Mass of [^\n]*: 29\\.48\\d* kg\n");
   }
 
+  private static final String HULL =
+      "The hull (length; stations, 5; points at each, 3; sides alike: yes or no): ";
+
   @Test
   void a_length_in_feet_is_repeated_in_metres_as_readme_shows_it() throws IOException {
     List<String> shown =
         Files.readString(Path.of("README.md"))
             .lines()
-            .dropWhile(line -> !line.startsWith("    Length overall (m): "))
+            .dropWhile(line -> !line.startsWith("    " + HULL))
             .limit(2)
             .map(String::strip)
             .toList();
     TestShell shell = shell();
-    String typed = shown.get(0).substring("Length overall (m): ".length());
+    String typed = shown.get(0).substring(HULL.length());
 
-    walk(shell.typing(SHEET.linesBefore("Length overall")).typing(typed));
+    walk(shell.typing(SHEET.linesBefore("The hull (length")).typing(typed));
 
     assertThat(shell.out()).contains(shown.get(0) + "\n  " + shown.get(1) + "\n");
   }
