@@ -23,7 +23,8 @@ final class HandlingSection {
 
   static void write(Page page, InspectionRecord inspection) {
     UnitFormat units = ReaderUnits.of(inspection.boat());
-    page.paragraph(carried(inspection.boat(), units), jackets(inspection.boat(), units));
+    page.paragraph(carried(inspection.boat(), units));
+    page.paragraph(jackets(inspection.boat(), units));
   }
 
   private static String carried(Boat boat, UnitFormat units) {
@@ -47,7 +48,7 @@ final class HandlingSection {
   private static String jackets(Boat boat, UnitFormat units) {
     List<String> each =
         boat.aboard().stream().map(person -> person.name() + " " + jacket(person, units)).toList();
-    return "Life jackets lift at least: "
+    return "Life jackets, at least: "
         + (each.isEmpty()
             ? force(LifeJacket.newtons(Double.MAX_VALUE), units)
             : Sentence.list(each))

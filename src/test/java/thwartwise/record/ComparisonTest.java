@@ -163,7 +163,8 @@ class ComparisonTest {
             "trailer",
             "units",
             "trialSeen",
-            "electrics");
+            "electrics",
+            "outfit");
     assertThat(fields(HullMeasurements.class))
         .containsExactlyInAnyOrder(
             "mass",

@@ -66,6 +66,9 @@ class KeptNotesTest {
           new Note.DrainInflow(0.0005, OptionalDouble.empty(), 0.04, true),
           new Note.RainTaken(0.3, 2.4),
           new Note.Bailed(0.41, 0.004, false, 20, 0.5),
+          new Note.SeamsLeak(1e-6, 0.04, "port chine", 0.75),
+          new Note.RowlocksAft(0.38, 0.35),
+          new Note.AnchorScope(4, 5),
           new Note.AfterAllowance(OVER, Note.of(Note.Fact.SWINGS_SO_FAR)),
           new Note.Confirmed("weighed twice"),
           new Note.UnguardedCircuit(CircuitSums.Fault.NO_FUSE));
