@@ -17,8 +17,8 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
   private static final double FOAM_SHARE = 0.9;
 
-  /** Bags of clothes and food, where nobody measured their volume, kg/m³ (judgement). */
-  private static final double STOWED_DENSITY = 250;
+  /** Between anchors and clothes, where nobody measured their volume, kg/m³ (judgement). */
+  private static final double STOWED_DENSITY = 1000;
 
   /**
    * The volume of a chamber as it is drawn.
