@@ -10,8 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import thwartwise.files.boat.BoatCodec;
-import thwartwise.files.report.ReportFields;
-import thwartwise.files.report.ReportTree;
+import thwartwise.files.report.ReportCodec;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
@@ -80,7 +79,7 @@ public final class RecordFile {
             fields.value("by", REMEDY).anyText(),
             fields.value("programVersion", REMEDY).anyText(),
             BoatCodec.read(fields.value("boat", REMEDY).node(), spot.in("boat")),
-            ReportFields.read(fields.value("report", REMEDY).node(), spot.in("report")));
+            ReportCodec.read(fields.value("report", REMEDY).node(), spot.in("report")));
     return new Content(
         version >= CHAINED
             ? Optional.of(LinkFields.read(fields, version >= VOUCHING))
@@ -132,7 +131,8 @@ public final class RecordFile {
         .put("programVersion", inspection.programVersion());
     node.set("boat", BoatCodec.write(inspection.boat()));
     node.set(
-        "report", ReportTree.of(inspection.report(), new UnitFormat(inspection.boat().units())));
+        "report",
+        ReportCodec.write(inspection.report(), new UnitFormat(inspection.boat().units())));
     return SealedText.seal(Layout.of(PlainNumbers.in(node)));
   }
 

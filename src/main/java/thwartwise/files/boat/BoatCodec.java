@@ -44,7 +44,7 @@ public final class BoatCodec {
     OutfitFields.LEAKS,
     "aboard",
     "propulsion",
-    ElectricsFields.KEY,
+    ElectricsCodec.KEY,
     Heights.KEY,
     "measuredBy",
     AssumptionCodec.KEY,
@@ -119,8 +119,8 @@ public final class BoatCodec {
             .toList();
     ElectricalSystem electrics =
         fields
-            .optionalObject(ElectricsFields.KEY, ElectricsFields.KEYS)
-            .map(ElectricsFields::read)
+            .optionalObject(ElectricsCodec.KEY, ElectricsCodec.KEYS)
+            .map(ElectricsCodec::read)
             .orElse(ElectricalSystem.NONE);
     Boat known =
         fields.into(
@@ -193,7 +193,7 @@ public final class BoatCodec {
     list(node, "aboard", boat.aboard(), PersonCodec::write);
     PropulsionCodec.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));
     if (!boat.electrics().isEmpty()) {
-      node.set(ElectricsFields.KEY, ElectricsFields.write(boat.electrics()));
+      node.set(ElectricsCodec.KEY, ElectricsCodec.write(boat.electrics()));
     }
     List<Assumption> assumed = DefaultValues.notLeftOut(boat.assumptions(), boat.hull());
     if (!assumed.isEmpty()) {

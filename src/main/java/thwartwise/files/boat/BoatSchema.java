@@ -70,7 +70,7 @@ public final class BoatSchema {
             .may(OutfitFields.LEAKS, list(leak(), 0))
             .may("aboard", list(person(), 0))
             .may("propulsion", propulsion())
-            .may(ElectricsFields.KEY, electrics())
+            .may(ElectricsCodec.KEY, electrics())
             .may(Heights.KEY, oneOf(Heights.words(), "Which way heights are measured."))
             .may("measuredBy", text("Who held the tape."))
             .may(AssumptionCodec.KEY, list(assumption(), 0))

@@ -46,7 +46,7 @@ final class NameRules {
       kit.in().ifPresent(in -> checkExists(spot, "in", in, chambers, "chambers"));
     }
     checkOnce(
-        file.in(ElectricsFields.KEY),
+        file.in(ElectricsCodec.KEY),
         "circuit",
         boat.electrics().circuits().stream().map(Circuit::name).toList());
   }

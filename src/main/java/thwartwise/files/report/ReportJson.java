@@ -16,12 +16,12 @@ public final class ReportJson {
 
   /** With its words in metric units. */
   public static String write(Report report) {
-    return Layout.of(ReportTree.of(report));
+    return Layout.of(ReportCodec.write(report));
   }
 
   /** The same, with its words in the units of a boat, as the boat's records have them. */
   public static String write(Report report, UnitFormat words) {
-    return Layout.of(ReportTree.of(report, words));
+    return Layout.of(ReportCodec.write(report, words));
   }
 
   /**
@@ -31,6 +31,6 @@ public final class ReportJson {
    */
   public static Report parse(String json, String where) {
     Location spot = Location.whole(where);
-    return ReportFields.read(JsonText.parse(json, spot), spot);
+    return ReportCodec.read(JsonText.parse(json, spot), spot);
   }
 }

@@ -42,11 +42,11 @@ class KeptKindsTest {
       Set.of(Note.None.class, Note.Stated.class, Refusal.Stated.class, LimitingFactor.Stated.class);
 
   private final JsonNode kept = kept();
-  private final Report read = ReportFields.read(kept, Location.whole("record.json"));
+  private final Report read = ReportCodec.read(kept, Location.whole("record.json"));
 
   @Test
   void what_was_named_is_named_the_same_again() {
-    JsonNode anew = parsed(Layout.of(PlainNumbers.in(ReportTree.of(read))));
+    JsonNode anew = parsed(Layout.of(PlainNumbers.in(ReportCodec.write(read))));
     assertThat(named(anew)).isEqualTo(named(kept)).hasSizeGreaterThan(40).doesNotContainNull();
   }
 

@@ -147,8 +147,8 @@ class KeptNotesTest {
   void a_kept_report_with_words_alone_reads_and_is_written_as_it_was() throws IOException {
     JsonNode kept = kept();
     assertThat(kept.path("format").stringValue()).isEqualTo("thwartwise/report/2");
-    Report read = ReportFields.read(kept, Location.whole("record.json"));
-    ObjectNode anew = ReportTree.of(read);
+    Report read = ReportCodec.read(kept, Location.whole("record.json"));
+    ObjectNode anew = ReportCodec.write(read);
     assertThat(read.waters())
         .extracting(WaterStatement::kind)
         .contains(WaterStatement.Kind.HOLDS_FOR, WaterStatement.Kind.NOT_FOR);

@@ -24,7 +24,7 @@ import tools.jackson.databind.JsonNode;
 /** A report that an earlier program wrote, with names of checks and load cases in words alone. */
 class OldReportsTest {
   private static final JsonNode KEPT = kept();
-  private static final Report READ = ReportFields.read(KEPT, Location.whole("record.json"));
+  private static final Report READ = ReportCodec.read(KEPT, Location.whole("record.json"));
 
   private static JsonNode kept() {
     try (var in =

@@ -3,23 +3,49 @@ package thwartwise.files.report;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import thwartwise.json.Figures;
+import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What a rule gave, read back. Older records name neither rule set nor standing: all they held was
- * kilograms of people or load that took part or did not apply.
+ * What a rule gives, as a tree and read back. {@code applies} is true only for a figure that takes
+ * part in the answer, so that whoever takes the least of these never takes a second opinion for a
+ * limit. Older records name neither rule set nor standing: all they held was kilograms of people or
+ * load that took part or did not apply.
  */
-final class CapacityFields {
+final class CapacityCodec {
   private static final WordChoice<FigureStatus> STANDINGS =
       WordChoice.of(FigureStatus::word, FigureStatus.values());
   private static final WordChoice<CapKind> CAPS = WordChoice.of(CapKind::word, CapKind.values());
 
-  private CapacityFields() {}
+  private CapacityCodec() {}
+
+  static ObjectNode write(CapacityFigure figure) {
+    ObjectNode node =
+        JsonText.object().put("ruleSet", figure.ruleSet()).put("formula", figure.formula());
+    if (figure.namesRegulation()) {
+      node.put("namesRegulation", true);
+    }
+    node.put("standing", figure.standing().word())
+        .put("applies", figure.takesPart())
+        .put("caps", figure.caps().word())
+        .put("capsPeople", figure.caps() == CapKind.PEOPLE);
+    Figures.put(node, "massKg", figure.mass());
+    Figures.put(node, "value", figure.value());
+    node.put("unit", figure.caps().unit());
+    Figures.put(node, "has", figure.has());
+    if (figure.persons().isPresent()) {
+      node.put("persons", figure.persons().getAsInt());
+    } else {
+      node.putNull("persons");
+    }
+    return node.put("source", figure.source()).put("note", figure.note());
+  }
 
   static CapacityFigure read(ObjectReader figure) {
     boolean older = !figure.has("standing");

@@ -5,19 +5,21 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.electrics.Battery;
+import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.Property;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What is electric aboard: battery, motor and its timed runs, panel, wires. */
-final class ElectricsFields {
+final class ElectricsCodec {
   static final String KEY = "electrics";
   static final String[] KEYS = {
     "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "circuits"
@@ -30,21 +32,24 @@ final class ElectricsFields {
   private static final String KIT = "Write the name it has among the kit.";
   private static final String SETTING = "Write what the motor's handle stood at, as in 3.";
   private static final String SWITCH = "Write what cuts off everything at once, or leave it out.";
+  static final String[] CIRCUIT_KEYS =
+      keys(ElectricalProperties.OF_CIRCUIT, "name", "awg", "switch");
+  private static final String CIRCUIT = "Name what the wires feed, as in lamp.";
+  private static final String AWG = "Read the gauge printed on the wire, as in 10 AWG.";
+  private static final String CIRCUIT_SWITCH = "Write what switches it off, or leave it out.";
 
-  private ElectricsFields() {}
+  private ElectricsCodec() {}
 
   static ElectricalSystem read(ObjectReader electrics) {
     return new ElectricalSystem(
-        electrics.optionalObject("battery", BATTERY_KEYS).map(ElectricsFields::battery),
-        electrics.optionalObject("motor", MOTOR_KEYS).map(ElectricsFields::motor),
-        electrics.optionalItems("runs", "run", RUN_KEYS).stream()
-            .map(ElectricsFields::run)
-            .toList(),
-        electrics.optionalObject("panel", PANEL_KEYS).map(ElectricsFields::panel),
+        electrics.optionalObject("battery", BATTERY_KEYS).map(ElectricsCodec::battery),
+        electrics.optionalObject("motor", MOTOR_KEYS).map(ElectricsCodec::motor),
+        electrics.optionalItems("runs", "run", RUN_KEYS).stream().map(ElectricsCodec::run).toList(),
+        electrics.optionalObject("panel", PANEL_KEYS).map(ElectricsCodec::panel),
         electrics.optional(ElectricalProperties.LATITUDE),
         electrics.optional("mainSwitch").map(value -> value.words(SWITCH)),
-        electrics.optionalItems("circuits", "circuit", CircuitFields.KEYS).stream()
-            .map(CircuitFields::read)
+        electrics.optionalItems("circuits", "circuit", CIRCUIT_KEYS).stream()
+            .map(ElectricsCodec::circuit)
             .toList());
   }
 
@@ -104,14 +109,14 @@ final class ElectricsFields {
         .motor()
         .ifPresent(
             m -> node.set("motor", put(named("kit", m.kit()), ElectricalProperties.OF_MOTOR, m)));
-    list(node, "runs", electrics.runs(), ElectricsFields::write);
+    list(node, "runs", electrics.runs(), ElectricsCodec::write);
     electrics
         .panel()
         .ifPresent(
             p -> node.set("panel", put(named("kit", p.kit()), ElectricalProperties.OF_PANEL, p)));
     JsonText.put(node, ElectricalProperties.LATITUDE, electrics);
     electrics.mainSwitch().ifPresent(name -> node.put("mainSwitch", name));
-    list(node, "circuits", electrics.circuits(), CircuitFields::write);
+    list(node, "circuits", electrics.circuits(), ElectricsCodec::write);
     return node;
   }
 
@@ -126,18 +131,46 @@ final class ElectricsFields {
     return put(named("setting", Optional.of(run.setting())), ElectricalProperties.OF_RUN, run);
   }
 
-  static ObjectNode named(String key, Optional<String> name) {
+  private static Circuit circuit(ObjectReader circuit) {
+    if (circuit.has("mm2")) {
+      circuit.refuse("awg", "\"mm2\" says the same. Keep one of them.");
+    }
+    return new Circuit(
+        circuit.text("name", CIRCUIT),
+        circuit.required(ElectricalProperties.USE),
+        circuit.required(ElectricalProperties.CURRENT),
+        circuit.required(ElectricalProperties.LENGTH),
+        circuit.optional(ElectricalProperties.AREA),
+        circuit.optional("awg").map(value -> value.whole(BoatQuantity.GAUGE, AWG)),
+        circuit.optional(ElectricalProperties.INSULATION),
+        circuit.optional(ElectricalProperties.ALONE),
+        circuit.optional(ElectricalProperties.FUSE),
+        circuit.optional(ElectricalProperties.FUSE_DISTANCE),
+        circuit.optional(ElectricalProperties.SHEATHED),
+        circuit.optional("switch").map(value -> value.words(CIRCUIT_SWITCH)),
+        circuit.optional(ElectricalProperties.HOURS_A_DAY));
+  }
+
+  private static ObjectNode write(Circuit circuit) {
+    ObjectNode node =
+        put(named("name", Optional.of(circuit.name())), ElectricalProperties.OF_CIRCUIT, circuit);
+    circuit.gauge().ifPresent(gauge -> node.put("awg", gauge));
+    circuit.switched().ifPresent(name -> node.put("switch", name));
+    return node;
+  }
+
+  private static ObjectNode named(String key, Optional<String> name) {
     ObjectNode node = JsonText.object();
     name.ifPresent(words -> node.put(key, words));
     return node;
   }
 
-  static <O> ObjectNode put(ObjectNode node, List<Property<O, ?>> properties, O owner) {
+  private static <O> ObjectNode put(ObjectNode node, List<Property<O, ?>> properties, O owner) {
     properties.forEach(property -> JsonText.put(node, property, owner));
     return node;
   }
 
-  static <O> String[] keys(List<Property<O, ?>> properties, String... more) {
+  private static <O> String[] keys(List<Property<O, ?>> properties, String... more) {
     return Stream.concat(Stream.of(more), properties.stream().map(Property::key))
         .toArray(String[]::new);
   }

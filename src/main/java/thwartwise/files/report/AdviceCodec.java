@@ -5,20 +5,76 @@ import thwartwise.advice.Advice;
 import thwartwise.advice.AdvicePiece;
 import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.advice.AdvicePiece.AdviceWorse;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Unit;
 import thwartwise.json.Figures;
+import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
+import thwartwise.measure.UnitFormat;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.remedy.Deed;
 import thwartwise.remedy.Effort;
 import thwartwise.remedy.Prohibition;
+import thwartwise.report.DeedWords;
 import thwartwise.report.EffortWords;
+import thwartwise.report.LoadCaseWords;
+import thwartwise.report.ProhibitionWords;
+import tools.jackson.databind.node.ObjectNode;
 
-/** The advice, read back; a report made before there was any has none. */
-final class AdviceFields {
+/** The advice as a tree, and read back; a report made before there was any has none. */
+final class AdviceCodec {
   private static final WordChoice<Effort> EFFORTS = WordChoice.of(EffortWords::of, Effort.values());
 
-  private AdviceFields() {}
+  private AdviceCodec() {}
+
+  static ObjectNode write(Advice advice, UnitFormat units) {
+    ObjectNode node = JsonText.object();
+    node.set("pieces", ReportCodec.list(advice.pieces(), piece -> piece(piece, units)));
+    node.set("never", JsonText.texts(advice.never().stream().map(ProhibitionWords::of).toList()));
+    return node;
+  }
+
+  private static ObjectNode piece(AdvicePiece piece, UnitFormat units) {
+    DeedWords words = DeedWords.of(piece.deed(), units);
+    ObjectNode node =
+        JsonText.object()
+            .put("deed", words.deed())
+            .put("how", words.how())
+            .put("effort", EffortWords.of(piece.effort()));
+    node.set("cautions", JsonText.texts(words.cautions()));
+    node.put("people", piece.people());
+    Figures.put(node, "crewKg", piece.crew());
+    Figures.put(node, "loadKg", piece.load());
+    piece.moved().ifPresent(reading -> node.set("moves", reading(reading)));
+    node.set("putsRight", ReportCodec.list(piece.putsRight(), QuestionCodec::write));
+    node.set("worsens", ReportCodec.list(piece.worse(), AdviceCodec::worse));
+    node.set("thenNobody", ReportCodec.list(piece.thenNobody(), QuestionCodec::write));
+    return node;
+  }
+
+  private static ObjectNode reading(AdviceReading reading) {
+    Margin before = reading.before();
+    Unit unit = before.unit();
+    ObjectNode node =
+        QuestionCodec.write(reading.question()).put("crew", LoadCaseWords.crew(reading.crew()));
+    node.set("crewAboard", LoadCaseCodec.write(reading.crew()));
+    Figures.put(node, "before", unit.shown(before.value().orElse(Double.NaN)));
+    Figures.put(node, "after", unit.shown(reading.changed().orElse(Double.NaN)));
+    Figures.put(node, "limit", unit.shown(before.limit()));
+    return node.put("atLeast", before.atLeast()).put("unit", unit.symbol());
+  }
+
+  private static ObjectNode worse(AdviceWorse worse) {
+    ObjectNode node =
+        QuestionCodec.write(worse.question())
+            .put("role", worse.role().word())
+            .put("loading", LoadCaseWords.kind(worse.loading()))
+            .put("loadCaseKind", worse.loading().name());
+    worse.before().map(Outcome::word).ifPresent(word -> node.put("before", word));
+    return node.put("after", worse.after().word());
+  }
 
   static Advice read(ObjectReader report) {
     if (!report.says("advice")) {
@@ -27,7 +83,7 @@ final class AdviceFields {
     ObjectReader advice = report.freeObject("advice", ReportValues.REMEDY);
     return new Advice(
         ReportValues.list(advice, "pieces", "piece of advice").stream()
-            .map(AdviceFields::piece)
+            .map(AdviceCodec::piece)
             .toList(),
         advice.value("never", ReportValues.REMEDY).texts().stream()
             .<Prohibition>map(Prohibition.AsRecorded::new)
@@ -49,7 +105,7 @@ final class AdviceFields {
             : Optional.empty(),
         QuestionCodec.readAll(piece, "putsRight"),
         ReportValues.list(piece, "worsens", "worsened check").stream()
-            .map(AdviceFields::worse)
+            .map(AdviceCodec::worse)
             .toList(),
         QuestionCodec.readSubjects(piece, "thenNobody"));
   }

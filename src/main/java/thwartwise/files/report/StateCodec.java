@@ -13,18 +13,115 @@ import thwartwise.inspection.StateFigures.RightingFigures;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.json.Figures;
+import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.CurveEndWords;
+import thwartwise.report.LoadCaseWords;
+import tools.jackson.databind.node.ObjectNode;
 
-/** One loading of the boat, read back. */
-final class StateFields {
+/**
+ * One loading of the boat as a tree: afloat, heeled, swamped; null where there is no such state.
+ * And read back.
+ */
+final class StateCodec {
   private static final WordChoice<PoseOrientation> ORIENTATIONS =
       WordChoice.of(PoseOrientation::word, PoseOrientation.values());
 
   /** As reports said it that do not name it; it is reworded elsewhere only. */
   private static final String TRIM_LOST_ONCE = "it cannot be balanced in trim any further";
 
-  private StateFields() {}
+  private StateCodec() {}
+
+  static ObjectNode write(StateFigures state, UnitFormat words) {
+    ObjectNode node = JsonText.object().put("loading", LoadCaseWords.of(state.loadCase()));
+    node.set("loadCase", LoadCaseCodec.write(state.loadCase()));
+    node.putNull("afloat").putNull("righting");
+    state.afloat().ifPresent(afloat -> node.set("afloat", afloat(afloat)));
+    state.righting().ifPresent(righting -> node.set("righting", righting(righting)));
+    node.set("swamped", swamped(state.swamped()));
+    node.set("looseWater", ReportCodec.list(state.looseWater(), StateCodec::water));
+    return NoteCodec.put(node, state.note(), words);
+  }
+
+  private static ObjectNode afloat(AfloatFigures afloat) {
+    ObjectNode node = JsonText.object();
+    Figures.put(node, "displacementKg", afloat.displacement());
+    node.set("centreOfGravity", ReportValues.point(afloat.centreOfGravity()));
+    node.set("pose", pose(afloat.pose()));
+    Figures.put(node, "immersedVolumeM3", afloat.immersedVolume());
+    node.set("centreOfBuoyancy", ReportValues.point(afloat.centreOfBuoyancy()));
+    Figures.put(node, "waterplaneAreaM2", afloat.waterplaneArea());
+    Figures.put(node, "gmM", afloat.gm());
+    Figures.put(node, "leastFreeboardM", afloat.leastFreeboard());
+    return node.put("leastFreeboardAt", afloat.leastFreeboardAt()).put("stable", afloat.stable());
+  }
+
+  private static ObjectNode righting(RightingFigures righting) {
+    ObjectNode node = JsonText.object().put("toward", righting.toward());
+    node.set("curve", ReportCodec.list(righting.curve(), StateCodec::point));
+    Figures.put(node, "floodingHeelDeg", degrees(righting.floodingHeel()));
+    node.put("floodingAt", righting.floodingAt());
+    Figures.put(node, "greatestMomentNm", righting.greatestMoment());
+    Figures.put(node, "greatestMomentHeelDeg", Math.toDegrees(righting.greatestMomentHeel()));
+    Figures.put(node, "workToFloodingNm", righting.work());
+    righting.end().ifPresent(end -> put(node, end));
+    node.set("openings", ReportCodec.list(righting.openings(), StateCodec::reached));
+    return node;
+  }
+
+  private static void put(ObjectNode righting, RightingCurve.End end) {
+    righting.put("endsBecause", CurveEndWords.of(end));
+    if (end.trimLost()) {
+      righting.put("trimLost", true);
+    }
+  }
+
+  private static ObjectNode reached(RightingFigures.Reached opening) {
+    ObjectNode node = JsonText.object().put("name", opening.name());
+    Figures.put(node, "heelDeg", degrees(opening.heel()));
+    return node.put("into", opening.into());
+  }
+
+  private static ObjectNode water(WaterFigures water) {
+    ObjectNode node = JsonText.object();
+    Figures.put(node, "litres", 1000 * water.volume());
+    Figures.put(node, "leastFreeboardM", water.leastFreeboard());
+    Figures.put(node, "gmM", water.gm());
+    Figures.put(node, "heelDeg", Math.toDegrees(water.heel()));
+    return node.put("comesBack", water.returns());
+  }
+
+  private static ObjectNode point(RightingFigures.Point point) {
+    ObjectNode node = JsonText.object();
+    Figures.put(node, "heelDeg", Math.toDegrees(point.heel()));
+    Figures.put(node, "armM", point.arm());
+    Figures.put(node, "momentNm", point.moment());
+    return node;
+  }
+
+  private static ObjectNode swamped(SwampedFigures swamped) {
+    ObjectNode node = JsonText.object().put("floats", swamped.floats());
+    node.putNull("pose").putNull("stable");
+    swamped.pose().ifPresent(pose -> node.set("pose", pose(pose)));
+    swamped.pose().ifPresent(pose -> node.put("stable", pose.stable()));
+    Figures.put(node, "spareBuoyancyKg", swamped.spareBuoyancy());
+    node.set("posesReached", ReportCodec.list(swamped.poses(), StateCodec::pose));
+    return node;
+  }
+
+  private static ObjectNode pose(PoseFigures pose) {
+    ObjectNode node = JsonText.object().put("word", pose.orientation().word());
+    Figures.put(node, "waterAtOriginM", pose.waterAtOrigin());
+    Figures.put(node, "heelDeg", Math.toDegrees(pose.heel()));
+    Figures.put(node, "trimDeg", Math.toDegrees(pose.trim()));
+    return node.put("stable", pose.stable());
+  }
+
+  private static double degrees(OptionalDouble radians) {
+    return Math.toDegrees(radians.orElse(Double.NaN));
+  }
 
   static StateFigures read(ObjectReader report, String key) {
     ObjectReader state = report.freeObject(key, ReportValues.REMEDY);
@@ -32,10 +129,10 @@ final class StateFields {
         state.has("loadCase")
             ? LoadCaseCodec.read(state.freeObject("loadCase", ReportValues.REMEDY))
             : OldLoadCases.of(ReportValues.text(state, "loading")),
-        optional(state, "afloat").map(StateFields::afloat),
-        optional(state, "righting").map(StateFields::righting),
+        optional(state, "afloat").map(StateCodec::afloat),
+        optional(state, "righting").map(StateCodec::righting),
         swamped(state.freeObject("swamped", ReportValues.REMEDY)),
-        added(state, "looseWater", "filling").map(StateFields::water).toList(),
+        added(state, "looseWater", "filling").map(StateCodec::water).toList(),
         NoteCodec.read(state));
   }
 
@@ -61,7 +158,7 @@ final class StateFields {
 
   private static RightingFigures righting(ObjectReader righting) {
     List<RightingFigures.Point> curve =
-        ReportValues.list(righting, "curve", "point").stream().map(StateFields::point).toList();
+        ReportValues.list(righting, "curve", "point").stream().map(StateCodec::point).toList();
     return new RightingFigures(
         ReportValues.text(righting, "toward"),
         curve,
@@ -71,7 +168,7 @@ final class StateFields {
         Math.toRadians(Figures.read(righting, "greatestMomentHeelDeg")),
         righting.has("workToFloodingNm") ? Figures.read(righting, "workToFloodingNm") : Double.NaN,
         end(righting),
-        added(righting, "openings", "opening").map(StateFields::reached).toList());
+        added(righting, "openings", "opening").map(StateCodec::reached).toList());
   }
 
   /** Reports that do not say so themselves have a lost trim in words. */
@@ -122,8 +219,8 @@ final class StateFields {
   private static SwampedFigures swamped(ObjectReader swamped) {
     return new SwampedFigures(
         ReportValues.flag(swamped, "floats"),
-        optional(swamped, "pose").map(StateFields::pose),
-        ReportValues.list(swamped, "posesReached", "pose").stream().map(StateFields::pose).toList(),
+        optional(swamped, "pose").map(StateCodec::pose),
+        ReportValues.list(swamped, "posesReached", "pose").stream().map(StateCodec::pose).toList(),
         Figures.read(swamped, "spareBuoyancyKg"));
   }
 

@@ -1,0 +1,144 @@
+package thwartwise.files.report;
+
+import java.util.Collection;
+import java.util.function.Function;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.inspection.Report;
+import thwartwise.inspection.Report.ChamberFigures;
+import thwartwise.json.Figures;
+import thwartwise.json.Format;
+import thwartwise.json.JsonText;
+import thwartwise.json.Location;
+import thwartwise.json.ObjectReader;
+import thwartwise.json.RecordCodec;
+import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.LoadCaseWords;
+import thwartwise.rules.WaterStatement;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The report as a tree, and read back key by key as the program wrote it. Keys it does not know are
+ * passed over: records are kept for good, and a later program may have had more to say.
+ */
+public final class ReportCodec {
+  private ReportCodec() {}
+
+  /** In metric words. */
+  public static ObjectNode write(Report report) {
+    return write(report, UnitFormat.METRIC);
+  }
+
+  /**
+   * @param words in which advice is kept, of which a record has nothing but words; figures are SI
+   */
+  public static ObjectNode write(Report report, UnitFormat words) {
+    ObjectNode node =
+        JsonText.object()
+            .put("format", Format.REPORT.text())
+            .put("boat", report.boat())
+            .put("ruleSet", report.ruleSet());
+    node.set("asLoaded", StateCodec.write(report.asLoaded(), words));
+    node.set("atLimit", StateCodec.write(report.atLimit(), words));
+    node.set("chambers", list(report.chambers(), ReportCodec::chamber));
+    node.set("findings", list(report.findings(), f -> finding(f, words)));
+    node.set("recommendation", RecommendationCodec.write(report.recommendation(), words));
+    node.set("capacityFigures", list(report.capacityFigures(), CapacityCodec::write));
+    node.set(
+        "waters", JsonText.texts(report.waters().stream().map(WaterStatement::sentence).toList()));
+    if (!report.waters().isEmpty()) {
+      node.set("watersAre", list(report.waters(), RecordCodec::write));
+    }
+    node.set("advice", AdviceCodec.write(report.advice(), words));
+    WordedListCodec.putAssumptions(node, "assumptions", report.assumptions(), words);
+    return node;
+  }
+
+  private static ObjectNode chamber(ChamberFigures chamber) {
+    ObjectNode node = JsonText.object().put("name", chamber.name());
+    Figures.put(node, "litres", chamber.volume() * 1000);
+    node.set("centre", ReportValues.point(chamber.centre()));
+    node.put("counted", chamber.counted());
+    Figures.put(node, "countedLitres", chamber.countedVolume() * 1000);
+    return node.put("why", chamber.why());
+  }
+
+  private static ObjectNode finding(Finding finding, UnitFormat words) {
+    ObjectNode node =
+        QuestionCodec.write(finding.question())
+            .put("role", finding.role().word())
+            .put("outcome", finding.outcome().word());
+    Margin margin = finding.margin();
+    Figures.put(node, "value", margin.unit().shown(margin.value().orElse(Double.NaN)));
+    Figures.put(node, "limit", margin.unit().shown(margin.limit()));
+    node.put("atLeast", margin.atLeast())
+        .put("unit", margin.unit().symbol())
+        .put("source", finding.source())
+        .put("condition", LoadCaseWords.of(finding.loadCase()))
+        .set("loadCase", LoadCaseCodec.write(finding.loadCase()));
+    return NoteCodec.put(node, finding.note(), words);
+  }
+
+  static <T> ArrayNode list(Collection<T> items, Function<T, ? extends JsonNode> write) {
+    ArrayNode list = JsonText.list();
+    items.forEach(item -> list.add(write.apply(item)));
+    return list;
+  }
+
+  public static Report read(JsonNode tree, Location spot) {
+    ObjectReader fields = ObjectReader.free(Format.REPORT.checked(tree, spot), spot);
+    OldLoadCases loadCases =
+        new OldLoadCases(loading(fields, "asLoaded"), loading(fields, "atLimit"));
+    return new Report(
+        ReportValues.text(fields, "boat"),
+        StateCodec.read(fields, "asLoaded"),
+        StateCodec.read(fields, "atLimit"),
+        ReportValues.list(fields, "chambers", "chamber").stream()
+            .map(ReportCodec::chamber)
+            .toList(),
+        ReportValues.list(fields, "findings", "finding").stream()
+            .map(f -> finding(f, loadCases))
+            .toList(),
+        RecommendationCodec.read(fields),
+        ReportValues.list(fields, "capacityFigures", "capacity figure").stream()
+            .map(CapacityCodec::read)
+            .toList(),
+        WordedListCodec.readAssumptions(fields, "assumptions"),
+        ReportValues.text(fields, "ruleSet"),
+        OldWaters.read(fields),
+        AdviceCodec.read(fields));
+  }
+
+  private static ChamberFigures chamber(ObjectReader chamber) {
+    return new ChamberFigures(
+        ReportValues.text(chamber, "name"),
+        Figures.read(chamber, "litres") / 1000,
+        ReportValues.point(chamber, "centre"),
+        Figures.read(chamber, "countedLitres") / 1000,
+        ReportValues.flag(chamber, "counted"),
+        ReportValues.text(chamber, "why"));
+  }
+
+  private static String loading(ObjectReader report, String state) {
+    return ReportValues.text(report.freeObject(state, ReportValues.REMEDY), "loading");
+  }
+
+  private static Finding finding(ObjectReader finding, OldLoadCases loadCases) {
+    LoadCase loadCase =
+        finding.has("loadCase")
+            ? LoadCaseCodec.read(finding.freeObject("loadCase", ReportValues.REMEDY))
+            : loadCases.read(ReportValues.text(finding, "condition"));
+    return new Finding(
+        QuestionCodec.read(finding, loadCase.kind() == Kind.AS_MEASURED),
+        finding.oneOf("role", ReportValues.ROLES, ReportValues.REMEDY),
+        finding.oneOf("outcome", ReportValues.OUTCOMES, ReportValues.REMEDY),
+        ReportValues.margin(finding, "value"),
+        ReportValues.text(finding, "source"),
+        loadCase,
+        NoteCodec.read(finding));
+  }
+}
