@@ -118,26 +118,12 @@ public final class Solid {
     if (corners.length == 0 || !bounds().block().overlaps(box)) {
       return EMPTY;
     }
-    Solid part = this;
-    part = part.between(Vector3.of(1, 0, 0), box.x());
-    part = part.between(Vector3.of(0, 1, 0), box.y());
-    return part.between(Vector3.of(0, 0, 1), box.z());
+    return SolidCut.keepWithin(this, box);
   }
 
   /** The part under a water plane, as a solid of its own. */
   public Solid under(WaterPlane plane) {
     return SolidCut.keepUnder(this, plane.up(), plane.height());
-  }
-
-  private Solid between(Vector3 axis, Span span) {
-    Solid part = this;
-    if (Double.isFinite(span.to())) {
-      part = SolidCut.keepUnder(part, axis, span.to());
-    }
-    if (Double.isFinite(span.from())) {
-      part = SolidCut.keepUnder(part, axis.times(-1), -span.from());
-    }
-    return part;
   }
 
   /** The least box along the axes that holds it; a solid of nothing has one of no size. */

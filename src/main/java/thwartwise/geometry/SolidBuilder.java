@@ -43,6 +43,30 @@ public final class SolidBuilder {
         : new Solid(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used));
   }
 
+  /** Begins again, in the same arrays. */
+  void clear() {
+    vertices = 0;
+    used = 0;
+  }
+
+  /** Its own array, longer than what is in it; good until the next vertex or triangle. */
+  double[] xyz() {
+    return xyz;
+  }
+
+  int vertexCount() {
+    return vertices;
+  }
+
+  /** Its own array, longer than what is in it; good until the next vertex or triangle. */
+  int[] corners() {
+    return corners;
+  }
+
+  int cornerCount() {
+    return used;
+  }
+
   private boolean same(int a, int b) {
     return a == b
         || xyz[3 * a] == xyz[3 * b]

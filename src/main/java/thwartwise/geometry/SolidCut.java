@@ -3,48 +3,111 @@ package thwartwise.geometry;
 import java.util.Arrays;
 
 /**
- * Cuts a solid by a plane and caps the cut.
+ * Cuts a solid by planes and caps each cut.
  *
  * <p>A vertex in the plane counts as kept, so a face lying in the plane is kept whole and its cap
  * either vanishes or cancels it: no case needs a tolerance.
+ *
+ * <p>Between one cut and the next the part lies in rows of the thread's own, and only what is left
+ * after the last one is made a solid.
  */
 final class SolidCut {
-  private final Solid solid;
-  private final double[] over;
-  private final int[] number;
-  private final SolidBuilder kept = new SolidBuilder();
-  private int hub = -1;
+  private static final ThreadLocal<SolidCut> OF_THREAD = ThreadLocal.withInitial(SolidCut::new);
 
-  private SolidCut(Solid solid, double[] over) {
-    this.solid = solid;
-    this.over = over;
-    this.number = new int[over.length];
-    Arrays.fill(number, -1);
-  }
+  private double[] xyz = {};
+  private int[] corners = {};
+  private int vertices;
+  private int used;
+  private double[] over = {};
+  private int[] number = {};
+  private SolidBuilder kept = new SolidBuilder();
+  private SolidBuilder spare = new SolidBuilder();
+  private int hub;
+
+  private SolidCut() {}
 
   /** The part of the solid where {@code normal · r ≤ offset}. */
   static Solid keepUnder(Solid solid, Vector3 normal, double offset) {
-    double[] over = new double[solid.xyz.length / 3];
-    int above = 0;
-    for (int i = 0; i < over.length; i++) {
-      over[i] =
-          normal.x() * solid.xyz[3 * i]
-              + normal.y() * solid.xyz[3 * i + 1]
-              + normal.z() * solid.xyz[3 * i + 2]
-              - offset;
-      above += over[i] > 0 ? 1 : 0;
-    }
-    if (above == 0) {
-      return solid;
-    }
-    return above == over.length ? Solid.EMPTY : new SolidCut(solid, over).run();
+    SolidCut cut = OF_THREAD.get().start(solid);
+    cut.keepUnder(normal.x(), normal.y(), normal.z(), offset);
+    return cut.result(solid);
   }
 
-  private Solid run() {
-    for (int t = 0; t < solid.corners.length; t += 3) {
-      triangle(solid.corners[t], solid.corners[t + 1], solid.corners[t + 2]);
+  /** The part of the solid inside the box. */
+  static Solid keepWithin(Solid solid, Box box) {
+    SolidCut cut = OF_THREAD.get().start(solid);
+    cut.keepBetween(1, 0, 0, box.x());
+    cut.keepBetween(0, 1, 0, box.y());
+    cut.keepBetween(0, 0, 1, box.z());
+    return cut.result(solid);
+  }
+
+  private SolidCut start(Solid solid) {
+    take(solid.xyz, solid.xyz.length / 3, solid.corners, solid.corners.length);
+    return this;
+  }
+
+  private void take(double[] points, int pointCount, int[] triangles, int cornerCount) {
+    xyz = points;
+    vertices = pointCount;
+    corners = triangles;
+    used = cornerCount;
+  }
+
+  /** What is left; the solid itself where nothing was cut off. */
+  private Solid result(Solid solid) {
+    Solid left = Solid.EMPTY;
+    if (xyz == solid.xyz) {
+      left = solid;
+    } else if (used > 0) {
+      left = new Solid(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used));
     }
-    return kept.build();
+    take(Solid.EMPTY.xyz, 0, Solid.EMPTY.corners, 0);
+    return left;
+  }
+
+  private void keepBetween(int x, int y, int z, Span span) {
+    if (Double.isFinite(span.to())) {
+      keepUnder(x, y, z, span.to());
+    }
+    if (Double.isFinite(span.from())) {
+      keepUnder(-x, -y, -z, -span.from());
+    }
+  }
+
+  private void keepUnder(double byX, double byY, double byZ, double offset) {
+    makeRoom();
+    int above = 0;
+    for (int i = 0, j = 0; i < vertices; i++, j += 3) {
+      double height = byX * xyz[j] + byY * xyz[j + 1] + byZ * xyz[j + 2] - offset;
+      over[i] = height;
+      above += height > 0 ? 1 : 0;
+    }
+    if (above == vertices) {
+      take(Solid.EMPTY.xyz, 0, Solid.EMPTY.corners, 0);
+    } else if (above > 0) {
+      cut();
+    }
+  }
+
+  private void makeRoom() {
+    if (over.length < vertices) {
+      over = new double[2 * vertices];
+      number = new int[2 * vertices];
+    }
+  }
+
+  private void cut() {
+    Arrays.fill(number, 0, vertices, -1);
+    hub = -1;
+    kept.clear();
+    for (int t = 0; t < used; t += 3) {
+      triangle(corners[t], corners[t + 1], corners[t + 2]);
+    }
+    SolidBuilder part = kept;
+    kept = spare;
+    spare = part;
+    take(part.xyz(), part.vertexCount(), part.corners(), part.cornerCount());
   }
 
   private void triangle(int a, int b, int c) {
@@ -91,7 +154,7 @@ final class SolidCut {
 
   private int keep(int v) {
     if (number[v] < 0) {
-      number[v] = kept.vertex(solid.xyz[3 * v], solid.xyz[3 * v + 1], solid.xyz[3 * v + 2]);
+      number[v] = kept.vertex(xyz[3 * v], xyz[3 * v + 1], xyz[3 * v + 2]);
     }
     return number[v];
   }
@@ -99,7 +162,7 @@ final class SolidCut {
   /** Where the edge from a kept vertex to a lost one meets the plane. */
   private int crossing(int in, int out) {
     double t = over[in] / (over[in] - over[out]);
-    double[] r = solid.xyz;
+    double[] r = xyz;
     return kept.vertex(
         r[3 * in] + t * (r[3 * out] - r[3 * in]),
         r[3 * in + 1] + t * (r[3 * out + 1] - r[3 * in + 1]),
