@@ -76,7 +76,8 @@ public enum Concern {
   }
 
   private static Stream<String> motor(Boat boat) {
-    boolean driven = boat.propulsion() instanceof Propulsion.Outboard;
+    boolean driven =
+        boat.propulsion() instanceof Propulsion.Outboard || boat.electrics().motor().isPresent();
     return driven || boat.kit().stream().anyMatch(Kit::isMotor) ? Stream.of(UNNAMED) : Stream.of();
   }
 
@@ -101,7 +102,8 @@ public enum Concern {
   }
 
   private static Stream<Kit> solar(Boat boat) {
-    return boat.kit().stream().filter(Kit::isSolarPanel);
+    List<String> stated = boat.electrics().panel().flatMap(p -> p.kit()).stream().toList();
+    return boat.kit().stream().filter(k -> k.isSolarPanel() || stated.contains(k.name()));
   }
 
   private static Stream<Kit> fastened(Boat boat) {
@@ -113,7 +115,8 @@ public enum Concern {
   }
 
   private static Stream<Kit> vented(Boat boat) {
-    return boat.kit().stream().filter(Kit::needsVenting);
+    List<String> stated = boat.electrics().battery().map(b -> b.kit()).stream().toList();
+    return boat.kit().stream().filter(k -> k.needsVenting() || stated.contains(k.name()));
   }
 
   private static Stream<Kit> petrol(Boat boat) {
