@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * What a point of a checklist says of the boat when it is not as it should be. Every one makes the
- * boat poorer: air that held is lost, kit and foam come loose, a bung counts as lost.
+ * What a point of a checklist says of the boat when it is not as it should be. Every one takes
+ * something from the boat: air that held is lost, kit and foam come loose, a bung counts as lost.
  */
 public enum BoatFact {
   CHAMBER_OPEN("chamber open", Thing.CHAMBER),

@@ -29,6 +29,7 @@ public final class BoatModel {
   private static final double ALIKE = 1e-6;
 
   private final Boat boat;
+  private final Boat stated;
   private final HullForm form;
   private final List<Space> spaces;
   private final LocalDate today;
@@ -41,8 +42,9 @@ public final class BoatModel {
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
 
-  private BoatModel(Boat boat, HullForm form, List<Space> spaces, LocalDate today) {
+  private BoatModel(Boat boat, Boat stated, HullForm form, List<Space> spaces, LocalDate today) {
     this.boat = boat;
+    this.stated = stated;
     this.form = form;
     this.today = today;
     this.spaces = List.copyOf(spaces);
@@ -62,7 +64,8 @@ public final class BoatModel {
    * @throws UnusableBoat when something lies outside the hull or two chambers overlap
    */
   public static BoatModel of(Boat boat, LocalDate today) {
-    return of(BoatAsFound.of(boat), HullForm.of(boat.hull()), today);
+    HullForm form = HullForm.of(boat.hull());
+    return of(BoatAsFound.of(boat), BoatAsFound.asStated(boat), form, today);
   }
 
   /**
@@ -71,10 +74,25 @@ public final class BoatModel {
    * @throws UnusableBoat as {@link #of}
    */
   public BoatModel fittedOut(Boat otherwise, LocalDate today) {
-    return of(otherwise, form, today);
+    Boat without = isAsStated() ? otherwise : BoatAsFound.asStated(otherwise, boat, stated);
+    return of(otherwise, without, form, today);
   }
 
-  private static BoatModel of(Boat boat, HullForm form, LocalDate today) {
+  /**
+   * The boat without what somebody found when looking at it; empty where that changes nothing of
+   * what it can carry.
+   *
+   * @throws UnusableBoat as {@link #of}
+   */
+  public Optional<BoatModel> asStated() {
+    return isAsStated() ? Optional.empty() : Optional.of(of(stated, stated, form, today));
+  }
+
+  private boolean isAsStated() {
+    return !BoatAsFound.differ(boat, stated);
+  }
+
+  private static BoatModel of(Boat boat, Boat stated, HullForm form, LocalDate today) {
     PlacementChecks.check(boat, form);
     if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(
@@ -87,7 +105,7 @@ public final class BoatModel {
       chamber.parts().forEach(part -> spaces.add(space(form, part, boat, today)));
     }
     refuseOverlaps(spaces);
-    return new BoatModel(boat, form, spaces, today);
+    return new BoatModel(boat, stated, form, spaces, today);
   }
 
   private static Space space(HullForm form, ChamberPart part, Boat boat, LocalDate today) {
@@ -108,7 +126,13 @@ public final class BoatModel {
         solid,
         drawn.straight(),
         CountedBuoyancy.of(
-            part, drawn, boat.kit(), boat.openings(), today, new UnitFormat(boat.units())));
+            part,
+            drawn,
+            boat.kit(),
+            boat.electrics(),
+            boat.openings(),
+            today,
+            new UnitFormat(boat.units())));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {
@@ -258,7 +282,8 @@ public final class BoatModel {
 
   /** The same boat as it would be if every claimed chamber passed its test. */
   public BoatModel withClaimsProven() {
-    return new BoatModel(boat, form, spaces.stream().map(Space::withClaimProven).toList(), today);
+    List<Space> proven = spaces.stream().map(Space::withClaimProven).toList();
+    return new BoatModel(boat, stated, form, proven, today);
   }
 
   /** The people the boat file puts aboard, seated. */

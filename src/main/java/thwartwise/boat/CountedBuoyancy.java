@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.electrics.ElectricalSystem;
 import thwartwise.measure.UnitFormat;
 
 /**
@@ -57,6 +58,7 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
       ChamberPart chamber,
       Drawn drawn,
       List<Kit> kit,
+      ElectricalSystem electrics,
       List<Opening> openings,
       LocalDate today,
       UnitFormat units) {
@@ -64,9 +66,9 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
     if (chamber.filling() instanceof Filling.Foam foam) {
       return foam(foam, smaller);
     }
-    double stowed = looselyStowed(chamber, kit);
+    double stowed = looselyStowed(chamber, kit, electrics);
     double air = Math.max(0, smaller - stowed / drawn.faired());
-    List<Kit> vented = ventedFor(chamber, kit);
+    List<Kit> vented = ventedFor(chamber, kit, electrics);
     if (!vented.isEmpty()) {
       return vented(vented.get(0), air * drawn.faired(), units);
     }
@@ -85,9 +87,10 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
    * is opened, though, to fetch what is stowed loose, and loose things get under the lid: their
    * litres do not count (judgement). What is fastened leaves the chamber its lift.
    */
-  private static double looselyStowed(ChamberPart chamber, List<Kit> kit) {
+  private static double looselyStowed(
+      ChamberPart chamber, List<Kit> kit, ElectricalSystem electrics) {
     return kit.stream()
-        .filter(k -> !k.fastened() && !k.needsVenting() && isToldToBeIn(k, chamber))
+        .filter(k -> !k.fastened() && !k.needsVenting(electrics) && isToldToBeIn(k, chamber))
         .mapToDouble(k -> k.volume().orElse(k.mass() / STOWED_DENSITY))
         .sum();
   }
@@ -143,8 +146,13 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
    * that stands beside it, however close, or on the other side, leaves it its air; and foam cannot
    * fill.
    */
-  public static List<Kit> ventedFor(ChamberPart chamber, List<Kit> kit) {
-    return kit.stream().filter(k -> k.needsVenting() && stowed(k, chamber)).toList();
+  public static List<Kit> ventedFor(ChamberPart chamber, Boat boat) {
+    return ventedFor(chamber, boat.kit(), boat.electrics());
+  }
+
+  private static List<Kit> ventedFor(
+      ChamberPart chamber, List<Kit> kit, ElectricalSystem electrics) {
+    return kit.stream().filter(k -> k.needsVenting(electrics) && stowed(k, chamber)).toList();
   }
 
   private static boolean leadsInto(Opening opening, ChamberPart chamber) {

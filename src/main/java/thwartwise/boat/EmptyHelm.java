@@ -50,7 +50,7 @@ public record EmptyHelm(String place, boolean motor, Optional<String> rowFrom) {
   /** Nobody reaches a motor from farther than an arm and a tiller are long. */
   private static Optional<String> byTheMotor(Boat boat) {
     return boat.kit().stream()
-        .filter(item -> item.isMotor() && !item.needsVenting())
+        .filter(item -> item.isMotor(boat.electrics()) && !item.needsVenting(boat.electrics()))
         .findFirst()
         .flatMap(
             motor ->

@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.electrics.ElectricalSystem;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 
@@ -55,9 +56,19 @@ public record Kit(
     return isCalled(VENTED);
   }
 
+  /** The same by its name, or because it is stated to be the battery aboard. */
+  public boolean needsVenting(ElectricalSystem electrics) {
+    return needsVenting() || electrics.isBattery(name);
+  }
+
   /** Whether it is a battery by its name, and not what charges one. */
   public boolean isBattery() {
     return needsVenting() && !isCalled(List.of("charger"));
+  }
+
+  /** The same by its name, or because it is stated to be the battery aboard. */
+  public boolean isBattery(ElectricalSystem electrics) {
+    return isBattery() || electrics.isBattery(name);
   }
 
   /** Whether it is a vessel of petrol by its name; a motor that runs on it is none. */
@@ -73,6 +84,11 @@ public record Kit(
   /** Whether it is a motor by its name. */
   public boolean isMotor() {
     return isCalled(MOTOR);
+  }
+
+  /** The same by its name, or because it is stated to be the motor aboard. */
+  public boolean isMotor(ElectricalSystem electrics) {
+    return isMotor() || electrics.isMotor(name);
   }
 
   /** Whether it is for rowing or paddling by its name. */

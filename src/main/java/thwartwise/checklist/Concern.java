@@ -115,8 +115,7 @@ public enum Concern {
   }
 
   private static Stream<Kit> vented(Boat boat) {
-    List<String> stated = boat.electrics().battery().map(b -> b.kit()).stream().toList();
-    return boat.kit().stream().filter(k -> k.needsVenting() || stated.contains(k.name()));
+    return boat.kit().stream().filter(kit -> kit.needsVenting(boat.electrics()));
   }
 
   private static Stream<Kit> petrol(Boat boat) {

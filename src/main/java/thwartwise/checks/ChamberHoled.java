@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.afloat.Lift;
 import thwartwise.afloat.Pool;
+import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Seal;
 import thwartwise.boat.Space;
@@ -50,14 +50,14 @@ public record ChamberHoled(RuleSet rules) implements Check {
   private static List<Space> spaces(LoadedBoat boat, Chamber chamber) {
     return boat.model().spaces().stream()
         .filter(s -> s.chamber().equals(chamber))
-        .filter(s -> mayHoldWater(s.part(), boat.model().boat().kit()))
+        .filter(s -> mayHoldWater(s.part(), boat.model().boat()))
         .toList();
   }
 
-  private static boolean mayHoldWater(ChamberPart chamber, List<Kit> kit) {
+  private static boolean mayHoldWater(ChamberPart chamber, Boat boat) {
     return chamber.filling() instanceof Filling.Air air
         && air.seal() != Seal.OPEN
-        && CountedBuoyancy.ventedFor(chamber, kit).isEmpty();
+        && CountedBuoyancy.ventedFor(chamber, boat).isEmpty();
   }
 
   // Of a pair in a boat that is alike on both sides, one tells all.

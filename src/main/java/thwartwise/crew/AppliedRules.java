@@ -41,6 +41,22 @@ public final class AppliedRules {
   private final List<CapacityFigure> caps;
   private final List<PlausibilityFinding> plausibility;
   private final Supplier<List<Limits>> laxerLimits = Lazy.of(this::allLaxerLimits);
+  private final Supplier<Optional<StatedBoat>> stated = Lazy.of(this::statedBoat);
+
+  /** The boat without what was found when somebody looked at it. */
+  private record StatedBoat(AppliedRules applied, Limits limits) {
+    Recommendation recommendation() {
+      return applied.recommendation(limits);
+    }
+
+    Capacity capacity() {
+      return applied.capacity(limits);
+    }
+
+    boolean mayReach(Capacity told) {
+      return applied.mayReach(limits, told);
+    }
+  }
 
   public AppliedRules(BoatModel model, RuleBook book) {
     this.model = model;
@@ -131,7 +147,8 @@ public final class AppliedRules {
   /**
    * The answer, and where limits were tightened never above the answer without that: a stricter
    * limit that rules out a bad seat could otherwise let heavier people into the seats that are
-   * left.
+   * left. Neither is it above the answer of the boat before somebody found something bad of it: air
+   * that is lost on one side could otherwise level the swamped boat.
    */
   public Recommendation recommendation(Limits limits) {
     if (isImplausible()) {
@@ -141,7 +158,7 @@ public final class AppliedRules {
     for (Limits other : laxerLimits.get()) {
       answer = answer.notAbove(other.recommendation(notCovered()));
     }
-    return answer;
+    return stated.get().map(StatedBoat::recommendation).map(answer::notAbove).orElse(answer);
   }
 
   /** The figures of the recommendation alone; nothing where nothing is recommended. */
@@ -153,14 +170,34 @@ public final class AppliedRules {
     for (Limits other : laxerLimits.get()) {
       answer = answer.notAbove(other.capacity());
     }
-    return answer;
+    return stated.get().map(StatedBoat::capacity).map(answer::notAbove).orElse(answer);
   }
 
   /** False proves that there are fewer adults than told, or as many and a lighter crew. */
   public boolean mayReach(Limits limits, Capacity told) {
     return nothingBecause().isEmpty()
         && limits.mayReach(told)
-        && laxerLimits.get().stream().allMatch(other -> other.mayReach(told));
+        && laxerLimits.get().stream().allMatch(other -> other.mayReach(told))
+        && stated.get().map(before -> before.mayReach(told)).orElse(true);
+  }
+
+  /** Why nobody is recommended, not even one light person; empty when somebody is. */
+  List<Refusal> nobodyBecause(Limits limits) {
+    List<Refusal> reasons = limits.nobodyBecause();
+    return reasons.isEmpty()
+        ? stated.get().map(before -> before.limits.nobodyBecause()).orElse(reasons)
+        : reasons;
+  }
+
+  private Optional<StatedBoat> statedBoat() {
+    return model
+        .asStated()
+        .map(
+            before -> {
+              AppliedRules rules = new AppliedRules(before, calm);
+              CrewAssessment assessment = new CrewAssessment(before, rules.inForce);
+              return new StatedBoat(rules, new Limits(assessment, rules.inForce, rules.caps));
+            });
   }
 
   private List<Limits> allLaxerLimits() {

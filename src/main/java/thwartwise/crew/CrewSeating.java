@@ -67,7 +67,7 @@ public final class CrewSeating {
     RuleSet rules = applied.inForce();
     CrewAssessment assessment = new CrewAssessment(model, rules);
     Limits limits = new Limits(assessment, rules, applied.caps());
-    List<Refusal> nobody = limits.nobodyBecause();
+    List<Refusal> nobody = applied.nobodyBecause(limits);
     if (!nobody.isEmpty()) {
       return CrewAnswer.nobody(members, nobody);
     }

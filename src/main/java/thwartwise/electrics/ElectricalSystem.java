@@ -90,6 +90,16 @@ public record ElectricalSystem(
         .sum();
   }
 
+  /** Whether kit of that name is the battery, whatever the name says. */
+  public boolean isBattery(String kit) {
+    return battery.filter(b -> b.kit().equals(kit)).isPresent();
+  }
+
+  /** Whether kit of that name is the motor, whatever the name says. */
+  public boolean isMotor(String kit) {
+    return motor.flatMap(ElectricMotor::kit).filter(kit::equals).isPresent();
+  }
+
   public boolean isEmpty() {
     return equals(NONE);
   }

@@ -57,9 +57,8 @@ final class OutfitFindings {
    */
   private Optional<Finding> secondWayHome() {
     boolean driven =
-        boat.kit().stream().anyMatch(Kit::isMotor)
-            && boat.kit().stream()
-                .anyMatch(k -> !k.isMotor() && (k.needsVenting() || k.holdsPetrol()));
+        boat.kit().stream().anyMatch(k -> k.isMotor(boat.electrics()))
+            && boat.kit().stream().anyMatch(this::isPower);
     if (!driven) {
       return Optional.empty();
     }
@@ -74,6 +73,11 @@ final class OutfitFindings {
             || pairs.stream().anyMatch(p -> seat(p).filter(RowingSeat::isInReach).isPresent())
         ? Optional.empty()
         : Optional.of(noWayHome(Note.Fact.ROWLOCKS_OUT_OF_REACH));
+  }
+
+  private boolean isPower(Kit kit) {
+    return !kit.isMotor(boat.electrics())
+        && (kit.needsVenting(boat.electrics()) || kit.holdsPetrol());
   }
 
   private Finding noWayHome(Note.Fact why) {

@@ -41,7 +41,7 @@ final class ChamberSealing {
     return space.part().filling() instanceof Filling.Air
         && !(space.counting().share() > 0)
         && !(space.counting().ifProven() > 0)
-        && CountedBuoyancy.ventedFor(space.part(), boat.kit()).isEmpty();
+        && CountedBuoyancy.ventedFor(space.part(), boat).isEmpty();
   }
 
   private static Change sealed(

@@ -45,7 +45,7 @@ final class ChamberTesting {
   }
 
   private static boolean couldCount(Boat boat, Space space) {
-    return CountedBuoyancy.ventedFor(space.part(), boat.kit()).isEmpty()
+    return CountedBuoyancy.ventedFor(space.part(), boat).isEmpty()
         && space.counting().ifProven() > space.counting().share();
   }
 

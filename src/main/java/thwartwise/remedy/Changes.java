@@ -49,7 +49,7 @@ public final class Changes {
         .flatMap(chamber -> chamber.parts().stream())
         .flatMap(
             chamber ->
-                CountedBuoyancy.ventedFor(chamber, boat.kit()).stream()
+                CountedBuoyancy.ventedFor(chamber, boat).stream()
                     .limit(1)
                     .<Prohibition>map(
                         kit -> new Prohibition.SealVented(chamber.name(), kit.name())))

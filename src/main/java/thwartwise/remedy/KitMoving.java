@@ -49,11 +49,11 @@ final class KitMoving {
 
   private static boolean canMove(BoatModel model, Kit item) {
     boolean inside = model.form().outside().extent(Vector3.of(1, 0, 0)).contains(item.at().x());
-    return inside && !isBoundToItsPlace(item);
+    return inside && !isBoundToItsPlace(model.boat(), item);
   }
 
-  static boolean isBoundToItsPlace(Kit item) {
-    return item.isMotor() || item.isCalled(STANDS_WHERE_IT_MUST);
+  static boolean isBoundToItsPlace(Boat boat, Kit item) {
+    return item.isMotor(boat.electrics()) || item.isCalled(STANDS_WHERE_IT_MUST);
   }
 
   private static List<Spot> spots(Boat boat) {
@@ -75,8 +75,9 @@ final class KitMoving {
   private static Change change(Boat boat, Kit item, Spot spot, Vector3 at) {
     return Change.of(
         "move the " + item.name(),
-        new Deed.MoveKit(item.name(), spot.near(), spot.place(), spot.x(), item.needsVenting()),
-        item.needsVenting() ? Effort.AN_AFTERNOON : Effort.AN_HOUR,
+        new Deed.MoveKit(
+            item.name(), spot.near(), spot.place(), spot.x(), item.needsVenting(boat.electrics())),
+        item.needsVenting(boat.electrics()) ? Effort.AN_AFTERNOON : Effort.AN_HOUR,
         moved(boat, item, at));
   }
 
@@ -96,7 +97,7 @@ final class KitMoving {
   private static Change along(Boat boat, Kit item, Vector3 at) {
     return Change.of(
         "move the " + item.name(),
-        new Deed.MoveKitAlong(item.name(), at.x(), at.z(), item.needsVenting()),
+        new Deed.MoveKitAlong(item.name(), at.x(), at.z(), item.needsVenting(boat.electrics())),
         Effort.AN_HOUR,
         moved(boat, item, at));
   }

@@ -43,10 +43,10 @@ final class KitUnloading {
 
   /** What is lost of the drive; a battery is looked at together with what it can drive. */
   private static Drive drive(Boat boat, Kit item) {
-    if (KitMoving.isBoundToItsPlace(item)) {
+    if (KitMoving.isBoundToItsPlace(boat, item)) {
       return Drive.ITSELF;
     }
-    if (!item.needsVenting() || item.isCalled(CHARGER)) {
+    if (!item.needsVenting(boat.electrics()) || item.isCalled(CHARGER)) {
       return Drive.NONE;
     }
     if (motor(boat).isEmpty()) {
@@ -56,17 +56,24 @@ final class KitUnloading {
   }
 
   private static String driven(Boat boat, Kit item) {
-    return item.needsVenting() ? motor(boat).map(Kit::name).orElse("") : "";
+    return item.needsVenting(boat.electrics()) ? motor(boat).map(Kit::name).orElse("") : "";
   }
 
   /** A motor that a battery drives or starts. */
   private static Optional<Kit> motor(Boat boat) {
-    return boat.kit().stream().filter(k -> k.isMotor() && !k.needsVenting()).findFirst();
+    return boat.kit().stream()
+        .filter(k -> k.isMotor(boat.electrics()) && !k.needsVenting(boat.electrics()))
+        .findFirst();
   }
 
   private static Optional<Kit> other(Boat boat, Kit item) {
     return boat.kit().stream()
-        .filter(k -> k != item && k.needsVenting() && !k.isMotor() && !k.isCalled(CHARGER))
+        .filter(
+            k ->
+                k != item
+                    && k.needsVenting(boat.electrics())
+                    && !k.isMotor(boat.electrics())
+                    && !k.isCalled(CHARGER))
         .findFirst();
   }
 }

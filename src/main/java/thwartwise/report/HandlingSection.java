@@ -29,7 +29,11 @@ final class HandlingSection {
 
   private static String carried(Boat boat, UnitFormat units) {
     double hull = boat.hull().mass();
-    double battery = boat.kit().stream().filter(Kit::isBattery).mapToDouble(Kit::mass).sum();
+    double battery =
+        boat.kit().stream()
+            .filter(kit -> kit.isBattery(boat.electrics()))
+            .mapToDouble(Kit::mass)
+            .sum();
     return "By hand, "
         + units.mass(EACH, Side.DOWN)
         + " each (trade practice, no source), it takes "

@@ -120,7 +120,11 @@ public final class KneeDeepTrial {
   /** Water over a battery makes gas and shorts it; without its weight it is another boat. */
   private static String ashore(Boat boat) {
     List<String> names =
-        boat.kit().stream().filter(Kit::needsVenting).map(Kit::name).distinct().toList();
+        boat.kit().stream()
+            .filter(kit -> kit.needsVenting(boat.electrics()))
+            .map(Kit::name)
+            .distinct()
+            .toList();
     return names.isEmpty()
         ? ""
         : ", but leave this ashore and tie as many bags of wet sand in its place as weigh the same: "

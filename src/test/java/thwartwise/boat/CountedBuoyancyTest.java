@@ -7,10 +7,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thwartwise.electrics.ElectricalSystem;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitFormat;
+import thwartwise.sampleboats.ElectricBoat;
 
 class CountedBuoyancyTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -136,6 +138,7 @@ class CountedBuoyancyTest {
             chamber.parts().get(0),
             new CountedBuoyancy.Drawn(faired, straight),
             List.of(),
+            ElectricalSystem.NONE,
             List.of(),
             TODAY,
             UnitFormat.METRIC)
@@ -248,7 +251,13 @@ class CountedBuoyancyTest {
         .map(
             part ->
                 CountedBuoyancy.of(
-                        part, DRAWN, List.of(battery), List.of(), TODAY, UnitFormat.METRIC)
+                        part,
+                        DRAWN,
+                        List.of(battery),
+                        ElectricalSystem.NONE,
+                        List.of(),
+                        TODAY,
+                        UnitFormat.METRIC)
                     .share())
         .toList();
   }
@@ -320,6 +329,7 @@ class CountedBuoyancyTest {
         new Chamber("locker", BOX, filling, Optional.empty(), false).parts().get(0),
         DRAWN,
         List.of(),
+        ElectricalSystem.NONE,
         List.of(openings),
         TODAY,
         UnitFormat.METRIC);
@@ -353,6 +363,7 @@ class CountedBuoyancyTest {
         new Chamber("locker", BOX, filling, litres, false).parts().get(0),
         DRAWN,
         List.of(),
+        ElectricalSystem.NONE,
         List.of(),
         TODAY,
         UnitFormat.METRIC);
@@ -363,8 +374,29 @@ class CountedBuoyancyTest {
         new Chamber("locker", BOX, filling, Optional.empty(), false).parts().get(0),
         DRAWN,
         List.of(kit),
+        ElectricalSystem.NONE,
         List.of(),
         TODAY,
         UnitFormat.METRIC);
+  }
+
+  /** Its name says nothing: an owner calls it what he likes. */
+  @Test
+  void what_is_stated_to_be_the_battery_is_vented_whatever_it_is_called() {
+    Kit bank = kit("house bank", Vector3.of(0.5, 0, 0.1), Optional.of("locker"));
+    ElectricalSystem electrics = ElectricBoat.called("house bank", "pusher").electrics();
+    Chamber locker =
+        new Chamber("locker", BOX, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), false);
+    CountedBuoyancy counting =
+        CountedBuoyancy.of(
+            locker.parts().get(0),
+            DRAWN,
+            List.of(bank),
+            electrics,
+            List.of(),
+            TODAY,
+            UnitFormat.METRIC);
+    assertThat(counting.share()).isZero();
+    assertThat(counting.why()).startsWith("holds the house bank: such a space is vented");
   }
 }

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
+import thwartwise.electrics.ElectricalSystem;
 import thwartwise.record.SampleBoats;
+import thwartwise.sampleboats.ElectricBoat;
 
 /**
  * The plain boat has two air chambers, foam, a motor and a battery, and neither hatch nor cleat.
@@ -57,5 +60,14 @@ class ChecklistTest {
             .orElseThrow();
     return new Checklist("n", "w", "s", List.of(point))
         .askedOf(boat).stream().map(p -> p.of(boat) + ".").toList();
+  }
+
+  /** A name need not say what a thing is; the entry of the battery and of the motor does. */
+  @Test
+  void battery_and_motor_are_asked_about_under_any_name() {
+    Boat boat = ElectricBoat.called("house bank", "pusher");
+    assertThat(Concern.BATTERIES.names(boat)).containsExactly("house bank");
+    assertThat(Concern.MOTOR.isOf(boat)).isTrue();
+    assertThat(Concern.MOTOR.isOf(boat.withElectrics(ElectricalSystem.NONE))).isFalse();
   }
 }

@@ -62,4 +62,14 @@ public final class ElectricBoat {
   public static Boat boat() {
     return BoatFile.parse(JSON, "boat.json");
   }
+
+  /** Battery and motor under names that do not say what they are. */
+  public static Boat called(String battery, String motor) {
+    return BoatFile.parse(
+        JSON.replace("\"name\": \"battery\"", "\"name\": \"" + battery + "\"")
+            .replace("\"kit\": \"battery\"", "\"kit\": \"" + battery + "\"")
+            .replace("{ \"name\": \"motor\", \"mass\"", "{ \"name\": \"" + motor + "\", \"mass\"")
+            .replace("\"kit\": \"motor\"", "\"kit\": \"" + motor + "\""),
+        "boat.json");
+  }
 }

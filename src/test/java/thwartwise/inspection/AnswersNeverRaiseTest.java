@@ -1,0 +1,116 @@
+package thwartwise.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatFact;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.PointAnswer;
+import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointGravity;
+import thwartwise.crew.Recommendation;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.rules.RuleBook;
+
+/** What was found bad of a boat never lets more aboard than may go in the boat as it was stated. */
+class AnswersNeverRaiseTest {
+  private static final RuleBook BOOK = RuleBook.of(RuleSetFile.cautiousDefault());
+
+  /**
+   * Its one side tank heels it while it is swamped; without that tank it would lie level and carry
+   * an adult.
+   */
+  private static final Boat LOPSIDED = withSideTank(0.6, 1.7, 0.3, 0);
+
+  private static Boat withSideTank(double from, double to, double inner, double bottom) {
+    Box box = new Box(new Span(from, to), new Span(inner, 1), new Span(bottom, 0.36));
+    List<Chamber> chambers = new ArrayList<>(PlainHulls.pram().chambers());
+    chambers.add(BoxBoat.proven("port", box, Optional.empty()));
+    return PlainHulls.pram().withChambers(chambers);
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"CHAMBER_OPEN", "SEAL_CLAIMED"})
+  void a_tank_that_heels_the_swamped_boat_and_is_found_bad_lets_nobody_more_aboard(BoatFact fact) {
+    QuickAnswer stated = QuickAnswer.of(LOPSIDED, BOOK, PlainHulls.TODAY);
+    assertThat(stated.people()).isZero();
+    assertThat(QuickAnswer.of(PlainHulls.pram(), BOOK, PlainHulls.TODAY).people()).isEqualTo(1);
+    assertThat(QuickAnswer.of(found(LOPSIDED, fact), BOOK, PlainHulls.TODAY)).isEqualTo(stated);
+  }
+
+  @Test
+  void the_whole_recommendation_stays_below_as_well_and_says_what_stops_the_next_person() {
+    Recommendation stated = QuickAnswer.recommended(LOPSIDED, BOOK, PlainHulls.TODAY);
+    Recommendation found =
+        QuickAnswer.recommended(found(LOPSIDED, BoatFact.CHAMBER_OPEN), BOOK, PlainHulls.TODAY);
+    assertThat(found.people()).isEqualTo(stated.people());
+    assertThat(found.crew()).isEqualTo(stated.crew());
+    assertThat(found.load()).isEqualTo(stated.load());
+    assertThat(found.governedBy()).isEqualTo(stated.governedBy());
+    assertThat(found.nextPersonBreaks()).isEqualTo(stated.nextPersonBreaks());
+  }
+
+  @Test
+  void no_tank_thrown_by_dice_lets_more_aboard_when_it_is_found_bad() {
+    Random random = new Random(20261127);
+    for (int i = 0; i < 4; i++) {
+      double from = 0.5 + 0.4 * random.nextDouble();
+      double to = 1.3 + 0.5 * random.nextDouble();
+      Boat boat =
+          withSideTank(from, to, 0.2 + 0.15 * random.nextDouble(), 0.1 * random.nextDouble());
+      QuickAnswer stated = QuickAnswer.of(boat, BOOK, PlainHulls.TODAY);
+      QuickAnswer found =
+          QuickAnswer.of(found(boat, BoatFact.SEAL_CLAIMED), BOOK, PlainHulls.TODAY);
+      assertThat(found.people()).isLessThanOrEqualTo(stated.people());
+      assertThat(found.crew()).isLessThanOrEqualTo(stated.crew());
+      assertThat(found.load()).isLessThanOrEqualTo(stated.load());
+    }
+  }
+
+  /** Otherwise a change that does nothing would look like one that lets more people aboard. */
+  @Test
+  void a_boat_changed_in_something_else_is_still_held_to_what_was_stated() {
+    BoatModel model = BoatModel.of(found(LOPSIDED, BoatFact.CHAMBER_OPEN), PlainHulls.TODAY);
+    Boat lighter = model.boat().withHullMass(model.boat().hull().mass() - 1);
+    BoatModel after = model.fittedOut(lighter, PlainHulls.TODAY);
+    assertThat(after.boat().chambers()).isEqualTo(model.boat().chambers());
+    assertThat(after.asStated().orElseThrow().boat().chambers()).isEqualTo(LOPSIDED.chambers());
+    assertThat(after.asStated().orElseThrow().boat().hull()).isEqualTo(lighter.hull());
+  }
+
+  @Test
+  void a_boat_of_which_nothing_bad_was_found_is_not_worked_out_twice() {
+    assertThat(BoatModel.of(LOPSIDED, PlainHulls.TODAY).asStated()).isEmpty();
+    assertThat(BoatModel.of(found(LOPSIDED, BoatFact.BUNG_LOST), PlainHulls.TODAY).asStated())
+        .isEmpty();
+  }
+
+  private static Boat found(Boat boat, BoatFact fact) {
+    return boat.withPointAnswers(
+        List.of(
+            new PointAnswer(
+                "seal",
+                "Chambers",
+                "port",
+                "The seal is whole",
+                PointCondition.NOT_AS_IT_SHOULD_BE,
+                PointGravity.ADVICE,
+                Optional.of(fact),
+                0,
+                "",
+                "Iris",
+                PlainHulls.TODAY,
+                PointAnswer.mark(boat, "port"))));
+  }
+}
