@@ -127,7 +127,7 @@ public final class WiringPage {
             "A spanner or a chain across both burns hands and wood; cover them"
           });
     }
-    if (!battery.strapped().orElse(false)) {
+    if (!battery.strapped().orElseGet(() -> isFastened(battery))) {
       faults.add(
           new String[] {
             notStated(battery.strapped(), "The battery is not held by tray and strap"),
@@ -141,6 +141,11 @@ public final class WiringPage {
             "Drawn down deeply it soon dies; range counts a fifth of it. Take a traction battery"
           });
     }
+  }
+
+  /** Kit that is fastened stays in a boat upside down: that is what its question asks. */
+  private boolean isFastened(Battery battery) {
+    return boat.kit().stream().anyMatch(k -> k.name().equals(battery.kit()) && k.fastened());
   }
 
   private static String notStated(Optional<Boolean> said, String words) {

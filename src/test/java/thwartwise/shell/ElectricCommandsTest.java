@@ -237,6 +237,19 @@ class ElectricCommandsTest {
     fitsTheTerminal(shell.out());
   }
 
+  /** The walk asks once whether the battery is fastened, as kit; the page must not ask again. */
+  @Test
+  void a_battery_fastened_as_kit_is_held_where_nobody_said_otherwise() throws IOException {
+    String silent = ElectricBoat.JSON.replace("\"strapped\": true,", "");
+    assertThat(shell.run("wiring", "--boat", boat(silent))).isZero();
+    String loose = silent.replaceFirst("(\"litres\": 10,\\s+\"fastened\": )true", "$1false");
+    assertThat(loose).isNotEqualTo(silent);
+    TestShell other = TestShell.open();
+    assertThat(other.run("wiring", "--boat", boat(loose))).isEqualTo(1);
+    assertThat(other.out())
+        .contains("The battery is not held by tray and strap, as far as anybody");
+  }
+
   /**
    * By hand: 100 kg on 4.8 m² of bottom draw 0.021 m, 76 kg 0.016 m; 2 m of stern at 0.4 and 0.2
    * degrees are 0.014 m and 0.007 m more, off 0.45 m of side.
