@@ -22,10 +22,12 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
+import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.crew.Recommendation;
@@ -151,11 +153,13 @@ class AdviceTest {
                 .containsAll(worse(report)));
   }
 
+  /** A boat that stands more water takes longer to bail of it, and is no worse for that. */
   private static List<CheckQuestion> worse(Report after) {
     return after.findings().stream()
         .filter(f -> FindingText.condition(f).startsWith("as loaded"))
         .filter(f -> before(f).filter(o -> f.outcome().isWorseThan(o)).isPresent())
         .map(Finding::question)
+        .filter(question -> !question.asks(CheckId.LOOSE_WATER, Measure.TIME))
         .distinct()
         .toList();
   }
