@@ -22,6 +22,8 @@ import thwartwise.hull.Station;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.questions.OpeningKind;
+import thwartwise.walk.questions.Outline;
 
 /**
  * What is known of a boat, as the answers the walk would have been given, by the keys of its
@@ -32,15 +34,17 @@ final class KnownAnswers {
   private final UnitSystem units;
   private final UnitFormat shown;
   private final LocalDate today;
+  private final Outline outline;
 
-  private KnownAnswers(UnitSystem units, LocalDate today) {
+  private KnownAnswers(UnitSystem units, Outline outline, LocalDate today) {
+    this.outline = outline;
     this.units = units;
     this.shown = new UnitFormat(units);
     this.today = today;
   }
 
   static Map<String, String> of(Boat boat, LocalDate today) {
-    KnownAnswers known = new KnownAnswers(boat.units(), today);
+    KnownAnswers known = new KnownAnswers(boat.units(), new Outline(boat.hull().stations()), today);
     known.boat(boat);
     return Map.copyOf(known.answers);
   }
@@ -137,9 +141,13 @@ final class KnownAnswers {
   }
 
   private void opening(String key, Opening opening) {
+    put(key + ".kind", OpeningKind.of(opening, outline).word());
+    put(key + ".into", opening.into().orElse("boat"));
     put(key + ".name", opening.name());
     at(key, opening.middle());
+    put(key + ".side", opening.middle().y() < 0 ? "starboard" : "port");
     put(key + ".width", length(opening.width()));
+    opening.diameter().ifPresent(across -> put(key + ".diameter", shown.hole(across)));
     put(key + ".closedBy", opening.closedBy().orElse("no"));
     put(key + ".edge", opening.athwart() ? "across" : "along");
   }

@@ -50,9 +50,18 @@ final class SheetTemplate {
       hull.decked.1.any            | yes
       hull.decked.1.from           | 3 m
       hull.decked.1.to             | 3.6 m
-      opening.1.any                | yes
-      opening.1.z                  | 0.38 m
+      opening.[1-4].any            | yes
+      opening.1.kind               | notch
+      opening.2.kind               | oar notch
+      opening.3.kind               | drain
+      opening.4.kind               | other
+      opening.\\d+.into            | boat
+      opening.4.name               | opening
+      opening.3.x                  | transom
+      opening.2.x                  | 1.8 m
       opening.\\d+.[xy]            | 0 m
+      opening.\\d+.z               | 0.05 m
+      opening.\\d+.diameter        | 22 mm
       opening.\\d+.width           | 0.3 m
       opening.\\d+.closedBy        | no
       chamber.[12].any             | yes

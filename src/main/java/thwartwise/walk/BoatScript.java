@@ -65,16 +65,16 @@ final class BoatScript {
     BoatInProgress known =
         new BoatInProgress(
             replay, tape.system(), Boat.bare(name, water, hull, propulsion).in(tape.system()));
-    replay.begin(OwnSections.OPENINGS);
-    List<Opening> openings =
-        new OpeningQuestions(replay, tape, outline, limits)
-            .openings(some -> known.with(b -> b.withOpenings(some)));
     replay.begin(OwnSections.CHAMBERS);
     List<Chamber> chambers =
         new ChamberQuestions(replay, tape, outline, today)
             .chambers(
                 (poured, box) -> drawn.beside(poured, hull, box),
                 some -> known.with(b -> b.withChambers(some)));
+    replay.begin(OwnSections.OPENINGS);
+    List<Opening> openings =
+        new OpeningQuestions(replay, tape, outline, limits, chambers)
+            .openings(some -> known.with(b -> b.withOpenings(some)));
     replay.begin(OwnSections.PLACES);
     List<Place> places =
         new PlaceQuestions(

@@ -223,7 +223,7 @@ final class ChangedScript {
   private static Boat cut(At at, Boat boat) {
     List<Opening> openings = new ArrayList<>(boat.openings());
     openings.add(
-        new OpeningQuestions(at.replay(), at.tape(), at.outline(boat), at.limits())
+        new OpeningQuestions(at.replay(), at.tape(), at.outline(boat), at.limits(), boat.chambers())
             .opening(at.key(), boat.openings()));
     return boat.withOpenings(openings);
   }

@@ -30,7 +30,7 @@ class AnswersAsGivenTest {
           hull.material          | marine ply         | What the hull is made of: plywood
           hull.material          | ply                | What the hull is made of: plywood
           hull.stations          | three              | How many stations: 3
-          opening.1.any          | none               | Is there any opening lower than the rail? no
+          opening.1.any          | none               | Is there any notch, drain, hatch or cable hole? no
           kit.1.any              | -                  | Is any kit carried? no
           hull.decked.1.any      | not sure           | Is any length of the boat decked over? no
           hull.centre            | don't know         | Do you know where the bare hull balances? no

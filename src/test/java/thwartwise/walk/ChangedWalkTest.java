@@ -204,18 +204,18 @@ class ChangedWalkTest {
             Sheet.TODAY,
             "changed.1",
             "cut",
-            "changed.1.name",
+            "changed.1.kind",
             "cable hole",
+            "changed.1.into",
+            "boat",
             "changed.1.x",
             "0",
             "changed.1.y",
             "0.1",
             "changed.1.z",
             "0.3",
-            "changed.1.width",
-            "0.02",
-            "changed.1.edge",
-            "across");
+            "changed.1.diameter",
+            "0.02");
     assertThat(after.openings()).hasSize(BEFORE.openings().size() + 1);
     assertThat(after.openings().get(2).name()).isEqualTo("cable hole");
   }

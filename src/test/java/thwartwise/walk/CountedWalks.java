@@ -26,13 +26,17 @@ final class CountedWalks {
 
   public static void main(String[] arguments) {
     System.out.printf("%-44s %6s %6s %6s %6s%n", "", "lines", "keys", "in rows", "keys");
-    print("demo boat, in metres", Sheet.WALK, sheet(DEMO, 1));
+    print("demo boat, in metres", Sheet.WALK, demo());
     print("15 ft 8 in, three chambers, in feet", Sheet.WALK, longBench());
     print("borrowed", Sheet.WALK, Sheet.borrowed(true));
     print("borrowed and tried", Sheet.WALK, Sheet.borrowedAndTried());
     Boat boat = longBench().boat().in(UnitSystem.FEET_INCHES_POUNDS);
     Walk knowing = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(boat)));
     print("refit: a battery more, weighed again", knowing, new Sheet(REFIT));
+  }
+
+  static Sheet demo() {
+    return sheet(DEMO, 1);
   }
 
   static Sheet longBench() {
@@ -191,29 +195,28 @@ final class CountedWalks {
       hull.decked.1.from       | 3.21
       hull.decked.1.to         | 4.02
       opening.1.any            | yes
+      opening.1.kind           | notch
       opening.1.name           | motor notch in the transom
-      opening.1.x              | 0.02
       opening.1.y              | 0.0
       opening.1.z              | 0.39
       opening.1.width          | 0.32
-      opening.1.closedBy       | no
-      opening.1.edge           | across
       opening.2.any            | yes
+      opening.2.kind           | drain
       opening.2.name           | drain in the transom
-      opening.2.x              | 0.06
+      opening.2.x              | transom
       opening.2.y              | 0.2
       opening.2.z              | 0.11
-      opening.2.width          | 0.022
+      opening.2.diameter       | 0.022
       opening.2.closedBy       | bung
-      opening.2.edge           | across
       opening.3.any            | yes
+      opening.3.kind           | face hatch
+      opening.3.into           | bow locker
       opening.3.name           | hatch of the bow locker
       opening.3.x              | 3.31
       opening.3.y              | 0.0
       opening.3.z              | 0.2
       opening.3.width          | 0.3
-      opening.3.closedBy       | hatch lid indeed
-      opening.3.edge           | across
+      opening.3.closedBy       | hatch lid
       chamber.1.any            | yes
       chamber.1.name           | bow locker
       chamber.1.x.from         | 3.31
@@ -401,13 +404,10 @@ final class CountedWalks {
       hull.decked.1.from       | 12' 6"
       hull.decked.1.to         | 15' 8"
       opening.1.any            | yes
-      opening.1.name           | motor notch
-      opening.1.x              | 0"
+      opening.1.kind           | notch
       opening.1.y              | 0"
       opening.1.z              | 15 1/2"
       opening.1.width          | 12"
-      opening.1.closedBy       | no
-      opening.1.edge           | across
       chamber.1.any            | yes
       chamber.1.name           | fore locker
       chamber.1.x.from         | 12' 6"

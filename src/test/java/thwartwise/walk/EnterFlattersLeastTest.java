@@ -47,6 +47,7 @@ class EnterFlattersLeastTest {
           Map.entry("hull\\.centre\\.z", "above the centre of its skin: WalkSlipsAndDefaultsTest"),
           Map.entry("hull\\.thickness", "twice the usual: tried below"),
           Map.entry("hull\\.decked\\.\\d+\\.any", "no deck more: tried below"),
+          Map.entry("opening\\.\\d+\\.name", "a name, no measurement"),
           Map.entry("opening\\.\\d+\\.closedBy", "nothing closes it: tried below"),
           Map.entry("chamber\\.\\d+\\.any", "no chamber more: tried below"),
           Map.entry("chamber\\.\\d+\\.mirrored", "no twin: tried below"),

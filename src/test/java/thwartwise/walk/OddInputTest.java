@@ -46,6 +46,8 @@ class OddInputTest {
           Map.entry("changed.4.filling", "air"),
           Map.entry("changed.4.seal", "open"),
           Map.entry("changed.5", "cut"),
+          Map.entry("changed.5.kind", "other"),
+          Map.entry("changed.5.into", "boat"),
           Map.entry("changed.5.name", "notch"),
           Map.entry("changed.5.x", "0"),
           Map.entry("changed.5.y", "0"),

@@ -308,17 +308,19 @@ public record Sheet(Map<String, String> typed) {
   }
 
   private static final Map<String, String> SAID =
-      Map.of(
-          "(opening|kit|person|changed\\.\\d+\\.person)\\.\\d+\\.any", "no",
-          "hull\\.station\\.\\d+\\.upright", "yes",
-          "hull\\.alike", "yes",
-          "hull\\.floor", "0.006",
-          "chamber\\.\\d+\\.[xyz]\\.(from|to)", "hull",
-          "kit\\.\\d+\\.y", "0",
-          "kit\\.\\d+\\.in", "none",
-          "waters\\.sheltered", "yes",
-          "waters\\.(?!sheltered).*", "sheltered",
-          "short\\.(notch|motor)", "no");
+      Map.ofEntries(
+          Map.entry("(opening|kit|person|changed\\.\\d+\\.person)\\.\\d+\\.any", "no"),
+          Map.entry("hull\\.station\\.\\d+\\.upright", "yes"),
+          Map.entry("hull\\.alike", "yes"),
+          Map.entry("hull\\.floor", "0.006"),
+          Map.entry("(opening|changed)\\.\\d+\\.kind", "other"),
+          Map.entry("(opening|changed)\\.\\d+\\.into", "boat"),
+          Map.entry("chamber\\.\\d+\\.[xyz]\\.(from|to)", "hull"),
+          Map.entry("kit\\.\\d+\\.y", "0"),
+          Map.entry("kit\\.\\d+\\.in", "none"),
+          Map.entry("waters\\.sheltered", "yes"),
+          Map.entry("waters\\.(?!sheltered).*", "sheltered"),
+          Map.entry("short\\.(notch|motor)", "no"));
 
   /** A line typed after these answers. */
   private record Line(List<Answer> before, String typed) {}

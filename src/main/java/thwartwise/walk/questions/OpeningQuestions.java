@@ -1,145 +1,122 @@
 package thwartwise.walk.questions;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Opening;
-import thwartwise.geometry.Vector3;
-import thwartwise.measure.ChoiceReader;
-import thwartwise.measure.QuotedText;
-import thwartwise.measure.YesOrNo;
 import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
-import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Where water comes in before it reaches the rail. */
+/**
+ * Where water comes in before it reaches the rail, or into a chamber. What is asked of an opening
+ * follows from what it is.
+ */
 public final class OpeningQuestions {
+  private static final String BOAT = "boat";
+
+  private static final int LONGEST_NAME = 30;
+
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
   private final PlausibleLimits limits;
+  private final List<ChamberPart> chambers;
 
-  public OpeningQuestions(Replay replay, Tape tape, Outline outline, PlausibleLimits limits) {
+  public OpeningQuestions(
+      Replay replay, Tape tape, Outline outline, PlausibleLimits limits, List<Chamber> chambers) {
     this.limits = limits;
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
+    this.chambers = chambers.stream().flatMap(c -> c.parts().stream()).toList();
   }
 
   public List<Opening> openings(Consumer<List<Opening>> known) {
     return new RepeatedQuestion(
-            replay, "opening", "opening", "Is there any opening lower than the rail?")
+            replay, "opening", "opening", "Is there any notch, drain, hatch or cable hole?")
         .forgettingNone()
         .inRows("Opening", "name", "forward", "to port", "up", "length", "shut by", "across")
         .orNone(
             entry ->
                 entry
                     .how(
-                        "Cut-out for the motor, oar notch, cable hole, drain without its bung,",
-                        "centreboard case: each where water could come in.")
-                    .why("The boat floods at its lowest opening, not at its rail."),
+                        "Cut-out for the motor, oar notch, drain, hatch in a deck or a locker's face,",
+                        "cable hole, centreboard case: each where water could come in lower than the",
+                        "rail, or into a chamber.")
+                    .why(
+                        "The boat floods at its lowest opening, not at its rail; a chamber with an",
+                        "open hole fills."),
             this::opening,
             known);
   }
 
   public Opening opening(String key, List<Opening> before) {
-    String name =
-        replay.ask(
-            WordQuestions.name(
-                    key + ".name", "Opening, name", before.stream().map(Opening::name).toList())
-                .how(
-                    "Such as transom cut-out, port oar notch, drain. Or on one line: name; forward;",
-                    "port; height of the lowest edge; its length; closed by; across or along.")
-                .why("The report says which opening the water reaches first."));
+    OpeningKind kind = kind(key);
+    Optional<ChamberPart> into = into(key, kind);
+    String name = name(key, kind, into, before);
     String subject = "Opening " + WordQuestions.quoted(name);
-    double x = along(key, subject);
-    double y = across(key, subject);
-    double z = up(key, subject);
-    double width = width(key, subject);
-    Optional<String> closedBy = closedBy(key, subject, z, width);
-    boolean athwart = runsAcross(key, subject);
-    return new Opening(
-        name, Vector3.of(x, y, z), width, athwart, closedBy, Optional.empty(), Optional.empty());
+    return new OpeningMeasurements(replay, tape, outline, limits, key, subject, kind, into)
+        .named(name);
   }
 
-  private double along(String key, String subject) {
+  private OpeningKind kind(String key) {
     return replay.ask(
-        tape.length(key + ".x", subject + ", forward of the aft end")
-            .how("Tape from the aft end to the middle of its lowest edge.")
-            .why("Water reaches it when that place goes under.")
-            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
-            .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+        WordQuestions.choice(key + ".kind", "Opening", OpeningKind.choices())
+            .how(
+                "notch: cut into the transom. oar notch: into a side. drain: a round hole with",
+                "a bung. deck hatch: lies in a deck or a seat top. face hatch: stands in a",
+                "bulkhead or the front of a seat. cable hole: small and round. other: a",
+                "centreboard case or anything else. Or all of it on one line, with ; between,",
+                "in the order asked.")
+            .show(Sketches.OPENINGS)
+            .why("Each has its own two or three measurements."));
   }
 
-  private double across(String key, String subject) {
-    double beam = outline.halfBeam();
-    return replay.ask(
-        tape.length(key + ".y", subject + ", port of the middle")
-            .how("From the middle line to the middle of its lowest edge; starboard with a minus.")
-            .why("An opening far out goes under first when the boat heels.")
-            .within(tape.length(-beam, beam, "breadth of the hull")));
+  private Optional<ChamberPart> into(String key, OpeningKind kind) {
+    if (kind.isNotch() || chambers.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> places = new ArrayList<>(chambers.stream().map(ChamberPart::name).toList());
+    places.add(BOAT);
+    String place =
+        replay.ask(
+            WordQuestions.oneOf(key + ".into", "This opening leads into", places)
+                .how(
+                    "A chamber you named, a beginning of its name is enough; or boat: where people",
+                    "sit.")
+                .why("A hole into a chamber that nothing shuts makes it count for nothing."));
+    return chambers.stream().filter(chamber -> chamber.name().equals(place)).findFirst();
   }
 
-  private double up(String key, String subject) {
-    return replay.ask(
-        tape.length(key + ".z", subject + ", height of its lowest edge")
-            .how("From the baseline straight up to its lowest edge.")
-            .show(Sketches.EDGE)
-            .why("This height is where flooding begins.")
-            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+  private String name(
+      String key, OpeningKind kind, Optional<ChamberPart> into, List<Opening> before) {
+    List<String> taken = before.stream().map(Opening::name).toList();
+    String usual = usual(kind, into.map(ChamberPart::name), taken);
+    Entry<String> entry =
+        WordQuestions.name(key + ".name", "Opening, name", taken)
+            .how("Such as motor notch, drain, hatch of the fore locker.")
+            .why("The report says which opening the water reaches first.");
+    return replay.ask(kind == OpeningKind.OTHER ? entry : entry.orElse(usual, usual));
   }
 
-  private double width(String key, String subject) {
-    double widest = Math.max(2 * outline.halfBeam(), outline.fore() - outline.aft());
-    return replay.ask(
-        tape.length(key + ".width", subject + ", length of that edge")
-            .how("Tape along the lowest edge; for a small hole its diameter.")
-            .show(Sketches.EDGE)
-            .why("A wide opening floods at the end that dips.")
-            .within(tape.length(0, widest, "size of the hull")));
+  private static String usual(OpeningKind kind, Optional<String> into, List<String> taken) {
+    String whole = into.map(chamber -> kind.word() + " of " + chamber).orElse(kind.word());
+    String plain = whole.length() <= LONGEST_NAME ? whole : kind.word();
+    String name = plain;
+    for (int number = 2; isTaken(name, taken); number++) {
+      name = kind.word() + " " + number;
+    }
+    return name;
   }
 
-  private Optional<String> closedBy(String key, String subject, double z, double width) {
-    return replay.ask(
-        WordQuestions.thing(key + ".closedBy", subject + ", closed under way by")
-            .how("What shuts it whenever the boat is afloat: bung, hatch lid; or no.")
-            .why("Only what is always in place keeps water out. In doubt: no.")
-            .unless(OpeningQuestions::noThing)
-            .within(lid -> tooLow(z, width))
-            .orNone("nothing"));
-  }
-
-  /** A lid that large is not relied on under water. */
-  private Optional<Warning> tooLow(double z, double width) {
-    double depth = outline.highest() - outline.lowest();
-    return limits.isLidTooLow(z - outline.lowest(), width, depth)
-        ? Optional.of(
-            new Warning(
-                "A hole %s wide, %s up, lies under water; nobody relies on a lid wider than %s there."
-                        .formatted(tape.show(width), tape.show(z), tape.show(limits.lidMost()))
-                    + " Measure its edge again, or say no.",
-                Optional.of("no"),
-                true))
-        : Optional.empty();
-  }
-
-  private static Optional<String> noThing(String typed) {
-    return YesOrNo.read(typed).refusal().isEmpty()
-        ? Optional.of(
-            QuotedText.of(typed) + " names nothing. Type what shuts it, such as bung; or no.")
-        : Optional.empty();
-  }
-
-  private boolean runsAcross(String key, String subject) {
-    return replay.ask(
-        WordQuestions.choice(
-                key + ".edge",
-                subject + ", its edge runs",
-                ChoiceReader.of(true, "across", "athwart").or(false, "along", "fore and aft"))
-            .how("across: as in a transom. along: as a notch in the side.")
-            .why("It decides which end of the edge dips when the boat heels."));
+  private static boolean isTaken(String name, List<String> taken) {
+    return taken.stream().anyMatch(name::equalsIgnoreCase);
   }
 }

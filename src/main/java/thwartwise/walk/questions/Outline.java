@@ -83,6 +83,19 @@ public record Outline(List<Station> stations) {
     return before.z();
   }
 
+  /** How far forward the aft end is at a height, straight between the points of its station. */
+  double aftEndAt(double z) {
+    List<Vector3> up = stations.get(0).port();
+    for (int i = 1; i < up.size(); i++) {
+      Vector3 lower = up.get(i - 1);
+      Vector3 upper = up.get(i);
+      if (z <= upper.z() && lower.z() < upper.z()) {
+        return lower.toward(upper, Math.max(0, (z - lower.z()) / (upper.z() - lower.z()))).x();
+      }
+    }
+    return up.get(up.size() - 1).x();
+  }
+
   private static double heightBetween(Vector3 aft, Vector3 fore, double x) {
     return aft.x() <= x && x <= fore.x() && aft.x() < fore.x()
         ? aft.toward(fore, (x - aft.x()) / (fore.x() - aft.x())).z()

@@ -15,7 +15,7 @@ public final class OwnSections {
   public static final WalkSection PEOPLE = new WalkSection("people and waters", 9);
 
   public static final List<WalkSection> ALL =
-      List.of(BOAT, SHAPE, WEIGHT, OPENINGS, CHAMBERS, PLACES, KIT, PEOPLE);
+      List.of(BOAT, SHAPE, WEIGHT, CHAMBERS, OPENINGS, PLACES, KIT, PEOPLE);
 
   private OwnSections() {}
 }

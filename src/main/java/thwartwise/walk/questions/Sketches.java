@@ -72,6 +72,91 @@ public final class Sketches {
           -----------------------------------------------------------------------
           """);
 
+  /** One of each kind. */
+  static final List<String> OPENINGS =
+      drawn(
+          """
+                    oar notch                    deck hatch
+            ______.----.__________________________[====]___________.
+           |  |       side             seat      |  deck          /
+           |  | notch         .------------.     |               /
+           |  |               | face hatch |  o  | chamber      /
+           |(o)  drain        '---[____]---'  cable hole      .'
+           '-------------------------------------------------'
+            transom                                        bow -->
+          """);
+
+  static final List<String> NOTCH =
+      drawn(
+          """
+           seen from aft
+             rail .------.   notch  .-------------. rail    ^ height of its
+                   \\     |          |            /          | lowest edge,
+                    \\    '----------'           /           v from the baseline
+                     \\   |<-length->|          /
+                      \\       |<-->|          /     port of the middle: to the
+                       \\___________|_________/      middle of its lowest edge
+                              middle line
+          """);
+
+  static final List<String> OAR_NOTCH =
+      drawn(
+          """
+           seen from the side
+             ______________       _________________ rail    ^ height of its
+             |             \\_____/                 \\        | lowest edge,
+             |             |<--->| length of that   \\       | from the baseline
+             |<--------------->|   edge              \\      v
+               forward of the aft end
+          """);
+
+  static final List<String> DRAIN =
+      drawn(
+          """
+           seen from aft
+             rail .                         . rail
+                   \\            |          /
+                    \\  (o)      |         /     ^ height of its middle,
+                     \\__|_______|________/      v from the baseline
+                        |<----->|   port of the middle
+             diameter: clear across the hole. No bung in it under way: closed by no.
+          """);
+
+  static final List<String> DECK_HATCH =
+      drawn(
+          """
+           seen from the side, and from above
+                               ___[======]_____ deck    ^ height: top of its
+             |                |  coaming      /         | coaming, where lowest,
+             |                |   chamber    /          v from the baseline
+             |<----------------------->|  forward of the aft end, to its middle
+                              .-----------------.
+              - - - middle line - - - [####] - -  >     width: of the hole, across
+                              '-----------------'
+          """);
+
+  static final List<String> FACE_HATCH =
+      drawn(
+          """
+             front of a seat, or a bulkhead
+              ________________________
+             |     .----------.       |     ^ height of its lowest edge,
+             |     |  lid     |       |     | from the baseline
+             |     '----------'       |     v
+             |_____|<-width-->|_______|
+          """);
+
+  static final List<String> CABLE_HOLE =
+      drawn(
+          """
+             bulkhead or seat top
+              ______________
+             |       o =====|==== cable     ^ height of the middle of the hole,
+             |______________|               v from the baseline
+             diameter: clear across the hole, cable or none. Closed by: a cable gland
+             or sealant that stays; a cable through an open hole closes nothing.
+          """);
+
   static final List<String> BOX =
       drawn(
           """

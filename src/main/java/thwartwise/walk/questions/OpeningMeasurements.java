@@ -1,0 +1,289 @@
+package thwartwise.walk.questions;
+
+import java.util.Optional;
+import thwartwise.boat.ChamberPart;
+import thwartwise.boat.Opening;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.QuotedText;
+import thwartwise.measure.YesOrNo;
+import thwartwise.measured.BoatQuantity;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+import thwartwise.walk.engine.WordQuestions;
+
+/**
+ * Where one opening is and how large, by what it is. What the hull tells already is not asked: how
+ * far forward the transom is, how far out the rail.
+ *
+ * @param into the chamber it leads into; empty when it leads into the boat
+ */
+record OpeningMeasurements(
+    Replay replay,
+    Tape tape,
+    Outline outline,
+    PlausibleLimits limits,
+    String key,
+    String subject,
+    OpeningKind kind,
+    Optional<ChamberPart> into) {
+  /** Wider than this a hole is no drain and takes no cable, m (judgement). */
+  private static final double WIDE_HOLE = 0.1;
+
+  /** A coaming stands above the deck, and a deck may be cambered, m (judgement). */
+  private static final double ABOVE_RAIL = 0.3;
+
+  /** What a tape laid to the middle of a hatch may be off, m. */
+  private static final double LEEWAY = 0.05;
+
+  Opening named(String name) {
+    return switch (kind) {
+      case NOTCH -> notch(name);
+      case OAR_NOTCH -> oarNotch(name);
+      case DRAIN -> drain(name);
+      case DECK_HATCH, FACE_HATCH -> hatch(name);
+      case CABLE_HOLE -> hole(name, replay.ask(along()));
+      case OTHER -> other(name);
+    };
+  }
+
+  /** In the transom, as far forward as that is at this height. */
+  private Opening notch(String name) {
+    double y = across();
+    double z = up(outline.highest());
+    return new Opening(name, Vector3.of(outline.aftEndAt(z), y, z), width(), true);
+  }
+
+  /** In the rail of one side, as far out as that is there. */
+  private Opening oarNotch(String name) {
+    double x = replay.ask(along());
+    double side = side();
+    double z = up(outline.highest());
+    return new Opening(name, Vector3.of(x, side * outline.railAt(x), z), width(), false);
+  }
+
+  private double side() {
+    return replay.ask(
+        WordQuestions.choice(
+                key + ".side",
+                subject + ", in which side",
+                ChoiceReader.of(1.0, "port", "left").or(-1.0, "starboard", "right"))
+            .how("Looking forward, port is on the left. The one across from it: another one.")
+            .why("It goes under first when the boat heels to that side."));
+  }
+
+  private Opening drain(String name) {
+    Optional<Double> x = replay.ask(along().orWord("transom", "through the transom"));
+    return x.isPresent() ? hole(name, x.get()) : throughTheTransom(name);
+  }
+
+  private Opening throughTheTransom(String name) {
+    Opening hole = hole(name, outline.aft());
+    Vector3 at = hole.middle();
+    return new Opening(
+        name,
+        Vector3.of(outline.aftEndAt(at.z()), at.y(), at.z()),
+        hole.width(),
+        true,
+        hole.closedBy(),
+        hole.into(),
+        hole.diameter());
+  }
+
+  private Opening hole(String name, double x) {
+    double y = across();
+    double z = up(outline.highest() + ABOVE_RAIL);
+    double across = diameter();
+    return new Opening(
+        name,
+        Vector3.of(x, y, z),
+        across,
+        true,
+        closedBy(z, across),
+        chamber(),
+        Optional.of(across));
+  }
+
+  private Opening hatch(String name) {
+    double x = replay.ask(along().within(this::elsewhere));
+    double y = across();
+    double z = up(outline.highest() + ABOVE_RAIL);
+    double width = width();
+    return new Opening(
+        name,
+        Vector3.of(x, y, z),
+        width,
+        !isAlong(x),
+        closedBy(z, width),
+        chamber(),
+        Optional.empty());
+  }
+
+  private Opening other(String name) {
+    double x = replay.ask(along());
+    double y = across();
+    double z = up(outline.highest() + ABOVE_RAIL);
+    double width = width();
+    Optional<String> closedBy = closedBy(z, width);
+    return new Opening(
+        name, Vector3.of(x, y, z), width, runsAcross(), closedBy, chamber(), Optional.empty());
+  }
+
+  private Optional<Span> lengthOfTheChamber() {
+    return into.map(chamber -> chamber.box().x());
+  }
+
+  private Optional<String> chamber() {
+    return into.map(ChamberPart::name);
+  }
+
+  /** In the front of a seat, as the edge of a hatch between the ends of its chamber is. */
+  private boolean isAlong(double x) {
+    return kind == OpeningKind.FACE_HATCH
+        && lengthOfTheChamber()
+            .filter(length -> x > length.from() + LEEWAY && x < length.to() - LEEWAY)
+            .isPresent();
+  }
+
+  private Optional<Warning> elsewhere(double x) {
+    return lengthOfTheChamber()
+        .filter(l -> x < l.from() - LEEWAY || x > l.to() + LEEWAY)
+        .map(
+            l ->
+                new Warning(
+                    "%s is not at the %s, which lies from %s to %s. Measure it again, or back."
+                        .formatted(
+                            tape.show(x),
+                            chamber().orElseThrow(),
+                            tape.show(Math.max(l.from(), outline.aft())),
+                            tape.show(Math.min(l.to(), outline.fore()))),
+                    Optional.empty(),
+                    true));
+  }
+
+  private Entry<Double> along() {
+    return tape.length(key + ".x", subject + ", forward of the aft end")
+        .how(
+            kind.isRound()
+                ? "Tape from the aft end, level, to the middle of the hole."
+                : "Tape from the aft end, level, to the middle of its lowest edge.")
+        .show(kind.sketch())
+        .why("Water reaches it when that place goes under.")
+        .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+        .within(tape.length(outline.aft(), outline.fore(), "length of the hull"));
+  }
+
+  private double across() {
+    double beam = outline.halfBeam();
+    return replay.ask(
+        tape.length(key + ".y", subject + ", port of the middle")
+            .how(
+                (kind.isRound()
+                        ? "From the middle line to the middle of the hole"
+                        : "From the middle line to the middle of its lowest edge")
+                    + "; starboard",
+                "with a minus; 0 on the middle line.")
+            .show(kind.sketch())
+            .why("An opening far out goes under first when the boat heels.")
+            .within(tape.length(-beam, beam, "breadth of the hull")));
+  }
+
+  private double up(double highest) {
+    return replay.ask(
+        tape.length(
+                key + ".z",
+                subject
+                    + (kind.isRound() ? ", height of its middle" : ", height of its lowest edge"))
+            .how(
+                kind.isRound()
+                    ? "From the baseline straight up to the middle of the hole."
+                    : kind == OpeningKind.DECK_HATCH
+                        ? "From the baseline straight up to the top of its coaming, where lowest."
+                        : "From the baseline straight up to its lowest edge.")
+            .show(kind.sketch())
+            .why("This height is where flooding begins.")
+            .within(tape.length(outline.lowest(), highest, "height of the hull")));
+  }
+
+  private double width() {
+    double widest = Math.max(2 * outline.halfBeam(), outline.fore() - outline.aft());
+    return replay.ask(
+        tape.length(
+                key + ".width",
+                subject + (kind.isHatch() ? ", width of its opening" : ", length of that edge"))
+            .how(
+                kind.isHatch()
+                    ? "Clear width of the hole itself; of a round hatch its diameter."
+                    : "Tape along the lowest edge.")
+            .show(kind.sketch())
+            .why("A wide opening floods at the end that dips.")
+            .within(tape.length(0, widest, "size of the hull")));
+  }
+
+  private double diameter() {
+    return replay.ask(
+        tape.length(key + ".diameter", subject + ", diameter")
+            .how("Clear across the hole, such as " + tape.either("22 mm.", "7/8 in."))
+            .show(kind.sketch())
+            .why("How fast water runs in goes by it.")
+            .within(
+                new PlausibleRange(
+                    Dimension.LENGTH,
+                    tape.system(),
+                    BoatQuantity.DIAMETER.least(),
+                    WIDE_HOLE,
+                    "diameter of such a hole",
+                    BoatQuantity.DIAMETER.least(),
+                    BoatQuantity.DIAMETER.most())));
+  }
+
+  private Optional<String> closedBy(double z, double width) {
+    return replay.ask(
+        WordQuestions.thing(key + ".closedBy", subject + ", closed under way by")
+            .how(
+                "What shuts it whenever the boat is afloat: "
+                    + (kind.isHatch() ? "hatch lid" : kind.isRound() ? "bung, cable gland" : "lid")
+                    + "; or no.")
+            .why("Only what is always in place keeps water out. In doubt: no.")
+            .unless(OpeningMeasurements::noThing)
+            .within(lid -> into.isPresent() ? Optional.empty() : tooLow(z, width))
+            .orNone("nothing"));
+  }
+
+  private boolean runsAcross() {
+    return replay.ask(
+        WordQuestions.choice(
+                key + ".edge",
+                subject + ", its edge runs",
+                ChoiceReader.of(true, "across", "athwart").or(false, "along", "fore and aft"))
+            .how("across: as in a transom. along: as in the side of a boat.")
+            .why("It decides which end of the edge dips when the boat heels."));
+  }
+
+  /** A lid that large is not relied on under water. */
+  private Optional<Warning> tooLow(double z, double width) {
+    double depth = outline.highest() - outline.lowest();
+    return limits.isLidTooLow(z - outline.lowest(), width, depth)
+        ? Optional.of(
+            new Warning(
+                "A hole %s wide, %s up, lies under water; nobody relies on a lid wider than %s there."
+                        .formatted(tape.show(width), tape.show(z), tape.show(limits.lidMost()))
+                    + " Measure its edge again, or say no.",
+                Optional.of("no"),
+                true))
+        : Optional.empty();
+  }
+
+  private static Optional<String> noThing(String typed) {
+    return YesOrNo.read(typed).refusal().isEmpty()
+        ? Optional.of(
+            QuotedText.of(typed) + " names nothing. Type what shuts it, such as bung; or no.")
+        : Optional.empty();
+  }
+}

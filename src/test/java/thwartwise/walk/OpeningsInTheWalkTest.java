@@ -1,0 +1,136 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Opening;
+import thwartwise.geometry.Vector3;
+import thwartwise.walk.engine.Answer;
+
+/** What an opening is decides what is asked of it, and where it leads. */
+class OpeningsInTheWalkTest {
+  /** Its transom is raked: 0.06 m forward at the keel, 0 at the rail 0.48 m up. */
+  private static final Sheet DEMO = CountedWalks.demo();
+
+  private static List<String> asked(Sheet sheet, int number) {
+    String group = "opening." + number + ".";
+    return sheet.upTo("opening." + (number + 1) + ".any").stream()
+        .map(Answer::question)
+        .filter(key -> key.startsWith(group))
+        .map(key -> key.substring(group.length()))
+        .toList();
+  }
+
+  private static Opening opening(Sheet sheet, int number) {
+    return sheet.boat().openings().get(number - 1);
+  }
+
+  /** The transom runs from (0.06, 0.09) to (0, 0.48): at 0.39 m up it is 0.06 x 9 / 39 forward. */
+  @Test
+  void a_notch_is_where_the_transom_is_at_its_height() {
+    assertThat(asked(DEMO, 1)).containsExactly("any", "kind", "name", "y", "z", "width");
+    Opening notch = opening(DEMO, 1);
+    assertThat(notch.middle().x()).isCloseTo(0.06 * 9 / 39, within(1e-12));
+    assertThat(notch.middle().z()).isEqualTo(0.39);
+    assertThat(notch.athwart()).isTrue();
+    assertThat(notch.floodsTheBoat()).isTrue();
+  }
+
+  @Test
+  void a_drain_has_a_diameter_and_may_go_through_the_transom() {
+    assertThat(asked(DEMO, 2))
+        .containsExactly("any", "kind", "into", "name", "x", "y", "z", "diameter", "closedBy");
+    Opening drain = opening(DEMO, 2);
+    assertThat(drain.diameter()).contains(0.022);
+    assertThat(drain.width()).isEqualTo(0.022);
+    assertThat(drain.closedBy()).contains("bung");
+    assertThat(drain.into()).isEmpty();
+    // 0.11 m up: 0.06 x 37 / 39 forward.
+    assertThat(drain.middle().x()).isCloseTo(0.06 * 37 / 39, within(1e-12));
+    assertThat(opening(DEMO.with("opening.2.x", "1.06"), 2).middle())
+        .isEqualTo(Vector3.of(1.06, 0.2, 0.11));
+  }
+
+  @Test
+  void a_hatch_leads_into_its_chamber() {
+    assertThat(asked(DEMO, 3))
+        .containsExactly("any", "kind", "into", "name", "x", "y", "z", "width", "closedBy");
+    Opening hatch = opening(DEMO, 3);
+    assertThat(hatch.into()).contains("bow locker");
+    assertThat(hatch.closedBy()).contains("hatch lid");
+    assertThat(hatch.athwart()).isTrue();
+    assertThat(DEMO.refused("opening.3.x", "2.5"))
+        .isEqualTo(
+            "2.50 m is not at the bow locker, which lies from 3.31 m to 4.02 m. Measure it again, or"
+                + " back.");
+  }
+
+  /** Between the ends of a side tank there is only its front, and that runs along. */
+  @Test
+  void a_hatch_in_the_front_of_a_side_seat_runs_along() {
+    Sheet side =
+        DEMO.with("opening.3.into", "stern bench box, port")
+            .with("opening.3.x", "0.7")
+            .with("opening.3.y", "0.34");
+    assertThat(opening(side, 3).athwart()).isFalse();
+    assertThat(opening(side, 3).into()).contains("stern bench box, port");
+    assertThat(opening(side.with("opening.3.x", "1.21"), 3).athwart()).isTrue();
+  }
+
+  @Test
+  void an_oar_notch_is_where_the_rail_is() {
+    Sheet notched =
+        DEMO.with("opening.1.kind", "oar notch")
+            .with("opening.1.x", "2.06")
+            .with("opening.1.side", "starboard")
+            .with("opening.1.z", "0.43")
+            .with("opening.1.width", "8 cm");
+    assertThat(asked(notched, 1)).containsExactly("any", "kind", "name", "x", "side", "z", "width");
+    assertThat(opening(notched, 1).middle()).isEqualTo(Vector3.of(2.06, -0.74, 0.43));
+    assertThat(opening(notched, 1).athwart()).isFalse();
+  }
+
+  @Test
+  void a_cable_hole_into_a_chamber_is_open_until_something_shuts_it() {
+    Sheet wired =
+        DEMO.with("opening.3.kind", "cable hole")
+            .with("opening.3.name", "")
+            .with("opening.3.diameter", "15 mm")
+            .with("opening.3.closedBy", "");
+    Opening hole = opening(wired, 3);
+    assertThat(hole.name()).isEqualTo("cable hole of bow locker");
+    assertThat(hole.closedBy()).isEmpty();
+    assertThat(hole.into()).contains("bow locker");
+    assertThat(wired.refused("opening.3.diameter", "15"))
+        .isEqualTo(
+            "15.00 m is not between 0.01 and 0.1 m, the diameter of such a hole. Did you mean 15 mm?");
+  }
+
+  @Test
+  void of_anything_else_everything_is_asked() {
+    Sheet other = Sheet.full(true);
+    assertThat(asked(other, 1))
+        .containsExactly("any", "kind", "into", "name", "x", "y", "z", "width", "closedBy", "edge");
+    assertThat(opening(other, 1).into()).isEqualTo(Optional.empty());
+  }
+
+  @Test
+  void names_follow_from_what_it_is() {
+    Sheet drains =
+        DEMO.with("opening.1.kind", "drain").with("opening.1.name", "").with("opening.2.name", "");
+    assertThat(Sheet.open(drains.upTo("opening.1.name")).prompt())
+        .isEqualTo("Opening, name [Enter: drain]:");
+    assertThat(
+            Sheet.open(
+                    drains
+                        .with("opening.1.into", "boat")
+                        .with("opening.1.x", "transom")
+                        .with("opening.1.diameter", "2 cm")
+                        .upTo("opening.2.name"))
+                .prompt())
+        .isEqualTo("Opening, name [Enter: drain 2]:");
+  }
+}
