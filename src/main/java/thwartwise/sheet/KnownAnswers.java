@@ -22,6 +22,7 @@ import thwartwise.hull.Station;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.questions.ChamberKind;
 import thwartwise.walk.questions.OpeningKind;
 import thwartwise.walk.questions.Outline;
 
@@ -153,9 +154,14 @@ final class KnownAnswers {
   }
 
   private void chamber(String key, Chamber chamber) {
+    ChamberKind kind = ChamberKind.of(chamber, outline);
+    put(key + ".kind", kind.word());
     put(key + ".name", chamber.name());
+    boolean starboard = chamber.box().y().to() <= 0;
+    put(key + ".side", chamber.mirrored() ? "both" : starboard ? "starboard" : "port");
     limits(key + ".x", chamber.box().x());
-    limits(key + ".y", chamber.box().y());
+    boolean drawnToPort = kind == ChamberKind.SIDE && starboard;
+    limits(key + ".y", drawnToPort ? chamber.box().y().mirrored() : chamber.box().y());
     limits(key + ".z", chamber.box().z());
     put(key + ".mirrored", chamber.mirrored() ? "yes" : "no");
     filling(key, chamber.filling());

@@ -65,6 +65,10 @@ final class SheetTemplate {
       opening.\\d+.width           | 0.3 m
       opening.\\d+.closedBy        | no
       chamber.[12].any             | yes
+      chamber.1.kind               | block
+      chamber.2.kind               | side
+      chamber.2.side               | port
+      chamber.2.y.from             | 0.3 m
       chamber.1.name               | one
       chamber.2.name               | two
       chamber.1.x.from             | 3 m

@@ -218,9 +218,9 @@ final class CountedWalks {
       opening.3.width          | 0.3
       opening.3.closedBy       | hatch lid
       chamber.1.any            | yes
+      chamber.1.kind           | bow
       chamber.1.name           | bow locker
       chamber.1.x.from         | 3.31
-      chamber.1.x.to           | 4.02
       chamber.1.z.from         | 0.0
       chamber.1.z.to           | 0.45
       chamber.1.filling        | air
@@ -231,6 +231,7 @@ final class CountedWalks {
       chamber.1.test.litresIn  | 0.2
       chamber.1.test.by        | Imelda Quarrie
       chamber.2.any            | yes
+      chamber.2.kind           | thwart
       chamber.2.name           | middle thwart box
       chamber.2.x.from         | 1.92
       chamber.2.x.to           | 2.2
@@ -240,14 +241,14 @@ final class CountedWalks {
       chamber.2.seal           | claimed
       chamber.2.litres         | 78
       chamber.3.any            | yes
+      chamber.3.kind           | side
       chamber.3.name           | stern bench box
+      chamber.3.side           | both
       chamber.3.x.from         | 0.16
       chamber.3.x.to           | 1.21
       chamber.3.y.from         | 0.34
-      chamber.3.y.to           | hull
       chamber.3.z.from         | 0.0
       chamber.3.z.to           | 0.29
-      chamber.3.mirrored       | yes
       chamber.3.filling        | air
       chamber.3.seal           | proven
       chamber.3.test.date      | 2026-05-03
@@ -262,6 +263,7 @@ final class CountedWalks {
       chamber.3.twin.test.litresIn | 0.0
       chamber.3.twin.test.by   | Imelda Quarrie
       chamber.4.any            | yes
+      chamber.4.kind           | block
       chamber.4.name           | battery box
       chamber.4.x.from         | 1.36
       chamber.4.x.to           | 1.66
@@ -409,6 +411,7 @@ final class CountedWalks {
       opening.1.z              | 15 1/2"
       opening.1.width          | 12"
       chamber.1.any            | yes
+      chamber.1.kind           | bow
       chamber.1.name           | fore locker
       chamber.1.x.from         | 12' 6"
       chamber.1.z.to           | 20"
@@ -421,6 +424,7 @@ final class CountedWalks {
       chamber.1.test.by        | Ann Lee
       chamber.1.litres         | 210
       chamber.2.any            | yes
+      chamber.2.kind           | thwart
       chamber.2.name           | midships thwart
       chamber.2.x.from         | 7'
       chamber.2.x.to           | 8'
@@ -434,12 +438,13 @@ final class CountedWalks {
       chamber.2.test.by        | Ann Lee
       chamber.2.litres         | 75
       chamber.3.any            | yes
+      chamber.3.kind           | side
       chamber.3.name           | side benches
+      chamber.3.side           | both
       chamber.3.x.from         | 2'
       chamber.3.x.to           | 6'
       chamber.3.y.from         | 14"
       chamber.3.z.to           | 11"
-      chamber.3.mirrored       | yes
       chamber.3.filling        | air
       chamber.3.seal           | claimed
       chamber.3.twin.seal      | claimed

@@ -49,6 +49,7 @@ class EnterFlattersLeastTest {
           Map.entry("hull\\.decked\\.\\d+\\.any", "no deck more: tried below"),
           Map.entry("opening\\.\\d+\\.name", "a name, no measurement"),
           Map.entry("opening\\.\\d+\\.closedBy", "nothing closes it: tried below"),
+          Map.entry("chamber\\.\\d+\\.name", "a name, no measurement"),
           Map.entry("chamber\\.\\d+\\.any", "no chamber more: tried below"),
           Map.entry("chamber\\.\\d+\\.mirrored", "no twin: tried below"),
           Map.entry(

@@ -315,6 +315,7 @@ public record Sheet(Map<String, String> typed) {
           Map.entry("hull\\.floor", "0.006"),
           Map.entry("(opening|changed)\\.\\d+\\.kind", "other"),
           Map.entry("(opening|changed)\\.\\d+\\.into", "boat"),
+          Map.entry("chamber\\.\\d+\\.kind", "block"),
           Map.entry("chamber\\.\\d+\\.[xyz]\\.(from|to)", "hull"),
           Map.entry("kit\\.\\d+\\.y", "0"),
           Map.entry("kit\\.\\d+\\.in", "none"),

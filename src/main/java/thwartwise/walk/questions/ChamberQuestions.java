@@ -11,6 +11,7 @@ import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Seal;
 import thwartwise.geometry.Box;
+import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
@@ -57,10 +58,15 @@ public final class ChamberQuestions {
   }
 
   private Chamber chamber(String key, List<Chamber> before, DrawnVolume drawn) {
-    String name = name(key, before);
+    ChamberKind kind = kind(key);
+    String name = name(key, kind, before);
     String subject = "Chamber " + WordQuestions.quoted(name);
-    Box box = new LimitQuestions(replay, tape, outline, key, subject).box();
-    boolean mirrored = mirrored(key, subject, new ChamberSlips(name, box, outline, before));
+    Lies lies = kind == ChamberKind.SIDE ? lies(key, subject) : Lies.ACROSS;
+    ChamberSlips slips = new ChamberSlips(name, outline, before);
+    Box drawnBox = box(key, subject, kind, slips, lies);
+    Box box = lies == Lies.STARBOARD ? drawnBox.mirrored() : drawnBox;
+    boolean mirrored =
+        lies == Lies.BOTH || kind == ChamberKind.BLOCK && mirrored(key, subject, slips, box);
     Chamber undescribed = new Chamber(name, box, OPEN, Optional.empty(), mirrored);
     List<String> subjects = undescribed.parts().stream().map(ChamberQuestions::subject).toList();
     Filling filling = fillings.filling(key, subject, subjects.get(0));
@@ -76,6 +82,55 @@ public final class ChamberQuestions {
               poured -> drawn.words(poured, box.mirrored()));
     }
     return new Chamber(name, box, filling, litres, mirrored, false, twin);
+  }
+
+  /** Of a block what it overlaps is told only when it is known whether it has a twin. */
+  private Box box(String key, String subject, ChamberKind kind, ChamberSlips slips, Lies lies) {
+    return new LimitQuestions(
+            replay,
+            tape,
+            outline,
+            key,
+            subject,
+            kind,
+            box ->
+                kind == ChamberKind.BLOCK
+                    ? Optional.empty()
+                    : slips.overlap(
+                        lies == Lies.STARBOARD ? box.mirrored() : box, lies == Lies.BOTH))
+        .box();
+  }
+
+  /** On which side of the boat a chamber lies. */
+  private enum Lies {
+    PORT,
+    STARBOARD,
+    BOTH,
+    ACROSS
+  }
+
+  private Lies lies(String key, String subject) {
+    return replay.ask(
+        WordQuestions.choice(
+                key + ".side",
+                subject + ", on which side",
+                ChoiceReader.of(Lies.PORT, "port", "left")
+                    .or(Lies.STARBOARD, "starboard", "right")
+                    .or(Lies.BOTH, "both", "either", "each"))
+            .how("both: the same again on the other side, as in a mirror on the middle line.")
+            .show(Sketches.SIDE_CHAMBER)
+            .why("Each has its own seal, test and litres; it is lost separately in the checks."));
+  }
+
+  private ChamberKind kind(String key) {
+    return replay.ask(
+        WordQuestions.choice(key + ".kind", "Chamber or foam, where", ChamberKind.choices())
+            .how(
+                "bow, stern: at that end, under a deck or a seat, from side to side. thwart: a",
+                "box under a thwart. side: under a seat along a side. block: anything else.",
+                "Or all of it on one line, with ; between, in the order asked.")
+            .show(Sketches.CHAMBERS)
+            .why("Only the limits are asked that such a one has; the hull is the others."));
   }
 
   /** A chamber in questions: twins by their sides. */
@@ -97,25 +152,32 @@ public final class ChamberQuestions {
         poured.isPresent() ? litres(key, subject, beside) : Optional.empty());
   }
 
-  private String name(String key, List<Chamber> before) {
+  private String name(String key, ChamberKind kind, List<Chamber> before) {
+    List<String> taken = before.stream().map(Chamber::name).toList();
+    String usual = kind.usualName();
+    for (int number = 2; isTaken(usual, taken); number++) {
+      usual = kind.usualName() + " " + number;
+    }
     return replay.ask(
-        WordQuestions.name(
-                key + ".name", "Chamber, name", before.stream().map(Chamber::name).toList())
-            .how(
-                "Such as fore locker, side foam. Or on one line: name; aft; fore; starboard;",
-                "port; lower; upper limit; twin; air or foam; and so on as asked.")
-            .why("Findings and advice call it by this name."));
+        WordQuestions.name(key + ".name", "Chamber, name", taken)
+            .how("Such as fore locker, side foam.")
+            .why("Findings and advice call it by this name.")
+            .orElse(usual, usual));
   }
 
-  private boolean mirrored(String key, String subject, ChamberSlips slips) {
+  private static boolean isTaken(String name, List<String> taken) {
+    return taken.stream().anyMatch(name::equalsIgnoreCase);
+  }
+
+  private boolean mirrored(String key, String subject, ChamberSlips slips, Box box) {
     return replay.ask(
         WordQuestions.yesNo(key + ".mirrored", subject + ", has it a twin?")
             .how("yes: the same again on the other side, as in a mirror on the middle line.")
             .why("Each has its own seal, test and litres; it is lost separately in the checks.")
             .orElse(false, "no")
             .row(subject, List.of("twin: yes or no", "air; seal", "or foam; closed; fastened"))
-            .unless(slips::twinAcrossTheMiddle)
-            .unless(slips::overlap));
+            .unless(twin -> slips.twinAcrossTheMiddle(box, twin))
+            .unless(twin -> slips.overlap(box, twin)));
   }
 
   private Optional<Double> litres(

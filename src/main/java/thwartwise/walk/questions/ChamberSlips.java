@@ -7,11 +7,11 @@ import thwartwise.boat.Chamber;
 import thwartwise.geometry.Box;
 
 /** What a chamber cannot be, given those before it. */
-record ChamberSlips(String name, Box box, Outline outline, List<Chamber> before) {
+record ChamberSlips(String name, Outline outline, List<Chamber> before) {
   /** Neighbours share a bulkhead; a millimetre of tape is no overlap. */
   private static final double TOUCHING = 0.001;
 
-  Optional<String> twinAcrossTheMiddle(boolean mirrored) {
+  Optional<String> twinAcrossTheMiddle(Box box, boolean mirrored) {
     return mirrored && box.overlaps(box.mirrored())
         ? Optional.of(
             "Chamber \"%s\": it reaches across the middle line, so a twin would lie inside it. %s"
@@ -19,7 +19,7 @@ record ChamberSlips(String name, Box box, Outline outline, List<Chamber> before)
         : Optional.empty();
   }
 
-  Optional<String> overlap(boolean mirrored) {
+  Optional<String> overlap(Box box, boolean mirrored) {
     return before.stream()
         .filter(other -> both(box, mirrored).anyMatch(b -> overlaps(b, other)))
         .findFirst()

@@ -157,6 +157,68 @@ public final class Sketches {
              or sealant that stays; a cable through an open hole closes nothing.
           """);
 
+  /** One of each kind, seen from above. */
+  static final List<String> CHAMBERS =
+      drawn(
+          """
+            .--------------------------------------.__
+            | stern |====side=====|      |thwart|     '-.  bow
+            |       |             |      |      |   |     '-.
+            |       |   .-------. |      |      |   |        >    forward -->
+            |       |   | block | |      |      |   |     .-'
+            |       |=='======='==|      |      |   |  .-'
+            '--------------------------------------'--'
+          """);
+
+  static final List<String> BOW_CHAMBER =
+      drawn(
+          """
+           seen from the side
+                                     _____.------.  a sloping deck: measure the
+             rail             ___.--'            |  underside of its LOWER end.
+             ________________|  ^                |  rail: a deck from rail to rail.
+             |      bulkhead |  | underside      /
+             |               |  | of its top    /
+             |               |  v    chamber   /
+             |_______________|____________.---'     down to: hull, or a floor in it
+             |<------------->|  its bulkhead, forward of the aft end, inside
+          """);
+
+  static final List<String> STERN_CHAMBER =
+      drawn(
+          """
+           seen from the side
+              ______________
+             |   seat  ^    |                 underside of its top: where it is lowest
+             |         |    |
+             | chamber |    | bulkhead
+             |_________v____|______________   down to: hull, or a floor in it
+             |<------------>|  its bulkhead, forward of the aft end, inside
+          """);
+
+  static final List<String> THWART_CHAMBER =
+      drawn(
+          """
+           seen from the side
+                                   ______________   thwart   ^ underside of its top
+                                  |   chamber    |           |
+             _____________________|______________|_________  v
+             |<------------------>|  its aft face, inside      down to: hull, or the
+             |<--------------------------------->|  its fore face       floor it is on
+          """);
+
+  static final List<String> SIDE_CHAMBER =
+      drawn(
+          """
+           seen from aft
+             rail .                  |                   . rail
+                   \\ .--------.      |                  /
+                    \\| top   ^|      |                 /   underside of its top
+                     \\      | | face |                /
+                      \\_____v_|______|_______________/     down to: hull, or a floor
+                              |<---->|  its face, from the middle: to its inside
+          """);
+
   static final List<String> BOX =
       drawn(
           """

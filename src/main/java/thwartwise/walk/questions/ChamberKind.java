@@ -1,0 +1,69 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import thwartwise.boat.Chamber;
+import thwartwise.geometry.Span;
+import thwartwise.measure.ChoiceReader;
+
+/** Where in the boat a chamber is, which says which of its limits are asked. */
+public enum ChamberKind {
+  BOW("bow", "bow locker", Sketches.BOW_CHAMBER),
+  STERN("stern", "stern locker", Sketches.STERN_CHAMBER),
+  THWART("thwart", "thwart box", Sketches.THWART_CHAMBER),
+  SIDE("side", "side seat", Sketches.SIDE_CHAMBER),
+  BLOCK("block", "block", Sketches.BOX);
+
+  private final String word;
+  private final String usualName;
+  private final List<String> sketch;
+
+  ChamberKind(String word, String usualName, List<String> sketch) {
+    this.word = word;
+    this.usualName = usualName;
+    this.sketch = sketch;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** What such a chamber is called most often. */
+  String usualName() {
+    return usualName;
+  }
+
+  List<String> sketch() {
+    return sketch;
+  }
+
+  static ChoiceReader<ChamberKind> choices() {
+    return ChoiceReader.of(BOW, BOW.word, "bow locker", "fore locker", "foredeck", "fore")
+        .or(STERN, STERN.word, "stern locker", "aft locker", "aft", "stern seat")
+        .or(THWART, THWART.word, "thwart box", "box under a thwart")
+        .or(SIDE, SIDE.word, "side seat", "side tank", "side bench", "bench")
+        .or(BLOCK, BLOCK.word, "other", "box", "something else");
+  }
+
+  /** The kind under which a walk comes to this chamber again; a block, where it needs all asked. */
+  public static ChamberKind of(Chamber chamber, Outline outline) {
+    Span x = chamber.box().x();
+    Span y = chamber.box().y();
+    if (isToTheSide(y, outline) || isToTheSide(y.mirrored(), outline)) {
+      return SIDE;
+    }
+    if (!y.equals(Span.ALL) || chamber.mirrored()) {
+      return BLOCK;
+    }
+    boolean toTheAftEnd = x.from() <= outline.aft();
+    boolean toTheForeEnd = x.to() >= outline.fore();
+    if (toTheAftEnd && toTheForeEnd) {
+      return BLOCK;
+    }
+    return toTheForeEnd ? BOW : toTheAftEnd ? STERN : THWART;
+  }
+
+  /** From a face on this side out to the hull. */
+  private static boolean isToTheSide(Span y, Outline outline) {
+    return y.from() >= 0 && y.to() >= outline.halfBeam();
+  }
+}
