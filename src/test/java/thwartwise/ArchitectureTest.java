@@ -267,6 +267,7 @@ class ArchitectureTest {
               "sheet",
               Set.of(
                   "walk",
+                  "walk.questions",
                   "walk.engine",
                   "picture",
                   "measured",

@@ -1,6 +1,7 @@
 package thwartwise.walk.questions;
 
 import java.util.List;
+import java.util.Locale;
 import thwartwise.boat.Chamber;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
@@ -34,6 +35,22 @@ public enum ChamberKind {
 
   List<String> sketch() {
     return sketch;
+  }
+
+  /** What a row begins with that holds its limits. */
+  String title() {
+    return usualName.substring(0, 1).toUpperCase(Locale.ROOT) + usualName.substring(1);
+  }
+
+  /** What is asked of it, in this order. */
+  List<String> order() {
+    return switch (this) {
+      case BOW, STERN -> List.of("name", "bulkhead", "down to", "top");
+      case THWART -> List.of("name", "aft face", "fore face", "down to", "top");
+      case SIDE ->
+          List.of("name", "side", "aft end", "fore end", "face from middle", "down to", "top");
+      case BLOCK -> List.of("name", "aft", "fore", "starboard", "port", "down to", "up to", "twin");
+    };
   }
 
   static ChoiceReader<ChamberKind> choices() {

@@ -42,7 +42,7 @@ public final class ChamberQuestions {
   public List<Chamber> chambers(DrawnVolume drawn, Consumer<List<Chamber>> known) {
     return new RepeatedQuestion(
             replay, "chamber", "chamber", "Is there any enclosed space or foam block?")
-        .inRows("Chamber", "name", "aft", "fore", "starboard", "port", "lower", "upper")
+        .inRows("Chamber", "where", "its limits")
         .orNone(
             entry ->
                 entry
@@ -162,7 +162,8 @@ public final class ChamberQuestions {
         WordQuestions.name(key + ".name", "Chamber, name", taken)
             .how("Such as fore locker, side foam.")
             .why("Findings and advice call it by this name.")
-            .orElse(usual, usual));
+            .orElse(usual, usual)
+            .row(kind.title(), kind.order()));
   }
 
   private static boolean isTaken(String name, List<String> taken) {

@@ -2,6 +2,7 @@ package thwartwise.walk.questions;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Opening;
 import thwartwise.measure.ChoiceReader;
@@ -49,6 +50,25 @@ public enum OpeningKind {
 
   boolean isHatch() {
     return this == DECK_HATCH || this == FACE_HATCH;
+  }
+
+  /** What a row begins with that holds its measurements. */
+  String title() {
+    return this == OTHER
+        ? "Opening"
+        : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+  }
+
+  /** What is asked of it, in this order, after where it leads. */
+  List<String> order() {
+    return switch (this) {
+      case NOTCH -> List.of("name", "to port", "up", "length");
+      case OAR_NOTCH -> List.of("name", "forward", "side", "up", "length");
+      case DRAIN, CABLE_HOLE -> List.of("name", "forward", "to port", "up", "diameter", "shut by");
+      case DECK_HATCH, FACE_HATCH ->
+          List.of("name", "forward", "to port", "up", "width", "shut by");
+      case OTHER -> List.of("name", "forward", "to port", "up", "length", "shut by", "across");
+    };
   }
 
   static ChoiceReader<OpeningKind> choices() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Opening;
@@ -42,7 +43,7 @@ public final class OpeningQuestions {
     return new RepeatedQuestion(
             replay, "opening", "opening", "Is there any notch, drain, hatch or cable hole?")
         .forgettingNone()
-        .inRows("Opening", "name", "forward", "to port", "up", "length", "shut by", "across")
+        .inRows("Opening", "what it is", "its measurements")
         .orNone(
             entry ->
                 entry
@@ -85,13 +86,14 @@ public final class OpeningQuestions {
     }
     List<String> places = new ArrayList<>(chambers.stream().map(ChamberPart::name).toList());
     places.add(BOAT);
-    String place =
-        replay.ask(
-            WordQuestions.oneOf(key + ".into", "This opening leads into", places)
-                .how(
-                    "A chamber you named, a beginning of its name is enough; or boat: where people",
-                    "sit.")
-                .why("A hole into a chamber that nothing shuts makes it count for nothing."));
+    Entry<String> leads =
+        WordQuestions.oneOf(key + ".into", "This opening leads into", places)
+            .how(
+                "A chamber you named, a beginning of its name is enough; or boat: where people",
+                "sit.")
+            .why("A hole into a chamber that nothing shuts makes it count for nothing.");
+    List<String> order = Stream.concat(Stream.of("leads into"), kind.order().stream()).toList();
+    String place = replay.ask(leads.row(kind.title(), order));
     return chambers.stream().filter(chamber -> chamber.name().equals(place)).findFirst();
   }
 
@@ -103,7 +105,9 @@ public final class OpeningQuestions {
         WordQuestions.name(key + ".name", "Opening, name", taken)
             .how("Such as motor notch, drain, hatch of the fore locker.")
             .why("The report says which opening the water reaches first.");
-    return replay.ask(kind == OpeningKind.OTHER ? entry : entry.orElse(usual, usual));
+    Entry<String> named = kind == OpeningKind.OTHER ? entry : entry.orElse(usual, usual);
+    boolean first = kind.isNotch() || chambers.isEmpty();
+    return replay.ask(first ? named.row(kind.title(), kind.order()) : named);
   }
 
   private static String usual(OpeningKind kind, Optional<String> into, List<String> taken) {
