@@ -109,15 +109,17 @@ class ChambersInTheWalkTest {
 
   @Test
   void names_follow_from_the_place() {
-    assertThat(Sheet.open(DEMO.upTo("chamber.3.name")).prompt())
+    assertThat(Sheet.open(DEMO.upTo("chamber.3.name")).alone())
         .isEqualTo("Chamber, name [Enter: side seat]:");
+    assertThat(Sheet.open(DEMO.upTo("chamber.3.name")).prompt())
+        .isEqualTo("Side seat (name; side; aft end; fore end; face from middle; down to; top):");
     assertThat(
             Sheet.open(
                     DEMO.with("chamber.1.name", "")
                         .with("opening.3.into", "boat")
                         .with("chamber.2.kind", "bow")
                         .upTo("chamber.2.name"))
-                .prompt())
+                .alone())
         .isEqualTo("Chamber, name [Enter: bow locker 2]:");
   }
 }

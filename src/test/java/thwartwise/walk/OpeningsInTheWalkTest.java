@@ -133,4 +133,18 @@ class OpeningsInTheWalkTest {
                 .prompt())
         .isEqualTo("Opening, name [Enter: drain 2]:");
   }
+
+  /** A row of a kind may leave the name out; what it is may be said where another is asked for. */
+  @Test
+  void what_it_is_and_a_row_are_two_lines() {
+    assertThat(Sheet.open(DEMO.upTo("opening.1.name")).prompt())
+        .isEqualTo("Notch (name; to port; up; length):");
+    assertThat(Sheet.open(DEMO.upTo("opening.2.into")).prompt())
+        .isEqualTo("Drain (leads into; name; forward; to port; up; diameter; shut by):");
+    List<Answer> kind = Sheet.answer(DEMO.upTo("opening.2.any"), "drain");
+    List<Answer> row = Sheet.answer(kind, "boat; ; transom; 0.2; 0.11; 22 mm; bung");
+    assertThat(Sheet.open(row).key()).isEqualTo("opening.3.any");
+    List<Answer> notch = Sheet.answer(DEMO.upTo("opening.1.any"), "notch");
+    assertThat(Sheet.answer(notch, "0; 0.39; 0.32").get(notch.size()).typed()).isEmpty();
+  }
 }

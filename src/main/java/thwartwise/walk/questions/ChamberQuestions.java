@@ -163,7 +163,7 @@ public final class ChamberQuestions {
             .how("Such as fore locker, side foam.")
             .why("Findings and advice call it by this name.")
             .orElse(usual, usual)
-            .row(kind.title(), kind.order()));
+            .rowOrEnter(kind.title(), kind.order()));
   }
 
   private static boolean isTaken(String name, List<String> taken) {

@@ -107,7 +107,7 @@ public final class OpeningQuestions {
             .why("The report says which opening the water reaches first.");
     Entry<String> named = kind == OpeningKind.OTHER ? entry : entry.orElse(usual, usual);
     boolean first = kind.isNotch() || chambers.isEmpty();
-    return replay.ask(first ? named.row(kind.title(), kind.order()) : named);
+    return replay.ask(first ? named.rowOrEnter(kind.title(), kind.order()) : named);
   }
 
   private static String usual(OpeningKind kind, Optional<String> into, List<String> taken) {
