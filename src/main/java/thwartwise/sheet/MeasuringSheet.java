@@ -39,7 +39,7 @@ public final class MeasuringSheet {
           "hull.decked",
           1,
           "opening",
-          4,
+          6,
           "chamber",
           5,
           "place",

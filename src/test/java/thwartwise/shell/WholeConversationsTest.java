@@ -74,11 +74,9 @@ class WholeConversationsTest {
       hull.decked.1.any | no
       opening.1.any | no
       chamber.1.any | yes
+      chamber.1.kind | bow
       chamber.1.name | bow box
       chamber.1.x.from | 6'
-      chamber.1.x.to | hull
-      chamber.1.y.from | hull
-      chamber.1.y.to | hull
       chamber.1.z.from | hull
       chamber.1.z.to | 12
       chamber.1.filling | air

@@ -80,6 +80,7 @@ class EnterFlattersLeastTest {
         Sheet.small(),
         Sheet.full(true),
         Sheet.full(false),
+        Sheet.everyKind(true),
         Sheet.borrowed(true),
         Sheet.borrowedAndTried());
   }

@@ -65,8 +65,22 @@ class OddInputTest {
     return Stream.of(
         Arguments.of("own, in metres", Sheet.WALK, Sheet.small().stops()),
         Arguments.of("own, in feet", Sheet.WALK, Sheet.full(false).stops()),
+        Arguments.of("own, of every kind", Sheet.WALK, ofTheirKind()),
         Arguments.of("borrowed", Sheet.WALK, Sheet.borrowed(true).stops()),
         Arguments.of("changed", KNOWING, stopsOfTheChanged()));
+  }
+
+  /** Only what the other boats are not asked. */
+  private static List<List<Answer>> ofTheirKind() {
+    return Sheet.everyKind(false).stops().stream()
+        .filter(
+            stop ->
+                Sheet.WALK.next(stop) instanceof Step.Ask ask
+                    && ask.question()
+                        .key()
+                        .matches(
+                            "hull\\.(scale|centre|tilt).*|(chamber|opening)\\..*|kit.*\\.from"))
+        .toList();
   }
 
   private static List<List<Answer>> stopsOfTheChanged() {

@@ -17,7 +17,8 @@ class ScreenTest {
 
   private static List<Question> questions() {
     List<Question> questions = new ArrayList<>();
-    for (Sheet sheet : List.of(Sheet.small(), Sheet.full(true), longNames())) {
+    for (Sheet sheet :
+        List.of(Sheet.small(), Sheet.full(true), longNames(), Sheet.everyKind(true))) {
       sheet.stops().stream()
           .map(Sheet.WALK::next)
           .filter(Step.Ask.class::isInstance)
@@ -51,8 +52,11 @@ class ScreenTest {
 
   @Test
   void every_line_of_help_fits() {
-    assertThat(questions().stream().flatMap(question -> question.help().stream()))
-        .allMatch(line -> line.length() <= COLUMNS && !line.isBlank());
+    assertThat(
+            questions().stream()
+                .flatMap(question -> question.help().stream())
+                .filter(line -> line.length() > COLUMNS || line.isBlank()))
+        .isEmpty();
   }
 
   @Test

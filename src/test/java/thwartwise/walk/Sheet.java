@@ -180,6 +180,124 @@ public record Sheet(Map<String, String> typed) {
       whenSwamped             | sit in it
       """;
 
+  /** Of every kind of chamber and opening one, in a pram weighed and balanced at home. */
+  private static final String EVERY_KIND =
+      """
+      units                    | metric     | feet
+      hull.weighed             | ends
+      hull.scale.aft.x         | 0.3        | 1'
+      hull.scale.aft.mass      | 15         | 33
+      hull.scale.fore.x        | 2.1        | 7'
+      hull.scale.fore.mass     | 15         | 33
+      hull.centre.z            | tilt
+      hull.tilt.x              | 1.3        | 4' 4"
+      hull.tilt.rise           | 18 deg
+      chamber.1.any            | yes
+      chamber.1.kind           | bow
+      chamber.1.x.from         | 2.0        | 6' 6"
+      chamber.1.z.to           | rail
+      chamber.1.filling        | air
+      chamber.1.seal           | claimed
+      chamber.2.any            | yes
+      chamber.2.kind           | stern
+      chamber.2.x.to           | 0.3        | 12
+      chamber.2.z.to           | 0.25       | 10
+      chamber.2.filling        | air
+      chamber.2.seal           | claimed
+      chamber.3.any            | yes
+      chamber.3.kind           | thwart
+      chamber.3.x.from         | 1.1        | 44
+      chamber.3.x.to           | 1.3        | 52
+      chamber.3.z.to           | 0.24       | 9
+      chamber.3.filling        | air
+      chamber.3.seal           | claimed
+      chamber.4.any            | yes
+      chamber.4.kind           | side
+      chamber.4.side           | both
+      chamber.4.x.from         | 0.4        | 16
+      chamber.4.x.to           | 1.0        | 40
+      chamber.4.y.from         | 0.3        | 12
+      chamber.4.z.to           | 0.24       | 9
+      chamber.4.filling        | foam
+      chamber.4.closed         | yes
+      chamber.4.fastened       | yes
+      opening.1.any            | yes
+      opening.1.kind           | notch
+      opening.1.y              | 0
+      opening.1.z              | 0.38       | 15
+      opening.1.width          | 0.2        | 8
+      opening.2.any            | yes
+      opening.2.kind           | oar notch
+      opening.2.x              | 1.2        | 48
+      opening.2.side           | port
+      opening.2.z              | 0.40       | 16
+      opening.2.width          | 0.05       | 2
+      opening.3.any            | yes
+      opening.3.kind           | drain
+      opening.3.into           | stern locker
+      opening.3.x              | transom
+      opening.3.y              | 0
+      opening.3.z              | 0.09       | 4
+      opening.3.diameter       | 22 mm      | 7/8
+      opening.3.closedBy       | bung
+      opening.4.any            | yes
+      opening.4.kind           | deck hatch
+      opening.4.into           | bow locker
+      opening.4.x              | 2.2        | 7'
+      opening.4.y              | 0
+      opening.4.z              | 0.5        | 20
+      opening.4.width          | 0.3        | 12
+      opening.4.closedBy       | hatch lid
+      opening.5.any            | yes
+      opening.5.kind           | face hatch
+      opening.5.into           | thwart box
+      opening.5.x              | 1.1        | 44
+      opening.5.y              | 0
+      opening.5.z              | 0.12       | 5
+      opening.5.width          | 0.1        | 4
+      opening.6.any            | yes
+      opening.6.kind           | cable hole
+      opening.6.into           | bow locker
+      opening.6.x              | 2.0        | 6' 6"
+      opening.6.y              | 0.1        | 4
+      opening.6.z              | 0.3        | 12
+      opening.6.diameter       | 12 mm      | 1/2
+      kit.1.any                | yes
+      kit.1.name               | oars
+      kit.1.mass               | 4 kg
+      kit.1.x                  | 1.2        | 4'
+      kit.1.z                  | 0.4        | 16
+      kit.1.fastened           | no
+      kit.2.any                | yes
+      kit.2.name               | motor
+      kit.2.mass               | 10 kg
+      kit.2.x                  | 0          | 0
+      kit.2.z                  | 0.4        | 16
+      kit.2.fastened           | yes
+      place.2.any              | yes
+      place.2.name             | stern seat
+      place.2.lies             | across
+      place.2.x                | 0.4        | 16
+      place.2.z                | 0.26       | 10
+      place.2.halfWidth        | 0.2        | 8
+      place.2.people           | 1
+      """;
+
+  static Sheet everyKind(boolean metric) {
+    Map<String, String> typed = new LinkedHashMap<>(of(SMALL, 1).typed());
+    if (!metric) {
+      typed.replaceAll(
+          (key, value) ->
+              value.matches("[0-9.]+")
+                      && key.matches("hull\\.(length|station).*|place.*(x|z|halfWidth)")
+                      && !key.equals("hull.stations")
+                  ? value + " m"
+                  : value);
+    }
+    typed.putAll(of(EVERY_KIND, metric ? 1 : 2).typed());
+    return new Sheet(typed);
+  }
+
   private static final String SMALL =
       """
       name                     | Bath Mat

@@ -59,7 +59,8 @@ class SheetInWalkOrderTest {
 
   @Test
   void the_blank_sheet_has_room_for_every_answer_in_the_order_of_the_walk() {
-    for (Sheet noted : List.of(Sheet.small(), Sheet.full(true), Sheet.full(false))) {
+    for (Sheet noted :
+        List.of(Sheet.small(), Sheet.full(true), Sheet.full(false), Sheet.everyKind(true))) {
       List<String> asked =
           measured(noted.toTheEnd()).stream()
               .filter(key -> !OTHER_SIDE.matcher(key).matches())

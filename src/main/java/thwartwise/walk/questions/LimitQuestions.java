@@ -117,7 +117,7 @@ record LimitQuestions(
     Limit bottom =
         Limit.of(
                 "down to",
-                "Up from the baseline to the inside of its bottom; hull: down to the boat's own.")
+                "Up from the baseline to the inside of its bottom; hull: it has the boat's own.")
             .or(HULL);
     Entry<Optional<Double>> lower = limit(key + ".z.from", bottom, within);
     Optional<Double> from = replay.ask(lower);
