@@ -40,7 +40,7 @@ class OwnWordsTest {
       names(
           """
           Ages AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords
-          CommandInput DraftChoice Entry HullQuestions LabelFigure LineWords
+          CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions LineWords
           LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
           PaperPath PeopleText PeopleWords RecordArchive RowsGiven SameAgain SheetCommand
           StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow

@@ -122,4 +122,11 @@ class ChambersInTheWalkTest {
                 .alone())
         .isEqualTo("Chamber, name [Enter: bow locker 2]:");
   }
+
+  /** An opening that leads into "boat" leads into no chamber. */
+  @Test
+  void no_chamber_is_called_boat() {
+    assertThat(DEMO.refused("chamber.1.name", "Boat"))
+        .isEqualTo("\"Boat\" is already the name of another. Type another name.");
+  }
 }

@@ -162,6 +162,15 @@ public final class WordQuestions {
         : Optional.empty();
   }
 
+  /** What a thing is called most often, with a number behind it where another one has that name. */
+  public static String freeName(String usual, List<String> taken) {
+    String free = usual;
+    for (int number = 2; taken.stream().anyMatch(free::equalsIgnoreCase); number++) {
+      free = usual + " " + number;
+    }
+    return free;
+  }
+
   private static Optional<String> twice(String name, List<String> taken) {
     return taken.stream().anyMatch(name::equalsIgnoreCase)
         ? Optional.of(QuotedText.of(name) + " is already the name of another. Type another name.")

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.ChamberPart;
@@ -153,21 +154,17 @@ public final class ChamberQuestions {
   }
 
   private String name(String key, ChamberKind kind, List<Chamber> before) {
-    List<String> taken = before.stream().map(Chamber::name).toList();
-    String usual = kind.usualName();
-    for (int number = 2; isTaken(usual, taken); number++) {
-      usual = kind.usualName() + " " + number;
-    }
+    // An opening leads into a chamber or into the boat, told apart by name.
+    List<String> taken =
+        Stream.concat(Stream.of(OpeningQuestions.BOAT), before.stream().map(Chamber::name))
+            .toList();
+    String usual = WordQuestions.freeName(kind.usualName(), taken);
     return replay.ask(
         WordQuestions.name(key + ".name", "Chamber, name", taken)
             .how("Such as fore locker, side foam.")
             .why("Findings and advice call it by this name.")
             .orElse(usual, usual)
             .rowOrEnter(kind.title(), kind.order()));
-  }
-
-  private static boolean isTaken(String name, List<String> taken) {
-    return taken.stream().anyMatch(name::equalsIgnoreCase);
   }
 
   private boolean mirrored(String key, String subject, ChamberSlips slips, Box box) {

@@ -20,9 +20,10 @@ import thwartwise.walk.engine.WordQuestions;
  * follows from what it is.
  */
 public final class OpeningQuestions {
-  private static final String BOAT = "boat";
+  static final String BOAT = "boat";
 
-  private static final int LONGEST_NAME = 30;
+  /** A name has 30 characters, of which a number may be three. */
+  private static final int LONGEST_NAME = 27;
 
   private final Replay replay;
   private final Tape tape;
@@ -112,15 +113,6 @@ public final class OpeningQuestions {
 
   private static String usual(OpeningKind kind, Optional<String> into, List<String> taken) {
     String whole = into.map(chamber -> kind.word() + " of " + chamber).orElse(kind.word());
-    String plain = whole.length() <= LONGEST_NAME ? whole : kind.word();
-    String name = plain;
-    for (int number = 2; isTaken(name, taken); number++) {
-      name = kind.word() + " " + number;
-    }
-    return name;
-  }
-
-  private static boolean isTaken(String name, List<String> taken) {
-    return taken.stream().anyMatch(name::equalsIgnoreCase);
+    return WordQuestions.freeName(whole.length() <= LONGEST_NAME ? whole : kind.word(), taken);
   }
 }
