@@ -129,4 +129,15 @@ class ChambersInTheWalkTest {
     assertThat(DEMO.refused("chamber.1.name", "Boat"))
         .isEqualTo("\"Boat\" is already the name of another. Type another name.");
   }
+
+  /** A row is typed there, so that is where the drawing is wanted. */
+  @Test
+  void what_is_measured_where_is_drawn_where_a_row_begins() {
+    for (String question : List.of("any", "kind", "name")) {
+      assertThat(Sheet.open(DEMO.upTo("chamber.3." + question)).sketch())
+          .as(question)
+          .isNotEmpty()
+          .allMatch(line -> line.length() <= 78);
+    }
+  }
 }

@@ -147,4 +147,15 @@ class OpeningsInTheWalkTest {
     List<Answer> notch = Sheet.answer(DEMO.upTo("opening.1.any"), "notch");
     assertThat(Sheet.answer(notch, "0; 0.39; 0.32").get(notch.size()).typed()).isEmpty();
   }
+
+  /** A row is typed there, so that is where the drawing is wanted. */
+  @Test
+  void what_is_measured_where_is_drawn_where_a_row_begins() {
+    for (String question : List.of("any", "kind", "into")) {
+      assertThat(Sheet.open(DEMO.upTo("opening.3." + question)).sketch())
+          .as(question)
+          .isNotEmpty()
+          .allMatch(line -> line.length() <= 78);
+    }
+  }
 }

@@ -50,6 +50,7 @@ public final class ChamberQuestions {
                     .how(
                         "Bow locker, box under a thwart, side tank, block of foam: whatever might",
                         "hold the boat up when it is full of water.")
+                    .show(Sketches.CHAMBERS)
                     .why(
                         "An untested chamber counts for nothing; name it all the same, and the",
                         "report says what it would be worth once its leak test is recorded.")
@@ -162,6 +163,7 @@ public final class ChamberQuestions {
     return replay.ask(
         WordQuestions.name(key + ".name", "Chamber, name", taken)
             .how("Such as fore locker, side foam.")
+            .show(kind.sketch())
             .why("Findings and advice call it by this name.")
             .orElse(usual, usual)
             .rowOrEnter(kind.title(), kind.order()));

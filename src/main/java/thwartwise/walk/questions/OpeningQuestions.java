@@ -52,6 +52,7 @@ public final class OpeningQuestions {
                         "Cut-out for the motor, oar notch, drain, hatch in a deck or a locker's face,",
                         "cable hole, centreboard case: each where water could come in lower than the",
                         "rail, or into a chamber.")
+                    .show(Sketches.OPENINGS)
                     .why(
                         "The boat floods at its lowest opening, not at its rail; a chamber with an",
                         "open hole fills."),
@@ -92,6 +93,7 @@ public final class OpeningQuestions {
             .how(
                 "A chamber you named, a beginning of its name is enough; or boat: where people",
                 "sit.")
+            .show(kind.sketch())
             .why("A hole into a chamber that nothing shuts makes it count for nothing.");
     List<String> order = Stream.concat(Stream.of("leads into"), kind.order().stream()).toList();
     String place = replay.ask(leads.row(kind.title(), order));
@@ -105,6 +107,7 @@ public final class OpeningQuestions {
     Entry<String> entry =
         WordQuestions.name(key + ".name", "Opening, name", taken)
             .how("Such as motor notch, drain, hatch of the fore locker.")
+            .show(kind.sketch())
             .why("The report says which opening the water reaches first.");
     Entry<String> named = kind == OpeningKind.OTHER ? entry : entry.orElse(usual, usual);
     boolean first = kind.isNotch() || chambers.isEmpty();
