@@ -30,13 +30,16 @@ class SheetCommandTest {
     return shell.run(words);
   }
 
+  /**
+   * Three were enough before battery, motor and wires stood on it; they want a sheet of their own.
+   */
   @ParameterizedTest
   @CsvSource({"A4,measuring-sheet,A4 portrait", "letter,measuring-sheet-letter,letter portrait"})
-  void it_writes_a_pdf_of_at_most_three_sheets_and_a_page(String paper, String name, String size)
+  void it_writes_a_pdf_of_at_most_four_sheets_and_a_page(String paper, String name, String size)
       throws IOException {
     assertThat(run("sheet", "--paper", paper, "--folder", folder.toString())).isZero();
     Path pdf = folder.resolve("sheets").resolve(name + ".pdf");
-    assertThat(PdfPage.sheets(Files.readAllBytes(pdf))).isBetween(2, 3);
+    assertThat(PdfPage.sheets(Files.readAllBytes(pdf))).isBetween(2, 4);
     assertThat(Files.readString(folder.resolve("sheets").resolve(name + ".html"))).contains(size);
     assertThat(shell.out())
         .isEqualTo(
