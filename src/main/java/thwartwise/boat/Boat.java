@@ -142,10 +142,7 @@ public record Boat(
         Optional.empty(),
         Optional.empty(),
         UnitSystem.METRIC,
-        Optional.empty(),
-        ElectricalSystem.NONE,
-        List.of(),
-        Outfit.NOT_STATED);
+        Optional.empty());
   }
 
   /** A boat of which neither cleats, nor a bailer, nor its waters were named. */

@@ -1,6 +1,7 @@
 package thwartwise.boat;
 
 import java.util.List;
+import thwartwise.electrics.Battery;
 
 /**
  * The boat after what was found when somebody looked at it: a boat and its answers in, a boat out.
@@ -51,7 +52,7 @@ final class BoatAsFound {
   private static Boat withBatteryAsHeld(Boat boat) {
     return boat.electrics()
         .battery()
-        .filter(battery -> battery.strapped().isPresent() && !battery.strapped().get())
+        .filter(Battery::isLoose)
         .map(battery -> BoatFact.KIT_LOOSE.in(boat, battery.kit()))
         .orElse(boat);
   }

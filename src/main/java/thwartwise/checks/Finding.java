@@ -22,6 +22,18 @@ public record Finding(
     LoadCase loadCase,
     Note note) {
 
+  /** What is seen not to be as it must be and has no figure; it holds the boat back. */
+  public static Finding notAsItMustBe(CheckQuestion question, String source, Note note) {
+    return new Finding(
+        question,
+        Role.LIMITS_CREW,
+        Outcome.FALLS_SHORT,
+        Margin.atMost(0, OptionalDouble.empty(), Unit.PERCENT),
+        source,
+        LoadCase.AS_MEASURED,
+        note);
+  }
+
   /** Of two answers to the same question the one that weighs more against the boat. */
   public static Finding worse(Finding a, Finding b) {
     int gap = b.outcome.severity() - a.outcome.severity();

@@ -26,4 +26,19 @@ public record Battery(
     Optional<LocalDate> since,
     Optional<Boolean> starter,
     Optional<Boolean> strapped,
-    Optional<Boolean> terminalsCovered) {}
+    Optional<Boolean> terminalsCovered) {
+
+  /** Whether it is said that nothing holds it; silence is no statement. */
+  public boolean isLoose() {
+    return isDenied(strapped);
+  }
+
+  /** Whether it is said that its terminals are not covered. */
+  public boolean isBare() {
+    return isDenied(terminalsCovered);
+  }
+
+  private static boolean isDenied(Optional<Boolean> said) {
+    return !said.orElse(true);
+  }
+}

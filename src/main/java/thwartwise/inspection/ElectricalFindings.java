@@ -3,24 +3,18 @@ package thwartwise.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import thwartwise.boat.Boat;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
-import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Note;
-import thwartwise.checks.Outcome;
-import thwartwise.checks.Role;
-import thwartwise.checks.Unit;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.CircuitSums;
 import thwartwise.electrics.CircuitSums.Fault;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.SolarPanel;
-import thwartwise.loadcase.LoadCase;
 
 /**
  * What is stated of battery, panel and wires and can start a fire or fall on somebody, so that it
@@ -51,7 +45,7 @@ final class ElectricalFindings {
     electrics
         .panel()
         .filter(ElectricalFindings::isUnfused)
-        .ifPresent(p -> all.add(finding(CheckQuestion.of(CheckId.PANEL_FUSED, SEEN), PRACTICE)));
+        .ifPresent(p -> all.add(practice(CheckId.PANEL_FUSED)));
     electrics.circuits().stream()
         .map(circuit -> CircuitSums.of(circuit, electrics.volts()))
         .flatMap(sums -> of(sums).stream())
@@ -61,17 +55,13 @@ final class ElectricalFindings {
 
   private static List<Finding> of(Battery battery) {
     List<Finding> all = new ArrayList<>();
-    if (isDenied(battery.terminalsCovered())) {
-      all.add(finding(CheckQuestion.of(CheckId.BATTERY_COVERED, SEEN), PRACTICE));
+    if (battery.isBare()) {
+      all.add(practice(CheckId.BATTERY_COVERED));
     }
-    if (isDenied(battery.strapped())) {
-      all.add(finding(CheckQuestion.of(CheckId.BATTERY_HELD, SEEN), PRACTICE));
+    if (battery.isLoose()) {
+      all.add(practice(CheckId.BATTERY_HELD));
     }
     return all;
-  }
-
-  private static boolean isDenied(Optional<Boolean> said) {
-    return said.isPresent() && !said.get();
   }
 
   private static boolean isUnfused(SolarPanel panel) {
@@ -84,21 +74,10 @@ final class ElectricalFindings {
     return sums.faults().stream()
         .filter(GRAVE::contains)
         .findFirst()
-        .map(fault -> finding(question, RULE, new Note.UnguardedCircuit(fault)));
+        .map(fault -> Finding.notAsItMustBe(question, RULE, new Note.UnguardedCircuit(fault)));
   }
 
-  private static Finding finding(CheckQuestion question, String source) {
-    return finding(question, source, Note.NONE);
-  }
-
-  private static Finding finding(CheckQuestion question, String source, Note note) {
-    return new Finding(
-        question,
-        Role.LIMITS_CREW,
-        Outcome.FALLS_SHORT,
-        Margin.atMost(0, OptionalDouble.empty(), Unit.PERCENT),
-        source,
-        LoadCase.AS_MEASURED,
-        note);
+  private static Finding practice(CheckId check) {
+    return Finding.notAsItMustBe(CheckQuestion.of(check, SEEN), PRACTICE, Note.NONE);
   }
 }

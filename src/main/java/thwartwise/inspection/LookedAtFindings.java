@@ -1,20 +1,15 @@
 package thwartwise.inspection;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatFact;
 import thwartwise.boat.PointAnswer;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
-import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Note;
-import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.checks.Unit;
-import thwartwise.loadcase.LoadCase;
 
 /**
  * What somebody who looked the boat over found, and must be put right first. What holds the launch
@@ -32,13 +27,9 @@ final class LookedAtFindings {
   }
 
   private static Finding finding(PointAnswer answer) {
-    return new Finding(
+    return Finding.notAsItMustBe(
         new CheckQuestion(CheckId.LOOKED_AT, Measure.AS_MEASURED, things(answer)),
-        Role.LIMITS_CREW,
-        Outcome.FALLS_SHORT,
-        Margin.atMost(0, OptionalDouble.empty(), Unit.PERCENT),
         answer.by() + " looked on " + answer.date(),
-        LoadCase.AS_MEASURED,
         Note.stated(answer.note()));
   }
 

@@ -16,6 +16,7 @@ import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 import thwartwise.passage.MotorSpeed;
 import thwartwise.passage.PassagePlan;
@@ -179,17 +180,13 @@ public final class RangePage {
   }
 
   private void speed(MotorSpeed speed) {
-    page.heading(capital(called(speed)) + ": the battery lasts " + duration(speed.time()));
+    page.heading(Sentence.capital(called(speed)) + ": the battery lasts " + duration(speed.time()));
     page.paragraph(through(speed), draws(speed));
     List<List<String>> rows = new ArrayList<>();
     for (double wind : WINDS) {
       rows.add(row(speed, wind));
     }
     page.gap().table(Table.close(columns(), rows));
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private String through(MotorSpeed speed) {
@@ -374,7 +371,7 @@ public final class RangePage {
     double over = gives - used;
     double volts = plan.boat().electrics().volts();
     List<String> row = new ArrayList<>();
-    row.add(capital(month.name().toLowerCase(Locale.ROOT)));
+    row.add(Sentence.capital(month.name().toLowerCase(Locale.ROOT)));
     row.add(
         Rounding.down(gives * volts / 3600, 0) + " Wh, " + Rounding.down(gives / 3600, 1) + " Ah");
     row.add(over > 0 ? Rounding.down(over / 3600, 1) + " Ah" : "nothing");
