@@ -156,6 +156,70 @@ class TypedTableTest {
     assertThat(taken(measured("10 ft"), table)).isEqualTo(taken(measured("10 ft"), WEDGE));
   }
 
+  /** Plans number the stations between the ends, and give these a letter. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      textBlock =
+          """
+          Station A 1 2            | A, plan 1, plan 2
+          Station AP 1 FP          | AP, plan 1, FP
+          Station: T A B           | T, A, B
+          Sta. No. A 1 2           | A, plan 1, plan 2
+          A 1 2                    | A, plan 1, plan 2
+          Station aft end 1 2      | aft end, plan 1, plan 2
+          Stations                 | station 1, station 2, station 3
+          Pram, 12 ft, drawn 2024  | station 1, station 2, station 3
+          """)
+  void the_headings_of_the_columns_are_the_names_of_the_stations(String row, String names) {
+    List<Answer> answers = taken(measured("10 ft"), WEDGE.replaceFirst("Station .*", row));
+    assertThat(answers)
+        .filteredOn(answer -> answer.question().matches("hull\\.station\\.\\d\\.name"))
+        .extracting(Answer::typed)
+        .containsExactly(names.split(", "));
+  }
+
+  /** A comma in a title separates nothing, and a title is no row of the table. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Offsets of the pram, lines to the outside of the plank",
+        "Table of offsets; sheet 2 of 5, 12 ft pram",
+        "Flat keel, plumb sheer",
+        "Pram | offsets"
+      })
+  void the_title_above_a_table_says_nothing_of_its_columns(String title) {
+    assertThat(taken(measured("10 ft"), title + "\n" + WEDGE))
+        .isEqualTo(taken(measured("10 ft"), WEDGE));
+    assertThat(taken(measured("2.4"), title + "\n" + PRISM))
+        .isEqualTo(taken(measured("2.4"), PRISM));
+    String headless =
+        PRISM.lines().skip(1).map(row -> row.replace(",", "")).reduce("", this::below);
+    assertThat(taken(measured("2.4"), title + headless)).isEqualTo(taken(measured("2.4"), PRISM));
+  }
+
+  private String below(String above, String row) {
+    return above + "\n" + row;
+  }
+
+  @Test
+  void a_comma_in_the_label_of_a_row_separates_nothing_either() {
+    String table = WEDGE.replace("chine              2", "chine, out         2");
+    assertThat(taken(measured("10 ft"), table)).isEqualTo(taken(measured("10 ft"), WEDGE));
+  }
+
+  @Test
+  void a_framed_table_of_a_text_page() {
+    String framed =
+        PRISM
+            .replaceFirst("\n", "\n---|---|---|---|---|---|---\n")
+            .lines()
+            .map(row -> "| " + row.replace(", ", " | ") + " |")
+            .reduce("", this::below);
+    assertThat(volume(measured("2.4"), framed)).isCloseTo(PRISM_VOLUME, within(1e-9));
+  }
+
   @Test
   void a_plan_whose_stations_begin_at_the_bow_is_turned_round() {
     String table = WEDGE.replaceFirst("Forward .*", "Forward 10-0-0 5-0-0 0-0-0");
@@ -296,6 +360,8 @@ class TypedTableTest {
       1-4-3\\+ > 16.4 | Line 6, column 2: 16.4 has no dashes, and others are feet-inches-eighths. Expected one notation throughout, such as 1-4-3. Nothing of the table was taken.
       Forward > Backward | Line 2, column 1: "Backward" is not known. Expected station, forward, or a line of the hull such as keel, chine or sheer. Nothing of the table was taken.
       Heights above base > # | Line 4: are these heights or half-breadths? Expected a line before it that says so: Heights above base, or Half-breadths. Nothing of the table was taken.
+      Station            1       2       3 > Station A 1 2 3 | Line 1: its stations are not as many as the columns of figures. Expected 3, each a number or one word, such as A, 1 and FP. Nothing of the table was taken.
+      Station            1       2       3 > A 1 2 3 | Line 1, column 1: "A" is not known. Expected station, forward, or a line of the hull such as keel, chine or sheer. Nothing of the table was taken.
       Half-breadths > # | Line 8, column 1: "chine" stands twice under the same heading. Expected each line once, such as chine 1 and chine 2. Nothing of the table was taken.
       sheer              2 > buttock 6 in       2 | Line 9: "buttock" is no line along the hull. Expected rows such as keel, chine and sheer; leave out buttocks, waterlines and diagonals. Nothing of the table was taken.
       """)

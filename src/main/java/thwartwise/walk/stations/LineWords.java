@@ -23,6 +23,9 @@ final class LineWords {
   private static final Pattern STATION =
       Pattern.compile("\\b(?:stations?|sta|stn|name|no|number|frame)\\b\\.?");
 
+  private static final Pattern STATION_WORDS =
+      Pattern.compile("(?i)^(?:(?:" + STATION + "|[:,/#])\\s*)+");
+
   private LineWords() {}
 
   /** In which direction a figure is measured. */
@@ -43,6 +46,11 @@ final class LineWords {
 
   static boolean isStation(String words) {
     return STATION.matcher(plain(words)).lookingAt();
+  }
+
+  /** What else stands in such a cell, as the name of the first station may. */
+  static String withoutStation(String words) {
+    return STATION_WORDS.matcher(words).replaceFirst("").strip();
   }
 
   static boolean isSpacing(String words) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thwartwise.measure.QuotedText;
 import thwartwise.walk.stations.LineWords.Direction;
 
@@ -51,8 +52,11 @@ final class OffsetsTable {
 
   private void take(TableRow row) {
     String label = row.first();
-    if (row.isWords() && row.figures() == 0) {
-      LineWords.direction(row.words()).ifPresent(found -> block = Optional.of(found));
+    if (LineWords.isStation(label)) {
+      names = Optional.of(row);
+    } else if (row.isTitle() && !LineWords.isSpacing(label) && nothingMeasured()
+        || row.figures() == 0) {
+      heading(row);
     } else if (LineWords.isOtherLine(label)) {
       throw TableFault.at(
           row.line(),
@@ -61,18 +65,33 @@ final class OffsetsTable {
               + " out buttocks, waterlines and diagonals.");
     } else if (LineWords.isLine(label)) {
       line(row);
-    } else if (LineWords.isStation(label)) {
-      names = Optional.of(row);
-    } else if (LineWords.isSpacing(label) || LineWords.direction(label).isPresent()) {
+    } else if (LineWords.isSpacing(label)
+        || LineWords.direction(label).equals(Optional.of(Direction.ALONG))) {
       along = Optional.of(row);
+    } else if (LineWords.direction(label).isPresent()) {
+      heading(row);
+    } else if (names.isEmpty() && nothingMeasured()) {
+      names = Optional.of(row);
     } else {
-      throw TableFault.at(
-          row.line(),
-          1,
-          QuotedText.of(label)
-              + " is not known. Expected station, forward, or a line of the hull such as keel,"
-              + " chine or sheer.");
+      throw unknown(row);
     }
+  }
+
+  private boolean nothingMeasured() {
+    return lines.values().stream().allMatch(Map::isEmpty);
+  }
+
+  private void heading(TableRow row) {
+    LineWords.direction(row.words()).ifPresent(found -> block = Optional.of(found));
+  }
+
+  private static TableFault unknown(TableRow row) {
+    return TableFault.at(
+        row.line(),
+        1,
+        QuotedText.of(row.first())
+            + " is not known. Expected station, forward, or a line of the hull such as keel,"
+            + " chine or sheer.");
   }
 
   private void line(TableRow row) {
@@ -108,13 +127,14 @@ final class OffsetsTable {
     heights.values().forEach(row -> sameCount(row, count));
     checkBreadths(order);
     lineNames.addAll(order);
+    List<String> headings = names.map(row -> headings(row, count)).orElse(List.of());
     List<TableStation> stations = new ArrayList<>();
     for (int station = 1; station <= count; station++) {
       List<TablePoint> points = new ArrayList<>();
       for (String name : order) {
         points.add(point(name, station, count, length));
       }
-      stations.add(new TableStation(name(station), points));
+      stations.add(new TableStation(name(headings, station), points));
     }
     return stations;
   }
@@ -208,10 +228,35 @@ final class OffsetsTable {
         .orElse(fromAhead);
   }
 
-  private String name(int station) {
-    return names
-        .filter(row -> station < row.cells().size())
-        .map(row -> row.cells().get(station))
-        .orElse("");
+  private static String name(List<String> headings, int station) {
+    return headings.isEmpty() ? "" : headings.get(station - 1);
+  }
+
+  /** What stands over each column of figures; the first of them may be a letter or a word. */
+  private static List<String> headings(TableRow row, int count) {
+    String first = LineWords.withoutStation(row.first());
+    List<String> rest = row.cells().subList(1, row.cells().size());
+    Stream<List<String>> begun =
+        first.isEmpty()
+            ? Stream.of(List.of())
+            : Stream.of(List.of(first), List.of(first.split(" ")));
+    return begun
+        .map(before -> Stream.concat(before.stream(), rest.stream()).toList())
+        .filter(headings -> headings.size() == count)
+        .findFirst()
+        .orElseGet(() -> noHeadings(row, count));
+  }
+
+  private static List<String> noHeadings(TableRow row, int count) {
+    if (row.isTitle() || row.figures() == 0) {
+      return List.of();
+    }
+    throw LineWords.isStation(row.first())
+        ? TableFault.at(
+            row.line(),
+            "its stations are not as many as the columns of figures. Expected %s, each a number"
+                    .formatted(count)
+                + " or one word, such as A, 1 and FP.")
+        : unknown(row);
   }
 }

@@ -54,15 +54,30 @@ final class StationRows {
       throw new TableFault(
           "There is nothing in the table. Expected a row for each station, or a table of offsets.");
     }
-    boolean headed = all.get(0).isWords();
-    List<TableRow> rows = headed ? all.subList(1, all.size()) : all;
-    if (rows.isEmpty()) {
+    int first = firstOfFigures(all);
+    if (first == all.size()) {
       throw TableFault.at(all.get(0).line(), "no figures follow. Expected a row for each station.");
     }
-    List<Column> columns = headed ? heads(all.get(0)) : usual(rows.get(0));
+    List<TableRow> rows = all.subList(first, all.size());
+    List<Column> columns =
+        first > 0 && isHeads(all.get(first - 1), rows.get(0))
+            ? heads(all.get(first - 1))
+            : usual(rows.get(0));
     StationRows table = new StationRows(columns, rows);
     rows.forEach(table::checked);
     return table.isPoints() ? table.fromPoints(lineNames) : table.fromStations(lineNames);
+  }
+
+  private static int firstOfFigures(List<TableRow> all) {
+    return (int) all.stream().takeWhile(TableRow::isTitle).count();
+  }
+
+  /** A title above the figures says nothing of their columns. */
+  private static boolean isHeads(TableRow row, TableRow figures) {
+    return row.isWords()
+        && (row.cells().size() == figures.cells().size()
+            || LineWords.isStation(row.words())
+            || LineWords.direction(row.words()).isPresent());
   }
 
   private static List<Column> heads(TableRow head) {

@@ -14,66 +14,46 @@ record TableRow(int line, List<String> cells) {
   private static final int MOST_LINES = 200;
   private static final int MOST_CELLS = 40;
   private static final Pattern FRACTION = Pattern.compile("\\d{1,3}/\\d{1,3}");
+  private static final Pattern RULE = Pattern.compile("[-|:+=_\\s]*");
   private static final Pattern WHOLE = Pattern.compile("\\d{1,4}");
-  private static final Pattern COMMA_BETWEEN_WORDS = Pattern.compile(",(?!\\d)|(?<!\\d),");
-  private static final Pattern DECIMAL_POINT = Pattern.compile("\\d\\.\\d|(?:^|[\\s,])\\.\\d");
-  private static final Pattern TWO_FIGURES = Pattern.compile("[\\d,]+\\s+[\\d,]+");
 
   TableRow {
     cells = List.copyOf(cells);
   }
 
   static List<TableRow> of(String text) {
-    String[] lines = text.split("\\R", -1);
-    if (lines.length > MOST_LINES) {
+    List<String> lines = text.lines().map(TableRow::clean).toList();
+    if (lines.size() > MOST_LINES) {
       throw new TableFault(
-          "The table has %s lines. Expected at most %s.".formatted(lines.length, MOST_LINES));
+          "The table has %s lines. Expected at most %s.".formatted(lines.size(), MOST_LINES));
     }
-    Pattern between = between(text);
+    CellSeparator between = CellSeparator.of(lines);
     List<TableRow> rows = new ArrayList<>();
-    for (int i = 0; i < lines.length; i++) {
-      String line = lines[i].replace('\u00a0', ' ').replace("\ufeff", "").stripTrailing();
-      if (!line.isBlank() && !line.strip().startsWith("#")) {
-        rows.add(new TableRow(i + 1, cells(line, between, i + 1)));
+    for (int i = 0; i < lines.size(); i++) {
+      if (!isLeftOut(lines.get(i))) {
+        rows.add(new TableRow(i + 1, cells(lines.get(i), between, i + 1)));
       }
     }
     return rows;
   }
 
-  /** What parts the cells: the rarest sign there is, as a comma may also be a decimal one. */
-  private static Pattern between(String text) {
-    if (text.indexOf('\t') >= 0) {
-      return Pattern.compile("\t");
-    }
-    if (text.indexOf(';') >= 0) {
-      return Pattern.compile(";");
-    }
-    if (text.indexOf('|') >= 0) {
-      return Pattern.compile("\\|");
-    }
-    return text.indexOf(',') >= 0 && commasPart(text)
-        ? Pattern.compile(",")
-        : Pattern.compile("\\s+");
+  private static String clean(String line) {
+    return line.replace('\u00a0', ' ').replace("\ufeff", "").stripTrailing();
   }
 
-  private static boolean commasPart(String text) {
-    return DECIMAL_POINT.matcher(text).find()
-        || COMMA_BETWEEN_WORDS.matcher(text).find()
-        || !TWO_FIGURES.matcher(text).find();
+  /** A remark, or what only draws a line. */
+  private static boolean isLeftOut(String line) {
+    return line.strip().startsWith("#") || RULE.matcher(line).matches();
   }
 
-  private static List<String> cells(String line, Pattern between, int number) {
-    boolean blanks = between.pattern().equals("\\s+");
+  private static List<String> cells(String line, CellSeparator between, int number) {
     List<String> cells = new ArrayList<>();
-    Arrays.stream(between.split(blanks ? line.strip() : line))
-        .map(String::strip)
-        .map(TableRow::bare)
-        .forEach(cells::add);
+    Arrays.stream(between.split(line)).map(String::strip).map(TableRow::bare).forEach(cells::add);
     if (cells.size() > MOST_CELLS) {
       throw TableFault.at(
           number, "it has %s columns. Expected at most %s.".formatted(cells.size(), MOST_CELLS));
     }
-    return blanks ? named(fractions(cells)) : cells;
+    return between.isBlanks() ? named(fractions(cells)) : cells;
   }
 
   private static String bare(String cell) {
@@ -123,6 +103,11 @@ record TableRow(int line, List<String> cells) {
 
   boolean isWords() {
     return cells.stream().noneMatch(TableFigure::isLike);
+  }
+
+  /** Rather words than figures, though there may be some, such as the length of the boat. */
+  boolean isTitle() {
+    return !CellSeparator.isRowOfFigures(words());
   }
 
   /** How many cells look like figures. */
