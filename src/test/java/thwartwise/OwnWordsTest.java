@@ -39,7 +39,7 @@ class OwnWordsTest {
   private static final Set<String> TYPED =
       names(
           """
-          Ages AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords
+          Ages AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
           CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions LineWords
           LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
           PaperPath PeopleText PeopleWords RecordArchive RowsGiven SameAgain SheetCommand

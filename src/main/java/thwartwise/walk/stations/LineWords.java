@@ -1,5 +1,6 @@
 package thwartwise.walk.stations;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -51,6 +52,10 @@ final class LineWords {
   /** What else stands in such a cell, as the name of the first station may. */
   static String withoutStation(String words) {
     return STATION_WORDS.matcher(words).replaceFirst("").strip();
+  }
+
+  static List<String> words(String several) {
+    return List.of(several.split(" "));
   }
 
   static boolean isSpacing(String words) {

@@ -237,9 +237,7 @@ final class OffsetsTable {
     String first = LineWords.withoutStation(row.first());
     List<String> rest = row.cells().subList(1, row.cells().size());
     Stream<List<String>> begun =
-        first.isEmpty()
-            ? Stream.of(List.of())
-            : Stream.of(List.of(first), List.of(first.split(" ")));
+        first.isEmpty() ? Stream.of(List.of()) : Stream.of(List.of(first), LineWords.words(first));
     return begun
         .map(before -> Stream.concat(before.stream(), rest.stream()).toList())
         .filter(headings -> headings.size() == count)
