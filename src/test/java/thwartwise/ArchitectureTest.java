@@ -395,20 +395,28 @@ class ArchitectureTest {
    */
   private static final Set<String> NO_NAMES =
       Set.of(
-          ("Aboard AcrossQuestions Along AlongQuestions AnswersCompared Apart Applies"
-                  + " Asked Assumed AssumedSection BadTrial Beside Besides Caps Capsized"
-                  + " ChambersProven ChambersSealed Counting Craft CrewTrials Cut Doubt Drawn"
-                  + " Drive EdgesRaised Fields FirstLook Floating FoamAdded Given GoingToday"
-                  + " GoodUntil Heeled Hurried Judge Kept KeptFields KeptMeasurement"
-                  + " KeptQuestions KeptRecord KeptWords KitLeft KitMoved Known KnownLetters"
-                  + " Later Level Lying LyingRecord Mind Moves NameAmong Named Nearest Nobody"
-                  + " Nothing Offset2 Once OnlyOurTypeface OutOfLineQuestions Overdue"
-                  + " PeopleShifted Plain PlainCaps Planned Played Printable Pulled Quoted Rated"
-                  + " RecordShelf Restoring Rounded RulesApplied SeatsLowered Settling Several"
-                  + " Shared ShelfLock ShelfReading Shelved ShelvedRecord Shown Shrink SoFar"
-                  + " Spot Standing Steady Story Stretch Stricter Swing Telling TodayShelf Told"
-                  + " Trial TriedRules Turn Typed Unanswered UnderWaters UnlessSeen"
-                  + " WatersAssumed WaysIn WaysToSit Whereabouts Worked Working")
+          ("Aboard AboardWords AcrossQuestions Along AlongQuestions AnswersCompared"
+                  + " Apart Applies Asked Assumed AssumedSection BadTrial Beside Besides Caps"
+                  + " Capsized ChamberDoubts ChambersProven ChambersSealed Counting Craft"
+                  + " CrewTrials Cut Doubt DoubtId DoubtWords Drawn DrawnLitres Drive EdgesRaised"
+                  + " Fields FirstLook Floating FoamAdded Given GoingToday GoodUntil Heeled"
+                  + " HeldOnWords Hurried Judge Kept KeptFields KeptMeasurement KeptQuestions"
+                  + " KeptRecord KeptWords KitLeft KitMassDoubts KitMoved Known KnownAnswers"
+                  + " KnownBoats KnownElectrics KnownLetters KnownOutfit Later Level LineWords"
+                  + " Lying LyingRecord MeasuredLitres Mind MomentWords Moves NameAmong"
+                  + " Named Nearest Nobody Nothing Offset2 Once OneMoreStation OnlyOurTypeface"
+                  + " OutOfLineQuestions OutlineDoubts Overdue OwnSections PeopleShifted"
+                  + " PeopleWords PlaceDoubts Plain PlainCaps PlainInput PlainNumber PlainNumbers"
+                  + " Planned Played Printable Pulled Quoted Rated RecordShelf RestWords"
+                  + " Restoring RoughLines Rounded RowsGiven RulesApplied RunningLine RunningWords"
+                  + " SameAgain SeatDoubts SeatHeights SeatsLowered Settling Several Shared"
+                  + " ShelfLock ShelfReading Shelved ShelvedRecord Shown Shrink SideDoubts SoFar"
+                  + " Spot Standing StationDoubts Steady SteadyRest Story Stretch Stricter Swing"
+                  + " Telling ThingDoubts ThingProperties TodayShelf Told Trial TrialSeen"
+                  + " TrialSeenCodec TrialSeenExemption TrialSeenWords TriedRules Turn Typed"
+                  + " TypedRow TypedTable Unanswered UnderWaters UnlessSeen UntriedAct"
+                  + " WatersAssumed WaysIn WaysToSit WhenSwamped Whereabouts WordsParser Worked"
+                  + " Working")
               .split(" "));
 
   @Test

@@ -39,26 +39,26 @@ class OwnWordsTest {
   private static final Set<String> TYPED =
       names(
           """
-          Ages AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
-          CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions LineWords
+          ChildAges AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
+          CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
-          PaperPath PeopleText PeopleWords RecordArchive RowsGiven SameAgain SheetCommand
+          PaperPath PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
           StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow
-          TableUnit Tape TerminalLines TypedRow TypedTable UnitsChoice Walk
-          WalkConversation WireText WordQuestions WordsParser
+          TableUnit Tape TerminalLines RowInput TableInput UnitsChoice Walk
+          WalkConversation WireText WordQuestions CommandLineParser
           """);
 
   private static final Set<String> NAMES =
       names(
           """
           EmptyHelm ExcludedUse Kit KitQuestions NameRules NamedEnd NamedSide
-          OpeningWords PlaceDoubts PlaceQuestions SeatDoubts UsualKit
+          OpeningWords PlacePlausibility PlaceQuestions SeatPlausibility UsualKit
           """);
 
   private static final Set<String> FILES =
       names(
           """
-          BoatQuantity BoatsList ChainText DoubtId FleetFolder PageFile PointAnswer
+          BoatQuantity BoatsList ChainText PlausibilityId FleetFolder PageFile PointAnswer
           RecordFile SealedText SheetSections SheetTemplate Slug
           StoreReading StoredInspection TransactionPlan
           """);

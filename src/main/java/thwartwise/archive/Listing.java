@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import thwartwise.json.IoErrorText;
 import thwartwise.json.Location;
-import thwartwise.json.Reason;
 
 /** What lies in a folder, by name; nothing where there is no folder. */
 final class Listing {
@@ -28,7 +28,7 @@ final class Listing {
       all.forEach(found::add);
     } catch (IOException e) {
       throw Location.whole(folder.toString())
-          .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
+          .fault(e, "cannot be read: %s. Check the folder.", IoErrorText.of(e));
     }
     Collections.sort(found);
     return found;

@@ -11,13 +11,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import thwartwise.files.boat.BoatCodec;
 import thwartwise.files.report.ReportCodec;
+import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
-import thwartwise.json.PlainNumbers;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measured.BoatQuantity;
@@ -133,7 +133,7 @@ public final class RecordFile {
     node.set(
         "report",
         ReportCodec.write(inspection.report(), new UnitFormat(inspection.boat().units())));
-    return SealedText.seal(Layout.of(PlainNumbers.in(node)));
+    return SealedText.seal(Layout.of(CanonicalNumbers.in(node)));
   }
 
   /** The place of a record in its chain, among the keys of the record. */

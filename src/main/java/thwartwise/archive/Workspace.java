@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.json.IoErrorText;
 import thwartwise.json.Location;
-import thwartwise.json.Reason;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
@@ -146,7 +146,7 @@ public record Workspace(Path folder) {
       Files.deleteIfExists(file);
     } catch (IOException e) {
       throw Location.whole(file.toString())
-          .fault(e, "cannot be deleted: %s. Delete it by hand.", Reason.of(e));
+          .fault(e, "cannot be deleted: %s. Delete it by hand.", IoErrorText.of(e));
     }
   }
 
@@ -189,7 +189,7 @@ public record Workspace(Path folder) {
       return files;
     } catch (IOException e) {
       throw Location.whole(within.toString())
-          .fault(e, "cannot be read: %s. Check the folder.", Reason.of(e));
+          .fault(e, "cannot be read: %s. Check the folder.", IoErrorText.of(e));
     }
   }
 
@@ -219,7 +219,7 @@ public record Workspace(Path folder) {
             + aside.getFileName()
             + "; a text editor still shows its answers.";
       } catch (IOException e) {
-        return damaged.getMessage() + " It could not be put aside: " + Reason.of(e) + ".";
+        return damaged.getMessage() + " It could not be put aside: " + IoErrorText.of(e) + ".";
       }
     }
 

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import thwartwise.json.IoErrorText;
 import thwartwise.json.Location;
-import thwartwise.json.Reason;
 import thwartwise.json.UnusableInput;
 
 /** One line on a file that the system would not write. */
@@ -23,7 +23,7 @@ final class WriteFault {
   static String reason(Path file, IOException e) {
     return isFull(file, e)
         ? "no room left on the disk. Make room there, or name a folder on another disk."
-        : Reason.of(e) + ". Free the folder or name another one.";
+        : IoErrorText.of(e) + ". Free the folder or name another one.";
   }
 
   /** The system's own words come in the language of the machine, so the room is looked at too. */

@@ -41,10 +41,10 @@ public record Boat(
     Optional<String> measuredBy,
     List<Assumption> assumptions,
     List<ConfirmedMeasurement> kept,
-    Optional<WhenSwamped> whenSwamped,
+    Optional<CrewWhenSwamped> whenSwamped,
     Optional<Double> trailer,
     UnitSystem units,
-    Optional<TrialSeen> trialSeen,
+    Optional<ObservedTrial> trialSeen,
     ElectricalSystem electrics,
     List<PointAnswer> pointAnswers,
     Outfit outfit) {
@@ -78,10 +78,10 @@ public record Boat(
       Optional<String> measuredBy,
       List<Assumption> assumptions,
       List<ConfirmedMeasurement> kept,
-      Optional<WhenSwamped> whenSwamped,
+      Optional<CrewWhenSwamped> whenSwamped,
       Optional<Double> trailer,
       UnitSystem units,
-      Optional<TrialSeen> trialSeen) {
+      Optional<ObservedTrial> trialSeen) {
     this(
         name,
         water,
@@ -238,7 +238,7 @@ public record Boat(
   }
 
   /** The same, with what its crew does when it is swamped. */
-  public Boat whenSwamped(WhenSwamped what) {
+  public Boat whenSwamped(CrewWhenSwamped what) {
     return with(parts -> parts.whenSwamped = Optional.of(what));
   }
 
@@ -263,7 +263,7 @@ public record Boat(
   }
 
   /** The same, with what was seen of it full of water as it is now, or with nothing seen. */
-  public Boat withTrialSeen(Optional<TrialSeen> seen) {
+  public Boat withTrialSeen(Optional<ObservedTrial> seen) {
     return with(parts -> parts.trialSeen = seen);
   }
 
@@ -308,10 +308,10 @@ public record Boat(
     private Optional<String> measuredBy;
     private List<Assumption> assumptions;
     private List<ConfirmedMeasurement> kept;
-    private Optional<WhenSwamped> whenSwamped;
+    private Optional<CrewWhenSwamped> whenSwamped;
     private Optional<Double> trailer;
     private UnitSystem units;
-    private Optional<TrialSeen> trialSeen;
+    private Optional<ObservedTrial> trialSeen;
     private ElectricalSystem electrics;
     private List<PointAnswer> pointAnswers;
     private Outfit outfit;

@@ -31,7 +31,7 @@ public record Bailing(RuleSet rules) implements Check {
     Equilibria poses = Equilibria.of(ways.stream().map(w -> w.swampedRest(List.of())).toList());
     double loss = boat.allowance().freeboardLoss();
     OptionalDouble out =
-        SteadyRest.least(
+        StableRest.least(
             poses, p -> Freeboard.least(empty.model().edges(), p.plane()).height() - loss);
     Limit limit = rules.limit("bailing-freeboard");
     CheckReading rail =

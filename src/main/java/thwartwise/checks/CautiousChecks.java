@@ -2,7 +2,7 @@ package thwartwise.checks;
 
 import java.util.List;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.TrialSeen;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.rules.RuleSet;
 
 /** The checks of the cautious default set, quick ones first so that a search fails early. */
@@ -17,9 +17,9 @@ public final class CautiousChecks {
         .orElseGet(() -> of(rules));
   }
 
-  private static Check unless(TrialSeen seen, Check check) {
+  private static Check unless(ObservedTrial seen, Check check) {
     return check.role() == Role.LIMITS_CREW && check.aboutSwamped()
-        ? new TrialSeenExemption(check, seen)
+        ? new ObservedTrialExemption(check, seen)
         : check;
   }
 

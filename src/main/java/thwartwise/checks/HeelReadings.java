@@ -69,7 +69,7 @@ final class HeelReadings {
 
   private CheckReading heel(CheckQuestion question, LoadedBoat way, Equilibria rest) {
     Limit base = rules.limit("offset-heel-base");
-    OptionalDouble value = SteadyRest.greatest(rest, SteadyRest::heel);
+    OptionalDouble value = StableRest.greatest(rest, StableRest::heel);
     return new CheckReading(
         question,
         Margin.atMost(limit(base, way.model().form().length()), value, Unit.DEGREE),

@@ -109,7 +109,7 @@ public record SuddenShift(RuleSet rules) implements Check {
     return reading(
         question,
         after,
-        SteadyRest.greatest(rest, SteadyRest::heel),
+        StableRest.greatest(rest, StableRest::heel),
         flooding / 2,
         rest.assessed(),
         Note.of(Note.Fact.NO_SWING_FOLLOWED));

@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.WhenSwamped;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
 
@@ -14,7 +14,7 @@ public final class SwampedCrew {
     return model
         .boat()
         .whenSwamped()
-        .map(WhenSwamped.HOLD_ON::equals)
+        .map(CrewWhenSwamped.HOLD_ON::equals)
         .orElseGet(() -> Canoe.is(model.form(), rules));
   }
 }

@@ -41,7 +41,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
             Measure.HIGHER_END,
             true,
             rules.limit("swamped-end-above"),
-            ends(SteadyRest.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss), poses),
+            ends(StableRest.least(poses, p -> Math.max(aft(form, p), fore(form, p)) - loss), poses),
             boat,
             poses),
         reading(
@@ -49,7 +49,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
             false,
             rules.limit("swamped-end-depth"),
             ends(
-                SteadyRest.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))),
+                StableRest.greatest(poses, p -> loss - Math.min(aft(form, p), fore(form, p))),
                 poses),
             boat,
             poses));
@@ -61,14 +61,14 @@ public record SwampedLevel(RuleSet rules) implements Check {
 
   private static CheckReading heel(
       RuleSet rules, Measure measure, String limit, LoadedBoat boat, Equilibria poses) {
-    OptionalDouble heel = SteadyRest.greatest(poses, SteadyRest::heel);
+    OptionalDouble heel = StableRest.greatest(poses, StableRest::heel);
     return angle(rules, asked(measure), limit, heel, boat, poses);
   }
 
   /** How far from upright it lies at the worst of its poses, heel and trim together. */
   static CheckReading outOfUpright(
       RuleSet rules, CheckQuestion question, String limit, LoadedBoat boat, Equilibria poses) {
-    return angle(rules, question, limit, SteadyRest.greatest(poses, Pose::tilt), boat, poses);
+    return angle(rules, question, limit, StableRest.greatest(poses, Pose::tilt), boat, poses);
   }
 
   private static CheckReading angle(

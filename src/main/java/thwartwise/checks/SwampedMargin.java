@@ -74,7 +74,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
     Limit most = rules.limit(limit);
     double greatest = Math.toRadians(most.value());
     Equilibria poses = rest(ways, greatest);
-    OptionalDouble value = SteadyRest.greatest(poses, Pose::tilt);
+    OptionalDouble value = StableRest.greatest(poses, Pose::tilt);
     return new CheckReading(
         question,
         Margin.atMost(greatest, value, Unit.DEGREE),
@@ -90,7 +90,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
     for (LoadedBoat way : ways) {
       Equilibria rest = way.swampedRest(List.of());
       found.add(rest);
-      if (way.isHurried() && !(SteadyRest.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {
+      if (way.isHurried() && !(StableRest.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {
         break;
       }
     }

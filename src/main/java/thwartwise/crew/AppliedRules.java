@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.TrialSeen;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
@@ -128,7 +128,7 @@ public final class AppliedRules {
     return model
         .boat()
         .trialSeen()
-        .filter(TrialSeen::wentBadly)
+        .filter(ObservedTrial::wentBadly)
         .map(
             seen ->
                 new Refusal.FailedTrial(

@@ -5,7 +5,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Note;
-import thwartwise.plausibility.DoubtId;
+import thwartwise.plausibility.PlausibilityId;
 import thwartwise.rules.ExcludedUse;
 
 /**
@@ -70,7 +70,7 @@ public sealed interface Refusal {
    *
    * @param confirmedOtherwise whether another measurement of the same thing was kept with a reason
    */
-  record Implausible(DoubtId doubt, boolean confirmedOtherwise) implements Refusal {}
+  record Implausible(PlausibilityId doubt, boolean confirmedOtherwise) implements Refusal {}
 
   /** A trial in knee-deep water that was seen to go badly; the date as in ISO 8601. */
   record FailedTrial(String date, String by, int people, boolean level, boolean headsClear)

@@ -64,7 +64,7 @@ final class Assumptions {
   private static List<String> figures(BoatModel model, RuleSet rules, UnitFormat units) {
     List<String> all = new ArrayList<>();
     all.add(allowance(model, rules, units));
-    OneMoreStation.words(model, rules, units).ifPresent(all::add);
+    StationRefinement.words(model, rules, units).ifPresent(all::add);
     all.add(
         String.format(
             Locale.ROOT,

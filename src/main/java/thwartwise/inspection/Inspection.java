@@ -335,7 +335,7 @@ public final class Inspection implements InspectedBoat {
         .forEach(f -> all.add(LookedAtFindings.counted(f, model.boat())));
     all.addAll(LookedAtFindings.of(model.boat()));
     all.addAll(ElectricalFindings.of(model.boat()));
-    all.addAll(MeasuredLitres.findings(model));
+    all.addAll(ChamberVolumeComparison.findings(model));
     all.addAll(OutfitFindings.of(model, rules));
     applied.plausibility().forEach(p -> all.add(p.finding()));
     return all;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import thwartwise.advice.Advice;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
-import thwartwise.boat.TrialSeen;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.checks.Finding;
 import thwartwise.crew.Recommendation;
 import thwartwise.geometry.Vector3;
@@ -72,7 +72,7 @@ public record Report(
   }
 
   /** What was seen of the boat full of water, where it counts on that day. */
-  public Optional<TrialSeen> trialSeen(Boat of, LocalDate day) {
+  public Optional<ObservedTrial> trialSeen(Boat of, LocalDate day) {
     boolean chamberCounts = chambers.stream().anyMatch(ChamberFigures::counted);
     return of.trialSeen().filter(seen -> seen.counts(day, chamberCounts));
   }

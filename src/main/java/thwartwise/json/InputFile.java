@@ -63,7 +63,7 @@ public final class InputFile {
       }
       return bytes;
     } catch (IOException e) {
-      throw spot.fault(e, "cannot be read: %s. Check the file.", Reason.of(e));
+      throw spot.fault(e, "cannot be read: %s. Check the file.", IoErrorText.of(e));
     }
   }
 

@@ -1,6 +1,6 @@
 package thwartwise.json;
 
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 import tools.jackson.databind.JsonNode;
 
@@ -13,7 +13,7 @@ final class JsonKind {
       return "the text " + PrintableText.quoted(node.stringValue());
     }
     if (node.isNumber()) {
-      return "the number " + PlainNumber.number(node.doubleValue());
+      return "the number " + NumberText.number(node.doubleValue());
     }
     if (node.isArray()) {
       return "a list";

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ValueType.ScalarSource;
@@ -38,7 +38,7 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
   public int whole(BoatQuantity quantity, String remedy) {
     double number = number(quantity, remedy);
     if (number != Math.rint(number)) {
-      throw fault("is %s, wanted a whole number. %s", PlainNumber.number(number), remedy);
+      throw fault("is %s, wanted a whole number. %s", NumberText.number(number), remedy);
     }
     return (int) number;
   }
@@ -117,7 +117,7 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
     if (!(ends[0] < ends[1])) {
       throw fault(
           "runs from %s to %s. Write two different numbers, the lesser first.",
-          PlainNumber.number(ends[0]), PlainNumber.number(ends[1]));
+          NumberText.number(ends[0]), NumberText.number(ends[1]));
     }
     return ends;
   }

@@ -14,11 +14,11 @@ public final class ChoiceReader<T> {
   private record Choice<T>(T value, String word, List<String> spellings) {
 
     boolean isSpelt(String typed) {
-      return PlainInput.of(word).equals(typed) || spellings.contains(typed);
+      return NormalizedInput.of(word).equals(typed) || spellings.contains(typed);
     }
 
     boolean begins(String typed) {
-      return PlainInput.of(word).startsWith(typed);
+      return NormalizedInput.of(word).startsWith(typed);
     }
   }
 
@@ -40,7 +40,7 @@ public final class ChoiceReader<T> {
   }
 
   public Reading<T> read(String typed) {
-    String plain = PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed);
+    String plain = NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed);
     return exact(plain)
         .or(() -> onlyBeginning(plain))
         .map(choice -> Reading.understood(choice.value(), choice.word()))

@@ -49,7 +49,8 @@ public final class DayReader {
   }
 
   public Reading<LocalDate> read(String typed) {
-    String plain = PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed).replaceAll("\\s+", " ");
+    String plain =
+        NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed).replaceAll("\\s+", " ");
     return Stream.<Function<String, Optional<Reading<LocalDate>>>>of(
             this::word,
             this::ago,

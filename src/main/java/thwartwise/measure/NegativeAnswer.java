@@ -32,6 +32,6 @@ public final class NegativeAnswer {
   private NegativeAnswer() {}
 
   public static boolean by(String typed) {
-    return !PlainInput.isTooLong(typed) && WORDS.contains(PlainInput.of(typed));
+    return !NormalizedInput.isTooLong(typed) && WORDS.contains(NormalizedInput.of(typed));
   }
 }

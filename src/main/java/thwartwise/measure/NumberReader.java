@@ -19,21 +19,21 @@ public final class NumberReader {
           "eleven", "twelve");
 
   public static Reading<Integer> whole(String typed) {
-    int word = PlainInput.isTooLong(typed) ? -1 : WORDS.indexOf(PlainInput.of(typed));
+    int word = NormalizedInput.isTooLong(typed) ? -1 : WORDS.indexOf(NormalizedInput.of(typed));
     if (word >= 0) {
       return Reading.understood(word, Integer.toString(word));
     }
-    if (PlainInput.isTooLong(typed) || !WHOLE.matcher(PlainInput.of(typed)).matches()) {
+    if (NormalizedInput.isTooLong(typed) || !WHOLE.matcher(NormalizedInput.of(typed)).matches()) {
       return Reading.refused(
           QuotedText.of(typed) + " is not a whole number. Type a whole number such as 5.");
     }
-    int value = Integer.parseInt(PlainInput.of(typed));
+    int value = Integer.parseInt(NormalizedInput.of(typed));
     return Reading.understood(value, Integer.toString(value));
   }
 
   /** From nought to a million, with decimals or a fraction. */
   public static Reading<Double> figure(String typed) {
-    var matcher = FIGURE.matcher(PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed));
+    var matcher = FIGURE.matcher(NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed));
     if (!matcher.matches()) {
       return notANumber(typed);
     }

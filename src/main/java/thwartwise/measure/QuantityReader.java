@@ -38,10 +38,10 @@ public final class QuantityReader {
   }
 
   public Reading<Quantity> read(String typed) {
-    if (PlainInput.isTooLong(typed)) {
+    if (NormalizedInput.isTooLong(typed)) {
       return notUnderstood(typed);
     }
-    String plain = PlainInput.of(typed);
+    String plain = NormalizedInput.of(typed);
     Matcher thrust = THRUST.matcher(plain);
     if (dimension == Dimension.POWER && thrust.matches()) {
       return ofThrust(thrust);
@@ -68,7 +68,8 @@ public final class QuantityReader {
 
   /** What was guessed, without the word that says so; empty when nothing was. */
   public static Optional<String> guessed(String typed) {
-    Matcher guess = GUESS.matcher(PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed));
+    Matcher guess =
+        GUESS.matcher(NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed));
     return guess.matches() ? Optional.of(guess.group("figure")) : Optional.empty();
   }
 

@@ -24,6 +24,6 @@ public final class UnknownAnswer {
   private UnknownAnswer() {}
 
   public static boolean by(String typed) {
-    return !PlainInput.isTooLong(typed) && WORDS.contains(PlainInput.of(typed));
+    return !NormalizedInput.isTooLong(typed) && WORDS.contains(NormalizedInput.of(typed));
   }
 }

@@ -6,7 +6,7 @@ public final class YesOrNo {
   private YesOrNo() {}
 
   public static Reading<Boolean> read(String typed) {
-    String plain = PlainInput.isTooLong(typed) ? "" : PlainInput.of(typed);
+    String plain = NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed);
     return switch (plain) {
       case "y", "yes", "yeah", "yep", "yes please" -> Reading.understood(true, "yes");
       case "n", "no", "none", "nope", "nothing", "never", "-", "not at all" ->

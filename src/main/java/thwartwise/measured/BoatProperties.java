@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Waters;
-import thwartwise.boat.WhenSwamped;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Material;
 import thwartwise.measure.UnitSystem;
@@ -35,10 +35,10 @@ public final class BoatProperties {
           .changed("the bailer")
           .shown("For bailing: a bailer of ");
 
-  public static final Property<Boat, WhenSwamped> WHEN_SWAMPED =
-      Property.<Boat, WhenSwamped>of(
+  public static final Property<Boat, CrewWhenSwamped> WHEN_SWAMPED =
+      Property.<Boat, CrewWhenSwamped>of(
               "whenSwamped",
-              ValueType.oneOf(WhenSwamped::word, WhenSwamped.values()),
+              ValueType.oneOf(CrewWhenSwamped::word, CrewWhenSwamped.values()),
               Boat::whenSwamped,
               "Write what the crew does when the boat is full of water, or leave it out.")
           .leftOut("its form tells: a canoe is held on to, any other boat is sat in")

@@ -3,7 +3,7 @@ package thwartwise.measured;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.measure.Dimension;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 
 /**
  * What a single number about a boat measures: its unit in the boat file, the range outside which no
@@ -311,14 +311,14 @@ public enum BoatQuantity {
   public double si(double inFile) {
     return this == LATITUDE
         ? Math.toRadians(inFile)
-        : PlainNumber.scaled(inFile * seconds(), tens());
+        : NumberText.scaled(inFile * seconds(), tens());
   }
 
   /** A value in SI as the file has it. */
   public double inFile(double si) {
     return this == LATITUDE
         ? Math.rint(Math.toDegrees(si) * WHOLE_DEGREE) / WHOLE_DEGREE
-        : PlainNumber.scaled(si / seconds(), -tens());
+        : NumberText.scaled(si / seconds(), -tens());
   }
 
   private int seconds() {
@@ -340,7 +340,7 @@ public enum BoatQuantity {
 
   /** The range in words, as in "1 to 2000 kg". */
   public String range() {
-    return PlainNumber.number(least) + " to " + PlainNumber.number(most) + " " + unit;
+    return NumberText.number(least) + " to " + NumberText.number(most) + " " + unit;
   }
 
   public String unit() {
@@ -356,10 +356,10 @@ public enum BoatQuantity {
     return String.format(
         Locale.ROOT,
         "%s %s, outside the believable %s to %s %s for %s. %s",
-        PlainNumber.number(value),
+        NumberText.number(value),
         unit,
-        PlainNumber.number(least),
-        PlainNumber.number(most),
+        NumberText.number(least),
+        NumberText.number(most),
         unit,
         noun,
         likelySlip(value).orElse(remedy));
@@ -367,11 +367,11 @@ public enum BoatQuantity {
 
   private Optional<String> likelySlip(double value) {
     for (UnitSlip slip : slips) {
-      double meant = PlainNumber.scaled(value, slip.tens());
+      double meant = NumberText.scaled(value, slip.tens());
       // Nothing typed in the wrong unit turns into the right one by being zero or negative.
       if (value > 0 && meant > 0 && believes(meant)) {
         return Optional.of(
-            "If that was " + slip.unit() + ", write " + PlainNumber.number(meant) + ".");
+            "If that was " + slip.unit() + ", write " + NumberText.number(meant) + ".");
       }
     }
     return Optional.empty();

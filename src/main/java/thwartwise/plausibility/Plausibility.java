@@ -44,14 +44,14 @@ public final class Plausibility {
   public static List<PlausibilityFinding> of(Loading loading, RuleSet rules) {
     Plausibility looked = new Plausibility(loading, rules);
     looked.hull();
-    looked.found.addAll(StationDoubts.of(looked.model, looked.limits));
-    looked.found.addAll(ChamberDoubts.of(looked.model, looked.limits));
-    looked.found.addAll(OutlineDoubts.of(looked.model, looked.limits));
-    looked.found.addAll(ThingDoubts.of(looked.model, looked.limits));
-    looked.found.addAll(KitMassDoubts.of(looked.model, looked.limits));
-    looked.found.addAll(PlaceDoubts.of(looked.model, looked.limits));
-    looked.found.addAll(SideDoubts.of(looked.model, looked.limits));
-    looked.found.addAll(SeatDoubts.of(looked.model, looked.limits));
+    looked.found.addAll(StationPlausibility.of(looked.model, looked.limits));
+    looked.found.addAll(ChamberPlausibility.of(looked.model, looked.limits));
+    looked.found.addAll(OutlinePlausibility.of(looked.model, looked.limits));
+    looked.found.addAll(EquipmentPlausibility.of(looked.model, looked.limits));
+    looked.found.addAll(KitMassPlausibility.of(looked.model, looked.limits));
+    looked.found.addAll(PlacePlausibility.of(looked.model, looked.limits));
+    looked.found.addAll(SidePlausibility.of(looked.model, looked.limits));
+    looked.found.addAll(SeatPlausibility.of(looked.model, looked.limits));
     return List.copyOf(looked.found);
   }
 
@@ -68,7 +68,7 @@ public final class Plausibility {
     looked.crossing();
     looked.breadth();
     looked.depth();
-    looked.found.addAll(OutlineDoubts.of(bare, looked.limits));
+    looked.found.addAll(OutlinePlausibility.of(bare, looked.limits));
     return looked.found.stream().filter(PlausibilityFinding::withholds).toList();
   }
 
@@ -88,7 +88,7 @@ public final class Plausibility {
     if (block.isPresent()) {
       Span span = new Span(limits.value("block-least"), limits.value("block-most"));
       add(
-          Topic.BLOCK,
+          PlausibilityTopic.BLOCK,
           shape(),
           new PlausibilityQuestion(
                   "how much of its block the hull fills under water",
@@ -113,7 +113,7 @@ public final class Plausibility {
         .ifPresent(
             twist ->
                 add(
-                    Topic.PANEL_TWIST,
+                    PlausibilityTopic.PANEL_TWIST,
                     asked("how hard a panel is twisted", Unit.DEGREE_PER_METRE)
                         .atMost(
                             twist.perMetre(),
@@ -130,7 +130,7 @@ public final class Plausibility {
     }
     Span first = crossings.get(0);
     add(
-        Topic.OUTLINE,
+        PlausibilityTopic.OUTLINE,
         asked("length over which the faired outline crosses itself", Unit.METRE)
             .atMost(
                 crossings.stream().mapToDouble(Span::length).sum(),
@@ -150,7 +150,7 @@ public final class Plausibility {
   private void breadth() {
     double length = model.form().length();
     addIfDoubtful(
-        Topic.PROPORTIONS,
+        PlausibilityTopic.PROPORTIONS,
         asked("breadth of the hull as a share of its length", Unit.PERCENT)
             .atMost(
                 model.form().beam() / length,
@@ -165,7 +165,7 @@ public final class Plausibility {
     Span span =
         new Span(limits.value("depth-over-breadth-least"), limits.value("depth-over-breadth-most"));
     addIfDoubtful(
-        Topic.DEPTH,
+        PlausibilityTopic.DEPTH,
         asked("depth of the hull amidships as a share of its breadth", Unit.PERCENT)
             .between(
                 amidships() / model.form().beam(),
@@ -202,7 +202,7 @@ public final class Plausibility {
                 String.format(Locale.ROOT, "%.0f kg", skin), () -> units.mass(skin, Side.DOWN)),
             half ? "; was one end of it on the scales, and not both?" : "");
     add(
-        Topic.HULL_MASS,
+        PlausibilityTopic.HULL_MASS,
         asked("weight of the bare hull against that of its skin", Unit.KILOGRAM)
             .between(
                 hull.mass(),
@@ -214,7 +214,7 @@ public final class Plausibility {
 
   private void density() {
     addIfDoubtful(
-        Topic.DENSITY,
+        PlausibilityTopic.DENSITY,
         asked("swamped density of what the hull is made of", Unit.KILOGRAM_PER_CUBIC_METRE)
             .between(
                 hull.density(),
@@ -229,14 +229,14 @@ public final class Plausibility {
   }
 
   /** What holds for every boat is told only where it does not. */
-  private void addIfDoubtful(Topic topic, PlausibilityQuestion.Answer answer) {
+  private void addIfDoubtful(PlausibilityTopic topic, PlausibilityQuestion.Answer answer) {
     if (!answer.met()) {
       add(topic, answer);
     }
   }
 
-  private void add(Topic topic, String measured, PlausibilityQuestion.Answer answer) {
-    found.add(answer.about(DoubtId.of(topic), model.boat().kept(), measured));
+  private void add(PlausibilityTopic topic, String measured, PlausibilityQuestion.Answer answer) {
+    found.add(answer.about(PlausibilityId.of(topic), model.boat().kept(), measured));
   }
 
   /** The same boat has the same shape whatever is aboard. */
@@ -245,7 +245,7 @@ public final class Plausibility {
         Locale.ROOT, "%.2f m3, %.1f m2", model.form().outside().volume(), model.form().shellArea());
   }
 
-  private void add(Topic topic, PlausibilityQuestion.Answer answer) {
-    found.add(answer.about(DoubtId.of(topic), model.boat().kept()));
+  private void add(PlausibilityTopic topic, PlausibilityQuestion.Answer answer) {
+    found.add(answer.about(PlausibilityId.of(topic), model.boat().kept()));
   }
 }

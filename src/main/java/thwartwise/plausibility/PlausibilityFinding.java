@@ -12,7 +12,11 @@ import thwartwise.checks.Outcome;
  * @param keptForAnother whether a reason is there that was given for another measurement
  */
 public record PlausibilityFinding(
-    DoubtId id, Finding finding, Optional<String> kept, String measured, boolean keptForAnother) {
+    PlausibilityId id,
+    Finding finding,
+    Optional<String> kept,
+    String measured,
+    boolean keptForAnother) {
 
   /** Whether nothing may be recommended until it is measured again or kept with a reason. */
   public boolean withholds() {

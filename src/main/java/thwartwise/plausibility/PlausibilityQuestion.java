@@ -65,7 +65,7 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
       String note) {
 
     /** One that is not met limits the crew, to nobody, until it is kept with a reason. */
-    PlausibilityFinding about(DoubtId id, List<ConfirmedMeasurement> all) {
+    PlausibilityFinding about(PlausibilityId id, List<ConfirmedMeasurement> all) {
       return about(id, all, figure());
     }
 
@@ -80,7 +80,7 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
     }
 
     /** The same, of a thing of which more is measured than is told. */
-    PlausibilityFinding about(DoubtId id, List<ConfirmedMeasurement> all, String measured) {
+    PlausibilityFinding about(PlausibilityId id, List<ConfirmedMeasurement> all, String measured) {
       List<ConfirmedMeasurement> about =
           all.stream().filter(k -> k.about().equals(id.text())).toList();
       Optional<String> kept =

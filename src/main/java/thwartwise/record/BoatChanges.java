@@ -13,11 +13,11 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.TrialSeen;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
@@ -58,7 +58,7 @@ final class BoatChanges {
   }
 
   /** What counted on the day of the record, or went badly. */
-  private static Optional<TrialSeen> seen(InspectionRecord record) {
+  private static Optional<ObservedTrial> seen(InspectionRecord record) {
     return record.boat().trialSeen().filter(t -> t.wentBadly() || counts(record));
   }
 

@@ -36,7 +36,8 @@ final class Card {
       page.point("Put right what the page of this record names, and inspect again");
     } else {
       page.paragraph(
-          TrialSeenWords.of(inspection).orElse(""), TrialSeenWords.bounds(inspection).orElse(""));
+          ObservedTrialWords.of(inspection).orElse(""),
+          ObservedTrialWords.bounds(inspection).orElse(""));
       page.gap().paragraph("If it fills or turns over:");
       page.point(ifItFills(inspection));
       waters(page, report.waters());
@@ -48,7 +49,7 @@ final class Card {
 
   private static String[] ifItFills(InspectionRecord inspection) {
     Report report = inspection.report();
-    return TrialSeenWords.counting(inspection).isPresent()
+    return ObservedTrialWords.counting(inspection).isPresent()
         ? SwampedWords.asSeen()
         : SwampedWords.of(report.atLimit().swamped(), report.recommendation().heldOnTo());
   }
@@ -70,7 +71,12 @@ final class Card {
   }
 
   private static String from(InspectionRecord inspection, String number) {
-    return "Record " + number + " of " + Moment.of(inspection.date()) + " by " + inspection.by();
+    return "Record "
+        + number
+        + " of "
+        + TimestampText.of(inspection.date())
+        + " by "
+        + inspection.by();
   }
 
   /** What to do when the boat is full of water, after how it was worked out to lie then. */

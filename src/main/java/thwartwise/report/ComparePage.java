@@ -59,7 +59,7 @@ public final class ComparePage {
     InspectionRecord inspection = record.inspection();
     return record.handle()
         + ", inspected on "
-        + Moment.of(inspection.date())
+        + TimestampText.of(inspection.date())
         + " by "
         + (inspection.by().isBlank() ? "somebody not named" : inspection.by());
   }

@@ -3,7 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ConfirmedMeasurement;
-import thwartwise.plausibility.DoubtId;
+import thwartwise.plausibility.PlausibilityId;
 
 /** What looks wrong and was kept with a reason, one sentence each. */
 final class ConfirmedMeasurementWords {
@@ -14,7 +14,8 @@ final class ConfirmedMeasurementWords {
   }
 
   private static String of(ConfirmedMeasurement kept) {
-    String what = DoubtId.parse(kept.about()).map(DoubtWords::of).orElse(kept.about());
+    String what =
+        PlausibilityId.parse(kept.about()).map(PlausibilityWords::of).orElse(kept.about());
     return "Looks wrong and was kept as measured: " + what + ". Reason given: " + kept.reason();
   }
 }

@@ -12,7 +12,7 @@ import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.checks.UntriedAct;
+import thwartwise.checks.UntestedAct;
 import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
@@ -30,7 +30,7 @@ final class ForbiddenSection {
       "No act was looked at: sit down, sit still, sit in the middle";
 
   private static final String ACTS =
-      Arrays.stream(UntriedAct.values()).map(UntriedAct::words).collect(Collectors.joining(", "));
+      Arrays.stream(UntestedAct.values()).map(UntestedAct::words).collect(Collectors.joining(", "));
 
   private static final String UNTRIED = "Not worked out: " + ACTS;
 

@@ -81,7 +81,7 @@ final class GlanceSheet {
       return;
     }
     figures(page);
-    HeldOnWords.of(report).forEach(page::paragraph);
+    CanoeWords.of(report).forEach(page::paragraph);
     page.gap();
     if (forStrangers) {
       SeatTable.forStrangers(page, inspection.boat().places(), crew, units);
@@ -159,7 +159,7 @@ final class GlanceSheet {
           ? KneeDeepTrial.dryOnly(inspection)
           : "Dry it stays up with " + FigureText.adults(crew.staysUpWith()),
       KneeDeepTrial.isUnproven(inspection) ? "" : full(),
-      TrialSeenWords.bounds(inspection).orElse(""),
+      ObservedTrialWords.bounds(inspection).orElse(""),
       claimed
           ? "It carries "
               + FigureText.adults(crew.ifClaimedChambersProve())
@@ -169,7 +169,7 @@ final class GlanceSheet {
   }
 
   private String full() {
-    return TrialSeenWords.of(inspection).orElseGet(this::worked);
+    return ObservedTrialWords.of(inspection).orElseGet(this::worked);
   }
 
   private String worked() {

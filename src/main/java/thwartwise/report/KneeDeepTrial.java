@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Set;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Person;
-import thwartwise.boat.TrialSeen;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Role;
@@ -44,14 +44,14 @@ public final class KneeDeepTrial {
   /** Whether a trial is the main thing to do; one that went badly is enough. */
   public static boolean isAskedOf(InspectionRecord inspection) {
     return isUnproven(inspection)
-        && inspection.boat().trialSeen().filter(TrialSeen::wentBadly).isEmpty();
+        && inspection.boat().trialSeen().filter(ObservedTrial::wentBadly).isEmpty();
   }
 
   /** Whether it holds up nobody full of water for want of anything that shows it. */
   static boolean isUnproven(InspectionRecord inspection) {
     Report report = inspection.report();
     Recommendation crew = report.recommendation();
-    return TrialSeenWords.counting(inspection).isEmpty()
+    return ObservedTrialWords.counting(inspection).isEmpty()
         && crew.wasSearched()
         && crew.staysUpWith() > 0
         && crew.holdsUpWhenSwamped() == 0

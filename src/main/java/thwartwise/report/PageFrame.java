@@ -16,7 +16,7 @@ final class PageFrame {
             .orElse("Who measured it was not noted");
     page.title(inspection.boat().name());
     page.paragraph(
-        "Inspected on " + Moment.of(inspection.date()) + " by " + named(inspection.by()),
+        "Inspected on " + TimestampText.of(inspection.date()) + " by " + named(inspection.by()),
         measuredBy);
     page.points(ConfirmedMeasurementWords.of(inspection.boat()));
   }
@@ -44,6 +44,6 @@ final class PageFrame {
         "Worked out by thwartwise "
             + inspection.programVersion()
             + " on "
-            + Moment.of(inspection.date()));
+            + TimestampText.of(inspection.date()));
   }
 }

@@ -38,8 +38,8 @@ public record PictureWords(String title, String alternative, String caption) {
       ChangedWords words = new ChangedWords(changed, units);
       return new PictureWords(ChangedWords.TITLE, words.alternative(), words.caption());
     }
-    MomentWords words = new MomentWords((PictureFacts.Moments) facts, units);
-    return new PictureWords(MomentWords.TITLE, words.alternative(), words.caption());
+    MomentCurveWords words = new MomentCurveWords((PictureFacts.Moments) facts, units);
+    return new PictureWords(MomentCurveWords.TITLE, words.alternative(), words.caption());
   }
 
   /** Why a picture could not be drawn. */
@@ -79,7 +79,7 @@ public record PictureWords(String title, String alternative, String caption) {
 
     String alternative() {
       return "The boat from above, bow to the right, with "
-          + AboardWords.of(shown.aboard(), units)
+          + OccupantWords.of(shown.aboard(), units)
           + ". Places to sit: "
           + shown.places()
           + ". Pieces of kit: "
@@ -113,7 +113,7 @@ public record PictureWords(String title, String alternative, String caption) {
       return shown.aboard().isNobody()
           ? "Drawn with nobody aboard."
           : "Drawn with "
-              + AboardWords.of(shown.aboard(), units)
+              + OccupantWords.of(shown.aboard(), units)
               + ", in the seating that comes nearest to a limit. A thick bar or box is a place for"
               + " people, as far as the middle of a person gets. A black square is kit.";
     }
@@ -138,7 +138,7 @@ public record PictureWords(String title, String alternative, String caption) {
       return "Dotted: empty, with its kit. "
           + (shown.aboard().isNobody()
               ? ""
-              : "Full line: loaded, with " + AboardWords.of(shown.aboard(), units) + ". ")
+              : "Full line: loaded, with " + OccupantWords.of(shown.aboard(), units) + ". ")
           + "The figure is how far the lowest edge where water can come in stands above the water. "
           + (shown.aboard().isNobody() ? "No line for people: nobody is drawn aboard. " : "")
           + notDrawn("Empty", shown.empty())
@@ -159,7 +159,7 @@ public record PictureWords(String title, String alternative, String caption) {
         case NOT_UPRIGHT -> "Full of water it does not stay upright, so no line is drawn for that.";
         case UPRIGHT ->
             "Broken line: full of water, with "
-                + AboardWords.of(shown.aboard(), units)
+                + OccupantWords.of(shown.aboard(), units)
                 + heeled(shown.heel())
                 + ".";
       };
@@ -179,7 +179,7 @@ public record PictureWords(String title, String alternative, String caption) {
     String caption() {
       return DeedWords.of(shown.deed(), units).deed()
           + ". With "
-          + AboardWords.of(shown.aboard(), units)
+          + OccupantWords.of(shown.aboard(), units)
           + ", full of water: today "
           + lies(shown.before())
           + ", afterwards "
@@ -207,7 +207,7 @@ public record PictureWords(String title, String alternative, String caption) {
 
     String caption() {
       return "As it lies full of water with "
-          + AboardWords.of(shown.aboard(), units)
+          + OccupantWords.of(shown.aboard(), units)
           + heeled(shown.heel())
           + ". Hatched: what lifts it.";
     }

@@ -299,10 +299,10 @@ public final class RangePage {
             moment ->
                 page.paragraph(
                     "Tilting it takes " + units.moment(moment, Side.UP) + " aft",
-                    "Down: " + RestWords.of(water.down(), units),
+                    "Down: " + FloatingPositionWords.of(water.down(), units),
                     water
                         .tilted()
-                        .map(rest -> "Tilted: " + RestWords.of(rest, units))
+                        .map(rest -> "Tilted: " + FloatingPositionWords.of(rest, units))
                         .orElse("Tilted, it comes to rest nowhere")));
     page.paragraph("Tilted, it must still turn to steer, which look asks");
   }

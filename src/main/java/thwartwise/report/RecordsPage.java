@@ -51,7 +51,7 @@ public final class RecordsPage {
     InspectionRecord inspection = record.inspection();
     List<String> words = new ArrayList<>();
     words.add(
-        Moment.of(inspection.date())
+        TimestampText.of(inspection.date())
             + " by "
             + (inspection.by().isBlank() ? "somebody not named" : inspection.by())
             + " ["

@@ -118,7 +118,7 @@ public final class RefusalWords {
 
   private static String implausible(Refusal.Implausible implausible) {
     return "a measurement looks wrong: "
-        + DoubtWords.of(implausible.doubt())
+        + PlausibilityWords.of(implausible.doubt())
         + (implausible.confirmedOtherwise()
             ? " (what it was before was kept with a reason; it was measured anew since)"
             : "")

@@ -140,7 +140,7 @@ public final class Screen {
 
   private String filled() {
     Recommendation crew = report.recommendation();
-    Optional<String> seen = TrialSeenWords.of(inspection);
+    Optional<String> seen = ObservedTrialWords.of(inspection);
     if (seen.isPresent()) {
       return Sentence.of(seen.get());
     }
@@ -163,7 +163,7 @@ public final class Screen {
     List<String> all =
         new ArrayList<>(mishaps.isEmpty() ? RefusalWords.of(crew.reasons(), units) : mishaps);
     if (!mishaps.isEmpty()) {
-      TrialSeenWords.bad(inspection.boat()).ifPresent(bad -> all.add(0, bad));
+      ObservedTrialWords.bad(inspection.boat()).ifPresent(bad -> all.add(0, bad));
     }
     if (Verdict.of(report) == Verdict.HELD) {
       all.addAll(stops("Even the first person: ", crew));
@@ -201,7 +201,7 @@ public final class Screen {
   private List<String> mind() {
     return Stream.concat(
             Stream.concat(
-                HeldOnWords.of(report).stream(), TrialSeenWords.bounds(inspection).stream()),
+                CanoeWords.of(report).stream(), ObservedTrialWords.bounds(inspection).stream()),
             Stream.of(Disclaimer.NO_PLATE, LOCAL_RULES, LIFE_JACKETS))
         .toList();
   }

@@ -72,7 +72,7 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
     }
     String moved =
         "With "
-            + AboardWords.of(shown.aboard(), units)
+            + OccupantWords.of(shown.aboard(), units)
             + ", everyone hard against the "
             + side()
             + " side and leaning with it, it ";

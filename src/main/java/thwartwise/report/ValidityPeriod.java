@@ -22,7 +22,7 @@ final class ValidityPeriod {
 
   static LocalDate lastDay(InspectionRecord inspection) {
     LocalDate inspected = inspection.date().toLocalDate();
-    if (TrialSeenWords.counting(inspection).isPresent()) {
+    if (ObservedTrialWords.counting(inspection).isPresent()) {
       return inspected;
     }
     return Stream.concat(Stream.of(inspected), testsCountedOn(inspection))
@@ -37,7 +37,7 @@ final class ValidityPeriod {
       return "";
     }
     String last = DAY.format(lastDay(inspection)).replace(" ", UnitFormat.TIED);
-    if (TrialSeenWords.counting(inspection).isPresent()) {
+    if (ObservedTrialWords.counting(inspection).isPresent()) {
       return "Good for " + last + " alone, the day of the trial";
     }
     return "Good until the next change to the boat, its kit or its chambers, and no longer than "

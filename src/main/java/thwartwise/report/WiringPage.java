@@ -199,8 +199,8 @@ public final class WiringPage {
     Optional<RestFigures> with = RestFigures.of(boat, today);
     Optional<RestFigures> ashore = RestFigures.of(without(kit), today);
     if (with.isPresent() && ashore.isPresent()) {
-      page.point("With it: " + RestWords.of(with.get(), units));
-      page.point("Ashore: " + RestWords.of(ashore.get(), units));
+      page.point("With it: " + FloatingPositionWords.of(with.get(), units));
+      page.point("Ashore: " + FloatingPositionWords.of(ashore.get(), units));
     }
   }
 

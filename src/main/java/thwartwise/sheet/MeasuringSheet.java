@@ -116,7 +116,7 @@ public final class MeasuringSheet {
 
   /** What is known of this boat, in its units. */
   public static MeasuringSheet of(Walk walk, Boat boat, LocalDate today) {
-    Map<String, String> known = KnownAnswers.of(boat, today);
+    Map<String, String> known = PrefilledAnswers.of(boat, today);
     return new MeasuringSheet(
         SheetSections.of(List.of(SheetRun.of(walk, known, new SheetTemplate(Map.of())))),
         boat.units(),

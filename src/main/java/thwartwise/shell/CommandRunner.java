@@ -14,14 +14,14 @@ import org.springframework.shell.core.command.ParsedInput;
  * exit code of ours whatever happens. At the prompt and for one-shots it is the same.
  */
 final class CommandRunner {
-  private final WordsParser parser;
+  private final CommandLineParser parser;
   private final CommandRegistry registry;
   private final PrintWriter results;
   private final PrintWriter errors;
   private final InputReader answers;
 
   CommandRunner(
-      WordsParser parser,
+      CommandLineParser parser,
       CommandRegistry registry,
       PrintWriter results,
       PrintWriter errors,

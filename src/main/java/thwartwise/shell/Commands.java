@@ -76,7 +76,8 @@ final class Commands {
   CommandRunner runner(
       PrintWriter results, PrintWriter errors, InputReader answers, Optional<String> folder) {
     CommandRegistry registry = new CommandRegistry(new LinkedHashSet<>(all));
-    return new CommandRunner(new WordsParser(all, folder), registry, results, errors, answers);
+    return new CommandRunner(
+        new CommandLineParser(all, folder), registry, results, errors, answers);
   }
 
   /** The commands, and who types them: somebody at a terminal, or a pipe. */

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import thwartwise.archive.DraftLock;
 import thwartwise.archive.Workspace;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.walk.KnownBoats;
+import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
@@ -71,7 +71,7 @@ final class DraftChoice {
   /** Two terminals writing one walk would each undo what the other took down. */
   private void look(Draft draft) {
     conversation.say("That walk is open in another terminal. From here you may only look:");
-    if (Walk.on(now.toLocalDate(), KnownBoats.NONE, RuleSetFile.cautiousDefault())
+    if (Walk.on(now.toLocalDate(), PreviousBoats.NONE, RuleSetFile.cautiousDefault())
             .take(draft.answers(), "list")
         instanceof Reply.Listed listed) {
       conversation.say(listed.text());

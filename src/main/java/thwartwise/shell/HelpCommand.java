@@ -13,8 +13,8 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import org.springframework.shell.core.command.ParsedInput;
 import thwartwise.files.boat.BoatSchema;
+import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.Layout;
-import thwartwise.json.PlainNumbers;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.LineWrap;
 
@@ -102,7 +102,7 @@ final class HelpCommand implements ShellCommand {
   private void explain(String name, PrintWriter out) {
     Optional<String> page =
         name.equals(SCHEMA)
-            ? Optional.of(Layout.of(PlainNumbers.in(BoatSchema.tree())))
+            ? Optional.of(Layout.of(CanonicalNumbers.in(BoatSchema.tree())))
             : HelpPage.named(name);
     page.ifPresentOrElse(out::print, () -> explain(named(name), out));
   }

@@ -17,7 +17,7 @@ import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.sheet.MeasuringSheet;
 import thwartwise.sheet.MeasuringSheet.Paper;
-import thwartwise.walk.KnownBoats;
+import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 
 /** Prints the sheet to fill in with a pencil before the walk. */
@@ -74,7 +74,7 @@ final class SheetCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     CommandInput given = new CommandInput(context);
     Paper paper = paper(given);
-    Walk walk = Walk.on(inspector.today(), KnownBoats.NONE, RuleSetFile.cautiousDefault());
+    Walk walk = Walk.on(inspector.today(), PreviousBoats.NONE, RuleSetFile.cautiousDefault());
     MeasuringSheet sheet = sheet(given, walk);
     Workspace workspace = given.workspace();
     String name =

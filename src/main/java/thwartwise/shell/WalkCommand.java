@@ -17,8 +17,8 @@ import thwartwise.report.ComparisonSummary;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.shell.Conversation.SpokenConversation;
-import thwartwise.walk.KnownBoats;
-import thwartwise.walk.RunningWords;
+import thwartwise.walk.InterimSummary;
+import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
 
@@ -124,7 +124,7 @@ final class WalkCommand implements ShellCommand {
   private Optional<Finished> walked(
       Draft draft, Optional<String> table, Conversation conversation) {
     conversation.say(opening(draft));
-    try (RunningLine running = running()) {
+    try (InterimLine running = running()) {
       return walked(
           draft,
           conversation,
@@ -141,9 +141,9 @@ final class WalkCommand implements ShellCommand {
         : "Going on after answer number " + answers + "; list shows them all.";
   }
 
-  private RunningLine running() {
+  private InterimLine running() {
     RuleSet rules = RuleSetFile.cautiousDefault();
-    return RunningLine.atTerminal(known -> RunningWords.of(known, rules, inspector.today()));
+    return InterimLine.atTerminal(known -> InterimSummary.of(known, rules, inspector.today()));
   }
 
   private Optional<Finished> walked(Draft draft, Conversation conversation, WalkConversation walk) {
@@ -167,7 +167,7 @@ final class WalkCommand implements ShellCommand {
 
   private Walk walk(Workspace workspace) {
     return Walk.on(
-        inspector.today(), new KnownBoats(workspace.boats()), RuleSetFile.cautiousDefault());
+        inspector.today(), new PreviousBoats(workspace.boats()), RuleSetFile.cautiousDefault());
   }
 
   /**

@@ -27,7 +27,7 @@ final class WalkConversation {
   private final Conversation conversation;
   private final Walk walk;
   private final Draft draft;
-  private final RunningLine running;
+  private final InterimLine running;
   private List<Answer> answers;
   private final Set<List<String>> shownHow = new HashSet<>();
   private int section;
@@ -38,7 +38,7 @@ final class WalkConversation {
   private Optional<String> fromFile = Optional.empty();
   private boolean stopped;
 
-  WalkConversation(Conversation conversation, Walk walk, Draft draft, RunningLine running) {
+  WalkConversation(Conversation conversation, Walk walk, Draft draft, InterimLine running) {
     this.running = running;
     this.conversation = conversation;
     this.walk = walk;

@@ -71,11 +71,11 @@ public final class SuppositionText {
     List<String> aboard = new ArrayList<>();
     for (String clause : clauses(typed)) {
       if (isAboutPeople(clause)) {
-        Optional<String> kitNamed = PeopleWords.parts(clause).filter(this::isKit).findFirst();
+        Optional<String> kitNamed = PeoplePhrase.parts(clause).filter(this::isKit).findFirst();
         if (kitNamed.isPresent()) {
           return Reading.refused(isNobody(kitNamed.get()));
         }
-        PeopleWords.parts(clause).flatMap(PeopleWords::each).forEach(aboard::add);
+        PeoplePhrase.parts(clause).flatMap(PeoplePhrase::each).forEach(aboard::add);
       } else {
         Reading<List<Supposition>> read = change(clause);
         if (read.refusal().isPresent()) {
@@ -118,7 +118,7 @@ public final class SuppositionText {
 
   private static boolean isAboutPeople(String clause) {
     return Stream.of(WITHOUT, AT, FOAM).noneMatch(p -> p.matcher(clause).matches())
-        && PeopleWords.areIn(clause);
+        && PeoplePhrase.areIn(clause);
   }
 
   private Reading<List<Supposition>> change(String clause) {

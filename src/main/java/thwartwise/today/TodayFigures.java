@@ -11,7 +11,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Opening;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
-import thwartwise.checks.UntriedAct;
+import thwartwise.checks.UntestedAct;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
@@ -109,7 +109,7 @@ final class TodayFigures {
         .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
         .map(f -> CheckWords.subject(f.question().subject()))
         .forEach(acts::add);
-    Arrays.stream(UntriedAct.values()).map(UntriedAct::words).forEach(acts::add);
+    Arrays.stream(UntestedAct.values()).map(UntestedAct::words).forEach(acts::add);
     return acts;
   }
 

@@ -14,9 +14,9 @@ import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.CrewWords;
 import thwartwise.report.Disclaimer;
-import thwartwise.report.Moment;
+import thwartwise.report.ObservedTrialWords;
 import thwartwise.report.ReaderUnits;
-import thwartwise.report.TrialSeenWords;
+import thwartwise.report.TimestampText;
 import thwartwise.report.Verdict;
 import thwartwise.today.TodayVerdict.Figures;
 import thwartwise.today.TodayVerdict.Point;
@@ -39,7 +39,8 @@ public final class TodayPage {
     UnitFormat units = ReaderUnits.of(inspection.boat());
     page.title("Going today? " + inspection.boat().name());
     page.paragraph(
-        Verdict.of(inspection.report()).words(), "Worked out on " + Moment.of(inspection.date()));
+        Verdict.of(inspection.report()).words(),
+        "Worked out on " + TimestampText.of(inspection.date()));
     if (!crew.withheld()) {
       page.paragraph(
           "People up to "
@@ -53,7 +54,8 @@ public final class TodayPage {
               + units.mass(crew.adult(), Side.UP),
           CrewWords.nearly(crew, units).orElse(""));
       page.paragraph(
-          TrialSeenWords.of(inspection).orElse(""), TrialSeenWords.bounds(inspection).orElse(""));
+          ObservedTrialWords.of(inspection).orElse(""),
+          ObservedTrialWords.bounds(inspection).orElse(""));
     }
     return (page + read(TodayVerdict.of(inspection).figures())).stripTrailing();
   }

@@ -17,20 +17,20 @@ import thwartwise.walk.engine.BoatInProgress;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.BasicQuestions;
+import thwartwise.walk.questions.ChamberBoxVolume;
 import thwartwise.walk.questions.ChamberQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
-import thwartwise.walk.questions.DrawnLitres;
 import thwartwise.walk.questions.ElectricalQuestions;
+import thwartwise.walk.questions.FullWalkSections;
 import thwartwise.walk.questions.HullQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MeasuredHull;
 import thwartwise.walk.questions.OpeningQuestions;
 import thwartwise.walk.questions.OutfitQuestions;
 import thwartwise.walk.questions.Outline;
-import thwartwise.walk.questions.OwnSections;
 import thwartwise.walk.questions.PeopleQuestions;
 import thwartwise.walk.questions.PlaceQuestions;
-import thwartwise.walk.questions.SeatHeights;
+import thwartwise.walk.questions.SeatHeightWarnings;
 import thwartwise.walk.questions.ShapeQuestions;
 import thwartwise.walk.questions.SwampedQuestion;
 import thwartwise.walk.questions.WatersQuestions;
@@ -40,7 +40,7 @@ final class BoatScript {
   private final LocalDate today;
   private final PlausibleLimits limits;
   private final ConfirmationQuestions kept;
-  private final DrawnLitres drawn = new DrawnLitres();
+  private final ChamberBoxVolume drawn = new ChamberBoxVolume();
   private final ShapeQuestions shape;
 
   BoatScript(LocalDate today, PlausibleLimits limits, ConfirmationQuestions kept) {
@@ -51,8 +51,8 @@ final class BoatScript {
   }
 
   Boat boat(Replay replay) {
-    replay.plan(OwnSections.ALL);
-    replay.begin(OwnSections.BOAT);
+    replay.plan(FullWalkSections.ALL);
+    replay.begin(FullWalkSections.BOAT);
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.name();
     Optional<String> measuredBy = basics.measuredBy();
@@ -65,31 +65,31 @@ final class BoatScript {
     BoatInProgress known =
         new BoatInProgress(
             replay, tape.system(), Boat.bare(name, water, hull, propulsion).in(tape.system()));
-    replay.begin(OwnSections.CHAMBERS);
+    replay.begin(FullWalkSections.CHAMBERS);
     List<Chamber> chambers =
         new ChamberQuestions(replay, tape, outline, today)
             .chambers(
                 (poured, box) -> drawn.beside(poured, hull, box),
                 some -> known.with(b -> b.withChambers(some)));
-    replay.begin(OwnSections.OPENINGS);
+    replay.begin(FullWalkSections.OPENINGS);
     List<Opening> openings =
         new OpeningQuestions(replay, tape, outline, limits, chambers)
             .openings(some -> known.with(b -> b.withOpenings(some)));
-    replay.begin(OwnSections.PLACES);
+    replay.begin(FullWalkSections.PLACES);
     List<Place> places =
         new PlaceQuestions(
                 replay,
                 tape,
                 outline,
-                new SeatHeights(tape, outline, hull.floor(), chambers, limits))
+                new SeatHeightWarnings(tape, outline, hull.floor(), chambers, limits))
             .places(some -> known.with(b -> b.withPlaces(some)));
-    replay.begin(OwnSections.KIT);
+    replay.begin(FullWalkSections.KIT);
     KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
     carried.kit(some -> known.with(b -> b.withKit(some)));
     known.with(new OutfitQuestions(replay, tape)::asked);
     known.with(carried::equipped);
     Boat fitted = known.with(new ElectricalQuestions(replay, tape, today, carried)::asked);
-    replay.begin(OwnSections.PEOPLE);
+    replay.begin(FullWalkSections.PEOPLE);
     List<Person> aboard = new PeopleQuestions(replay, tape, places, fitted.kit()).aboard();
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =

@@ -44,13 +44,13 @@ final class ChangedScript {
   private static final WalkSection END = new WalkSection("what looks wrong, and the end", 1);
 
   private final LocalDate today;
-  private final KnownBoats known;
+  private final PreviousBoats known;
   private final SwampedQuestion swamped;
   private final ConfirmationQuestions kept;
   private final PlausibleLimits limits;
 
   ChangedScript(
-      LocalDate today, KnownBoats known, PlausibleLimits limits, ConfirmationQuestions kept) {
+      LocalDate today, PreviousBoats known, PlausibleLimits limits, ConfirmationQuestions kept) {
     this.swamped = new SwampedQuestion(limits);
     this.limits = limits;
     this.today = today;

@@ -65,7 +65,7 @@ public final class Walk {
    * @param known boats whose changes alone may be asked for
    * @param own our own rule set, which says what a measured boat can be
    */
-  public static Walk on(LocalDate today, KnownBoats known, RuleSet own) {
+  public static Walk on(LocalDate today, PreviousBoats known, RuleSet own) {
     return new Walk(new WalkModes(today, known, new PlausibleLimits(own))::boat);
   }
 
@@ -117,7 +117,7 @@ public final class Walk {
       case "skip" -> skipped(played);
       case "stop" -> new Reply.Stopped(stopped(played));
       default ->
-          RowsGiven.at(played, word)
+          EnteredRows.at(played, word)
               .or(() -> row(played, typed).map(r -> r.taken(answers, typed)))
               .or(() -> same(played, word).map(s -> s.taken(answers)))
               .or(() -> thing(played, typed).map(more -> take(more, typed)))
@@ -142,7 +142,7 @@ public final class Walk {
 
   private static boolean isUnnamedStation(String question, String typed) {
     return AnswerGroup.of(question).filter(g -> g.isNameOfStation(question)).isPresent()
-        && TypedRow.isMeasuredOrSaid(typed);
+        && RowInput.isMeasuredOrSaid(typed);
   }
 
   private static boolean isNamed(Entry<?> any, String typed) {
@@ -156,25 +156,25 @@ public final class Walk {
 
   /** Whether a table of stations begins with this line: its first row, or the word for one. */
   public boolean isTable(List<Answer> answers, String typed) {
-    return next(answers) instanceof Step.Ask ask && TypedTable.begins(ask.question().key(), typed);
+    return next(answers) instanceof Step.Ask ask && TableInput.begins(ask.question().key(), typed);
   }
 
   /** Whether a table of stations is taken now. */
   public boolean takesTable(List<Answer> answers) {
-    return isTable(answers, TypedTable.WORD);
+    return isTable(answers, TableInput.WORD);
   }
 
   /** A whole table of stations, to be shown before its answers are kept. */
   public Reply table(List<Answer> answers, String text) {
-    return new TypedTable(this).proposed(answers, text);
+    return new TableInput(this).proposed(answers, text);
   }
 
-  private Optional<TypedRow> row(ReplayResult played, String typed) {
-    return played.open().flatMap(open -> TypedRow.at(this, open.entry().key(), typed));
+  private Optional<RowInput> row(ReplayResult played, String typed) {
+    return played.open().flatMap(open -> RowInput.at(this, open.entry().key(), typed));
   }
 
-  private Optional<SameAgain> same(ReplayResult played, String word) {
-    return played.open().flatMap(open -> SameAgain.at(this, open.entry().key(), word));
+  private Optional<AnswerCopy> same(ReplayResult played, String word) {
+    return played.open().flatMap(open -> AnswerCopy.at(this, open.entry().key(), word));
   }
 
   private ReplayResult play(List<Answer> answers) {
@@ -221,7 +221,7 @@ public final class Walk {
   /** A list that has come to its end is shown again, so that a slip in it is seen. */
   private static String ended(ReplayResult played, Entry<?> entry, Object value) {
     return value.equals(false)
-        ? RowsGiven.ended(played, entry.key()).map(table -> "\n" + table).orElse("")
+        ? EnteredRows.ended(played, entry.key()).map(table -> "\n" + table).orElse("")
         : "";
   }
 

@@ -17,7 +17,7 @@ final class WalkModes {
   private final Function<Replay, Boat> changed;
   private final boolean anyKnown;
 
-  WalkModes(LocalDate today, KnownBoats known, PlausibleLimits limits) {
+  WalkModes(LocalDate today, PreviousBoats known, PlausibleLimits limits) {
     ConfirmationQuestions kept = new ConfirmationQuestions(limits, today);
     this.own = new BoatScript(today, limits, kept)::boat;
     this.borrowed = new BorrowedScript(today, kept)::boat;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
-import thwartwise.boat.WhenSwamped;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.boat.WrongBoats;
 import thwartwise.json.Location;
@@ -46,7 +46,7 @@ class RecordFileTest {
 
   @Test
   void a_boat_that_is_held_on_to_is_kept_with_what_follows_from_it() {
-    Boat held = boat.whenSwamped(WhenSwamped.HOLD_ON);
+    Boat held = boat.whenSwamped(CrewWhenSwamped.HOLD_ON);
     String kept = RecordFile.write(SampleRecords.of(held, SampleRecords.heldOnTo()));
     InspectionRecord read = RecordFile.parse(kept, "record.json");
     assertThat(read.boat()).isEqualTo(held);

@@ -13,8 +13,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.boat.Place;
-import thwartwise.boat.WhenSwamped;
 import thwartwise.geometry.Span;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.report.CheckWords;
@@ -37,15 +37,17 @@ class HeldOnToTest {
     return Body.seated("paddler", mass, new Place("seat", 2.1, 0.22, 0.15, 1), 0, 0.02);
   }
 
-  private static LoadedBoat heldOn(WhenSwamped what) {
+  private static LoadedBoat heldOn(CrewWhenSwamped what) {
     return trial(tanks(300).boat().whenSwamped(what), person(95, 0.4), person(60, 0.4));
   }
 
   @Test
   void a_boat_that_is_held_on_to_is_not_asked_how_it_lies_with_its_crew_in_it() {
     for (Check check : SAT_IN) {
-      assertThat(findings(check, heldOn(WhenSwamped.HOLD_ON))).as(check.toString()).isEmpty();
-      assertThat(findings(check, heldOn(WhenSwamped.SIT_IN_IT))).as(check.toString()).isNotEmpty();
+      assertThat(findings(check, heldOn(CrewWhenSwamped.HOLD_ON))).as(check.toString()).isEmpty();
+      assertThat(findings(check, heldOn(CrewWhenSwamped.SIT_IN_IT)))
+          .as(check.toString())
+          .isNotEmpty();
       assertThat(findings(check, trial(canoe(), paddler(60)))).as(check.toString()).isEmpty();
     }
   }
@@ -53,7 +55,7 @@ class HeldOnToTest {
   // Two tanks of 420 l less 300 kg: 540 kg, and 20 kg for each of the two in the water.
   @Test
   void its_limit_is_lift_for_everybody_in_the_water() {
-    Finding lift = findings(new SwampedLift(RULES), heldOn(WhenSwamped.HOLD_ON)).get(0);
+    Finding lift = findings(new SwampedLift(RULES), heldOn(CrewWhenSwamped.HOLD_ON)).get(0);
     assertThat(value(lift)).isCloseTo(540, within(0.01));
     assertThat(lift.limit()).isEqualTo(40);
     assertThat(lift.role()).isEqualTo(Role.LIMITS_CREW);
@@ -61,7 +63,7 @@ class HeldOnToTest {
         .isEqualTo("on paper; everyone in the water with hands on it");
     assertThat(FindingText.note(lift))
         .isEqualTo("everyone in the water with hands on it: nobody sits in it");
-    assertThat(findings(new SwampedLift(RULES), heldOn(WhenSwamped.SIT_IN_IT)).get(0).note())
+    assertThat(findings(new SwampedLift(RULES), heldOn(CrewWhenSwamped.SIT_IN_IT)).get(0).note())
         .isEqualTo(Note.NONE);
   }
 
@@ -69,8 +71,8 @@ class HeldOnToTest {
   @Test
   void one_too_many_to_hold_on_falls_short() {
     Body one = person(60, 0.4);
-    LoadedBoat three = trial(tanks(779).boat().whenSwamped(WhenSwamped.HOLD_ON), one, one, one);
-    LoadedBoat four = trial(tanks(781).boat().whenSwamped(WhenSwamped.HOLD_ON), one, one, one);
+    LoadedBoat three = trial(tanks(779).boat().whenSwamped(CrewWhenSwamped.HOLD_ON), one, one, one);
+    LoadedBoat four = trial(tanks(781).boat().whenSwamped(CrewWhenSwamped.HOLD_ON), one, one, one);
     assertThat(findings(new SwampedLift(RULES), three).get(0).outcome())
         .isEqualTo(Outcome.BORDERLINE);
     assertThat(findings(new SwampedLift(RULES), four).get(0).outcome())

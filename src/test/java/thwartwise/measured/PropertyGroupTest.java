@@ -15,7 +15,7 @@ class PropertyGroupTest {
     for (Class<?> table :
         List.of(
             BoatProperties.class,
-            ThingProperties.class,
+            PartProperties.class,
             OutfitProperties.class,
             ElectricalProperties.class)) {
       for (Field field : table.getDeclaredFields()) {

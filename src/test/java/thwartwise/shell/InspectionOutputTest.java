@@ -48,7 +48,7 @@ class InspectionOutputTest {
             new ProgramVersion("9.9"));
     return new CommandInput(
         new CommandContext(
-            new WordsParser(List.of(new DemoCommand(none))).parse(words),
+            new CommandLineParser(List.of(new DemoCommand(none))).parse(words),
             new CommandRegistry(Set.of()),
             new PrintWriter(out, true),
             new PipedLines(new BufferedReader(new StringReader("")), new PrintWriter(out))));

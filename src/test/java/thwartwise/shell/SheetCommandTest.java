@@ -17,7 +17,7 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.page.PdfPage;
 import thwartwise.sheet.MeasuringSheet;
-import thwartwise.walk.KnownBoats;
+import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 
 class SheetCommandTest {
@@ -82,5 +82,5 @@ class SheetCommandTest {
   }
 
   private static final Walk WALK =
-      Walk.on(TestShell.TODAY, KnownBoats.NONE, RuleSetFile.cautiousDefault());
+      Walk.on(TestShell.TODAY, PreviousBoats.NONE, RuleSetFile.cautiousDefault());
 }

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
-import thwartwise.boat.TrialSeen;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
@@ -48,7 +48,7 @@ class TrialOfTodayTest {
         .toArray(String[]::new);
   }
 
-  private Optional<TrialSeen> seen() {
+  private Optional<ObservedTrial> seen() {
     return BoatFile.read(file).trialSeen();
   }
 
@@ -72,7 +72,7 @@ class TrialOfTodayTest {
             NOTHING_AGAINST);
     assertThat(seen())
         .contains(
-            new TrialSeen(
+            new ObservedTrial(
                 LocalDate.of(2026, 6, 1), "Ann Lee", 1, 80, 12, true, true, List.of("thwart")));
   }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
-import thwartwise.shell.WordsParser.TypedLine;
+import thwartwise.shell.CommandLineParser.TypedLine;
 
 class TypedLineTest {
 

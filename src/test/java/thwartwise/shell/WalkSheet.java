@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.walk.KnownBoats;
+import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
@@ -102,7 +102,8 @@ final class WalkSheet {
 
   /** Every question with its answer, first to last; a question not noted is left at Enter. */
   List<Turn> turns() {
-    Walk walk = Walk.on(LocalDate.of(2026, 6, 1), KnownBoats.NONE, RuleSetFile.cautiousDefault());
+    Walk walk =
+        Walk.on(LocalDate.of(2026, 6, 1), PreviousBoats.NONE, RuleSetFile.cautiousDefault());
     List<Turn> turns = new ArrayList<>();
     List<Answer> answers = List.of();
     while (walk.next(answers) instanceof Step.Ask ask) {
@@ -114,7 +115,8 @@ final class WalkSheet {
   }
 
   Boat boat() {
-    Walk walk = Walk.on(LocalDate.of(2026, 6, 1), KnownBoats.NONE, RuleSetFile.cautiousDefault());
+    Walk walk =
+        Walk.on(LocalDate.of(2026, 6, 1), PreviousBoats.NONE, RuleSetFile.cautiousDefault());
     List<Answer> answers = List.of();
     while (walk.next(answers) instanceof Step.Ask ask) {
       String typed = noted.getOrDefault(ask.question().key(), "");

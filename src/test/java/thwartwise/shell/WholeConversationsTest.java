@@ -15,7 +15,7 @@ import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
-import thwartwise.walk.KnownBoats;
+import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 
 /**
@@ -155,7 +155,8 @@ class WholeConversationsTest {
   private final TestShell shell = TestShell.whoseInspection(Inspection::withoutAdvice);
 
   private Walk walk(Boat... known) {
-    return Walk.on(TestShell.TODAY, new KnownBoats(List.of(known)), RuleSetFile.cautiousDefault());
+    return Walk.on(
+        TestShell.TODAY, new PreviousBoats(List.of(known)), RuleSetFile.cautiousDefault());
   }
 
   /** At the prompt of the shell, in one sitting. */

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.SomeWaters;
-import thwartwise.boat.TrialSeen;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
@@ -203,8 +203,8 @@ class TodayVerdictTest {
         .endsWith("; as loaded: helm 80 kg on stern seat");
   }
 
-  private static TrialSeen seen(LocalDate day) {
-    return new TrialSeen(day, "Ann Lee", 2, 150, 12, true, true, List.of("thwart", "thwart"));
+  private static ObservedTrial seen(LocalDate day) {
+    return new ObservedTrial(day, "Ann Lee", 2, 150, 12, true, true, List.of("thwart", "thwart"));
   }
 
   @Test

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
-import thwartwise.boat.TrialSeen;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.checks.FindingText;
 import thwartwise.crew.Recommendation;
 import thwartwise.files.boat.BoatFile;
@@ -107,20 +107,20 @@ class BorrowedTrialTest {
     assertThat(bare(TextPage.of(WITHOUT))).doesNotContain(ashore);
   }
 
-  private static TrialSeen seen(int days, int people, double mass) {
+  private static ObservedTrial seen(int days, int people, double mass) {
     return seen(days, people, mass, SEATS.subList(0, people));
   }
 
-  private static TrialSeen seen(int days, int people, double mass, List<String> seats) {
-    return new TrialSeen(
+  private static ObservedTrial seen(int days, int people, double mass, List<String> seats) {
+    return new ObservedTrial(
         Sheet.TODAY.minusDays(days), "Ann Lee", people, mass, 12, true, true, seats);
   }
 
-  private static InspectionRecord with(TrialSeen seen) {
+  private static InspectionRecord with(ObservedTrial seen) {
     return inspected(UNTESTED.withTrialSeen(Optional.of(seen)));
   }
 
-  private static Recommendation recommended(TrialSeen seen) {
+  private static Recommendation recommended(ObservedTrial seen) {
     return recommended(UNTESTED.withTrialSeen(Optional.of(seen)));
   }
 
@@ -175,7 +175,7 @@ class BorrowedTrialTest {
     assertThat(recommended(seen(1, 2, 150))).isEqualTo(recommended(UNTESTED));
     assertThat(
             recommended(
-                    new TrialSeen(
+                    new ObservedTrial(
                         Sheet.TODAY, "Ann Lee", 2, 150, 9.9, true, true, SEATS.subList(0, 2)))
                 .withheld())
         .isTrue();
@@ -192,8 +192,8 @@ class BorrowedTrialTest {
 
   @Test
   void a_trial_that_went_badly_holds_on_any_day_and_after_any_change() {
-    TrialSeen bad =
-        new TrialSeen(Sheet.TODAY.minusDays(30), "Ann Lee", 2, 150, 3, false, false, List.of());
+    ObservedTrial bad =
+        new ObservedTrial(Sheet.TODAY.minusDays(30), "Ann Lee", 2, 150, 3, false, false, List.of());
     Boat tested = Sheet.borrowed(true).boat().withTrialSeen(Optional.of(bad));
     String reason =
         "in the trial in knee-deep water on 2026-04-09, Ann Lee saw that full of water, with 2"
@@ -225,7 +225,8 @@ class BorrowedTrialTest {
 
   @Test
   void a_trial_that_went_badly_stands_first_among_what_is_wrong() {
-    TrialSeen bad = new TrialSeen(Sheet.TODAY, "Ann Lee", 2, 150, 3, false, true, List.of());
+    ObservedTrial bad =
+        new ObservedTrial(Sheet.TODAY, "Ann Lee", 2, 150, 3, false, true, List.of());
     assertThat(screen(with(bad)))
         .startsWith("Gravy Boat: launch held. ")
         .contains(

@@ -22,7 +22,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.report.AssumptionWords;
-import thwartwise.walk.borrowed.RoughLines;
+import thwartwise.walk.borrowed.EstimatedLines;
 import thwartwise.walk.borrowed.SectionForm;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
@@ -190,7 +190,7 @@ class BorrowedWalkTest {
   /** Closed form: a flat bottom under parabolas, worked by hand from the same few dimensions. */
   @Test
   void the_plan_is_two_parabolas() {
-    RoughLines lines = new RoughLines(4, 1.4, 1.4, 0.5, 1.0, SectionForm.FLAT);
+    EstimatedLines lines = new EstimatedLines(4, 1.4, 1.4, 0.5, 1.0, SectionForm.FLAT);
     double aft = 0.45 * 4 * (0.5 + 2 / 3.0 * 0.2);
     double fore = 0.55 * 4 * (0.02 + 2 / 3.0 * 0.68);
     double sum = 0;

@@ -32,7 +32,7 @@ record ChangedSheet(Boat before, LocalDate today, Map<String, String> typed) {
   }
 
   private Walk walk() {
-    return Sheet.walk(today, new KnownBoats(List.of(before)));
+    return Sheet.walk(today, new PreviousBoats(List.of(before)));
   }
 
   /** Every question on the way, in the order they are asked. */

@@ -13,11 +13,11 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.ConfirmedMeasurement;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
-import thwartwise.boat.WhenSwamped;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
@@ -27,7 +27,7 @@ class ChangedWalkTest {
   private static final Boat BEFORE = Sheet.full(true).boat();
 
   private static Walk walk(LocalDate today) {
-    return Sheet.walk(today, new KnownBoats(List.of(Sheet.small().boat(), BEFORE)));
+    return Sheet.walk(today, new PreviousBoats(List.of(Sheet.small().boat(), BEFORE)));
   }
 
   /** Answers by question; whatever is not named is left at Enter. */
@@ -68,7 +68,7 @@ class ChangedWalkTest {
   }
 
   private static Boat changed(Boat before, String... typed) {
-    Walk walk = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(before)));
+    Walk walk = Sheet.walk(Sheet.TODAY, new PreviousBoats(List.of(before)));
     Map<String, String> sheet = new LinkedHashMap<>();
     sheet.put("way", "changed");
     sheet.put("changed.boat", "gravy");
@@ -88,7 +88,7 @@ class ChangedWalkTest {
   /** Weighed again it is doubted at once, as it was when it was first weighed. */
   @Test
   void a_hull_weighed_again_far_too_light_is_doubted_at_its_question() {
-    Walk walk = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(BEFORE)));
+    Walk walk = Sheet.walk(Sheet.TODAY, new PreviousBoats(List.of(BEFORE)));
     List<Answer> answers =
         List.of(
             new Answer("way", "changed"),
@@ -191,10 +191,10 @@ class ChangedWalkTest {
   @Test
   void a_boat_that_is_held_on_to_from_now_on_says_so() {
     assertThat(changed(Sheet.TODAY, "changed.1", "swamped").whenSwamped())
-        .contains(WhenSwamped.SIT_IN_IT);
+        .contains(CrewWhenSwamped.SIT_IN_IT);
     Boat held =
         changed(Sheet.TODAY, "changed.1", "swamped", "changed.1.whenSwamped", "hold on to it");
-    assertThat(held).isEqualTo(BEFORE.whenSwamped(WhenSwamped.HOLD_ON));
+    assertThat(held).isEqualTo(BEFORE.whenSwamped(CrewWhenSwamped.HOLD_ON));
   }
 
   @Test
@@ -258,7 +258,7 @@ class ChangedWalkTest {
   }
 
   private static Boat changed(Boat before, LocalDate today, Map<String, String> typed) {
-    Walk walk = Sheet.walk(today, new KnownBoats(List.of(before)));
+    Walk walk = Sheet.walk(today, new PreviousBoats(List.of(before)));
     Map<String, String> sheet = new LinkedHashMap<>(typed);
     sheet.put("way", "changed");
     sheet.put("changed.boat", "gravy");
@@ -296,7 +296,7 @@ class ChangedWalkTest {
 
   @Test
   void a_test_that_does_not_say_of_which_side_is_asked() {
-    Walk walk = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(withSideSeats())));
+    Walk walk = Sheet.walk(Sheet.TODAY, new PreviousBoats(List.of(withSideSeats())));
     List<Answer> answers = List.of();
     for (String line : List.of("changed", "gravy", "metric", "chamber")) {
       answers = ((Reply.Accepted) walk.take(answers, line)).answers();

@@ -31,7 +31,7 @@ final class CountedWalks {
     print("borrowed", Sheet.WALK, Sheet.borrowed(true));
     print("borrowed and tried", Sheet.WALK, Sheet.borrowedAndTried());
     Boat boat = longBench().boat().in(UnitSystem.FEET_INCHES_POUNDS);
-    Walk knowing = Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(boat)));
+    Walk knowing = Sheet.walk(Sheet.TODAY, new PreviousBoats(List.of(boat)));
     print("refit: a battery more, weighed again", knowing, new Sheet(REFIT));
   }
 

@@ -33,7 +33,7 @@ class CountedWalksTest {
     Walk knowing =
         Sheet.walk(
             Sheet.TODAY,
-            new KnownBoats(
+            new PreviousBoats(
                 List.of(CountedWalks.longBench().boat().in(UnitSystem.FEET_INCHES_POUNDS))));
     assertAtMost(CountedWalks.rows(knowing, new Sheet(CountedWalks.REFIT)), 10, 100);
   }

@@ -19,7 +19,7 @@ import thwartwise.walk.engine.Step;
 class OddInputTest {
   private static final List<String> ODD = OddInputs.all();
   private static final Walk KNOWING =
-      Sheet.walk(Sheet.TODAY, new KnownBoats(List.of(Sheet.full(true).boat())));
+      Sheet.walk(Sheet.TODAY, new PreviousBoats(List.of(Sheet.full(true).boat())));
 
   /** Every kind of change, one after the other. */
   private static final Map<String, String> CHANGED =

@@ -24,10 +24,10 @@ public record Sheet(Map<String, String> typed) {
 
   /** One that remembers nothing yet. */
   static Walk walk() {
-    return walk(TODAY, KnownBoats.NONE);
+    return walk(TODAY, PreviousBoats.NONE);
   }
 
-  static Walk walk(LocalDate today, KnownBoats known) {
+  static Walk walk(LocalDate today, PreviousBoats known) {
     return Walk.on(today, known, RuleSetFile.cautiousDefault());
   }
 

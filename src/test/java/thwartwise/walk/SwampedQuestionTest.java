@@ -3,7 +3,7 @@ package thwartwise.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import thwartwise.boat.WhenSwamped;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.walk.engine.Answer;
 
 class SwampedQuestionTest {
@@ -28,9 +28,9 @@ class SwampedQuestionTest {
 
   @Test
   void the_answer_is_kept_with_the_boat() {
-    assertThat(Sheet.small().boat().whenSwamped()).contains(WhenSwamped.SIT_IN_IT);
+    assertThat(Sheet.small().boat().whenSwamped()).contains(CrewWhenSwamped.SIT_IN_IT);
     assertThat(Sheet.small().with("whenSwamped", "hold").boat().whenSwamped())
-        .contains(WhenSwamped.HOLD_ON);
+        .contains(CrewWhenSwamped.HOLD_ON);
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
@@ -19,7 +20,6 @@ import thwartwise.boat.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
-import thwartwise.boat.WhenSwamped;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -122,7 +122,7 @@ class WholeWalkTest {
             Waters.NOT_STATED,
             Optional.of("the builder"),
             List.of())
-        .whenSwamped(WhenSwamped.SIT_IN_IT);
+        .whenSwamped(CrewWhenSwamped.SIT_IN_IT);
   }
 
   private static Opening drain() {

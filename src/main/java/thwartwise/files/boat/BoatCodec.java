@@ -49,7 +49,7 @@ public final class BoatCodec {
     "measuredBy",
     AssumptionCodec.KEY,
     "kept",
-    TrialSeenCodec.KEY,
+    ObservedTrialCodec.KEY,
     PointAnswerCodec.KEY
   };
   private static final WordChoice<Water> WATERS = WordChoice.of(Water::word, Water.values());
@@ -128,8 +128,8 @@ public final class BoatCodec {
             BoatProperties.OF_BOAT);
     Boat tried =
         fields
-            .optionalObject(TrialSeenCodec.KEY, TrialSeenCodec.KEYS)
-            .map(trial -> TrialSeenCodec.read(trial, known))
+            .optionalObject(ObservedTrialCodec.KEY, ObservedTrialCodec.KEYS)
+            .map(trial -> ObservedTrialCodec.read(trial, known))
             .orElse(known);
     Boat boat =
         tried.withPointAnswers(
@@ -203,7 +203,7 @@ public final class BoatCodec {
       list(node, "kept", boat.kept(), ConfirmedMeasurementCodec::write);
     }
     boat.trialSeen()
-        .ifPresent(seen -> node.set(TrialSeenCodec.KEY, TrialSeenCodec.write(seen, boat)));
+        .ifPresent(seen -> node.set(ObservedTrialCodec.KEY, ObservedTrialCodec.write(seen, boat)));
     if (!boat.pointAnswers().isEmpty()) {
       list(node, PointAnswerCodec.KEY, boat.pointAnswers(), PointAnswerCodec::write);
     }

@@ -23,7 +23,7 @@ import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.OutfitProperties;
-import thwartwise.measured.ThingProperties;
+import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -75,7 +75,7 @@ public final class BoatSchema {
             .may("measuredBy", text("Who held the tape."))
             .may(AssumptionCodec.KEY, list(assumption(), 0))
             .may("kept", list(kept(), 0))
-            .may(TrialSeenCodec.KEY, trialSeen())
+            .may(ObservedTrialCodec.KEY, trialSeen())
             .may(PointAnswerCodec.KEY, list(pointAnswer(), 0));
     BoatProperties.OF_BOAT.forEach(each -> boat.may(each.property()));
     return boat.object();
@@ -89,7 +89,7 @@ public final class BoatSchema {
   }
 
   private static SchemaPart point() {
-    return new SchemaPart().must(ThingProperties.X).must(ThingProperties.Y).must(ThingProperties.Z);
+    return new SchemaPart().must(PartProperties.X).must(PartProperties.Y).must(PartProperties.Z);
   }
 
   private static SchemaPart named(SchemaPart part) {
@@ -122,10 +122,10 @@ public final class BoatSchema {
   }
 
   private static ObjectNode skeg() {
-    ObjectNode lower = new SchemaPart().must(ThingProperties.X).must(ThingProperties.Z).object();
+    ObjectNode lower = new SchemaPart().must(PartProperties.X).must(PartProperties.Z).object();
     return new SchemaPart()
         .must("edge", list(lower, 2))
-        .must(ThingProperties.SKEG_THICKNESS)
+        .must(PartProperties.SKEG_THICKNESS)
         .object();
   }
 
@@ -138,7 +138,7 @@ public final class BoatSchema {
 
   private static ObjectNode opening() {
     return named(point())
-        .may(ThingProperties.OF_OPENING)
+        .may(PartProperties.OF_OPENING)
         .either(keys("width"), keys("diameter"))
         .object();
   }
@@ -153,20 +153,20 @@ public final class BoatSchema {
             .object();
     return named(filling(new SchemaPart()))
         .must("box", box)
-        .must(ThingProperties.FILLING)
-        .may(ThingProperties.MIRRORED)
-        .may(ThingProperties.LIMBER_HOLE)
-        .may("twin", filling(new SchemaPart()).may(ThingProperties.FILLING).object())
+        .must(PartProperties.FILLING)
+        .may(PartProperties.MIRRORED)
+        .may(PartProperties.LIMBER_HOLE)
+        .may("twin", filling(new SchemaPart()).may(PartProperties.FILLING).object())
         .when("filling", "foam", keys("kind"), "seal")
         .object();
   }
 
   private static SchemaPart filling(SchemaPart part) {
-    return part.may(ThingProperties.SEAL)
+    return part.may(PartProperties.SEAL)
         .may("test", reference("test"))
-        .may(ThingProperties.CHAMBER_LITRES)
-        .may(ThingProperties.FOAM_KIND)
-        .may(ThingProperties.FOAM_FASTENED);
+        .may(PartProperties.CHAMBER_LITRES)
+        .may(PartProperties.FOAM_KIND)
+        .may(PartProperties.FOAM_FASTENED);
   }
 
   private static ObjectNode test() {
@@ -183,9 +183,9 @@ public final class BoatSchema {
     return named(new SchemaPart())
         .must("x", anyOf(number(BoatQuantity.ALONG, X), ends(BoatQuantity.ALONG, X)))
         .may("y", anyOf(number(BoatQuantity.ATHWART, Y), ends(BoatQuantity.ATHWART, Y)))
-        .must(ThingProperties.Z)
-        .must(ThingProperties.PLACE_PEOPLE)
-        .may(ThingProperties.OF_PLACE)
+        .must(PartProperties.Z)
+        .must(PartProperties.PLACE_PEOPLE)
+        .may(PartProperties.OF_PLACE)
         .either(keys("y"), keys("halfWidth"))
         .object();
   }
@@ -211,8 +211,8 @@ public final class BoatSchema {
 
   private static ObjectNode propulsion() {
     return new SchemaPart()
-        .must(ThingProperties.DRIVE)
-        .may(ThingProperties.KILOWATTS)
+        .must(PartProperties.DRIVE)
+        .may(PartProperties.KILOWATTS)
         .when("kind", "outboard", keys("kilowatts"))
         .object();
   }

@@ -11,9 +11,9 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.measured.ThingProperties;
+import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A chamber: the part of the inside between the limits of a box, and what fills it. */
@@ -45,7 +45,7 @@ final class ChamberCodec {
 
   static Chamber read(ObjectReader fields) {
     Filling filling = FillingFields.read(fields);
-    boolean mirrored = fields.optional(ThingProperties.MIRRORED).orElse(false);
+    boolean mirrored = fields.optional(PartProperties.MIRRORED).orElse(false);
     if (!mirrored) {
       fields.refuse("twin", NOT_MIRRORED);
     }
@@ -53,16 +53,16 @@ final class ChamberCodec {
         fields.text("name", NAME),
         box(fields.object("box", BOX, "x", "y", "z")),
         filling,
-        fields.optional(ThingProperties.CHAMBER_LITRES),
+        fields.optional(PartProperties.CHAMBER_LITRES),
         mirrored,
-        fields.optional(ThingProperties.LIMBER_HOLE).orElse(false),
+        fields.optional(PartProperties.LIMBER_HOLE).orElse(false),
         fields
             .optionalObject("twin", TWIN_KEYS)
             .map(
                 twin ->
                     new Twin(
                         FillingFields.readTwin(twin, filling),
-                        twin.optional(ThingProperties.CHAMBER_LITRES)))
+                        twin.optional(PartProperties.CHAMBER_LITRES)))
             .orElse(Twin.LIKE_THE_DRAWN));
   }
 
@@ -83,25 +83,25 @@ final class ChamberCodec {
     Spans.write(box, "y", chamber.box().y());
     Spans.write(box, "z", chamber.box().z());
     writeFilling(node, chamber.filling());
-    JsonText.put(node, ThingProperties.CHAMBER_LITRES, chamber);
-    JsonText.put(node, ThingProperties.MIRRORED, chamber);
-    JsonText.put(node, ThingProperties.LIMBER_HOLE, chamber);
+    JsonText.put(node, PartProperties.CHAMBER_LITRES, chamber);
+    JsonText.put(node, PartProperties.MIRRORED, chamber);
+    JsonText.put(node, PartProperties.LIMBER_HOLE, chamber);
     if (!chamber.twin().equals(Twin.LIKE_THE_DRAWN)) {
       ObjectNode twin = node.putObject("twin");
       chamber.twin().filling().ifPresent(filling -> writeFilling(twin, filling));
-      chamber.twin().measuredVolume().ifPresent(v -> twin.put("litres", PlainNumber.scaled(v, 3)));
+      chamber.twin().measuredVolume().ifPresent(v -> twin.put("litres", NumberText.scaled(v, 3)));
     }
     return node;
   }
 
   private static void writeFilling(ObjectNode node, Filling filling) {
-    JsonText.put(node, ThingProperties.FILLING, filling);
+    JsonText.put(node, PartProperties.FILLING, filling);
     if (filling instanceof Filling.Air air) {
-      JsonText.put(node, ThingProperties.SEAL, air);
+      JsonText.put(node, PartProperties.SEAL, air);
       air.test().ifPresent(test -> node.set("test", SealTestCodec.write(test)));
     } else if (filling instanceof Filling.Foam foam) {
-      JsonText.put(node, ThingProperties.FOAM_KIND, foam);
-      JsonText.put(node, ThingProperties.FOAM_FASTENED, foam);
+      JsonText.put(node, PartProperties.FOAM_KIND, foam);
+      JsonText.put(node, PartProperties.FOAM_FASTENED, foam);
     }
   }
 
@@ -114,7 +114,7 @@ final class ChamberCodec {
     private FillingFields() {}
 
     static Filling read(ObjectReader chamber) {
-      return chamber.required(ThingProperties.FILLING) == Filling.Kind.AIR
+      return chamber.required(PartProperties.FILLING) == Filling.Kind.AIR
           ? air(chamber)
           : foam(chamber);
     }
@@ -136,7 +136,7 @@ final class ChamberCodec {
     private static Filling air(ObjectReader chamber) {
       chamber.refuse("kind", NOT_FOR_AIR);
       chamber.refuse("fastened", NOT_FOR_AIR);
-      Seal seal = chamber.required(ThingProperties.SEAL);
+      Seal seal = chamber.required(PartProperties.SEAL);
       Optional<SealTest> test =
           chamber.optionalObject("test", SealTestCodec.KEYS).map(SealTestCodec::read);
       return new Filling.Air(seal, test);
@@ -146,8 +146,8 @@ final class ChamberCodec {
       chamber.refuse("seal", NOT_FOR_FOAM);
       chamber.refuse("test", NOT_FOR_FOAM);
       return new Filling.Foam(
-          chamber.required(ThingProperties.FOAM_KIND),
-          chamber.optional(ThingProperties.FOAM_FASTENED).orElse(false));
+          chamber.required(PartProperties.FOAM_KIND),
+          chamber.optional(PartProperties.FOAM_FASTENED).orElse(false));
     }
   }
 }

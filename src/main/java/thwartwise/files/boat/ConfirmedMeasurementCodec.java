@@ -7,8 +7,8 @@ import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measure.PrintableText;
-import thwartwise.plausibility.DoubtId;
-import thwartwise.plausibility.Topic;
+import thwartwise.plausibility.PlausibilityId;
+import thwartwise.plausibility.PlausibilityTopic;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A measurement that looks wrong and was kept with a reason. */
@@ -24,7 +24,7 @@ final class ConfirmedMeasurementCodec {
 
   static ConfirmedMeasurement read(ObjectReader kept) {
     String about = kept.text("about", ABOUT);
-    if (DoubtId.parse(about).isEmpty()) {
+    if (PlausibilityId.parse(about).isEmpty()) {
       throw kept.spot()
           .fault(
               "\"about\" is %s, wanted one of %s. %s", PrintableText.quoted(about), known(), ABOUT);
@@ -35,7 +35,7 @@ final class ConfirmedMeasurementCodec {
   }
 
   private static String known() {
-    return Arrays.stream(Topic.values())
+    return Arrays.stream(PlausibilityTopic.values())
         .map(topic -> topic.isNamed() ? topic.key() + ":NAME" : topic.key())
         .collect(Collectors.joining(", "));
   }

@@ -11,7 +11,7 @@ import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 import thwartwise.json.ValueReader;
 import thwartwise.json.WordChoice;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -148,7 +148,7 @@ final class Heights {
             e.getMessage()
                 + " (Heights here are up from the lowest point of the bottom; the file measures"
                 + " down from a line, so take each from "
-                + PlainNumber.number(line)
+                + NumberText.number(line)
                 + " m to find it.)",
             e)
         : e;

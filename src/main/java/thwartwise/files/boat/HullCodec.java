@@ -12,10 +12,10 @@ import thwartwise.hull.Station;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.measured.ThingProperties;
+import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -124,7 +124,7 @@ final class HullCodec {
       List<Vector3> edge =
           skeg.items("edge", "edge point", EDGE, "x", "z").stream().map(SkegFields::point).toList();
       check(skeg.spot(), edge);
-      return new Skeg(edge, skeg.required(ThingProperties.SKEG_THICKNESS));
+      return new Skeg(edge, skeg.required(PartProperties.SKEG_THICKNESS));
     }
 
     private static Vector3 point(ObjectReader point) {
@@ -142,10 +142,7 @@ final class HullCodec {
           throw spot.fault(
               "edge point %d is at x %s m, not forward of x %s m in edge point %d."
                   + " List them from aft to forward.",
-              i + 1,
-              PlainNumber.number(edge.get(i).x()),
-              PlainNumber.number(edge.get(i - 1).x()),
-              i);
+              i + 1, NumberText.number(edge.get(i).x()), NumberText.number(edge.get(i - 1).x()), i);
         }
       }
     }
@@ -159,7 +156,7 @@ final class HullCodec {
                   edge.addObject()
                       .put("x", Points.unsigned(p.x()))
                       .put("z", Points.unsigned(p.z())));
-      JsonText.put(node, ThingProperties.SKEG_THICKNESS, skeg);
+      JsonText.put(node, PartProperties.SKEG_THICKNESS, skeg);
       return node;
     }
   }

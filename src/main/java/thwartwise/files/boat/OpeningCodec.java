@@ -11,8 +11,8 @@ import thwartwise.json.ObjectReader;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.YesOrNo;
+import thwartwise.measured.PartProperties;
 import thwartwise.measured.Property;
-import thwartwise.measured.ThingProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -31,16 +31,16 @@ final class OpeningCodec {
 
   static Opening read(ObjectReader fields, List<Station> stations) {
     Vector3 middle = Points.read(fields);
-    Optional<Double> diameter = fields.optional(ThingProperties.OPENING_DIAMETER);
+    Optional<Double> diameter = fields.optional(PartProperties.OPENING_DIAMETER);
     return new Opening(
         fields.text("name", NAME),
         middle,
         width(fields, diameter),
         fields
-            .optional(ThingProperties.OPENING_ATHWART)
+            .optional(PartProperties.OPENING_ATHWART)
             .orElseGet(() -> usuallyAthwart(middle, stations)),
         closedBy(fields),
-        fields.optional(ThingProperties.OPENING_INTO),
+        fields.optional(PartProperties.OPENING_INTO),
         diameter);
   }
 
@@ -48,12 +48,12 @@ final class OpeningCodec {
   private static double width(ObjectReader fields, Optional<Double> diameter) {
     return diameter.isPresent() && !fields.has("width")
         ? diameter.get()
-        : fields.required(ThingProperties.OPENING_WIDTH);
+        : fields.required(PartProperties.OPENING_WIDTH);
   }
 
   /** What is taken for shut is left out of the floods: only a thing shuts an opening, no "none". */
   private static Optional<String> closedBy(ObjectReader fields) {
-    Optional<String> closedBy = fields.optional(ThingProperties.OPENING_CLOSED_BY);
+    Optional<String> closedBy = fields.optional(PartProperties.OPENING_CLOSED_BY);
     closedBy
         .filter(words -> NegativeAnswer.by(words) || YesOrNo.read(words).refusal().isEmpty())
         .ifPresent(
@@ -62,7 +62,7 @@ final class OpeningCodec {
                   .spot()
                   .fault(
                       "\"closedBy\" is %s, which names nothing that shuts it. %s",
-                      PrintableText.quoted(words), ThingProperties.OPENING_CLOSED_BY.remedy());
+                      PrintableText.quoted(words), PartProperties.OPENING_CLOSED_BY.remedy());
             });
     return closedBy;
   }
@@ -82,8 +82,8 @@ final class OpeningCodec {
   static ObjectNode write(Opening opening, List<Station> stations) {
     ObjectNode node = JsonText.object().put("name", opening.name());
     node.setAll(Points.write(opening.middle()));
-    for (Property<Opening, ?> each : ThingProperties.OF_OPENING) {
-      if (each != ThingProperties.OPENING_ATHWART || !runsAsUsual(opening, stations)) {
+    for (Property<Opening, ?> each : PartProperties.OF_OPENING) {
+      if (each != PartProperties.OPENING_ATHWART || !runsAsUsual(opening, stations)) {
         JsonText.put(node, each, opening);
       }
     }

@@ -8,7 +8,7 @@ import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.measured.ThingProperties;
+import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Where people sit, kneel or stand. */
@@ -30,8 +30,8 @@ final class PlaceCodec {
         along(place),
         across(place),
         Points.z(place),
-        place.required(ThingProperties.PLACE_PEOPLE),
-        place.optional(ThingProperties.POSTURE).orElse(Posture.SITTING));
+        place.required(PartProperties.PLACE_PEOPLE),
+        place.optional(PartProperties.POSTURE).orElse(Posture.SITTING));
   }
 
   private static Span along(ObjectReader place) {
@@ -40,7 +40,7 @@ final class PlaceCodec {
 
   private static Span across(ObjectReader place) {
     if (!place.has("y")) {
-      double out = place.required(ThingProperties.HALF_WIDTH);
+      double out = place.required(PartProperties.HALF_WIDTH);
       return new Span(0.0 - out, out);
     }
     place.refuse(
@@ -69,7 +69,7 @@ final class PlaceCodec {
       write(node, "y", place.across());
     }
     node.put("z", place.z());
-    ThingProperties.OF_PLACE.forEach(each -> JsonText.put(node, each, place));
+    PartProperties.OF_PLACE.forEach(each -> JsonText.put(node, each, place));
     return node;
   }
 

@@ -3,7 +3,7 @@ package thwartwise.files.boat;
 import thwartwise.geometry.Vector3;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.measured.ThingProperties;
+import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A place in the boat: x from the aft end, y to port, z up, metres. */
@@ -20,24 +20,24 @@ public final class Points {
   }
 
   static double x(ObjectReader fields) {
-    return fields.required(ThingProperties.X);
+    return fields.required(PartProperties.X);
   }
 
   static double y(ObjectReader fields) {
-    return fields.required(ThingProperties.Y);
+    return fields.required(PartProperties.Y);
   }
 
   static double optionalY(ObjectReader fields) {
-    return fields.optional(ThingProperties.Y).orElse(0.0);
+    return fields.optional(PartProperties.Y).orElse(0.0);
   }
 
   static double z(ObjectReader fields) {
-    return fields.required(ThingProperties.Z);
+    return fields.required(PartProperties.Z);
   }
 
   static ObjectNode write(Vector3 point) {
     ObjectNode node = JsonText.object();
-    ThingProperties.OF_POINT.forEach(each -> JsonText.put(node, each, point));
+    PartProperties.OF_POINT.forEach(each -> JsonText.put(node, each, point));
     return node;
   }
 

@@ -4,7 +4,7 @@ import java.util.Optional;
 import thwartwise.boat.Propulsion;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.measured.ThingProperties;
+import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /** How the boat is driven. */
@@ -14,9 +14,9 @@ final class PropulsionCodec {
   private PropulsionCodec() {}
 
   static Propulsion read(ObjectReader propulsion) {
-    Propulsion.Kind kind = propulsion.required(ThingProperties.DRIVE);
+    Propulsion.Kind kind = propulsion.required(PartProperties.DRIVE);
     if (kind == Propulsion.Kind.OUTBOARD) {
-      return new Propulsion.Outboard(propulsion.required(ThingProperties.KILOWATTS));
+      return new Propulsion.Outboard(propulsion.required(PartProperties.KILOWATTS));
     }
     propulsion.refuse(
         "kilowatts",
@@ -32,7 +32,7 @@ final class PropulsionCodec {
   /** Nothing where nobody said. */
   static Optional<ObjectNode> write(Propulsion propulsion) {
     ObjectNode node = JsonText.object();
-    ThingProperties.OF_PROPULSION.forEach(each -> JsonText.put(node, each, propulsion));
+    PartProperties.OF_PROPULSION.forEach(each -> JsonText.put(node, each, propulsion));
     return node.isEmpty() ? Optional.empty() : Optional.of(node);
   }
 }

@@ -9,7 +9,7 @@ import thwartwise.hull.Crossing;
 import thwartwise.hull.LineName;
 import thwartwise.hull.Station;
 import thwartwise.json.Location;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 
 /**
@@ -87,7 +87,7 @@ final class StationRules {
       throw spot.fault(
           "the first point lies %s m off the middle line, which leaves the hull open along the"
               + " bottom. Begin every station at the keel, with y 0.",
-          PlainNumber.number(Math.abs(keel.y())));
+          NumberText.number(Math.abs(keel.y())));
     }
   }
 
@@ -97,7 +97,7 @@ final class StationRules {
         throw spot.fault(
             "a point lies at y %s m, to starboard. Write the points of the port side, y from 0"
                 + " up; a side measured by itself goes into \"starboard\".",
-            PlainNumber.number(point.y()));
+            NumberText.number(point.y()));
       }
     }
   }
@@ -112,9 +112,9 @@ final class StationRules {
             "%sthe rail (%s m) is lower than the %s (%s m)."
                 + " Measure both up from the lowest point of the bottom, or swap them.",
             side,
-            PlainNumber.number(rail),
+            NumberText.number(rail),
             LineName.of(i, points.size()),
-            PlainNumber.number(points.get(i).z()));
+            NumberText.number(points.get(i).z()));
       }
     }
   }
@@ -169,8 +169,8 @@ final class StationRules {
                     + " List the stations from aft to forward and measure x from the aft end.",
                 side,
                 LineName.of(p, aft.size()),
-                PlainNumber.number(forward.get(p).x()),
-                PlainNumber.number(aft.get(p).x()),
+                NumberText.number(forward.get(p).x()),
+                NumberText.number(aft.get(p).x()),
                 shown(stations, i - 1));
       }
     }
@@ -217,10 +217,10 @@ final class StationRules {
         throw hull.faultOf(
             key,
             "the stations make a hull of %s m %s, outside the believable %s to %s m. %s",
-            PlainNumber.number(size),
+            NumberText.number(size),
             what,
-            PlainNumber.number(least),
-            PlainNumber.number(most),
+            NumberText.number(least),
+            NumberText.number(most),
             size * FOOT >= least && size > most ? FEET : remedy);
       }
     }

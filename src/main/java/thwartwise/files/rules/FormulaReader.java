@@ -7,7 +7,7 @@ import java.util.Map;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.measure.NearestWord;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.UnitText;
 import thwartwise.measured.BoatQuantity;
@@ -112,9 +112,9 @@ final class FormulaReader {
         .fault(
             "\"%s\" is %s, outside the believable %s to %s. %s",
             parameter.name(),
-            PlainNumber.number(number),
-            PlainNumber.number(parameter.least()),
-            PlainNumber.number(parameter.most()),
+            NumberText.number(number),
+            NumberText.number(parameter.least()),
+            NumberText.number(parameter.most()),
             remedy(parameter));
   }
 
@@ -137,7 +137,7 @@ final class FormulaReader {
             .spot()
             .fault(
                 "\"%s\" does not rise at %s. Write the rows from the least to the greatest.",
-                parameter.name(), PlainNumber.number(upTo));
+                parameter.name(), NumberText.number(upTo));
       }
       steps.add(new TableStep(upTo, count));
     }

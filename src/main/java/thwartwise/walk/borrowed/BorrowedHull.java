@@ -22,14 +22,14 @@ record BorrowedHull(Replay replay, Tape tape, List<Assumption> assumed) {
   /** Heavier than such boats are, kg for each square metre of length times beam (judgement). */
   private static final double HEAVY = 22;
 
-  RoughLines lines() {
+  EstimatedLines lines() {
     double length = length();
     SectionForm form = form();
     double beam = beam(length);
     double bottom = form == SectionForm.FLAT ? bottom(beam) : 0;
     double depth = depth(beam);
     assumed.add(new Assumption.Simplified(Simplification.HULL_DRAWN_FROM_A_FEW_DIMENSIONS));
-    return new RoughLines(length, beam, bottom, depth, stern(beam), form);
+    return new EstimatedLines(length, beam, bottom, depth, stern(beam), form);
   }
 
   private double length() {
@@ -111,7 +111,7 @@ record BorrowedHull(Replay replay, Tape tape, List<Assumption> assumed) {
   }
 
   /** A motor notch or any other dip in the edge. */
-  List<Opening> lowestEdge(RoughLines lines) {
+  List<Opening> lowestEdge(EstimatedLines lines) {
     Optional<Double> notch =
         replay.ask(
             tape.length("short.notch", "Height of the lowest notch or hole in the stern")
@@ -148,7 +148,7 @@ record BorrowedHull(Replay replay, Tape tape, List<Assumption> assumed) {
     return material;
   }
 
-  double mass(RoughLines lines) {
+  double mass(EstimatedLines lines) {
     double heavy = HEAVY * lines.length() * lines.beam();
     UnitFormat units = new UnitFormat(tape.system());
     Optional<Double> weighed =

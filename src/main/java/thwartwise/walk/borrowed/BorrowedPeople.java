@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Assumption.MassSource;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
-import thwartwise.boat.TrialSeen;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.geometry.Vector3;
@@ -60,7 +60,7 @@ record BorrowedPeople(
   }
 
   /** The same people on the seats of a trial that was seen, where it was of as many or more. */
-  List<Person> aboardAs(TrialSeen seen, List<Person> aboard) {
+  List<Person> aboardAs(ObservedTrial seen, List<Person> aboard) {
     if (aboard.size() > seen.seats().size()) {
       return aboard;
     }

@@ -51,7 +51,7 @@ public final class BorrowedScript {
         new ArrayList<>(List.of(new Assumption.Simplified(Simplification.SHORT_WALK)));
     replay.begin(BorrowedSections.HULL);
     BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
-    RoughLines lines = hull.lines();
+    EstimatedLines lines = hull.lines();
     List<Station> stations = lines.stations();
     Outline outline = new Outline(stations);
     List<Opening> openings = hull.lowestEdge(lines);

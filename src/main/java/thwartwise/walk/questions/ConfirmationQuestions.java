@@ -13,11 +13,11 @@ import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.UnitFormat;
-import thwartwise.plausibility.DoubtId;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
+import thwartwise.plausibility.PlausibilityId;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.report.DoubtWords;
+import thwartwise.report.PlausibilityWords;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Replay;
@@ -100,13 +100,13 @@ public final class ConfirmationQuestions {
   }
 
   private static Entry<Optional<String>> entry(PlausibilityFinding doubt, UnitFormat units) {
-    DoubtId id = doubt.id();
+    PlausibilityId id = doubt.id();
     String what =
         id.topic().isNamed()
-            ? DoubtWords.of(id.topic()) + " " + WordQuestions.quoted(id.name())
-            : DoubtWords.of(id.topic());
+            ? PlausibilityWords.of(id.topic()) + " " + WordQuestions.quoted(id.name())
+            : PlausibilityWords.of(id.topic());
     List<String> how = new ArrayList<>(List.of("This looks wrong:"));
-    how.addAll(Question.wrapped(DoubtWords.sentence(doubt, units)));
+    how.addAll(Question.wrapped(PlausibilityWords.sentence(doubt, units)));
     how.add("Go back and measure it again; or say why it is right, and the page shows that.");
     return WordQuestions.remark(
             WordQuestions.bound("kept." + id.text(), doubt.measured()),

@@ -47,11 +47,11 @@ public final class HullQuestions {
     double density = material.map(Material::swampedDensity).orElseGet(this::density);
     double thickness =
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
-    replay.begin(OwnSections.SHAPE);
+    replay.begin(FullWalkSections.SHAPE);
     List<Station> stations = stations(length());
     shape.ask(replay, stations, tape.system());
     replay.ask(looks(stations));
-    replay.begin(OwnSections.WEIGHT);
+    replay.begin(FullWalkSections.WEIGHT);
     Outline outline = new Outline(stations);
     SkinWarnings skin = new SkinWarnings(tape, limits, stations, thickness, density, material);
     WeighingQuestions.Weighed weighed =

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.measure.NumberReader;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
@@ -123,9 +123,9 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
 
   private Reading<Double> understood(double value, LabelUnit unit) {
     double inFile = value * unit.size();
-    String said = PlainNumber.number(value) + " " + unit.shown();
+    String said = NumberText.number(value) + " " + unit.shown();
     String meant =
-        unit.size() == 1 ? "" : " (" + PlainNumber.number(rounded(inFile)) + " " + inWords() + ")";
+        unit.size() == 1 ? "" : " (" + NumberText.number(rounded(inFile)) + " " + inWords() + ")";
     return Reading.understood(quantity.si(inFile), said + meant);
   }
 

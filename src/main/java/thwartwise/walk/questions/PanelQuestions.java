@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.electrics.SolarPanel;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
@@ -82,7 +82,7 @@ record PanelQuestions(Replay replay, String key) {
         Double.parseDouble(written.group(1))
             * (written.group(2) == null ? 1 : Double.parseDouble(written.group(2)));
     return BoatQuantity.PANEL_SIDE.believes(area)
-        ? Reading.understood(area, PlainNumber.number(Math.ceil(area * 1e4) / 1e4) + " m2")
+        ? Reading.understood(area, NumberText.number(Math.ceil(area * 1e4) / 1e4) + " m2")
         : Reading.refused(
             "That is " + BoatQuantity.PANEL_SIDE.doubt(area, "Measure it again, in metres."));
   }

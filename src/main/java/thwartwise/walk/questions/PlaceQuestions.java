@@ -36,9 +36,9 @@ public final class PlaceQuestions {
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
-  private final SeatHeights heights;
+  private final SeatHeightWarnings heights;
 
-  public PlaceQuestions(Replay replay, Tape tape, Outline outline, SeatHeights heights) {
+  public PlaceQuestions(Replay replay, Tape tape, Outline outline, SeatHeightWarnings heights) {
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;

@@ -14,7 +14,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.report.DoubtWords;
+import thwartwise.report.PlausibilityWords;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Replay;
@@ -62,12 +62,12 @@ public final class ShapeQuestions {
   }
 
   private static Entry<Boolean> entry(PlausibilityFinding doubt, UnitFormat units) {
-    List<String> how = new ArrayList<>(Question.wrapped(DoubtWords.sentence(doubt, units)));
+    List<String> how = new ArrayList<>(Question.wrapped(PlausibilityWords.sentence(doubt, units)));
     how.add("keep: it stays as typed, and its reason is asked for at the end.");
     how.add("Else type back, or list and change with a number, and measure it again.");
     return WordQuestions.choice(
             WordQuestions.bound("hull.doubt." + doubt.id().text(), doubt.measured()),
-            "This looks wrong, " + DoubtWords.of(doubt.id()),
+            "This looks wrong, " + PlausibilityWords.of(doubt.id()),
             ChoiceReader.of(true, "keep"))
         .how(how.toArray(String[]::new))
         .why("What looks wrong makes another boat of it; nothing is recommended for that one.")

@@ -2,7 +2,7 @@ package thwartwise.walk.questions;
 
 import java.util.List;
 import thwartwise.boat.Boat;
-import thwartwise.boat.WhenSwamped;
+import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.hull.Station;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.plausibility.PlausibleLimits;
@@ -22,16 +22,17 @@ public record SwampedQuestion(PlausibleLimits limits) {
     return isAskedOf(boat.hull().stations()) ? boat.whenSwamped(replay.ask(entry(key))) : boat;
   }
 
-  private static Entry<WhenSwamped> entry(String key) {
+  private static Entry<CrewWhenSwamped> entry(String key) {
     return WordQuestions.choice(
             key,
             "When it is swamped, people",
-            ChoiceReader.of(WhenSwamped.SIT_IN_IT, WhenSwamped.SIT_IN_IT.word(), "sit", "in it")
-                .or(WhenSwamped.HOLD_ON, WhenSwamped.HOLD_ON.word(), "hold", "hold on"))
+            ChoiceReader.of(
+                    CrewWhenSwamped.SIT_IN_IT, CrewWhenSwamped.SIT_IN_IT.word(), "sit", "in it")
+                .or(CrewWhenSwamped.HOLD_ON, CrewWhenSwamped.HOLD_ON.word(), "hold", "hold on"))
         .how(
             "sit in it: it must lie level with all aboard; asks most, so Enter takes it.",
             "hold on to it: it need only float, with everybody in the water.")
         .why("In cold water nobody holds on for long; only for boats meant for it.")
-        .orElse(WhenSwamped.SIT_IN_IT, WhenSwamped.SIT_IN_IT.word());
+        .orElse(CrewWhenSwamped.SIT_IN_IT, CrewWhenSwamped.SIT_IN_IT.word());
   }
 }

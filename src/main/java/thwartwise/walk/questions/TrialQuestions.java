@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Place;
-import thwartwise.boat.TrialSeen;
 import thwartwise.measure.Dimension;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
@@ -25,7 +25,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
   /** More on the mean of grown people is asked about: it is often pounds, kg (judgement). */
   private static final double USUAL = 100;
 
-  public Optional<TrialSeen> seen() {
+  public Optional<ObservedTrial> seen() {
     boolean done =
         replay.ask(
             WordQuestions.yesNo("trial.done", "Was the trial in knee-deep water done today?")
@@ -38,7 +38,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
   }
 
   /** Of a trial that was done. */
-  public TrialSeen told() {
+  public ObservedTrial told() {
     int people = people();
     List<Integer> children = children(people);
     List<String> seats = seats(people);
@@ -62,7 +62,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
             WordQuestions.remark("trial.by", "Who saw it")
                 .how("Who stood by and looked.")
                 .why("What was seen has somebody's name to it."));
-    return new TrialSeen(today, by, people, mass, minutes, level, heads, seats);
+    return new ObservedTrial(today, by, people, mass, minutes, level, heads, seats);
   }
 
   private int people() {
@@ -76,7 +76,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
   private List<Integer> children(int people) {
     return replay
         .ask(
-            Ages.entry("trial.children", "Ages of the children among them")
+            ChildAges.entry("trial.children", "Ages of the children among them")
                 .how("Whole years of whoever is not grown up, such as 6, 9; none when all are.")
                 .why("Pounds typed for kilograms show in what a child can weigh.")
                 .unless(ages -> tooMany(ages, people))
@@ -133,7 +133,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
    */
   private PlausibleRange usual(int people, List<Integer> children) {
     double grown = USUAL * (people - children.size());
-    double most = grown + children.stream().mapToDouble(Ages::heavy).sum();
+    double most = grown + children.stream().mapToDouble(ChildAges::heavy).sum();
     return new PlausibleRange(
         Dimension.MASS,
         tape.system(),

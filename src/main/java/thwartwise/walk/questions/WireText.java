@@ -3,7 +3,7 @@ package thwartwise.walk.questions;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import thwartwise.measure.PlainNumber;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
@@ -37,11 +37,11 @@ record WireText(Optional<Double> area, Optional<Integer> gauge, Optional<Double>
     Optional<Double> degrees = Optional.ofNullable(printed.group(4)).map(Double::valueOf);
     if (!quantity.believes(size) || gauge && size != Math.rint(size)) {
       return Reading.refused(
-          PlainNumber.number(size) + " is no " + quantity.unit() + " of such a wire." + EXPECTED);
+          NumberText.number(size) + " is no " + quantity.unit() + " of such a wire." + EXPECTED);
     }
     if (degrees.isPresent() && !BoatQuantity.INSULATION.believes(degrees.get())) {
       return Reading.refused(
-          PlainNumber.number(degrees.get()) + " degrees are printed on no wire." + EXPECTED);
+          NumberText.number(degrees.get()) + " degrees are printed on no wire." + EXPECTED);
     }
     return Reading.understood(wire(size, gauge, degrees), words(size, gauge, degrees));
   }
@@ -58,7 +58,7 @@ record WireText(Optional<Double> area, Optional<Integer> gauge, Optional<Double>
   }
 
   private static String words(double size, boolean gauge, Optional<Double> degrees) {
-    String copper = gauge ? "AWG " + PlainNumber.number(size) : PlainNumber.number(size) + " mm2";
-    return copper + degrees.map(d -> ", " + PlainNumber.number(d) + " C").orElse("");
+    String copper = gauge ? "AWG " + NumberText.number(size) : NumberText.number(size) + " mm2";
+    return copper + degrees.map(d -> ", " + NumberText.number(d) + " C").orElse("");
   }
 }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.measure.QuotedText;
-import thwartwise.walk.stations.LineWords.Direction;
+import thwartwise.walk.stations.PlanTerms.Direction;
 
 /**
  * A table of offsets as plans give it: stations in columns, the lines of the hull in rows, first
@@ -37,7 +37,7 @@ final class OffsetsTable {
             row ->
                 row.figures() >= FEWEST
                     && !TableFigure.isLike(row.first())
-                    && (LineWords.isLine(row.first()) || LineWords.isOtherLine(row.first())));
+                    && (PlanTerms.isLine(row.first()) || PlanTerms.isOtherLine(row.first())));
   }
 
   /**
@@ -52,23 +52,23 @@ final class OffsetsTable {
 
   private void take(TableRow row) {
     String label = row.first();
-    if (LineWords.isStation(label)) {
+    if (PlanTerms.isStation(label)) {
       names = Optional.of(row);
-    } else if (row.isTitle() && !LineWords.isSpacing(label) && nothingMeasured()
+    } else if (row.isTitle() && !PlanTerms.isSpacing(label) && nothingMeasured()
         || row.figures() == 0) {
       heading(row);
-    } else if (LineWords.isOtherLine(label)) {
+    } else if (PlanTerms.isOtherLine(label)) {
       throw TableFault.at(
           row.line(),
           QuotedText.of(label)
               + " is no line along the hull. Expected rows such as keel, chine and sheer; leave"
               + " out buttocks, waterlines and diagonals.");
-    } else if (LineWords.isLine(label)) {
+    } else if (PlanTerms.isLine(label)) {
       line(row);
-    } else if (LineWords.isSpacing(label)
-        || LineWords.direction(label).equals(Optional.of(Direction.ALONG))) {
+    } else if (PlanTerms.isSpacing(label)
+        || PlanTerms.direction(label).equals(Optional.of(Direction.ALONG))) {
       along = Optional.of(row);
-    } else if (LineWords.direction(label).isPresent()) {
+    } else if (PlanTerms.direction(label).isPresent()) {
       heading(row);
     } else if (names.isEmpty() && nothingMeasured()) {
       names = Optional.of(row);
@@ -82,7 +82,7 @@ final class OffsetsTable {
   }
 
   private void heading(TableRow row) {
-    LineWords.direction(row.words()).ifPresent(found -> block = Optional.of(found));
+    PlanTerms.direction(row.words()).ifPresent(found -> block = Optional.of(found));
   }
 
   private static TableFault unknown(TableRow row) {
@@ -96,7 +96,7 @@ final class OffsetsTable {
 
   private void line(TableRow row) {
     Direction direction =
-        LineWords.direction(row.first())
+        PlanTerms.direction(row.first())
             .or(() -> block)
             .orElseThrow(
                 () ->
@@ -104,7 +104,7 @@ final class OffsetsTable {
                         row.line(),
                         "are these heights or half-breadths? Expected a line before it that says"
                             + " so: Heights above base, or Half-breadths."));
-    String name = LineWords.line(row.first());
+    String name = PlanTerms.line(row.first());
     if (lines.get(direction).put(name, row) != null) {
       throw TableFault.at(
           row.line(),
@@ -164,7 +164,7 @@ final class OffsetsTable {
   /** The lowest line is the keel, on the middle line unless the table says otherwise. */
   private void checkBreadths(List<String> order) {
     for (TableRow row : lines.get(Direction.OUT).values()) {
-      String name = LineWords.line(row.first());
+      String name = PlanTerms.line(row.first());
       if (!order.contains(name)) {
         throw TableFault.at(
             row.line(),
@@ -206,11 +206,11 @@ final class OffsetsTable {
                 new TableFault(
                     "The table does not say where its stations stand. Expected a row Forward (of"
                         + " the aft end), From stem, or Spacing with one figure."));
-    if (LineWords.isSpacing(row.first())) {
+    if (PlanTerms.isSpacing(row.first())) {
       return row.figure(1).times(station - 1);
     }
     sameCount(row, count);
-    return LineWords.isFromAhead(row.first())
+    return PlanTerms.isFromAhead(row.first())
         ? before(row.figure(station), length)
         : row.figure(station);
   }
@@ -234,10 +234,10 @@ final class OffsetsTable {
 
   /** What stands over each column of figures; the first of them may be a letter or a word. */
   private static List<String> headings(TableRow row, int count) {
-    String first = LineWords.withoutStation(row.first());
+    String first = PlanTerms.withoutStation(row.first());
     List<String> rest = row.cells().subList(1, row.cells().size());
     Stream<List<String>> begun =
-        first.isEmpty() ? Stream.of(List.of()) : Stream.of(List.of(first), LineWords.words(first));
+        first.isEmpty() ? Stream.of(List.of()) : Stream.of(List.of(first), PlanTerms.words(first));
     return begun
         .map(before -> Stream.concat(before.stream(), rest.stream()).toList())
         .filter(headings -> headings.size() == count)
@@ -249,7 +249,7 @@ final class OffsetsTable {
     if (row.isTitle() || row.figures() == 0) {
       return List.of();
     }
-    throw LineWords.isStation(row.first())
+    throw PlanTerms.isStation(row.first())
         ? TableFault.at(
             row.line(),
             "its stations are not as many as the columns of figures. Expected %s, each a number"

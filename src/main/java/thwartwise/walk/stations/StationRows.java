@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import thwartwise.hull.LineName;
 import thwartwise.measure.QuotedText;
-import thwartwise.walk.stations.LineWords.Direction;
+import thwartwise.walk.stations.PlanTerms.Direction;
 
 /**
  * A table with a row for each station, or with a row for each point. A first line of heads says
@@ -76,8 +76,8 @@ final class StationRows {
   private static boolean isHeads(TableRow row, TableRow figures) {
     return row.isWords()
         && (row.cells().size() == figures.cells().size()
-            || LineWords.isStation(row.words())
-            || LineWords.direction(row.words()).isPresent());
+            || PlanTerms.isStation(row.words())
+            || PlanTerms.direction(row.words()).isPresent());
   }
 
   private static List<Column> heads(TableRow head) {
@@ -95,8 +95,8 @@ final class StationRows {
     String open = "";
     for (String word : heads.split("\\s+")) {
       open = (open + " " + word).strip();
-      boolean name = cells.isEmpty() && LineWords.isStation(open);
-      if (name || LineWords.direction(word).isPresent()) {
+      boolean name = cells.isEmpty() && PlanTerms.isStation(open);
+      if (name || PlanTerms.direction(word).isPresent()) {
         cells.add(open);
         open = "";
       }
@@ -108,11 +108,11 @@ final class StationRows {
   }
 
   private static Column head(String cell, int line, int index) {
-    if (LineWords.isLine(cell)) {
+    if (PlanTerms.isLine(cell)) {
       return new Column(
-          LineWords.line(cell.replaceAll("\\(.*?\\)", "")),
+          PlanTerms.line(cell.replaceAll("\\(.*?\\)", "")),
           Optional.of(
-              LineWords.direction(cell)
+              PlanTerms.direction(cell)
                   .orElseThrow(
                       () ->
                           TableFault.at(
@@ -122,8 +122,8 @@ final class StationRows {
                                   + " does not say what is measured. Expected x, y (half-breadth)"
                                   + " or z (height) behind it."))));
     }
-    Optional<Direction> direction = LineWords.direction(cell);
-    if (direction.isPresent() || index == 0 && (cell.isEmpty() || LineWords.isStation(cell))) {
+    Optional<Direction> direction = PlanTerms.direction(cell);
+    if (direction.isPresent() || index == 0 && (cell.isEmpty() || PlanTerms.isStation(cell))) {
       return new Column("", direction);
     }
     throw TableFault.at(

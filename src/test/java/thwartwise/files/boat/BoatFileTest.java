@@ -200,7 +200,7 @@ class BoatFileTest {
   @Test
   void what_the_crew_does_when_swamped_arrives_and_is_written_again() {
     Boat held = parse(changed("\"aboard\": | \"whenSwamped\": \"hold on to it\", \"aboard\":"));
-    assertThat(held.whenSwamped()).contains(thwartwise.boat.WhenSwamped.HOLD_ON);
+    assertThat(held.whenSwamped()).contains(thwartwise.boat.CrewWhenSwamped.HOLD_ON);
     assertThat(BoatFile.write(held)).contains("\"whenSwamped\": \"hold on to it\"");
     assertThat(parse(BoatFile.write(held)).whenSwamped()).isEqualTo(held.whenSwamped());
     assertThat(held.withKit(held.kit()).whenSwamped()).isEqualTo(held.whenSwamped());

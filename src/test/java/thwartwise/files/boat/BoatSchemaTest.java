@@ -13,10 +13,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
-import thwartwise.json.PlainNumbers;
 import thwartwise.sampleboats.ElectricBoat;
 import thwartwise.sampleboats.OrdinaryBoats;
 import thwartwise.sampleboats.PublishedBoats;
@@ -30,7 +30,7 @@ class BoatSchemaTest {
   private static final Path DEMO = Path.of("src/main/resources/thwartwise/demo-boat.json");
 
   /** As it is printed: numbers and all are read back from the text. */
-  private static final JsonNode SCHEMA = parsed(Layout.of(PlainNumbers.in(BoatSchema.tree())));
+  private static final JsonNode SCHEMA = parsed(Layout.of(CanonicalNumbers.in(BoatSchema.tree())));
 
   private static final SchemaCheck CHECK = new SchemaCheck(SCHEMA);
 
@@ -65,7 +65,7 @@ class BoatSchemaTest {
         Stream.of(OrdinaryBoats.forty().stream(), PublishedBoats.all()).flatMap(s -> s).toList();
     assertThat(boats).hasSizeGreaterThan(46);
     for (Boat boat : boats) {
-      JsonNode written = parsed(Layout.of(PlainNumbers.in(BoatCodec.write(boat))));
+      JsonNode written = parsed(Layout.of(CanonicalNumbers.in(BoatCodec.write(boat))));
       assertThat(CHECK.faults(written)).as(boat.name()).isEmpty();
     }
   }
@@ -116,7 +116,7 @@ class BoatSchemaTest {
           entry("/properties/electrics", ElectricsCodec.KEYS),
           entry("/properties/electrics/properties/circuits/items", ElectricsCodec.CIRCUIT_KEYS),
           entry("/properties/kept/items", ConfirmedMeasurementCodec.KEYS),
-          entry("/properties/trialSeen", TrialSeenCodec.KEYS),
+          entry("/properties/trialSeen", ObservedTrialCodec.KEYS),
           entry("/properties/lookedAt/items", PointAnswerCodec.KEYS),
           entry("/$defs/test", SealTestCodec.KEYS));
 

@@ -9,10 +9,10 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.Rowlocks;
 import thwartwise.boat.SeamLeak;
+import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
-import thwartwise.json.PlainNumbers;
 import thwartwise.json.UnusableInput;
 
 /** Rowlocks, leaks and anchor line, to the file and back. */
@@ -44,7 +44,7 @@ class OutfitFieldsTest {
 
   @Test
   void the_schema_takes_it() {
-    String schema = Layout.of(PlainNumbers.in(BoatSchema.tree()));
+    String schema = Layout.of(CanonicalNumbers.in(BoatSchema.tree()));
     SchemaCheck check = new SchemaCheck(JsonText.parse(schema, Location.whole("schema")));
     assertThat(check.faults(JsonText.parse(with(ALL), Location.whole("boat.json")))).isEmpty();
     assertThat(

@@ -16,10 +16,10 @@ import thwartwise.boat.Assumption.TrialFault;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatCodec;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
-import thwartwise.json.PlainNumbers;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.report.AssumptionWords;
@@ -48,9 +48,9 @@ class KeptAssumptionsTest {
 
   @Test
   void what_is_assumed_is_written_as_it_was_read() {
-    JsonNode anew = parsed(Layout.of(PlainNumbers.in(BoatCodec.write(BOAT))));
+    JsonNode anew = parsed(Layout.of(CanonicalNumbers.in(BoatCodec.write(BOAT))));
     assertThat(anew.path("assumed"))
-        .isEqualTo(parsed(Layout.of(PlainNumbers.in(parsed(TEXT)))).path("assumed"));
+        .isEqualTo(parsed(Layout.of(CanonicalNumbers.in(parsed(TEXT)))).path("assumed"));
   }
 
   // 12 mm are 0.472 in, said to the sixteenth of the tape; 22 kg/m2 are 4.506 lb/ft2; 0.25 m are

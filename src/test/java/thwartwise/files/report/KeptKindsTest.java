@@ -18,10 +18,10 @@ import thwartwise.checks.Note;
 import thwartwise.crew.LimitingFactor;
 import thwartwise.crew.Refusal;
 import thwartwise.inspection.Report;
+import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
-import thwartwise.json.PlainNumbers;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.RefusalWords;
 import thwartwise.rules.ExcludedUse;
@@ -46,7 +46,7 @@ class KeptKindsTest {
 
   @Test
   void what_was_named_is_named_the_same_again() {
-    JsonNode anew = parsed(Layout.of(PlainNumbers.in(ReportCodec.write(read))));
+    JsonNode anew = parsed(Layout.of(CanonicalNumbers.in(ReportCodec.write(read))));
     assertThat(named(anew)).isEqualTo(named(kept)).hasSizeGreaterThan(40).doesNotContainNull();
   }
 

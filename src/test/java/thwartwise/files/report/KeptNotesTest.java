@@ -28,7 +28,7 @@ import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
-import thwartwise.plausibility.DoubtId;
+import thwartwise.plausibility.PlausibilityId;
 import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
 import thwartwise.rules.ExcludedUse;
@@ -85,7 +85,7 @@ class KeptNotesTest {
           new Refusal.MoreThanPlaces(2),
           new Refusal.MoreThanRule(new LimitingFactor.NoPlaceLeft(), 2, 3),
           new Refusal.HeavierThanRule(new LimitingFactor.TooManyWays(3388, 4), 120, 240.5),
-          new Refusal.Implausible(DoubtId.parse("kit:tool box").orElseThrow(), true),
+          new Refusal.Implausible(PlausibilityId.parse("kit:tool box").orElseThrow(), true),
           new Refusal.FailedTrial("2026-04-09", "Ann", 2, true, false),
           new Refusal.OutsideUse(new ExcludedUse.HighWaves(0.31, 0.3, "somewhere (READ)")),
           new Refusal.LookedAt("2026-04-09", "Ann", "No crack in the transom."));

@@ -1,0 +1,29 @@
+package thwartwise.checks;
+
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Pose;
+
+/** What is read off a boat's poses once it has come to rest. */
+final class StableRest {
+  private StableRest() {}
+
+  /** The greatest of a figure over every pose; empty without a steady rest. */
+  static OptionalDouble greatest(Equilibria rest, ToDoubleFunction<Pose> figure) {
+    return rest.allStable()
+        ? rest.reached().stream().mapToDouble(figure).max()
+        : OptionalDouble.empty();
+  }
+
+  static OptionalDouble least(Equilibria rest, ToDoubleFunction<Pose> figure) {
+    return rest.allStable()
+        ? rest.reached().stream().mapToDouble(figure).min()
+        : OptionalDouble.empty();
+  }
+
+  /** How far over it lies; a boat on end or on its side is over by its whole tilt. */
+  static double heel(Pose pose) {
+    return pose.isUpright() ? Math.abs(pose.heel()) : pose.tilt();
+  }
+}

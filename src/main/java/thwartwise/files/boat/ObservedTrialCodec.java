@@ -1,0 +1,99 @@
+package thwartwise.files.boat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.zip.CRC32;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.TrialFault;
+import thwartwise.boat.Boat;
+import thwartwise.boat.ObservedTrial;
+import thwartwise.json.JsonText;
+import thwartwise.json.Layout;
+import thwartwise.json.ObjectReader;
+import thwartwise.measured.BoatQuantity;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * What was seen in knee-deep water, and a mark of the boat as it was then: what was seen of another
+ * hull, kit or chamber counts for nothing.
+ */
+final class ObservedTrialCodec {
+  static final String KEY = "trialSeen";
+  static final String[] KEYS = {
+    "date", "by", "people", "mass", "minutes", "level", "headsClear", "seats", "boat"
+  };
+  private static final String BY = "Write who saw it.";
+  private static final String PEOPLE = "Write how many people sat in it.";
+  private static final String MASS = "Weigh all of them together, dressed, and write kg.";
+  private static final String MINUTES = "Write how many minutes they sat in it full of water.";
+  private static final String LEVEL = "Write true when it floated level all the time, or false.";
+  private static final String HEADS = "Write true when every head stayed clear, or false.";
+
+  private static final String SEATS = "Write the place of each who sat in it, by its name.";
+
+  private ObservedTrialCodec() {}
+
+  /** The boat with what was seen; where that counts for nothing, with that said. */
+  static Boat read(ObjectReader trial, Boat boat) {
+    ObservedTrial seen =
+        new ObservedTrial(
+            SealTestCodec.date(trial),
+            trial.text("by", BY),
+            trial.whole("people", BoatQuantity.PEOPLE, PEOPLE),
+            trial.number("mass", BoatQuantity.SEEN_MASS, MASS),
+            trial.number("minutes", BoatQuantity.SEEN_MINUTES, MINUTES),
+            trial.value("level", LEVEL).truth(),
+            trial.value("headsClear", HEADS).truth(),
+            trial.has("seats") ? trial.value("seats", SEATS).texts() : List.of());
+    if (seen.wentBadly()) {
+      return boat.withTrialSeen(Optional.of(seen));
+    }
+    if (!trial.has("boat") || !trial.text("boat", "").equals(mark(boat))) {
+      return nothing(boat, seen, TrialFault.OF_ANOTHER_BOAT);
+    }
+    return seen.seats().size() == seen.people()
+        ? boat.withTrialSeen(Optional.of(seen))
+        : nothing(boat, seen, TrialFault.SEATS_NOT_NAMED);
+  }
+
+  private static Boat nothing(Boat boat, ObservedTrial seen, TrialFault fault) {
+    return boat.assuming(List.of(new Assumption.TrialNotCounted(seen.date().toString(), fault)));
+  }
+
+  static ObjectNode write(ObservedTrial seen, Boat boat) {
+    ObjectNode node =
+        JsonText.object()
+            .put("date", seen.date().toString())
+            .put("by", seen.by())
+            .put("people", seen.people())
+            .put("mass", seen.mass())
+            .put("minutes", seen.minutes())
+            .put("level", seen.level())
+            .put("headsClear", seen.headsClear());
+    node.set("seats", JsonText.texts(seen.seats()));
+    return node.put("boat", mark(boat));
+  }
+
+  /** The same for the same water, hull, openings, chambers, places and kit. */
+  private static String mark(Boat boat) {
+    ObjectNode node = JsonText.object();
+    node.put("water", boat.water().word());
+    node.set("hull", HullCodec.write(boat.hull(), List.of()));
+    list(node, "openings", boat.openings(), o -> OpeningCodec.write(o, boat.hull().stations()));
+    list(node, "chambers", boat.chambers(), ChamberCodec::write);
+    list(node, "places", boat.places(), PlaceCodec::write);
+    list(node, "kit", boat.kit(), KitCodec::write);
+    CRC32 sum = new CRC32();
+    sum.update(Layout.of(node).getBytes(StandardCharsets.UTF_8));
+    return Long.toHexString(sum.getValue());
+  }
+
+  private static <T> void list(
+      ObjectNode node, String key, List<T> items, Function<T, ObjectNode> write) {
+    ArrayNode list = node.putArray(key);
+    items.forEach(item -> list.add(write.apply(item)));
+  }
+}

@@ -1,0 +1,133 @@
+package thwartwise.inspection;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Space;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.hull.Station;
+import thwartwise.loadcase.Allowance;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.RuleSet;
+
+/**
+ * Where one more measured station would show most, and how much of the chambers could count with it
+ * that do not now.
+ */
+final class StationRefinement {
+  /** Less is not worth the tape, m³. */
+  private static final double LEAST = 0.001;
+
+  private final BoatModel model;
+  private final RuleSet rules;
+  private final List<Station> stations;
+
+  private StationRefinement(BoatModel model, RuleSet rules) {
+    this.model = model;
+    this.rules = rules;
+    this.stations = model.boat().hull().stations();
+  }
+
+  /** In words; empty where it would show next to nothing. */
+  static Optional<String> words(BoatModel model, RuleSet rules, UnitFormat units) {
+    return new StationRefinement(model, rules).words(units);
+  }
+
+  private Optional<String> words(UnitFormat units) {
+    int at = isLongStretch() ? longest() : swellsMost();
+    double worth = straightened(at) + takenOffLess();
+    return worth < LEAST ? Optional.empty() : Optional.of(words(at, worth, units));
+  }
+
+  /** The longer of two where as much is missing. */
+  private int swellsMost() {
+    int at = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i + 1 < stations.size(); i++) {
+      double worth = straightened(i);
+      if (worth > most + LEAST || worth > most - LEAST && length(i) > length(at)) {
+        at = i;
+        most = Math.max(most, worth);
+      }
+    }
+    return at;
+  }
+
+  private int longest() {
+    return IntStream.range(0, stations.size() - 1)
+        .boxed()
+        .max(Comparator.comparingDouble(model.boat().hull()::stretch))
+        .orElseThrow();
+  }
+
+  private String words(int stretch, double worth, UnitFormat units) {
+    return String.format(
+        Locale.ROOT,
+        "One more station between \"%s\" and \"%s\" is worth up to %s of chambers: no"
+            + " chamber counts for more than straight lines between the stations hold%s.",
+        stations.get(stretch).name(),
+        stations.get(stretch + 1).name(),
+        units.either(
+            String.format(Locale.ROOT, "%.0f litres", Math.floor(1000 * worth)),
+            () -> units.volume(worth, Side.DOWN)),
+        isLastOfFew() || isLongStretch()
+            ? ", and with it less is taken off every volume and height"
+            : "");
+  }
+
+  /** What chambers hold there beyond straight lines, as far as it is missing from what counts. */
+  private double straightened(int stretch) {
+    Box there = new Box(new Span(x(stretch), x(stretch + 1)), Span.ALL, Span.ALL);
+    return model.spaces().stream()
+        .filter(s -> s.counting().ifProven() > 0)
+        .filter(s -> s.box().overlaps(there))
+        .mapToDouble(s -> Math.min(missing(s), missing(s, s.box().common(there))))
+        .filter(missing -> missing > 0)
+        .sum();
+  }
+
+  private double missing(Space space) {
+    double faired = space.solid().volume();
+    double couldCount = Math.min(faired, space.part().measuredVolume().orElse(faired));
+    return couldCount - space.straight();
+  }
+
+  private double missing(Space space, Box part) {
+    return space.solid().within(part).volume()
+        - model.form().straightInside().within(part).volume();
+  }
+
+  /** One station more makes enough of them, near enough to each other: less is taken off. */
+  private double takenOffLess() {
+    double less =
+        Allowance.withEnoughStations(rules).volumeFactor()
+            - Allowance.of(rules, model).volumeFactor();
+    double counted =
+        model.spaces().stream().mapToDouble(s -> s.counting().share() * s.solid().volume()).sum();
+    return isLastOfFew() || isLongStretch() ? less * counted : 0;
+  }
+
+  /** With more than few stations, what is taken off more comes of one long stretch. */
+  private boolean isLongStretch() {
+    return stations.size() > rules.value("few-stations") && Allowance.isGuessed(rules, model);
+  }
+
+  private boolean isLastOfFew() {
+    return stations.size() == rules.value("few-stations");
+  }
+
+  private double length(int stretch) {
+    return x(stretch + 1) - x(stretch);
+  }
+
+  /** A slanting station by the middle of it. */
+  private double x(int station) {
+    return stations.get(station).port().stream().mapToDouble(Vector3::x).average().orElseThrow();
+  }
+}

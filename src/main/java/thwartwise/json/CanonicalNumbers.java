@@ -1,0 +1,35 @@
+package thwartwise.json;
+
+import java.math.BigDecimal;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.util.RawValue;
+
+/**
+ * The one way of writing numbers in a record: plain digits, no exponent, no nought at the end, no
+ * sign before nought. Whatever wrote it, the same figure is then the same text.
+ */
+public final class CanonicalNumbers {
+  private CanonicalNumbers() {}
+
+  public static JsonNode in(JsonNode node) {
+    if (node.isObject()) {
+      ObjectNode object = JsonText.object();
+      node.forEachEntry((key, value) -> object.set(key, in(value)));
+      return object;
+    }
+    if (node.isArray()) {
+      ArrayNode list = JsonText.list();
+      node.forEach(item -> list.add(in(item)));
+      return list;
+    }
+    return node.isNumber() ? plain(new BigDecimal(JsonText.scalar(node))) : node;
+  }
+
+  private static JsonNode plain(BigDecimal number) {
+    String text = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    return JsonNodeFactory.instance.rawValueNode(new RawValue(text));
+  }
+}

@@ -1,0 +1,205 @@
+package thwartwise.measured;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Opening;
+import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
+import thwartwise.boat.Propulsion;
+import thwartwise.boat.Seal;
+import thwartwise.geometry.Vector3;
+import thwartwise.hull.Skeg;
+
+/**
+ * The part of the table that holds points, openings, chambers, places, how the boat is driven, and
+ * its skeg. Boxes, stations and leak tests are more than single values and have codecs of their
+ * own.
+ */
+public final class PartProperties {
+  private PartProperties() {}
+
+  public static final Property<Vector3, Double> X =
+      Property.known(
+          "x",
+          ValueType.number(BoatQuantity.ALONG),
+          point -> point.x() + 0.0,
+          "Measure x forward from the aft end of the hull, in metres.");
+
+  public static final Property<Vector3, Double> Y =
+      Property.known(
+          "y",
+          ValueType.number(BoatQuantity.ATHWART),
+          point -> point.y() + 0.0,
+          "Measure y from the middle line, to port positive, in metres.");
+
+  public static final Property<Vector3, Double> Z =
+      Property.known(
+          "z",
+          ValueType.number(BoatQuantity.HEIGHT),
+          point -> point.z() + 0.0,
+          "Measure z up from the lowest point of the bottom, in metres.");
+
+  /** Of every point in the file; a mirrored zero is written as a plain one. */
+  public static final List<Property<Vector3, ?>> OF_POINT = List.of(X, Y, Z);
+
+  public static final Property<Opening, Double> OPENING_WIDTH =
+      Property.<Opening, Double>of(
+              "width",
+              ValueType.number(BoatQuantity.OPENING_WIDTH),
+              opening ->
+                  Optional.of(opening.width())
+                      .filter(w -> !opening.diameter().equals(Optional.of(w))),
+              "Measure the length of its lowest edge in metres.")
+          .leftOut("the diameter");
+
+  public static final Property<Opening, Double> OPENING_DIAMETER =
+      Property.of(
+              "diameter",
+              ValueType.number(BoatQuantity.DIAMETER),
+              Opening::diameter,
+              "Measure across the hole in metres, or leave it out and give the width.")
+          .leftOut("not round");
+
+  public static final Property<Opening, Boolean> OPENING_ATHWART =
+      Property.known(
+              "along",
+              ValueType.oneOf(
+                  athwart -> athwart ? "athwart" : "fore-and-aft", new Boolean[] {true, false}),
+              Opening::athwart,
+              "Write which way its lowest edge runs, or leave it out.")
+          .leftOut("athwart at either end and near the middle line");
+
+  public static final Property<Opening, String> OPENING_CLOSED_BY =
+      Property.of(
+              "closedBy",
+              ValueType.text(),
+              Opening::closedBy,
+              "Write what shuts it under way, as in bung, or leave it out.")
+          .leftOut("it stands open");
+
+  public static final Property<Opening, String> OPENING_INTO =
+      Property.of(
+              "into",
+              ValueType.text(),
+              Opening::into,
+              "Name the chamber it leads into, or leave it out.")
+          .leftOut("the boat");
+
+  public static final List<Property<Opening, ?>> OF_OPENING =
+      List.of(OPENING_WIDTH, OPENING_DIAMETER, OPENING_ATHWART, OPENING_CLOSED_BY, OPENING_INTO);
+
+  public static final Property<Filling, Filling.Kind> FILLING =
+      Property.known(
+          "filling",
+          ValueType.oneOf(Filling.Kind::word, Filling.Kind.values()),
+          Filling::kind,
+          "Write what fills the chamber.");
+
+  public static final Property<Filling.Air, Seal> SEAL =
+      Property.known(
+          "seal",
+          ValueType.oneOf(Seal::word, Seal.values()),
+          Filling.Air::seal,
+          "Write proven only when a leak test was made, claimed when somebody says so, else open.");
+
+  public static final Property<Filling.Foam, Boolean> FOAM_KIND =
+      Property.known(
+          "kind",
+          ValueType.oneOf(
+              closed -> closed ? "closed-cell" : "open-cell", new Boolean[] {true, false}),
+          Filling.Foam::closedCell,
+          "Press a wet corner: foam that drinks water is open-cell. If you do not know, write"
+              + " open-cell.");
+
+  public static final Property<Filling.Foam, Boolean> FOAM_FASTENED =
+      Property.known(
+              "fastened",
+              ValueType.flag(),
+              Filling.Foam::fastened,
+              "Write whether the foam cannot float out.")
+          .leftOut("loose");
+
+  public static final Property<Chamber, Double> CHAMBER_LITRES =
+      Property.of(
+              "litres",
+              ValueType.number(BoatQuantity.CHAMBER_LITRES),
+              Chamber::measuredVolume,
+              "Fill it with a jug, count the litres, and write the sum.")
+          .leftOut("as large as its box");
+
+  public static final Property<Chamber, Boolean> MIRRORED =
+      Property.of(
+              "mirrored",
+              ValueType.flag(),
+              (Chamber chamber) -> Optional.of(chamber.mirrored()).filter(is -> is),
+              "Write whether it stands on both sides.")
+          .leftOut("it stands once");
+
+  public static final Property<Chamber, Boolean> LIMBER_HOLE =
+      Property.of(
+              "limberHole",
+              ValueType.flag(),
+              (Chamber chamber) -> Optional.of(chamber.limberHole()).filter(is -> is),
+              "Write whether water in the bilge can run past under it.")
+          .leftOut("it dams the bilge");
+
+  /** What fills it, whether it is tight, and how large it is. */
+  public static final List<Property<?, ?>> OF_CHAMBER =
+      List.of(FILLING, SEAL, FOAM_KIND, FOAM_FASTENED, CHAMBER_LITRES, MIRRORED, LIMBER_HOLE);
+
+  public static final Property<Place, Double> HALF_WIDTH =
+      Property.of(
+              "halfWidth",
+              ValueType.number(BoatQuantity.HALF_WIDTH),
+              (Place place) ->
+                  Optional.of(place.across().to()).filter(out -> place.isAboutTheMiddle()),
+              "Measure from the middle line to the middle of somebody sitting as far out as they"
+                  + " can.")
+          .leftOut("\"y\" must be given");
+
+  public static final Property<Place, Integer> PLACE_PEOPLE =
+      Property.known(
+          "people",
+          ValueType.whole(BoatQuantity.PEOPLE),
+          Place::people,
+          "Write how many people fit there.");
+
+  public static final Property<Place, Posture> POSTURE =
+      Property.of(
+              "posture",
+              ValueType.oneOf(Posture::word, Posture.values()),
+              (Place place) -> Optional.of(place.posture()).filter(p -> p != Posture.SITTING),
+              "Write how people are there, or leave it out: sitting.")
+          .leftOut("sitting");
+
+  public static final List<Property<Place, ?>> OF_PLACE =
+      List.of(HALF_WIDTH, PLACE_PEOPLE, POSTURE);
+
+  public static final Property<Propulsion, Propulsion.Kind> DRIVE =
+      Property.of(
+          "kind",
+          ValueType.oneOf(Propulsion.Kind::word, Propulsion.Kind.values()),
+          Propulsion::kind,
+          "Write manual for oars or paddles, outboard for a motor, sail or tow for those.");
+
+  public static final Property<Propulsion, Double> KILOWATTS =
+      Property.of(
+              "kilowatts",
+              ValueType.number(BoatQuantity.KILOWATTS),
+              Propulsion::watts,
+              "Read the power on the motor and write kilowatts.")
+          .leftOut("not an outboard");
+
+  public static final List<Property<Propulsion, ?>> OF_PROPULSION = List.of(DRIVE, KILOWATTS);
+
+  public static final Property<Skeg, Double> SKEG_THICKNESS =
+      Property.known(
+          "thickness",
+          ValueType.number(BoatQuantity.SKEG_THICKNESS),
+          Skeg::thickness,
+          "Measure across its lower edge with callipers and write metres.");
+
+  public static final List<Property<Skeg, ?>> OF_SKEG = List.of(SKEG_THICKNESS);
+}

@@ -1,0 +1,84 @@
+package thwartwise.plausibility;
+
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Space;
+import thwartwise.checks.Unit;
+
+/**
+ * Chambers into which more was poured than there is room for: within their walls, or in the whole
+ * boat. The smaller counts all the same, but then the walls may be those of another place.
+ */
+record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
+  /** Seconds. */
+  private static final double DAY = 86_400;
+
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    ChamberPlausibility doubts = new ChamberPlausibility(model, limits);
+    return model.spaces().stream()
+        .flatMap(space -> Stream.concat(doubts.of(space).stream(), doubts.testOf(space).stream()))
+        .toList();
+  }
+
+  private Optional<PlausibilityFinding> of(Space space) {
+    return space
+        .part()
+        .measuredVolume()
+        .map(poured -> answer(space, poured))
+        .filter(answer -> !answer.met())
+        .map(
+            answer ->
+                answer.about(
+                    new PlausibilityId(PlausibilityTopic.CHAMBER, space.name()),
+                    model.boat().kept()));
+  }
+
+  /** One that has not been yet counts for nothing; most often the year is wrong. */
+  private Optional<PlausibilityFinding> testOf(Space space) {
+    return space
+        .part()
+        .test()
+        .filter(test -> test.date().isAfter(model.today()))
+        .map(
+            test ->
+                new PlausibilityQuestion(
+                        "chamber \"" + space.name() + "\", days from its leak test until today",
+                        Unit.DAY)
+                    .atLeast(
+                        DAY * ChronoUnit.DAYS.between(test.date(), model.today()),
+                        0,
+                        "a test that counts has been made (judgement)",
+                        "it is dated "
+                            + test.date()
+                            + ", which has not come yet: was the year written wrongly?"))
+        .map(
+            answer ->
+                answer.about(
+                    new PlausibilityId(PlausibilityTopic.LEAK_TEST, space.name()),
+                    model.boat().kept()));
+  }
+
+  private PlausibilityQuestion.Answer answer(Space space, double poured) {
+    double drawn = space.solid().volume();
+    double room = model.form().inside().volume();
+    double least = limits.value("poured-over-drawn-least") * drawn;
+    String check = "chamber \"" + space.name() + "\", litres poured into it";
+    PlausibilityQuestion asked = new PlausibilityQuestion(check, Unit.LITRE);
+    if (poured < least) {
+      return asked.atLeast(
+          poured,
+          least,
+          limits.source("poured-over-drawn-least"),
+          "were those gallons? Measure its walls, or pour again and count");
+    }
+    return asked.atMost(
+        poured,
+        Math.min(limits.value("poured-over-drawn-most") * drawn, room),
+        limits.source("poured-over-drawn-most"),
+        "",
+        "measure its walls, or pour again and count");
+  }
+}

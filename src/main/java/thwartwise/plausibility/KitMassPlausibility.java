@@ -1,0 +1,57 @@
+package thwartwise.plausibility;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Span;
+import thwartwise.measure.Rounding;
+
+/**
+ * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,
+ * so a decimal point that slipped gives room for people who are not safe there.
+ */
+record KitMassPlausibility(BoatModel model, PlausibleLimits limits) {
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    KitMassPlausibility doubts = new KitMassPlausibility(model, limits);
+    return model.boat().kit().stream().flatMap(kit -> doubts.of(kit).stream()).toList();
+  }
+
+  private Optional<PlausibilityFinding> of(Kit kit) {
+    PlausibilityQuestion.Answer answer = answer(kit);
+    return answer.met()
+        ? Optional.empty()
+        : Optional.of(
+            answer.about(
+                new PlausibilityId(PlausibilityTopic.KIT_MASS, kit.name()), model.boat().kept()));
+  }
+
+  private PlausibilityQuestion.Answer answer(Kit kit) {
+    Propulsion driven = model.boat().propulsion();
+    Span usual = limits.kitMass(kit.name(), driven);
+    String source = limits.kitMassSource(kit.name(), driven);
+    PlausibilityQuestion asked =
+        new PlausibilityQuestion("kit \"" + kit.name() + "\", mass", Unit.KILOGRAM);
+    String remedy = remedy(kit.mass(), usual);
+    return kit.mass() < usual.from()
+        ? asked.atLeast(kit.mass(), usual.from(), source, remedy)
+        : asked.atMost(kit.mass(), usual.to(), source, "", remedy);
+  }
+
+  private static String remedy(double mass, Span usual) {
+    String slipped =
+        UsualKit.withPointMoved(mass, usual)
+            .map(
+                kg ->
+                    String.format(
+                        Locale.ROOT,
+                        "; did the decimal point slip, from %s kg?",
+                        Rounding.plain(kg)))
+            .orElse("");
+    return String.format(Locale.ROOT, "%s kg is not what such a thing weighs", Rounding.plain(mass))
+        + (slipped.isEmpty() ? ": weigh it again" : slipped + " Weigh it again");
+  }
+}

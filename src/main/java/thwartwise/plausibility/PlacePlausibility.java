@@ -1,0 +1,147 @@
+package thwartwise.plausibility;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.NamedEnd;
+import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Places that can hardly lie where they are said to lie along the boat: in the back of whoever sits
+ * there, in another part of the boat than the one they are named for, off the box of their name, or
+ * on top of another. One finding for each place.
+ */
+final class PlacePlausibility {
+  private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
+  private static final String AGAIN =
+      "measure it again from the aft end of the hull, in the unit asked for";
+
+  private final BoatModel model;
+  private final PlausibleLimits limits;
+  private final Span hull;
+
+  private PlacePlausibility(BoatModel model, PlausibleLimits limits) {
+    this.model = model;
+    this.limits = limits;
+    this.hull = model.form().outside().extent(AHEAD);
+  }
+
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    PlacePlausibility doubts = new PlacePlausibility(model, limits);
+    List<PlausibilityFinding> found = new ArrayList<>();
+    for (Place place : model.boat().places()) {
+      doubts
+          .answer(place)
+          .map(
+              a ->
+                  a.about(
+                      new PlausibilityId(PlausibilityTopic.PLACE_ALONG, place.name()),
+                      model.boat().kept()))
+          .ifPresent(found::add);
+    }
+    return found;
+  }
+
+  private Optional<PlausibilityQuestion.Answer> answer(Place place) {
+    return atAnEnd(place)
+        .or(() -> namedForAnotherPart(place))
+        .or(() -> offItsBox(place))
+        .or(() -> onTopOfAnother(place));
+  }
+
+  private Optional<PlausibilityQuestion.Answer> atAnEnd(Place place) {
+    double least = limits.value("seat-from-end");
+    double aft = place.along().from() - hull.from();
+    double fore = hull.to() - place.along().to();
+    return doubtful(
+        metres(place, "from the nearer end of the hull to the middle of whoever sits there")
+            .atLeast(
+                Math.min(aft, fore),
+                least,
+                limits.source("seat-from-end"),
+                "nobody has room there: " + AGAIN));
+  }
+
+  private Optional<PlausibilityQuestion.Answer> namedForAnotherPart(Place place) {
+    return NamedEnd.of(place.name())
+        .flatMap(
+            end -> {
+              PlausibilityQuestion asked =
+                  new PlausibilityQuestion(
+                      subject(place) + ", how far forward, as a share of the length", Unit.PERCENT);
+              double share = (place.x() - hull.from()) / hull.length();
+              String limit = end == NamedEnd.MIDDLE ? "middle-place-least" : "fore-place-least";
+              double least = limits.value(limit);
+              String remedy = "it is named for " + end.words() + ": " + AGAIN;
+              boolean low = end == NamedEnd.FORE || end == NamedEnd.MIDDLE && share < 0.5;
+              return doubtful(
+                  low
+                      ? asked.atLeast(share, least, limits.source(limit), remedy)
+                      : asked.atMost(share, 1 - least, limits.source(limit), "", remedy));
+            });
+  }
+
+  /** A seat called as the box under it is lies on that box. */
+  private Optional<PlausibilityQuestion.Answer> offItsBox(Place place) {
+    return model.boat().chambers().stream()
+        .filter(c -> c.name().equalsIgnoreCase(place.name()))
+        .findFirst()
+        .flatMap(
+            box ->
+                doubtful(
+                    metres(place, "how far before or abaft the chamber of that name")
+                        .atMost(
+                            apart(place.x(), box),
+                            limits.value("place-from-its-box"),
+                            limits.source("place-from-its-box"),
+                            "",
+                            AGAIN)));
+  }
+
+  private static double apart(double x, Chamber box) {
+    Span along = box.box().x();
+    return Math.max(0, Math.max(along.from() - x, x - along.to()));
+  }
+
+  /** Benches may cross a thwart, and a place to kneel may lie before one. */
+  private Optional<PlausibilityQuestion.Answer> onTopOfAnother(Place place) {
+    return model.boat().places().stream()
+        .takeWhile(other -> other != place)
+        .filter(other -> isThwart(place) && isThwart(other))
+        .filter(other -> place.across().overlaps(other.across()))
+        .filter(other -> Math.abs(place.x() - other.x()) < limits.value("places-apart"))
+        .findFirst()
+        .map(
+            other ->
+                metres(place, "between it and place \"" + other.name() + "\" along the boat")
+                    .atLeast(
+                        Math.abs(place.x() - other.x()),
+                        limits.value("places-apart"),
+                        limits.source("places-apart"),
+                        "one lies on top of the other: " + AGAIN));
+  }
+
+  private static boolean isThwart(Place place) {
+    return !place.hasLength() && place.posture() == Posture.SITTING;
+  }
+
+  private static Optional<PlausibilityQuestion.Answer> doubtful(
+      PlausibilityQuestion.Answer answer) {
+    return Optional.of(answer).filter(a -> !a.met());
+  }
+
+  private static PlausibilityQuestion metres(Place place, String what) {
+    return new PlausibilityQuestion(subject(place) + ", " + what, Unit.METRE);
+  }
+
+  private static String subject(Place place) {
+    return String.format(Locale.ROOT, "place \"%s\"", place.name());
+  }
+}

@@ -1,0 +1,155 @@
+package thwartwise.plausibility;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Place;
+import thwartwise.boat.Posture;
+import thwartwise.boat.Space;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Vector3;
+
+/**
+ * Heights of seats and of the boxes under them: nobody sits inside a sealed box, nor a few
+ * centimetres above the floor. A seat written too low steadies the boat; a box written too high
+ * lifts it.
+ */
+final class SeatPlausibility {
+  private static final Vector3 UP = Vector3.of(0, 0, 1);
+
+  private final BoatModel model;
+  private final PlausibleLimits limits;
+  private final double top;
+  private final List<PlausibilityFinding> found = new ArrayList<>();
+
+  private SeatPlausibility(BoatModel model, PlausibleLimits limits) {
+    this.model = model;
+    this.limits = limits;
+    this.top = model.form().outside().extent(UP).to();
+  }
+
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    SeatPlausibility doubts = new SeatPlausibility(model, limits);
+    model.boat().places().forEach(doubts::seat);
+    model.boat().chambers().forEach(doubts::chamber);
+    return doubts.found;
+  }
+
+  private void seat(Place place) {
+    Optional<Space> around = model.spaces().stream().filter(s -> holds(s.box(), place)).findFirst();
+    if (around.isPresent()) {
+      inside(place, around.get());
+    } else if (place.posture() == Posture.SITTING) {
+      aboveTheFloor(place);
+      offItsBox(place);
+    }
+  }
+
+  /** Whether the seat's middle lies in a box, deeper under its top than the tape may be off. */
+  private boolean holds(Box box, Place place) {
+    Vector3 seat = Vector3.of(place.x(), place.across().middle(), place.z());
+    return box.contains(seat) && place.z() < top(box) - limits.value("seat-in-box");
+  }
+
+  private double top(Box box) {
+    return Math.min(top, box.z().to());
+  }
+
+  private void inside(Place place, Space around) {
+    add(
+        new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
+        metres("seat \"" + place.name() + "\", height")
+            .atLeast(
+                place.z(),
+                top(around.box()),
+                limits.source("seat-in-box"),
+                String.format(
+                    Locale.ROOT,
+                    "that is inside the chamber \"%s\": measure the seat's height and the chamber's"
+                        + " top again",
+                    around.name())));
+  }
+
+  private void aboveTheFloor(Place place) {
+    tooHigh(place);
+    add(
+        new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
+        metres("seat \"" + place.name() + "\", height above the floor")
+            .atLeast(
+                place.z() - model.boat().hull().floor(),
+                limits.value("seat-above-floor"),
+                limits.source("seat-above-floor"),
+                "measure it from the lowest point of the bottom, in centimetres or inches as asked;"
+                    + " who kneels or stands there has a posture of its own"));
+  }
+
+  /** A seat called as the box under it is lies on that box, with a cushion at most. */
+  private void offItsBox(Place place) {
+    for (Chamber box : model.boat().chambers()) {
+      if (box.name().equalsIgnoreCase(place.name())) {
+        add(
+            new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
+            metres("seat \"" + place.name() + "\", height above the chamber of that name")
+                .atMost(
+                    place.z() - Math.min(top, box.box().z().to()),
+                    limits.value("seat-over-its-box"),
+                    limits.source("seat-over-its-box"),
+                    "",
+                    "measure the seat's height and the chamber's top again, each in the unit asked"
+                        + " for"));
+      }
+    }
+  }
+
+  /** A seat too high to sit on is left out of every seating, and what is left may look better. */
+  private void tooHigh(Place place) {
+    double floor = model.boat().hull().floor();
+    double rail = model.form().railAt(place.x(), place.across().middle() >= 0).z();
+    double overFloor = limits.value("seat-above-floor-most");
+    double overRail = limits.value("seat-above-rail");
+    boolean byRail = rail + overRail < floor + overFloor;
+    add(
+        new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
+        metres("seat \"" + place.name() + "\", height")
+            .atMost(
+                place.z(),
+                limits.seatMost(rail, floor),
+                limits.source(byRail ? "seat-above-rail" : "seat-above-floor-most"),
+                "",
+                "that is too high to sit on: were those centimetres where inches are meant, or is"
+                    + " it measured from the ground?"));
+  }
+
+  /** A top that stands above all of the hull is cut off there, and nobody would know. */
+  private void chamber(Chamber chamber) {
+    double written = chamber.box().z().to();
+    if (Double.isInfinite(written)) {
+      return;
+    }
+    add(
+        new PlausibilityId(PlausibilityTopic.CHAMBER_TOP, chamber.name()),
+        metres("chamber \"" + chamber.name() + "\", height of its top")
+            .atMost(
+                written,
+                top + limits.value("chamber-above-rail"),
+                limits.source("chamber-above-rail"),
+                "",
+                "that is above the whole hull: measure it again, or leave it out where the chamber"
+                    + " reaches the rail"));
+  }
+
+  private static PlausibilityQuestion metres(String check) {
+    return new PlausibilityQuestion(check, Unit.METRE);
+  }
+
+  /** One finding for each thing, the first. */
+  private void add(PlausibilityId id, PlausibilityQuestion.Answer answer) {
+    if (!answer.met() && found.stream().noneMatch(f -> f.id().equals(id))) {
+      found.add(answer.about(id, model.boat().kept()));
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package thwartwise.plausibility;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.NamedSide;
+import thwartwise.boat.Place;
+import thwartwise.checks.Unit;
+
+/**
+ * Places whose name speaks of a side on which they do not lie: everybody there is reckoned on the
+ * middle line, or on the other side.
+ */
+record SidePlausibility(BoatModel model, PlausibleLimits limits) {
+
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    SidePlausibility doubts = new SidePlausibility(model, limits);
+    return model.boat().places().stream().flatMap(p -> doubts.of(p).stream()).toList();
+  }
+
+  private Optional<PlausibilityFinding> of(Place place) {
+    return NamedSide.of(place.name())
+        .map(side -> answer(place, side))
+        .filter(answer -> !answer.met())
+        .map(
+            a ->
+                a.about(
+                    new PlausibilityId(PlausibilityTopic.PLACE_SIDE, place.name()),
+                    model.boat().kept()));
+  }
+
+  private PlausibilityQuestion.Answer answer(Place place, NamedSide side) {
+    String subject = "place \"" + place.name() + "\"";
+    return new PlausibilityQuestion(
+            subject + ", how far out its middle lies to the side it is named for", Unit.METRE)
+        .atLeast(
+            side.offset(place),
+            limits.value("side-place-out"),
+            limits.source("side-place-out"),
+            "boat file: " + subject + fault(place, side) + REMEDY);
+  }
+
+  private static String fault(Place place, NamedSide side) {
+    return place.isAboutTheMiddle() ? " has no side; " : " does not lie to " + side.word() + "; ";
+  }
+
+  private static final String REMEDY =
+      "write from where to where people sit as \"y\": [from, to], starboard with a minus, or give a"
+          + " seat across the boat another name";
+}

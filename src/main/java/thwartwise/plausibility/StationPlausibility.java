@@ -1,0 +1,85 @@
+package thwartwise.plausibility;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thwartwise.boat.BoatModel;
+import thwartwise.checks.Unit;
+import thwartwise.geometry.Vector3;
+import thwartwise.hull.LineName;
+import thwartwise.hull.Station;
+import thwartwise.measure.UnitFormat;
+
+/** Stations that lie out of line with their neighbours, one finding each. */
+final class StationPlausibility {
+  private StationPlausibility() {}
+
+  static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {
+    List<Station> stations = model.boat().hull().stations();
+    Map<Integer, FairnessOutlier> worst = new LinkedHashMap<>();
+    for (FairnessOutlier out : limits.stations().outOfLine(stations)) {
+      worst.merge(out.station(), out, (a, b) -> b.factor() > a.factor() ? b : a);
+    }
+    List<PlausibilityFinding> found = new ArrayList<>();
+    worst.forEach(
+        (i, out) ->
+            found.add(
+                answer(stations, out, limits, new UnitFormat(model.boat().units()))
+                    .about(
+                        new PlausibilityId(PlausibilityTopic.STATION, name(stations, i)),
+                        model.boat().kept(),
+                        readings(stations.get(i)))));
+    return found;
+  }
+
+  private static PlausibilityQuestion.Answer answer(
+      List<Station> stations, FairnessOutlier out, PlausibleLimits limits, UnitFormat units) {
+    boolean low = out.value() < out.fair();
+    PlausibilityQuestion asked =
+        new PlausibilityQuestion(
+            "station \"" + name(stations, out.station()) + "\" against its neighbours", Unit.METRE);
+    return new PlausibilityQuestion.Answer(
+        asked,
+        out.value(),
+        out.fair(),
+        low,
+        false,
+        limits.source("station-off-ratio"),
+        words(stations, out, units));
+  }
+
+  /** All of a station: whoever kept it looked at all of it. */
+  static String readings(Station station) {
+    Stream<Vector3> points =
+        station.isSymmetric()
+            ? station.port().stream()
+            : Stream.concat(station.port().stream(), station.starboard().stream());
+    return points
+        .map(p -> String.format(Locale.ROOT, "%.3f %.3f", p.y() + 0.0, p.z() + 0.0))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Which reading, what is odd about it, and what would be in line. */
+  private static String words(List<Station> stations, FairnessOutlier out, UnitFormat units) {
+    int points = stations.get(out.station()).port().size();
+    return String.format(
+        "%s%s, %s: %s In line would be about %s; measure it again",
+        out.port() ? "" : "starboard ",
+        LineName.of(out.point(), points),
+        out.direction().word(),
+        out.slip().sentence(),
+        units.either(
+            String.format(Locale.ROOT, "%.2f m", out.meant()), () -> units.step(out.meant())));
+  }
+
+  /** Its name, or its number where the name does not tell it from the others. */
+  static String name(List<Station> stations, int i) {
+    String name = stations.get(i).name();
+    long same = stations.stream().filter(s -> s.name().equals(name)).count();
+    return name.isBlank() || same > 1 ? "number " + (i + 1) : name;
+  }
+}

@@ -1,0 +1,149 @@
+package thwartwise.sheet;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import thwartwise.electrics.Battery;
+import thwartwise.electrics.Chemistry;
+import thwartwise.electrics.Circuit;
+import thwartwise.electrics.ElectricMotor;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.SolarPanel;
+import thwartwise.electrics.TimedRun;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitSystem;
+import thwartwise.measured.BoatQuantity;
+import thwartwise.walk.engine.PlausibleRange;
+
+/** What is known to be electric aboard, as the answers the walk would have been given. */
+final class PrefilledElectrics {
+  private static final double TO_TENTHS = 10;
+
+  private final Map<String, String> answers = new HashMap<>();
+  private final UnitFormat shown;
+
+  private PrefilledElectrics(UnitSystem units) {
+    this.shown = new UnitFormat(units);
+  }
+
+  /** Nothing of a boat of which nobody said anything: it may be filled in by hand. */
+  static Map<String, String> of(ElectricalSystem electrics, UnitSystem units) {
+    PrefilledElectrics known = new PrefilledElectrics(units);
+    if (!electrics.isEmpty()) {
+      known.put("any", "yes");
+      known.system(electrics);
+    }
+    return Map.copyOf(known.answers);
+  }
+
+  private void system(ElectricalSystem electrics) {
+    electrics.battery().ifPresent(this::battery);
+    electrics.motor().ifPresent(this::motor);
+    for (int i = 0; i < electrics.runs().size(); i++) {
+      put("run." + (i + 1) + ".any", "yes");
+      run("run." + (i + 1), electrics.runs().get(i));
+    }
+    put("run." + (electrics.runs().size() + 1) + ".any", "no");
+    electrics.panel().ifPresent(this::panel);
+    electrics.latitude().ifPresent(l -> put("latitude", latitude(l)));
+    for (int i = 0; i < electrics.circuits().size(); i++) {
+      put("circuit." + (i + 1) + ".any", "yes");
+      circuit("circuit." + (i + 1), electrics.circuits().get(i));
+    }
+    put("circuit." + (electrics.circuits().size() + 1) + ".any", "no");
+    electrics.mainSwitch().ifPresent(by -> put("mainSwitch", by));
+  }
+
+  private void battery(Battery battery) {
+    put("battery.which", battery.kit());
+    put("battery.chemistry", battery.chemistry().map(Chemistry::word));
+    put("battery.volts", plain(battery.volts()));
+    put("battery.ampHours", hours(battery.charge()));
+    put("battery.ratedHours", battery.ratedTime().map(PrefilledElectrics::hours));
+    put("battery.since", battery.since().map(Object::toString));
+    put("battery.starter", battery.starter().map(PrefilledElectrics::yesOrNo));
+    put("battery.terminalsCovered", battery.terminalsCovered().map(PrefilledElectrics::yesOrNo));
+  }
+
+  private void motor(ElectricMotor motor) {
+    put("motor.electric", "yes");
+    put("motor.thrust", motor.thrust().map(n -> plain(n) + " N"));
+    put("motor.amps", motor.fullCurrent().map(PrefilledElectrics::plain));
+    put("motor.claimedHours", motor.claimedTime().map(PrefilledElectrics::hours));
+    put("motor.reach", motor.reach().map(shown::tape));
+    put("motor.tiltedReach", motor.tiltedReach().map(shown::tape));
+    put("motor.tiltShift", motor.tiltShift().map(shown::tape));
+  }
+
+  private void run(String key, TimedRun run) {
+    put(key + ".setting", run.setting());
+    put(key + ".metres", plain(run.distance()) + " m");
+    put(key + ".secondsThere", plain(run.timeThere()));
+    put(key + ".secondsBack", plain(run.timeBack()));
+    put(key + ".ampsThere", run.currentThere().map(PrefilledElectrics::plain));
+    put(key + ".ampsBack", run.currentBack().map(PrefilledElectrics::plain));
+  }
+
+  private void panel(SolarPanel panel) {
+    put("panel.which", panel.kit());
+    put("panel.watts", plain(panel.watts()));
+    put("panel.panelFuse", panel.panelFuse().map(PrefilledElectrics::plain));
+    put("panel.batteryFuse", panel.batteryFuse().map(PrefilledElectrics::plain));
+    put("panel.batteryStaysOn", panel.connectedToBattery().map(PrefilledElectrics::yesOrNo));
+    put("panel.sideArea", panel.sideArea().map(PrefilledElectrics::plain));
+  }
+
+  private void circuit(String key, Circuit circuit) {
+    put(key + ".use", circuit.use().word());
+    put(key + ".name", circuit.name());
+    put(key + ".amps", plain(circuit.current()));
+    put(key + ".there", shown.tape(circuit.length()));
+    put(key + ".wire", wire(circuit));
+    put(key + ".lies", lies(circuit));
+    put(key + ".fuse", circuit.fuse().map(PrefilledElectrics::plain));
+    put(key + ".fuseAt", circuit.fuseDistance().map(shown::tape));
+    put(key + ".switch", circuit.switched());
+    put(key + ".hoursADay", circuit.timeADay().map(PrefilledElectrics::hours));
+  }
+
+  private static Optional<String> wire(Circuit circuit) {
+    String degrees = circuit.insulation().map(c -> " " + plain(c) + " C").orElse("");
+    return circuit
+        .area()
+        .map(area -> plain(BoatQuantity.SQUARE_MILLIMETRES.inFile(area)) + " mm2")
+        .or(() -> circuit.gauge().map(gauge -> "AWG " + gauge))
+        .map(copper -> copper + degrees);
+  }
+
+  private static Optional<String> lies(Circuit circuit) {
+    if (circuit.alone().orElse(false)) {
+      return Optional.of("open");
+    }
+    return circuit.sheathed().map(sheathed -> sheathed ? "pipe" : "bundle");
+  }
+
+  private static String latitude(double radians) {
+    double degrees = Math.rint(Math.toDegrees(radians) * TO_TENTHS) / TO_TENTHS;
+    return plain(Math.abs(degrees)) + (degrees < 0 ? " S" : " N");
+  }
+
+  private static String hours(double seconds) {
+    return plain(seconds / 3600);
+  }
+
+  private static String plain(double figure) {
+    return PlausibleRange.plain(figure);
+  }
+
+  private static String yesOrNo(boolean so) {
+    return so ? "yes" : "no";
+  }
+
+  private void put(String key, Optional<String> typed) {
+    typed.ifPresent(words -> put(key, words));
+  }
+
+  private void put(String key, String typed) {
+    answers.put("electrics." + key, typed);
+  }
+}

@@ -1,0 +1,65 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
+
+/**
+ * {@code same}, or {@code same as 3}: the answers to this question and to those after it about the
+ * same thing are those given of another one of its list. They become answers as if each had been
+ * typed.
+ *
+ * @param other the number of the other one
+ */
+record AnswerCopy(Walk walk, AnswerGroup group, int other) {
+  private static final Pattern SAME =
+      Pattern.compile("same(?: again)?(?: as(?: [a-z]+)?(?: (?:number )?(\\d{1,2}))?)?");
+
+  /** Where that was typed; the last one before it when no number was. */
+  static Optional<AnswerCopy> at(Walk walk, String question, String word) {
+    Matcher same = SAME.matcher(word);
+    if (!same.matches()) {
+      return Optional.empty();
+    }
+    return AnswerGroup.of(question)
+        .filter(group -> group.number() > 0)
+        .map(group -> new AnswerCopy(walk, group, number(same, group)));
+  }
+
+  private static int number(Matcher same, AnswerGroup group) {
+    return same.group(1) == null ? group.number() - 1 : Integer.parseInt(same.group(1));
+  }
+
+  Reply taken(List<Answer> answers) {
+    Map<String, String> given =
+        answers.stream().collect(Collectors.toMap(Answer::question, Answer::typed, (a, b) -> a));
+    List<String> understood = new ArrayList<>();
+    List<Answer> sofar = answers;
+    while (other != group.number() && walk.next(sofar) instanceof Step.Ask ask) {
+      String typed = given.get(copied(ask.question().key()));
+      if (typed == null
+          || !group.holds(ask.question().key())
+          || !(walk.take(sofar, typed) instanceof Reply.Accepted accepted)) {
+        break;
+      }
+      sofar = accepted.answers();
+      understood.add(accepted.understood());
+    }
+    return understood.isEmpty()
+        ? new Reply.Refused(
+            "There is no number %d whose answers fit here. Type same as and its number, or answer."
+                .formatted(other))
+        : new Reply.Accepted(sofar, String.join("\n  ", understood));
+  }
+
+  private String copied(String question) {
+    return group.holds(question) ? group.of(other, question) : "";
+  }
+}

@@ -1,0 +1,134 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import thwartwise.walk.engine.AcceptedAnswer;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.ReplayResult;
+import thwartwise.walk.engine.Reply;
+
+/**
+ * The things of one list as rows, as they were typed: {@code list kit} shows them, and {@code again
+ * kit 2} asks for the second one again.
+ *
+ * @param word what the list is called
+ * @param list as in {@link AnswerGroup}
+ */
+record EnteredRows(ReplayResult played, String word, String list) {
+  private static final Map<String, String> LISTS =
+      Map.of(
+          "station", "hull.station.",
+          "deck", "hull.decked.",
+          "opening", "opening.",
+          "chamber", "chamber.",
+          "place", "place.",
+          "kit", "kit.",
+          "person", "person.");
+
+  private static final Pattern SHOWN = Pattern.compile("list ([a-z]+?)s?");
+  private static final Pattern AGAIN = Pattern.compile("again(?: ([a-z]+?)s?)?(?: (\\d{1,2}))?");
+  private static final String ANY = ".any";
+
+  /** What becomes of such a line, when it is one. */
+  static Optional<Reply> at(ReplayResult played, String word) {
+    Matcher shown = SHOWN.matcher(word);
+    if (shown.matches()) {
+      return named(played, shown.group(1)).map(rows -> new Reply.Listed(rows.table()));
+    }
+    Matcher again = AGAIN.matcher(word);
+    return again.matches()
+        ? Optional.of(
+            Optional.ofNullable(again.group(1))
+                .map(name -> named(played, name))
+                .orElseGet(() -> open(played))
+                .map(rows -> rows.again(again.group(2)))
+                .orElse(new Reply.Refused(HOW)))
+        : Optional.empty();
+  }
+
+  private static final String HOW =
+      "Type again with what and which, as in again kit 2; one of: "
+          + LISTS.keySet().stream().sorted().collect(Collectors.joining(", "))
+          + ". list kit shows the numbers.";
+
+  /** Once a list has come to its end. */
+  static Optional<String> ended(ReplayResult played, String question) {
+    return AnswerGroup.of(question)
+        .filter(group -> question.endsWith(ANY) && group.number() > 2)
+        .flatMap(group -> ofList(played, group.list()))
+        .map(EnteredRows::table);
+  }
+
+  private static Optional<EnteredRows> named(ReplayResult played, String word) {
+    return Optional.ofNullable(LISTS.get(word)).map(list -> new EnteredRows(played, word, list));
+  }
+
+  /** The list the open question belongs to. */
+  private static Optional<EnteredRows> open(ReplayResult played) {
+    return played
+        .open()
+        .flatMap(open -> AnswerGroup.of(open.entry().key()))
+        .flatMap(group -> ofList(played, group.list()));
+  }
+
+  private static Optional<EnteredRows> ofList(ReplayResult played, String list) {
+    return LISTS.entrySet().stream()
+        .filter(known -> known.getValue().equals(list))
+        .map(known -> new EnteredRows(played, known.getKey(), list))
+        .findFirst();
+  }
+
+  private Reply again(String digits) {
+    List<Answer> these =
+        digits == null ? List.of() : rows().getOrDefault(Integer.parseInt(digits), List.of());
+    if (these.isEmpty()) {
+      return new Reply.Refused(
+          "There is no %s of that number. list %s shows them; then again %s and its number."
+              .formatted(word, word, word));
+    }
+    List<Answer> left = new ArrayList<>();
+    played.given().stream().map(AcceptedAnswer::answer).forEach(left::add);
+    left.addAll(played.rest());
+    left.removeAll(these);
+    return new Reply.WentBack(left, "Asked again. You had: " + row(these));
+  }
+
+  private String table() {
+    SortedMap<Integer, List<Answer>> rows = rows();
+    if (rows.isEmpty()) {
+      return "There is no %s yet.".formatted(word);
+    }
+    return rows.entrySet().stream()
+        .map(e -> String.format(Locale.ROOT, "%3d. %s", e.getKey(), row(e.getValue())))
+        .collect(
+            Collectors.joining(
+                "\n",
+                "",
+                "\nagain %s %d asks for one of them again.".formatted(word, rows.lastKey())));
+  }
+
+  /** As it was typed, so that it can be typed again. */
+  private static String row(List<Answer> these) {
+    return these.stream().map(Answer::typed).collect(Collectors.joining("; "));
+  }
+
+  private SortedMap<Integer, List<Answer>> rows() {
+    SortedMap<Integer, List<Answer>> rows = new TreeMap<>();
+    for (AcceptedAnswer given : played.given()) {
+      Answer answer = given.answer();
+      AnswerGroup.of(answer.question())
+          .filter(group -> group.list().equals(list) && !answer.question().endsWith(ANY))
+          .ifPresent(
+              group -> rows.computeIfAbsent(group.number(), n -> new ArrayList<>()).add(answer));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,67 @@
+package thwartwise.walk;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import thwartwise.inspection.QuickInspection;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.UnitSystem;
+import thwartwise.rules.RuleSet;
+import thwartwise.walk.engine.PartialBoat;
+
+/** The line that says, between two questions, what the boat can do as far as it is known. */
+public final class InterimSummary {
+  /** Said once, before the first of them. */
+  public static final String FIRST =
+      "A line that begins with \"So far\" looks at what is known by now and promises nothing.";
+
+  private static final String[] ADULTS = {
+    "nobody yet",
+    "one adult",
+    "two adults",
+    "three adults",
+    "four adults",
+    "five adults",
+    "six adults",
+    "seven adults",
+    "eight adults"
+  };
+
+  private InterimSummary() {}
+
+  /** Empty where nothing can be said. */
+  public static Optional<String> of(PartialBoat known, RuleSet rules, LocalDate today) {
+    return QuickInspection.of(known.boat(), rules, today).map(look -> told(look, known.units()));
+  }
+
+  static String told(QuickInspection look, UnitSystem units) {
+    return "So far: "
+        + floats(look.freeboard(), units)
+        + look.carried().map(InterimSummary::carried).orElse("")
+        + ".";
+  }
+
+  private static String floats(double freeboard, UnitSystem units) {
+    return freeboard > 0
+        ? "empty it floats with "
+            + units.show(down(freeboard, units), Dimension.LENGTH)
+            + " of side"
+        : "its lowest edge is under the water, even with nobody aboard";
+  }
+
+  /** What the boat has is rounded down, to whole centimetres or half inches. */
+  private static double down(double freeboard, UnitSystem units) {
+    double step = units.isMetric() ? 0.01 : 0.0127;
+    return step * Math.floor(freeboard / step + 1e-9);
+  }
+
+  private static String carried(QuickInspection.Carried carried) {
+    if (carried.dry() + carried.swamped() == 0) {
+      return "; at a first look nobody yet, dry or swamped";
+    }
+    return "; at a first look "
+        + ADULTS[carried.dry()]
+        + " dry, "
+        + ADULTS[carried.swamped()]
+        + " when swamped";
+  }
+}

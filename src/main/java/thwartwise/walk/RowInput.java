@@ -1,0 +1,86 @@
+package thwartwise.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.QuantityReader;
+import thwartwise.measure.QuotedText;
+import thwartwise.measure.UnitSystem;
+import thwartwise.measure.YesOrNo;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+import thwartwise.walk.engine.Step;
+
+/**
+ * A row typed at once: a station, a piece of kit, a chamber. It becomes one answer a question, as
+ * if each had been typed by itself, or nothing of it is taken.
+ *
+ * @param group whose questions it answers
+ */
+record RowInput(Walk walk, AnswerGroup group) {
+  private static final String BETWEEN = ";";
+
+  /** The row that begins at this question, if a row was typed there. */
+  static Optional<RowInput> at(Walk walk, String question, String typed) {
+    boolean isRow = typed.contains(BETWEEN) && !typed.replace(BETWEEN, "").isBlank();
+    return isRow && !AnswerGroup.isFreeWords(question)
+        ? AnswerGroup.of(question).map(group -> new RowInput(walk, group))
+        : Optional.empty();
+  }
+
+  Reply taken(List<Answer> answers, String typed) {
+    List<String> understood = new ArrayList<>();
+    List<Answer> sofar = answers;
+    String[] values = typed.split(BETWEEN, -1);
+    for (int i = 0; i < values.length; i++) {
+      sofar = i == 0 ? toTheFirstValue(sofar, values[0]) : sofar;
+      Reply reply = isOpen(sofar) ? walk.take(sofar, values[i]) : tooMany(i);
+      if (!(reply instanceof Reply.Accepted accepted)) {
+        return new Reply.Refused(wrong(i + 1, values[i], reply));
+      }
+      sofar = accepted.answers();
+      understood.add(accepted.understood());
+    }
+    return new Reply.Accepted(sofar, String.join("\n  ", understood));
+  }
+
+  /** A row says that there is another; a figure where a name may be left out leaves it out. */
+  private List<Answer> toTheFirstValue(List<Answer> answers, String value) {
+    String open = openKey(answers).orElse("");
+    boolean another = open.endsWith(".any") && YesOrNo.read(value).refusal().isPresent();
+    boolean unnamed = open.endsWith(".name") && isMeasuredOrSaid(value);
+    if (!another && !unnamed) {
+      return answers;
+    }
+    return walk.take(answers, another ? "yes" : "") instanceof Reply.Accepted accepted
+        ? accepted.answers()
+        : answers;
+  }
+
+  static boolean isMeasuredOrSaid(String value) {
+    return YesOrNo.read(value).refusal().isEmpty()
+        || new QuantityReader(Dimension.LENGTH, UnitSystem.METRIC).read(value).refusal().isEmpty();
+  }
+
+  private boolean isOpen(List<Answer> sofar) {
+    return openKey(sofar).filter(group::holds).isPresent();
+  }
+
+  private Optional<String> openKey(List<Answer> sofar) {
+    return walk.next(sofar) instanceof Step.Ask ask
+        ? Optional.of(ask.question().key())
+        : Optional.empty();
+  }
+
+  private static Reply tooMany(int taken) {
+    return new Reply.Refused("the row ends after " + taken + " of them.");
+  }
+
+  private static String wrong(int number, String value, Reply reply) {
+    String reason =
+        reply instanceof Reply.Refused refused ? refused.reason() : "a word, and no value.";
+    return "Value %d of the row, %s: %s Nothing of the row was taken."
+        .formatted(number, QuotedText.of(value.strip()), reason);
+  }
+}

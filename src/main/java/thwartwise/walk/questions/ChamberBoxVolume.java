@@ -1,0 +1,58 @@
+package thwartwise.walk.questions;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import thwartwise.geometry.Box;
+import thwartwise.hull.HullForm;
+import thwartwise.hull.HullMeasurements;
+import thwartwise.hull.UnusableBoat;
+import thwartwise.inspection.ChamberVolumeComparison;
+import thwartwise.measure.Dimension;
+import thwartwise.measure.UnitSystem;
+
+/**
+ * What the box of a chamber holds of the hull's inside, to be set beside the litres poured in. A
+ * walk asks for the same one at every question after it, so it is remembered.
+ */
+public final class ChamberBoxVolume {
+  private static final int REMEMBERED = 64;
+
+  private final Map<Drawn, Optional<Double>> known = new ConcurrentHashMap<>();
+
+  private record Drawn(HullMeasurements hull, Box box) {}
+
+  /** What is to be said of litres poured in, m³; nothing where the box cannot be drawn. */
+  public Optional<String> beside(double poured, HullMeasurements hull, Box box) {
+    return volume(new Drawn(hull, box)).map(drawn -> words(poured, drawn));
+  }
+
+  private Optional<Double> volume(Drawn asked) {
+    if (known.size() > REMEMBERED) {
+      known.clear();
+    }
+    return known.computeIfAbsent(asked, ChamberBoxVolume::drawn);
+  }
+
+  private static Optional<Double> drawn(Drawn asked) {
+    try {
+      double volume = HullForm.of(asked.hull()).inside().within(asked.box()).volume();
+      return Optional.of(volume).filter(v -> v > 0);
+    } catch (UnusableBoat e) {
+      return Optional.empty();
+    }
+  }
+
+  private static String words(double poured, double drawn) {
+    long percent = Math.round(100 * Math.abs(poured - drawn) / drawn);
+    String beside = "by its box " + UnitSystem.METRIC.show(drawn, Dimension.VOLUME);
+    if (percent == 0) {
+      return beside;
+    }
+    String apart = beside + ", so " + percent + " % " + (poured < drawn ? "less" : "more");
+    String smaller = "; the smaller counts";
+    return ChamberVolumeComparison.disagree(poured, drawn)
+        ? apart + smaller + "; one of the two is wrong: measure the box and pour again"
+        : apart + smaller;
+  }
+}

@@ -1,0 +1,63 @@
+package thwartwise.walk.questions;
+
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Chamber;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+import thwartwise.walk.engine.WordQuestions;
+
+/** What is unlikely about the height of a seat, given the floor, the rail and the boxes. */
+public record SeatHeightWarnings(
+    Tape tape, Outline outline, double floor, List<Chamber> chambers, PlausibleLimits limits) {
+
+  /**
+   * @param along from where to where the seat goes
+   * @param middle whether it reaches across the middle line
+   */
+  Optional<Warning> at(Span along, boolean middle, double z) {
+    return tooHigh(along, z).or(() -> middle ? inABox(along, z) : Optional.empty());
+  }
+
+  private Optional<Warning> tooHigh(Span along, double z) {
+    double most = limits.seatMost(outline.railHeightAt(along.middle()), floor);
+    double inches = z / 2.54;
+    boolean fits = inches >= floor && inches <= most;
+    return z > most
+        ? Optional.of(
+            new Warning(
+                "%s is too high to sit on (%s).%s"
+                    .formatted(
+                        tape.show(z),
+                        tape.show(most),
+                        fits
+                            ? " Centimetres for inches? Did you mean " + tape.show(inches) + "?"
+                            : " Measure it again, from the baseline."),
+                fits ? Optional.of(PlausibleRange.metres(inches)) : Optional.empty(),
+                true))
+        : Optional.empty();
+  }
+
+  /** Nobody sits inside a sealed box: one of the two heights is wrong. */
+  private Optional<Warning> inABox(Span along, double z) {
+    Vector3 seat = Vector3.of(along.middle(), 0, z);
+    return chambers.stream()
+        .filter(c -> c.box().contains(seat) && z < top(c) - limits.seatInBox())
+        .findFirst()
+        .map(
+            c ->
+                new Warning(
+                    "%s is inside the chamber %s, whose top is %s up. Is that the seat?"
+                        .formatted(tape.show(z), WordQuestions.quoted(c.name()), tape.show(top(c))),
+                    Optional.of(PlausibleRange.metres(top(c))),
+                    true));
+  }
+
+  private double top(Chamber chamber) {
+    return Math.min(outline.highest(), chamber.box().z().to());
+  }
+}

@@ -1,0 +1,94 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+
+/** Things in rows: asked for, shown again, and asked for again one by one. */
+class EnteredRowsTest {
+  private static final Sheet FULL = Sheet.full(true);
+
+  private static final String KIT =
+      """
+        1. battery; 18.1436948; 0.9652; 0; 0.127; 9; yes; midships thwart
+        2. motor; 10.43262451; -0.0762; -0.1016; 0.3556; ; no; none
+      again kit 2 asks for one of them again."""
+          .indent(0)
+          .stripTrailing();
+
+  private static List<Answer> afterTheKit() {
+    return FULL.upTo("bailer");
+  }
+
+  @Test
+  void the_order_of_a_row_stands_in_the_prompt() {
+    assertThat(Sheet.open(FULL.upTo("kit.1.any")).prompt())
+        .isEqualTo("Kit 1, or no (name; kg; forward; to port; height; litres; fastened; in):");
+    assertThat(Sheet.open(FULL.upTo("place.2.any")).prompt())
+        .isEqualTo("Place 2 (name; across; forward; height; reach; people) [Enter: no more]:");
+    assertThat(Sheet.open(FULL.upTo("hull.station.2.name")).prompt())
+        .isEqualTo("Station 2 (forward; keel up; chine out; up; rail out; up):");
+  }
+
+  @Test
+  void a_name_says_that_there_is_one() {
+    assertThat(Sheet.answer(FULL.upTo("kit.1.any"), "battery")).isEqualTo(FULL.upTo("kit.1.mass"));
+    assertThat(FULL.refused("kit.2.any", "battery"))
+        .isEqualTo("\"battery\" is already the name of another. Type another name.");
+  }
+
+  @Test
+  void a_figure_or_no_is_not_the_name_of_a_station() {
+    assertThat(Sheet.open(Sheet.answer(FULL.upTo("hull.station.1.name"), "no")).key())
+        .isEqualTo("hull.station.1.point.1.x");
+    assertThat(Sheet.open(Sheet.answer(FULL.upTo("hull.station.2.name"), "1.8288")).key())
+        .isEqualTo("hull.station.2.point.1.z");
+  }
+
+  @Test
+  void a_list_that_has_come_to_its_end_is_shown_as_it_was_typed() {
+    assertThat(FULL.accepted("kit.3.any", "no")).isEqualTo("Another piece of kit? no\n" + KIT);
+  }
+
+  @Test
+  void it_is_shown_whenever_it_is_asked_for() {
+    assertThat(Sheet.WALK.take(afterTheKit(), "list kit")).isEqualTo(new Reply.Listed(KIT));
+    assertThat(Sheet.WALK.take(afterTheKit(), "list persons"))
+        .isEqualTo(new Reply.Listed("There is no person yet."));
+  }
+
+  @Test
+  void one_of_it_is_asked_for_again_and_the_rest_stays() {
+    Reply.WentBack back = (Reply.WentBack) Sheet.WALK.take(afterTheKit(), "again kit 2");
+    assertThat(back.note())
+        .isEqualTo(
+            "Asked again. You had: motor; 10.43262451; -0.0762; -0.1016; 0.3556; ; no; none");
+    assertThat(Sheet.open(back.answers()).key()).isEqualTo("kit.2.name");
+    List<Answer> heavier =
+        Sheet.answer(back.answers(), "motor; 12; -0.0762; -0.1016; 0.3556; ; no; none");
+    assertThat(Sheet.open(heavier).key()).isEqualTo("bailer");
+  }
+
+  @Test
+  void where_another_is_asked_for_the_number_alone_will_do() {
+    Reply.WentBack back = (Reply.WentBack) Sheet.WALK.take(FULL.upTo("kit.3.any"), "again 1");
+    assertThat(Sheet.open(back.answers()).key()).isEqualTo("kit.1.name");
+  }
+
+  @Test
+  void what_is_not_there_is_not_asked_for_again() {
+    assertThat(Sheet.WALK.take(afterTheKit(), "again kit 7"))
+        .isEqualTo(
+            new Reply.Refused(
+                "There is no kit of that number. list kit shows them; then again kit and its"
+                    + " number."));
+    assertThat(Sheet.WALK.take(afterTheKit(), "again"))
+        .isEqualTo(
+            new Reply.Refused(
+                "Type again with what and which, as in again kit 2; one of: chamber, deck, kit,"
+                    + " opening, person, place, station. list kit shows the numbers."));
+  }
+}

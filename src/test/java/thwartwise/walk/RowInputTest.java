@@ -1,0 +1,124 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.Reply;
+
+/** The table of stations, a row at a time. */
+class RowInputTest {
+  private static final Sheet SMALL = Sheet.small();
+  private static final String FIRST = "hull.station.1.point.1.z";
+
+  @Test
+  void a_row_gives_the_same_answers_as_its_values_one_by_one() {
+    List<Answer> before = SMALL.upTo(FIRST);
+    Reply.Accepted row = (Reply.Accepted) Sheet.WALK.take(before, "0.06; 0.5 ;0.44");
+    assertThat(row.answers()).isEqualTo(SMALL.upTo("hull.station.2.name"));
+    assertThat(row.understood())
+        .isEqualTo(
+            """
+            Station 1 "aft end", keel, height: 60 mm
+              Station 1 "aft end", rail, half-breadth: 0.50 m
+              Station 1 "aft end", rail, height: 0.44 m""");
+  }
+
+  @Test
+  void a_row_may_begin_with_how_far_forward_it_stands_and_may_stop_early() {
+    Reply.Accepted row =
+        (Reply.Accepted) Sheet.WALK.take(SMALL.upTo("hull.station.2.x"), "120 cm; 0; 0.6");
+    assertThat(row.answers()).hasSize(SMALL.upTo("hull.station.2.point.2.z").size());
+    assertThat(Sheet.open(row.answers()).key()).isEqualTo("hull.station.2.point.2.z");
+  }
+
+  @Test
+  void a_row_in_feet_and_inches_holds_blanks() {
+    Sheet feet = Sheet.full(false);
+    Reply.Accepted row =
+        (Reply.Accepted)
+            Sheet.WALK.take(
+                feet.upTo("hull.station.2.x"),
+                "6'; 0; 22; 1/2; 2' 3 1/2\"; 16 1/2; 22; .5; 27; 16,5");
+    assertThat(Sheet.open(row.answers()).key())
+        .isEqualTo(Sheet.open(feet.upTo("hull.station.3.name")).key());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      textBlock =
+          """
+      0.06; 0.5; 44 | Value 3 of the row, "44": 44.00 m is not between 0 and 1.5 m
+      0.06; wide; 0.44 | Value 2 of the row, "wide": "wide" is not a length this can use.
+      0.06; ; 0.44 | Value 2 of the row, "": Nothing was typed.
+      0.06; back; 0.44 | Value 2 of the row, "back": a word, and no value. Nothing of the row was taken.
+      0.06; 0.5; 0.44; 1.2 | Value 4 of the row, "1.2": the row ends after 3 of them. Nothing of the row was taken.
+      0.5; 0.5; 0.44 | Value 3 of the row, "0.44": Station 1 "aft end": the rail (0.44 m) is lower than the keel
+      """)
+  void a_wrong_value_is_named_and_nothing_of_the_row_is_taken(String typed, String message) {
+    assertThat(SMALL.refused(FIRST, typed))
+        .startsWith(message)
+        .endsWith("Nothing of the row was taken.");
+  }
+
+  @Test
+  void elsewhere_it_is_a_sign_like_any_other() {
+    assertThat(SMALL.accepted("measuredBy", "Ann; Ben")).endsWith("Ann; Ben");
+    assertThat(SMALL.refused("hull.floor", "30; 3")).startsWith("\"30; 3\" is not a length");
+  }
+
+  private static List<Answer> row(List<Answer> before, String typed) {
+    return ((Reply.Accepted) Sheet.WALK.take(before, typed)).answers();
+  }
+
+  @Test
+  void a_thing_on_one_line_gives_the_same_answers_as_one_by_one() {
+    Sheet full = Sheet.full(true);
+    assertThat(
+            row(
+                full.upTo("kit.1.any"),
+                "battery; 18.1436948; 0.9652; 0; 0.127; 9; yes; midships thwart"))
+        .isEqualTo(full.upTo("kit.2.any"));
+    assertThat(row(full.upTo("place.2.any"), "stern seat; across; 0.4572; 0.2667; 0.4064; 1"))
+        .isEqualTo(full.upTo("place.3.any"));
+    assertThat(row(full.upTo("person.1.any"), "helm; 80.73944186; stern seat; 0"))
+        .isEqualTo(full.upTo("person.2.any"));
+  }
+
+  @Test
+  void a_row_that_fails_says_no_other_thing_was_there() {
+    assertThat(Sheet.full(true).refused("kit.2.any", "motor; heavy"))
+        .isEqualTo(
+            "Value 2 of the row, \"heavy\": \"heavy\" is not a mass this can use. Type a mass such as"
+                + " 95 (kg), 500 g or 12 st 4 lb. Nothing of the row was taken.");
+  }
+
+  /** What the prompt says the order is, is the order of the questions. */
+  @Test
+  void the_order_told_is_the_order_asked() {
+    List<String> asked =
+        Sheet.full(true).upTo("kit.2.any").stream()
+            .map(Answer::question)
+            .filter(key -> key.startsWith("kit.1.") && !key.endsWith(".any"))
+            .toList();
+    assertThat(asked)
+        .containsExactly(
+            "kit.1.name",
+            "kit.1.mass",
+            "kit.1.x",
+            "kit.1.y",
+            "kit.1.z",
+            "kit.1.litres",
+            "kit.1.fastened",
+            "kit.1.in");
+    assertThat(String.join(" ", Sheet.open(Sheet.full(true).upTo("kit.1.name")).how()))
+        .endsWith(
+            "name; mass; forward of the aft end; to port; height; litres of its own (may stay"
+                + " empty); fastened; chamber it is in.");
+  }
+}
