@@ -47,7 +47,8 @@ public record Reference(
           "wind.csv",
           "electrics.csv",
           "loading-rules.csv",
-          "persons-carried.csv");
+          "persons-carried.csv",
+          "uncertainty.csv");
 
   /** Published answers that are wrong or rounded; kept so that nobody takes them for true. */
   public static final String KNOWN_WRONG = "known-wrong.csv";

@@ -97,7 +97,14 @@ class ReferenceTest {
           "motor-current",
           "hull-speed",
           "sun-outside-air",
-          "sun-of-month");
+          "sun-of-month",
+          "sum-of-normal",
+          "sum-of-rectangular",
+          "logarithm",
+          "viscometer",
+          "end-gauge",
+          "mass-calibration",
+          "one-standard");
 
   @Test
   void every_row_names_its_source_status_and_tolerance() {
