@@ -201,6 +201,11 @@ public record Boat(
     return with(parts -> parts.waters = others);
   }
 
+  /** After what was found bad when somebody looked it over, which only takes from it. */
+  public Boat asFound() {
+    return BoatAsFound.of(this);
+  }
+
   public Boat withOpenings(List<Opening> others) {
     return with(parts -> parts.openings = others);
   }

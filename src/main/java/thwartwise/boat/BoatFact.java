@@ -6,7 +6,8 @@ import java.util.function.UnaryOperator;
 
 /**
  * What a point of a checklist says of the boat when it is not as it should be. Every one takes
- * something from the boat: air that held is lost, kit and foam come loose, a bung counts as lost.
+ * something from the boat: air that held is lost, kit and foam come loose, a bung counts as lost, a
+ * battery counts as made to start an engine.
  */
 public enum BoatFact {
   CHAMBER_OPEN("chamber open", Thing.CHAMBER),
@@ -14,14 +15,16 @@ public enum BoatFact {
   SEAL_CLAIMED("seal claimed", Thing.CHAMBER),
   FOAM_LOOSE("foam loose", Thing.FOAM),
   KIT_LOOSE("kit loose", Thing.KIT),
-  BUNG_LOST("bung lost", Thing.CLOSED_HOLE);
+  BUNG_LOST("bung lost", Thing.CLOSED_HOLE),
+  STARTER_BATTERY("starter battery", Thing.BATTERY);
 
   /** What a fact can be about. */
   public enum Thing {
     CHAMBER,
     FOAM,
     KIT,
-    CLOSED_HOLE
+    CLOSED_HOLE,
+    BATTERY
   }
 
   private final String word;
@@ -55,8 +58,10 @@ public enum BoatFact {
               boat.chambers().stream().map(c -> c.name().equals(thing) ? loose(c) : c).toList());
       case KIT_LOOSE ->
           boat.withKit(
-              boat.kit().stream().map(k -> k.name().equals(thing) ? k.loose() : k).toList());
+                  boat.kit().stream().map(k -> k.name().equals(thing) ? k.loose() : k).toList())
+              .withElectrics(boat.electrics().unstrapped(thing));
       case BUNG_LOST -> boat;
+      case STARTER_BATTERY -> boat.withElectrics(boat.electrics().startingEngines(thing));
     };
   }
 
@@ -66,6 +71,11 @@ public enum BoatFact {
         .filter(a -> a.sets(BUNG_LOST))
         .map(PointAnswer::thing)
         .toList();
+  }
+
+  /** Whether somebody found it so of a thing of that name. */
+  public boolean isFound(Boat boat, String thing) {
+    return boat.pointAnswers().stream().anyMatch(a -> a.sets(this) && a.thing().equals(thing));
   }
 
   // A hatch or pocket may be named instead of the chamber behind it.

@@ -55,6 +55,7 @@ public enum Concern {
       case FOAM -> this == FOAM;
       case KIT -> this == KIT || this == FASTENED_KIT || this == BATTERIES || this == SOLAR_PANELS;
       case CLOSED_HOLE -> this == CLOSED_HOLES;
+      case BATTERY -> this == BATTERIES;
     };
   }
 

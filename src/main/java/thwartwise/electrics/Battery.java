@@ -28,6 +28,30 @@ public record Battery(
     Optional<Boolean> strapped,
     Optional<Boolean> terminalsCovered) {
 
+  /** The same made to start an engine. */
+  Battery startingEngines() {
+    return with(Optional.of(true), strapped);
+  }
+
+  /** The same held by nothing. */
+  Battery unstrapped() {
+    return with(starter, Optional.of(false));
+  }
+
+  private Battery with(Optional<Boolean> madeToStart, Optional<Boolean> held) {
+    return new Battery(
+        kit,
+        volts,
+        charge,
+        chemistry,
+        ratedTime,
+        exponent,
+        since,
+        madeToStart,
+        held,
+        terminalsCovered);
+  }
+
   /** Whether it is said that nothing holds it; silence is no statement. */
   public boolean isLoose() {
     return isDenied(strapped);

@@ -2,13 +2,15 @@ package thwartwise.electrics;
 
 /**
  * What a battery is made of, as far as running time depends on it. Exponents: lead-acid 1.1 to 1.3
- * (READ, several), the upper part taken; lithium 1.05 (FROM MEMORY). Shares that may be used: half
- * of lead-acid, four fifths of lithium (READ, several).
+ * (READ, several), of which the wet one has the upper end; no source sets AGM and gel apart, so
+ * both have that of the one lead-acid battery with two published points, 1.231 (DERIVED), rounded
+ * up; lithium 1.05 (FROM MEMORY). Shares that may be used: half of lead-acid, four fifths of
+ * lithium (READ, several).
  */
 public enum Chemistry {
   FLOODED("flooded lead-acid", 1.30, 0.5, true),
-  AGM("AGM", 1.20, 0.5, true),
-  GEL("gel", 1.20, 0.5, true),
+  AGM("AGM", 1.25, 0.5, true),
+  GEL("gel", 1.25, 0.5, true),
   LIFEPO4("LiFePO4", 1.05, 0.8, false),
   LITHIUM_ION("lithium-ion", 1.05, 0.8, false);
 
@@ -42,9 +44,13 @@ public enum Chemistry {
     return lead;
   }
 
-  /** Share of a new battery's charge that is left after so many years (judgement). */
+  /**
+   * Share of a new battery's charge that is left after so many years (judgement); nothing from
+   * {@link UsableCharge#MOST_YEARS} on, since nobody can tell which of the old ones still hold
+   * theirs.
+   */
   double agedShare(double years) {
-    return lead ? Math.max(0.3, 1 - 0.08 * years) : Math.max(0.5, 1 - 0.03 * years);
+    return years >= UsableCharge.MOST_YEARS ? 0 : 1 - (lead ? 0.08 : 0.03) * years;
   }
 
   /**

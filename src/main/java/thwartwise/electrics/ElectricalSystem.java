@@ -77,6 +77,16 @@ public record ElectricalSystem(
     return new ElectricalSystem(battery, motor, runs, panel, latitude, cutOffBy, others);
   }
 
+  /** The same with kit of that name, where it is the battery, made to start an engine. */
+  public ElectricalSystem startingEngines(String kit) {
+    return isBattery(kit) ? withBattery(battery.map(Battery::startingEngines)) : this;
+  }
+
+  /** The same with kit of that name, where it is the battery, held by nothing. */
+  public ElectricalSystem unstrapped(String kit) {
+    return isBattery(kit) ? withBattery(battery.map(Battery::unstrapped)) : this;
+  }
+
   /** The battery's, or the usual 12 V. */
   public double volts() {
     return battery.map(Battery::volts).orElse(COMMON_VOLTS);

@@ -42,6 +42,9 @@ public record UsableCharge(
   /** Years of a battery of which nobody knows since when it is used (judgement). */
   public static final double UNSTATED_YEARS = 6;
 
+  /** Years after which nothing of a battery's label counts (judgement). */
+  public static final double MOST_YEARS = 10;
+
   /** Some labels give the charge over 100 hours, which comes to least at a motor's current. */
   public static final double UNSTATED_HOURS = 100;
 
@@ -93,6 +96,11 @@ public record UsableCharge(
   /** Share of what the label would give at that current. */
   public double fraction() {
     return share * aged * cold;
+  }
+
+  /** Whether it is so old that nothing of its label counts. */
+  public boolean isWornOut() {
+    return !(aged > 0);
   }
 
   /** How long it may be drawn from, s; without end at no current. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatFact;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
@@ -41,7 +42,7 @@ final class ElectricalFindings {
     List<String> kit = boat.kit().stream().map(k -> k.name()).toList();
     ElectricalSystem electrics = boat.electrics().aboard(kit);
     List<Finding> all = new ArrayList<>();
-    electrics.battery().ifPresent(battery -> all.addAll(of(battery)));
+    electrics.battery().ifPresent(battery -> all.addAll(of(battery, boat)));
     electrics
         .panel()
         .filter(ElectricalFindings::isUnfused)
@@ -53,12 +54,13 @@ final class ElectricalFindings {
     return all;
   }
 
-  private static List<Finding> of(Battery battery) {
+  private static List<Finding> of(Battery battery, Boat boat) {
     List<Finding> all = new ArrayList<>();
     if (battery.isBare()) {
       all.add(practice(CheckId.BATTERY_COVERED));
     }
-    if (battery.isLoose()) {
+    // Found so at a point of a checklist it is a finding of its own.
+    if (battery.isLoose() && !BoatFact.KIT_LOOSE.isFound(boat, battery.kit())) {
       all.add(practice(CheckId.BATTERY_HELD));
     }
     return all;

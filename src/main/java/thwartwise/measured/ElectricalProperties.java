@@ -279,7 +279,7 @@ public final class ElectricalProperties {
               BoatQuantity.DAILY_HOURS,
               Circuit::timeADay,
               "Write how many hours a day it is on, or leave it out.")
-          .leftOut("8 hours");
+          .leftOut("8 hours (judgement)");
 
   public static final List<Property<Circuit, ?>> OF_CIRCUIT =
       List.of(

@@ -23,11 +23,11 @@ import thwartwise.geometry.Vector3;
  * How long and how far motor and battery take a boat on a day.
  *
  * @param usable what the battery gives; empty where nothing is known of one
- * @param boat with what is electric and aboard
+ * @param boat as it was found when somebody looked, with what is electric and aboard
  * @param fullCurrent of the motor, A; empty where its draw cannot even be guessed
  * @param speeds fastest first; none where running time cannot be worked out
  * @param hullSpeed m/s, of the whole length of the boat
- * @param hasOars whether oars or paddles are among the kit
+ * @param rowing what it is rowed or paddled home with; empty where nothing for it is among the kit
  * @param batteryAshore the name of a battery that is stated and not among the kit
  * @param motorAshore the same of the motor
  */
@@ -37,18 +37,26 @@ public record PassagePlan(
     Optional<Double> fullCurrent,
     List<MotorSpeed> speeds,
     double hullSpeed,
-    boolean hasOars,
+    Optional<Rowing> rowing,
     Optional<String> batteryAshore,
     Optional<String> motorAshore) {
 
   /** Hours a day of a lamp or socket nobody timed, s (judgement). */
   private static final double UNSTATED_USE = 8 * 3600.0;
 
+  /**
+   * Share of a motor's electrical power that comes out at its shaft, where only that is known
+   * (judgement: the poor end of small motors, which have 0.6 to 0.8, FROM MEMORY).
+   */
+  private static final double SHAFT_SHARE = 0.6;
+
   public PassagePlan {
     speeds = List.copyOf(speeds);
   }
 
-  public static PassagePlan of(Boat whole, LocalDate today) {
+  /** Of a boat as its file states it, after what was found when somebody looked it over. */
+  public static PassagePlan of(Boat stated, LocalDate today) {
+    Boat whole = stated.asFound();
     List<String> kit = whole.kit().stream().map(Kit::name).toList();
     Boat boat = whole.withElectrics(whole.electrics().aboard(kit));
     ElectricalSystem electrics = boat.electrics();
@@ -62,13 +70,20 @@ public record PassagePlan(
         usable,
         full,
         usable
-            .filter(u -> motorAshore.isEmpty())
+            .filter(u -> motorAshore.isEmpty() && !u.isWornOut())
             .map(u -> speeds(electrics, u, full, hullSpeed))
             .orElse(List.of()),
         hullSpeed,
-        boat.kit().stream().anyMatch(Kit::isForRowing),
+        rowing(boat.kit()),
         ashore(whole.electrics().battery().map(Battery::kit), kit),
         motorAshore);
+  }
+
+  private static Optional<Rowing> rowing(List<Kit> kit) {
+    List<Kit> all = kit.stream().filter(Kit::isForRowing).toList();
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(all.stream().allMatch(Kit::isPaddle) ? Rowing.PADDLES : Rowing.OARS);
   }
 
   private static Optional<String> ashore(Optional<String> named, List<String> kit) {
@@ -76,8 +91,9 @@ public record PassagePlan(
   }
 
   /**
-   * The plate's, the thrust's or, of a motor of which only the power is known, power over volts. A
-   * battery does not drive a boat with petrol aboard unless somebody says so.
+   * The plate's, the thrust's or, of a motor of which only the power at the shaft is known, what it
+   * takes for it from the battery. A battery does not drive a boat with petrol aboard unless
+   * somebody says so.
    */
   private static Optional<Double> fullCurrent(Boat boat) {
     double volts = boat.electrics().volts();
@@ -88,7 +104,7 @@ public record PassagePlan(
             () ->
                 boat.propulsion() instanceof Propulsion.Outboard outboard
                         && boat.kit().stream().noneMatch(Kit::isOfPetrol)
-                    ? Optional.of(outboard.power() / volts)
+                    ? Optional.of(outboard.power() / SHAFT_SHARE / volts)
                     : Optional.empty());
   }
 

@@ -1,15 +1,26 @@
 package thwartwise.passage;
 
-/** Home with the motor dead. */
-public final class Rowing {
-  /** A tired person in a loaded boat, m/s (judgement: 1.5 knots). */
-  public static final double SPEED = 0.75;
+/** Home with the motor dead, by oars or by paddles. */
+public enum Rowing {
+  /** A tired person in a loaded boat (judgement: 1.5 knots). */
+  OARS(0.75),
+  /** The same with a paddle, and no rowlocks to pull against (judgement: a knot). */
+  PADDLES(0.5);
 
-  private Rowing() {}
+  private final double speed;
+
+  Rowing(double speed) {
+    this.speed = speed;
+  }
+
+  /** Through the water, m/s. */
+  public double speed() {
+    return speed;
+  }
 
   /** s for that way against wind and stream; without end when no way is made. */
-  public static double time(double distance, double wind, double stream) {
-    double speed = SPEED - stream - WayHome.WIND_LOSS * wind;
-    return speed >= WayHome.LEAST_HOME ? distance / speed : Double.POSITIVE_INFINITY;
+  public double time(double distance, double wind, double stream) {
+    double home = WayHome.home(speed, wind, stream);
+    return home >= WayHome.LEAST_HOME ? distance / home : Double.POSITIVE_INFINITY;
   }
 }

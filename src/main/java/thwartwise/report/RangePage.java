@@ -28,6 +28,11 @@ public final class RangePage {
   private static final double[] WINDS = {0, 2, 4};
   private static final double[] STREAMS = {0, 0.5, 1};
 
+  private static final String OLD =
+      "the battery is "
+          + Rounding.plain(UsableCharge.MOST_YEARS)
+          + " years old or more, and of one so old nothing counts (judgement)";
+
   private final PassagePlan plan;
   private final UnitFormat units;
   private final Optional<ShallowWater> shallow;
@@ -51,7 +56,10 @@ public final class RangePage {
     RangePage range = new RangePage(plan, Optional.empty());
     List<String> all = new ArrayList<>();
     if (plan.speeds().isEmpty()) {
-      all.add("How long motor and battery run is not worked out: something it needs is not known");
+      all.add(
+          range.isWornOut()
+              ? "How long motor and battery run is not worked out: " + OLD
+              : "How long motor and battery run is not worked out: something it needs is not known");
     } else {
       all.add(range.lasts());
       plan.claimNotMet().ifPresent(hours -> all.add(claimed(hours)));
@@ -80,8 +88,20 @@ public final class RangePage {
     return cautions();
   }
 
+  private boolean isWornOut() {
+    return plan.usable().filter(UsableCharge::isWornOut).isPresent();
+  }
+
   private Page notWorkedOut() {
-    page.paragraph("Running time is not worked out: something it needs is not known");
+    page.paragraph(
+        isWornOut()
+            ? "Running time is not worked out: " + OLD
+            : "Running time is not worked out: something it needs is not known");
+    if (isWornOut()) {
+      page.point(
+          "Nobody can tell by its label what it still holds",
+          "Have its charge measured, and enter that charge and the day of it; or take a newer one");
+    }
     plan.batteryAshore()
         .ifPresent(name -> page.point(ElectricalFigures.ashore("The battery", name)));
     plan.motorAshore().ifPresent(name -> page.point(ElectricalFigures.ashore("The motor", name)));
@@ -243,14 +263,15 @@ public final class RangePage {
 
   private void oars() {
     page.heading("If the motor stops");
-    if (!plan.hasOars()) {
+    if (plan.rowing().isEmpty()) {
       page.paragraph(
           "No oars or paddles are among the kit: with the motor dead nothing brings it home",
           "Take them along, and try them with everybody aboard before going farther than a shout");
       return;
     }
+    Rowing by = plan.rowing().get();
     page.paragraph(
-        "Oars or paddles are aboard",
+        by == Rowing.OARS ? "Oars are aboard" : "Paddles are aboard, and no oars",
         "Stow them where they can be reached under way, tied in, and try them with the boat as"
             + " full as it will be");
     if (!plan.speeds().isEmpty()) {
@@ -258,26 +279,39 @@ public final class RangePage {
       page.paragraph(
           "From the farthest point above, "
               + units.distance(out, Side.UP)
-              + ", rowing home takes "
-              + ElectricalFigures.atLeast(Rowing.time(out, 0, 0))
+              + ", "
+              + rowing(by)
+              + " home takes "
+              + ElectricalFigures.atLeast(by.time(out, 0, 0))
               + " in still water at a guessed "
-              + units.pace(Rowing.SPEED, Side.DOWN),
+              + units.pace(by.speed(), Side.DOWN)
+              + " (judgement)",
           "Against a stream of "
-              + units.pace(Rowing.SPEED - WayHome.LEAST_HOME, Side.UP)
+              + units.pace(by.speed() - WayHome.LEAST_HOME, Side.UP)
               + " or more nobody counts on it");
-      plan.inStatedWaters().filter(WayHome::getsHome).ifPresent(this::rowedInStatedWaters);
+      plan.inStatedWaters()
+          .filter(WayHome::getsHome)
+          .ifPresent(way -> rowedInStatedWaters(way, by));
     }
   }
 
-  private void rowedInStatedWaters(WayHome way) {
-    double time = Rowing.time(way.distance(), plan.statedWind(), plan.statedStream());
+  private static String rowing(Rowing by) {
+    return by == Rowing.OARS ? "rowing" : "paddling";
+  }
+
+  private void rowedInStatedWaters(WayHome way, Rowing by) {
+    double time = by.time(way.distance(), plan.statedWind(), plan.statedStream());
     page.paragraph(
         Double.isFinite(time)
             ? "In the waters stated, from where it turns back there, "
                 + units.distance(way.distance(), Side.UP)
-                + ", rowing home takes "
+                + ", "
+                + rowing(by)
+                + " home takes "
                 + ElectricalFigures.atLeast(time)
-            : "In the waters stated nobody counts on rowing home against wind and stream: go out"
+            : "In the waters stated nobody counts on "
+                + rowing(by)
+                + " home against wind and stream: go out"
                 + " against both, so that they bring it back, or stay where people can wade");
   }
 
@@ -334,7 +368,7 @@ public final class RangePage {
         used > 0
             ? "Lamps, sockets and the rest take "
                 + ElectricalFigures.taken(used)
-                + " a day, each for the hours stated or 8"
+                + " a day, each for the hours stated or 8 (judgement)"
             : "No lamps or sockets are stated",
         plan.speeds().isEmpty() ? "" : "What is over drives the motor for the minutes shown");
     List<List<String>> rows = new ArrayList<>();
@@ -421,8 +455,9 @@ public final class RangePage {
               + " (common practice, no source), 0.63 at 24 V");
     }
     page.point(
-        "A headwind takes a tenth of its own speed off the boat's (judgement), a stream all of its"
-            + " own; a wind from behind adds nothing. No resistance is worked out");
+        "A headwind takes 0.15 of its own speed off the boat's, and one of more than four times the"
+            + " boat's speed stops it (judgement); a stream takes all of its own; a wind from behind"
+            + " adds nothing. No resistance is worked out");
   }
 
   private static boolean startsEngines(Battery battery, UsableCharge usable) {
@@ -451,11 +486,11 @@ public final class RangePage {
           case AGE ->
               "since when it is used. "
                   + Rounding.plain(UsableCharge.UNSTATED_YEARS)
-                  + " years count";
+                  + " years count (judgement)";
           case TEMPERATURE ->
               "how cold the battery is. "
                   + units.temperature(UsableCharge.UNSTATED_CELSIUS, Side.DOWN)
-                  + " counts";
+                  + " counts (judgement)";
           case STARTER ->
               "whether it is made to drive or to start an engine. A fifth counts, as of a starter"
                   + " battery";

@@ -32,8 +32,8 @@ public final class WiringPage {
   private final Page page = new Page();
   private final List<String[]> faults = new ArrayList<>();
 
-  private WiringPage(Boat boat, LocalDate today) {
-    this.boat = boat;
+  private WiringPage(Boat stated, LocalDate today) {
+    this.boat = stated.asFound();
     this.today = today;
     this.electrics = boat.electrics();
     this.units = ReaderUnits.of(boat);
@@ -53,6 +53,7 @@ public final class WiringPage {
    */
   public record Result(String text, boolean faultless) {}
 
+  /** Of a boat as its file states it, after what was found when somebody looked it over. */
   public static Result of(Boat boat, LocalDate today) {
     WiringPage wiring = new WiringPage(boat, today);
     return new Result(

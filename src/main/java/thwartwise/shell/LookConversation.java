@@ -224,6 +224,7 @@ final class LookConversation {
       case FOAM_LOOSE -> "The foam counts as loose, so it lifts nothing.";
       case KIT_LOOSE -> "It counts as loose: it slides to the low side.";
       case BUNG_LOST -> "The bung counts as lost, and the minutes until trouble count.";
+      case STARTER_BATTERY -> "It counts as made to start an engine: a fifth of its charge counts.";
     };
   }
 

@@ -61,7 +61,7 @@ final class RangeCommand implements ShellCommand {
     boolean open =
         plan.speeds().isEmpty()
             || plan.claimNotMet().isPresent()
-            || !plan.hasOars()
+            || plan.rowing().isEmpty()
             || plan.inStatedWaters().filter(way -> !way.getsHome()).isPresent();
     return (open ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
   }

@@ -40,10 +40,10 @@ class UsableChargeTest {
     return UsableCharge.of(battery, TODAY, Optional.of(celsius)).time(current) / 3600;
   }
 
-  /** DERIVED: half of 8.7055 h, exponent 1.2. */
+  /** DERIVED: half of 20 (100 / 200)^1.25 = 8.4090 h. */
   @Test
   void a_new_warm_battery_gives_its_usable_share_of_what_peukert_says() {
-    assertThat(hours(NEW, 25, 10)).isCloseTo(8.7055 / 2, within(0.0001));
+    assertThat(hours(NEW, 25, 10)).isCloseTo(8.4090 / 2, within(0.0001));
   }
 
   @Test
@@ -58,6 +58,31 @@ class UsableChargeTest {
     assertThat(hours(old, 25, 10) / hours(NEW, 25, 10))
         .isCloseTo(1 - 0.08 * 731 / 365.25, within(1e-9));
     assertThat(hours(since(NEW, TODAY.plusYears(1)), 25, 10)).isEqualTo(hours(NEW, 25, 10));
+  }
+
+  /** Lead would have a fifth left of its label at ten years, lithium seven tenths. */
+  @Test
+  void of_a_battery_of_ten_years_nothing_counts_whatever_it_is_made_of() {
+    for (Chemistry chemistry : Chemistry.values()) {
+      assertThat(chemistry.agedShare(9.99)).isGreaterThan(0.19);
+      assertThat(chemistry.agedShare(10)).isZero();
+      assertThat(chemistry.agedShare(30)).isZero();
+    }
+    Battery old = since(NEW, TODAY.minusYears(11));
+    assertThat(hours(old, 25, 10)).isZero();
+    assertThat(UsableCharge.of(old, TODAY, Optional.empty()).isWornOut()).isTrue();
+    assertThat(UsableCharge.of(NEW, TODAY, Optional.empty()).isWornOut()).isFalse();
+  }
+
+  /** READ: lead-acid 1.1 to 1.3; DERIVED from 5 A for 20 h and 100 A for half an hour: 1.231. */
+  @Test
+  void no_lead_battery_counts_with_a_better_exponent_than_the_published_one() {
+    double published = Math.log(40) / Math.log(20);
+    for (Chemistry chemistry : Chemistry.values()) {
+      if (chemistry.isLead()) {
+        assertThat(chemistry.exponent()).isBetween(published, 1.3);
+      }
+    }
   }
 
   private static Battery since(Battery b, LocalDate day) {

@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatFact;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
+import thwartwise.boat.PointAnswer;
+import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointGravity;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Note;
@@ -90,6 +95,30 @@ class ElectricalFindingsTest {
   void a_battery_that_nothing_holds_is_loose_kit_though_its_line_says_fastened() {
     assertThat(isFastened(ElectricBoat.boat())).isTrue();
     assertThat(isFastened(boat("\"strapped\": true", "\"strapped\": false"))).isFalse();
+  }
+
+  /** The answer itself is a finding; it must not stand there twice. */
+  @Test
+  void a_battery_found_loose_at_a_point_of_a_checklist_is_one_finding() {
+    Boat stated = ElectricBoat.boat();
+    Boat found =
+        stated.withPointAnswers(
+            List.of(
+                new PointAnswer(
+                    "battery-held",
+                    "Battery",
+                    "battery",
+                    "It is held",
+                    PointCondition.NOT_AS_IT_SHOULD_BE,
+                    PointGravity.PUT_RIGHT_FIRST,
+                    Optional.of(BoatFact.KIT_LOOSE),
+                    0,
+                    "",
+                    "Iris",
+                    LocalDate.of(2026, 6, 1),
+                    "")));
+    assertThat(found.asFound().electrics().battery().orElseThrow().strapped()).hasValue(false);
+    assertThat(ElectricalFindings.of(found.asFound())).isEmpty();
   }
 
   private static boolean isFastened(Boat boat) {

@@ -104,8 +104,10 @@ record BatteryQuestions(Replay replay, LocalDate today, String key) {
   private Optional<LocalDate> since() {
     return replay.ask(
         WordQuestions.day(key + ".since", "Battery, first used", today)
-            .how("The day; or the month or year alone, whose first day counts.")
-            .why("Each year takes some of its charge.")
+            .how(
+                "The day; or the month or year alone, whose first day counts. Six years are a",
+                "judgement.")
+            .why("Each year takes some of its charge; after ten nothing of it counts.")
             .or(typed -> monthOrYear(typed.strip()))
             .unless(
                 day ->

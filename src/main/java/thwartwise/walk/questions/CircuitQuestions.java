@@ -182,7 +182,7 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
     return replay.ask(
         LabelFigure.DAILY_HOURS
             .entry(key + ".hoursADay", subject + ", on a day")
-            .how("On the longest day it is used.")
+            .how("On the longest day it is used. 8 hours are a judgement.")
             .why("What it takes is held against what the panel gives.")
             .optional("8 hours"));
   }
