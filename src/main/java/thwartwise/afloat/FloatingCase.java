@@ -40,7 +40,7 @@ public record FloatingCase(
 
   /** The boat dry inside. */
   public static FloatingCase dry(BoatModel model, Loading loading) {
-    return of(model, model.isAlikeAfloat(), Stream.empty(), loading);
+    return of(model.dryKey(), model.isAlikeAfloat(), Stream.empty(), loading);
   }
 
   /** The boat open to the sea, where every body lifts. */

@@ -22,7 +22,7 @@ import thwartwise.geometry.WaterPlane;
  * soon a rest is found and never which one. Loose water and forces take no part.
  */
 public final class KnownBalances {
-  private static final int MOST = 20_000;
+  private static final int MOST = 60_000;
 
   // kg and m: between loads as near as that a boat heels by a degree or two.
   private static final double MASS = 8;

@@ -34,6 +34,8 @@ public final class BoatModel {
   private final List<Space> spaces;
   private final LocalDate today;
   private final List<FloodPoint> edges;
+  private final BuoyancyKey dryKey;
+  private final BuoyancyKey swampedKey;
   private final boolean symmetric;
   private final boolean alikeAfloat;
   private final boolean alikeSwamped;
@@ -53,6 +55,8 @@ public final class BoatModel {
         .filter(Opening::floodsTheBoat)
         .forEach(o -> o.ends().forEach(end -> points.add(new FloodPoint(o.name(), end))));
     this.edges = List.copyOf(points);
+    this.dryKey = BuoyancyKey.dry(this);
+    this.swampedKey = BuoyancyKey.swamped(this);
     this.alikeAfloat = alikeAfloat(boat);
     this.alikeSwamped = alikeSwamped(boat) && spaces.stream().allMatch(this::hasItsLike);
     this.symmetric = symmetric(boat) && alikeAfloat && alikeSwamped;
@@ -204,6 +208,16 @@ public final class BoatModel {
 
   public double waterDensity() {
     return boat.water().density();
+  }
+
+  /** Equal for models that, dry inside, are lifted by the same and flooded over the same. */
+  public BuoyancyKey dryKey() {
+    return dryKey;
+  }
+
+  /** Equal for models that, open to the sea, are lifted by the same but for people. */
+  public BuoyancyKey swampedKey() {
+    return swampedKey;
   }
 
   /**

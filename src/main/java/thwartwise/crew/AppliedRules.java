@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.afloat.KnownBalances;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.ObservedTrial;
@@ -35,6 +36,7 @@ import thwartwise.rules.WaterAdjustedLimits;
 /** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
 public final class AppliedRules {
   private final BoatModel model;
+  private final KnownBalances balances;
   private final RuleBook calm;
   private final RuleBook book;
   private final RuleSet inForce;
@@ -59,7 +61,15 @@ public final class AppliedRules {
   }
 
   public AppliedRules(BoatModel model, RuleBook book) {
+    this(model, book, new KnownBalances());
+  }
+
+  /**
+   * @param balances rests found of this boat and of others of the same hull
+   */
+  public AppliedRules(BoatModel model, RuleBook book, KnownBalances balances) {
     this.model = model;
+    this.balances = balances;
     UnitFormat units = new UnitFormat(model.boat().units());
     this.calm = book.in(units.system());
     this.book =
@@ -194,15 +204,15 @@ public final class AppliedRules {
         .asStated()
         .map(
             before -> {
-              AppliedRules rules = new AppliedRules(before, calm);
-              CrewAssessment assessment = new CrewAssessment(before, rules.inForce);
+              AppliedRules rules = new AppliedRules(before, calm, balances);
+              CrewAssessment assessment = new CrewAssessment(before, rules.inForce, balances);
               return new StatedBoat(rules, new Limits(assessment, rules.inForce, rules.caps));
             });
   }
 
   private List<Limits> allLaxerLimits() {
     return laxer().stream()
-        .map(set -> new Limits(new CrewAssessment(model, set), set, caps))
+        .map(set -> new Limits(new CrewAssessment(model, set, balances), set, caps))
         .toList();
   }
 

@@ -47,7 +47,7 @@ public final class CrewAssessment {
   private final List<Check> wet;
   private final List<Check> soonest;
   private final double liftEach;
-  private final KnownBalances balances = new KnownBalances();
+  private final KnownBalances balances;
   private final boolean edgesStayOut;
 
   /** Asked first next time; a matter of speed alone. */
@@ -60,6 +60,14 @@ public final class CrewAssessment {
   private record SeatingQuestion(Seating seating, double heaviest, List<Check> checks) {}
 
   public CrewAssessment(BoatModel model, RuleSet rules) {
+    this(model, rules, new KnownBalances());
+  }
+
+  /**
+   * @param balances rests found of this boat and of others of the same hull
+   */
+  public CrewAssessment(BoatModel model, RuleSet rules, KnownBalances balances) {
+    this.balances = balances;
     this.model = model;
     this.oneOrder =
         model.isSymmetric() && model.boat().places().stream().noneMatch(Place::hasLength);
@@ -80,6 +88,11 @@ public final class CrewAssessment {
 
   public BoatModel model() {
     return model;
+  }
+
+  /** What is known of this boat and of others of the same hull. */
+  public KnownBalances balances() {
+    return balances;
   }
 
   private List<List<Double>> masses(Seating seating, double heaviest) {

@@ -181,9 +181,12 @@ public final class Limits {
     if (!anyClaimed) {
       return people();
     }
-    int proven =
-        new Limits(new CrewAssessment(model.withClaimsProven(), rules), rules, figures).people();
+    int proven = proven(model.withClaimsProven()).people();
     return Math.max(people(), proven);
+  }
+
+  private Limits proven(BoatModel model) {
+    return new Limits(new CrewAssessment(model, rules, assessment.balances()), rules, figures);
   }
 
   /**

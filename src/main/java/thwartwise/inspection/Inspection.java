@@ -19,6 +19,7 @@ import thwartwise.advice.AdviceComparison;
 import thwartwise.advice.AdviceSearch;
 import thwartwise.advice.InspectedBoat;
 import thwartwise.advice.Progress;
+import thwartwise.afloat.KnownBalances;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -74,12 +75,17 @@ public final class Inspection implements InspectedBoat {
   private final Predicate<CheckQuestion> noWorse;
 
   private Inspection(BoatModel model, RuleBook book, LocalDate date) {
+    this(model, book, date, new KnownBalances());
+  }
+
+  /** A boat of which, or of another of the same hull, some rests are known. */
+  private Inspection(BoatModel model, RuleBook book, LocalDate date, KnownBalances balances) {
     this.model = model;
     this.date = date;
     this.book = book;
-    this.applied = new AppliedRules(model, book);
+    this.applied = new AppliedRules(model, book, balances);
     this.rules = applied.inForce();
-    this.assessment = new CrewAssessment(model, rules);
+    this.assessment = new CrewAssessment(model, rules, balances);
     this.limits = new Limits(assessment, rules, applied.caps());
     this.recommendation = Lazy.of(() -> applied.recommendation(limits));
     this.capacity = Lazy.of(() -> applied.capacity(limits));
@@ -171,7 +177,9 @@ public final class Inspection implements InspectedBoat {
   @Override
   public Inspection after(Change change) {
     BoatModel changed = model.fittedOut(change.boat(), date);
-    return change.onlyToday() ? new Inspection(this, changed) : new Inspection(changed, book, date);
+    return change.onlyToday()
+        ? new Inspection(this, changed)
+        : new Inspection(changed, book, date, assessment.balances());
   }
 
   @Override

@@ -26,6 +26,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Space;
+import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 import thwartwise.hull.FloodPoint;
@@ -333,7 +334,8 @@ public final class LoadedBoat {
     if (known.isEmpty()) {
       return found(swamped(lost), LoadedBoat::isOver);
     }
-    Object boat = List.of(model, lost, allowance.volumeFactor(), withLooseKit);
+    List<Box> without = lost.stream().map(Space::box).toList();
+    Object boat = List.of(model.swampedKey(), without, allowance.volumeFactor(), withLooseKit);
     boolean alike = model.isAlikeSwamped() && lost.isEmpty();
     FloatingCase afloat = FloatingCase.swamped(boat, alike, loading());
     return found(known.get(), afloat, () -> swamped(lost), LoadedBoat::isOver);

@@ -11,11 +11,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.Pose;
+import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -133,5 +135,66 @@ class RememberedRestsTest {
     LoadedBoat anew = trial(lopsided, mirrored()).hurried();
     assertAlike(now.atRest(), anew.atRest());
     assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
+  }
+
+  private static BoxBoat hull() {
+    return BoxBoat.of(3, 1.3, 0.5).hull(90, 0.2).weightlessShell();
+  }
+
+  private static BoxBoat tanks(double bowTankFrom) {
+    return hull()
+        .proven("stern tank", new Span(0, 0.6))
+        .proven("bow tank", new Span(bowTankFrom, 3));
+  }
+
+  private static BoatModel refitted(BoatModel before, BoxBoat after) {
+    return before.fittedOut(after.boat(), BoxBoat.TODAY);
+  }
+
+  @Test
+  void a_boat_with_another_chamber_shares_dry_rests_and_no_swamped_ones() {
+    BoatModel before = tanks(2.2).model();
+    BoatModel after = refitted(before, tanks(2.1));
+    KnownBalances known = new KnownBalances();
+    Equilibria dry = trial(before, CREW).hurried(known).atRest();
+    trial(before, CREW).hurried(known).swampedRest(List.of());
+    LoadedBoat now = trial(after, CREW).hurried(known);
+    assertThat(now.atRest()).isSameAs(dry);
+    assertAlike(now.swampedRest(List.of()), trial(after, CREW).hurried().swampedRest(List.of()));
+  }
+
+  @Test
+  void a_chamber_that_counts_less_is_another_boat_when_swamped() {
+    BoatModel before = tanks(2.2).model();
+    BoatModel after =
+        refitted(
+            before,
+            hull().proven("stern tank", new Span(0, 0.6)).claimed("bow tank", new Span(2.2, 3)));
+    KnownBalances known = new KnownBalances();
+    trial(before, CREW).hurried(known).swampedRest(List.of());
+    Equilibria now = trial(after, CREW).hurried(known).swampedRest(List.of());
+    Equilibria anew = trial(after, CREW).hurried().swampedRest(List.of());
+    assertThat(now.reached()).hasSameSizeAs(anew.reached());
+    assertThat(now.ending()).isEqualTo(anew.ending());
+  }
+
+  @Test
+  void an_opening_changes_what_floods_and_no_swamped_rest() {
+    BoatModel before = tanks(2.2).model();
+    Opening notch = new Opening("notch", Vector3.of(0, 0, 0.3), 0.3, true);
+    BoatModel after = refitted(before, tanks(2.2).opening(notch));
+    assertThat(after.dryKey()).isNotEqualTo(before.dryKey());
+    KnownBalances known = new KnownBalances();
+    Equilibria swamped = trial(before, CREW).hurried(known).swampedRest(List.of());
+    assertThat(trial(after, CREW).hurried(known).swampedRest(List.of())).isSameAs(swamped);
+  }
+
+  @Test
+  void kit_that_lifts_elsewhere_is_another_boat_when_swamped() {
+    BoatModel before = boat(0);
+    Boat moved = boat(0.3).boat();
+    BoatModel after = before.fittedOut(moved, BoxBoat.TODAY);
+    assertThat(after.swampedKey()).isNotEqualTo(before.swampedKey());
+    assertThat(after.dryKey()).isEqualTo(before.dryKey());
   }
 }
