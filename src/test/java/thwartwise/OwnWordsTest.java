@@ -43,7 +43,7 @@ class OwnWordsTest {
           CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
           PaperPath PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
-          StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow
+          StationQuestions StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow
           TableUnit Tape TerminalLines RowInput TableInput UnitsChoice Walk
           WalkConversation WireText WordQuestions CommandLineParser
           """);

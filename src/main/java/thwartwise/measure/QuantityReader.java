@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Reads a length, mass, volume, power or time as people write it. Decimals are kept exact until the
@@ -18,7 +19,13 @@ public final class QuantityReader {
           "\\G\\s*(?:" + WrittenNumber.PATTERN + ")(?<word>(?:[^\\d.,/]|[.,](?!\\d))*)");
 
   private static final Pattern GUESS =
-      Pattern.compile("(?:about|approx\\.?|approximately|ca\\.?|circa|roughly|~)\\s*(?<figure>.+)");
+      Pattern.compile(
+          "(?:about|around|approx\\.?|approximately|ca\\.?|circa|roughly|maybe|perhaps|~"
+              + "|(?:a )?guess(?:ed)?(?: of)?:?|est\\.?|estimated?)(?![a-z])\\s*(?<figure>.*\\d.*)");
+
+  private static final Pattern GUESS_BEHIND =
+      Pattern.compile(
+          "(?<figure>.*\\d.*?),?\\s*(?:or so|\\(?(?:a )?guess(?:ed)?\\)?|approx\\.?|\\?)");
 
   private static final Pattern THRUST =
       Pattern.compile(
@@ -46,10 +53,9 @@ public final class QuantityReader {
     if (dimension == Dimension.POWER && thrust.matches()) {
       return ofThrust(thrust);
     }
-    Matcher guess = GUESS.matcher(plain);
-    return guess.matches()
-        ? counted(typed, guess.group("figure")).as(Quantity::asAGuess)
-        : counted(typed, plain);
+    return guessed(typed)
+        .map(figure -> counted(typed, figure).as(Quantity::asAGuess))
+        .orElseGet(() -> counted(typed, plain));
   }
 
   /**
@@ -68,9 +74,12 @@ public final class QuantityReader {
 
   /** What was guessed, without the word that says so; empty when nothing was. */
   public static Optional<String> guessed(String typed) {
-    Matcher guess =
-        GUESS.matcher(NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed));
-    return guess.matches() ? Optional.of(guess.group("figure")) : Optional.empty();
+    String plain = NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed);
+    return Stream.of(GUESS, GUESS_BEHIND)
+        .map(pattern -> pattern.matcher(plain))
+        .filter(Matcher::matches)
+        .map(guess -> guess.group("figure"))
+        .findFirst();
   }
 
   /** The figure typed as a guess. */
@@ -87,6 +96,18 @@ public final class QuantityReader {
   }
 
   private Reading<Quantity> one(String typed, String plain, int count) {
+    Optional<Reading<BigDecimal>> dashed =
+        dimension == Dimension.LENGTH ? FeetInchesEighths.inches(plain) : Optional.empty();
+    if (dashed.isPresent()) {
+      return dashed
+          .get()
+          .then(
+              inches ->
+                  quantity(
+                      typed,
+                      new Sum(inches.multiply(TypedUnit.INCH.size()), TypedUnit.INCH)
+                          .times(count)));
+    }
     boolean negative = plain.startsWith("-");
     String unsigned = negative || plain.startsWith("+") ? plain.substring(1) : plain;
     return parts(typed, unsigned)

@@ -77,6 +77,9 @@ class QuantityReaderTest {
           40,5         | FEET_INCHES_POUNDS | 1.0287
           1.02 m       | FEET_INCHES_POUNDS | 1.02
           12'          | FEET_INCHES_POUNDS | 3.6576
+          3-4-4        | FEET_INCHES_POUNDS | 1.0287
+          3-4-4        | METRIC             | 1.0287
+          0-0-5+       | FEET_INCHES_POUNDS | 0.0174625
           """)
   void a_length_is_read_as_people_write_it(String typed, UnitSystem system, double metres) {
     assertThat(understood(LENGTH, system, typed).si()).isEqualTo(metres);
@@ -313,6 +316,43 @@ class QuantityReaderTest {
   }
 
   // International pound 0.45359237 kg, exactly (agreement of 1959); a stone is 14 of them.
+  @Test
+  void a_guess_is_known_by_any_of_the_usual_words_for_one() {
+    for (String guess :
+        List.of(
+            "guess 70",
+            "guess: 70 kg",
+            "a guess 70",
+            "guessed 70",
+            "about 70",
+            "around 70",
+            "roughly 70",
+            "approx 70",
+            "approx. 70",
+            "~70",
+            "~ 70",
+            "ca 70",
+            "circa 70",
+            "est. 70",
+            "estimated 70",
+            "maybe 70",
+            "70?",
+            "70 kg, a guess",
+            "70 (guess)",
+            "70 or so")) {
+      assertThat(understood(MASS, guess).si()).as(guess).isEqualTo(70);
+      assertThat(guessed(guess)).as(guess).isTrue();
+    }
+  }
+
+  @Test
+  void eighths_that_make_an_inch_are_refused() {
+    assertThat(refusal(LENGTH, METRIC, "1-4-9"))
+        .isEqualTo(
+            "\"1-4-9\" does not add up. Expected feet-inches-eighths, with inches up to 11 and"
+                + " eighths up to 7, such as 1-4-3.");
+  }
+
   @Test
   void several_of_the_same_are_counted_and_a_guess_is_known_as_one() {
     assertThat(value(MASS, "2 x 6 kg")).isEqualTo(12);

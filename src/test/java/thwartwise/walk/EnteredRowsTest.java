@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 
@@ -46,6 +49,46 @@ class EnteredRowsTest {
         .isEqualTo("hull.station.1.point.1.x");
     assertThat(Sheet.open(Sheet.answer(FULL.upTo("hull.station.2.name"), "1.8288")).key())
         .isEqualTo("hull.station.2.point.1.z");
+  }
+
+  /** DERIVED: 1.8288 m are 6 ft, exactly 72 in. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1.8288", "6'", "6-0-0", "72 in", "6 ft 0", "182,88 cm"})
+  void a_lone_figure_says_how_far_forward_a_station_stands(String typed) {
+    List<Answer> taken = Sheet.answer(FULL.upTo("hull.station.2.name"), typed);
+    assertThat(taken)
+        .contains(new Answer("hull.station.2.x", typed), new Answer("hull.station.2.name", ""));
+  }
+
+  @Test
+  void a_figure_in_feet_does_so_as_well() {
+    Sheet feet = Sheet.full(false);
+    for (String typed : List.of("48", "4'", "4-0-0", "about 48", "guess 48")) {
+      assertThat(Sheet.open(Sheet.answer(feet.upTo("hull.station.2.name"), typed)).key())
+          .isEqualTo("hull.station.2.point.1.z");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      textBlock =
+          """
+          don't know | "don't know" is no name of a station. Type its name, or the first figure of its row.
+          four       | "four" is no name of a station. Type its name, or the first figure of its row.
+          keep       | "keep" is no name of a station. Type its name, or the first figure of its row.
+          48 indeed  | "48" is no name of a station. Type its name, or the first figure of its row.
+          48 from aft | "48 from aft" begins with a figure: is it a name? How far forward the station stands is typed as a length alone.
+          """)
+  void what_is_no_name_never_becomes_that_of_a_station(String typed, String reason) {
+    assertThat(FULL.refused("hull.station.2.name", typed)).isEqualTo(reason);
+  }
+
+  @Test
+  void a_name_may_begin_with_a_figure_if_somebody_says_so() {
+    assertThat(FULL.accepted("hull.station.2.name", "2nd frame indeed"))
+        .isEqualTo("Station 2 of 3, name: 2nd frame");
   }
 
   @Test

@@ -23,6 +23,9 @@ public final class WordQuestions {
   public static final List<String> OBEYED =
       List.of("again", "back", "change", "help", "list", "show", "skip", "stop", "why");
 
+  /** What insists on an unlikely value, where there is one. */
+  private static final String KEEP = "keep";
+
   private static final int LONGEST_NAME = 30;
   private static final int LONGEST_REMARK = 60;
 
@@ -47,19 +50,23 @@ public final class WordQuestions {
         .unless(name -> twice(name, taken));
   }
 
-  /** An answer to another question: the lines got out of step. */
   private static Optional<String> noName(String typed) {
-    boolean answer =
-        YesOrNo.read(typed).refusal().isEmpty()
-            || UnknownAnswer.by(typed)
-            || isMeasured(typed)
-            || typed.matches("\\d{4}-\\d{2}-\\d{2}");
-    return answer
+    return isAnotherAnswer(typed)
         ? Optional.of(
             QuotedText.of(typed)
                 + " is an answer to another question, and a name is asked for. Type a name, or"
                 + " back.")
         : Optional.empty();
+  }
+
+  /** An answer to another question: the lines got out of step. */
+  public static boolean isAnotherAnswer(String typed) {
+    return YesOrNo.read(typed).refusal().isEmpty()
+        || UnknownAnswer.by(typed)
+        || typed.strip().equalsIgnoreCase(KEEP)
+        || NumberReader.whole(typed).refusal().isEmpty()
+        || isMeasured(typed)
+        || typed.matches("\\d{4}-\\d{2}-\\d{2}");
   }
 
   private static boolean isMeasured(String typed) {

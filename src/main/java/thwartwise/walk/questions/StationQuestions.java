@@ -2,11 +2,14 @@ package thwartwise.walk.questions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
+import thwartwise.measure.QuotedText;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
@@ -100,8 +103,31 @@ final class StationQuestions {
                     key + ".name",
                     "Station " + number + " of " + stations + ", name",
                     before.stream().map(Station::name).toList())
+                .unlessUnclear(StationQuestions::figureOrName)
+                .unless(StationQuestions::noName)
                 .how(drawn(before))
                 .why("The name stands in messages about this station.")
                 .orElse(usual, usual)));
+  }
+
+  /** A figure with words behind it. */
+  private static Optional<Warning> figureOrName(String typed) {
+    return typed.strip().matches("[-+.,]?\\d.*") && !WordQuestions.isAnotherAnswer(typed)
+        ? Optional.of(
+            new Warning(
+                QuotedText.of(typed.strip())
+                    + " begins with a figure: is it a name? How far forward the station stands is"
+                    + " typed as a length alone.",
+                Optional.empty(),
+                true))
+        : Optional.empty();
+  }
+
+  private static Optional<String> noName(String typed) {
+    return WordQuestions.isAnotherAnswer(typed)
+        ? Optional.of(
+            QuotedText.of(typed)
+                + " is no name of a station. Type its name, or the first figure of its row.")
+        : Optional.empty();
   }
 }

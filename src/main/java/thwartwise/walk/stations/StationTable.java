@@ -230,11 +230,13 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
     return new TypedCell(unit.typed(figure.value()), figure.line(), figure.column());
   }
 
-  /** A number alone would be no name in messages that number the stations from aft. */
+  /** A number would be no name in messages that number the stations from aft. */
   String name(int station) {
     String given = stations.get(station).name();
     boolean taken =
         stations.stream().filter(s -> s.name().equals(given)).count() > 1 || given.isBlank();
-    return taken ? "station " + (station + 1) : given.matches("[\\d.]+") ? "plan " + given : given;
+    return taken
+        ? "station " + (station + 1)
+        : given.matches("[-+.,]?\\d.*") ? "plan " + given : given;
   }
 }

@@ -5,7 +5,9 @@ import java.math.MathContext;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import thwartwise.measure.FeetInchesEighths;
 import thwartwise.measure.QuotedText;
+import thwartwise.measure.Reading;
 
 /**
  * One figure of a table: a number with decimals after a point or a comma, with a fraction, or feet,
@@ -19,10 +21,6 @@ record TableFigure(BigDecimal value, boolean eighths, int line, int column) {
       Pattern.compile("-?(?:\\d{1,6}[.,]?\\d{0,6}|[.,]\\d{1,6})");
   private static final Pattern FRACTION =
       Pattern.compile("(?:(?<whole>\\d{1,4})[ -])?(?<over>\\d{1,3})/(?<under>[1-9]\\d{0,2})");
-  private static final Pattern EIGHTHS =
-      Pattern.compile("(?<feet>\\d{1,2})-(?<inches>\\d{1,2})-(?<eighths>\\d{1,2})(?<half>\\+?)");
-  private static final BigDecimal EIGHTH = new BigDecimal("0.125");
-  private static final BigDecimal HALF = new BigDecimal("0.0625");
   private static final String EXPECTED =
       " is not a figure. Expected a number such as 0.44, 16 3/8 or 1-4-3 (feet-inches-eighths).";
 
@@ -63,25 +61,14 @@ record TableFigure(BigDecimal value, boolean eighths, int line, int column) {
   }
 
   private static Optional<TableFigure> eighths(String cell, int line, int column) {
-    Matcher matcher = EIGHTHS.matcher(cell);
-    if (!matcher.matches()) {
-      return Optional.empty();
-    }
-    int inches = Integer.parseInt(matcher.group("inches"));
-    int eighths = Integer.parseInt(matcher.group("eighths"));
-    if (inches > 11 || eighths > 7) {
-      throw TableFault.at(
-          line,
-          column,
-          QuotedText.of(cell)
-              + " does not add up. Expected feet-inches-eighths, with inches up to 11 and eighths"
-              + " up to 7, such as 1-4-3.");
-    }
-    BigDecimal value =
-        new BigDecimal(12 * Integer.parseInt(matcher.group("feet")) + inches)
-            .add(EIGHTH.multiply(new BigDecimal(eighths)))
-            .add(matcher.group("half").isEmpty() ? BigDecimal.ZERO : HALF);
-    return Optional.of(new TableFigure(value, true, line, column));
+    return FeetInchesEighths.inches(cell)
+        .map(
+            inches -> {
+              if (inches instanceof Reading.Understood<BigDecimal> understood) {
+                return new TableFigure(understood.value(), true, line, column);
+              }
+              throw TableFault.at(line, column, inches.refusal().orElseThrow());
+            });
   }
 
   TableFigure times(int number) {
