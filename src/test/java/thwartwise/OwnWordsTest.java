@@ -51,7 +51,7 @@ class OwnWordsTest {
   private static final Set<String> NAMES =
       names(
           """
-          EmptyHelm ExcludedUse Kit KitQuestions NameRules NamedEnd NamedSide
+          ExcludedUse Kit KitQuestions NameRules NamedEnd NamedSide
           OpeningWords PlacePlausibility PlaceQuestions SeatPlausibility UsualKit
           """);
 

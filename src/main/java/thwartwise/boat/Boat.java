@@ -384,6 +384,11 @@ public record Boat(
     return WindArea.of(this);
   }
 
+  /** The place of that name. */
+  public Optional<Place> place(String called) {
+    return places.stream().filter(place -> place.name().equals(called)).findFirst();
+  }
+
   public double kitMass() {
     return kit.stream().mapToDouble(Kit::mass).sum();
   }

@@ -3,9 +3,7 @@ package thwartwise.boat;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * That nobody sits where the boat is steered and driven from.
@@ -15,11 +13,6 @@ import java.util.regex.Pattern;
  * @param rowFrom where it is rowed from instead of the motor; empty where it has no oars
  */
 public record EmptyHelm(String place, boolean motor, Optional<String> rowFrom) {
-  /** An arm and a tiller, from the middle of a person along the boat, m (judgement). */
-  private static final double REACH = 1.0;
-
-  private static final Pattern OARS = Pattern.compile("\\b(oars?|sculls?)\\b");
-
   /**
    * Where nobody steers when people sit so; empty where somebody does, or where it is not known
    * from where the boat is driven.
@@ -31,7 +24,7 @@ public record EmptyHelm(String place, boolean motor, Optional<String> rowFrom) {
       return Optional.empty();
     }
     Optional<String> oars = byTheOars(boat);
-    Optional<String> motor = byTheMotor(boat);
+    Optional<String> motor = SteeringSeat.of(boat).map(seat -> seat.place().name());
     if (motor.isPresent()) {
       return motor
           .filter(place -> !seated.contains(place))
@@ -47,36 +40,15 @@ public record EmptyHelm(String place, boolean motor, Optional<String> rowFrom) {
     return seatings.stream().flatMap(seated -> of(boat, seated).stream()).findFirst();
   }
 
-  /** Nobody reaches a motor from farther than an arm and a tiller are long. */
-  private static Optional<String> byTheMotor(Boat boat) {
-    return boat.kit().stream()
-        .filter(item -> item.isMotor(boat.electrics()) && !item.needsVenting(boat.electrics()))
-        .findFirst()
-        .flatMap(
-            motor ->
-                nearest(boat, motor.at().x())
-                    .filter(place -> distance(place, motor.at().x()) <= REACH))
-        .map(Place::name);
-  }
-
   private static Optional<String> byTheOars(Boat boat) {
-    return boat.kit().stream()
-        .filter(item -> isOars(item.name()))
-        .findFirst()
-        .flatMap(oars -> nearest(boat, oars.at().x()))
+    List<Kit> oars = boat.kit().stream().filter(Kit::isOars).toList();
+    Optional<String> stated = oars.stream().flatMap(pair -> pair.workedFrom().stream()).findFirst();
+    return stated.or(() -> oars.stream().findFirst().flatMap(pair -> nearest(boat, pair.at().x())));
+  }
+
+  private static Optional<String> nearest(Boat boat, double x) {
+    return boat.places().stream()
+        .min(Comparator.comparingDouble(place -> place.distanceAlong(x)))
         .map(Place::name);
-  }
-
-  /** Whether a thing is something to row with by its name; a paddle is used from anywhere. */
-  private static boolean isOars(String name) {
-    return OARS.matcher(name.toLowerCase(Locale.ROOT)).find();
-  }
-
-  private static Optional<Place> nearest(Boat boat, double x) {
-    return boat.places().stream().min(Comparator.comparingDouble(place -> distance(place, x)));
-  }
-
-  private static double distance(Place place, double x) {
-    return Math.max(0, Math.max(place.along().from() - x, x - place.along().to()));
   }
 }

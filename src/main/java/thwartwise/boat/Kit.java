@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
@@ -13,6 +14,8 @@ import thwartwise.geometry.Vector3;
  * @param at its centre
  * @param volume its own volume, m³; without one it gives no lift
  * @param in the chamber it is stowed in
+ * @param workedFrom the place it is steered or rowed from, where somebody said; only asked of a
+ *     motor and of oars
  */
 public record Kit(
     String name,
@@ -20,13 +23,15 @@ public record Kit(
     Vector3 at,
     Optional<Double> volume,
     boolean fastened,
-    Optional<String> in) {
+    Optional<String> in,
+    Optional<String> workedFrom) {
 
   private static final List<String> PETROL = List.of("petrol", "gasoline", "gas can", "fuel");
   private static final List<String> TANK = List.of("tank", "can", "canister");
   private static final List<String> MOTOR = List.of("motor", "engine", "outboard");
   private static final List<String> ROWING =
       List.of("oar", "oars", "paddle", "paddles", "scull", "sculls");
+  private static final Pattern OARS = Pattern.compile("\\b(oars?|sculls?)\\b");
   private static final List<String> VENTED =
       List.of(
           "batter",
@@ -43,6 +48,17 @@ public record Kit(
           "powerpack",
           "power station",
           "charger");
+
+  /** A thing of which nobody said where it is worked from. */
+  public Kit(
+      String name,
+      double mass,
+      Vector3 at,
+      Optional<Double> volume,
+      boolean fastened,
+      Optional<String> in) {
+    this(name, mass, at, volume, fastened, in, Optional.empty());
+  }
 
   /** A thing of which only the name is known. */
   public static Kit named(String name) {
@@ -97,6 +113,11 @@ public record Kit(
         .anyMatch(ROWING::contains);
   }
 
+  /** Whether it is something to row with by its name; a paddle is used from anywhere. */
+  public boolean isOars() {
+    return OARS.matcher(name.toLowerCase(Locale.ROOT)).find();
+  }
+
   /** Whether it is for paddling by its name: that needs no rowlocks. */
   public boolean isPaddle() {
     return isCalled(List.of("paddle"));
@@ -115,12 +136,17 @@ public record Kit(
 
   /** The same thing stowed loose from any chamber, its middle here. */
   public Kit movedTo(Vector3 place) {
-    return new Kit(name, mass, place, volume, fastened, Optional.empty());
+    return new Kit(name, mass, place, volume, fastened, Optional.empty(), workedFrom);
   }
 
   /** The same thing with nothing that holds it. */
   Kit loose() {
-    return new Kit(name, mass, at, volume, false, in);
+    return new Kit(name, mass, at, volume, false, in, workedFrom);
+  }
+
+  /** The same thing, worked from that place. */
+  public Kit withWorkedFrom(String place) {
+    return new Kit(name, mass, at, volume, fastened, in, Optional.of(place));
   }
 
   /** The space it takes up, as far as that is known. */

@@ -45,6 +45,11 @@ public record Place(String name, Span along, Span across, double z, int people, 
     return across.to() < 0 ? across.from() : across.from() > 0 ? across.to() : 0;
   }
 
+  /** From whoever sits nearest there to something so far along the boat, m. */
+  double distanceAlong(double x) {
+    return Math.max(0, Math.max(along.from() - x, x - along.to()));
+  }
+
   /** The same place higher or lower. */
   public Place at(double height) {
     return new Place(name, along, across, height, people, posture);

@@ -44,6 +44,8 @@ public enum CheckId {
   LEAK_UNDER_WAY,
   LEAK_AT_THE_MOORING,
   ROWING,
+  /** Whether whoever steers reaches the motor from the place that was stated. */
+  STEERING,
   CHAMBER_LOST(SWAMPED_LEVEL),
   TWO_LARGEST_CHAMBERS_LOST(SWAMPED_LEVEL),
   HOLDING_ON_TO_ONE_SIDE(SWAMPED_LEVEL),

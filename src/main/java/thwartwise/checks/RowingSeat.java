@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Rowlocks;
 import thwartwise.rules.RuleSet;
@@ -17,14 +19,38 @@ import thwartwise.rules.RuleSet;
  */
 public record RowingSeat(Place place, double aft, double best, double off) {
 
-  /** The seat across the boat from which a pair is rowed best; none where nobody sits so. */
-  public static Optional<RowingSeat> nearest(List<Place> places, Rowlocks pair, RuleSet rules) {
+  /**
+   * The seat from which a pair is rowed: the one that was stated for the oars, where no other pair
+   * stands better for that, or else the one across the boat that it stands best for; none where
+   * nobody sits so.
+   */
+  public static Optional<RowingSeat> of(Boat boat, Rowlocks pair, RuleSet rules) {
+    return stated(boat)
+        .filter(place -> isBestOf(boat.outfit().rowlocks(), pair, place, rules))
+        .map(place -> to(place, pair, rules))
+        .or(
+            () ->
+                boat.places().stream()
+                    .filter(place -> !place.isToOneSide())
+                    .map(place -> to(place, pair, rules))
+                    .min(Comparator.comparingDouble(RowingSeat::miss)));
+  }
+
+  private static Optional<Place> stated(Boat boat) {
+    return boat.kit().stream()
+        .filter(Kit::isOars)
+        .flatMap(oars -> oars.workedFrom().flatMap(boat::place).stream())
+        .findFirst();
+  }
+
+  private static boolean isBestOf(List<Rowlocks> pairs, Rowlocks pair, Place place, RuleSet rules) {
+    double miss = to(place, pair, rules).miss();
+    return pairs.stream().allMatch(other -> to(place, other, rules).miss() >= miss);
+  }
+
+  private static RowingSeat to(Place place, Rowlocks pair, RuleSet rules) {
     double best = rules.value("rowlock-aft");
-    double off = rules.value("rowlock-off");
-    return places.stream()
-        .filter(place -> !place.isToOneSide())
-        .map(place -> new RowingSeat(place, aft(place, pair, best), best, off))
-        .min(Comparator.comparingDouble(RowingSeat::miss));
+    return new RowingSeat(place, aft(place, pair, best), best, rules.value("rowlock-off"));
   }
 
   /** On a seat with a length the rower slides to where it is best. */
@@ -38,8 +64,9 @@ public record RowingSeat(Place place, double aft, double best, double off) {
     return Math.abs(aft - best);
   }
 
+  /** Nobody swings two oars from a bench along one side. */
   public boolean isInReach() {
-    return margin().met();
+    return !place.isToOneSide() && margin().met();
   }
 
   public Margin margin() {

@@ -10,6 +10,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.Rowlocks;
+import thwartwise.boat.SteeringSeat;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
@@ -46,6 +47,7 @@ final class OutfitFindings {
     List<Finding> all = new ArrayList<>();
     findings.secondWayHome().ifPresent(all::add);
     findings.boat.outfit().rowlocks().forEach(pair -> findings.rowing(pair).ifPresent(all::add));
+    findings.steering().ifPresent(all::add);
     findings.anchorLine().ifPresent(all::add);
     findings.road().ifPresent(all::add);
     return all;
@@ -92,7 +94,7 @@ final class OutfitFindings {
   }
 
   private Optional<RowingSeat> seat(Rowlocks pair) {
-    return RowingSeat.nearest(boat.places(), pair, rules);
+    return RowingSeat.of(boat, pair, rules);
   }
 
   private Optional<Finding> rowing(Rowlocks pair) {
@@ -107,6 +109,23 @@ final class OutfitFindings {
                     rules.limit("rowlock-aft").cited(),
                     LoadCase.AS_MEASURED,
                     new Note.RowlocksAft(seat.aft(), rules.value("rowlock-aft"))));
+  }
+
+  /** Asked where somebody said from which place; a nearest one is only taken within reach. */
+  private Optional<Finding> steering() {
+    return SteeringSeat.of(boat)
+        .filter(SteeringSeat::isStated)
+        .map(
+            seat ->
+                new Finding(
+                    CheckQuestion.of(CheckId.STEERING, Measure.DISTANCE, seat.place().name()),
+                    Role.INFORMATION,
+                    seat.isInReach() ? Outcome.MEETS : Outcome.FALLS_SHORT,
+                    Margin.atMost(
+                        SteeringSeat.REACH, OptionalDouble.of(seat.distance()), Unit.METRE),
+                    "an arm and a tiller, from the middle of whoever steers (judgement)",
+                    LoadCase.AS_MEASURED,
+                    seat.isInReach() ? Note.NONE : Note.of(Note.Fact.TILLER_TOO_SHORT)));
   }
 
   /** Asked of a boat of which it is known how deep it anchors. */

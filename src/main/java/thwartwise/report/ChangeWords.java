@@ -92,6 +92,13 @@ final class ChangeWords {
     if (!before.volume().equals(after.volume())) {
       words.add("another volume of its own");
     }
+    if (!before.workedFrom().equals(after.workedFrom())) {
+      words.add(
+          after
+              .workedFrom()
+              .map(place -> "worked from the " + place)
+              .orElse("no longer said where it is worked from"));
+    }
     return ", " + String.join(", ", words);
   }
 

@@ -53,6 +53,7 @@ public final class CheckWords {
       case LEAK_UNDER_WAY -> "leaking seams under way";
       case LEAK_AT_THE_MOORING -> "leaking seams at the mooring";
       case ROWING -> "rowlocks for the " + thing(subject);
+      case STEERING -> "reaching the motor from the " + thing(subject);
       case SITTING_IN_IT_SWAMPED -> "sitting in it when it is swamped";
       case SITTING_UP -> "sitting on the seats and not kneeling";
       case STIFF_OFF_THE_MIDDLE -> "sitting stiff a little off the middle";

@@ -135,7 +135,8 @@ final class MeasuredSection {
         + " up"
         + toOneSide(kit.at().y())
         + (kit.fastened() ? "" : ", loose")
-        + kit.in().map(in -> ", in " + in).orElse("");
+        + kit.in().map(in -> ", in " + in).orElse("")
+        + kit.workedFrom().map(place -> ", worked from the " + place).orElse("");
   }
 
   private String toOneSide(double y) {

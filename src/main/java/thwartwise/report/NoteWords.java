@@ -141,6 +141,9 @@ public final class NoteWords {
       case NOTHING_TO_ROW_WITH ->
           "no oars or paddles are listed: take them along, and list them with the kit";
       case ROWLOCKS_OUT_OF_REACH -> "oars are aboard, and no seat is where the rowlocks want it";
+      case TILLER_TOO_SHORT ->
+          "it is steered from there only with an extension to the tiller: fix it so that it cannot"
+              + " come off, and reach the switch as well";
       case MOTOR_TOO_STRONG ->
           "before it is launched, fit a weaker motor or make sure that this one is held back";
     };

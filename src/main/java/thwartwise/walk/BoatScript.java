@@ -84,7 +84,8 @@ final class BoatScript {
                 new SeatHeightWarnings(tape, outline, hull.floor(), chambers, limits))
             .places(some -> known.with(b -> b.withPlaces(some)));
     replay.begin(FullWalkSections.KIT);
-    KitQuestions carried = new KitQuestions(replay, tape, outline, chambers, limits, propulsion);
+    KitQuestions carried =
+        new KitQuestions(replay, tape, outline, chambers, places, limits, propulsion);
     carried.kit(some -> known.with(b -> b.withKit(some)));
     known.with(new OutfitQuestions(replay, tape)::asked);
     known.with(carried::equipped);

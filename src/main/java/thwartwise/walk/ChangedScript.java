@@ -103,7 +103,7 @@ final class ChangedScript {
 
     KitQuestions kit(Boat boat) {
       return new KitQuestions(
-          replay, tape, outline(boat), boat.chambers(), limits, boat.propulsion());
+          replay, tape, outline(boat), boat.chambers(), boat.places(), limits, boat.propulsion());
     }
 
     /** The item of a list that is meant. */

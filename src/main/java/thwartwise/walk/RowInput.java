@@ -1,6 +1,7 @@
 package thwartwise.walk;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.measure.Dimension;
@@ -35,6 +36,9 @@ record RowInput(Walk walk, AnswerGroup group) {
     String[] values = typed.split(BETWEEN, -1);
     for (int i = 0; i < values.length; i++) {
       sofar = i == 0 ? toTheFirstValue(sofar, values[0]) : sofar;
+      if (!isOpen(sofar) && isBlankFrom(values, i)) {
+        break;
+      }
       Reply reply = isOpen(sofar) ? walk.take(sofar, values[i]) : tooMany(i);
       if (!(reply instanceof Reply.Accepted accepted)) {
         return new Reply.Refused(wrong(i + 1, values[i], reply));
@@ -43,6 +47,11 @@ record RowInput(Walk walk, AnswerGroup group) {
       understood.add(accepted.understood());
     }
     return new Reply.Accepted(sofar, String.join("\n  ", understood));
+  }
+
+  /** Of some things less is asked than of others: what a row leaves empty need not be asked. */
+  private static boolean isBlankFrom(String[] values, int first) {
+    return first > 0 && Arrays.stream(values).skip(first).allMatch(String::isBlank);
   }
 
   /** A row says that there is another; a figure where a name may be left out leaves it out. */

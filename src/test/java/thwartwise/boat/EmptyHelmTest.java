@@ -46,6 +46,35 @@ class EmptyHelmTest {
     assertThat(of(boat, "middle thwart")).isEmpty();
   }
 
+  /** Nothing else is taken where somebody said from where it is worked. */
+  @Test
+  void a_place_that_was_stated_is_the_one_that_is_empty() {
+    Boat nearest = boat().weight("motor", 9, TRANSOM).weight("oars", 4, MIDDLE).boat();
+    Boat stated =
+        nearest.withKit(
+            List.of(
+                nearest.kit().get(0).withWorkedFrom("middle thwart"),
+                nearest.kit().get(1).withWorkedFrom("bow seat")));
+    assertThat(EmptyHelm.of(stated, List.of("middle thwart"))).isEmpty();
+    assertThat(EmptyHelm.of(stated, List.of("stern seat")))
+        .contains(new EmptyHelm("middle thwart", true, Optional.of("bow seat")));
+    assertThat(EmptyHelm.of(nearest, List.of("stern seat"))).isEmpty();
+  }
+
+  /** With an extension to the tiller; what it takes stands in a finding of its own. */
+  @Test
+  void a_place_out_of_reach_is_steered_from_where_it_was_stated() {
+    Boat boat =
+        BoxBoat.of(3, 1.2, 0.5)
+            .place("bow seat", 2.5, 0.25, 0.3, 1)
+            .place("fore thwart", 2.0, 0.25, 0.3, 1)
+            .weight("outboard", 9, TRANSOM)
+            .boat();
+    Boat stated = boat.withKit(List.of(boat.kit().get(0).withWorkedFrom("fore thwart")));
+    assertThat(EmptyHelm.of(stated, List.of("bow seat")))
+        .contains(new EmptyHelm("fore thwart", true, Optional.empty()));
+  }
+
   @Test
   void a_floorboard_is_no_oar_and_a_motor_battery_no_motor() {
     assertThat(of(boat().weight("floorboard", 4, MIDDLE), "stern seat")).isEmpty();

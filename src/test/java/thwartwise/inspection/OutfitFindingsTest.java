@@ -1,8 +1,10 @@
 package thwartwise.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -11,6 +13,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
+import thwartwise.boat.Kit;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.Rowlocks;
 import thwartwise.checks.CheckId;
@@ -89,6 +92,67 @@ class OutfitFindingsTest {
     assertThat(findings(rowed(boat("motor", "battery", "paddles"), 1.8)))
         .extracting(f -> f.question().check())
         .containsExactly(CheckId.ROWING);
+  }
+
+  private static Boat steered(double x, String from) {
+    Boat boat =
+        BoxBoat.of(3, 1.2, 0.5)
+            .hull(60, 0.2)
+            .place("stern seat", x, 0.25, 0.4, 1)
+            .weight("motor", 10, Vector3.of(-0.1, 0, 0.3))
+            .boat();
+    return from.isEmpty() ? boat : boat.withKit(List.of(boat.kit().get(0).withWorkedFrom(from)));
+  }
+
+  // The motor hangs 0.1 m behind the aft end; an arm and a tiller are 1 m (judgement).
+  @Test
+  void a_motor_steered_from_a_stated_place_is_within_a_metre_or_needs_an_extension() {
+    Finding near = only(steered(0.89, "stern seat"), CheckId.STEERING);
+    assertThat(near.outcome()).isEqualTo(Outcome.MEETS);
+    assertThat(near.value().orElseThrow()).isCloseTo(0.99, within(1e-12));
+    assertThat(near.note()).isEqualTo(Note.NONE);
+    Finding far = only(steered(0.91, "stern seat"), CheckId.STEERING);
+    assertThat(far.outcome()).isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(far.role()).isEqualTo(Role.INFORMATION);
+    assertThat(far.question().things()).containsExactly("stern seat");
+    assertThat(far.note()).isEqualTo(Note.of(Note.Fact.TILLER_TOO_SHORT));
+    assertThat(findings(steered(0.5, ""))).isEmpty();
+  }
+
+  private static Boat twoThwarts(double pins, String oarsFrom) {
+    BoxBoat box =
+        BoxBoat.of(3, 1.2, 0.5)
+            .hull(60, 0.2)
+            .place("thwart", 1.5, 0.25, 0.4, 1)
+            .place("fore thwart", 2.2, 0.25, 0.4, 1)
+            .weight("oars", 4, Vector3.of(1, 0, 0.1))
+            .weight("motor", 10, Vector3.of(0, 0, 0.3))
+            .weight("battery", 10, Vector3.of(1, 0, 0.1));
+    Boat boat = rowed(box.boat(), pins);
+    List<Kit> kit = new ArrayList<>(boat.kit());
+    kit.set(0, kit.get(0).withWorkedFrom(oarsFrom));
+    return boat.withKit(kit);
+  }
+
+  // 1.15 suits the thwart at 1.5; from the fore thwart at 2.2 it is 1.05 m aft, 0.70 too far.
+  @Test
+  void rowlocks_are_judged_from_the_place_stated_for_the_oars_and_not_from_a_better_one() {
+    Finding far = only(twoThwarts(1.15, "fore thwart"), CheckId.ROWING);
+    assertThat(far.question().things()).containsExactly("fore thwart");
+    assertThat(far.outcome()).isEqualTo(Outcome.FALLS_SHORT);
+    assertThat(far.value().orElseThrow()).isCloseTo(0.70, within(1e-12));
+    assertThat(only(twoThwarts(1.15, "fore thwart"), CheckId.SECOND_WAY_HOME).note())
+        .isEqualTo(Note.of(Note.Fact.ROWLOCKS_OUT_OF_REACH));
+    assertThat(only(twoThwarts(1.15, "thwart"), CheckId.ROWING).outcome()).isEqualTo(Outcome.MEETS);
+  }
+
+  @Test
+  void of_two_pairs_the_one_that_suits_the_stated_place_is_judged_from_it() {
+    Boat boat = twoThwarts(1.15, "fore thwart");
+    boat = boat.withOutfit(boat.outfit().with(new Rowlocks(1.85)));
+    assertThat(findings(boat).stream().filter(f -> f.question().check() == CheckId.ROWING))
+        .extracting(f -> f.question().things().get(0), Finding::outcome)
+        .containsExactly(tuple("thwart", Outcome.MEETS), tuple("fore thwart", Outcome.MEETS));
   }
 
   // Three metres deep and a bow ring 0.4 m up: five times is 17 m, seven times 23.8 m.

@@ -204,6 +204,9 @@ class ComparePageTest {
             + " * Kit moved: battery, by 0.3 m forward and 0.02 m down. | Moving the battery cost one person.",
         "\"mass\": 17.5 | \"mass\": 20 | * Kit changed: battery, 20 kg instead of 17.5 kg. | The change"
             + " to the battery cost one person.",
+        "\"litres\": 9, \"fastened\": true | \"litres\": 9, \"fastened\": true, \"workedFrom\":"
+            + " \"stern seat\" | * Kit changed: battery, worked from the stern seat. | The change to the"
+            + " battery cost one person.",
         "\"mass\": 61.0 | \"mass\": 68 | * Bare hull: 68 kg instead of 61 kg. | The 7 kg that the hull"
             + " became heavier cost one person.",
         "\"litres\": 86 | \"litres\": 80 | * Chamber changed: midships thwart, 80 litres measured instead"

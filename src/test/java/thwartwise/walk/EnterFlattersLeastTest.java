@@ -59,6 +59,7 @@ class EnterFlattersLeastTest {
           Map.entry("place\\.\\d+\\.any", "no place more: tried below"),
           Map.entry("kit\\.\\d+\\.mass", "a quarter more than usual: tried below"),
           Map.entry("kit\\.\\d+\\.litres", "no lift: tried below"),
+          Map.entry("kit\\.\\d+\\.workedFrom", "the nearest place, and no figure follows from it"),
           Map.entry("whenSwamped", "they sit in it, which asks more of it: tried below"),
           Map.entry("bailer", "none aboard: tried below"),
           Map.entry(
@@ -140,6 +141,8 @@ class EnterFlattersLeastTest {
           Map.entry("changed\\.\\d+", "nothing more has changed: the list says so before the end"),
           Map.entry("changed\\.\\d+\\.mass", "a quarter more than usual: tried below"),
           Map.entry("changed\\.\\d+\\.litres", "no lift: tried below"),
+          Map.entry(
+              "changed\\.\\d+\\.workedFrom", "the nearest place, and no figure follows from it"),
           Map.entry("changed\\.\\d+\\.closedBy", "nothing closes it: tried below"),
           Map.entry("changed\\.\\d+\\.whenSwamped", "they sit in it: tried below"),
           Map.entry("old\\..*", "not tested again, so it counts for nothing: tried below"),

@@ -16,8 +16,8 @@ class EnteredRowsTest {
 
   private static final String KIT =
       """
-        1. battery; 18.1436948; 0.9652; 0; 0.127; 9; yes; midships thwart
-        2. motor; 10.43262451; -0.0762; -0.1016; 0.3556; ; no; none
+        1. battery; 18.1436948; 0.9652; 0; 0.127; yes; midships thwart; 9
+        2. motor; 10.43262451; -0.0762; -0.1016; 0.3556; no; none;\s
       again kit 2 asks for one of them again."""
           .indent(0)
           .stripTrailing();
@@ -29,7 +29,7 @@ class EnteredRowsTest {
   @Test
   void the_order_of_a_row_stands_in_the_prompt() {
     assertThat(Sheet.open(FULL.upTo("kit.1.any")).prompt())
-        .isEqualTo("Kit 1, or no (name; kg; forward; to port; height; litres; fastened; in):");
+        .isEqualTo("Kit 1, or no (name; kg; forward; to port; height; fastened; in; litres):");
     assertThat(Sheet.open(FULL.upTo("place.2.any")).prompt())
         .isEqualTo("Place 2 (name; across; forward; height; reach; people) [Enter: no more]:");
     assertThat(Sheet.open(FULL.upTo("hull.station.2.name")).prompt())
@@ -108,10 +108,10 @@ class EnteredRowsTest {
     Reply.WentBack back = (Reply.WentBack) Sheet.WALK.take(afterTheKit(), "again kit 2");
     assertThat(back.note())
         .isEqualTo(
-            "Asked again. You had: motor; 10.43262451; -0.0762; -0.1016; 0.3556; ; no; none");
+            "Asked again. You had: motor; 10.43262451; -0.0762; -0.1016; 0.3556; no; none; ");
     assertThat(Sheet.open(back.answers()).key()).isEqualTo("kit.2.name");
     List<Answer> heavier =
-        Sheet.answer(back.answers(), "motor; 12; -0.0762; -0.1016; 0.3556; ; no; none");
+        Sheet.answer(back.answers(), "motor; 12; -0.0762; -0.1016; 0.3556; no; none; ");
     assertThat(Sheet.open(heavier).key()).isEqualTo("bailer");
   }
 

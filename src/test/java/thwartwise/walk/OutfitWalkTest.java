@@ -120,7 +120,7 @@ class OutfitWalkTest {
   void bags_entered_as_stowed_loose_in_a_chamber_take_up_its_air() {
     List<Answer> answers = Sheet.full(true).upTo("kit.3.any");
     answers =
-        ((Reply.Accepted) Sheet.WALK.take(answers, "bags; 5; 3; 0; 0.2; ; no; fore")).answers();
+        ((Reply.Accepted) Sheet.WALK.take(answers, "bags; 5; 3; 0; 0.2; no; fore; ")).answers();
     while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
       answers = Sheet.answer(answers, Sheet.full(true).at(ask.question()));
     }

@@ -82,7 +82,7 @@ class RowInputTest {
     assertThat(
             row(
                 full.upTo("kit.1.any"),
-                "battery; 18.1436948; 0.9652; 0; 0.127; 9; yes; midships thwart"))
+                "battery; 18.1436948; 0.9652; 0; 0.127; yes; midships thwart; 9"))
         .isEqualTo(full.upTo("kit.2.any"));
     assertThat(row(full.upTo("place.2.any"), "stern seat; across; 0.4572; 0.2667; 0.4064; 1"))
         .isEqualTo(full.upTo("place.3.any"));
@@ -113,12 +113,27 @@ class RowInputTest {
             "kit.1.x",
             "kit.1.y",
             "kit.1.z",
-            "kit.1.litres",
             "kit.1.fastened",
-            "kit.1.in");
+            "kit.1.in",
+            "kit.1.litres");
     assertThat(String.join(" ", Sheet.open(Sheet.full(true).upTo("kit.1.name")).how()))
         .endsWith(
-            "name; mass; forward of the aft end; to port; height; litres of its own (may stay"
-                + " empty); fastened; chamber it is in.");
+            "name; mass; forward of the aft end; to port; height; fastened; chamber it is in; and of"
+                + " what is fastened or stowed in one, its litres (may stay empty).");
+  }
+
+  /** Swamped it floats away: its litres lift nothing, and are not asked of it. */
+  @Test
+  void the_litres_are_only_asked_of_what_is_fastened_or_stowed_in_a_chamber() {
+    Sheet full = Sheet.full(true);
+    List<Answer> loose =
+        row(full.upTo("kit.1.any"), "anchor; 5; 0.9652; 0; 0.127; no; midships thwart");
+    assertThat(Sheet.open(loose).key()).isEqualTo("kit.1.litres");
+    loose = row(full.upTo("kit.1.any"), "anchor; 5; 0.9652; 0; 0.127; no; none");
+    assertThat(Sheet.open(loose).key()).isEqualTo("kit.2.any");
+    assertThat(Sheet.open(row(full.upTo("kit.1.any"), "anchor; 5; 1; 0; 0.127; yes; none")).key())
+        .isEqualTo("kit.1.litres");
+    assertThat(row(full.upTo("kit.1.any"), "anchor; 5; 0.9652; 0; 0.127; no; none; "))
+        .isEqualTo(loose);
   }
 }

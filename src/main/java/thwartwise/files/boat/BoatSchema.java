@@ -197,6 +197,7 @@ public final class BoatSchema {
         .must("at", reference("point"))
         .may("fastened", flag("Whether it stays where it is."))
         .may("in", text("The chamber it is stowed in."))
+        .may("workedFrom", text("The place a motor or oars are worked from."))
         .object();
   }
 

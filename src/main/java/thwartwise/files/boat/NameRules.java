@@ -44,6 +44,7 @@ final class NameRules {
       Kit kit = boat.kit().get(i);
       Location spot = file.item("kit", i + 1, kit.name());
       kit.in().ifPresent(in -> checkExists(spot, "in", in, chambers, "chambers"));
+      kit.workedFrom().ifPresent(at -> checkExists(spot, "workedFrom", at, places, "places"));
     }
     checkOnce(
         file.in(ElectricsCodec.KEY),

@@ -12,6 +12,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Seal;
 import thwartwise.geometry.Span;
@@ -53,13 +54,15 @@ public final class KitQuestions {
               Arrays.stream(USUAL),
               Stream.of(
                   "Or on one line, with ; between: name; mass; forward of the aft end; to port;",
-                  "height; litres of its own (may stay empty); fastened; chamber it is in."))
+                  "height; fastened; chamber it is in; and of what is fastened or stowed in one,",
+                  "its litres (may stay empty)."))
           .toArray(String[]::new);
 
   private final Replay replay;
   private final Tape tape;
   private final Outline outline;
   private final List<ChamberPart> chambers;
+  private final List<Place> places;
   private final PlausibleLimits limits;
   private final Propulsion driven;
 
@@ -68,6 +71,7 @@ public final class KitQuestions {
       Tape tape,
       Outline outline,
       List<Chamber> chambers,
+      List<Place> places,
       PlausibleLimits limits,
       Propulsion driven) {
     this.limits = limits;
@@ -75,6 +79,7 @@ public final class KitQuestions {
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
+    this.places = places;
     this.chambers = chambers.stream().flatMap(c -> c.parts().stream()).toList();
   }
 
@@ -131,15 +136,19 @@ public final class KitQuestions {
     String subject = "Kit " + WordQuestions.quoted(name);
     double mass = mass(key, subject, name);
     Vector3 at = at(key, subject);
-    Optional<Double> volume = litres(key, subject, mass);
     boolean fastened = fastened(key, subject);
-    return new Kit(name, mass, at, volume, fastened, in(key, subject, name));
+    Optional<String> in = in(key, subject, name);
+    Optional<Double> volume =
+        fastened || in.isPresent() ? litres(key, subject, mass) : Optional.empty();
+    Kit item = new Kit(name, mass, at, volume, fastened, in);
+    return new WorkingPlaces(replay, tape, places).asked(key, subject, item);
   }
 
   private String[] order() {
-    return new String[] {
-      "name", tape.either("kg", "lb"), "forward", "to port", "height", "litres", "fastened", "in"
-    };
+    String mass = tape.either("kg", "lb");
+    return chambers.isEmpty()
+        ? new String[] {"name", mass, "forward", "to port", "height", "fastened", "litres"}
+        : new String[] {"name", mass, "forward", "to port", "height", "fastened", "in", "litres"};
   }
 
   private static Entry<String> named(String key, List<Kit> before) {
@@ -280,6 +289,10 @@ public final class KitQuestions {
                     AnswerBasis.GUESSED));
   }
 
+  /**
+   * Not asked of what is loose outside any chamber: swamped it floats away, and heeled it slides
+   * farthest where its size is not known.
+   */
   private Optional<Double> litres(String key, String subject, double mass) {
     return replay.ask(
         tape.asked(BoatProperties.KIT_LITRES, key + ".litres", subject + ", its own volume")

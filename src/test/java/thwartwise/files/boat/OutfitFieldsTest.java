@@ -42,6 +42,21 @@ class OutfitFieldsTest {
     assertThat(outfit.anchorBottom()).hasValue(AnchorBottom.SAND_OR_MUD);
   }
 
+  private static final String STEERED =
+      WITHOUT.replaceFirst("\"litres\": 4, ", "\"litres\": 4, \"workedFrom\": \"stern seat\", ");
+
+  @Test
+  void where_a_motor_is_worked_from_is_read_and_written_again() {
+    assertThat(read(BoatFile.write(read(STEERED))).kit().get(1).workedFrom())
+        .contains("stern seat");
+    String schema = Layout.of(CanonicalNumbers.in(BoatSchema.tree()));
+    assertThat(
+            new SchemaCheck(JsonText.parse(schema, Location.whole("schema")))
+                .faults(JsonText.parse(STEERED, Location.whole("boat.json"))))
+        .isEmpty();
+    assertThat(BoatFile.write(read(WITHOUT))).doesNotContain("workedFrom");
+  }
+
   @Test
   void the_schema_takes_it() {
     String schema = Layout.of(CanonicalNumbers.in(BoatSchema.tree()));

@@ -138,6 +138,7 @@ class ElectricalQuestionsTest {
                 tape,
                 new Outline(boat.hull().stations()),
                 boat.chambers(),
+                boat.places(),
                 LIMITS,
                 boat.propulsion());
         try {

@@ -1,0 +1,86 @@
+package thwartwise.walk.questions;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Kit;
+import thwartwise.boat.Place;
+import thwartwise.boat.SteeringSeat;
+import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.Warning;
+import thwartwise.walk.engine.WordQuestions;
+
+/**
+ * Which place a motor is steered from, and oars are rowed from. Only asked where there is a choice;
+ * Enter leaves it at the nearest.
+ */
+record WorkingPlaces(Replay replay, Tape tape, List<Place> places) {
+  private static final int ROOM_FOR_A_NAME = 18;
+
+  Kit asked(String key, String subject, Kit item) {
+    boolean motor = item.isMotor() && !item.needsVenting();
+    List<Place> fit = motor ? places : places.stream().filter(p -> !p.isToOneSide()).toList();
+    if (fit.size() < 2 || !(motor || item.isOars())) {
+      return item;
+    }
+    Entry<String> entry = motor ? steered(key, subject, item) : rowed(key, subject, fit);
+    return replay
+        .ask(entry.optional(nearest(item, fit, motor)))
+        .map(item::withWorkedFrom)
+        .orElse(item);
+  }
+
+  private Entry<String> steered(String key, String subject, Kit motor) {
+    return named(key, subject + ", steered from", places)
+        .how("The place where whoever steers sits; a beginning of its name is enough.")
+        .why("The page says who reaches the motor, and what to do when that place is empty.")
+        .within(place -> tooFar(motor, place));
+  }
+
+  private static Entry<String> rowed(String key, String subject, List<Place> fit) {
+    return named(key, subject + ", rowed from", fit)
+        .how("The place across the boat where the rower sits; a beginning of its name will do.")
+        .why("The page says whether the rowlocks suit that place, and who rows home.");
+  }
+
+  private static Entry<String> named(String key, String subject, List<Place> fit) {
+    return WordQuestions.oneOf(
+        key + ".workedFrom", subject, fit.stream().map(Place::name).toList());
+  }
+
+  /** What Enter means; no place is taken for one from which nobody reaches the motor. */
+  private static String nearest(Kit item, List<Place> fit, boolean motor) {
+    Place nearest =
+        fit.stream()
+            .min(Comparator.comparingDouble(p -> SteeringSeat.to(item, p).distance()))
+            .orElseThrow();
+    return motor && !SteeringSeat.to(item, nearest).isInReach()
+        ? "not said"
+        : shortened(nearest.name()) + ", nearest";
+  }
+
+  private static String shortened(String name) {
+    return name.codePointCount(0, name.length()) <= ROOM_FOR_A_NAME
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, ROOM_FOR_A_NAME - 1)) + "…";
+  }
+
+  private Optional<Warning> tooFar(Kit motor, String name) {
+    return places.stream()
+        .filter(place -> place.name().equals(name))
+        .map(place -> SteeringSeat.to(motor, place))
+        .filter(seat -> !seat.isInReach())
+        .findFirst()
+        .map(
+            seat ->
+                new Warning(
+                    "The motor is %s from there; an arm and a tiller reach %s. Has it an extension?"
+                        .formatted(tape.show(seat.distance()), tape.show(SteeringSeat.REACH)),
+                    SteeringSeat.nearest(motor, places)
+                        .filter(SteeringSeat::isInReach)
+                        .map(near -> near.place().name()),
+                    true));
+  }
+}
