@@ -20,13 +20,13 @@ record BoatsList(Path path) {
       "thwartwise/boats/1: folder of each boat of which a record was kept";
   private static final Pattern FOLDER = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
-  boolean there() {
+  boolean exists() {
     return Files.exists(path);
   }
 
   /** A damaged line names no folder; none is ever written over. */
   List<String> folders() {
-    return there()
+    return exists()
         ? new String(bytes(), StandardCharsets.UTF_8)
             .lines()
             .skip(1)
@@ -44,7 +44,7 @@ record BoatsList(Path path) {
     if (missing.isEmpty()) {
       return Optional.empty();
     }
-    byte[] text = there() ? bytes() : (HEADER + "\n").getBytes(StandardCharsets.UTF_8);
+    byte[] text = exists() ? bytes() : (HEADER + "\n").getBytes(StandardCharsets.UTF_8);
     for (String folder : missing) {
       text = ChainText.withLine(text, folder);
     }

@@ -9,7 +9,7 @@ import thwartwise.record.Chain.ChainList;
 record ChainFile(Path path) {
   static final String NAME = "chain.list";
 
-  boolean there() {
+  boolean exists() {
     return Files.exists(path);
   }
 
@@ -18,7 +18,7 @@ record ChainFile(Path path) {
   }
 
   ChainText text() {
-    return there()
+    return exists()
         ? new ChainText(
             true,
             InputFile.bytes(path, "a list of records", InputFile.RECORD_BYTES),

@@ -14,10 +14,10 @@ import thwartwise.record.Chain.ChainList.Line;
  * The text of the list of a boat's records: a line that names the format, then a line for each
  * record. Lines are only ever added at the end; whatever stands there, damaged or not, stays.
  *
- * @param there whether the list was found
+ * @param exists whether the list was found
  * @param where the file, for messages
  */
-record ChainText(boolean there, byte[] bytes, String where) {
+record ChainText(boolean exists, byte[] bytes, String where) {
   private static final int VERSION = 1;
   private static final String TITLE = "thwartwise/chain/";
   private static final String HEADER =
@@ -32,7 +32,7 @@ record ChainText(boolean there, byte[] bytes, String where) {
   }
 
   ChainList list() {
-    if (!there) {
+    if (!exists) {
       return ChainList.NONE;
     }
     // A byte that is no text spoils its line and not the whole list.
@@ -71,7 +71,7 @@ record ChainText(boolean there, byte[] bytes, String where) {
     }
   }
 
-  ChainText begunAnew(int number) {
+  ChainText restarted(int number) {
     return with("begun anew at " + number);
   }
 

@@ -111,7 +111,7 @@ public final class FleetFolder {
     if (!records.faults().isEmpty()) {
       broken.add(records.folder());
     }
-    if (records.kept().isEmpty() && records.unreadable().isEmpty()) {
+    if (records.entries().isEmpty() && records.unreadable().isEmpty()) {
       // Nothing else of the boat may be left to hang this on.
       records.faults().forEach(why -> rows.add(new FleetRow.OfFile(records.folder(), why)));
     }

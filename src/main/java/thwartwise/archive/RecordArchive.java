@@ -64,13 +64,13 @@ public record RecordArchive(Path folder) {
     BoatRecords records = store.records();
     List<String> faults = new ArrayList<>(records.faults());
     if (!store.isFilled() && list().folders().contains(store.name())) {
-      faults.add(PaperFault.boatGone(store.name()));
+      faults.add(PaperFault.missingBoat(store.name()));
     }
     // Before version 3 there was no list of boats.
-    if (!list().there() && records.kept().stream().anyMatch(RecordEntry::vouches)) {
-      faults.add(PaperFault.boatsListLost());
+    if (!list().exists() && records.entries().stream().anyMatch(RecordEntry::sealsPapers)) {
+      faults.add(PaperFault.missingBoatsList());
     }
-    return new BoatRecords(records.folder(), records.kept(), records.unreadable(), faults);
+    return new BoatRecords(records.folder(), records.entries(), records.unreadable(), faults);
   }
 
   /**
@@ -139,7 +139,7 @@ public record RecordArchive(Path folder) {
             .map(ChainLink::number)
             .map(OptionalInt::of)
             .orElse(OptionalInt.empty());
-    return record.kept("", number);
+    return record.entry("", number);
   }
 
   private static Optional<Path> path(String typed) {

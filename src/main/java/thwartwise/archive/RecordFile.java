@@ -163,7 +163,7 @@ public final class RecordFile {
       record.value("previous", REMEDY);
       return new ChainLink(
           number,
-          record.says("previous") ? Optional.of(hash(record, "previous")) : Optional.empty(),
+          record.hasValue("previous") ? Optional.of(hash(record, "previous")) : Optional.empty(),
           record
               .optionalObject("corrects", "number", "record", "hash", "because")
               .map(LinkFields::correction),

@@ -87,7 +87,7 @@ record RecordStore(Path folder) {
     String name = freeName(moment + "-" + Digest.shortened(SealedText.of(utf8(bare)).hash()));
     List<Paper> papers = wanted.papers().of(name, wanted.corrects());
     papers.forEach(p -> files.create(folder.resolve(name + p.ending()), p.content()));
-    byte[] json = utf8(RecordFile.write(wanted.inspection(), link.vouchingFor(hashes(papers))));
+    byte[] json = utf8(RecordFile.write(wanted.inspection(), link.withPapers(hashes(papers))));
     Path file = folder.resolve(name + StoredInspection.ENDING);
     files.create(file, json);
     return new Placed(
@@ -138,8 +138,8 @@ record RecordStore(Path folder) {
   private static ChainText begun(ChainText text, ChainList list, List<StoredRecord> stored) {
     ChainText begun = text;
     List<ChainList.Line> lines = Chain.listed(stored).lines();
-    if (list.there() || stored.stream().anyMatch(record -> record.link().isPresent())) {
-      begun = begun.begunAnew(1 + lines.stream().mapToInt(ChainList.Line::number).max().orElse(0));
+    if (list.exists() || stored.stream().anyMatch(record -> record.link().isPresent())) {
+      begun = begun.restarted(1 + lines.stream().mapToInt(ChainList.Line::number).max().orElse(0));
     }
     for (ChainList.Line line : lines) {
       begun = prints(line.file()) ? begun.with(line) : begun;
@@ -182,7 +182,7 @@ record RecordStore(Path folder) {
 
   /** Whether anything of a chain is here. */
   boolean isFilled() {
-    return chain().there() || !Listing.of(folder, "[!.]*" + StoredInspection.ENDING).isEmpty();
+    return chain().exists() || !Listing.of(folder, "[!.]*" + StoredInspection.ENDING).isEmpty();
   }
 
   /** Everything that lies here, with what does not fit together. */

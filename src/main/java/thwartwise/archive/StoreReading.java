@@ -59,7 +59,7 @@ final class StoreReading {
 
   private BoatRecords records(ChainList list, List<String> unreadable, List<String> faults) {
     Map<String, Integer> numbers = new HashMap<>();
-    ChainList known = list.there() ? list : Chain.listed(stored);
+    ChainList known = list.exists() ? list : Chain.listed(stored);
     known.lines().forEach(line -> numbers.put(line.file(), line.number()));
     return new BoatRecords(name(), placed(numbers), unreadable, faults);
   }
@@ -70,7 +70,7 @@ final class StoreReading {
 
   private List<RecordEntry> placed(Map<String, Integer> numbers) {
     return shelved.stream()
-        .flatMap(record -> record.kept(name(), number(numbers, record)).stream())
+        .flatMap(record -> record.entry(name(), number(numbers, record)).stream())
         .sorted(
             Comparator.comparingInt((RecordEntry r) -> r.number().orElse(Integer.MAX_VALUE))
                 .thenComparing(RecordEntry::name))
@@ -99,7 +99,7 @@ final class StoreReading {
     /** One line for each page that was changed, is gone, or has no record that vouches for it. */
     static List<String> faults(Path folder, ChainList list, List<StoredRecord> stored) {
       PapersCheck check = new PapersCheck(folder);
-      ChainList known = list.there() ? list : Chain.listed(stored);
+      ChainList known = list.exists() ? list : Chain.listed(stored);
       known.lines().forEach(line -> check.vouched(line, stored));
       check.strays(known, stored);
       return List.copyOf(check.faults);
@@ -112,7 +112,7 @@ final class StoreReading {
     private void vouched(ChainList.Line line, List<StoredRecord> stored) {
       String name = StoredInspection.bare(line.file());
       stored.stream()
-          .filter(record -> record.fitsItself() && record.hash().equals(line.hash()))
+          .filter(record -> record.hasMatchingHash() && record.hash().equals(line.hash()))
           .findFirst()
           .flatMap(PapersCheck::papers)
           .orElse(List.of())
@@ -126,7 +126,7 @@ final class StoreReading {
     private void page(int number, String name, PaperHash paper) {
       Path file = folder.resolve(name + paper.ending());
       if (!Files.exists(file)) {
-        faults.add(PaperFault.lost(number, name + paper.ending()));
+        faults.add(PaperFault.missing(number, name + paper.ending()));
       } else if (!Digest.ofFile(file).filter(paper.hash()::equals).isPresent()) {
         faults.add(PaperFault.changed(number, name + paper.ending()));
       }
@@ -145,7 +145,7 @@ final class StoreReading {
       for (Path file : Listing.of(folder, "[0-9]*")) {
         Matcher page = PAGE.matcher(file.getFileName().toString());
         if (page.matches() && isStray(page, known, vouching)) {
-          faults.add(PaperFault.stray(page.group()));
+          faults.add(PaperFault.unexpected(page.group()));
         }
       }
     }

@@ -70,7 +70,7 @@ record StoredInspection(StoredRecord stored, Optional<InspectionRecord> inspecti
    *
    * @param folder name of the folder it lies in; blank for a file by itself
    */
-  Optional<RecordEntry> kept(String folder, OptionalInt number) {
+  Optional<RecordEntry> entry(String folder, OptionalInt number) {
     String name = bare(stored.file());
     String called = number.isPresent() ? Integer.toString(number.getAsInt()) : name;
     return inspection.map(
@@ -81,7 +81,8 @@ record StoredInspection(StoredRecord stored, Optional<InspectionRecord> inspecti
                 number,
                 stored.hash(),
                 // A record of the newer format that lost the line of its hash was changed too.
-                stored.fitsItself() && stored.link().isPresent() == stored.stated().isPresent(),
+                stored.hasMatchingHash()
+                    && stored.link().isPresent() == stored.stated().isPresent(),
                 stored.link().isPresent(),
                 stored.link().flatMap(ChainLink::papers).isPresent(),
                 stored.link().flatMap(ChainLink::corrects),

@@ -69,7 +69,7 @@ public record Workspace(Path folder) {
    * @return the JSON file
    */
   public Path saveRecord(InspectionRecord inspection, String page) {
-    return keep(NewRecord.of(inspection, (number, corrects) -> List.of(Paper.text(".txt", page))))
+    return save(NewRecord.of(inspection, (number, corrects) -> List.of(Paper.text(".txt", page))))
         .file();
   }
 
@@ -77,7 +77,7 @@ public record Workspace(Path folder) {
    * Keeps a record for good, with its pages and everything that belongs to it: all of it appears,
    * or nothing does.
    */
-  public SavedRecord keep(NewRecord wanted) {
+  public SavedRecord save(NewRecord wanted) {
     String boat = wanted.inspection().boat().name();
     return records()
         .store(boat)

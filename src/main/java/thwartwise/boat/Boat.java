@@ -16,7 +16,7 @@ import thwartwise.measure.UnitSystem;
  * @param waters where it will be used
  * @param measuredBy who held the tape
  * @param assumptions what was taken for granted because nobody measured it
- * @param kept measurements that look wrong and were kept with a reason
+ * @param confirmedMeasurements measurements that look wrong and were kept with a reason
  * @param whenSwamped what the crew does then; left out, its form tells
  * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
  * @param units those it was measured in, and in which its papers speak
@@ -40,7 +40,7 @@ public record Boat(
     Waters waters,
     Optional<String> measuredBy,
     List<Assumption> assumptions,
-    List<ConfirmedMeasurement> kept,
+    List<ConfirmedMeasurement> confirmedMeasurements,
     Optional<CrewWhenSwamped> whenSwamped,
     Optional<Double> trailer,
     UnitSystem units,
@@ -57,7 +57,7 @@ public record Boat(
     aboard = List.copyOf(aboard);
     cleats = List.copyOf(cleats);
     assumptions = List.copyOf(assumptions);
-    kept = List.copyOf(kept);
+    confirmedMeasurements = List.copyOf(confirmedMeasurements);
     pointAnswers = List.copyOf(pointAnswers);
   }
 
@@ -197,7 +197,7 @@ public record Boat(
   }
 
   /** The same boat somewhere else. */
-  public Boat on(Waters others) {
+  public Boat withWaters(Waters others) {
     return with(parts -> parts.waters = others);
   }
 
@@ -228,7 +228,7 @@ public record Boat(
   }
 
   /** The same with more that was taken for granted. */
-  public Boat assuming(List<Assumption> more) {
+  public Boat withAssumptions(List<Assumption> more) {
     List<Assumption> all = Stream.concat(assumptions.stream(), more.stream()).toList();
     return with(parts -> parts.assumptions = all);
   }
@@ -238,7 +238,7 @@ public record Boat(
   }
 
   /** The same, with these measurements kept although they look wrong. */
-  public Boat keeping(List<ConfirmedMeasurement> doubted) {
+  public Boat withConfirmedMeasurements(List<ConfirmedMeasurement> doubted) {
     return with(parts -> parts.kept = doubted);
   }
 
@@ -296,7 +296,7 @@ public record Boat(
     change.accept(parts);
     boolean same = parts.isMeasuredAs(this);
     // Another boat than the one that was seen was not seen; what went badly holds all the same.
-    parts.trialSeen = parts.trialSeen.filter(seen -> same || seen.wentBadly());
+    parts.trialSeen = parts.trialSeen.filter(seen -> same || seen.failed());
     return parts.of(this);
   }
 
@@ -333,7 +333,7 @@ public record Boat(
       this.waters = boat.waters;
       this.measuredBy = boat.measuredBy;
       this.assumptions = boat.assumptions;
-      this.kept = boat.kept;
+      this.kept = boat.confirmedMeasurements;
       this.whenSwamped = boat.whenSwamped;
       this.trailer = boat.trailer;
       this.units = boat.units;

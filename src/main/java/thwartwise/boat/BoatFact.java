@@ -91,7 +91,7 @@ public enum BoatFact {
   }
 
   private static boolean isMeant(Chamber chamber, String name) {
-    return chamber.parts().stream().anyMatch(part -> part.isMeantBy(name));
+    return chamber.parts().stream().anyMatch(part -> part.isNamedBy(name));
   }
 
   private static Chamber changed(Chamber chamber, UnaryOperator<Filling.Air> change) {

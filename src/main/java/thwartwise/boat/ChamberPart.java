@@ -23,12 +23,12 @@ public record ChamberPart(
     boolean sharesSeal) {
 
   /** Whether somebody who writes this name means this one, alone or with its twin. */
-  public boolean isMeantBy(String called) {
+  public boolean isNamedBy(String called) {
     return called.equals(name) || called.equals(whole.name());
   }
 
   /** Whether a record tells of it under this name; earlier ones said only that there were two. */
-  public boolean isToldAs(String told) {
+  public boolean isRecordedAs(String told) {
     return told.equals(name) || side.isPresent() && told.equals(whole.name() + earlier());
   }
 

@@ -156,7 +156,7 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
   }
 
   private static boolean leadsInto(Opening opening, ChamberPart chamber) {
-    return opening.into().map(chamber::isMeantBy).orElse(false);
+    return opening.into().map(chamber::isNamedBy).orElse(false);
   }
 
   private static CountedBuoyancy fills(Opening open) {
@@ -182,7 +182,7 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
             && chamber.box().y().mirrored().contains(y)
             && !chamber.box().y().contains(y);
     return kit.in()
-        .filter(in -> in.equals(chamber.name()) || !across && chamber.isMeantBy(in))
+        .filter(in -> in.equals(chamber.name()) || !across && chamber.isNamedBy(in))
         .isPresent();
   }
 

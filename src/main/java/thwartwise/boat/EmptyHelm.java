@@ -36,7 +36,7 @@ public record EmptyHelm(String place, boolean motor, Optional<String> rowFrom) {
   }
 
   /** The same of the first of several ways to sit that leaves nobody there. */
-  public static Optional<EmptyHelm> anyOf(Boat boat, Collection<List<String>> seatings) {
+  public static Optional<EmptyHelm> find(Boat boat, Collection<List<String>> seatings) {
     return seatings.stream().flatMap(seated -> of(boat, seated).stream()).findFirst();
   }
 

@@ -69,7 +69,7 @@ public record Kit(
    * A battery gives off gas and a charger heats: the space that holds one is vented, never sealed.
    */
   public boolean needsVenting() {
-    return isCalled(VENTED);
+    return nameContainsAny(VENTED);
   }
 
   /** The same by its name, or because it is stated to be the battery aboard. */
@@ -79,7 +79,7 @@ public record Kit(
 
   /** Whether it is a battery by its name, and not what charges one. */
   public boolean isBattery() {
-    return needsVenting() && !isCalled(List.of("charger"));
+    return needsVenting() && !nameContainsAny(List.of("charger"));
   }
 
   /** The same by its name, or because it is stated to be the battery aboard. */
@@ -89,17 +89,17 @@ public record Kit(
 
   /** Whether it is a vessel of petrol by its name; a motor that runs on it is none. */
   public boolean holdsPetrol() {
-    return isCalled(PETROL) && (isCalled(TANK) || !isMotor());
+    return nameContainsAny(PETROL) && (nameContainsAny(TANK) || !isMotor());
   }
 
   /** Whether it is petrol, what holds it or what runs on it, by its name. */
   public boolean isOfPetrol() {
-    return isCalled(PETROL);
+    return nameContainsAny(PETROL);
   }
 
   /** Whether it is a motor by its name. */
   public boolean isMotor() {
-    return isCalled(MOTOR);
+    return nameContainsAny(MOTOR);
   }
 
   /** The same by its name, or because it is stated to be the motor aboard. */
@@ -120,16 +120,16 @@ public record Kit(
 
   /** Whether it is for paddling by its name: that needs no rowlocks. */
   public boolean isPaddle() {
-    return isCalled(List.of("paddle"));
+    return nameContainsAny(List.of("paddle"));
   }
 
   /** Whether it is a solar panel by its name. */
   public boolean isSolarPanel() {
-    return isCalled(List.of("solar")) || name.equalsIgnoreCase("panel");
+    return nameContainsAny(List.of("solar")) || name.equalsIgnoreCase("panel");
   }
 
   /** Whether its name has one of these words, in small letters. */
-  public boolean isCalled(List<String> words) {
+  public boolean nameContainsAny(List<String> words) {
     String mine = name.toLowerCase(Locale.ROOT);
     return words.stream().anyMatch(mine::contains);
   }

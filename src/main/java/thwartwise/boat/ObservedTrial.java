@@ -35,7 +35,7 @@ public record ObservedTrial(
     seats = List.copyOf(seats);
   }
 
-  public boolean wentBadly() {
+  public boolean failed() {
     return !level || !headsClear;
   }
 
@@ -47,7 +47,7 @@ public record ObservedTrial(
    */
   public boolean counts(LocalDate day, boolean chamberCounts) {
     return date.equals(day)
-        && !wentBadly()
+        && !failed()
         && minutes >= LEAST_MINUTES
         && seats.size() == people
         && !chamberCounts;

@@ -38,7 +38,7 @@ public record Waters(
           Optional.empty());
 
   /** Whether nobody said anything of them. */
-  public boolean nothingStated() {
+  public boolean isUnstated() {
     return Stream.of(waves, breaking, wind, current, weir, wash, temperature, offshore)
         .allMatch(Optional::isEmpty);
   }

@@ -32,7 +32,7 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
   }
 
   private List<CheckReading> readings(LoadedBoat boat, Opening hatch, String chamber) {
-    List<Space> filled = boat.counted().stream().filter(s -> s.part().isMeantBy(chamber)).toList();
+    List<Space> filled = boat.counted().stream().filter(s -> s.part().isNamedBy(chamber)).toList();
     if (filled.isEmpty()) {
       return List.of();
     }

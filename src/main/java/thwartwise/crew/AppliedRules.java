@@ -74,10 +74,11 @@ public final class AppliedRules {
     this.calm = book.in(units.system());
     this.book =
         new RuleBook(
-            WaterAdjustedLimits.tightened(calm.own(), model.boat().waters(), units), calm.others());
+            WaterAdjustedLimits.tightened(calm.base(), model.boat().waters(), units),
+            calm.others());
     this.inForce = this.book.inForce(model);
     this.caps = this.book.figures(model);
-    this.plausibility = Plausibility.of(model, calm.own());
+    this.plausibility = Plausibility.of(model, calm.base());
   }
 
   /** Our own limits, tightened by the sets that apply and take part. */
@@ -113,14 +114,14 @@ public final class AppliedRules {
   private List<Refusal> implausible() {
     return plausibility.stream()
         .filter(PlausibilityFinding::withholds)
-        .<Refusal>map(f -> new Refusal.Implausible(f.id(), f.keptForAnother()))
+        .<Refusal>map(f -> new Refusal.Implausible(f.id(), f.isConfirmedForOtherValue()))
         .toList();
   }
 
   private List<Refusal> notCovered() {
     return Stream.concat(
             Stream.concat(
-                    book.notCovered(model).stream(), ExcludedUse.of(model, book.own()).stream())
+                    book.notCovered(model).stream(), ExcludedUse.of(model, book.base()).stream())
                 .map(Refusal.OutsideUse::new),
             Stream.concat(failedTrial().stream(), lookedAt().stream()))
         .toList();
@@ -138,7 +139,7 @@ public final class AppliedRules {
     return model
         .boat()
         .trialSeen()
-        .filter(ObservedTrial::wentBadly)
+        .filter(ObservedTrial::failed)
         .map(
             seen ->
                 new Refusal.FailedTrial(
@@ -217,7 +218,7 @@ public final class AppliedRules {
   }
 
   private Set<RuleSet> laxer() {
-    Set<RuleSet> laxer = new LinkedHashSet<>(book.laxer(model));
+    Set<RuleSet> laxer = new LinkedHashSet<>(book.lessStrict(model));
     laxer.add(calm.inForce(model));
     laxer.remove(inForce);
     return laxer;
@@ -225,9 +226,9 @@ public final class AppliedRules {
 
   /** Our own set, every set that tightened a limit of it, and those whose formulas were worked. */
   public String ruleSet() {
-    return book.own().cited()
+    return book.base().cited()
         + cited("; made stricter by ", book.tightening(model))
-        + cited("; beside them ", book.beside(model));
+        + cited("; beside them ", book.alternatives(model));
   }
 
   private static String cited(String before, List<RuleSet> sets) {

@@ -52,8 +52,8 @@ public final class LoadTestRules {
             ? String.format(Locale.ROOT, "; %d in the best seating of each number", best)
             : "";
     return List.of(
-        FormulaResult.heads("everyone hard to one side", people)
-            .noting(
+        FormulaResult.persons("everyone hard to one side", people)
+            .withNote(
                 String.format(
                         Locale.ROOT,
                         "%s each, in every seating; at most %.1f degrees and no water aboard",
@@ -69,8 +69,8 @@ public final class LoadTestRules {
     double least = values.number("least");
     int people = most(boat.room(), n -> staysUpright(boat, Math.max(least, n * each)));
     return List.of(
-        FormulaResult.heads("swamped with a weight over the side", people)
-            .noting(
+        FormulaResult.persons("swamped with a weight over the side", people)
+            .withNote(
                 String.format(
                         Locale.ROOT,
                         "a weight of %s under water for each, at least %s; it floats and stays"

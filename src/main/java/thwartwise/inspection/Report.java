@@ -93,7 +93,7 @@ public record Report(
   }
 
   /** True when nothing that limits crew falls short, is borderline or was not assessed. */
-  public boolean nothingHoldsBack() {
+  public boolean isUnrestricted() {
     return !recommendation.withheld() && findings.stream().noneMatch(Finding::holdsBack);
   }
 

@@ -37,7 +37,7 @@ public final class Figures {
 
   public static OptionalDouble optional(ObjectReader fields, String key) {
     ValueReader value = fields.value(key, REMEDY);
-    return fields.says(key)
+    return fields.hasValue(key)
         ? OptionalDouble.of(value.number(BoatQuantity.ANY, REMEDY))
         : OptionalDouble.empty();
   }

@@ -64,7 +64,7 @@ public final class ObjectReader {
   }
 
   /** False when the key is left out and when it says null. */
-  public boolean says(String key) {
+  public boolean hasValue(String key) {
     return has(key) && !node.get(key).isNull();
   }
 
@@ -125,7 +125,7 @@ public final class ObjectReader {
   }
 
   public boolean flag(String key, boolean whenLeftOut) {
-    return optional(key).map(ValueReader::truth).orElse(whenLeftOut);
+    return optional(key).map(ValueReader::bool).orElse(whenLeftOut);
   }
 
   public <T> T oneOf(String key, WordChoice<T> choice, String remedy) {

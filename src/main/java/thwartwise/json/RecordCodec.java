@@ -76,7 +76,7 @@ public final class RecordCodec {
    */
   public static <T> T read(
       ObjectReader parent, String key, Class<T> family, Supplier<T> otherwise) {
-    if (!parent.says(key)) {
+    if (!parent.hasValue(key)) {
       return otherwise.get();
     }
     ObjectReader object = parent.freeObject(key, REMEDY);
@@ -125,7 +125,7 @@ public final class RecordCodec {
     if (type instanceof ParameterizedType of) {
       Class<?> item = (Class<?>) of.getActualTypeArguments()[0];
       if (of.getRawType() == Optional.class) {
-        return object.says(key) ? Optional.of(read(object, key, item)) : Optional.empty();
+        return object.hasValue(key) ? Optional.of(read(object, key, item)) : Optional.empty();
       }
       return item == String.class
           ? value.texts()
@@ -139,7 +139,7 @@ public final class RecordCodec {
       return value.whole(BoatQuantity.ANY, REMEDY);
     }
     if (type == boolean.class) {
-      return value.truth();
+      return value.bool();
     }
     if (type == String.class) {
       return value.anyText();

@@ -66,7 +66,7 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
   }
 
   @Override
-  public boolean truth() {
+  public boolean bool() {
     if (!node.isBoolean()) {
       throw fault("is %s, wanted true or false without quotes.", JsonKind.of(node));
     }

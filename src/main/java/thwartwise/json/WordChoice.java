@@ -33,7 +33,7 @@ public record WordChoice<T>(Map<String, T> byWord) {
   /** All the words, and the one that was probably meant. */
   String wanted(String typed) {
     String all = "one of " + String.join(", ", words());
-    return NearestWord.meant(typed, words())
+    return NearestWord.nearest(typed, words())
         .map(word -> all + "; the nearest is \"" + word + '"')
         .orElse(all);
   }

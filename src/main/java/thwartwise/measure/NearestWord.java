@@ -17,7 +17,7 @@ public final class NearestWord {
   }
 
   /** The nearest only when it is so near that it was probably meant. */
-  public static Optional<String> meant(String typed, Collection<String> known) {
+  public static Optional<String> nearest(String typed, Collection<String> known) {
     return to(typed, known)
         .filter(word -> distance(lower(typed), lower(word)) <= Math.max(1, word.length() / 3));
   }

@@ -31,7 +31,7 @@ public final class NegativeAnswer {
 
   private NegativeAnswer() {}
 
-  public static boolean by(String typed) {
+  public static boolean matches(String typed) {
     return !NormalizedInput.isTooLong(typed) && WORDS.contains(NormalizedInput.of(typed));
   }
 }

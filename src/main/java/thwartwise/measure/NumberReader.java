@@ -38,7 +38,7 @@ public final class NumberReader {
       return notANumber(typed);
     }
     if (WrittenNumber.hasTwoMeanings(matcher)) {
-      return Reading.refused(WrittenNumber.twoMeanings(typed));
+      return Reading.refused(WrittenNumber.ambiguity(typed));
     }
     return WrittenNumber.value(matcher)
         .filter(value -> value.compareTo(MOST) <= 0)

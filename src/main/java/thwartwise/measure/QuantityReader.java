@@ -54,7 +54,7 @@ public final class QuantityReader {
       return ofThrust(thrust);
     }
     return guessed(typed)
-        .map(figure -> counted(typed, figure).as(Quantity::asAGuess))
+        .map(figure -> counted(typed, figure).as(Quantity::asGuess))
         .orElseGet(() -> counted(typed, plain));
   }
 
@@ -83,7 +83,7 @@ public final class QuantityReader {
   }
 
   /** The figure typed as a guess. */
-  public static String asAGuess(String figure) {
+  public static String guessText(String figure) {
     return "about " + figure;
   }
 
@@ -129,7 +129,7 @@ public final class QuantityReader {
     int end = 0;
     while (matcher.find()) {
       if (WrittenNumber.hasTwoMeanings(matcher)) {
-        return Reading.refused(WrittenNumber.twoMeanings(typed));
+        return Reading.refused(WrittenNumber.ambiguity(typed));
       }
       Optional<BigDecimal> number = WrittenNumber.value(matcher);
       if (number.isEmpty()) {
@@ -168,7 +168,7 @@ public final class QuantityReader {
   private Reading<Sum> two(String typed, NumberPart large, TypedUnit unit, NumberPart small) {
     Optional<TypedUnit> smaller =
         unit.smaller()
-            .filter(s -> small.isBare() ? unit.leadsABareNumber() : s.isSpelt(small.word()));
+            .filter(s -> small.isBare() ? unit.takesSmallerUnit() : s.isSpelt(small.word()));
     if (smaller.isEmpty()) {
       return notUnderstood(typed);
     }
@@ -189,7 +189,7 @@ public final class QuantityReader {
     if (word.matches("gals?|gallons?") && dimension == Dimension.VOLUME) {
       return Reading.refused(gallons(typed));
     }
-    return TypedUnit.spelt(word)
+    return TypedUnit.parse(word)
         .filter(unit -> unit.dimension() == dimension)
         .map(unit -> Reading.understood(unit, unit.symbol()))
         .orElseGet(() -> notUnderstood(typed));
@@ -268,7 +268,7 @@ public final class QuantityReader {
    */
   public record Quantity(double si, Dimension dimension, String understood, boolean guessed) {
 
-    Quantity asAGuess() {
+    Quantity asGuess() {
       return new Quantity(si, dimension, understood, true);
     }
   }

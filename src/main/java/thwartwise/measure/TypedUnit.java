@@ -84,7 +84,7 @@ public enum TypedUnit {
     return spellings.get(0);
   }
 
-  static Optional<TypedUnit> spelt(String word) {
+  static Optional<TypedUnit> parse(String word) {
     return Arrays.stream(values()).filter(unit -> unit.isSpelt(word)).findFirst();
   }
 
@@ -106,7 +106,7 @@ public enum TypedUnit {
   }
 
   /** Whether a bare number after this unit can only mean the smaller one. */
-  boolean leadsABareNumber() {
+  boolean takesSmallerUnit() {
     return this == FOOT || this == STONE;
   }
 }

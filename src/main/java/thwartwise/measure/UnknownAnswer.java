@@ -23,7 +23,7 @@ public final class UnknownAnswer {
 
   private UnknownAnswer() {}
 
-  public static boolean by(String typed) {
+  public static boolean matches(String typed) {
     return !NormalizedInput.isTooLong(typed) && WORDS.contains(NormalizedInput.of(typed));
   }
 }

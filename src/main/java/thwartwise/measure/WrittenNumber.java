@@ -43,7 +43,7 @@ final class WrittenNumber {
     return digits != null && TWO_MEANINGS.matcher(digits).matches();
   }
 
-  static String twoMeanings(String typed) {
+  static String ambiguity(String typed) {
     return QuotedText.of(typed)
         + " can be read in two ways, as thousands or as decimals. Type it with a decimal point,"
         + " or without the comma.";

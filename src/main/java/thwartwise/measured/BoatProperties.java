@@ -27,13 +27,13 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.BAILER_LITRES),
               Boat::bailer,
               "Fill the bailer with a jug, count the litres, or leave it out.")
-          .asked(
+          .withQuestion(
               "Bailer or bucket aboard, it holds",
               List.of("Fill it from the litre jug and count; no when there is none aboard."),
               List.of("How long it takes to bail the boat out depends on it."))
-          .leftOut("none aboard")
-          .changed("the bailer")
-          .shown("For bailing: a bailer of ");
+          .whenOmitted("none aboard")
+          .withChangeLabel("the bailer")
+          .withLabel("For bailing: a bailer of ");
 
   public static final Property<Boat, CrewWhenSwamped> WHEN_SWAMPED =
       Property.<Boat, CrewWhenSwamped>of(
@@ -41,9 +41,9 @@ public final class BoatProperties {
               ValueType.oneOf(CrewWhenSwamped::word, CrewWhenSwamped.values()),
               Boat::whenSwamped,
               "Write what the crew does when the boat is full of water, or leave it out.")
-          .leftOut("its form tells: a canoe is held on to, any other boat is sat in")
-          .changed("what the crew does when it is swamped")
-          .shown("When swamped: ");
+          .whenOmitted("its form tells: a canoe is held on to, any other boat is sat in")
+          .withChangeLabel("what the crew does when it is swamped")
+          .withLabel("When swamped: ");
 
   public static final Property<Boat, Double> TRAILER =
       Property.of(
@@ -51,13 +51,13 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.TRAILER_MASS),
               Boat::trailer,
               "Read what it may carry on the plate of the trailer or rack, in kg, or leave it out.")
-          .asked(
+          .withQuestion(
               "Trailer or roof rack, it may carry",
               List.of("Read it on its plate or in its papers; no when there is none."),
               List.of("Hull and kit together must not weigh more on the road."))
-          .leftOut("none")
-          .changed("the trailer or rack")
-          .shown("On the road: a trailer or rack that may carry ");
+          .whenOmitted("none")
+          .withChangeLabel("the trailer or rack")
+          .withLabel("On the road: a trailer or rack that may carry ");
 
   public static final Property<Boat, UnitSystem> UNITS =
       Property.<Boat, UnitSystem>of(
@@ -65,7 +65,7 @@ public final class BoatProperties {
               ValueType.oneOf(UnitSystem::word, UnitSystem.values()),
               boat -> Optional.of(boat.units()).filter(units -> !units.isMetric()),
               "Write the units in which its papers speak, or leave it out.")
-          .leftOut("metric");
+          .whenOmitted("metric");
 
   /** Single values of the boat that may be left out, in the order of the file. */
   public static final List<Settable<Boat, ?>> OF_BOAT =
@@ -97,8 +97,8 @@ public final class BoatProperties {
               ValueType.oneOf(Material::word, Material.values()),
               HullMeasurements::material,
               "Write what the hull is made of, or its swamped density in kg/m3 as \"density\".")
-          .leftOut("density must be given")
-          .changed("what the hull is made of");
+          .whenOmitted("density must be given")
+          .withChangeLabel("what the hull is made of");
 
   public static final Property<HullMeasurements, Double> DENSITY =
       Property.known(
@@ -106,8 +106,8 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.DENSITY),
               HullMeasurements::density,
               "Weigh a soaked offcut of known size and write kg/m3.")
-          .leftOut("that of the material, soaked")
-          .changed("the swamped density of the hull");
+          .whenOmitted("that of the material, soaked")
+          .withChangeLabel("the swamped density of the hull");
 
   public static final Property<HullMeasurements, Double> THICKNESS =
       Property.known(
@@ -115,13 +115,13 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.THICKNESS),
               HullMeasurements::thickness,
               "Measure the shell with callipers at an edge or a drain hole and write metres.")
-          .asked(
+          .withQuestion(
               "Thickness of the shell",
               List.of(
                   "With a calliper or a rule at a cut edge: top of the transom, oar notch, hatch."),
               List.of("The inside lies this much further in; every chamber is smaller by it."))
-          .leftOut("usual for the material")
-          .changed("the thickness of the shell");
+          .whenOmitted("usual for the material")
+          .withChangeLabel("the thickness of the shell");
 
   public static final Property<HullMeasurements, Double> FLOOR =
       Property.known(
@@ -129,8 +129,8 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.HEIGHT),
               HullMeasurements::floor,
               "Measure with a tape from the lowest point of the bottom up to what people stand on.")
-          .leftOut("on the shell")
-          .changed("the height of the floor");
+          .whenOmitted("on the shell")
+          .withChangeLabel("the height of the floor");
 
   public static final List<Property<HullMeasurements, ?>> OF_HULL =
       List.of(HULL_MASS, MATERIAL, DENSITY, THICKNESS, FLOOR);
@@ -143,15 +143,15 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.WAVES),
               Waters::waves,
               "Estimate the highest from trough to crest in metres, or leave it out.")
-          .asked(
+          .withQuestion(
               "Highest waves",
               List.of("From trough to crest; watch them pass a post or a standing person's leg."),
               List.of("A crest as high as the lowest edge of the boat comes aboard."))
-          .leftOut(SHELTERED);
+          .whenOmitted(SHELTERED);
 
   public static final Property<Waters, Boolean> BREAKING =
       flag("breaking", Waters::breaking, "Do crests tumble over?")
-          .asked(
+          .withQuestion(
               "Do crests tumble over?",
               List.of("Look from the bank on a lively day, or ask who knows the water."),
               List.of("Breaking waves fill open boats."));
@@ -162,7 +162,7 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.WIND),
               Waters::wind,
               "Write metres a second, or \"force\" instead, or leave it out.")
-          .leftOut(SHELTERED);
+          .whenOmitted(SHELTERED);
 
   public static final Property<Waters, Double> CURRENT =
       Property.of(
@@ -170,18 +170,18 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.CURRENT),
               Waters::current,
               "See how many metres a stick drifts in a second, or leave it out.")
-          .leftOut(SHELTERED);
+          .whenOmitted(SHELTERED);
 
   public static final Property<Waters, Boolean> WEIR =
       flag("weir", Waters::weir, "A weir, sluice or fall within reach?")
-          .asked(
+          .withQuestion(
               "A weir, sluice or fall within reach?",
               List.of("Look from the bank on a lively day, or ask who knows the water."),
               List.of("Whoever is carried there is not held up by any boat."));
 
   public static final Property<Waters, Boolean> WASH =
       flag("wash", Waters::wash, "Do passing boats throw up wash?")
-          .asked(
+          .withQuestion(
               "Do passing boats throw up wash?",
               List.of("Look from the bank on a lively day, or ask who knows the water."),
               List.of("Wash counts as waves that come without warning."));
@@ -192,7 +192,7 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.CELSIUS),
               Waters::temperature,
               "Hang a thermometer in the water, or leave it out.")
-          .leftOut(SHELTERED);
+          .whenOmitted(SHELTERED);
 
   public static final Property<Waters, Double> OFFSHORE =
       Property.of(
@@ -200,18 +200,18 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.OFFSHORE),
               Waters::offshore,
               "Write the farthest from the shore in metres, or leave it out.")
-          .asked(
+          .withQuestion(
               "Farthest from the shore",
               List.of("From the nearest place where somebody can stand or climb out."),
               List.of("A swamped boat waits there for help."))
-          .leftOut(SHELTERED);
+          .whenOmitted(SHELTERED);
 
   public static final List<Property<Waters, ?>> OF_WATERS =
       List.of(WAVES, BREAKING, WIND, CURRENT, WEIR, WASH, CELSIUS, OFFSHORE);
 
   private static Property<Waters, Boolean> flag(
       String key, Function<Waters, Optional<Boolean>> value, String asks) {
-    return Property.of(key, ValueType.flag(), value, asks).leftOut(SHELTERED);
+    return Property.of(key, ValueType.flag(), value, asks).whenOmitted(SHELTERED);
   }
 
   public static final Property<Kit, Double> KIT_MASS =
@@ -220,7 +220,7 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.KIT_MASS),
               Kit::mass,
               "Weigh it on bathroom or kitchen scales and write kg.")
-          .asked(
+          .withQuestion(
               "mass",
               List.of("Bathroom scales: you with it in your arms, less you without it."),
               List.of("Every kilogram of kit is one less of people."));
@@ -231,14 +231,14 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.KIT_LITRES),
               Kit::volume,
               "Work out the space it takes up, in litres, or leave it out.")
-          .asked(
+          .withQuestion(
               "its own volume",
               List.of(
                   "Length times breadth times height in centimetres, divided by 1000; or push it",
                   "under in a full tub and measure the water that runs over."),
               List.of(
                   "Under water it lifts by its volume, up to its own weight. Left out: no lift."))
-          .leftOut("gives no lift");
+          .whenOmitted("gives no lift");
 
   public static final List<Property<Kit, ?>> OF_KIT = List.of(KIT_MASS, KIT_LITRES);
 
@@ -248,7 +248,7 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.PERSON_MASS),
               Person::mass,
               "Weigh the person dressed and with the life jacket on, and write kg.")
-          .asked(
+          .withQuestion(
               "mass dressed, in a life jacket",
               List.of("Bathroom scales, in the clothes, boots and life jacket worn afloat."),
               List.of("People guess themselves light; wet clothes weigh more still."));

@@ -35,7 +35,7 @@ public final class ElectricalProperties {
               BoatQuantity.RATED_HOURS,
               Battery::ratedTime,
               "Read the hours next to the Ah, as in C20 or 20 h, or leave it out.")
-          .leftOut("100 hours, which flatters least");
+          .whenOmitted("100 hours, which flatters least");
 
   public static final Property<Battery, Double> EXPONENT =
       number(
@@ -43,7 +43,7 @@ public final class ElectricalProperties {
               BoatQuantity.EXPONENT,
               Battery::exponent,
               "Write the exponent of the maker's data sheet, or leave it out.")
-          .leftOut("usual for the chemistry, on the upper side");
+          .whenOmitted("usual for the chemistry, on the upper side");
 
   public static final Property<Battery, Chemistry> CHEMISTRY =
       Property.<Battery, Chemistry>of(
@@ -51,7 +51,7 @@ public final class ElectricalProperties {
               ValueType.oneOf(Chemistry::word, Chemistry.values()),
               Battery::chemistry,
               "Read on the label what it is made of, or leave it out.")
-          .leftOut("flooded lead-acid");
+          .whenOmitted("flooded lead-acid");
 
   public static final Property<Battery, Boolean> STARTER =
       Property.of(
@@ -59,7 +59,7 @@ public final class ElectricalProperties {
               ValueType.flag(),
               Battery::starter,
               "Write true for a battery made to start an engine, false for a traction battery.")
-          .leftOut("a lead-acid battery counts as one made to start an engine");
+          .whenOmitted("a lead-acid battery counts as one made to start an engine");
 
   public static final Property<Battery, Boolean> STRAPPED =
       Property.of(
@@ -92,7 +92,7 @@ public final class ElectricalProperties {
               BoatQuantity.AMPERES,
               ElectricMotor::fullCurrent,
               "Read the amperes at full power on the motor's plate, or leave it out.")
-          .leftOut("an ampere a pound of thrust at 12 V, 0.63 at 24 V");
+          .whenOmitted("an ampere a pound of thrust at 12 V, 0.63 at 24 V");
 
   public static final Property<ElectricMotor, Double> CLAIMED_HOURS =
       number(
@@ -151,11 +151,11 @@ public final class ElectricalProperties {
 
   public static final Property<TimedRun, Double> CURRENT_THERE =
       number("ampsThere", BoatQuantity.AMPERES, TimedRun::currentThere, AMMETER)
-          .leftOut("the motor's current at full power");
+          .whenOmitted("the motor's current at full power");
 
   public static final Property<TimedRun, Double> CURRENT_BACK =
       number("ampsBack", BoatQuantity.AMPERES, TimedRun::currentBack, AMMETER)
-          .leftOut("the motor's current at full power");
+          .whenOmitted("the motor's current at full power");
 
   public static final List<Property<TimedRun, ?>> OF_RUN =
       List.of(DISTANCE, TIME_THERE, TIME_BACK, CURRENT_THERE, CURRENT_BACK);
@@ -194,7 +194,7 @@ public final class ElectricalProperties {
               BoatQuantity.PANEL_SIDE,
               SolarPanel::sideArea,
               "Multiply its length by the height it stands, as seen from the side, in m2.")
-          .leftOut("a hundredth of its watts, in m2, which flatters least");
+          .whenOmitted("a hundredth of its watts, in m2, which flatters least");
 
   public static final List<Property<SolarPanel, ?>> OF_PANEL =
       List.of(WATTS, PANEL_FUSE, BATTERY_FUSE, CONNECTED, SIDE_AREA);
@@ -205,7 +205,7 @@ public final class ElectricalProperties {
               BoatQuantity.LATITUDE,
               ElectricalSystem::latitude,
               "Read it off a map in whole degrees, south with a minus, or leave it out.")
-          .leftOut("the panel gives nothing back");
+          .whenOmitted("the panel gives nothing back");
 
   public static final Property<Circuit, Circuit.Use> USE =
       Property.known(
@@ -241,7 +241,7 @@ public final class ElectricalProperties {
               BoatQuantity.INSULATION,
               Circuit::insulation,
               "Read the degrees Celsius printed on the wire, or leave it out.")
-          .leftOut("60 degrees Celsius");
+          .whenOmitted("60 degrees Celsius");
 
   public static final Property<Circuit, Boolean> ALONE =
       Property.of(
@@ -249,7 +249,7 @@ public final class ElectricalProperties {
               ValueType.flag(),
               Circuit::alone,
               "Write true when its wires lie in no pipe and with no others.")
-          .leftOut("it lies in a pipe with others");
+          .whenOmitted("it lies in a pipe with others");
 
   public static final Property<Circuit, Double> FUSE =
       number(
@@ -271,7 +271,7 @@ public final class ElectricalProperties {
               ValueType.flag(),
               Circuit::sheathed,
               "Write true when a pipe or sheath covers the wire from the battery to the fuse.")
-          .leftOut("it is not");
+          .whenOmitted("it is not");
 
   public static final Property<Circuit, Double> HOURS_A_DAY =
       number(
@@ -279,7 +279,7 @@ public final class ElectricalProperties {
               BoatQuantity.DAILY_HOURS,
               Circuit::timeADay,
               "Write how many hours a day it is on, or leave it out.")
-          .leftOut("8 hours (judgement)");
+          .whenOmitted("8 hours (judgement)");
 
   public static final List<Property<Circuit, ?>> OF_CIRCUIT =
       List.of(

@@ -16,13 +16,13 @@ public final class OutfitProperties {
               ValueType.number(BoatQuantity.LINE_METRES),
               boat -> boat.outfit().anchorLine(),
               "Measure line and chain along the bank in metres, or leave it out.")
-          .asked(
+          .withQuestion(
               "length of the line",
               List.of("Line and chain together, laid out on the bank against the tape."),
               List.of("A short line leads steeply down: the anchor breaks out, the bow dips."))
-          .leftOut("taken as twice the depth")
-          .changed("the anchor line")
-          .shown("To anchor: a line of ");
+          .whenOmitted("taken as twice the depth")
+          .withChangeLabel("the anchor line")
+          .withLabel("To anchor: a line of ");
 
   public static final Property<Boat, Double> ANCHOR_DEPTH =
       Property.<Boat, Double>of(
@@ -30,13 +30,13 @@ public final class OutfitProperties {
               ValueType.number(BoatQuantity.ANCHOR_DEPTH),
               boat -> boat.outfit().anchorDepth(),
               "Write the deepest water it anchors in, in metres, or leave it out.")
-          .asked(
+          .withQuestion(
               "deepest water it anchors in",
               List.of("Let the anchor down on its line, or read it on a chart, at high water."),
               List.of("The line must be several times as long."))
-          .leftOut("a line is not judged")
-          .changed("the depth it anchors in")
-          .shown("It anchors in water as deep as ");
+          .whenOmitted("a line is not judged")
+          .withChangeLabel("the depth it anchors in")
+          .withLabel("It anchors in water as deep as ");
 
   public static final Property<Boat, AnchorBottom> ANCHOR_BOTTOM =
       Property.<Boat, AnchorBottom>of(
@@ -44,9 +44,9 @@ public final class OutfitProperties {
               ValueType.oneOf(AnchorBottom::word, AnchorBottom.values()),
               boat -> boat.outfit().anchorBottom(),
               "Write what the anchor lies on, or leave it out.")
-          .leftOut("stones or weed")
-          .changed("the bottom it anchors on")
-          .shown("It anchors on ");
+          .whenOmitted("stones or weed")
+          .withChangeLabel("the bottom it anchors on")
+          .withLabel("It anchors on ");
 
   static final List<Settable<Boat, ?>> OF_BOAT =
       List.of(

@@ -52,7 +52,7 @@ public final class PartProperties {
                   Optional.of(opening.width())
                       .filter(w -> !opening.diameter().equals(Optional.of(w))),
               "Measure the length of its lowest edge in metres.")
-          .leftOut("the diameter");
+          .whenOmitted("the diameter");
 
   public static final Property<Opening, Double> OPENING_DIAMETER =
       Property.of(
@@ -60,7 +60,7 @@ public final class PartProperties {
               ValueType.number(BoatQuantity.DIAMETER),
               Opening::diameter,
               "Measure across the hole in metres, or leave it out and give the width.")
-          .leftOut("not round");
+          .whenOmitted("not round");
 
   public static final Property<Opening, Boolean> OPENING_ATHWART =
       Property.known(
@@ -69,7 +69,7 @@ public final class PartProperties {
                   athwart -> athwart ? "athwart" : "fore-and-aft", new Boolean[] {true, false}),
               Opening::athwart,
               "Write which way its lowest edge runs, or leave it out.")
-          .leftOut("athwart at either end and near the middle line");
+          .whenOmitted("athwart at either end and near the middle line");
 
   public static final Property<Opening, String> OPENING_CLOSED_BY =
       Property.of(
@@ -77,7 +77,7 @@ public final class PartProperties {
               ValueType.text(),
               Opening::closedBy,
               "Write what shuts it under way, as in bung, or leave it out.")
-          .leftOut("it stands open");
+          .whenOmitted("it stands open");
 
   public static final Property<Opening, String> OPENING_INTO =
       Property.of(
@@ -85,7 +85,7 @@ public final class PartProperties {
               ValueType.text(),
               Opening::into,
               "Name the chamber it leads into, or leave it out.")
-          .leftOut("the boat");
+          .whenOmitted("the boat");
 
   public static final List<Property<Opening, ?>> OF_OPENING =
       List.of(OPENING_WIDTH, OPENING_DIAMETER, OPENING_ATHWART, OPENING_CLOSED_BY, OPENING_INTO);
@@ -119,7 +119,7 @@ public final class PartProperties {
               ValueType.flag(),
               Filling.Foam::fastened,
               "Write whether the foam cannot float out.")
-          .leftOut("loose");
+          .whenOmitted("loose");
 
   public static final Property<Chamber, Double> CHAMBER_LITRES =
       Property.of(
@@ -127,7 +127,7 @@ public final class PartProperties {
               ValueType.number(BoatQuantity.CHAMBER_LITRES),
               Chamber::measuredVolume,
               "Fill it with a jug, count the litres, and write the sum.")
-          .leftOut("as large as its box");
+          .whenOmitted("as large as its box");
 
   public static final Property<Chamber, Boolean> MIRRORED =
       Property.of(
@@ -135,7 +135,7 @@ public final class PartProperties {
               ValueType.flag(),
               (Chamber chamber) -> Optional.of(chamber.mirrored()).filter(is -> is),
               "Write whether it stands on both sides.")
-          .leftOut("it stands once");
+          .whenOmitted("it stands once");
 
   public static final Property<Chamber, Boolean> LIMBER_HOLE =
       Property.of(
@@ -143,7 +143,7 @@ public final class PartProperties {
               ValueType.flag(),
               (Chamber chamber) -> Optional.of(chamber.limberHole()).filter(is -> is),
               "Write whether water in the bilge can run past under it.")
-          .leftOut("it dams the bilge");
+          .whenOmitted("it dams the bilge");
 
   /** What fills it, whether it is tight, and how large it is. */
   public static final List<Property<?, ?>> OF_CHAMBER =
@@ -157,7 +157,7 @@ public final class PartProperties {
                   Optional.of(place.across().to()).filter(out -> place.isAboutTheMiddle()),
               "Measure from the middle line to the middle of somebody sitting as far out as they"
                   + " can.")
-          .leftOut("\"y\" must be given");
+          .whenOmitted("\"y\" must be given");
 
   public static final Property<Place, Integer> PLACE_PEOPLE =
       Property.known(
@@ -172,7 +172,7 @@ public final class PartProperties {
               ValueType.oneOf(Posture::word, Posture.values()),
               (Place place) -> Optional.of(place.posture()).filter(p -> p != Posture.SITTING),
               "Write how people are there, or leave it out: sitting.")
-          .leftOut("sitting");
+          .whenOmitted("sitting");
 
   public static final List<Property<Place, ?>> OF_PLACE =
       List.of(HALF_WIDTH, PLACE_PEOPLE, POSTURE);
@@ -190,7 +190,7 @@ public final class PartProperties {
               ValueType.number(BoatQuantity.KILOWATTS),
               Propulsion::watts,
               "Read the power on the motor and write kilowatts.")
-          .leftOut("not an outboard");
+          .whenOmitted("not an outboard");
 
   public static final List<Property<Propulsion, ?>> OF_PROPULSION = List.of(DRIVE, KILOWATTS);
 

@@ -16,9 +16,10 @@ import thwartwise.measured.ValueType.ScalarSource;
  * @param how to measure it, a line or two
  * @param why it matters, a line or two
  * @param remedy what a file with a wrong value is to be mended by
- * @param leftOut what is taken when nobody says it
- * @param changed what the difference between two boats calls it
- * @param shown what stands before the value on the page; blank where the page does not show it so
+ * @param whenOmitted what is taken when nobody says it
+ * @param withChangeLabel what the difference between two boats calls it
+ * @param withLabel what stands before the value on the page; blank where the page does not show it
+ *     so
  */
 public record Property<O, V>(
     String key,
@@ -28,9 +29,9 @@ public record Property<O, V>(
     List<String> how,
     List<String> why,
     String remedy,
-    String leftOut,
-    String changed,
-    String shown) {
+    String whenOmitted,
+    String withChangeLabel,
+    String withLabel) {
 
   static <O, V> Property<O, V> of(
       String key, ValueType<V> type, Function<O, Optional<V>> value, String remedy) {
@@ -43,21 +44,33 @@ public record Property<O, V>(
     return of(key, type, owner -> Optional.of(value.apply(owner)), remedy);
   }
 
-  Property<O, V> asked(String newSubject, List<String> newHow, List<String> newWhy) {
+  Property<O, V> withQuestion(String newSubject, List<String> newHow, List<String> newWhy) {
     return new Property<>(
-        key, type, value, newSubject, newHow, newWhy, remedy, leftOut, changed, shown);
+        key,
+        type,
+        value,
+        newSubject,
+        newHow,
+        newWhy,
+        remedy,
+        whenOmitted,
+        withChangeLabel,
+        withLabel);
   }
 
-  Property<O, V> leftOut(String taken) {
-    return new Property<>(key, type, value, subject, how, why, remedy, taken, changed, shown);
+  Property<O, V> whenOmitted(String taken) {
+    return new Property<>(
+        key, type, value, subject, how, why, remedy, taken, withChangeLabel, withLabel);
   }
 
-  Property<O, V> changed(String words) {
-    return new Property<>(key, type, value, subject, how, why, remedy, leftOut, words, shown);
+  Property<O, V> withChangeLabel(String words) {
+    return new Property<>(
+        key, type, value, subject, how, why, remedy, whenOmitted, words, withLabel);
   }
 
-  Property<O, V> shown(String before) {
-    return new Property<>(key, type, value, subject, how, why, remedy, leftOut, changed, before);
+  Property<O, V> withLabel(String before) {
+    return new Property<>(
+        key, type, value, subject, how, why, remedy, whenOmitted, withChangeLabel, before);
   }
 
   Settable<O, V> with(BiFunction<O, V, O> setter) {

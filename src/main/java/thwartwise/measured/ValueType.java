@@ -58,7 +58,7 @@ public record ValueType<V>(
 
   static ValueType<Boolean> flag() {
     return new ValueType<>(
-        (source, remedy) -> source.truth(),
+        (source, remedy) -> source.bool(),
         value -> value,
         Form.TRUTH,
         "true or false",
@@ -99,7 +99,7 @@ public record ValueType<V>(
 
     int whole(BoatQuantity quantity, String remedy);
 
-    boolean truth();
+    boolean bool();
 
     String words(String remedy);
 

@@ -58,17 +58,17 @@ public sealed interface Block {
     }
   }
 
-  record Paragraph(Sentences telling) implements Block {
+  record Paragraph(Sentences sentences) implements Block {
     @Override
     public void in(Form form) {
-      form.paragraph(telling);
+      form.paragraph(sentences);
     }
   }
 
-  record Point(Sentences telling) implements Block {
+  record Point(Sentences sentences) implements Block {
     @Override
     public void in(Form form) {
-      form.point(telling);
+      form.point(sentences);
     }
   }
 
@@ -80,18 +80,18 @@ public sealed interface Block {
     }
   }
 
-  record Numbered(int number, Sentences telling) implements Block {
+  record Numbered(int number, Sentences sentences) implements Block {
     @Override
     public void in(Form form) {
-      form.numbered(number, telling);
+      form.numbered(number, sentences);
     }
   }
 
   /** A point with a box for somebody's pen. */
-  record Ticked(Sentences telling) implements Block {
+  record Ticked(Sentences sentences) implements Block {
     @Override
     public void in(Form form) {
-      form.ticked(telling);
+      form.ticked(sentences);
     }
   }
 

@@ -37,7 +37,7 @@ public final class Page {
   }
 
   /** Details for whoever reads on a screen; paper does without them. */
-  public Page unprinted(String summary, Page details) {
+  public Page screenOnly(String summary, Page details) {
     return with(new Block.Folded(summary, false, details.blocks()));
   }
 

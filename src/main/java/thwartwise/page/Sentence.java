@@ -13,11 +13,11 @@ public final class Sentence {
     if (bare.isEmpty()) {
       return "";
     }
-    return ended(capital(bare));
+    return withFullStop(capital(bare));
   }
 
   /** With a stop, where it has none. */
-  public static String ended(String words) {
+  public static String withFullStop(String words) {
     return words + (".!?:".indexOf(words.charAt(words.length() - 1)) < 0 ? "." : "");
   }
 

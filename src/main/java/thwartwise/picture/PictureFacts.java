@@ -121,7 +121,7 @@ public sealed interface PictureFacts {
    * @param each mass of each of them, kg; zero when nobody is
    */
   record CrewAboard(int people, double each) {
-    public boolean isNobody() {
+    public boolean isEmpty() {
       return people == 0;
     }
   }

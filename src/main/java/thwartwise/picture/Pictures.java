@@ -12,15 +12,15 @@ import thwartwise.remedy.Deed;
 /**
  * The pictures of one inspected boat, in the order they are shown.
  *
- * @param leftOut those that could not be drawn
+ * @param omitted those that could not be drawn
  * @param change before and after what is to be done first, which stands with that
  */
 public record Pictures(
-    List<Picture> drawn, List<MissingPicture> leftOut, Optional<Picture> change) {
+    List<Picture> drawn, List<MissingPicture> omitted, Optional<Picture> change) {
 
   public Pictures {
     drawn = List.copyOf(drawn);
-    leftOut = List.copyOf(leftOut);
+    omitted = List.copyOf(omitted);
   }
 
   public Pictures(List<Picture> drawn, List<MissingPicture> leftOut) {
@@ -33,7 +33,7 @@ public record Pictures(
    * @param crew for whom it is told what that does
    */
   public Pictures with(Boat boat, Deed deed, Crew crew, LocalDate today) {
-    return new Pictures(drawn, leftOut, ChangeView.of(boat, deed, crew, today).map(View::picture));
+    return new Pictures(drawn, omitted, ChangeView.of(boat, deed, crew, today).map(View::picture));
   }
 
   /**
@@ -41,7 +41,7 @@ public record Pictures(
    */
   public static Pictures of(Boat boat, Report report, LocalDate today) {
     Views views = Views.of(boat, report, today);
-    return new Pictures(views.drawn().stream().map(View::picture).toList(), views.leftOut());
+    return new Pictures(views.drawn().stream().map(View::picture).toList(), views.omitted());
   }
 
   /** A picture that could not be drawn, and why. */
@@ -64,13 +64,13 @@ public record Pictures(
   /**
    * The pictures of one inspected boat in letters, for a terminal, in the order they are shown.
    *
-   * @param leftOut those that could not be drawn
+   * @param omitted those that could not be drawn
    */
-  public record LetterPictures(List<Sketch> drawn, List<MissingPicture> leftOut) {
+  public record LetterPictures(List<Sketch> drawn, List<MissingPicture> omitted) {
 
     public LetterPictures {
       drawn = List.copyOf(drawn);
-      leftOut = List.copyOf(leftOut);
+      omitted = List.copyOf(omitted);
     }
 
     /**
@@ -81,7 +81,7 @@ public record Pictures(
       Views views = Views.of(boat, report, today);
       return new LetterPictures(
           views.drawn().stream().map(v -> new Sketch(v.facts(), v.letters(columns))).toList(),
-          views.leftOut());
+          views.omitted());
     }
 
     /** One picture in letters and what it shows. */

@@ -12,9 +12,9 @@ import thwartwise.picture.Pictures.MissingPicture;
 /**
  * The views of one inspected boat, in the order they are shown.
  *
- * @param leftOut those that could not be drawn
+ * @param omitted those that could not be drawn
  */
-record Views(List<View> drawn, List<MissingPicture> leftOut) {
+record Views(List<View> drawn, List<MissingPicture> omitted) {
 
   static Views of(Boat boat, Report report, LocalDate today) {
     try {

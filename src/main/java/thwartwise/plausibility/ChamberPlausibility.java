@@ -33,7 +33,7 @@ record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
             answer ->
                 answer.about(
                     new PlausibilityId(PlausibilityTopic.CHAMBER, space.name()),
-                    model.boat().kept()));
+                    model.boat().confirmedMeasurements()));
   }
 
   /** One that has not been yet counts for nothing; most often the year is wrong. */
@@ -58,7 +58,7 @@ record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
             answer ->
                 answer.about(
                     new PlausibilityId(PlausibilityTopic.LEAK_TEST, space.name()),
-                    model.boat().kept()));
+                    model.boat().confirmedMeasurements()));
   }
 
   private PlausibilityQuestion.Answer answer(Space space, double poured) {

@@ -152,7 +152,7 @@ final class EquipmentPlausibility {
 
   private void add(PlausibilityId id, PlausibilityQuestion.Answer answer) {
     if (!answer.met() && found.stream().noneMatch(f -> f.id().equals(id))) {
-      found.add(answer.about(id, boat.kept()));
+      found.add(answer.about(id, boat.confirmedMeasurements()));
     }
   }
 }

@@ -26,7 +26,8 @@ record KitMassPlausibility(BoatModel model, PlausibleLimits limits) {
         ? Optional.empty()
         : Optional.of(
             answer.about(
-                new PlausibilityId(PlausibilityTopic.KIT_MASS, kit.name()), model.boat().kept()));
+                new PlausibilityId(PlausibilityTopic.KIT_MASS, kit.name()),
+                model.boat().confirmedMeasurements()));
   }
 
   private PlausibilityQuestion.Answer answer(Kit kit) {

@@ -96,7 +96,7 @@ final class OutlinePlausibility {
                     LineName.of(waist.point(), stations.get(0).port().size())))
             .about(
                 new PlausibilityId(PlausibilityTopic.STATION, station),
-                model.boat().kept(),
+                model.boat().confirmedMeasurements(),
                 StationPlausibility.readings(stations.get(waist.station()))));
   }
 
@@ -126,7 +126,7 @@ final class OutlinePlausibility {
 
   private void add(PlausibilityId id, PlausibilityQuestion.Answer answer) {
     if (!answer.met()) {
-      found.add(answer.about(id, model.boat().kept()));
+      found.add(answer.about(id, model.boat().confirmedMeasurements()));
     }
   }
 }

@@ -43,7 +43,7 @@ final class PlacePlausibility {
               a ->
                   a.about(
                       new PlausibilityId(PlausibilityTopic.PLACE_ALONG, place.name()),
-                      model.boat().kept()))
+                      model.boat().confirmedMeasurements()))
           .ifPresent(found::add);
     }
     return found;

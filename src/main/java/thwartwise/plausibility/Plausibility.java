@@ -236,7 +236,8 @@ public final class Plausibility {
   }
 
   private void add(PlausibilityTopic topic, String measured, PlausibilityQuestion.Answer answer) {
-    found.add(answer.about(PlausibilityId.of(topic), model.boat().kept(), measured));
+    found.add(
+        answer.about(PlausibilityId.of(topic), model.boat().confirmedMeasurements(), measured));
   }
 
   /** The same boat has the same shape whatever is aboard. */
@@ -246,6 +247,6 @@ public final class Plausibility {
   }
 
   private void add(PlausibilityTopic topic, PlausibilityQuestion.Answer answer) {
-    found.add(answer.about(PlausibilityId.of(topic), model.boat().kept()));
+    found.add(answer.about(PlausibilityId.of(topic), model.boat().confirmedMeasurements()));
   }
 }

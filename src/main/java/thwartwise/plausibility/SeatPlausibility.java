@@ -149,7 +149,7 @@ final class SeatPlausibility {
   /** One finding for each thing, the first. */
   private void add(PlausibilityId id, PlausibilityQuestion.Answer answer) {
     if (!answer.met() && found.stream().noneMatch(f -> f.id().equals(id))) {
-      found.add(answer.about(id, model.boat().kept()));
+      found.add(answer.about(id, model.boat().confirmedMeasurements()));
     }
   }
 }

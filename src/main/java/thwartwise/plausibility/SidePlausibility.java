@@ -26,7 +26,7 @@ record SidePlausibility(BoatModel model, PlausibleLimits limits) {
             a ->
                 a.about(
                     new PlausibilityId(PlausibilityTopic.PLACE_SIDE, place.name()),
-                    model.boat().kept()));
+                    model.boat().confirmedMeasurements()));
   }
 
   private PlausibilityQuestion.Answer answer(Place place, NamedSide side) {

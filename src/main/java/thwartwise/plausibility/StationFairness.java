@@ -253,7 +253,7 @@ public final class StationFairness {
 
     private FairnessOutlier told(int i, FairRange fair) {
       for (TapeSlip slip : TapeSlip.values()) {
-        double meant = slip.undone(value[i]);
+        double meant = slip.corrected(value[i]);
         if (meant != value[i] && slip.canHappenTo(direction) && explains(meant, fair)) {
           return of(i, fair, slip, meant);
         }

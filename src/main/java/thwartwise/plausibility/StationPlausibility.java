@@ -31,7 +31,7 @@ final class StationPlausibility {
                 answer(stations, out, limits, new UnitFormat(model.boat().units()))
                     .about(
                         new PlausibilityId(PlausibilityTopic.STATION, name(stations, i)),
-                        model.boat().kept(),
+                        model.boat().confirmedMeasurements(),
                         readings(stations.get(i)))));
     return found;
   }

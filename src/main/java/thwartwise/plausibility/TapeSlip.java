@@ -43,7 +43,7 @@ public enum TapeSlip {
     };
   }
 
-  double undone(double value) {
+  double corrected(double value) {
     return undo.applyAsDouble(value);
   }
 

@@ -59,7 +59,7 @@ final class BoatChanges {
 
   /** What counted on the day of the record, or went badly. */
   private static Optional<ObservedTrial> seen(InspectionRecord record) {
-    return record.boat().trialSeen().filter(t -> t.wentBadly() || counts(record));
+    return record.boat().trialSeen().filter(t -> t.failed() || counts(record));
   }
 
   private static boolean counts(InspectionRecord record) {
@@ -123,7 +123,7 @@ final class BoatChanges {
   }
 
   private static Optional<ChamberFigures> figures(ChamberPart part, Report report) {
-    return report.chambers().stream().filter(c -> part.isToldAs(c.name())).findFirst();
+    return report.chambers().stream().filter(c -> part.isRecordedAs(c.name())).findFirst();
   }
 
   private void hull(HullMeasurements before, HullMeasurements after) {
@@ -152,14 +152,16 @@ final class BoatChanges {
   /** Every single value of the table that has words for its change. */
   private <O> void properties(List<? extends Property<O, ?>> rows, O before, O after) {
     rows.stream()
-        .filter(row -> !row.changed().isBlank())
+        .filter(row -> !row.withChangeLabel().isBlank())
         .forEach(
-            row -> differs(row.value().apply(before), row.value().apply(after), row.changed()));
+            row ->
+                differs(
+                    row.value().apply(before), row.value().apply(after), row.withChangeLabel()));
   }
 
   /** What a reason was given for is a change of that itself. */
   private static List<List<String>> reasons(Boat boat) {
-    return boat.kept().stream().map(k -> List.of(k.about(), k.reason())).toList();
+    return boat.confirmedMeasurements().stream().map(k -> List.of(k.about(), k.reason())).toList();
   }
 
   private void worked(InspectionRecord before, InspectionRecord after) {

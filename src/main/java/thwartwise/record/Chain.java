@@ -29,8 +29,8 @@ public final class Chain {
 
   /** What was changed, added or lost, in words; empty when everything fits. */
   public static List<String> faults(ChainList list, List<StoredRecord> stored) {
-    ChainList known = list.there() ? list : listed(stored);
-    Chain chain = new Chain(list.there(), stored);
+    ChainList known = list.exists() ? list : listed(stored);
+    Chain chain = new Chain(list.exists(), stored);
     chain.list(list, stored, known);
     chain.lines(known);
     chain.walk();
@@ -62,19 +62,19 @@ public final class Chain {
 
   private void list(ChainList list, List<StoredRecord> stored, ChainList known) {
     boolean chained = stored.stream().anyMatch(record -> record.link().isPresent());
-    if (!list.there() && chained) {
+    if (!list.exists() && chained) {
       int last = known.lines().stream().mapToInt(ChainList.Line::number).max().orElse(0);
-      faults.add(ChainFault.listLost(last));
+      faults.add(ChainFault.missingList(last));
     }
-    list.spoilt().forEach(line -> faults.add(ChainFault.lineSpoilt(line)));
-    list.anew().forEach(number -> faults.add(ChainFault.begunAnew(number)));
+    list.damaged().forEach(line -> faults.add(ChainFault.damagedLine(line)));
+    list.restarts().forEach(number -> faults.add(ChainFault.restartedList(number)));
   }
 
   private void lines(ChainList known) {
     for (ChainList.Line line : known.lines()) {
       if (lines.putIfAbsent(line.number(), line) != null) {
         left.remove(line.file());
-        faults.add(ChainFault.twice(line.number(), line.file()));
+        faults.add(ChainFault.duplicateNumber(line.number(), line.file()));
       }
     }
   }
@@ -104,14 +104,14 @@ public final class Chain {
   private void judge(ChainList.Line line, StoredRecord record) {
     int number = line.number();
     boolean listed = record.hash().equals(line.hash());
-    if (!record.fitsItself()) {
+    if (!record.hasMatchingHash()) {
       faults.add(ChainFault.changed(number, line.file()));
     } else if (!listed && nextFollows(number, record.hash())) {
-      faults.add(ChainFault.lineChanged(number));
+      faults.add(ChainFault.changedLine(number));
     } else if (!listed) {
       faults.add(
           record.stated().isPresent()
-              ? ChainFault.writtenAnew(number, line.file())
+              ? ChainFault.rewritten(number, line.file())
               : ChainFault.changed(number, line.file()));
     } else {
       place(line, record);
@@ -124,7 +124,7 @@ public final class Chain {
     if (says != line.number()) {
       faults.add(ChainFault.wrongNumber(line, says));
     } else if (record.link().isPresent() && !followsTheOneBefore(line.number(), record)) {
-      faults.add(ChainFault.follows(line.number(), line.file()));
+      faults.add(ChainFault.brokenLink(line.number(), line.file()));
     }
   }
 
@@ -149,12 +149,12 @@ public final class Chain {
   private void gone(ChainList.Line line) {
     Optional<StoredRecord> other =
         left.values().stream()
-            .filter(record -> record.hash().equals(line.hash()) && record.fitsItself())
+            .filter(record -> record.hash().equals(line.hash()) && record.hasMatchingHash())
             .filter(
                 record -> lines.values().stream().noneMatch(l -> l.file().equals(record.file())))
             .findFirst();
     if (other.isEmpty()) {
-      faults.add(ChainFault.lost(line));
+      faults.add(ChainFault.missingRecord(line));
       return;
     }
     left.remove(other.get().file());
@@ -165,15 +165,15 @@ public final class Chain {
   private void unlisted(int number) {
     Optional<StoredRecord> there =
         left.values().stream()
-            .filter(record -> record.fitsItself() && nextFollows(number, record.hash()))
+            .filter(record -> record.hasMatchingHash() && nextFollows(number, record.hash()))
             .findFirst();
     if (there.isEmpty()) {
-      faults.add(ChainFault.lostWithItsLine(number));
+      faults.add(ChainFault.missingRecordAndLine(number));
       return;
     }
     left.remove(there.get().file());
     walked.put(number, there.get());
-    faults.add(ChainFault.lineTakenOut(number, there.get().file()));
+    faults.add(ChainFault.removedLine(number, there.get().file()));
   }
 
   /** Whatever no line speaks of. */
@@ -187,7 +187,7 @@ public final class Chain {
   private String extra(StoredRecord record, int last) {
     ChainList.Line end = lines.get(last);
     if (end != null && record.isNextAfter(end)) {
-      return ChainFault.unlistedLast(last + 1, record.file());
+      return ChainFault.unlistedRecord(last + 1, record.file());
     }
     // Without a list there is nothing it could have been added to.
     return !listThere && record.unreadable().isPresent()
@@ -199,19 +199,19 @@ public final class Chain {
    * The list of a boat's records that lies beside them. Without it nobody could tell that the last
    * record is gone.
    *
-   * @param there whether the list was found
+   * @param exists whether the list was found
    * @param lines in the order in which the records were kept
-   * @param spoilt numbers of the lines that cannot be read
-   * @param anew the numbers at which the list had to be begun anew
+   * @param damaged numbers of the lines that cannot be read
+   * @param restarts the numbers at which the list had to be begun anew
    */
   public record ChainList(
-      boolean there, List<Line> lines, List<Integer> spoilt, List<Integer> anew) {
+      boolean exists, List<Line> lines, List<Integer> damaged, List<Integer> restarts) {
     public static final ChainList NONE = new ChainList(false, List.of(), List.of(), List.of());
 
     public ChainList {
       lines = List.copyOf(lines);
-      spoilt = List.copyOf(spoilt);
-      anew = List.copyOf(anew);
+      damaged = List.copyOf(damaged);
+      restarts = List.copyOf(restarts);
     }
 
     /**

@@ -10,7 +10,7 @@ final class ChainFault {
 
   private ChainFault() {}
 
-  static String listLost(int last) {
+  static String missingList(int last) {
     return message(
         "The list of records (chain.list) is lost: whether a record after number %d was lost with it"
             + " cannot be told."
@@ -18,25 +18,25 @@ final class ChainFault {
         last);
   }
 
-  static String lineSpoilt(int line) {
+  static String damagedLine(int line) {
     return message("Line %d of the list of records (chain.list) is damaged." + COPY, line);
   }
 
-  static String begunAnew(int number) {
+  static String restartedList(int number) {
     return message(
         "The list of records was lost or damaged before record %d was kept: whether a record was"
             + " lost with it cannot be told.",
         number);
   }
 
-  static String lost(ChainList.Line line) {
+  static String missingRecord(ChainList.Line line) {
     return message(
         "Record %d (%s) is lost: it is in the list and not in the folder." + COPY,
         line.number(),
         line.file());
   }
 
-  static String lostWithItsLine(int number) {
+  static String missingRecordAndLine(int number) {
     return message(
         "Record %d is lost, and its line in the list too: a record of a higher number is there."
             + COPY,
@@ -56,14 +56,14 @@ final class ChainFault {
         file);
   }
 
-  static String writtenAnew(int number, String file) {
+  static String rewritten(int number, String file) {
     return message(
         "Record %d (%s) was changed and its hash made anew: it does not fit the list." + COPY,
         number,
         file);
   }
 
-  static String lineChanged(int number) {
+  static String changedLine(int number) {
     return message(
         "The line of record %d in the list was changed: the record fits its own hash, and record %d"
             + " follows it."
@@ -72,7 +72,7 @@ final class ChainFault {
         number + 1);
   }
 
-  static String lineTakenOut(int number, String file) {
+  static String removedLine(int number, String file) {
     return message(
         "The line of record %d (%s) was taken out of the list: record %d follows it." + COPY,
         number,
@@ -88,7 +88,7 @@ final class ChainFault {
         says);
   }
 
-  static String follows(int number, String file) {
+  static String brokenLink(int number, String file) {
     return message(
         "Record %d (%s) does not name record %d as the one before it: one of them was changed or"
             + " put in its place."
@@ -98,12 +98,12 @@ final class ChainFault {
         number - 1);
   }
 
-  static String twice(int number, String file) {
+  static String duplicateNumber(int number, String file) {
     return message(
         "%s was added: another record is number %d already.", PrintableText.of(file), number);
   }
 
-  static String unlistedLast(int number, String file) {
+  static String unlistedRecord(int number, String file) {
     return message(
         "Record %d (%s) was added: it follows the last one but is not in the list. If the program"
             + " was stopped while keeping it, the next inspection takes it in.",

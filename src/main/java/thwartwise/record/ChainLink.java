@@ -27,7 +27,7 @@ public record ChainLink(
   }
 
   /** The same place with these pages. */
-  public ChainLink vouchingFor(List<PaperHash> pages) {
+  public ChainLink withPapers(List<PaperHash> pages) {
     return new ChainLink(number, previous, corrects, Optional.of(pages));
   }
 

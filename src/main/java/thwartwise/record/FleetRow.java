@@ -87,7 +87,7 @@ public sealed interface FleetRow {
       due.add("boat file changed since the last record");
     }
     boat.trialSeen()
-        .filter(seen -> !seen.wentBadly() && seen.date().isBefore(today))
+        .filter(seen -> !seen.failed() && seen.date().isBefore(today))
         .ifPresent(seen -> due.add("trial in knee-deep water of " + seen.date()));
     boat.chambers().stream()
         .flatMap(chamber -> chamber.parts().stream())

@@ -12,23 +12,23 @@ public final class PaperFault {
     return message("The page %s of record %d was changed after it was kept." + COPY, file, number);
   }
 
-  public static String lost(int number, String file) {
+  public static String missing(int number, String file) {
     return message("The page %s of record %d is gone." + COPY, file, number);
   }
 
-  public static String stray(String file) {
+  public static String unexpected(String file) {
     return message("The page %s was added: no record vouches for it. Do not rely on it.", file);
   }
 
   /** A boat whose records are all gone. */
-  public static String boatGone(String folder) {
+  public static String missingBoat(String folder) {
     return message(
         "The records of this boat are gone: the list of boats (boats.list) names the folder %s."
             + " Put it back from a copy; if that was meant, take its line out of the list.",
         folder);
   }
 
-  public static String boatsListLost() {
+  public static String missingBoatsList() {
     return "The list of boats (boats.list) is lost: whether the records of another boat are gone"
         + " cannot be told. Put it back from a copy; otherwise the next inspection begins it anew.";
   }

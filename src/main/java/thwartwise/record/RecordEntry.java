@@ -14,7 +14,7 @@ import thwartwise.record.InspectionRecord.Correction;
  * @param hash of its content
  * @param intact whether its content fits the hash it gives itself
  * @param chained false for a record from before there were chains
- * @param vouches whether it holds the hashes of its pages; older records do not
+ * @param sealsPapers whether it holds the hashes of its pages; older records do not
  */
 public record RecordEntry(
     String handle,
@@ -23,13 +23,13 @@ public record RecordEntry(
     String hash,
     boolean intact,
     boolean chained,
-    boolean vouches,
+    boolean sealsPapers,
     Optional<Correction> corrects,
     InspectionRecord inspection) {
 
   /** The same, told in these units. */
   public RecordEntry in(UnitSystem units) {
     return new RecordEntry(
-        handle, name, number, hash, intact, chained, vouches, corrects, inspection.in(units));
+        handle, name, number, hash, intact, chained, sealsPapers, corrects, inspection.in(units));
   }
 }

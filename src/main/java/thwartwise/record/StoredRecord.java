@@ -22,7 +22,7 @@ public record StoredRecord(
     Optional<String> unreadable) {
 
   /** Whether it says of itself what its content says. */
-  public boolean fitsItself() {
+  public boolean hasMatchingHash() {
     return stated.map(hash::equals).orElse(true);
   }
 
@@ -38,7 +38,7 @@ public record StoredRecord(
 
   /** Whether it is whole and goes on where the list ends. */
   public boolean isNextAfter(ChainList.Line last) {
-    return fitsItself() && number() == last.number() + 1 && follows(last.hash());
+    return hasMatchingHash() && number() == last.number() + 1 && follows(last.hash());
   }
 
   boolean follows(String earlier) {

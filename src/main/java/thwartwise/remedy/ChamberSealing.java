@@ -62,7 +62,7 @@ final class ChamberSealing {
 
   private static boolean leadsInto(Opening opening, List<ChamberPart> parts) {
     return opening.closedBy().isEmpty()
-        && opening.into().filter(in -> parts.stream().anyMatch(p -> p.isMeantBy(in))).isPresent();
+        && opening.into().filter(in -> parts.stream().anyMatch(p -> p.isNamedBy(in))).isPresent();
   }
 
   private static Opening shut(Opening o) {

@@ -53,7 +53,7 @@ final class KitMoving {
   }
 
   static boolean isBoundToItsPlace(Boat boat, Kit item) {
-    return item.isMotor(boat.electrics()) || item.isCalled(STANDS_WHERE_IT_MUST);
+    return item.isMotor(boat.electrics()) || item.nameContainsAny(STANDS_WHERE_IT_MUST);
   }
 
   private static List<Spot> spots(Boat boat) {

@@ -22,7 +22,7 @@ final class KitUnloading {
 
   static List<Change> of(Boat boat) {
     return boat.kit().stream()
-        .filter(item -> item.mass() >= KitMoving.HEAVY && !item.isCalled(STAYS))
+        .filter(item -> item.mass() >= KitMoving.HEAVY && !item.nameContainsAny(STAYS))
         .filter(item -> !leavesItStill(boat, item))
         .map(item -> left(boat, item))
         .toList();
@@ -30,7 +30,8 @@ final class KitUnloading {
 
   /** With nothing aboard to row or paddle with, nobody gets home without it. */
   private static boolean leavesItStill(Boat boat, Kit item) {
-    return drive(boat, item).stops() && boat.kit().stream().noneMatch(k -> k.isCalled(BY_HAND));
+    return drive(boat, item).stops()
+        && boat.kit().stream().noneMatch(k -> k.nameContainsAny(BY_HAND));
   }
 
   static Change left(Boat boat, Kit item) {
@@ -46,7 +47,7 @@ final class KitUnloading {
     if (KitMoving.isBoundToItsPlace(boat, item)) {
       return Drive.ITSELF;
     }
-    if (!item.needsVenting(boat.electrics()) || item.isCalled(CHARGER)) {
+    if (!item.needsVenting(boat.electrics()) || item.nameContainsAny(CHARGER)) {
       return Drive.NONE;
     }
     if (motor(boat).isEmpty()) {
@@ -73,7 +74,7 @@ final class KitUnloading {
                 k != item
                     && k.needsVenting(boat.electrics())
                     && !k.isMotor(boat.electrics())
-                    && !k.isCalled(CHARGER))
+                    && !k.nameContainsAny(CHARGER))
         .findFirst();
   }
 }

@@ -40,11 +40,11 @@ final class AdviceSection {
     List<AdvicePiece> first = first(advice);
     Set<String> said = new HashSet<>();
     PicturesSheet.change(page, pictures, units);
-    first.forEach(piece -> page.point(AdviceWords.told(piece, false, said, units)));
+    first.forEach(piece -> page.point(AdviceWords.phrases(piece, false, said, units)));
     Page others = new Page();
     advice.pieces().stream()
         .filter(piece -> !first.contains(piece))
-        .forEach(piece -> others.point(AdviceWords.told(piece, true, said, units)));
+        .forEach(piece -> others.point(AdviceWords.phrases(piece, true, said, units)));
     if (!others.blocks().isEmpty()) {
       page.folded("What else was tried and would help", others);
     }

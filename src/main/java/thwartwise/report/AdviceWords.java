@@ -32,7 +32,7 @@ final class AdviceWords {
    * @param gains whether to say what it buys, which the first pieces have done already
    * @param said how to do others and what to mind, which need not be said again
    */
-  static String[] told(AdvicePiece piece, boolean gains, Set<String> said, UnitFormat units) {
+  static String[] phrases(AdvicePiece piece, boolean gains, Set<String> said, UnitFormat units) {
     List<String> sentences = new ArrayList<>();
     DeedWords words = DeedWords.of(piece.deed(), units);
     sentences.add(words.deed());

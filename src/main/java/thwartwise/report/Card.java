@@ -29,7 +29,7 @@ final class Card {
     GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
       page.paragraph(KneeDeepTrial.dryOnly(inspection));
-      RefusalWords.shortly(report.recommendation().reasons(), ReaderUnits.of(inspection.boat()))
+      RefusalWords.brief(report.recommendation().reasons(), ReaderUnits.of(inspection.boat()))
           .stream()
           .limit(REASONS)
           .forEach(page::point);

@@ -21,11 +21,11 @@ final class ChangeWords {
     this.units = units;
   }
 
-  static String told(BoatChange change, UnitFormat units) {
-    return new ChangeWords(units).told(change);
+  static String of(BoatChange change, UnitFormat units) {
+    return new ChangeWords(units).of(change);
   }
 
-  private String told(BoatChange change) {
+  private String of(BoatChange change) {
     if (change instanceof BoatChange.Carried kit) {
       return carried(kit);
     }

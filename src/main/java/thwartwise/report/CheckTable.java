@@ -52,7 +52,7 @@ final class CheckTable {
         .ifPresent(t -> page.folded("For you to know; these limit nothing", new Page().table(t)));
     Page details = table.details(findings);
     if (!details.blocks().isEmpty()) {
-      page.unprinted("Where, and what was done to the boat", details);
+      page.screenOnly("Where, and what was done to the boat", details);
     }
   }
 

@@ -93,7 +93,7 @@ public final class ComparePage {
     if (comparison.changes().isEmpty()) {
       page.paragraph("Nothing that was measured or stated");
     }
-    comparison.changes().forEach(change -> page.point(ChangeWords.told(change, units)));
+    comparison.changes().forEach(change -> page.point(ChangeWords.of(change, units)));
   }
 
   private static void outcome(Page page, Comparison comparison, UnitFormat units) {
@@ -113,7 +113,7 @@ public final class ComparePage {
     if (after.heldOnTo()) {
       page.point("Full of water they hold on to it in the water; nobody can sit in it");
     }
-    page.point(governed(before.governedBy(), after.governedBy()));
+    page.point(limitChange(before.governedBy(), after.governedBy()));
   }
 
   static String verdict(Comparison comparison) {
@@ -172,12 +172,12 @@ public final class ComparePage {
     return kilograms > 0 ? units.mass(kilograms, Side.DOWN) : "nothing";
   }
 
-  static String governed(Optional<LimitingFactor> before, Optional<LimitingFactor> after) {
-    String now = "What stops the next person: " + governed(after);
-    return before.equals(after) ? now + ", as before" : now + "; before: " + governed(before);
+  static String limitChange(Optional<LimitingFactor> before, Optional<LimitingFactor> after) {
+    String now = "What stops the next person: " + limitChange(after);
+    return before.equals(after) ? now + ", as before" : now + "; before: " + limitChange(before);
   }
 
-  private static String governed(Optional<LimitingFactor> factor) {
+  private static String limitChange(Optional<LimitingFactor> factor) {
     return factor.map(LimitingFactorWords::of).orElse("not said");
   }
 

@@ -10,7 +10,7 @@ final class ConfirmedMeasurementWords {
   private ConfirmedMeasurementWords() {}
 
   static List<String> of(Boat boat) {
-    return boat.kept().stream().map(ConfirmedMeasurementWords::of).toList();
+    return boat.confirmedMeasurements().stream().map(ConfirmedMeasurementWords::of).toList();
   }
 
   private static String of(ConfirmedMeasurement kept) {

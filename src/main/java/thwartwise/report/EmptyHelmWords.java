@@ -29,7 +29,7 @@ final class EmptyHelmWords {
   }
 
   /** The same in half a line. */
-  static Optional<String> shortly(Boat boat, Recommendation crew) {
+  static Optional<String> brief(Boat boat, Recommendation crew) {
     return empty(boat, crew)
         .map(
             helm ->
@@ -44,6 +44,6 @@ final class EmptyHelmWords {
         crew.crewLimits().stream()
             .flatMap(limit -> Seatings.left(limit, boat.places()).stream())
             .toList();
-    return EmptyHelm.anyOf(boat, ways);
+    return EmptyHelm.find(boat, ways);
   }
 }

@@ -13,7 +13,7 @@ final class FindingWords {
   private FindingWords() {}
 
   /** The finding by itself, with what was asked. */
-  static String told(Finding finding, UnitFormat units) {
+  static String of(Finding finding, UnitFormat units) {
     return Sentence.joined(
         List.of(
             CheckWords.of(finding.question()) + ": " + figures(finding, units),

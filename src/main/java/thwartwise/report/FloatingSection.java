@@ -53,7 +53,8 @@ final class FloatingSection {
             NoteWords.of(report.atLimit().note(), units)));
     List<WaterFigures> loose = report.atLimit().looseWater();
     if (!loose.isEmpty()) {
-      page.unprinted("With water loose in it, at the limit", new Page().table(water(loose, units)));
+      page.screenOnly(
+          "With water loose in it, at the limit", new Page().table(water(loose, units)));
     }
   }
 

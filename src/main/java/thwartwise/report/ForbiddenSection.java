@@ -67,7 +67,7 @@ final class ForbiddenSection {
   }
 
   /** The acts alone, for whoever has read why. */
-  static void shortly(Page page, List<Finding> findings) {
+  static void brief(Page page, List<Finding> findings) {
     Map<Subject, List<Finding>> acts = byAct(findings);
     List<String> forbidden = words(forbidden(acts));
     page.paragraph("What nobody does:");

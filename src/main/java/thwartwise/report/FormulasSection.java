@@ -46,7 +46,7 @@ final class FormulasSection {
         .filter(f -> f.caps() != CapKind.LIMIT && !f.note().isBlank())
         .forEach(f -> notes.point(title(f) + ": " + f.note()));
     if (!notes.blocks().isEmpty()) {
-      page.unprinted("What these rules rest on", notes);
+      page.screenOnly("What these rules rest on", notes);
     }
   }
 

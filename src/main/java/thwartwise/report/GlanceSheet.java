@@ -49,7 +49,7 @@ final class GlanceSheet {
 
   private void write(Page page, Pictures pictures) {
     page.heading("May it be launched?").banner(Verdict.of(report).words());
-    VerdictSection.against(page, report, units);
+    VerdictSection.reasonsAgainst(page, report, units);
     carries(page);
     if (Verdict.of(report) != Verdict.HELD) {
       load(page, inspection.boat());
@@ -71,7 +71,7 @@ final class GlanceSheet {
   private void nobodyDoes(Page page) {
     if (Verdict.of(report) != Verdict.HELD) {
       page.gap();
-      ForbiddenSection.shortly(page, report.findings());
+      ForbiddenSection.brief(page, report.findings());
     }
   }
 

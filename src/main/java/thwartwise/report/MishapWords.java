@@ -136,7 +136,7 @@ final class MishapWords {
                   + " under; limit "
                   + FindingWords.limit(finding, units);
       case FREEBOARD -> edge(finding, "Its side", " " + when(question), units);
-      default -> FindingWords.told(finding, units);
+      default -> FindingWords.of(finding, units);
     };
   }
 

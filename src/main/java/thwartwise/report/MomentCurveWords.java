@@ -7,49 +7,49 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.picture.PictureFacts;
 
 /** The words of the curve of moments. */
-record MomentCurveWords(PictureFacts.Moments shown, UnitFormat units) {
+record MomentCurveWords(PictureFacts.Moments moments, UnitFormat units) {
   private static final double TWO_FEET = 0.6096;
 
   static final String TITLE = "What brings it back, and how far it can heel";
 
   String alternative() {
     return "Moment that brings the boat back against heel to "
-        + shown.side().word()
+        + moments.side().word()
         + ": at most "
-        + moment(Rounding.down(shown.greatest() / units.momentUnit(), 0))
+        + moment(Rounding.down(moments.greatest() / units.momentUnit(), 0))
         + ", at "
-        + Rounding.down(Math.toDegrees(shown.greatestAt()), 0)
+        + Rounding.down(Math.toDegrees(moments.greatestAt()), 0)
         + " degrees. "
         + ends()
-        + (shown.aboard().isNobody()
+        + (moments.aboard().isEmpty()
             ? ""
             : " Beside it what everyone to one side heels it with." + meets());
   }
 
   private String ends() {
     return "It ends at "
-        + Rounding.down(Math.toDegrees(shown.endsAt()), 0)
+        + Rounding.down(Math.toDegrees(moments.endsAt()), 0)
         + " degrees: "
-        + CurveEndWords.of(shown.end())
+        + CurveEndWords.of(moments.end())
         + ".";
   }
 
   private String meets() {
-    return shown.restsAt().isPresent()
+    return moments.restsAt().isPresent()
         ? " Where the two meet it comes to rest, at "
-            + Rounding.up(Math.toDegrees(shown.restsAt().getAsDouble()), 0)
+            + Rounding.up(Math.toDegrees(moments.restsAt().getAsDouble()), 0)
             + " degrees."
         : " With everyone there it does not stay up and dry.";
   }
 
   String caption() {
     return "Full line: what turns it back upright, with "
-        + OccupantWords.of(shown.aboard(), units)
-        + (shown.aboard().isNobody() ? ". " : " in their places. ")
-        + (shown.aboard().isNobody()
+        + OccupantWords.of(moments.aboard(), units)
+        + (moments.aboard().isEmpty() ? ". " : " in their places. ")
+        + (moments.aboard().isEmpty()
             ? ""
             : "Broken line: what everyone hard against the "
-                + shown.side().word()
+                + moments.side().word()
                 + " side, leaning with the boat, heels it with."
                 + meets())
         + " "
@@ -66,10 +66,10 @@ record MomentCurveWords(PictureFacts.Moments shown, UnitFormat units) {
   }
 
   private String forScale() {
-    if (shown.aboard().isNobody()) {
+    if (moments.aboard().isEmpty()) {
       return "";
     }
-    double mass = shown.aboard().each();
+    double mass = moments.aboard().each();
     double out = metric() ? 0.5 : TWO_FEET;
     return " One person of "
         + units.mass(mass, Side.UP)

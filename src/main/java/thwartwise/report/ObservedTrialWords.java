@@ -37,13 +37,13 @@ public final class ObservedTrialWords {
 
   /** Of one that went badly. */
   static Optional<String> bad(Boat boat) {
-    return boat.trialSeen().filter(ObservedTrial::wentBadly).map(seen -> any(boat, seen));
+    return boat.trialSeen().filter(ObservedTrial::failed).map(seen -> any(boat, seen));
   }
 
   /** Of any trial, whether it counts or not. */
   static String any(Boat boat, ObservedTrial seen) {
     return "Trial in knee-deep water: "
-        + (seen.wentBadly() ? "seen to go badly, " : "seen, it counts on its day alone, ")
+        + (seen.failed() ? "seen to go badly, " : "seen, it counts on its day alone, ")
         + told(boat, seen);
   }
 

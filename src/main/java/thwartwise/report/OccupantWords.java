@@ -10,7 +10,7 @@ final class OccupantWords {
   private OccupantWords() {}
 
   static String of(CrewAboard aboard, UnitFormat units) {
-    return aboard.isNobody()
+    return aboard.isEmpty()
         ? "nobody aboard"
         : QuantityText.people(aboard.people())
             + " of "

@@ -110,7 +110,7 @@ public record PictureWords(String title, String alternative, String caption) {
     }
 
     private String who() {
-      return shown.aboard().isNobody()
+      return shown.aboard().isEmpty()
           ? "Drawn with nobody aboard."
           : "Drawn with "
               + OccupantWords.of(shown.aboard(), units)
@@ -136,13 +136,13 @@ public record PictureWords(String title, String alternative, String caption) {
 
     String caption() {
       return "Dotted: empty, with its kit. "
-          + (shown.aboard().isNobody()
+          + (shown.aboard().isEmpty()
               ? ""
               : "Full line: loaded, with " + OccupantWords.of(shown.aboard(), units) + ". ")
           + "The figure is how far the lowest edge where water can come in stands above the water. "
-          + (shown.aboard().isNobody() ? "No line for people: nobody is drawn aboard. " : "")
+          + (shown.aboard().isEmpty() ? "No line for people: nobody is drawn aboard. " : "")
           + notDrawn("Empty", shown.empty())
-          + (shown.aboard().isNobody() ? "" : notDrawn("Loaded", shown.loaded()))
+          + (shown.aboard().isEmpty() ? "" : notDrawn("Loaded", shown.loaded()))
           + swamped();
     }
 

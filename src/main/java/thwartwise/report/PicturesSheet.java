@@ -37,7 +37,7 @@ final class PicturesSheet {
   static void write(Page page, Pictures pictures, UnitFormat units) {
     page.sheet("In pictures");
     List<Picture> others = pictures.drawn().stream().skip(1).toList();
-    if (others.isEmpty() && pictures.leftOut().isEmpty()) {
+    if (others.isEmpty() && pictures.omitted().isEmpty()) {
       page.paragraph("They stand in the HTML page and the PDF; show draws them in letters");
       return;
     }
@@ -45,7 +45,7 @@ final class PicturesSheet {
         "Drawn to scale as it was measured, in still water, without the allowance for tape and"
             + " scales by which it is judged");
     others.forEach(picture -> page.drawn(drawn(picture, units)));
-    pictures.leftOut().forEach(missing -> page.paragraph(PictureWords.of(missing)));
+    pictures.omitted().forEach(missing -> page.paragraph(PictureWords.of(missing)));
   }
 
   private static Illustration drawn(Picture picture, UnitFormat units) {

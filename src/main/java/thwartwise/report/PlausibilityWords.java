@@ -59,7 +59,7 @@ public final class PlausibilityWords {
   }
 
   public static String sentence(PlausibilityFinding doubt, UnitFormat units) {
-    return Sentence.ended(of(doubt, units));
+    return Sentence.withFullStop(of(doubt, units));
   }
 
   private static String figure(double si, Unit unit, Side side, UnitFormat units) {

@@ -25,9 +25,9 @@ public final class RecordsPage {
     Page page = new Page();
     for (BoatRecords boat : boats) {
       page.title(boat.boat());
-      boat.kept().forEach(record -> row(page, record, boat));
+      boat.entries().forEach(record -> row(page, record, boat));
       boat.unreadable().forEach(page::point);
-      if (boat.kept().isEmpty()) {
+      if (boat.entries().isEmpty()) {
         boat.faults().forEach(page::point);
       }
       page.gap();
@@ -122,14 +122,14 @@ public final class RecordsPage {
   }
 
   private static String[] sound(BoatRecords boat) {
-    String count = boat.kept().size() == 1 ? "One record" : boat.kept().size() + " records";
-    if (boat.kept().stream().noneMatch(RecordEntry::chained)) {
+    String count = boat.entries().size() == 1 ? "One record" : boat.entries().size() + " records";
+    if (boat.entries().stream().noneMatch(RecordEntry::chained)) {
       return new String[] {
         count + ", kept before chains began: nothing tells whether one was changed or lost",
         "The next inspection makes them the head of a chain"
       };
     }
-    long unvouched = boat.kept().stream().filter(record -> !record.vouches()).count();
+    long unvouched = boat.entries().stream().filter(record -> !record.sealsPapers()).count();
     return new String[] {
       count + ", with pages: nothing was changed, added or lost",
       older(unvouched),

@@ -21,7 +21,7 @@ public final class RefusalWords {
   }
 
   /** The same, where of an empty boat that already falls short the first is enough. */
-  static List<String> shortly(List<Refusal> refusals, UnitFormat units) {
+  static List<String> brief(List<Refusal> refusals, UnitFormat units) {
     List<Refusal> empty = refusals.stream().filter(Refusal.EmptyBoat.class::isInstance).toList();
     return of(refusals.stream().filter(r -> empty.indexOf(r) < 1).toList(), units);
   }

@@ -177,7 +177,7 @@ public final class Screen {
     if (all.size() > told) {
       words.add("More of it is on the page");
     }
-    int kept = inspection.boat().kept().size();
+    int kept = inspection.boat().confirmedMeasurements().size();
     if (kept > 0) {
       words.add(
           kept

@@ -31,7 +31,7 @@ final class ScreenSeats {
       lines.add(limit.equals(shown.get(0)) ? "Seats:" : "", "", row(limit, places, detail, units));
     }
     String others = shown.size() < crew.crewLimits().size() ? "Other numbers: page." : "";
-    String helm = EmptyHelmWords.shortly(boat, crew).map(Sentence::of).orElse("");
+    String helm = EmptyHelmWords.brief(boat, crew).map(Sentence::of).orElse("");
     lines.add("", (others + " " + besidesLight(crew, units) + " " + helm).strip());
   }
 

@@ -16,7 +16,7 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
     if (!shown.floods()) {
       return "Cut across: heeled " + degrees();
     }
-    return shown.aboard().isNobody()
+    return shown.aboard().isEmpty()
         ? "Cut across: heeled until water comes in"
         : "Cut across: everyone to one side, and water comes in";
   }
@@ -59,15 +59,15 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
         + ", which "
         + stands()
         + ". G is where the weight hangs"
-        + (shown.aboard().isNobody() ? "" : ", with everyone in their places")
+        + (shown.aboard().isEmpty() ? "" : ", with everyone in their places")
         + "; B is where the water lifts. The arm from G to the line above B turns the boat "
         + (shown.arm() > 0 ? "back." : "farther over.")
-        + (shown.aboard().isNobody() ? "" : " Grey discs are people.");
+        + (shown.aboard().isEmpty() ? "" : " Grey discs are people.");
   }
 
   private String lies() {
     String far = degrees() + ", where " + CurveEndWords.of(shown.end()) + ".";
-    if (shown.aboard().isNobody()) {
+    if (shown.aboard().isEmpty()) {
       return "Nobody aboard; heeled " + far;
     }
     String moved =

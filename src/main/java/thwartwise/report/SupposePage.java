@@ -45,7 +45,7 @@ public final class SupposePage {
         ComparePage.amount("People", before.crew(), after.crew(), units),
         ComparePage.amount("In all", before.load(), after.load(), units));
     page.paragraph(ComparisonSummary.dryAndFilled(tried));
-    page.paragraph(ComparePage.governed(before.governedBy(), after.governedBy()));
+    page.paragraph(ComparePage.limitChange(before.governedBy(), after.governedBy()));
     List<String> now = names(tried, SupposePage::fallsShortNow);
     List<String> noLonger = names(tried, SupposePage::noLonger);
     page.paragraph(
@@ -62,7 +62,7 @@ public final class SupposePage {
   private static List<String> counted(Comparison tried, UnitFormat units) {
     return tried.changes().stream()
         .filter(BoatChange.Counts.class::isInstance)
-        .map(change -> ChangeWords.told(change, units))
+        .map(change -> ChangeWords.of(change, units))
         .toList();
   }
 

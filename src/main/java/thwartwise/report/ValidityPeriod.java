@@ -52,7 +52,7 @@ final class ValidityPeriod {
             .toList();
     return inspection.boat().chambers().stream()
         .flatMap(chamber -> chamber.parts().stream())
-        .filter(part -> counted.stream().anyMatch(part::isToldAs))
+        .filter(part -> counted.stream().anyMatch(part::isRecordedAs))
         .flatMap(part -> part.test().stream())
         .map(SealTest::date);
   }

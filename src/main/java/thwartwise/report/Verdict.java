@@ -24,6 +24,6 @@ public enum Verdict {
     if (report.recommendation().withheld() || nobodyFits) {
       return HELD;
     }
-    return report.nothingHoldsBack() ? NOTHING_AGAINST : AFTER_WORK;
+    return report.isUnrestricted() ? NOTHING_AGAINST : AFTER_WORK;
   }
 }

@@ -18,7 +18,7 @@ final class VerdictSection {
 
   private VerdictSection() {}
 
-  static void against(Page page, Report report, UnitFormat units) {
+  static void reasonsAgainst(Page page, Report report, UnitFormat units) {
     Verdict verdict = Verdict.of(report);
     if (verdict == Verdict.AFTER_WORK && onlyAsLoaded(report)) {
       page.paragraph(LOADING);
@@ -30,7 +30,7 @@ final class VerdictSection {
               + units.mass(crew.adult(), Side.UP)
               + " may go; the limits are for somebody lighter");
     }
-    List<String> all = new ArrayList<>(RefusalWords.shortly(crew.reasons(), units));
+    List<String> all = new ArrayList<>(RefusalWords.brief(crew.reasons(), units));
     all.addAll(MishapWords.of(report.findings(), units));
     // A launch is never held without a word.
     if (verdict == Verdict.HELD && all.isEmpty()) {

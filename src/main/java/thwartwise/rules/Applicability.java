@@ -29,7 +29,7 @@ public record Applicability(
   }
 
   /** Why a set does not apply to this boat, in words; empty when it does. */
-  public Optional<String> notBecause(RatedBoat boat) {
+  public Optional<String> reasonAgainst(RatedBoat boat) {
     UnitFormat units = new UnitFormat(boat.model().boat().units());
     return Stream.of(
             size(length, boat.length(), "long", units),
@@ -68,9 +68,12 @@ public record Applicability(
         ? Optional.empty()
         : Optional.of(
             "the boat is "
-                + kind.one()
+                + kind.singular()
                 + " by its form and it is written for "
-                + hulls.stream().sorted().map(HullKind::many).collect(Collectors.joining(" and ")));
+                + hulls.stream()
+                    .sorted()
+                    .map(HullKind::plural)
+                    .collect(Collectors.joining(" and ")));
   }
 
   private Optional<String> drive(DriveKind drive) {
@@ -78,11 +81,11 @@ public record Applicability(
         ? Optional.empty()
         : Optional.of(
             "the boat is "
-                + drive.told()
+                + drive.words()
                 + " and it is written for boats "
                 + drives.stream()
                     .sorted()
-                    .map(DriveKind::told)
+                    .map(DriveKind::words)
                     .collect(Collectors.joining(" or ")));
   }
 

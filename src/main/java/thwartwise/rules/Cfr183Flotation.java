@@ -41,8 +41,8 @@ final class Cfr183Flotation {
             + volume(people(Cfr183.persons(boat), Cfr183.weight(boat)), AIR);
     return List.of(
         FormulaResult.of(title, CapKind.FLOTATION, Math.max(0, needed))
-            .against(counted(boat))
-            .noting(note(boat)));
+            .comparedWith(counted(boat))
+            .withNote(note(boat)));
   }
 
   private static String note(RatedBoat boat) {
@@ -64,8 +64,8 @@ final class Cfr183Flotation {
         air(boat).sorted((a, b) -> Double.compare(b, a)).limit(2).mapToDouble(v -> v).sum();
     return List.of(
         FormulaResult.of(title, CapKind.FLOTATION, Math.max(0, needed))
-            .against(Math.max(0, foam(boat) + air(boat).mapToDouble(v -> v).sum() - lost))
-            .noting("the two largest air chambers left out"));
+            .comparedWith(Math.max(0, foam(boat) + air(boat).mapToDouble(v -> v).sum() - lost))
+            .withNote("the two largest air chambers left out"));
   }
 
   /** 2/15 of the people and a quarter of the rest of the load, kg under water. */

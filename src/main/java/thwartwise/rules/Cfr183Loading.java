@@ -50,7 +50,7 @@ final class Cfr183Loading {
     boolean motor = DriveKind.of(boat.propulsion()) == DriveKind.OUTBOARD;
     String note = boat.propulsion() instanceof Propulsion.NotStated ? NOT_STATED : "";
     String kind = motor ? "motor of 2 hp or less" : "manual";
-    return List.of(answer.of(boat, title + kind).noting(note));
+    return List.of(answer.of(boat, title + kind).withNote(note));
   }
 
   private static FormulaResult load(RatedBoat boat, String title) {
@@ -59,6 +59,6 @@ final class Cfr183Loading {
 
   private static FormulaResult people(RatedBoat boat, String title) {
     double mass = Cfr183.persons(boat);
-    return FormulaResult.of(title, CapKind.PEOPLE, mass).counting(Cfr183.persons(mass));
+    return FormulaResult.of(title, CapKind.PEOPLE, mass).withPersons(Cfr183.persons(mass));
   }
 }

@@ -39,8 +39,8 @@ final class Cfr183Power {
     double used = horsepower(factor, remote, flat);
     return List.of(
         FormulaResult.of(TITLE, CapKind.POWER, used * Cfr183.HORSEPOWER)
-            .against(motor.power())
-            .noting(note(factor, used, remote, flat)));
+            .comparedWith(motor.power())
+            .withNote(note(factor, used, remote, flat)));
   }
 
   private static String note(double factor, double used, boolean remote, boolean flat) {

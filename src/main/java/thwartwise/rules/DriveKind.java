@@ -21,7 +21,7 @@ public enum DriveKind {
     return word;
   }
 
-  String told() {
+  String words() {
     return told;
   }
 

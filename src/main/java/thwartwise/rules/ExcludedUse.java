@@ -90,7 +90,8 @@ public sealed interface ExcludedUse {
       List<Kit> vessels = kit.stream().filter(Kit::holdsPetrol).toList();
       double mass = vessels.stream().mapToDouble(Kit::mass).sum();
       double most = rules.value("petrol-most");
-      boolean severalTanks = vessels.stream().filter(vessel -> vessel.isCalled(TANK)).count() > 1;
+      boolean severalTanks =
+          vessels.stream().filter(vessel -> vessel.nameContainsAny(TANK)).count() > 1;
       return mass <= most && !severalTanks
           ? List.of()
           : List.of(new MuchPetrol(most, vessels.stream().map(Kit::name).toList()));

@@ -24,24 +24,24 @@ public record FormulaResult(
   }
 
   /** So many people and no word on their mass. */
-  public static FormulaResult heads(String title, int people) {
-    return of(title, CapKind.HEADS, people).counting(people);
+  public static FormulaResult persons(String title, int people) {
+    return of(title, CapKind.HEADS, people).withPersons(people);
   }
 
   /** The rule is not written for this boat. */
   static FormulaResult outside(String title, String why) {
-    return of(title, CapKind.NOTHING, Double.NaN).noting(why);
+    return of(title, CapKind.NOTHING, Double.NaN).withNote(why);
   }
 
-  FormulaResult counting(int people) {
+  FormulaResult withPersons(int people) {
     return new FormulaResult(title, caps, value, OptionalInt.of(people), has, note);
   }
 
-  FormulaResult against(double boatHas) {
+  FormulaResult comparedWith(double boatHas) {
     return new FormulaResult(title, caps, value, persons, OptionalDouble.of(boatHas), note);
   }
 
-  public FormulaResult noting(String words) {
+  public FormulaResult withNote(String words) {
     return new FormulaResult(title, caps, value, persons, has, words);
   }
 

@@ -23,8 +23,8 @@ final class FreeboardWithCrew {
             .worst();
     String aboard = boat.crew().isEmpty() ? "with nobody aboard" : "with the crew recommended";
     return List.of(
-        rest.map(p -> line.against(Freeboard.least(boat.model().edges(), p.plane()).height()))
+        rest.map(p -> line.comparedWith(Freeboard.least(boat.model().edges(), p.plane()).height()))
             .orElse(line)
-            .noting(rest.isPresent() ? aboard : aboard + " it finds no rest"));
+            .withNote(rest.isPresent() ? aboard : aboard + " it finds no rest"));
   }
 }

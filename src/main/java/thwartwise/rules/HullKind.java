@@ -19,11 +19,11 @@ public enum HullKind {
     return word;
   }
 
-  String one() {
+  String singular() {
     return one;
   }
 
-  String many() {
+  String plural() {
     return many;
   }
 }

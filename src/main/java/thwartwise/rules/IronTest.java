@@ -30,8 +30,8 @@ final class IronTest {
       people++;
     }
     return List.of(
-        FormulaResult.heads("swamped with iron for people", people)
-            .noting(
+        FormulaResult.persons("swamped with iron for people", people)
+            .withNote(
                 String.format(
                     Locale.ROOT,
                     "by lift alone: %s of iron for so many and %s for one more",

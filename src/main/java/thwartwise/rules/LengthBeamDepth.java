@@ -34,8 +34,9 @@ final class LengthBeamDepth {
     double needed = buoyancy(boat.hullMass() + boat.kitMass(), loadOf(boat, values));
     return List.of(
         FormulaResult.of("buoyancy for a quarter of the load", CapKind.FLOTATION, needed)
-            .against(counted(boat) + WOOD_SHARE * wood(boat))
-            .noting("the kit listed taken as gear and motor; half of a wooden hull's own lift in"));
+            .comparedWith(counted(boat) + WOOD_SHARE * wood(boat))
+            .withNote(
+                "the kit listed taken as gear and motor; half of a wooden hull's own lift in"));
   }
 
   private static double loadOf(RatedBoat boat, Parameters values) {

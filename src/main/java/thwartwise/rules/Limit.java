@@ -40,7 +40,7 @@ public record Limit(
    * The other's number and source if it is stricter the way this limit gets stricter, else this.
    */
   Limit stricter(Limit other) {
-    return stricter.prefers(other.value, value)
+    return stricter.isStricter(other.value, value)
         ? new Limit(other.value, unit, other.basis, other.text, stricter)
         : this;
   }
@@ -66,7 +66,7 @@ public record Limit(
     }
 
     /** Of two values of one limit the stricter. */
-    boolean prefers(double other, double own) {
+    boolean isStricter(double other, double own) {
       return switch (this) {
         case HIGHER -> other > own;
         case LOWER -> other < own;

@@ -75,7 +75,7 @@ public record MotorWeights(
    *
    * @param power W
    */
-  public static double withAllThatGoesWithIt(double power) {
+  public static double equippedMass(double power) {
     return (covers(power) ? of(power) : TABLE.get(TABLE.size() - 1)).total();
   }
 

@@ -6,12 +6,17 @@ import java.util.OptionalDouble;
  * Something a formula wants to be told by the rule set.
  *
  * @param name its key in the file
- * @param otherwise its value when the file leaves it out; empty when it must be there
+ * @param defaultValue its value when the file leaves it out; empty when it must be there
  * @param least smallest value believed
  * @param meaning what it is, with its unit
  */
 public record Parameter(
-    String name, Kind kind, OptionalDouble otherwise, double least, double most, String meaning) {
+    String name,
+    Kind kind,
+    OptionalDouble defaultValue,
+    double least,
+    double most,
+    String meaning) {
 
   /** How it is written. */
   public enum Kind {

@@ -18,7 +18,7 @@ final class PersonsByLength {
         values.steps().get(TABLE.name()).stream()
             .filter(step -> boat.length() <= step.upTo())
             .findFirst()
-            .map(step -> FormulaResult.heads(title, (int) step.value()))
+            .map(step -> FormulaResult.persons(title, (int) step.value()))
             .orElseGet(
                 () ->
                     FormulaResult.outside(

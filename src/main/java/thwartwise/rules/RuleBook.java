@@ -23,7 +23,7 @@ import thwartwise.rules.Formula.FormulaMethod;
  * can tighten a limit of ours, cap people and load by their formulas, or be shown beside; nothing
  * in them can raise an answer.
  */
-public record RuleBook(RuleSet own, List<RuleSet> others) {
+public record RuleBook(RuleSet base, List<RuleSet> others) {
 
   public RuleBook {
     others = List.copyOf(others);
@@ -35,14 +35,14 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
 
   /** The same book with every source told in these units. */
   public RuleBook in(UnitSystem units) {
-    return new RuleBook(own.in(units), others.stream().map(set -> set.in(units)).toList());
+    return new RuleBook(base.in(units), others.stream().map(set -> set.in(units)).toList());
   }
 
   /** The same book with more sets behind those it has. */
   public RuleBook and(List<RuleSet> more) {
     List<RuleSet> all = new ArrayList<>(others);
     all.addAll(more);
-    return new RuleBook(own, all);
+    return new RuleBook(base, all);
   }
 
   /** Our own limits, tightened by every set that applies to this boat and takes part. */
@@ -53,7 +53,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   /**
    * Our own limits under every smaller choice of those sets, each once; none when none tightens.
    */
-  public Set<RuleSet> laxer(BoatModel model) {
+  public Set<RuleSet> lessStrict(BoatModel model) {
     List<RuleSet> sets = tightening(model);
     Set<RuleSet> found = new LinkedHashSet<>();
     for (int chosen = 0; chosen < (1 << sets.size()) - 1; chosen++) {
@@ -69,7 +69,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   private RuleSet tightened(List<RuleSet> sets) {
-    RuleSet limits = own;
+    RuleSet limits = base;
     for (RuleSet set : sets) {
       for (String name : new TreeSet<>(set.limits().keySet())) {
         limits = limits.tightened(name, named(set, set.limit(name)));
@@ -95,14 +95,14 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
 
   /** Why our own set, whose checks everything rests on, does not cover this boat. */
   public Optional<ExcludedUse.NotCovered> notCovered(BoatModel model) {
-    return own.applies()
-        .notBecause(rated(model, own, List.of()))
+    return base.applies()
+        .reasonAgainst(rated(model, base, List.of()))
         .map(
             why ->
                 new ExcludedUse.NotCovered(
                     others.stream().noneMatch(s -> applies(s, model)),
                     why,
-                    UnitText.of(own.source()).in(model.boat().units()).words()));
+                    UnitText.of(base.source()).in(model.boat().units()).words()));
   }
 
   /** The sets whose limits are in force because they are stricter than ours, by name. */
@@ -114,25 +114,25 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
   }
 
   /** Those of the others that were written for this boat and tighten nothing. */
-  public List<RuleSet> beside(BoatModel model) {
+  public List<RuleSet> alternatives(BoatModel model) {
     List<RuleSet> tightening = tightening(model);
     return others.stream().filter(s -> applies(s, model) && !tightening.contains(s)).toList();
   }
 
   private boolean tightens(RuleSet set, String limit) {
-    return own.limit(limit).stricter().prefers(set.value(limit), own.value(limit));
+    return base.limit(limit).stricter().isStricter(set.value(limit), base.value(limit));
   }
 
   private boolean applies(RuleSet set, BoatModel model) {
-    return set.applies().notBecause(rated(model, own, List.of())).isEmpty();
+    return set.applies().reasonAgainst(rated(model, base, List.of())).isEmpty();
   }
 
   /** What the boat alone decides: caps on people, load and motor, and limits stated. */
   public List<CapacityFigure> figures(BoatModel model) {
-    RatedBoat boat = rated(model, own, List.of());
+    RatedBoat boat = rated(model, base, List.of());
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
-      Optional<String> outside = set.applies().notBecause(boat);
+      Optional<String> outside = set.applies().reasonAgainst(boat);
       if (outside.isPresent()) {
         all.add(outside(set, outside.get()));
       } else {
@@ -152,7 +152,7 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
    */
   public List<CapacityFigure> figures(
       BoatModel model, List<Body> crew, Map<String, FormulaMethod> tried) {
-    RatedBoat boat = rated(model, own, crew);
+    RatedBoat boat = rated(model, base, crew);
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
       if (applies(set, model)) {
@@ -221,15 +221,15 @@ public record RuleBook(RuleSet own, List<RuleSet> others) {
         OptionalInt.empty(),
         OptionalDouble.empty(),
         limit.cited(),
-        beside(limit, name, tightens(set, name)));
+        alternatives(limit, name, tightens(set, name)));
   }
 
-  private String beside(Limit limit, String name, boolean stricter) {
+  private String alternatives(Limit limit, String name, boolean stricter) {
     return Rounding.nearest(limit.value(), 6)
         + " "
         + limit.unit()
         + "; ours is "
-        + Rounding.nearest(own.value(name), 6)
+        + Rounding.nearest(base.value(name), 6)
         + " "
         + limit.unit()
         + (stricter ? ", which this tightens" : ", which is no laxer");

@@ -16,7 +16,7 @@ final class StatedCaps {
   private StatedCaps() {}
 
   static List<FormulaResult> people(RatedBoat boat, Parameters values) {
-    return List.of(FormulaResult.heads("people at most", (int) values.number(PEOPLE.name())));
+    return List.of(FormulaResult.persons("people at most", (int) values.number(PEOPLE.name())));
   }
 
   static List<FormulaResult> peopleKilograms(RatedBoat boat, Parameters values) {
@@ -42,8 +42,8 @@ final class StatedCaps {
     double each = values.number(EACH.name());
     return List.of(
         FormulaResult.of("people from gross load", CapKind.PEOPLE, mass)
-            .counting(persons(mass, each))
-            .noting("the kit listed taken off; " + mass(each, boat) + " a person"));
+            .withPersons(persons(mass, each))
+            .withNote("the kit listed taken off; " + mass(each, boat) + " a person"));
   }
 
   private static String mass(double kilograms, RatedBoat boat) {

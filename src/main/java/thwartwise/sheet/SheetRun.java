@@ -39,7 +39,7 @@ final class SheetRun {
       Optional<String> typed = Optional.ofNullable(known.get(question.key()));
       boolean taken =
           typed.filter(this::isTaken).isPresent()
-              || template.tried(question).stream().anyMatch(this::isTaken);
+              || template.candidates(question).stream().anyMatch(this::isTaken);
       if (!taken) {
         throw new IllegalStateException("no answer fits the question " + question.key());
       }

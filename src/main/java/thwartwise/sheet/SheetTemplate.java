@@ -151,7 +151,7 @@ final class SheetTemplate {
   }
 
   /** What may be tried, the likeliest first. */
-  List<String> tried(Question question) {
+  List<String> candidates(Question question) {
     Stream<String> named =
         answers.entrySet().stream()
             .filter(a -> a.getKey().matcher(question.key()).matches())

@@ -82,11 +82,11 @@ final class BoatChoice {
     List<String> slugs =
         names.stream().map(name -> PaperPath.number(workspace.boatPath(name))).toList();
     names.addAll(slugs);
-    return NearestWord.meant(typed, names)
+    return NearestWord.nearest(typed, names)
         .map(name -> " Did you mean " + QuotedText.of(name) + "?")
         .or(
             () ->
-                NearestWord.meant(fileName(file), beside(file))
+                NearestWord.nearest(fileName(file), beside(file))
                     .map(name -> " Did you mean " + QuotedText.of(name) + " next to it?"))
         .orElse("");
   }

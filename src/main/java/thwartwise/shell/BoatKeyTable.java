@@ -37,7 +37,7 @@ final class BoatKeyTable {
   }
 
   private static List<String> row(Property<?, ?> property) {
-    String otherwise = property.leftOut().isEmpty() ? "" : "; else " + property.leftOut();
+    String otherwise = property.whenOmitted().isEmpty() ? "" : "; else " + property.whenOmitted();
     String key = "  " + property.key();
     return LineWrap.lines(
         property.type().described() + otherwise,

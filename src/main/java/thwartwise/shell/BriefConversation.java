@@ -40,7 +40,7 @@ final class BriefConversation {
   private void ask(Question question) {
     // How is told once for questions that are answered alike.
     if (!question.how().equals(shownHow)) {
-      conversation.say("");
+      conversation.print("");
       question.how().forEach(this::say);
       shownHow = question.how();
     }
@@ -51,7 +51,7 @@ final class BriefConversation {
 
   private void leave() {
     // The line of the prompt has no end of its own then.
-    conversation.say("");
+    conversation.print("");
     stopped = true;
   }
 
@@ -75,6 +75,6 @@ final class BriefConversation {
   }
 
   private void say(String text) {
-    conversation.say(TerminalLines.fitted(text));
+    conversation.print(TerminalLines.fitted(text));
   }
 }

@@ -41,7 +41,7 @@ record CommandInput(CommandContext context) {
    *
    * @return where it is, in words
    */
-  String kept(String page) {
+  String savePage(String page) {
     Path file = path(OptionWord.HTML);
     PageFile.write(file, page);
     return "The page is in " + PrintableText.of(file.toString()) + ". Open it in a browser.";

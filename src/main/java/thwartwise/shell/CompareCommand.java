@@ -67,7 +67,7 @@ final class CompareCommand implements ShellCommand {
     RecordEntry after = UnitsChoice.of(found(named.get(1).value(), given), given, this);
     String told =
         given.has(OptionWord.HTML)
-            ? given.kept(ComparePage.html(before, after))
+            ? given.savePage(ComparePage.html(before, after))
             : ComparePage.of(before, after).stripTrailing();
     context.outputWriter().println(told);
     return Exit.NOTHING_HOLDS_BACK.status();

@@ -9,7 +9,7 @@ import org.springframework.shell.core.command.CommandContext;
 /** Somebody to talk to: at a terminal, through a pipe, or in a test. */
 interface Conversation {
 
-  void say(String text);
+  void print(String text);
 
   /** The line typed at the prompt; empty when the other side wants to leave or is gone. */
   Optional<String> ask(String prompt);
@@ -23,7 +23,7 @@ interface Conversation {
   record SpokenConversation(CommandContext context) implements Conversation {
 
     @Override
-    public void say(String text) {
+    public void print(String text) {
       context.outputWriter().println(text);
       context.outputWriter().flush();
     }

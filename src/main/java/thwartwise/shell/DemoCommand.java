@@ -65,7 +65,7 @@ final class DemoCommand implements ShellCommand {
     InspectionOutput.keeping(
         given,
         inspection,
-        reader -> inspector.keep(inspector.record(inspection, reader).withBoatFile(), workspace));
+        reader -> inspector.save(inspector.record(inspection, reader).withBoatFile(), workspace));
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 

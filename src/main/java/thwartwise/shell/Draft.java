@@ -18,7 +18,7 @@ record Draft(Workspace workspace, String name) {
   private static final DateTimeFormatter BEGUN =
       DateTimeFormatter.ofPattern("'walk-'yyyy-MM-dd-HHmmss", Locale.ROOT);
 
-  static Draft begunAt(LocalDateTime now, Workspace workspace) {
+  static Draft startedAt(LocalDateTime now, Workspace workspace) {
     return new Draft(workspace, BEGUN.format(now));
   }
 
@@ -36,7 +36,7 @@ record Draft(Workspace workspace, String name) {
         .toList();
   }
 
-  void keep(List<Answer> answers) {
+  void save(List<Answer> answers) {
     workspace.saveDraft(
         name, answers.stream().map(a -> new DraftAnswer(a.question(), a.typed())).toList());
   }

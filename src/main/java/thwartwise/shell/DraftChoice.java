@@ -40,7 +40,7 @@ final class DraftChoice {
 
   /** The draft to go on with, old or new; empty when the person left. */
   Optional<LockedDraft> choose() {
-    workspace.damagedDrafts().forEach(conversation::say);
+    workspace.damagedDrafts().forEach(conversation::print);
     while (true) {
       List<Draft> kept = Draft.in(workspace);
       if (kept.isEmpty()) {
@@ -60,8 +60,8 @@ final class DraftChoice {
   }
 
   private void list(List<Draft> kept) {
-    conversation.say("Walks kept here that are not finished:");
-    IntStream.range(0, kept.size()).forEach(i -> conversation.say(row(i + 1, kept.get(i))));
+    conversation.print("Walks kept here that are not finished:");
+    IntStream.range(0, kept.size()).forEach(i -> conversation.print(row(i + 1, kept.get(i))));
   }
 
   private Optional<LockedDraft> held(Draft draft) {
@@ -70,14 +70,14 @@ final class DraftChoice {
 
   /** Two terminals writing one walk would each undo what the other took down. */
   private void look(Draft draft) {
-    conversation.say("That walk is open in another terminal. From here you may only look:");
+    conversation.print("That walk is open in another terminal. From here you may only look:");
     if (Walk.on(now.toLocalDate(), PreviousBoats.NONE, RuleSetFile.cautiousDefault())
             .take(draft.answers(), "list")
         instanceof Reply.Listed listed) {
-      conversation.say(listed.text());
+      conversation.print(listed.text());
     }
-    conversation.say("Close it there, or begin another.");
-    conversation.say("");
+    conversation.print("Close it there, or begin another.");
+    conversation.print("");
   }
 
   private Optional<Draft> chosen(List<Draft> kept) {
@@ -92,7 +92,7 @@ final class DraftChoice {
         return draft;
       }
       if (!dropped(word, kept)) {
-        conversation.say("Type one of the numbers above, new, or drop and a number.");
+        conversation.print("Type one of the numbers above, new, or drop and a number.");
       } else if (Draft.in(workspace).size() < kept.size()) {
         return Draft.in(workspace).isEmpty() ? Optional.of(fresh()) : again();
       }
@@ -143,14 +143,14 @@ final class DraftChoice {
     Optional<String> sure = conversation.ask(question + " (yes, no) [Enter: no]:");
     if (sure.filter(word -> word.strip().equalsIgnoreCase("yes")).isPresent()) {
       draft.delete();
-      conversation.say("Thrown away.");
+      conversation.print("Thrown away.");
     } else {
-      conversation.say("Kept.");
+      conversation.print("Kept.");
     }
   }
 
   private Draft fresh() {
-    return Draft.begunAt(now, workspace);
+    return Draft.startedAt(now, workspace);
   }
 
   private static String prompt(int count) {

@@ -21,7 +21,7 @@ enum Exit {
   }
 
   static Exit of(Report report) {
-    return report.nothingHoldsBack() ? NOTHING_HOLDS_BACK : HOLDS_BACK;
+    return report.isUnrestricted() ? NOTHING_HOLDS_BACK : HOLDS_BACK;
   }
 
   int code() {

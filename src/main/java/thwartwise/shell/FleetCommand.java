@@ -77,7 +77,7 @@ final class FleetCommand implements ShellCommand {
   private static void print(
       List<FleetRow> rows, LocalDate today, CommandInput given, PrintWriter out) {
     if (given.has(OptionWord.HTML)) {
-      out.println(given.kept(FleetPage.html(rows, today)));
+      out.println(given.savePage(FleetPage.html(rows, today)));
     } else if (given.has(CSV)) {
       out.print(FleetCsv.of(rows));
     } else {

@@ -83,7 +83,7 @@ final class InspectCommand implements ShellCommand {
             given,
             inspection,
             reader ->
-                inspector.keep(
+                inspector.save(
                     inspector.record(inspection, reader).correcting(corrects), given.workspace()));
     return Exit.of(kept.report()).status();
   }

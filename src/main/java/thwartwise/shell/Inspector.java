@@ -81,13 +81,13 @@ final class Inspector {
   }
 
   /** A report that is compared and never kept. */
-  InspectionRecord unkept(Boat boat, Report report) {
+  InspectionRecord unsavedRecord(Boat boat, Report report) {
     OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
     return new InspectionRecord(now, "", version.number(), boat, report);
   }
 
-  SavedInspection keep(InspectionRecord inspection, Workspace workspace) {
-    return keep(record(inspection), workspace);
+  SavedInspection save(InspectionRecord inspection, Workspace workspace) {
+    return save(record(inspection), workspace);
   }
 
   /** The record of an inspection with its pages, to be kept. */
@@ -115,8 +115,8 @@ final class Inspector {
    *
    * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed; nothing is kept
    */
-  SavedInspection keep(NewRecord wanted, Workspace workspace) {
-    SavedRecord saved = InterruptibleWork.uninterrupted(() -> workspace.keep(wanted));
+  SavedInspection save(NewRecord wanted, Workspace workspace) {
+    SavedRecord saved = InterruptibleWork.uninterrupted(() -> workspace.save(wanted));
     return new SavedInspection(wanted.inspection(), saved.file(), saved.warnings());
   }
 }

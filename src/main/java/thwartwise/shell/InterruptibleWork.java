@@ -36,7 +36,7 @@ final class InterruptibleWork {
 
   /** The same of work that says how far it is. */
   static <T> T of(String what, Function<Progress, T> work) {
-    ProgressLine line = ProgressLine.saying(what);
+    ProgressLine line = ProgressLine.withText(what);
     // Parallel streams inside the work run in the pool of the thread that starts them, so that
     // giving up the pool gives up all of it.
     ForkJoinPool pool = new ForkJoinPool();

@@ -93,7 +93,7 @@ final class LookConversation {
       }
       Optional<String> typed = conversation.ask(PROMPT).map(String::strip);
       if (typed.isEmpty() || typed.get().equalsIgnoreCase("leave")) {
-        conversation.say("");
+        conversation.print("");
         return;
       }
       switch (typed.get().toLowerCase(Locale.ROOT)) {
@@ -112,9 +112,9 @@ final class LookConversation {
 
   private void show(List<PointQuestion> open, int at) {
     PointQuestion question = open.get(at);
-    conversation.say("");
+    conversation.print("");
     if (at == 0 || !open.get(at - 1).system().equals(question.system())) {
-      conversation.say(PrintableText.of(question.system()).toUpperCase(Locale.ROOT));
+      conversation.print(PrintableText.of(question.system()).toUpperCase(Locale.ROOT));
     }
     String thing = question.thing().isBlank() ? "" : " (" + question.thing() + ")";
     wrapped((at + 1) + "/" + open.size() + "  " + question.point().look() + thing + ".");
@@ -245,7 +245,7 @@ final class LookConversation {
       List<PointQuestion> points = open.stream().filter(q -> q.system().equals(system)).toList();
       long left = points.stream().filter(q -> q.isDue(boat, today)).count();
       String here = system.equals(open.get(at).system()) ? "  <- here" : "";
-      conversation.say(
+      conversation.print(
           String.format(
               Locale.ROOT,
               "  %2d of %2d left  %s%s",
@@ -259,7 +259,7 @@ final class LookConversation {
   private void summary(Boat boat, int points) {
     List<PointAnswer> bad = boat.pointAnswers().stream().filter(PointAnswer::isBad).toList();
     long left = boat.pointAnswers().stream().filter(a -> a.isDue(boat, today)).count();
-    conversation.say("");
+    conversation.print("");
     wrapped(
         left + " of " + points + " points not looked at, " + bad.size() + " not as it should be.");
     bad.forEach(a -> wrapped("- " + a.gravity().word() + ": " + a.mustOfThing()));
@@ -268,6 +268,6 @@ final class LookConversation {
   }
 
   private void wrapped(String words) {
-    LineWrap.lines(words, "", "", TextForm.WIDTH).forEach(conversation::say);
+    LineWrap.lines(words, "", "", TextForm.WIDTH).forEach(conversation::print);
   }
 }

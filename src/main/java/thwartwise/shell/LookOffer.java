@@ -32,13 +32,13 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
     if (due == 0) {
       return Optional.empty();
     }
-    conversation.say("");
+    conversation.print("");
     Optional<String> answer = conversation.ask(question(due));
     if (answer.isEmpty()) {
       return Optional.empty();
     }
     if (!answer.get().strip().toLowerCase(Locale.ROOT).matches("y|yes|now")) {
-      conversation.say(LATER);
+      conversation.print(LATER);
       return Optional.empty();
     }
     return Optional.of(

@@ -28,7 +28,7 @@ final class ProgressLine implements Progress {
     this.begun = nanos.getAsLong();
   }
 
-  static ProgressLine saying(String words) {
+  static ProgressLine withText(String words) {
     return new ProgressLine(words, screen(), System::nanoTime);
   }
 

@@ -101,6 +101,6 @@ final class RecordsCommand implements ShellCommand {
 
   /** An empty folder is no chain; a list without its records is one that lost them all. */
   private static boolean holdsAny(BoatRecords boat) {
-    return !boat.kept().isEmpty() || !boat.unreadable().isEmpty() || !boat.faults().isEmpty();
+    return !boat.entries().isEmpty() || !boat.unreadable().isEmpty() || !boat.faults().isEmpty();
   }
 }

@@ -21,10 +21,10 @@ final class RuleBooks {
   }
 
   static RuleBook of(Workspace workspace, List<Path> named) {
-    RuleBook shipped = RuleSetFile.shippedBook();
+    RuleBook shipped = RuleSetFile.bundledRuleBook();
     List<Path> files = new ArrayList<>(workspace.ruleFiles());
     files.addAll(named);
-    List<RuleSet> sets = files.stream().map(f -> RuleSetFile.read(f, shipped.own())).toList();
+    List<RuleSet> sets = files.stream().map(f -> RuleSetFile.read(f, shipped.base())).toList();
     return shipped.and(sets);
   }
 }

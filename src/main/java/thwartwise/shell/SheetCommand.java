@@ -95,7 +95,7 @@ final class SheetCommand implements ShellCommand {
       Boat boat = UnitsChoice.of(BoatFile.read(BoatChoice.of(given, this)), given, this);
       return MeasuringSheet.of(walk, boat, inspector.today());
     }
-    return MeasuringSheet.blank(walk, UnitsChoice.ofNothing(given, this), points);
+    return MeasuringSheet.blank(walk, UnitsChoice.defaultSystem(given, this), points);
   }
 
   private Paper paper(CommandInput given) {

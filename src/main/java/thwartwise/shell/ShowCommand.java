@@ -73,7 +73,7 @@ final class ShowCommand implements ShellCommand {
     String text =
         Stream.concat(
                 pictures.drawn().stream().map(sketch -> lines(sketch, units)),
-                pictures.leftOut().stream().map(missing -> wrapped(PictureWords.of(missing))))
+                pictures.omitted().stream().map(missing -> wrapped(PictureWords.of(missing))))
             .collect(Collectors.joining("\n\n"));
     pager.show(text, context.outputWriter());
     return Exit.NOTHING_HOLDS_BACK.status();

@@ -160,8 +160,8 @@ final class SupposeCommand implements ShellCommand {
   private Tried tried(Boat boat, RuleBook book, SupposedBoat after) {
     Comparison comparison =
         Comparison.of(
-            inspector.unkept(boat, asItIs(boat, book)),
-            inspector.unkept(after.boat(), withoutAdvice(after.boat(), book)));
+            inspector.unsavedRecord(boat, asItIs(boat, book)),
+            inspector.unsavedRecord(after.boat(), withoutAdvice(after.boat(), book)));
     UnitFormat units = new UnitFormat(boat.units());
     String page =
         SupposePage.of(

@@ -22,7 +22,7 @@ record TablePaste(Conversation conversation) {
     if (!first.strip().toLowerCase(Locale.ROOT).equals(WORD)) {
       rows.add(first);
     }
-    conversation.say("Paste the rows here; end, or Enter twice, ends the table.");
+    conversation.print("Paste the rows here; end, or Enter twice, ends the table.");
     while (rows.size() <= MOST) {
       Optional<String> typed = conversation.ask("|");
       if (typed.isEmpty()) {

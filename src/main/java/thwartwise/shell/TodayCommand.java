@@ -75,18 +75,18 @@ final class TodayCommand implements ShellCommand {
     Conversation conversation = conversation(context, given);
     Path file = BoatChoice.of(given, this);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
-    conversation.say(
+    conversation.print(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
     InspectionRecord seen = withTrial(inspected(boat, file, given), file, given, conversation);
-    Inspector.SavedInspection kept = inspector.keep(seen, given.workspace());
+    Inspector.SavedInspection kept = inspector.save(seen, given.workspace());
     TodayVerdict today = TodayVerdict.of(kept.inspection());
-    conversation.say("");
-    conversation.say(TodayPage.opening(kept.inspection()));
+    conversation.print("");
+    conversation.print(TodayPage.opening(kept.inspection()));
     List<Answered> answers =
         new TodayQuestions(today.points()).asked(conversation, kept.inspection().boat());
     String ending = today.held().isEmpty() ? TodayPage.ending(answers) : TodayPage.held(today);
-    conversation.say("");
-    conversation.say(ending.stripTrailing());
+    conversation.print("");
+    conversation.print(ending.stripTrailing());
     keep(kept, answers, ending, given.workspace(), conversation);
     boolean open = !today.held().isEmpty() || answers.stream().anyMatch(a -> !a.yes());
     return (open ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
@@ -107,7 +107,7 @@ final class TodayCommand implements ShellCommand {
     if (seen.isEmpty()) {
       return inspection;
     }
-    conversation.say("Working it out again, with what was seen.");
+    conversation.print("Working it out again, with what was seen.");
     InspectionRecord again = inspected(seen.get(), file, given);
     Workspace workspace = given.workspace();
     if (isKeptAt(workspace.boatPath(boat.name()), file)) {
@@ -120,7 +120,7 @@ final class TodayCommand implements ShellCommand {
   private static void saved(
       Boat kept, Boat asked, Boat seen, Workspace workspace, Conversation conversation) {
     if (!kept.in(asked.units()).equals(asked)) {
-      conversation.say(
+      conversation.print(
           "The boat file was changed meanwhile, so what was seen stands in the record alone.");
       return;
     }
@@ -165,10 +165,10 @@ final class TodayCommand implements ShellCommand {
             inspection.boat().name(),
             inspection.date(),
             TodayPage.kept(inspection, answers, ending));
-    conversation.say("");
+    conversation.print("");
     kept.warnings()
-        .forEach(warning -> conversation.say(InspectionOutput.NOTE + PrintableText.of(warning)));
-    conversation.say("Record:  " + PrintableText.of(kept.path().toString()));
-    conversation.say("Answers: " + PrintableText.of(file.toString()));
+        .forEach(warning -> conversation.print(InspectionOutput.NOTE + PrintableText.of(warning)));
+    conversation.print("Record:  " + PrintableText.of(kept.path().toString()));
+    conversation.print("Answers: " + PrintableText.of(file.toString()));
   }
 }

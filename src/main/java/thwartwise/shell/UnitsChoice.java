@@ -22,7 +22,7 @@ final class UnitsChoice {
   }
 
   /** Of what has no units of its own. */
-  static UnitSystem ofNothing(CommandInput given, ShellCommand command) {
+  static UnitSystem defaultSystem(CommandInput given, ShellCommand command) {
     return given.text(UNITS).map(typed -> system(typed, command)).orElse(UnitSystem.METRIC);
   }
 

@@ -13,7 +13,7 @@ final class UsageError extends RuntimeException {
 
   static UsageError unknownCommand(String word, java.util.Collection<String> known) {
     String hint =
-        NearestWord.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
+        NearestWord.nearest(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
         "Unknown command " + QuotedText.of(word) + "." + hint + " \"help\" lists all commands.");
   }
@@ -21,7 +21,7 @@ final class UsageError extends RuntimeException {
   static UsageError unknownOption(
       ShellCommand command, String word, java.util.Collection<String> known) {
     String hint =
-        NearestWord.meant(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
+        NearestWord.nearest(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
         "%s: unknown option %s.%s \"help %s\" lists its options."
             .formatted(command.getName(), QuotedText.of(word), hint, command.getName()));

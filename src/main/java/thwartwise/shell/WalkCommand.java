@@ -114,7 +114,7 @@ final class WalkCommand implements ShellCommand {
       Conversation conversation) {
     try (held) {
       if (held.draft().answers().isEmpty() && !already.isEmpty()) {
-        held.draft().keep(already);
+        held.draft().save(already);
       }
       return walked(held.draft(), table, conversation);
     }
@@ -123,7 +123,7 @@ final class WalkCommand implements ShellCommand {
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
   private Optional<Finished> walked(
       Draft draft, Optional<String> table, Conversation conversation) {
-    conversation.say(opening(draft));
+    conversation.print(opening(draft));
     try (InterimLine running = running()) {
       return walked(
           draft,
@@ -155,11 +155,11 @@ final class WalkCommand implements ShellCommand {
       try {
         return Optional.of(inspected(boat.get(), draft, conversation));
       } catch (CancellationException e) {
-        conversation.say(STOPPED);
+        conversation.print(STOPPED);
         return Optional.empty();
       } catch (UnusableBoat e) {
-        conversation.say(e.getMessage());
-        conversation.say("Type list to find that answer, then change and its number.");
+        conversation.print(e.getMessage());
+        conversation.print("Type list to find that answer, then change and its number.");
         walk.reopen();
       }
     }
@@ -178,36 +178,36 @@ final class WalkCommand implements ShellCommand {
     Workspace workspace = draft.workspace();
     Path file = workspace.boatPath(boat.name());
     if (Files.exists(file)) {
-      conversation.say("A boat file of that name is there already; this one takes its place.");
+      conversation.print("A boat file of that name is there already; this one takes its place.");
     }
-    conversation.say(
+    conversation.print(
         "Working it out. This takes some seconds; with many seats up to a few minutes.");
     RuleBook book = RuleBooks.of(workspace, List.of());
     var inspection = inspector.inspect(boat, Optional.empty(), book);
     NewRecord record = inspector.record(inspection).withBoatFile().ending(draft.name());
-    Inspector.SavedInspection kept = inspector.keep(record, workspace);
-    conversation.say("");
+    Inspector.SavedInspection kept = inspector.save(record, workspace);
+    conversation.print("");
     return new Finished(kept, file);
   }
 
   /** The record that is kept and the boat file it speaks of. */
-  private record Finished(Inspector.SavedInspection kept, Path boat) {}
+  private record Finished(Inspector.SavedInspection saved, Path boat) {}
 
   private Exit told(Finished finished, CommandContext context, Conversation conversation) {
     Workspace workspace = new CommandInput(context).workspace();
     compared(finished, workspace).ifPresent(page -> context.outputWriter().println(page));
-    InspectionOutput.kept(finished.kept(), new CommandInput(context));
+    InspectionOutput.kept(finished.saved(), new CommandInput(context));
     Optional<Boat> found =
         new LookOffer(conversation, inspector.today(), workspace).made(finished.boat());
     return found.filter(LookOffer::isGrave).isPresent()
         ? Exit.HOLDS_BACK
-        : Exit.of(finished.kept().report());
+        : Exit.of(finished.saved().report());
   }
 
   /** What came of the changes, when the boat was inspected before. */
   private static Optional<String> compared(Finished finished, Workspace workspace) {
     List<RecordEntry> kept =
-        workspace.records().of(finished.kept().inspection().boat().name()).kept();
+        workspace.records().of(finished.saved().inspection().boat().name()).entries();
     int last = kept.size() - 1;
     return last < 1
         ? Optional.empty()

@@ -219,7 +219,7 @@ final class WalkConversation {
   }
 
   private void keep(List<Answer> changed) {
-    draft.keep(changed);
+    draft.save(changed);
     answers = changed;
     running.known(walk.soFar(answers));
   }
@@ -234,6 +234,6 @@ final class WalkConversation {
   }
 
   private void say(String text) {
-    conversation.say(TerminalLines.fitted(text));
+    conversation.print(TerminalLines.fitted(text));
   }
 }

@@ -48,14 +48,14 @@ record NameMatch(String noun, List<String> names) {
   boolean isAlmost(String typed) {
     String bare = bare(typed);
     return names.stream().anyMatch(n -> lower(n).equals(bare))
-        || bare.length() >= SHORTEST && NearestWord.meant(bare, names).isPresent();
+        || bare.length() >= SHORTEST && NearestWord.nearest(bare, names).isPresent();
   }
 
   private String unknown(String typed, String bare) {
     String there =
         names.isEmpty()
             ? "It has none."
-            : NearestWord.meant(bare, names)
+            : NearestWord.nearest(bare, names)
                 .map(n -> "Did you mean \"" + n + "\"?")
                 .orElse("Type one of: " + ChoiceReader.listed(names) + ".");
     return "This boat has no %s %s. %s".formatted(noun, QuotedText.of(typed.strip()), there);

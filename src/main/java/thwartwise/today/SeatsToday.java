@@ -20,7 +20,7 @@ final class SeatsToday {
 
   private SeatsToday() {}
 
-  static Set<String> notLikeThis(Recommendation r, UnitFormat units) {
+  static Set<String> forbiddenSeatings(Recommendation r, UnitFormat units) {
     List<Integer> told = r.crewLimits().stream().map(CrewLimit::people).toList();
     Stream<String> byNumber = r.crewLimits().stream().flatMap(l -> told(l, units));
     Stream<String> others =
@@ -44,7 +44,7 @@ final class SeatsToday {
   }
 
   /** How they sit with something besides; blank where it makes no difference. */
-  static String besidesLike(CrewLimit limit) {
+  static String seatingNote(CrewLimit limit) {
     return limit.besidesLike().isEmpty() ? "" : " (" + told(limit.besidesLike()) + ")";
   }
 

@@ -44,8 +44,8 @@ final class TodayFigures {
     all.add(new Figures("Seats", seats()));
     all.add(new Figures("Nobody", String.join("; ", acts())));
     all.add(new Figures("Water", water()));
-    if (!shut().isEmpty()) {
-      all.add(new Figures("Shut", shut()));
+    if (!closedOpenings().isEmpty()) {
+      all.add(new Figures("Shut", closedOpenings()));
     }
     return all;
   }
@@ -81,7 +81,7 @@ final class TodayFigures {
     if (each && r.crewLimits().size() > 1) {
       return r.crewLimits().stream().map(this::besides).collect(Collectors.joining(", "));
     }
-    String like = r.crewLimits().size() == 1 ? SeatsToday.besidesLike(r.crewLimits().get(0)) : "";
+    String like = r.crewLimits().size() == 1 ? SeatsToday.seatingNote(r.crewLimits().get(0)) : "";
     return kg(r.extra()) + like;
   }
 
@@ -89,12 +89,12 @@ final class TodayFigures {
     return kg(limit.extra())
         + " with "
         + QuantityText.people(limit.people())
-        + SeatsToday.besidesLike(limit);
+        + SeatsToday.seatingNote(limit);
   }
 
   String seats() {
-    Set<String> not = SeatsToday.notLikeThis(report.recommendation(), units);
-    if (!report.nothingHoldsBack()) {
+    Set<String> not = SeatsToday.forbiddenSeatings(report.recommendation(), units);
+    if (!report.isUnrestricted()) {
       not.add(LoadCaseWords.of(report.asLoaded().loadCase(), units));
     }
     return not.isEmpty()
@@ -123,7 +123,7 @@ final class TodayFigures {
   }
 
   /** Each opening that something closes; blank when there is none. */
-  String shut() {
+  String closedOpenings() {
     return boat.openings().stream()
         .filter(o -> o.closedBy().isPresent())
         .map(TodayFigures::closed)

@@ -141,7 +141,7 @@ record TodayPoints(
 
   private Point closed() {
     String shut =
-        figures.shut().isEmpty()
+        figures.closedOpenings().isEmpty()
             ? "every bung in and every hatch shut"
             : "all shut that stands above";
     String bailer =
@@ -155,7 +155,7 @@ record TodayPoints(
             + ", "
             + bailer
             + " tied on, and nothing repaired, added or soaked since it was measured?",
-        (figures.shut().isEmpty() ? "" : figures.shut() + ". ")
+        (figures.closedOpenings().isEmpty() ? "" : figures.closedOpenings() + ". ")
             + "An open hole fills the boat while everybody looks ahead",
         "close it and tie the bailer on; after any change inspect again");
   }

@@ -69,7 +69,7 @@ final class BoatScript {
     List<Chamber> chambers =
         new ChamberQuestions(replay, tape, outline, today)
             .chambers(
-                (poured, box) -> drawn.beside(poured, hull, box),
+                (poured, box) -> drawn.comparison(poured, hull, box),
                 some -> known.with(b -> b.withChambers(some)));
     replay.begin(FullWalkSections.OPENINGS);
     List<Opening> openings =
@@ -97,12 +97,12 @@ final class BoatScript {
         known.with(
             b ->
                 b.withAboard(aboard)
-                    .on(waters)
+                    .withWaters(waters)
                     .withMeasuredBy(measuredBy)
-                    .assuming(measured.assumed()));
+                    .withAssumptions(measured.assumed()));
     Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
     known.with(before -> swamped);
-    Boat settled = kept.kept(replay, swamped);
+    Boat settled = kept.confirmed(replay, swamped);
     BasicQuestions.finish(replay, settled);
     return settled;
   }

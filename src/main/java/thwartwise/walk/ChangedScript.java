@@ -77,7 +77,7 @@ final class ChangedScript {
     replay.begin(OLD);
     boat = new GrownOld(replay, tape, today).asked(boat);
     replay.begin(END);
-    boat = kept.kept(replay, boat);
+    boat = kept.confirmed(replay, boat);
     BasicQuestions.finish(replay, boat);
     return boat;
   }

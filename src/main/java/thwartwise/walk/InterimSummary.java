@@ -30,10 +30,10 @@ public final class InterimSummary {
 
   /** Empty where nothing can be said. */
   public static Optional<String> of(PartialBoat known, RuleSet rules, LocalDate today) {
-    return QuickInspection.of(known.boat(), rules, today).map(look -> told(look, known.units()));
+    return QuickInspection.of(known.boat(), rules, today).map(look -> text(look, known.units()));
   }
 
-  static String told(QuickInspection look, UnitSystem units) {
+  static String text(QuickInspection look, UnitSystem units) {
     return "So far: "
         + floats(look.freeboard(), units)
         + look.carried().map(InterimSummary::carried).orElse("")

@@ -74,7 +74,8 @@ public final class Walk {
     Tape tape = new Tape(boat.units());
     return new Walk(
         replay ->
-            boat.withTrialSeen(new TrialQuestions(replay, tape, today, boat.places()).seen()));
+            boat.withTrialSeen(
+                new TrialQuestions(replay, tape, today, boat.places()).observedTrial()));
   }
 
   /** Questions whose answers change nothing about the boat. */
@@ -148,8 +149,8 @@ public final class Walk {
   private static boolean isNamed(Entry<?> any, String typed) {
     return !typed.isBlank()
         && any.read(typed).refusal().isPresent()
-        && !NegativeAnswer.by(typed)
-        && !UnknownAnswer.by(typed);
+        && !NegativeAnswer.matches(typed)
+        && !UnknownAnswer.matches(typed);
   }
 
   private static final String ANY = ".any";

@@ -39,7 +39,7 @@ final class WalkModes {
                 .why("What is not measured is taken at the end that flatters nobody.")
                 .orElse(own, "own"));
     Boat boat = way.apply(replay);
-    return boat.assuming(replay.guesses());
+    return boat.withAssumptions(replay.guesses());
   }
 
   private ChoiceReader<Function<Replay, Boat>> ways() {

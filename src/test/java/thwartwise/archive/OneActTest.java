@@ -132,7 +132,7 @@ class OneActTest {
     assertThat(BoatFile.read(workspace(home).boatPath("Soup Ladle"))).isEqualTo(refitted);
     keep(workspace(home), refitted, 3);
     assertThat(records().faults()).isEmpty();
-    assertThat(records().kept()).hasSize(3);
+    assertThat(records().entries()).hasSize(3);
   }
 
   @Test
@@ -183,7 +183,7 @@ class OneActTest {
             "0.1.0",
             boat,
             SampleRecords.report());
-    return workspace.keep(
+    return workspace.save(
         NewRecord.of(
                 inspection,
                 (number, corrects) ->

@@ -37,7 +37,7 @@ class RecordChainTest {
   @Test
   void records_are_numbered_and_each_carries_the_hash_of_the_one_before() throws IOException {
     List<Path> files = keepThree();
-    List<RecordEntry> kept = records().kept();
+    List<RecordEntry> kept = records().entries();
     assertThat(kept).extracting(r -> r.number().orElse(0)).containsExactly(1, 2, 3);
     assertThat(kept).extracting(RecordEntry::handle).contains("soup-ladle/1", "soup-ladle/3");
     assertThat(Files.readString(files.get(0))).contains("\n  \"previous\": null,\n");
@@ -50,7 +50,7 @@ class RecordChainTest {
   @Test
   void the_list_beside_them_is_plain_text() throws IOException {
     List<Path> files = keepThree();
-    List<RecordEntry> kept = records().kept();
+    List<RecordEntry> kept = records().entries();
     assertThat(list())
         .hasContent(
             "thwartwise/chain/1: number, file and SHA-256 of each record,"
@@ -167,7 +167,7 @@ class RecordChainTest {
         .containsExactly(
             "2026-01-01T000000-0000aaaa.json was added: it is not in the list, and no record"
                 + " follows it. It speaks of \"Egg Whisk\".");
-    assertThat(records().kept())
+    assertThat(records().entries())
         .extracting(RecordEntry::handle)
         .contains("soup-ladle/2026-01-01T000000-0000aaaa");
   }
@@ -222,7 +222,7 @@ class RecordChainTest {
   @Test
   void a_line_changed_in_the_list_is_told_from_a_record_changed() throws IOException {
     keepThree();
-    String hash = records().kept().get(1).hash();
+    String hash = records().entries().get(1).hash();
     Files.writeString(list(), Files.readString(list()).replace(hash, "0".repeat(64)));
     assertThat(records().faults())
         .containsExactly(
@@ -254,7 +254,7 @@ class RecordChainTest {
     keepThree();
     Files.delete(list());
     workspace().saveRecord(of(boat, 4), "page");
-    assertThat(records().kept()).hasSize(4);
+    assertThat(records().entries()).hasSize(4);
     assertThat(records().faults())
         .containsExactly(
             "The list of records was lost or damaged before record 4 was kept: whether a record"
@@ -282,7 +282,9 @@ class RecordChainTest {
                 + " was stopped while keeping it, the next inspection takes it in.");
     workspace().saveRecord(of(boat, 4), "page");
     assertThat(records().faults()).isEmpty();
-    assertThat(records().kept()).extracting(r -> r.number().orElse(0)).containsExactly(1, 2, 3, 4);
+    assertThat(records().entries())
+        .extracting(r -> r.number().orElse(0))
+        .containsExactly(1, 2, 3, 4);
   }
 
   @Test
@@ -291,7 +293,7 @@ class RecordChainTest {
     lay("2026-06-02T090000-00000002.json", OldRecord.json() + " ");
     assertThat(records().faults()).isEmpty();
     keepThree();
-    List<RecordEntry> kept = records().kept();
+    List<RecordEntry> kept = records().entries();
     assertThat(kept).extracting(r -> r.number().orElse(0)).containsExactly(1, 2, 3, 4, 5);
     assertThat(kept)
         .extracting(RecordEntry::chained)
@@ -328,16 +330,16 @@ class RecordChainTest {
   @Test
   void a_correction_names_the_record_whose_place_it_takes() throws IOException {
     keepThree();
-    RecordEntry wrong = records().kept().get(1);
+    RecordEntry wrong = records().entries().get(1);
     Correction correction = new Correction(2, wrong.name(), wrong.hash(), "weighed in pounds");
     workspace()
-        .keep(
+        .save(
             NewRecord.of(of(boat, 4), (number, corrects) -> List.of())
                 .correcting(Optional.of(correction)));
     BoatRecords records = records();
-    assertThat(records.kept().get(3).corrects()).contains(correction);
-    assertThat(records.correctionOf(records.kept().get(1))).contains(records.kept().get(3));
-    assertThat(records.correctionOf(records.kept().get(0))).isEmpty();
+    assertThat(records.entries().get(3).corrects()).contains(correction);
+    assertThat(records.correctionOf(records.entries().get(1))).contains(records.entries().get(3));
+    assertThat(records.correctionOf(records.entries().get(0))).isEmpty();
     assertThat(records.faults()).isEmpty();
   }
 
@@ -352,7 +354,7 @@ class RecordChainTest {
     for (Thread thread : threads) {
       thread.join();
     }
-    assertThat(records().kept()).hasSize(8);
+    assertThat(records().entries()).hasSize(8);
     assertThat(records().faults()).isEmpty();
   }
 
@@ -367,7 +369,7 @@ class RecordChainTest {
   }
 
   private String last() {
-    return records().kept().get(2).name() + ".json";
+    return records().entries().get(2).name() + ".json";
   }
 
   private List<Path> keepThree() {

@@ -142,7 +142,7 @@ class RecordFileTest {
   @Test
   void a_page_that_would_lead_out_of_the_folder_is_refused() {
     String third =
-        RecordFile.write(inspection, ChainLink.FIRST.vouchingFor(PAPERS))
+        RecordFile.write(inspection, ChainLink.FIRST.withPapers(PAPERS))
             .replace("\"-card.pdf\"", "\"/../../x.pdf\"");
     assertThatThrownBy(() -> RecordFile.parse(third, "r.json"))
         .isInstanceOf(UnusableInput.class)

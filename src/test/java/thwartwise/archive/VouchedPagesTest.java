@@ -100,7 +100,7 @@ class VouchedPagesTest {
     Files.writeString(store.resolve("2026-06-14T090507-cd212579.txt"), "page");
     keep(boat, 1);
     BoatRecords records = workspace().records().of("Soup Ladle");
-    assertThat(records.kept()).extracting(r -> r.vouches()).containsExactly(false, true);
+    assertThat(records.entries()).extracting(r -> r.sealsPapers()).containsExactly(false, true);
     assertThat(records.faults())
         .containsExactly(
             "The list of records was lost or damaged before record 2 was kept: whether a record"
@@ -217,7 +217,7 @@ class VouchedPagesTest {
             of,
             SampleRecords.report());
     return workspace()
-        .keep(
+        .save(
             NewRecord.of(
                 inspection,
                 (number, corrects) ->

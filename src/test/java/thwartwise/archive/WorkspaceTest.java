@@ -58,7 +58,7 @@ class WorkspaceTest {
     InspectionRecord inspection = SampleRecords.of(boat, SampleRecords.report());
     Path file =
         workspace()
-            .keep(
+            .save(
                 NewRecord.of(
                     inspection,
                     (number, corrects) ->

@@ -9,10 +9,11 @@ final class DemoInspected {
   private DemoInspected() {}
 
   static Report withAdvice() {
-    return Inspection.of(SampleBoat.boat(), RuleSetFile.shippedBook(), SampleBoat.TODAY);
+    return Inspection.of(SampleBoat.boat(), RuleSetFile.bundledRuleBook(), SampleBoat.TODAY);
   }
 
   static Report withoutAdvice() {
-    return Inspection.withoutAdvice(SampleBoat.boat(), RuleSetFile.shippedBook(), SampleBoat.TODAY);
+    return Inspection.withoutAdvice(
+        SampleBoat.boat(), RuleSetFile.bundledRuleBook(), SampleBoat.TODAY);
   }
 }

@@ -182,7 +182,7 @@ public final class BoxBoat {
             propulsion,
             Optional.empty(),
             List.of())
-        .keeping(BOX);
+        .withConfirmedMeasurements(BOX);
   }
 
   public BoatModel model() {

@@ -110,7 +110,7 @@ class AppliedRulesTest {
     assertThat(with.crew()).isLessThanOrEqualTo(before(boat).crew());
     assertThat(with.load()).isLessThanOrEqualTo(before(boat).load());
     noRowIsRaised(with, before(boat));
-    RuleBook all = RuleSetFile.shippedBook().and(List.of(set));
+    RuleBook all = RuleSetFile.bundledRuleBook().and(List.of(set));
     QuickAnswer and = QuickAnswer.of(boat, all, PlainHulls.TODAY);
     assertThat(and.crew()).isLessThanOrEqualTo(with.crew());
     assertThat(and.load()).isLessThanOrEqualTo(with.load());
@@ -180,8 +180,8 @@ class AppliedRulesTest {
   @ParameterizedTest
   @MethodSource("hulls")
   void no_shipped_rule_that_takes_part_is_exceeded(Boat boat) {
-    Recommendation r = recommended(boat, RuleSetFile.shippedBook());
-    exceedsNothing(r, RuleSetFile.shippedBook().figures(BoatModel.of(boat, PlainHulls.TODAY)));
+    Recommendation r = recommended(boat, RuleSetFile.bundledRuleBook());
+    exceedsNothing(r, RuleSetFile.bundledRuleBook().figures(BoatModel.of(boat, PlainHulls.TODAY)));
   }
 
   static Stream<Boat> hulls() {
@@ -271,7 +271,7 @@ class AppliedRulesTest {
             .driven(new Propulsion.Outboard(4000))
             .boat();
     AppliedRules applied =
-        new AppliedRules(BoatModel.of(strong, BoxBoat.TODAY), RuleSetFile.shippedBook());
+        new AppliedRules(BoatModel.of(strong, BoxBoat.TODAY), RuleSetFile.bundledRuleBook());
     // 38.75 square feet, flat: 3 hp.
     assertThat(applied.findings())
         .singleElement()
@@ -293,7 +293,7 @@ class AppliedRulesTest {
             .driven(new Propulsion.Outboard(2000))
             .boat();
     assertThat(
-            new AppliedRules(BoatModel.of(weak, BoxBoat.TODAY), RuleSetFile.shippedBook())
+            new AppliedRules(BoatModel.of(weak, BoxBoat.TODAY), RuleSetFile.bundledRuleBook())
                 .findings())
         .isEmpty();
   }
@@ -301,7 +301,7 @@ class AppliedRulesTest {
   @Test
   void a_boat_outside_our_set_is_not_covered_and_gets_nothing() {
     Boat barge = BoxBoat.of(6.4, 2, 0.6).place("thwart", 3, 0.2, 0.5, 2).boat();
-    Recommendation r = recommended(barge, RuleSetFile.shippedBook());
+    Recommendation r = recommended(barge, RuleSetFile.bundledRuleBook());
     assertThat(r.withheld()).isTrue();
     assertThat(r.people()).isZero();
     assertThat(r.load()).isZero();
@@ -324,7 +324,7 @@ class AppliedRulesTest {
     BoatModel model = BoatModel.of(PlainHulls.pram(), PlainHulls.TODAY);
     assertThat(new AppliedRules(model, ALONE.and(List.of(pond))).ruleSet())
         .isEqualTo(OWN.cited() + "; made stricter by Pond, 2026");
-    assertThat(new AppliedRules(model, RuleSetFile.shippedBook()).ruleSet())
+    assertThat(new AppliedRules(model, RuleSetFile.bundledRuleBook()).ruleSet())
         .startsWith(OWN.cited() + "; beside them ")
         .contains("United States, 33 CFR 183, motor weights of 2018")
         .contains("; Victoria, people by length, as read");
@@ -347,7 +347,7 @@ class AppliedRulesTest {
   private static Parameters usual(Formula formula) {
     Map<String, Double> numbers = new LinkedHashMap<>();
     Map<String, List<TableStep>> steps = new LinkedHashMap<>();
-    formula.parameters().forEach(p -> numbers.put(p.name(), p.otherwise().orElse(p.least())));
+    formula.parameters().forEach(p -> numbers.put(p.name(), p.defaultValue().orElse(p.least())));
     formula.parameters().forEach(p -> steps.put(p.name(), List.of(new TableStep(5, 2))));
     return new Parameters(numbers, steps);
   }
@@ -415,7 +415,7 @@ class AppliedRulesTest {
   @Test
   void the_report_holds_every_set_whether_it_applies_or_not() {
     Boat boat = new PlainDriven(PlainHulls.pram(), 5000).boat();
-    Report report = Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), PlainHulls.TODAY);
+    Report report = Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), PlainHulls.TODAY);
     assertThat(report.capacityFigures())
         .extracting(CapacityFigure::ruleSet)
         .contains(

@@ -47,7 +47,7 @@ import thwartwise.rules.RuleBook;
  * it on the stern bench, which is too much for it, against inspecting the changed boat anew.
  */
 class AdviceTest {
-  private static final RuleBook BOOK = RuleSetFile.shippedBook();
+  private static final RuleBook BOOK = RuleSetFile.bundledRuleBook();
   private static final String BENCH = "stern bench";
   private static final Boat DEMO = bothAft(BoatFile.parse(json(), "the demo boat"));
   private static final Report REPORT = Inspection.of(DEMO, BOOK, BoxBoat.TODAY);

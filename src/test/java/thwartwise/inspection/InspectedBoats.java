@@ -12,7 +12,7 @@ import thwartwise.rules.RuleBook;
  */
 public final class InspectedBoats {
   private static final RuleBook OWN = RuleBook.of(RuleSetFile.cautiousDefault());
-  private static final RuleBook SHIPPED = RuleSetFile.shippedBook();
+  private static final RuleBook SHIPPED = RuleSetFile.bundledRuleBook();
 
   private static final Map<Boat, Report> UNDER_OWN = new ConcurrentHashMap<>();
   private static final Map<Boat, Report> UNDER_SHIPPED = new ConcurrentHashMap<>();

@@ -52,7 +52,7 @@ class LookedAtTest {
     assertThat(counted(found, chamber)).isZero();
     assertThat(
             BoatModel.of(found, TODAY).spaces().stream()
-                .filter(s -> s.part().isMeantBy(chamber))
+                .filter(s -> s.part().isNamedBy(chamber))
                 .anyMatch(s -> s.counting().ifProven() > 0))
         .isEqualTo(ifProven);
   }
@@ -199,7 +199,7 @@ class LookedAtTest {
 
   private static double counted(Boat boat, String chamber) {
     return BoatModel.of(boat, TODAY).spaces().stream()
-        .filter(s -> s.part().isMeantBy(chamber))
+        .filter(s -> s.part().isNamedBy(chamber))
         .mapToDouble(s -> s.counting().share())
         .sum();
   }

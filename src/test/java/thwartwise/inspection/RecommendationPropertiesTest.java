@@ -46,7 +46,7 @@ import thwartwise.rules.RuleSet;
 /** What must hold of any recommendation, whatever the boat. */
 class RecommendationPropertiesTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
-  private static final RuleBook BOOK = RuleSetFile.shippedBook();
+  private static final RuleBook BOOK = RuleSetFile.bundledRuleBook();
 
   static Stream<Boat> punt() {
     return Stream.of(PlainHulls.punt());
@@ -345,7 +345,7 @@ class RecommendationPropertiesTest {
             pram.propulsion(),
             pram.measuredBy(),
             pram.assumptions())
-        .keeping(
+        .withConfirmedMeasurements(
             List.of(new ConfirmedMeasurement("seat:perch", "as high as it is, for this test")));
   }
 
@@ -360,7 +360,7 @@ class RecommendationPropertiesTest {
       int people =
           people(
               with(skiff, skiff.hull().stations(), skiff.chambers(), List.of(), List.of(sack))
-                  .keeping(
+                  .withConfirmedMeasurements(
                       List.of(new ConfirmedMeasurement("kit-mass:sack", "lead, for this test"))));
       assertThat(people).isLessThanOrEqualTo(before);
       before = people;

@@ -23,7 +23,7 @@ import thwartwise.rules.RuleSet;
 
 /** Six plain hulls with proven buoyancy, under every rule set that comes with the program. */
 class SixPlainHullsTest {
-  private static final RuleBook BOOK = RuleSetFile.shippedBook();
+  private static final RuleBook BOOK = RuleSetFile.bundledRuleBook();
   private static final Map<Boat, Answer> KNOWN = new ConcurrentHashMap<>();
 
   private record Answer(Capacity capacity, List<CapacityFigure> figures) {}

@@ -14,7 +14,8 @@ import thwartwise.rules.RuleBook;
 class WatersPropertiesTest {
   private static Recommendation on(SomeWaters waters) {
     RuleBook own = RuleBook.of(RuleSetFile.cautiousDefault());
-    return QuickAnswer.recommended(PlainHulls.pram().on(waters.waters()), own, PlainHulls.TODAY);
+    return QuickAnswer.recommended(
+        PlainHulls.pram().withWaters(waters.waters()), own, PlainHulls.TODAY);
   }
 
   private static SomeWaters sheltered() {

@@ -32,7 +32,7 @@ class WithheldForDoubtTest {
         .containsExactly(
             "a measurement looks wrong: mass of the bare hull. Measure it again; if it is right,"
                 + " keep it with a reason (\"kept\", about \"hull-mass\")");
-    assertThat(report.nothingHoldsBack()).isFalse();
+    assertThat(report.isUnrestricted()).isFalse();
   }
 
   /** The shell of 50 kg/m3 would lift by itself what 40 kg of plywood never could. */
@@ -50,7 +50,8 @@ class WithheldForDoubtTest {
   @Test
   void kept_with_a_reason_it_is_recommended_as_it_was_measured() {
     Boat kept =
-        LIGHT.keeping(List.of(new ConfirmedMeasurement("hull-mass", "balsa, weighed twice")));
+        LIGHT.withConfirmedMeasurements(
+            List.of(new ConfirmedMeasurement("hull-mass", "balsa, weighed twice")));
     assertThat(FindingText.refusals(inspected(kept).recommendation().reasons())).isEmpty();
     assertThat(inspected(kept).recommendation().withheld()).isFalse();
   }

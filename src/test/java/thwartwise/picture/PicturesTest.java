@@ -102,7 +102,7 @@ class PicturesTest {
 
   @Test
   void the_story_is_five_pictures_and_each_has_its_words() {
-    assertThat(PICTURES.leftOut()).isEmpty();
+    assertThat(PICTURES.omitted()).isEmpty();
     assertThat(PICTURES.drawn()).hasSize(5);
     assertThat(PICTURES.drawn())
         .allSatisfy(
@@ -485,7 +485,7 @@ class PicturesTest {
         .contains("Full of water it sinks, so no line is drawn for that.");
     assertThat(PictureWords.of(side.facts(), UnitFormat.METRIC).alternative())
         .contains("Full of water it sinks");
-    assertThat(Pictures.of(sinks, report, TODAY).leftOut())
+    assertThat(Pictures.of(sinks, report, TODAY).omitted())
         .extracting(PictureWords::of)
         .containsExactly("Full of water it sinks, so it is not drawn");
   }
@@ -512,8 +512,8 @@ class PicturesTest {
     Boat heavy = BoxBoat.of(3, 1.2, 0.5).hull(5000, 0.2).boat();
     Pictures pictures = Pictures.of(heavy, SampleRecords.report(), TODAY);
     assertThat(pictures.drawn()).hasSize(3);
-    assertThat(pictures.leftOut()).hasSize(1);
-    assertThat(PictureWords.of(pictures.leftOut().get(0)))
+    assertThat(pictures.omitted()).hasSize(1);
+    assertThat(PictureWords.of(pictures.omitted().get(0)))
         .contains("no way was found in which it floats upright");
     assertThat(PictureWords.of(pictures.drawn().get(SIDE).facts(), UnitFormat.METRIC).caption())
         .contains("no line is drawn for it");
@@ -528,7 +528,7 @@ class PicturesTest {
             .boat();
     Pictures pictures = Pictures.of(impossible, SampleRecords.report(), TODAY);
     assertThat(pictures.drawn()).isEmpty();
-    assertThat(PictureWords.of(pictures.leftOut().get(0)))
+    assertThat(PictureWords.of(pictures.omitted().get(0)))
         .startsWith("No picture could be drawn")
         .contains("overlap");
   }

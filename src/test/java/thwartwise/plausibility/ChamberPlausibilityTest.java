@@ -89,7 +89,9 @@ class ChamberPlausibilityTest {
   @Test
   void kept_with_a_reason_it_stands() {
     Boat kept =
-        tank(0.5, 620).keeping(List.of(new ConfirmedMeasurement("chamber:tank", "poured twice")));
+        tank(0.5, 620)
+            .withConfirmedMeasurements(
+                List.of(new ConfirmedMeasurement("chamber:tank", "poured twice")));
     assertThat(doubts(kept)).noneMatch(PlausibilityFinding::withholds);
   }
 }

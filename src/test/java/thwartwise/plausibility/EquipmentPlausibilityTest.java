@@ -165,13 +165,16 @@ class EquipmentPlausibilityTest {
     assertThat(doubted.role()).isEqualTo(Role.LIMITS_CREW);
     assertThat(only(boat).withholds()).isTrue();
     PlausibilityFinding kept =
-        only(boat.keeping(List.of(new ConfirmedMeasurement("kit:tool box", "ballast in a bulb"))));
+        only(
+            boat.withConfirmedMeasurements(
+                List.of(new ConfirmedMeasurement("kit:tool box", "ballast in a bulb"))));
     assertThat(kept.withholds()).isFalse();
     assertThat(kept.finding().role()).isEqualTo(Role.INFORMATION);
     assertThat(FindingText.note(kept.finding())).isEqualTo("kept: ballast in a bulb");
     // Another one's reason is none.
     assertThat(
-            only(boat.keeping(List.of(new ConfirmedMeasurement("kit:anchor", "so it is"))))
+            only(boat.withConfirmedMeasurements(
+                    List.of(new ConfirmedMeasurement("kit:anchor", "so it is"))))
                 .withholds())
         .isTrue();
   }
@@ -182,12 +185,12 @@ class EquipmentPlausibilityTest {
         new ConfirmedMeasurement("kit:tool box", "ballast in a bulb", Optional.of("-1 m"));
     Boat as = with(1.8, 0, -1);
     assertThat(only(as).measured()).isEqualTo("-1 m");
-    assertThat(only(as.keeping(List.of(kept))).withholds()).isFalse();
-    PlausibilityFinding deeper = only(with(1.8, 0, -1.2).keeping(List.of(kept)));
+    assertThat(only(as.withConfirmedMeasurements(List.of(kept))).withholds()).isFalse();
+    PlausibilityFinding deeper = only(with(1.8, 0, -1.2).withConfirmedMeasurements(List.of(kept)));
     assertThat(deeper.withholds()).isTrue();
     assertThat(
             FindingText.refusals(
-                List.of(new Refusal.Implausible(deeper.id(), deeper.keptForAnother()))))
+                List.of(new Refusal.Implausible(deeper.id(), deeper.isConfirmedForOtherValue()))))
         .containsExactly(
             "a measurement looks wrong: kit \"tool box\" (what it was before was kept with a reason;"
                 + " it was measured anew since). Measure it again; if it is right, keep it with a"

@@ -77,7 +77,14 @@ class PlausibilityTest {
   @Test
   void a_box_fills_its_whole_block_and_is_told_to_check_the_stations() {
     Finding block =
-        of(BLOCK, BoxBoat.of(4, 1.2, 0.5).hull(200, 0.2).model().boat().keeping(List.of()), 0);
+        of(
+            BLOCK,
+            BoxBoat.of(4, 1.2, 0.5)
+                .hull(200, 0.2)
+                .model()
+                .boat()
+                .withConfirmedMeasurements(List.of()),
+            0);
     assertThat(block.value().orElseThrow()).isCloseTo(1, within(1e-9));
     assertThat(block.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(block.limit()).isEqualTo(0.95);
@@ -183,7 +190,10 @@ class PlausibilityTest {
   }
 
   private static Finding weight(double mass) {
-    return of(WEIGHT, BoxBoat.of(4, 1.2, 0.5).hull(mass, 0.2).model().boat().keeping(List.of()), 0);
+    return of(
+        WEIGHT,
+        BoxBoat.of(4, 1.2, 0.5).hull(mass, 0.2).model().boat().withConfirmedMeasurements(List.of()),
+        0);
   }
 
   @Test

@@ -74,7 +74,7 @@ class AdviceWordsTest {
                     "as loaded",
                     Outcome.FALLS_SHORT)),
             List.of("climbing in over the stern"));
-    assertThat(joined(AdviceWords.told(piece, true, new HashSet<>(), METRIC)))
+    assertThat(joined(AdviceWords.phrases(piece, true, new HashSet<>(), METRIC)))
         .isEqualTo(
             "Glue in foam. One adult more and 40 kg more of people; 3 kg less in all, because"
                 + " weight besides people is counted where it stands worst; puts right what holds"
@@ -83,7 +83,7 @@ class AdviceWordsTest {
                 + " hour. Along the sides. Mind the glue. With the larger crew nobody does:"
                 + " climbing in over the stern. With the same people aboard (as loaded) it makes"
                 + " worse: leaning out over the side (then: falls short).");
-    assertThat(joined(AdviceWords.told(piece, false, new HashSet<>(), METRIC)))
+    assertThat(joined(AdviceWords.phrases(piece, false, new HashSet<>(), METRIC)))
         .startsWith("Glue in foam. With 2 of 95 kg at bench");
   }
 

@@ -50,11 +50,11 @@ class HtmlPageTest {
         block instanceof Block.Heading heading
             ? heading.words()
             : block instanceof Block.Paragraph paragraph
-                ? paragraph.telling().joined()
+                ? paragraph.sentences().joined()
                 : block instanceof Block.Point point
-                    ? point.telling().joined()
+                    ? point.sentences().joined()
                     : block instanceof Block.Ticked ticked
-                        ? ticked.telling().joined()
+                        ? ticked.sentences().joined()
                         : block instanceof Block.WrittenOn line ? line.label() : "";
     return words.replace('\u00a0', ' ');
   }

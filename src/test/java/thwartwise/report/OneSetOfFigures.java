@@ -51,7 +51,7 @@ final class OneSetOfFigures {
    * @param seats whether {@code seats} is asked as well, which takes longest
    */
   static List<String> contradictions(Boat boat, boolean seats) {
-    OneSetOfFigures figures = new OneSetOfFigures(boat, RuleSetFile.shippedBook());
+    OneSetOfFigures figures = new OneSetOfFigures(boat, RuleSetFile.bundledRuleBook());
     figures.sums();
     figures.screens();
     figures.reasons();

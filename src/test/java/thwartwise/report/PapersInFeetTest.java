@@ -75,7 +75,8 @@ class PapersInFeetTest {
   @BeforeAll
   static void inspected() {
     Boat boat = BoatFile.parse(SampleBoat.resource("files/butter-dish.json"), "butter-dish.json");
-    Report plain = Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), OrdinaryBoats.TODAY);
+    Report plain =
+        Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), OrdinaryBoats.TODAY);
     record = inspected(boat, plain.with(new Advice(pieces(plain), List.of())));
   }
 
@@ -222,7 +223,8 @@ class PapersInFeetTest {
             NamedPerson.adult("adult", planned),
             NamedPerson.youth("Una", Sex.GIRL, 9));
 
-    isInFeet(SeatsPage.of(record.boat(), CrewSeating.of(model, RuleSetFile.shippedBook(), wanted)));
+    isInFeet(
+        SeatsPage.of(record.boat(), CrewSeating.of(model, RuleSetFile.bundledRuleBook(), wanted)));
   }
 
   @Test

@@ -22,7 +22,8 @@ final class SampleBoat {
   /** The same with a doubt that was kept, told as {@link #KEPT}. */
   static Boat withKept() {
     return boat()
-        .keeping(List.of(new ConfirmedMeasurement("station:middle", "hit a stone, bent inward")));
+        .withConfirmedMeasurements(
+            List.of(new ConfirmedMeasurement("station:middle", "hit a stone, bent inward")));
   }
 
   static final String KEPT =

@@ -43,7 +43,7 @@ class ScreenTest {
   /** What is left of 24 rows above the record and what to type next. */
   private static final int ROWS = 21;
 
-  private static final RuleBook BOOK = RuleSetFile.shippedBook();
+  private static final RuleBook BOOK = RuleSetFile.bundledRuleBook();
 
   private static String shown(InspectionRecord record, int rows) {
     List<String> lines = Screen.of(record, rows);

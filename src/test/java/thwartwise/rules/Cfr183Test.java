@@ -23,7 +23,7 @@ class Cfr183Test {
 
   /** What the shipped set gives of kilograms, in the order of its file. */
   private static List<CapacityFigure> loading(BoatModel model) {
-    return RuleSetFile.shippedBook().figures(model).stream()
+    return RuleSetFile.bundledRuleBook().figures(model).stream()
         .filter(f -> f.ruleSet().equals("United States, 33 CFR 183"))
         .filter(f -> f.caps() != CapKind.POWER && f.caps() != CapKind.FLOTATION)
         .toList();

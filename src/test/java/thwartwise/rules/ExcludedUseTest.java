@@ -29,7 +29,8 @@ class ExcludedUseTest {
   }
 
   private static List<String> on(SomeWaters waters) {
-    return reasons(BoatModel.of(BoxBoat.of(4, 1.5, 0.6).boat().on(waters.waters()), BoxBoat.TODAY));
+    return reasons(
+        BoatModel.of(BoxBoat.of(4, 1.5, 0.6).boat().withWaters(waters.waters()), BoxBoat.TODAY));
   }
 
   private static List<String> driven(Propulsion by) {

@@ -142,7 +142,7 @@ class OtherFormulasTest {
   }
 
   private static List<CapacityFigure> figures(String set, BoatModel model) {
-    return RuleSetFile.shippedBook().figures(model).stream()
+    return RuleSetFile.bundledRuleBook().figures(model).stream()
         .filter(f -> f.ruleSet().equals(set))
         .toList();
   }

@@ -82,7 +82,7 @@ class RuleBookTest {
   @Test
   void sets_given_later_stand_behind_those_there_were() {
     RuleSet pond = RuleSetFile.beside(pond("", 0.3), "pond", OWN);
-    assertThat(RuleSetFile.shippedBook().and(List.of(pond)).others()).endsWith(pond).hasSize(6);
+    assertThat(RuleSetFile.bundledRuleBook().and(List.of(pond)).others()).endsWith(pond).hasSize(6);
   }
 
   private static RuleBook book(String json) {

@@ -108,7 +108,7 @@ class WaterAdjustedLimitsTest {
         .limits()
         .forEach(
             (name, limit) ->
-                assertThat(limit.stricter().prefers(limit.value(), after.value(name)))
+                assertThat(limit.stricter().isStricter(limit.value(), after.value(name)))
                     .as(name)
                     .isFalse());
   }

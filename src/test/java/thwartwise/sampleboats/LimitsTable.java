@@ -42,7 +42,7 @@ final class LimitsTable {
     out.print(HEAD);
     for (Boat boat : boats) {
       out.println(
-          row(Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), OrdinaryBoats.TODAY)));
+          row(Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), OrdinaryBoats.TODAY)));
     }
   }
 

@@ -53,7 +53,7 @@ final class NumbersListing {
   }
 
   private static List<String> lines() throws Exception {
-    RuleBook book = RuleSetFile.shippedBook();
+    RuleBook book = RuleSetFile.bundledRuleBook();
     Map<String, Report> reports = new TreeMap<>();
     reports.put("demo", Inspection.of(demo(), book, PlainHulls.TODAY));
     for (Boat boat : hulls()) {

@@ -54,7 +54,7 @@ class ProgressLineTest {
     unseen.refresh();
     unseen.clear();
 
-    assertThat(ProgressLine.saying("under a test there is no terminal")).isNotNull();
+    assertThat(ProgressLine.withText("under a test there is no terminal")).isNotNull();
     assertThat(screen.size()).isZero();
   }
 

@@ -78,7 +78,7 @@ class SheetCommandTest {
     Boat typed = BoatFile.read(workspace.boatPath(boat.name()));
     assertThat(typed.hull().stations()).isEqualTo(boat.hull().stations());
     assertThat(typed.places()).isEqualTo(boat.places());
-    assertThat(workspace.records().of(boat.name()).kept()).hasSize(1);
+    assertThat(workspace.records().of(boat.name()).entries()).hasSize(1);
   }
 
   private static final Walk WALK =

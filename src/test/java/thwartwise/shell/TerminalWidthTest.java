@@ -58,7 +58,7 @@ class TerminalWidthTest {
     }
     typed.addAll(typed.size() - 1, List.of("list", "change 2000"));
     TypedConversation conversation = new TypedConversation(typed);
-    Draft draft = Draft.begunAt(LocalDateTime.of(2026, 5, 9, 12, 0), new Workspace(folder));
+    Draft draft = Draft.startedAt(LocalDateTime.of(2026, 5, 9, 12, 0), new Workspace(folder));
     try (InterimLine nothing = new InterimLine(known -> Optional.empty())) {
       new WalkConversation(conversation, Sheet.WALK, draft, nothing).boat();
     }

@@ -29,7 +29,7 @@ class TrialOfTodayTest {
   private Path file;
   private final TestShell shell =
       TestShell.whoseInspection(
-          (boat, rules, day) -> Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), day));
+          (boat, rules, day) -> Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), day));
 
   /** A pram with no chamber and nothing else that was shown to hold it up: a shell of aluminium. */
   @BeforeEach
@@ -85,7 +85,7 @@ class TrialOfTodayTest {
             "In the trial in knee-deep water on 2026-06-01, Ann Lee saw that full of water, with"
                 + " one person in it, it did not float level and a head did not stay clear, so"
                 + " nothing is recommended.");
-    assertThat(seen().orElseThrow().wentBadly()).isTrue();
+    assertThat(seen().orElseThrow().failed()).isTrue();
   }
 
   @Test
@@ -105,7 +105,7 @@ class TrialOfTodayTest {
         TestShell.whoseInspection(
             (boat, rules, day) -> {
               new Workspace(temp).saveBoat(other);
-              return Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), day);
+              return Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), day);
             });
     changing
         .typing(then(10, "yes", "1", "none", "80", "12 min", "yes", "yes", "Ann Lee"))

@@ -18,7 +18,7 @@ final class TypedConversation implements Conversation {
   }
 
   @Override
-  public void say(String text) {
+  public void print(String text) {
     text.lines().forEach(said::add);
   }
 

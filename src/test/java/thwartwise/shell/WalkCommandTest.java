@@ -178,7 +178,7 @@ class WalkCommandTest {
   @Test
   void a_new_walk_may_be_begun_beside_an_unfinished_one() {
     Draft other = new Draft(workspace(), "walk-2026-05-01-090000");
-    other.keep(List.of(new thwartwise.walk.engine.Answer("name", "Gravy Boat")));
+    other.save(List.of(new thwartwise.walk.engine.Answer("name", "Gravy Boat")));
 
     assertThat(walk(shell().typing("new").typing(SHEET.lines()))).isZero();
 
@@ -281,7 +281,7 @@ class WalkCommandTest {
             """);
     assertThat(file).hasContent("as it was");
     assertThat(answersOnDisk()).isEqualTo(SHEET.turns().size());
-    assertThat(workspace().records().of("Bath Mat").kept()).hasSize(1);
+    assertThat(workspace().records().of("Bath Mat").entries()).hasSize(1);
   }
 
   @Test

@@ -26,7 +26,7 @@ class SupposedBoatTest {
   private static final Boat BOAT = SampleBoats.plain();
 
   private static Reading<SupposedBoat> read(String typed) {
-    return new SuppositionText(BOAT, PlannedMasses.of(BOOK.own()))
+    return new SuppositionText(BOAT, PlannedMasses.of(BOOK.base()))
         .read(typed)
         .then(all -> SupposedBoat.of(BOAT, all, BOOK, TODAY));
   }

@@ -66,7 +66,7 @@ class TodayVerdictTest {
   }
 
   private static Boat seenAndCold(Boat boat) {
-    return boat.on(SomeWaters.sheltered().celsius(12.9).waters())
+    return boat.withWaters(SomeWaters.sheltered().celsius(12.9).waters())
         .withTrialSeen(Optional.of(seen(DAY)));
   }
 
@@ -164,7 +164,7 @@ class TodayVerdictTest {
 
   @Test
   void the_temperature_the_file_names_is_in_the_question_rounded_to_the_cold_side() {
-    Boat cold = BOAT.on(SomeWaters.sheltered().celsius(12.9).waters());
+    Boat cold = BOAT.withWaters(SomeWaters.sheltered().celsius(12.9).waters());
     assertThat(questions(cold)).anyMatch(q -> q.contains("(the file says 12 degrees)"));
     assertThat(questions(BOAT)).noneMatch(q -> q.contains("the file says"));
   }

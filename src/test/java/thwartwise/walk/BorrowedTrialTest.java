@@ -37,7 +37,7 @@ class BorrowedTrialTest {
         "the leader",
         "0.1.0",
         boat,
-        Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), Sheet.TODAY));
+        Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), Sheet.TODAY));
   }
 
   private static String bare(String text) {
@@ -125,7 +125,7 @@ class BorrowedTrialTest {
   }
 
   private static Recommendation recommended(Boat boat) {
-    return QuickAnswer.recommended(boat, RuleSetFile.shippedBook(), Sheet.TODAY);
+    return QuickAnswer.recommended(boat, RuleSetFile.bundledRuleBook(), Sheet.TODAY);
   }
 
   @Test

@@ -58,12 +58,15 @@ class ChangedWalkTest {
     Boat balsa =
         BEFORE
             .withHullMass(20)
-            .keeping(List.of(new ConfirmedMeasurement("hull-mass", "balsa, weighed twice")));
-    assertThat(changed(balsa).kept())
+            .withConfirmedMeasurements(
+                List.of(new ConfirmedMeasurement("hull-mass", "balsa, weighed twice")));
+    assertThat(changed(balsa).confirmedMeasurements())
         .containsExactly(
             new ConfirmedMeasurement("hull-mass", "balsa, weighed twice", Optional.of("20 kg")));
-    assertThat(changed(balsa, "changed.1", "people").kept()).hasSize(1);
-    assertThat(changed(balsa, "changed.1", "weight", "changed.1.mass", "18 indeed").kept())
+    assertThat(changed(balsa, "changed.1", "people").confirmedMeasurements()).hasSize(1);
+    assertThat(
+            changed(balsa, "changed.1", "weight", "changed.1.mass", "18 indeed")
+                .confirmedMeasurements())
         .isEmpty();
   }
 

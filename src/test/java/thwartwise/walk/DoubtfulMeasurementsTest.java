@@ -101,7 +101,7 @@ class DoubtfulMeasurementsTest {
     assertThat(answers).extracting(Answer::question).doesNotContain("hull.station.5.name");
     Boat mended = doubled.with(chine, "mend").with("hull.outOfLine.2.3.y", "yes").boat();
     assertThat(mended.hull().stations()).isEqualTo(skiff().boat().hull().stations());
-    assertThat(mended.kept()).isEmpty();
+    assertThat(mended.confirmedMeasurements()).isEmpty();
   }
 
   @Test
@@ -114,11 +114,11 @@ class DoubtfulMeasurementsTest {
             .with("hull.outOfLine.2.3.y", "keep");
     Station second = doubled.boat().hull().stations().get(1);
     assertThat(second.portRail().y()).isEqualTo(1.30);
-    assertThat(doubled.boat().kept()).isEmpty();
+    assertThat(doubled.boat().confirmedMeasurements()).isEmpty();
     Question asked = Sheet.open(doubled.upTo("kept.station:station 2"));
     assertThat(asked.prompt()).isEqualTo("Kept, station \"station 2\", because [Enter: not kept]:");
     Boat kept = doubled.with("kept.station:station 2", "it has wings").boat();
-    assertThat(kept.kept())
+    assertThat(kept.confirmedMeasurements())
         .contains(
             new ConfirmedMeasurement(
                 "station:station 2",
@@ -148,7 +148,7 @@ class DoubtfulMeasurementsTest {
     while (!Sheet.open(again).key().startsWith("kept.station:station 2#")) {
       again = Sheet.answer(again, "");
     }
-    assertThat(Sheet.boat(Sheet.answer(again, "")).kept()).isEmpty();
+    assertThat(Sheet.boat(Sheet.answer(again, "")).confirmedMeasurements()).isEmpty();
   }
 
   @Test

@@ -21,7 +21,7 @@ class InterimSummaryTest {
   @Test
   void before_a_place_is_known_it_tells_of_the_side_alone() {
     assertThat(
-            InterimSummary.told(new QuickInspection(0.3199, Optional.empty()), UnitSystem.METRIC))
+            InterimSummary.text(new QuickInspection(0.3199, Optional.empty()), UnitSystem.METRIC))
         .isEqualTo("So far: empty it floats with 0.31 m of side.");
   }
 
@@ -30,12 +30,12 @@ class InterimSummaryTest {
     QuickInspection look =
         new QuickInspection(0.31, Optional.of(new QuickInspection.Carried(2, 0)));
 
-    assertThat(InterimSummary.told(look, UnitSystem.METRIC))
+    assertThat(InterimSummary.text(look, UnitSystem.METRIC))
         .isEqualTo(
             "So far: empty it floats with 0.31 m of side; at a first look two adults dry, nobody"
                 + " yet when swamped.");
     assertThat(
-            InterimSummary.told(
+            InterimSummary.text(
                 new QuickInspection(0.31, Optional.of(new QuickInspection.Carried(0, 0))),
                 UnitSystem.METRIC))
         .isEqualTo(
@@ -47,14 +47,14 @@ class InterimSummaryTest {
   @Test
   void in_feet_and_inches_it_tells_of_these() {
     assertThat(
-            InterimSummary.told(
+            InterimSummary.text(
                 new QuickInspection(0.327, Optional.empty()), UnitSystem.FEET_INCHES_POUNDS))
         .isEqualTo("So far: empty it floats with 1 ft 1/2 in of side.");
   }
 
   @Test
   void an_edge_under_the_water_is_told_plainly() {
-    assertThat(InterimSummary.told(new QuickInspection(-0.02, Optional.empty()), UnitSystem.METRIC))
+    assertThat(InterimSummary.text(new QuickInspection(-0.02, Optional.empty()), UnitSystem.METRIC))
         .isEqualTo("So far: its lowest edge is under the water, even with nobody aboard.");
   }
 

@@ -88,7 +88,7 @@ class PlainWordsTest {
         "the leader",
         "0.1.0",
         boat,
-        Inspection.withoutAdvice(boat, RuleSetFile.shippedBook(), day));
+        Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), day));
   }
 
   private static List<String> crooked(String text) {

@@ -124,7 +124,8 @@ public final class BoatCodec {
             .orElse(ElectricalSystem.NONE);
     Boat known =
         fields.into(
-            OutfitFields.read(fields, measured.keeping(kept).withElectrics(electrics)),
+            OutfitFields.read(
+                fields, measured.withConfirmedMeasurements(kept).withElectrics(electrics)),
             BoatProperties.OF_BOAT);
     Boat tried =
         fields
@@ -176,7 +177,7 @@ public final class BoatCodec {
             .put("format", Format.BOAT.text())
             .put("name", boat.name())
             .put("water", boat.water().word());
-    if (!boat.waters().nothingStated()) {
+    if (!boat.waters().isUnstated()) {
       node.set("waters", WatersCodec.write(boat.waters()));
     }
     boat.measuredBy().ifPresent(by -> node.put("measuredBy", by));
@@ -199,8 +200,8 @@ public final class BoatCodec {
     if (!assumed.isEmpty()) {
       node.set(AssumptionCodec.KEY, AssumptionCodec.write(assumed));
     }
-    if (!boat.kept().isEmpty()) {
-      list(node, "kept", boat.kept(), ConfirmedMeasurementCodec::write);
+    if (!boat.confirmedMeasurements().isEmpty()) {
+      list(node, "kept", boat.confirmedMeasurements(), ConfirmedMeasurementCodec::write);
     }
     boat.trialSeen()
         .ifPresent(seen -> node.set(ObservedTrialCodec.KEY, ObservedTrialCodec.write(seen, boat)));

@@ -56,28 +56,28 @@ public final class BoatSchema {
   private static ObjectNode boat() {
     SchemaPart boat =
         new SchemaPart()
-            .must("format", JsonText.object().put("const", Format.BOAT.text()))
-            .must("name", text("The name of the boat."))
-            .must("water", choice(Water.values(), Water::word, "Which water it floats in."))
-            .must("hull", hull())
-            .may("waters", waters())
-            .may("openings", list(opening(), 0))
-            .may("chambers", list(chamber(), 0))
-            .may("places", list(place(), 0))
-            .may("kit", list(kit(), 0))
-            .may("cleats", list(named(point()).object(), 0))
-            .may(OutfitFields.ROWLOCKS, list(rowlocks(), 0))
-            .may(OutfitFields.LEAKS, list(leak(), 0))
-            .may("aboard", list(person(), 0))
-            .may("propulsion", propulsion())
-            .may(ElectricsCodec.KEY, electrics())
-            .may(Heights.KEY, oneOf(Heights.words(), "Which way heights are measured."))
-            .may("measuredBy", text("Who held the tape."))
-            .may(AssumptionCodec.KEY, list(assumption(), 0))
-            .may("kept", list(kept(), 0))
-            .may(ObservedTrialCodec.KEY, trialSeen())
-            .may(PointAnswerCodec.KEY, list(pointAnswer(), 0));
-    BoatProperties.OF_BOAT.forEach(each -> boat.may(each.property()));
+            .required("format", JsonText.object().put("const", Format.BOAT.text()))
+            .required("name", text("The name of the boat."))
+            .required("water", choice(Water.values(), Water::word, "Which water it floats in."))
+            .required("hull", hull())
+            .optional("waters", waters())
+            .optional("openings", list(opening(), 0))
+            .optional("chambers", list(chamber(), 0))
+            .optional("places", list(place(), 0))
+            .optional("kit", list(kit(), 0))
+            .optional("cleats", list(named(point()).object(), 0))
+            .optional(OutfitFields.ROWLOCKS, list(rowlocks(), 0))
+            .optional(OutfitFields.LEAKS, list(leak(), 0))
+            .optional("aboard", list(person(), 0))
+            .optional("propulsion", propulsion())
+            .optional(ElectricsCodec.KEY, electrics())
+            .optional(Heights.KEY, oneOf(Heights.words(), "Which way heights are measured."))
+            .optional("measuredBy", text("Who held the tape."))
+            .optional(AssumptionCodec.KEY, list(assumption(), 0))
+            .optional("kept", list(kept(), 0))
+            .optional(ObservedTrialCodec.KEY, trialSeen())
+            .optional(PointAnswerCodec.KEY, list(pointAnswer(), 0));
+    BoatProperties.OF_BOAT.forEach(each -> boat.optional(each.property()));
     return boat.object();
   }
 
@@ -89,239 +89,250 @@ public final class BoatSchema {
   }
 
   private static SchemaPart point() {
-    return new SchemaPart().must(PartProperties.X).must(PartProperties.Y).must(PartProperties.Z);
+    return new SchemaPart()
+        .required(PartProperties.X)
+        .required(PartProperties.Y)
+        .required(PartProperties.Z);
   }
 
   private static SchemaPart named(SchemaPart part) {
-    return part.must("name", text("What it is called."));
+    return part.required("name", text("What it is called."));
   }
 
   private static ObjectNode hull() {
     return new SchemaPart()
-        .must(BoatProperties.HULL_MASS)
-        .may(BoatProperties.OF_HULL)
-        .may("centre", reference("point"))
-        .must("stations", list(station(), 3))
-        .may("decked", list(decked(), 0))
-        .may("skeg", skeg())
-        .either(keys("material"), keys("density", "thickness"))
+        .required(BoatProperties.HULL_MASS)
+        .optional(BoatProperties.OF_HULL)
+        .optional("centre", reference("point"))
+        .required("stations", list(station(), 3))
+        .optional("decked", list(decked(), 0))
+        .optional("skeg", skeg())
+        .anyRequired(keys("material"), keys("density", "thickness"))
         .object();
   }
 
   private static ObjectNode station() {
     return named(new SchemaPart())
-        .must("points", list(reference("point"), 2))
-        .may("starboard", list(reference("point"), 2))
+        .required("points", list(reference("point"), 2))
+        .optional("starboard", list(reference("point"), 2))
         .object();
   }
 
   private static ObjectNode decked() {
     return new SchemaPart()
-        .must("x", ends(BoatQuantity.ALONG, "From and to, where the rail is decked over."))
+        .required("x", ends(BoatQuantity.ALONG, "From and to, where the rail is decked over."))
         .object();
   }
 
   private static ObjectNode skeg() {
-    ObjectNode lower = new SchemaPart().must(PartProperties.X).must(PartProperties.Z).object();
+    ObjectNode lower =
+        new SchemaPart().required(PartProperties.X).required(PartProperties.Z).object();
     return new SchemaPart()
-        .must("edge", list(lower, 2))
-        .must(PartProperties.SKEG_THICKNESS)
+        .required("edge", list(lower, 2))
+        .required(PartProperties.SKEG_THICKNESS)
         .object();
   }
 
   private static ObjectNode waters() {
     return new SchemaPart()
-        .may(BoatProperties.OF_WATERS)
-        .may("force", whole(BoatQuantity.FORCE, "Instead of wind: the Beaufort force."))
+        .optional(BoatProperties.OF_WATERS)
+        .optional("force", whole(BoatQuantity.FORCE, "Instead of wind: the Beaufort force."))
         .object();
   }
 
   private static ObjectNode opening() {
     return named(point())
-        .may(PartProperties.OF_OPENING)
-        .either(keys("width"), keys("diameter"))
+        .optional(PartProperties.OF_OPENING)
+        .anyRequired(keys("width"), keys("diameter"))
         .object();
   }
 
   private static ObjectNode chamber() {
     ObjectNode box =
         new SchemaPart()
-            .may("x", ends(BoatQuantity.ALONG, X))
-            .may("y", ends(BoatQuantity.ATHWART, Y))
-            .may("z", ends(BoatQuantity.HEIGHT, Z))
-            .either(keys("x"), keys("y"), keys("z"))
+            .optional("x", ends(BoatQuantity.ALONG, X))
+            .optional("y", ends(BoatQuantity.ATHWART, Y))
+            .optional("z", ends(BoatQuantity.HEIGHT, Z))
+            .anyRequired(keys("x"), keys("y"), keys("z"))
             .object();
     return named(filling(new SchemaPart()))
-        .must("box", box)
-        .must(PartProperties.FILLING)
-        .may(PartProperties.MIRRORED)
-        .may(PartProperties.LIMBER_HOLE)
-        .may("twin", filling(new SchemaPart()).may(PartProperties.FILLING).object())
-        .when("filling", "foam", keys("kind"), "seal")
+        .required("box", box)
+        .required(PartProperties.FILLING)
+        .optional(PartProperties.MIRRORED)
+        .optional(PartProperties.LIMBER_HOLE)
+        .optional("twin", filling(new SchemaPart()).optional(PartProperties.FILLING).object())
+        .ifThenElse("filling", "foam", keys("kind"), "seal")
         .object();
   }
 
   private static SchemaPart filling(SchemaPart part) {
-    return part.may(PartProperties.SEAL)
-        .may("test", reference("test"))
-        .may(PartProperties.CHAMBER_LITRES)
-        .may(PartProperties.FOAM_KIND)
-        .may(PartProperties.FOAM_FASTENED);
+    return part.optional(PartProperties.SEAL)
+        .optional("test", reference("test"))
+        .optional(PartProperties.CHAMBER_LITRES)
+        .optional(PartProperties.FOAM_KIND)
+        .optional(PartProperties.FOAM_FASTENED);
   }
 
   private static ObjectNode test() {
     return new SchemaPart()
-        .must("date", day("When it was tested."))
-        .must("how", text("What was done."))
-        .must("minutes", number(BoatQuantity.MINUTES, "How long it lasted."))
-        .must("litresIn", number(BoatQuantity.LEAKED_LITRES, "The water that got in."))
-        .must("by", text("Who tested it."))
+        .required("date", day("When it was tested."))
+        .required("how", text("What was done."))
+        .required("minutes", number(BoatQuantity.MINUTES, "How long it lasted."))
+        .required("litresIn", number(BoatQuantity.LEAKED_LITRES, "The water that got in."))
+        .required("by", text("Who tested it."))
         .object();
   }
 
   private static ObjectNode place() {
     return named(new SchemaPart())
-        .must("x", anyOf(number(BoatQuantity.ALONG, X), ends(BoatQuantity.ALONG, X)))
-        .may("y", anyOf(number(BoatQuantity.ATHWART, Y), ends(BoatQuantity.ATHWART, Y)))
-        .must(PartProperties.Z)
-        .must(PartProperties.PLACE_PEOPLE)
-        .may(PartProperties.OF_PLACE)
-        .either(keys("y"), keys("halfWidth"))
+        .required("x", anyOf(number(BoatQuantity.ALONG, X), ends(BoatQuantity.ALONG, X)))
+        .optional("y", anyOf(number(BoatQuantity.ATHWART, Y), ends(BoatQuantity.ATHWART, Y)))
+        .required(PartProperties.Z)
+        .required(PartProperties.PLACE_PEOPLE)
+        .optional(PartProperties.OF_PLACE)
+        .anyRequired(keys("y"), keys("halfWidth"))
         .object();
   }
 
   private static ObjectNode kit() {
     return named(new SchemaPart())
-        .must(BoatProperties.KIT_MASS)
-        .may(BoatProperties.OF_KIT)
-        .must("at", reference("point"))
-        .may("fastened", flag("Whether it stays where it is."))
-        .may("in", text("The chamber it is stowed in."))
-        .may("workedFrom", text("The place a motor or oars are worked from."))
+        .required(BoatProperties.KIT_MASS)
+        .optional(BoatProperties.OF_KIT)
+        .required("at", reference("point"))
+        .optional("fastened", flag("Whether it stays where it is."))
+        .optional("in", text("The chamber it is stowed in."))
+        .optional("workedFrom", text("The place a motor or oars are worked from."))
         .object();
   }
 
   private static ObjectNode person() {
     return named(new SchemaPart())
-        .must(BoatProperties.PERSON_MASS)
-        .must("place", text("Which of the places the person sits at."))
-        .may("x", number(BoatQuantity.ALONG, X))
-        .may("y", number(BoatQuantity.ATHWART, Y))
+        .required(BoatProperties.PERSON_MASS)
+        .required("place", text("Which of the places the person sits at."))
+        .optional("x", number(BoatQuantity.ALONG, X))
+        .optional("y", number(BoatQuantity.ATHWART, Y))
         .object();
   }
 
   private static ObjectNode propulsion() {
     return new SchemaPart()
-        .must(PartProperties.DRIVE)
-        .may(PartProperties.KILOWATTS)
-        .when("kind", "outboard", keys("kilowatts"))
+        .required(PartProperties.DRIVE)
+        .optional(PartProperties.KILOWATTS)
+        .ifThenElse("kind", "outboard", keys("kilowatts"))
         .object();
   }
 
   private static ObjectNode assumption() {
     return anyOf(
         text("What nobody measured."),
-        new SchemaPart().must("is", text("Which assumption, as the program writes it.")).open());
+        new SchemaPart()
+            .required("is", text("Which assumption, as the program writes it."))
+            .open());
   }
 
   private static ObjectNode kept() {
     return new SchemaPart()
-        .must("about", text("The name the page gives the doubt."))
-        .must("reason", text("Why the measurement is right."))
-        .may("measured", text("What was measured then."))
+        .required("about", text("The name the page gives the doubt."))
+        .required("reason", text("Why the measurement is right."))
+        .optional("measured", text("What was measured then."))
         .object();
   }
 
   private static ObjectNode rowlocks() {
-    return new SchemaPart().must("x", number(BoatQuantity.ALONG, X)).object();
+    return new SchemaPart().required("x", number(BoatQuantity.ALONG, X)).object();
   }
 
   private static ObjectNode leak() {
     return new SchemaPart()
-        .must("seam", text("Where it came in."))
-        .must(OutfitProperties.LEAK_LITRES)
-        .must(OutfitProperties.LEAK_TIME)
+        .required("seam", text("Where it came in."))
+        .required(OutfitProperties.LEAK_LITRES)
+        .required(OutfitProperties.LEAK_TIME)
         .object();
   }
 
   private static ObjectNode trialSeen() {
     return new SchemaPart()
-        .must("date", day("When it was seen."))
-        .must("by", text("Who saw it."))
-        .must("people", whole(BoatQuantity.PEOPLE, "How many sat in it."))
-        .must("mass", number(BoatQuantity.SEEN_MASS, "All of them together, dressed."))
-        .must("minutes", number(BoatQuantity.SEEN_MINUTES, "How long, full of water."))
-        .must("level", flag("Whether it floated level all the time."))
-        .must("headsClear", flag("Whether every head stayed clear."))
-        .may("seats", list(text("The place of each."), 0))
-        .may("boat", text("A mark of the boat as it was then."))
+        .required("date", day("When it was seen."))
+        .required("by", text("Who saw it."))
+        .required("people", whole(BoatQuantity.PEOPLE, "How many sat in it."))
+        .required("mass", number(BoatQuantity.SEEN_MASS, "All of them together, dressed."))
+        .required("minutes", number(BoatQuantity.SEEN_MINUTES, "How long, full of water."))
+        .required("level", flag("Whether it floated level all the time."))
+        .required("headsClear", flag("Whether every head stayed clear."))
+        .optional("seats", list(text("The place of each."), 0))
+        .optional("boat", text("A mark of the boat as it was then."))
         .object();
   }
 
   private static ObjectNode pointAnswer() {
     String look = "Written by \"look\".";
     return new SchemaPart()
-        .must("point", text(look))
-        .must("system", text(look))
-        .may("thing", text(look))
-        .must("must", text(look))
-        .must("found", choice(PointCondition.values(), PointCondition::word, "What was found."))
-        .must("grave", choice(PointGravity.values(), PointGravity::word, "How grave it is."))
-        .may("sets", choice(BoatFact.values(), BoatFact::word, "What then counts of the thing."))
-        .may("againAfterDays", whole(BoatQuantity.AGAIN_AFTER_DAYS, look))
-        .may("note", text(look))
-        .must("by", text("Who looked."))
-        .must("date", day("When."))
-        .may("mark", text(look))
+        .required("point", text(look))
+        .required("system", text(look))
+        .optional("thing", text(look))
+        .required("must", text(look))
+        .required("found", choice(PointCondition.values(), PointCondition::word, "What was found."))
+        .required("grave", choice(PointGravity.values(), PointGravity::word, "How grave it is."))
+        .optional(
+            "sets", choice(BoatFact.values(), BoatFact::word, "What then counts of the thing."))
+        .optional("againAfterDays", whole(BoatQuantity.AGAIN_AFTER_DAYS, look))
+        .optional("note", text(look))
+        .required("by", text("Who looked."))
+        .required("date", day("When."))
+        .optional("mark", text(look))
         .object();
   }
 
   private static ObjectNode electrics() {
     return new SchemaPart()
-        .may("battery", battery())
-        .may("motor", inKit().may(ElectricalProperties.OF_MOTOR).object())
-        .may("runs", list(run(), 0))
-        .may(
+        .optional("battery", battery())
+        .optional("motor", inKit().optional(ElectricalProperties.OF_MOTOR).object())
+        .optional("runs", list(run(), 0))
+        .optional(
             "panel",
-            inKit().must(ElectricalProperties.WATTS).may(ElectricalProperties.OF_PANEL).object())
-        .may(ElectricalProperties.LATITUDE)
-        .may("mainSwitch", text("What cuts off everything at once."))
-        .may("circuits", list(circuit(), 0))
+            inKit()
+                .required(ElectricalProperties.WATTS)
+                .optional(ElectricalProperties.OF_PANEL)
+                .object())
+        .optional(ElectricalProperties.LATITUDE)
+        .optional("mainSwitch", text("What cuts off everything at once."))
+        .optional("circuits", list(circuit(), 0))
         .object();
   }
 
   private static SchemaPart inKit() {
-    return new SchemaPart().may("kit", text("The name it has among the kit."));
+    return new SchemaPart().optional("kit", text("The name it has among the kit."));
   }
 
   private static ObjectNode battery() {
     return new SchemaPart()
-        .must("kit", text("The name it has among the kit."))
-        .must(ElectricalProperties.VOLTS)
-        .must(ElectricalProperties.CHARGE)
-        .may(ElectricalProperties.OF_BATTERY)
-        .may(BatteryDate.KEY, day("The day it was first used."))
+        .required("kit", text("The name it has among the kit."))
+        .required(ElectricalProperties.VOLTS)
+        .required(ElectricalProperties.CHARGE)
+        .optional(ElectricalProperties.OF_BATTERY)
+        .optional(BatteryDate.KEY, day("The day it was first used."))
         .object();
   }
 
   private static ObjectNode run() {
     return new SchemaPart()
-        .must("setting", text("What the motor's handle stood at."))
-        .must(ElectricalProperties.DISTANCE)
-        .must(ElectricalProperties.TIME_THERE)
-        .must(ElectricalProperties.TIME_BACK)
-        .may(ElectricalProperties.OF_RUN)
+        .required("setting", text("What the motor's handle stood at."))
+        .required(ElectricalProperties.DISTANCE)
+        .required(ElectricalProperties.TIME_THERE)
+        .required(ElectricalProperties.TIME_BACK)
+        .optional(ElectricalProperties.OF_RUN)
         .object();
   }
 
   private static ObjectNode circuit() {
     return named(new SchemaPart())
-        .must(ElectricalProperties.USE)
-        .must(ElectricalProperties.CURRENT)
-        .must(ElectricalProperties.LENGTH)
-        .may(ElectricalProperties.OF_CIRCUIT)
-        .may("awg", whole(BoatQuantity.GAUGE, "Instead of mm2: the gauge printed on the wire."))
-        .may("switch", text("What switches it off."))
+        .required(ElectricalProperties.USE)
+        .required(ElectricalProperties.CURRENT)
+        .required(ElectricalProperties.LENGTH)
+        .optional(ElectricalProperties.OF_CIRCUIT)
+        .optional(
+            "awg", whole(BoatQuantity.GAUGE, "Instead of mm2: the gauge printed on the wire."))
+        .optional("switch", text("What switches it off."))
         .object();
   }
 

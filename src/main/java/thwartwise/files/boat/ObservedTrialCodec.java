@@ -45,10 +45,10 @@ final class ObservedTrialCodec {
             trial.whole("people", BoatQuantity.PEOPLE, PEOPLE),
             trial.number("mass", BoatQuantity.SEEN_MASS, MASS),
             trial.number("minutes", BoatQuantity.SEEN_MINUTES, MINUTES),
-            trial.value("level", LEVEL).truth(),
-            trial.value("headsClear", HEADS).truth(),
+            trial.value("level", LEVEL).bool(),
+            trial.value("headsClear", HEADS).bool(),
             trial.has("seats") ? trial.value("seats", SEATS).texts() : List.of());
-    if (seen.wentBadly()) {
+    if (seen.failed()) {
       return boat.withTrialSeen(Optional.of(seen));
     }
     if (!trial.has("boat") || !trial.text("boat", "").equals(mark(boat))) {
@@ -60,7 +60,8 @@ final class ObservedTrialCodec {
   }
 
   private static Boat nothing(Boat boat, ObservedTrial seen, TrialFault fault) {
-    return boat.assuming(List.of(new Assumption.TrialNotCounted(seen.date().toString(), fault)));
+    return boat.withAssumptions(
+        List.of(new Assumption.TrialNotCounted(seen.date().toString(), fault)));
   }
 
   static ObjectNode write(ObservedTrial seen, Boat boat) {

@@ -55,7 +55,7 @@ final class OpeningCodec {
   private static Optional<String> closedBy(ObjectReader fields) {
     Optional<String> closedBy = fields.optional(PartProperties.OPENING_CLOSED_BY);
     closedBy
-        .filter(words -> NegativeAnswer.by(words) || YesOrNo.read(words).refusal().isEmpty())
+        .filter(words -> NegativeAnswer.matches(words) || YesOrNo.read(words).refusal().isEmpty())
         .ifPresent(
             words -> {
               throw fields

@@ -15,31 +15,31 @@ final class SchemaPart {
   private final ArrayNode required = JsonText.list();
   private final ArrayNode conditions = JsonText.list();
 
-  SchemaPart must(String key, ObjectNode value) {
+  SchemaPart required(String key, ObjectNode value) {
     required.add(key);
-    return may(key, value);
+    return optional(key, value);
   }
 
-  SchemaPart may(String key, ObjectNode value) {
+  SchemaPart optional(String key, ObjectNode value) {
     properties.set(key, value);
     return this;
   }
 
-  SchemaPart must(Property<?, ?> property) {
-    return must(property.key(), single(property));
+  SchemaPart required(Property<?, ?> property) {
+    return required(property.key(), single(property));
   }
 
-  SchemaPart may(Property<?, ?> property) {
-    return may(property.key(), single(property));
+  SchemaPart optional(Property<?, ?> property) {
+    return optional(property.key(), single(property));
   }
 
-  <O> SchemaPart may(List<Property<O, ?>> all) {
-    all.stream().filter(property -> !properties.has(property.key())).forEach(this::may);
+  <O> SchemaPart optional(List<Property<O, ?>> all) {
+    all.stream().filter(property -> !properties.has(property.key())).forEach(this::optional);
     return this;
   }
 
   /** One of these sets of keys at least is there. */
-  SchemaPart either(String[]... keys) {
+  SchemaPart anyRequired(String[]... keys) {
     ArrayNode choices = JsonText.list();
     Arrays.stream(keys).forEach(set -> choices.add(needs(set)));
     conditions.add(JsonText.object().set("anyOf", choices));
@@ -47,7 +47,7 @@ final class SchemaPart {
   }
 
   /** Where a key has a word, another key is there; where it has another word, perhaps a third. */
-  SchemaPart when(String key, String word, String[] then, String... otherwise) {
+  SchemaPart ifThenElse(String key, String word, String[] then, String... otherwise) {
     ObjectNode said = JsonText.object();
     said.putObject("properties").putObject(key).put("const", word);
     ObjectNode condition = JsonText.object();
@@ -85,7 +85,8 @@ final class SchemaPart {
    * A single value of the table: its type, range and unit, how to get it and what is else taken.
    */
   static ObjectNode single(Property<?, ?> property) {
-    String leftOut = property.leftOut().isEmpty() ? "" : " Left out: " + property.leftOut() + ".";
+    String leftOut =
+        property.whenOmitted().isEmpty() ? "" : " Left out: " + property.whenOmitted() + ".";
     return value(property.type(), property.remedy() + leftOut);
   }
 

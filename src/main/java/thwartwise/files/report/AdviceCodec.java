@@ -77,7 +77,7 @@ final class AdviceCodec {
   }
 
   static Advice read(ObjectReader report) {
-    if (!report.says("advice")) {
+    if (!report.hasValue("advice")) {
       return Advice.NONE;
     }
     ObjectReader advice = report.freeObject("advice", ReportValues.REMEDY);
@@ -100,7 +100,7 @@ final class AdviceCodec {
         piece.whole("people", BoatQuantity.COUNT, ReportValues.REMEDY),
         Figures.read(piece, "crewKg"),
         Figures.read(piece, "loadKg"),
-        piece.says("moves")
+        piece.hasValue("moves")
             ? Optional.of(reading(piece.freeObject("moves", ReportValues.REMEDY)))
             : Optional.empty(),
         QuestionCodec.readAll(piece, "putsRight"),
@@ -127,7 +127,7 @@ final class AdviceCodec {
         worse.has("loadCaseKind")
             ? LoadCaseCodec.readKind(worse, "loadCaseKind")
             : OldLoadCases.of(ReportValues.text(worse, "loading")).kind(),
-        worse.says("before")
+        worse.hasValue("before")
             ? Optional.of(worse.oneOf("before", ReportValues.OUTCOMES, ReportValues.REMEDY))
             : Optional.empty(),
         worse.oneOf("after", ReportValues.OUTCOMES, ReportValues.REMEDY));

@@ -56,7 +56,7 @@ final class CapacityCodec {
         older ? olderStanding(figure) : figure.oneOf("standing", STANDINGS, ReportValues.REMEDY),
         older ? olderCaps(figure) : figure.oneOf("caps", CAPS, ReportValues.REMEDY),
         Figures.read(figure, older ? "massKg" : "value"),
-        figure.says("persons")
+        figure.hasValue("persons")
             ? OptionalInt.of(figure.whole("persons", BoatQuantity.COUNT, ReportValues.REMEDY))
             : OptionalInt.empty(),
         figure.has("has") ? Figures.optional(figure, "has") : OptionalDouble.empty(),

@@ -126,7 +126,7 @@ final class QuestionCodec {
   }
 
   static Optional<LimitingFactor> readFactor(ObjectReader parent, String key) {
-    if (!parent.says(key)) {
+    if (!parent.hasValue(key)) {
       return Optional.empty();
     }
     return parent.value(key, ReportValues.REMEDY).node().isObject()

@@ -104,7 +104,7 @@ final class RecommendationCodec {
 
   /** Records older than the margins have none. */
   private static List<QuestionMargin> margins(ObjectReader fields) {
-    return fields.says("margins")
+    return fields.hasValue("margins")
         ? ReportValues.list(fields, "margins", "margin").stream()
             .map(RecommendationCodec::margin)
             .toList()

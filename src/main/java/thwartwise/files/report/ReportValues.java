@@ -40,7 +40,7 @@ final class ReportValues {
   }
 
   static boolean flag(ObjectReader fields, String key) {
-    return fields.value(key, REMEDY).truth();
+    return fields.value(key, REMEDY).bool();
   }
 
   static List<ObjectReader> list(ObjectReader fields, String key, String noun) {

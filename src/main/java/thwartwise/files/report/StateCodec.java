@@ -137,7 +137,7 @@ final class StateCodec {
   }
 
   private static Optional<ObjectReader> optional(ObjectReader fields, String key) {
-    return fields.says(key)
+    return fields.hasValue(key)
         ? Optional.of(fields.freeObject(key, ReportValues.REMEDY))
         : Optional.empty();
   }
@@ -179,7 +179,7 @@ final class StateCodec {
     String words = ReportValues.text(righting, "endsBecause");
     return Optional.of(
         new RightingCurve.End(
-            righting.says("floodingHeelDeg") ? ReportValues.text(righting, "floodingAt") : "",
+            righting.hasValue("floodingHeelDeg") ? ReportValues.text(righting, "floodingAt") : "",
             righting.flag("trimLost", words.equals(TRIM_LOST_ONCE))));
   }
 

@@ -92,12 +92,12 @@ final class FormulaReader {
   }
 
   private static double number(ObjectReader fields, Parameter parameter) {
-    if (!fields.has(parameter.name()) && parameter.otherwise().isPresent()) {
-      return parameter.otherwise().getAsDouble();
+    if (!fields.has(parameter.name()) && parameter.defaultValue().isPresent()) {
+      return parameter.defaultValue().getAsDouble();
     }
     ValueReader value = fields.value(parameter.name(), remedy(parameter));
     return switch (parameter.kind()) {
-      case FLAG -> value.truth() ? 1 : 0;
+      case FLAG -> value.bool() ? 1 : 0;
       case WHOLE -> believed(value.whole(BoatQuantity.COUNT, remedy(parameter)), fields, parameter);
       default -> believed(value.number(BoatQuantity.ANY, remedy(parameter)), fields, parameter);
     };

@@ -72,25 +72,25 @@ public final class RuleSetFile {
 
   /** Our own set for sheltered water. */
   public static RuleSet cautiousDefault() {
-    return shipped(CAUTIOUS_DEFAULT);
+    return bundled(CAUTIOUS_DEFAULT);
   }
 
-  static RuleSet shipped(String resource) {
+  static RuleSet bundled(String resource) {
     return parse(ShippedFile.text(resource, "rule set"), resource);
   }
 
   /** Sets that come with the program and stand beside our own. */
-  public static List<RuleSet> shippedBeside() {
+  public static List<RuleSet> bundledAlternatives() {
     RuleSet own = cautiousDefault();
     return BESIDE.stream()
         .map(name -> "/thwartwise/rules/" + name + ".json")
-        .map(resource -> LimitRules.checked(shipped(resource), own, Location.whole(resource)))
+        .map(resource -> LimitRules.checked(bundled(resource), own, Location.whole(resource)))
         .toList();
   }
 
   /** Our own set and all that come with the program. */
-  public static RuleBook shippedBook() {
-    return new RuleBook(cautiousDefault(), shippedBeside());
+  public static RuleBook bundledRuleBook() {
+    return new RuleBook(cautiousDefault(), bundledAlternatives());
   }
 
   /**
@@ -155,7 +155,9 @@ public final class RuleSetFile {
         limit.text("unit", UNIT),
         limit.oneOf("basis", BASES, BASIS),
         limit.text("source", SOURCE),
-        limit.says("stricter") ? limit.oneOf("stricter", STRICTER, WAY) : StrictDirection.NEITHER);
+        limit.hasValue("stricter")
+            ? limit.oneOf("stricter", STRICTER, WAY)
+            : StrictDirection.NEITHER);
   }
 
   /**

@@ -52,7 +52,7 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<Assumption> a
   private Kit motor(double power) {
     assumed.add(new Assumption.Simplified(Simplification.MOTOR_WEIGHT_BY_POWER));
     Vector3 hung = Vector3.of(outline.aft(), 0, outline.highest());
-    double mass = MotorWeights.withAllThatGoesWithIt(power);
+    double mass = MotorWeights.equippedMass(power);
     return new Kit("motor", mass, hung, Optional.empty(), false, Optional.empty());
   }
 

@@ -27,7 +27,7 @@ import thwartwise.walk.questions.PeopleText;
  */
 record BorrowedPeople(
     Replay replay,
-    PlannedMasses planned,
+    PlannedMasses plannedMasses,
     UnitSystem units,
     Outline outline,
     List<Place> places,
@@ -60,7 +60,7 @@ record BorrowedPeople(
   }
 
   /** The same people on the seats of a trial that was seen, where it was of as many or more. */
-  List<Person> aboardAs(ObservedTrial seen, List<Person> aboard) {
+  List<Person> seatedAsObserved(ObservedTrial seen, List<Person> aboard) {
     if (aboard.size() > seen.seats().size()) {
       return aboard;
     }
@@ -85,7 +85,7 @@ record BorrowedPeople(
                     "who goes, such as Iris "
                         + either("62 kg", "137 lb")
                         + ", boy 12, girl 10, adult",
-                    new PeopleText(planned, units)::read)
+                    new PeopleText(plannedMasses, units)::read)
                 .how(
                     "Such as Iris %s, Tom %s dressed, boy 12, girl 10, adult."
                         .formatted(either("62 kg", "137 lb"), either("80 kg", "176 lb")),

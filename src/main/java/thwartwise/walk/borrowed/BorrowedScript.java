@@ -84,7 +84,7 @@ public final class BorrowedScript {
     known.with(b -> b.withKit(kit));
     replay.begin(BorrowedSections.PEOPLE);
     BorrowedPeople people =
-        new BorrowedPeople(replay, kept.planned(), tape.system(), outline, places, assumed);
+        new BorrowedPeople(replay, kept.plannedMasses(), tape.system(), outline, places, assumed);
     List<Person> aboard = people.aboard();
     replay.begin(BorrowedSections.PROOF);
     BorrowedChamber shown = new BorrowedChamber(replay, tape, outline, places, today, assumed);
@@ -113,14 +113,14 @@ public final class BorrowedScript {
     Boat tried =
         what == BorrowedChamber.Shown.TRIAL
             ? boat.withTrialSeen(
-                Optional.of(new TrialQuestions(replay, tape, today, places).told()))
+                Optional.of(new TrialQuestions(replay, tape, today, places).trialDetails()))
             : boat;
     Boat seated =
         tried
             .trialSeen()
-            .map(seen -> tried.withAboard(people.aboardAs(seen, aboard)))
+            .map(seen -> tried.withAboard(people.seatedAsObserved(seen, aboard)))
             .orElse(tried);
-    Boat settled = kept.kept(replay, seated);
+    Boat settled = kept.confirmed(replay, seated);
     BasicQuestions.finish(replay, settled);
     return settled;
   }

@@ -251,7 +251,7 @@ public record Entry<T>(
   public Entry<Optional<T>> orNone(String emptyMeans) {
     Entry<Optional<T>> left = optional(emptyMeans);
     return left.reading(
-        typed -> NegativeAnswer.by(typed) ? left.empty() : left.reader.apply(typed));
+        typed -> NegativeAnswer.matches(typed) ? left.empty() : left.reader.apply(typed));
   }
 
   /** The answer may be this word instead, which has to be typed: Enter alone would flatter. */
@@ -326,7 +326,7 @@ public record Entry<T>(
 
   /** In the other unit a guess is a guess still, and the figure itself is not yet made poorer. */
   private Optional<String> guessMeant(String figure) {
-    return doubted(figure).flatMap(Warning::meant).map(QuantityReader::asAGuess);
+    return doubted(figure).flatMap(Warning::meant).map(QuantityReader::guessText);
   }
 
   private Optional<Warning> doubted(String typed) {
@@ -340,7 +340,9 @@ public record Entry<T>(
       return empty();
     }
     Reading<T> reading = reader.apply(withoutInsisting(typed));
-    return reading instanceof Reading.Refused<T> && UnknownAnswer.by(typed) ? unknown() : reading;
+    return reading instanceof Reading.Refused<T> && UnknownAnswer.matches(typed)
+        ? unknown()
+        : reading;
   }
 
   /** A word that stands in the prompt can be typed. */

@@ -62,7 +62,7 @@ public final class WordQuestions {
   /** An answer to another question: the lines got out of step. */
   public static boolean isAnotherAnswer(String typed) {
     return YesOrNo.read(typed).refusal().isEmpty()
-        || UnknownAnswer.by(typed)
+        || UnknownAnswer.matches(typed)
         || typed.strip().equalsIgnoreCase(KEEP)
         || NumberReader.whole(typed).refusal().isEmpty()
         || isMeasured(typed)
@@ -97,7 +97,7 @@ public final class WordQuestions {
 
   /** Not to know is to say nothing. */
   private static Reading<String> said(String typed, int longest) {
-    return UnknownAnswer.by(typed)
+    return UnknownAnswer.matches(typed)
         ? Reading.refused(QuotedText.of(typed) + " says nothing. Type what is so.")
         : new NameReader(longest).read(typed);
   }

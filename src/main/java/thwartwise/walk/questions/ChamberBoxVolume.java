@@ -23,7 +23,7 @@ public final class ChamberBoxVolume {
   private record Drawn(HullMeasurements hull, Box box) {}
 
   /** What is to be said of litres poured in, m³; nothing where the box cannot be drawn. */
-  public Optional<String> beside(double poured, HullMeasurements hull, Box box) {
+  public Optional<String> comparison(double poured, HullMeasurements hull, Box box) {
     return volume(new Drawn(hull, box)).map(drawn -> words(poured, drawn));
   }
 

@@ -41,12 +41,12 @@ public final class ConfirmationQuestions {
   }
 
   /** What people are planned with where nobody was weighed. */
-  public PlannedMasses planned() {
+  public PlannedMasses plannedMasses() {
     return PlannedMasses.of(limits.rules());
   }
 
-  public Boat kept(Replay replay, Boat boat) {
-    List<ConfirmedMeasurement> kept = new ArrayList<>(boat.kept());
+  public Boat confirmed(Replay replay, Boat boat) {
+    List<ConfirmedMeasurement> kept = new ArrayList<>(boat.confirmedMeasurements());
     for (PlausibilityFinding doubt : doubts(boat)) {
       String about = doubt.id().text();
       kept.removeIf(k -> k.about().equals(about));
@@ -55,7 +55,7 @@ public final class ConfirmationQuestions {
           .map(reason -> new ConfirmedMeasurement(about, reason, Optional.of(doubt.measured())))
           .ifPresent(kept::add);
     }
-    return boat.keeping(kept);
+    return boat.withConfirmedMeasurements(kept);
   }
 
   /**
@@ -63,12 +63,13 @@ public final class ConfirmationQuestions {
    * written by hand need not say what that was.
    */
   public Boat bound(Boat boat) {
-    if (boat.kept().isEmpty()) {
+    if (boat.confirmedMeasurements().isEmpty()) {
       return boat;
     }
     Map<String, String> measured = new HashMap<>();
     all(boat).forEach(f -> measured.put(f.id().text(), f.measured()));
-    return boat.keeping(boat.kept().stream().map(k -> bound(k, measured)).toList());
+    return boat.withConfirmedMeasurements(
+        boat.confirmedMeasurements().stream().map(k -> bound(k, measured)).toList());
   }
 
   private static ConfirmedMeasurement bound(

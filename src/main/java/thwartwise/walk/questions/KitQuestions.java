@@ -107,7 +107,7 @@ public final class KitQuestions {
           replay.ask(
               tape.asked(property, property.key(), property.subject())
                   .or(typed -> property == BoatProperties.BAILER ? bucket(typed) : Optional.empty())
-                  .orNone(property.leftOut()));
+                  .orNone(property.whenOmitted()));
       equipped = said.isPresent() ? row.setter().apply(equipped, said.get()) : equipped;
     }
     return equipped;
@@ -300,7 +300,7 @@ public final class KitQuestions {
                 "Length times breadth times height in cm, by 1000; what it pushes out of a full",
                 "bucket; or what it is: battery, motor, steel, aluminium, wood, water.")
             .or(typed -> ofItsStuff(typed, mass))
-            .optional(BoatProperties.KIT_LITRES.leftOut()));
+            .optional(BoatProperties.KIT_LITRES.whenOmitted()));
   }
 
   private boolean fastened(String key, String subject) {

@@ -36,7 +36,7 @@ final class StationFairnessQuestions {
   }
 
   /** The stations so far, with what was meant in place of what was misread. */
-  List<Station> settled(List<Station> sofar, boolean whole) {
+  List<Station> corrected(List<Station> sofar, boolean whole) {
     List<Station> stations = sofar;
     Optional<FairnessOutlier> next = next(stations, whole);
     while (next.isPresent()) {

@@ -47,7 +47,7 @@ final class StationQuestions {
     List<Station> done = new ArrayList<>();
     for (int number = 1; number <= stations; number++) {
       done.add(station(number, List.copyOf(done)));
-      done = outOfLine.settled(done, number == stations);
+      done = outOfLine.corrected(done, number == stations);
     }
     return List.copyOf(done);
   }

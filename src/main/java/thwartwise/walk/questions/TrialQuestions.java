@@ -25,7 +25,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
   /** More on the mean of grown people is asked about: it is often pounds, kg (judgement). */
   private static final double USUAL = 100;
 
-  public Optional<ObservedTrial> seen() {
+  public Optional<ObservedTrial> observedTrial() {
     boolean done =
         replay.ask(
             WordQuestions.yesNo("trial.done", "Was the trial in knee-deep water done today?")
@@ -34,11 +34,11 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
                     "and somebody looked. The page of the boat tells it step by step.")
                 .why("It can show that the boat holds these people up, today and no longer.")
                 .orElse(false, "no"));
-    return done ? Optional.of(told()) : Optional.empty();
+    return done ? Optional.of(trialDetails()) : Optional.empty();
   }
 
   /** Of a trial that was done. */
-  public ObservedTrial told() {
+  public ObservedTrial trialDetails() {
     int people = people();
     List<Integer> children = children(people);
     List<String> seats = seats(people);

@@ -39,9 +39,9 @@ class RuleSetFileTest {
 
   @Test
   void a_set_that_came_with_the_program_is_read_from_its_resources() {
-    assertThat(RuleSetFile.shipped("/thwartwise/files/two-limits.json"))
+    assertThat(RuleSetFile.bundled("/thwartwise/files/two-limits.json"))
         .isEqualTo(RuleSetFile.parse(TWO, ""));
-    assertThatThrownBy(() -> RuleSetFile.shipped("/thwartwise/files/none.json"))
+    assertThatThrownBy(() -> RuleSetFile.bundled("/thwartwise/files/none.json"))
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("The program came without its rule set /thwartwise/files/none.json");
   }
@@ -78,14 +78,14 @@ class RuleSetFileTest {
 
   @Test
   void every_set_that_comes_with_the_program_reads_and_says_its_source() {
-    RuleBook book = RuleSetFile.shippedBook();
+    RuleBook book = RuleSetFile.bundledRuleBook();
     assertThat(book.others()).hasSize(5);
     for (RuleSet set : book.others()) {
       assertThat(set.formulas()).as(set.name()).isNotEmpty();
       assertThat(set.formulas()).allMatch(f -> !f.source().words().isBlank());
     }
     assertThat(book.others()).filteredOn(RuleSet::takesPart).hasSize(1);
-    assertThat(book.own().applies().length()).isEqualTo(new Span(2.0, 6.1));
+    assertThat(book.base().applies().length()).isEqualTo(new Span(2.0, 6.1));
   }
 
   @Test
