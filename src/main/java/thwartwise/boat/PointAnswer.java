@@ -3,8 +3,6 @@ package thwartwise.boat;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What somebody answered to a point of a checklist about this boat. It carries all that follows
@@ -84,19 +82,6 @@ public record PointAnswer(
 
   /** The same for things measured the same; blank for the boat as a whole. */
   public static String mark(Boat boat, String thing) {
-    if (thing.isBlank()) {
-      return "";
-    }
-    String measured =
-        Stream.of(
-                boat.chambers().stream().filter(c -> c.name().equals(thing)),
-                boat.openings().stream().filter(o -> o.name().equals(thing)),
-                boat.kit().stream().filter(k -> k.name().equals(thing)),
-                boat.electrics().battery().stream().filter(b -> b.kit().equals(thing)),
-                boat.cleats().stream().filter(c -> c.name().equals(thing)))
-            .flatMap(things -> things)
-            .map(Object::toString)
-            .collect(Collectors.joining());
-    return Integer.toHexString(measured.hashCode());
+    return thing.isBlank() ? "" : ThingFingerprint.of(boat, thing);
   }
 }

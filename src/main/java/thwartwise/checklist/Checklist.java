@@ -32,12 +32,14 @@ public record Checklist(
   /**
    * Lists with others added: a point of theirs stands in the place of the point of its id, and
    * whatever is left of them follows as a list of its own.
+   *
+   * @param others no two points of which have the same id
    */
   public static List<Checklist> replaced(List<Checklist> lists, List<Checklist> others) {
     Map<String, ChecklistPoint> instead =
         others.stream()
             .flatMap(list -> list.points.stream())
-            .collect(Collectors.toMap(ChecklistPoint::id, point -> point, (a, b) -> b));
+            .collect(Collectors.toMap(ChecklistPoint::id, point -> point));
     List<String> known =
         lists.stream().flatMap(list -> list.points.stream()).map(ChecklistPoint::id).toList();
     return Stream.concat(

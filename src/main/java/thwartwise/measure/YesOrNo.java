@@ -5,6 +5,11 @@ public final class YesOrNo {
 
   private YesOrNo() {}
 
+  /** Whether it is a yes; no, and anything else, is none. */
+  public static boolean isYes(String typed) {
+    return read(typed) instanceof Reading.Understood<Boolean> said && said.value();
+  }
+
   public static Reading<Boolean> read(String typed) {
     String plain = NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed);
     return switch (plain) {

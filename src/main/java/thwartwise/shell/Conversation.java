@@ -19,6 +19,9 @@ interface Conversation {
     return ask(prompt);
   }
 
+  /** Whether somebody reads each question before the answer is typed. */
+  boolean isAtTerminal();
+
   /** The conversation a command holds with whoever runs it. */
   record SpokenConversation(CommandContext context) implements Conversation {
 
@@ -43,6 +46,11 @@ interface Conversation {
       } catch (Exception e) {
         throw new IllegalStateException("the answer could not be read", e);
       }
+    }
+
+    @Override
+    public boolean isAtTerminal() {
+      return context.inputReader() instanceof LineSource lines && lines.isTerminal();
     }
 
     private String line(String prompt, List<String> likely) throws Exception {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import thwartwise.archive.DraftLock;
 import thwartwise.archive.Workspace;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.measure.YesOrNo;
 import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
@@ -109,7 +110,7 @@ final class DraftChoice {
     if (typed.equals("new")) {
       return Optional.of(fresh());
     }
-    return numbered(typed.isEmpty() || typed.equals("yes") ? "1" : typed, kept);
+    return numbered(typed.isEmpty() || YesOrNo.isYes(typed) ? "1" : typed, kept);
   }
 
   private static Optional<Draft> numbered(String number, List<Draft> kept) {
@@ -141,7 +142,7 @@ final class DraftChoice {
   private void dropIfSure(Draft draft) {
     String question = "Throw away what was answered for " + boatName(draft.answers()) + "?";
     Optional<String> sure = conversation.ask(question + " (yes, no) [Enter: no]:");
-    if (sure.filter(word -> word.strip().equalsIgnoreCase("yes")).isPresent()) {
+    if (sure.filter(YesOrNo::isYes).isPresent()) {
       draft.delete();
       conversation.print("Thrown away.");
     } else {

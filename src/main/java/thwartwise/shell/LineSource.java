@@ -32,6 +32,11 @@ interface LineSource extends InputReader {
     return readInput(prompt);
   }
 
+  /** Whether somebody types each line after seeing what is asked. */
+  default boolean isTerminal() {
+    return false;
+  }
+
   /** Finds out who answers when the first answer is wanted: most one-shot commands ask nothing. */
   final class LazyLineSource implements LineSource, AutoCloseable {
     private final PrintWriter out;
@@ -49,10 +54,19 @@ interface LineSource extends InputReader {
 
     @Override
     public String readInput(String prompt, List<String> likely) {
+      return opened().readInput(prompt, likely);
+    }
+
+    @Override
+    public boolean isTerminal() {
+      return opened().isTerminal();
+    }
+
+    private LineSource opened() {
       if (lines.isEmpty()) {
         lines = Optional.of(open());
       }
-      return lines.orElseThrow().readInput(prompt, likely);
+      return lines.orElseThrow();
     }
 
     private LineSource open() {
@@ -104,6 +118,11 @@ interface LineSource extends InputReader {
    * one does not turn up at the next.
    */
   record TerminalAnswers(Terminal terminal) implements LineSource {
+
+    @Override
+    public boolean isTerminal() {
+      return true;
+    }
 
     @Override
     public String readInput(String prompt) {

@@ -19,6 +19,7 @@ import thwartwise.measure.NameReader;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
+import thwartwise.measure.YesOrNo;
 import thwartwise.page.LineWrap;
 import thwartwise.page.TextForm;
 
@@ -32,6 +33,9 @@ final class LookConversation {
   private static final String NOT_UNDERSTOOD =
       " is none of the answers. Type yes, no or n/a, Enter for not looked at, a note behind a"
           + " comma; or why, back, list or leave.";
+
+  private static final String NOT_CLEAR =
+      " may mean two things. Type no (not as it should be) or n/a (does not apply).";
 
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_NOTE = 200;
@@ -140,17 +144,17 @@ final class LookConversation {
     int comma = typed.indexOf(',');
     String word = (comma < 0 ? typed : typed.substring(0, comma)).strip();
     String note = comma < 0 ? "" : typed.substring(comma + 1).strip();
-    Optional<PointCondition> condition = condition(word);
-    if (condition.isEmpty()) {
-      wrapped(QuotedText.of(typed) + NOT_UNDERSTOOD);
+    Reading<PointCondition> found = condition(word);
+    found.refusal().ifPresent(why -> wrapped(QuotedText.of(typed) + why));
+    if (!(found instanceof Reading.Understood<PointCondition> condition)) {
       return false;
     }
     Optional<String> read = readNote(note);
     if (read.isEmpty()) {
       return false;
     }
-    boolean bad = condition.get() == PointCondition.NOT_AS_IT_SHOULD_BE;
-    keep(question, condition.get(), bad && note.isEmpty() ? askedNote() : read.get(), by);
+    boolean bad = condition.value() == PointCondition.NOT_AS_IT_SHOULD_BE;
+    keep(question, condition.value(), bad && note.isEmpty() ? askedNote() : read.get(), by);
     return true;
   }
 
@@ -176,15 +180,27 @@ final class LookConversation {
         : Optional.empty();
   }
 
-  private static Optional<PointCondition> condition(String word) {
+  /** Of a boat that has no anchor "none" would be n/a, of a bailer that is not tied it is no. */
+  private static Reading<PointCondition> condition(String word) {
     return switch (word.toLowerCase(Locale.ROOT)) {
-      case "y", "yes", "ok" -> Optional.of(PointCondition.AS_IT_SHOULD_BE);
-      case "n", "no" -> Optional.of(PointCondition.NOT_AS_IT_SHOULD_BE);
       case "", "?", "skip", "don't know", "not looked at" ->
-          Optional.of(PointCondition.NOT_LOOKED_AT);
-      case "n/a", "na", "none", "does not apply" -> Optional.of(PointCondition.DOES_NOT_APPLY);
-      default -> Optional.empty();
+          understood(PointCondition.NOT_LOOKED_AT);
+      case "n/a", "na", "does not apply" -> understood(PointCondition.DOES_NOT_APPLY);
+      case "none", "nothing", "never", "-" -> Reading.refused(NOT_CLEAR);
+      case "ok" -> understood(PointCondition.AS_IT_SHOULD_BE);
+      default -> yesOrNo(word);
     };
+  }
+
+  private static Reading<PointCondition> yesOrNo(String word) {
+    return YesOrNo.read(word) instanceof Reading.Understood<Boolean> said
+        ? understood(
+            said.value() ? PointCondition.AS_IT_SHOULD_BE : PointCondition.NOT_AS_IT_SHOULD_BE)
+        : Reading.refused(NOT_UNDERSTOOD);
+  }
+
+  private static Reading<PointCondition> understood(PointCondition condition) {
+    return Reading.understood(condition, condition.word());
   }
 
   /** Not looking does not take away what somebody found bad. */

@@ -3,7 +3,6 @@ package thwartwise.shell;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
@@ -12,10 +11,14 @@ import thwartwise.checklist.Checklist;
 import thwartwise.checklist.PointQuestion;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.ChecklistFile;
+import thwartwise.measure.QuotedText;
+import thwartwise.measure.Reading;
+import thwartwise.measure.YesOrNo;
 
 /**
  * At the end of a walk the fittings can be looked over at once. Who puts it off has them stand as
- * not looked at, and "look" goes through them another day.
+ * not looked at, and "look" goes through them another day. Through a pipe nobody is offered it: the
+ * next line there is a command, and whoever wrote it beforehand did not stand at the boat.
  */
 record LookOffer(Conversation conversation, LocalDate today, Workspace workspace) {
   /** Points a minute, with the boat at hand (judgement). */
@@ -23,8 +26,10 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
 
   private static final String LATER =
       "  Later, then: until somebody looks, each of them stands as not looked at.";
+  private static final String NOT_UNDERSTOOD =
+      " is neither yes nor later. Type yes, or Enter for later.";
 
-  /** The boat as it was found, or empty where nothing grave can have been found. */
+  /** The boat as it was found, or empty where nobody looked. */
   Optional<Boat> made(Path file) {
     List<Checklist> lists = ChecklistFile.shippedAnd(workspace.checklistFiles());
     Boat boat = BoatFile.read(file);
@@ -33,25 +38,46 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
       return Optional.empty();
     }
     conversation.print("");
-    Optional<String> answer = conversation.ask(question(due));
-    if (answer.isEmpty()) {
+    if (!conversation.isAtTerminal()) {
+      conversation.print("Not looked at by hand and eye: " + points(due) + ". Type look.");
       return Optional.empty();
     }
-    if (!answer.get().strip().toLowerCase(Locale.ROOT).matches("y|yes|now")) {
-      conversation.print(LATER);
-      return Optional.empty();
+    return isTaken(due)
+        ? Optional.of(
+            new LookConversation(conversation, today, file, lists, false)
+                .asked(boat, boat.measuredBy()))
+        : Optional.empty();
+  }
+
+  /** Asked until it is answered; whoever leaves has put it off. */
+  private boolean isTaken(long due) {
+    while (true) {
+      Optional<String> typed = conversation.ask(question(due)).map(String::strip);
+      if (typed.isEmpty()) {
+        return false;
+      }
+      if (typed.get().isEmpty() || typed.get().equalsIgnoreCase("later")) {
+        conversation.print(LATER);
+        return false;
+      }
+      if (YesOrNo.read(typed.get()) instanceof Reading.Understood<Boolean> said) {
+        if (!said.value()) {
+          conversation.print(LATER);
+        }
+        return said.value();
+      }
+      conversation.print(QuotedText.of(typed.get()) + NOT_UNDERSTOOD);
     }
-    return Optional.of(
-        new LookConversation(conversation, today, file, lists, false)
-            .asked(boat, boat.measuredBy()));
   }
 
   private static String question(long due) {
-    return "Look over the fittings now? "
-        + (due == 1 ? "1 point" : due + " points")
-        + ", about "
+    return "Look over the fittings now, about "
         + Math.max(1, due / A_MINUTE)
-        + " min (yes, later) [Enter: later]:";
+        + " min? (yes, later) [Enter: later]:";
+  }
+
+  private static String points(long due) {
+    return due == 1 ? "1 point" : due + " points";
   }
 
   /** Whether something was found that holds the boat back. */

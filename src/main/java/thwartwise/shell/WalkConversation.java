@@ -2,11 +2,11 @@ package thwartwise.shell;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.measure.YesOrNo;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
@@ -20,9 +20,6 @@ import thwartwise.walk.engine.WalkPosition;
  */
 final class WalkConversation {
   private static final String NOTHING_YET = "Stopped. Nothing was answered yet.";
-
-  /** A longer line is no word. */
-  private static final int LONGEST_WORD = 10;
 
   private final Conversation conversation;
   private final Walk walk;
@@ -149,13 +146,12 @@ final class WalkConversation {
 
   /** After a doubtful answer yes takes what was probably meant, and keep what was typed. */
   private void heard(String typed) {
-    String word = typed.length() > LONGEST_WORD ? "" : typed.strip().toLowerCase(Locale.ROOT);
     Optional<String> instead =
-        switch (word) {
-          case "yes", "y" -> asked.flatMap(Reply.Refused::meant);
-          case "keep" -> asked.flatMap(Reply.Refused::insisted);
-          default -> Optional.empty();
-        };
+        YesOrNo.isYes(typed)
+            ? asked.flatMap(Reply.Refused::meant)
+            : asked
+                .filter(refused -> typed.strip().equalsIgnoreCase("keep"))
+                .flatMap(Reply.Refused::insisted);
     asked = Optional.empty();
     take(instead.orElse(typed));
   }
@@ -195,7 +191,7 @@ final class WalkConversation {
       boolean yes =
           conversation
               .ask("Is this your boat? yes takes the table (yes, no) [Enter: no]:")
-              .filter(word -> word.strip().toLowerCase(Locale.ROOT).matches("y|yes"))
+              .filter(YesOrNo::isYes)
               .isPresent();
       say(yes ? TABLE_TAKEN : TABLE_LEFT);
       if (yes) {

@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.electrics.UsableCharge.Guess;
 
 class UsableChargeTest {
@@ -44,6 +46,36 @@ class UsableChargeTest {
   @Test
   void a_new_warm_battery_gives_its_usable_share_of_what_peukert_says() {
     assertThat(hours(NEW, 25, 10)).isCloseTo(8.4090 / 2, within(0.0001));
+  }
+
+  /**
+   * DERIVED: 100 Ah over 20 h at 10 A last 20 h x 0.5^n; n from the upper part of the published
+   * ranges, half of it usable of lead-acid and four fifths of lithium (READ, several).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "FLOODED, 1.30, 0.5",
+    "AGM, 1.20, 0.5",
+    "GEL, 1.20, 0.5",
+    "LIFEPO4, 1.05, 0.8",
+    "LITHIUM_ION, 1.05, 0.8"
+  })
+  void each_chemistry_has_its_exponent_and_its_usable_share(
+      Chemistry chemistry, double exponent, double usable) {
+    Battery battery =
+        new Battery(
+            NEW.kit(),
+            NEW.volts(),
+            NEW.charge(),
+            Optional.of(chemistry),
+            NEW.ratedTime(),
+            NEW.exponent(),
+            NEW.since(),
+            NEW.starter(),
+            NEW.strapped(),
+            NEW.terminalsCovered());
+    assertThat(hours(battery, 25, 10))
+        .isCloseTo(20 * Math.pow(0.5, exponent) * usable, within(1e-9));
   }
 
   @Test

@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.PointAnswer;
 import thwartwise.boat.PointCondition;
@@ -66,6 +69,36 @@ class LookCommandTest {
     assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
   }
 
+  /** It does not apply where there is no such thing, and is bad where there should be one. */
+  @ParameterizedTest
+  @ValueSource(strings = {"none", "Nothing", "-", "never", "none, sold"})
+  void a_none_is_asked_again_since_it_may_mean_two_things(String none) {
+    assertThat(look(none, "leave")).isZero();
+    assertThat(shell.out().replace("\n", " "))
+        .contains(
+            '"'
+                + none
+                + "\" may mean two things. Type no (not as it should be) or n/a (does not apply). ");
+    assertThat(boat().pointAnswers().get(0).condition()).isEqualTo(PointCondition.NOT_LOOKED_AT);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "yes, AS_IT_SHOULD_BE",
+    "yep, AS_IT_SHOULD_BE",
+    "ok, AS_IT_SHOULD_BE",
+    "no, NOT_AS_IT_SHOULD_BE",
+    "nope, NOT_AS_IT_SHOULD_BE",
+    "n/a, DOES_NOT_APPLY",
+    "does not apply, DOES_NOT_APPLY",
+    "'', NOT_LOOKED_AT",
+    "don't know, NOT_LOOKED_AT"
+  })
+  void every_answer_is_kept_as_what_it_means(String typed, PointCondition kept) {
+    look(typed, "", "leave");
+    assertThat(boat().pointAnswers().get(0).condition()).isEqualTo(kept);
+  }
+
   /** Kept as it was typed, the boat file could not be read any more. */
   @Test
   void a_note_that_no_file_can_hold_is_asked_for_again() {
@@ -122,6 +155,22 @@ class LookCommandTest {
     assertThat(boat().pointAnswers())
         .extracting(PointAnswer::system, PointAnswer::point)
         .contains(org.assertj.core.groups.Tuple.tuple("Club rules", "flag"));
+  }
+
+  @Test
+  void two_lists_of_a_club_with_the_same_point_are_named_and_neither_is_taken() throws IOException {
+    Path lists = Files.createDirectories(temp.resolve("checklists"));
+    Path first = Files.writeString(lists.resolve("club.json"), CLUB);
+    Path second =
+        Files.writeString(lists.resolve("spring.json"), CLUB.replace("hull-skin", "keel"));
+    assertThat(look("yes")).isEqualTo(2);
+    assertThat(shell.err().strip().replaceAll("\\s+", " "))
+        .endsWith(
+            second
+                + ": the point \"flag\" stands in "
+                + first
+                + ", too. Take it out of one of the two files, or give it another \"id\" there.");
+    assertThat(boat().pointAnswers()).isEmpty();
   }
 
   @Test

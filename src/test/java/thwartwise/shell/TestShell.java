@@ -47,6 +47,7 @@ final class TestShell {
   private final CommandRunner runner;
   private final CommandRunner atPrompt;
   private Runnable beforeAnswer = () -> {};
+  private boolean piped;
 
   private TestShell(Inspector.Run inspection, Inspector.Papers papers) {
     Commands commands = Commands.of(inspector(inspection, papers));
@@ -91,6 +92,12 @@ final class TestShell {
     return this;
   }
 
+  /** The lines come from a pipe: nobody reads a question before its answer. */
+  TestShell piped() {
+    piped = true;
+    return this;
+  }
+
   /** Looks at the world each time a question stands and nothing is typed yet. */
   TestShell beforeEachAnswer(Runnable look) {
     beforeAnswer = look;
@@ -116,17 +123,29 @@ final class TestShell {
   }
 
   private LineSource lines() {
-    return prompt -> {
-      out.write(prompt);
-      beforeAnswer.run();
-      if (answers.isEmpty()) {
-        throw new EndOfFileException();
+    return new LineSource() {
+      @Override
+      public String readInput(String prompt) {
+        return nextLine(prompt);
       }
-      if (answers.peek().equals(CTRL_C)) {
-        throw new UserInterruptException(answers.remove());
+
+      @Override
+      public boolean isTerminal() {
+        return !piped;
       }
-      out.write(answers.peek() + "\n");
-      return answers.remove();
     };
+  }
+
+  private String nextLine(String prompt) {
+    out.write(prompt);
+    beforeAnswer.run();
+    if (answers.isEmpty()) {
+      throw new EndOfFileException();
+    }
+    if (answers.peek().equals(CTRL_C)) {
+      throw new UserInterruptException(answers.remove());
+    }
+    out.write(answers.peek() + "\n");
+    return answers.remove();
   }
 }

@@ -28,6 +28,11 @@ final class TypedConversation implements Conversation {
     return Optional.ofNullable(typed.poll());
   }
 
+  @Override
+  public boolean isAtTerminal() {
+    return true;
+  }
+
   List<String> said() {
     return said;
   }

@@ -56,10 +56,33 @@ class WalkCommandTest {
 
     assertThat(shell.out())
         .containsPattern(
-            "\nLook over the fittings now\\? \\d\\d points, about \\d+ min \\(yes, later\\) \\[Enter:"
-                + " later\\]: ")
+            "\nLook over the fittings now, about \\d+ min\\? \\(yes, later\\) \\[Enter: later\\]: ")
         .contains("Later, then: until somebody looks, each of them stands as not looked at.");
     assertThat(BoatFile.read(workspace().boatPath("Bath Mat")).pointAnswers()).isEmpty();
+  }
+
+  @Test
+  void the_offer_of_a_look_is_made_again_after_anything_else_and_takes_yes_in_other_words() {
+    TestShell shell = shell();
+
+    walk(shell.typing(linesAnd("inspect --boat X", "yep", "leave")));
+
+    assertThat(shell.out())
+        .contains("\"inspect --boat X\" is neither yes nor later. Type yes, or Enter for later.\n")
+        .contains("points concern this boat");
+  }
+
+  /** The line after a walk in a pipe is the next command, whatever is offered. */
+  @Test
+  void nobody_who_pipes_a_walk_is_offered_a_look() {
+    TestShell shell = shell().piped();
+
+    shell.typing("walk --folder " + folder).typing(linesAnd("version", "quit")).openPrompt();
+
+    assertThat(shell.out())
+        .containsPattern("\nNot looked at by hand and eye: \\d\\d points\\. Type look\\.\n")
+        .contains("thwartwise> version\nthwartwise ")
+        .doesNotContain("Look over the fittings");
   }
 
   /** What was not come to stands as not looked at, and what is grave holds the boat back. */

@@ -1,8 +1,11 @@
 package thwartwise.files.rules;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import thwartwise.boat.BoatFact;
 import thwartwise.boat.PointGravity;
@@ -78,7 +81,26 @@ public final class ChecklistFile {
 
   /** The lists that come with the program, with those in these files in their place or added. */
   public static List<Checklist> shippedAnd(List<Path> files) {
-    return Checklist.replaced(shipped(), files.stream().map(ChecklistFile::read).toList());
+    List<Checklist> own = new ArrayList<>();
+    Map<String, Path> firstIn = new HashMap<>();
+    for (Path file : files) {
+      Checklist list = read(file);
+      list.points().forEach(point -> refuseTwice(point.id(), file, firstIn));
+      own.add(list);
+    }
+    return Checklist.replaced(shipped(), own);
+  }
+
+  /** Which of the two counts would hang on the names of their files. */
+  private static void refuseTwice(String id, Path file, Map<String, Path> firstIn) {
+    Path other = firstIn.putIfAbsent(id, file);
+    if (other != null) {
+      throw Location.whole(file.toString())
+          .fault(
+              "the point %s stands in %s, too. Take it out of one of the two files, or give it"
+                  + " another \"id\" there.",
+              PrintableText.quoted(id), other);
+    }
   }
 
   /**
