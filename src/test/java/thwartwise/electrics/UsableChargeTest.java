@@ -49,14 +49,14 @@ class UsableChargeTest {
   }
 
   /**
-   * DERIVED: 100 Ah over 20 h at 10 A last 20 h x 0.5^n; n from the upper part of the published
-   * ranges, half of it usable of lead-acid and four fifths of lithium (READ, several).
+   * DERIVED: 100 Ah over 20 h at 10 A last 20 h x 0.5^n; n as sourced in {@link Chemistry}: half of
+   * it usable of lead-acid and four fifths of lithium (READ, several).
    */
   @ParameterizedTest
   @CsvSource({
     "FLOODED, 1.30, 0.5",
-    "AGM, 1.20, 0.5",
-    "GEL, 1.20, 0.5",
+    "AGM, 1.25, 0.5",
+    "GEL, 1.25, 0.5",
     "LIFEPO4, 1.05, 0.8",
     "LITHIUM_ION, 1.05, 0.8"
   })
