@@ -93,6 +93,11 @@ public final class Equilibrium {
     return from(floating, up, (before, after) -> {});
   }
 
+  /** The same where the height of the water there is known nearly. */
+  static Equilibria from(FloatingBody floating, WaterPlane plane) {
+    return from(floating, plane.up(), plane.height(), (before, after) -> {});
+  }
+
   /**
    * The same for a question that an unsteady pose answers, and a boat that goes over: nothing is
    * looked for after the first such pose, and a boat that is over on its way down is not followed
@@ -114,7 +119,7 @@ public final class Equilibrium {
    * @param boat which boat it is: equal only where all that lifts it is the same but for its people
    */
   static Equilibria until(
-      FloatingBody floating, Predicate<WaterPlane> over, Object boat, KnownBalances known) {
+      FloatingBody floating, Predicate<WaterPlane> over, Object boat, NearBalances known) {
     Optional<Pose> rest = nextTo(known, floating, over, boat);
     return rest.isPresent()
         ? new Equilibria(List.of(rest.get()), Equilibria.Ending.RESTS)
@@ -127,7 +132,7 @@ public final class Equilibrium {
       Predicate<WaterPlane> over,
       boolean whole,
       Object boat,
-      KnownBalances known) {
+      NearBalances known) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
@@ -135,7 +140,8 @@ public final class Equilibrium {
         whole
             ? new Equilibrium(floating, (before, after) -> {})
             : new Equilibrium(floating, (before, after) -> {}, over, true);
-    Equilibria found = whole ? search.search(UPRIGHT, NUDGES, pose -> false) : search.untilOver();
+    Equilibria found =
+        whole ? search.search(UPRIGHT, Double.NaN, NUDGES, pose -> false) : search.untilOver();
     if (search.wentDownOneBowl(found, over)) {
       known.keep(boat, floating, found.reached().get(0).part());
     }
@@ -144,7 +150,7 @@ public final class Equilibrium {
 
   /** The rest that a balance already known leads to, where that is as good as one from upright. */
   static Optional<Pose> nextTo(
-      KnownBalances known, FloatingBody floating, Predicate<WaterPlane> over, Object boat) {
+      NearBalances known, FloatingBody floating, Predicate<WaterPlane> over, Object boat) {
     return floating.liftVolume() > floating.neededVolume()
         ? new Equilibrium(floating, (before, after) -> {}, over, true)
             .nearest(known.near(boat, floating))
@@ -152,7 +158,7 @@ public final class Equilibrium {
   }
 
   private Equilibria untilOver() {
-    return search(UPRIGHT, SOONEST, pose -> !pose.stable() || over.test(pose.plane()));
+    return search(UPRIGHT, Double.NaN, SOONEST, pose -> !pose.stable() || over.test(pose.plane()));
   }
 
   /** Whether what was found is one rest and the way there from upright lay in one bowl. */
@@ -163,7 +169,7 @@ public final class Equilibrium {
   }
 
   /** From the nearest of some balances. */
-  private Optional<Pose> nearest(Stream<KnownBalances.Balance> known) {
+  private Optional<Pose> nearest(Stream<NearBalances.Balance> known) {
     return known
         .map(balance -> HydrostaticState.nextTo(balance, floating, immersion))
         .filter(this::isFirm)
@@ -215,10 +221,18 @@ public final class Equilibrium {
    */
   static Equilibria from(
       FloatingBody floating, Vector3 up, BiConsumer<HydrostaticState, HydrostaticState> stepped) {
+    return from(floating, up, Double.NaN, stepped);
+  }
+
+  private static Equilibria from(
+      FloatingBody floating,
+      Vector3 up,
+      double height,
+      BiConsumer<HydrostaticState, HydrostaticState> stepped) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    return new Equilibrium(floating, stepped).search(up, NUDGES, pose -> false);
+    return new Equilibrium(floating, stepped).search(up, height, NUDGES, pose -> false);
   }
 
   /** Where the boat comes to rest when it is let go at a direction. */
@@ -240,8 +254,8 @@ public final class Equilibrium {
     return heel * balance.plane.heel() < 0 && Math.abs(balance.plane.heel()) > NUDGE;
   }
 
-  private Equilibria search(Vector3 up, double[][] nudges, Predicate<Pose> decides) {
-    Optional<HydrostaticState> first = settle(up, Double.NaN);
+  private Equilibria search(Vector3 up, double height, double[][] nudges, Predicate<Pose> decides) {
+    Optional<HydrostaticState> first = settle(up, height);
     if (first.isEmpty()) {
       return Equilibria.none(Equilibria.Ending.NOT_FOUND);
     }

@@ -35,7 +35,17 @@ public record EquilibriumUnderForces(Equilibria rest, List<Couple> couples) {
    * @param hull the outside of the hull, whose profile takes the reaction
    */
   public static EquilibriumUnderForces of(FloatingBody floating, List<Force> forces, Solid hull) {
-    Equilibria rest = Equilibrium.from(floating);
+    return of(floating, forces, hull, Equilibrium.from(floating));
+  }
+
+  /**
+   * The same where it is known already how it rests with nothing pulling.
+   *
+   * @param unforced every pose
+   */
+  public static EquilibriumUnderForces of(
+      FloatingBody floating, List<Force> forces, Solid hull, Equilibria unforced) {
+    Equilibria rest = unforced;
     List<Couple> couples = List.of();
     for (int round = 0; round < MOST_ROUNDS; round++) {
       Optional<Pose> pose = rest.worst();
@@ -47,7 +57,7 @@ public record EquilibriumUnderForces(Equilibria rest, List<Couple> couples) {
         return new EquilibriumUnderForces(rest, next);
       }
       couples = next;
-      rest = Equilibrium.from(floating.pulledBy(couples), pose.get().plane().up());
+      rest = Equilibrium.from(floating.pulledBy(couples), pose.get().plane());
     }
     return new EquilibriumUnderForces(OVERPOWERED, couples);
   }

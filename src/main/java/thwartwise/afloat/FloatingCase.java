@@ -12,7 +12,7 @@ import thwartwise.geometry.Vector3;
 
 /**
  * All that decides where a boat comes to rest, to be compared: two that are equal float alike.
- * Without loose water and without forces.
+ * Loose water and forces are named apart ({@link #with}).
  *
  * @param boat equal only where all that lifts it is the same but for its people
  * @param alike whether that is the same on both sides
@@ -58,6 +58,13 @@ public record FloatingCase(
         Math.round(centre.x() / LENGTH),
         Math.round(centre.y() / LENGTH),
         Math.round(centre.z() / LENGTH));
+  }
+
+  /** The same where that decides as well; nothing is known of its mirror image then. */
+  public FloatingCase with(List<?> more) {
+    return more.isEmpty()
+        ? this
+        : new FloatingCase(List.of(boat, more), false, people, mass, x, y, z);
   }
 
   /** The boat with everything on the other side; none where that is another boat. */

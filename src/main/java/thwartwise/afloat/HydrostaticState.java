@@ -118,7 +118,7 @@ final class HydrostaticState {
    * only then, and with what lifts only now.
    */
   static HydrostaticState nextTo(
-      KnownBalances.Balance known, FloatingBody floating, Immersion immersion) {
+      NearBalances.Balance known, FloatingBody floating, Immersion immersion) {
     List<Lift> before = known.floating().lifts();
     List<Lift> now = floating.lifts();
     ImmersedPart part = known.part();

@@ -2,58 +2,34 @@ package thwartwise.afloat;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
-import thwartwise.geometry.ImmersedPart;
+import thwartwise.boat.Side;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * Rests already found, for loads that come again, and balances, for searches that begin at one of
- * them instead of upright. Safe among threads, and bounded.
- *
- * <p>Only such balances are begun at as were reached from upright down a single bowl: the stiffness
- * was well above zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the
- * same lies in nearly the same bowl, and a bowl has one bottom. So what is kept here changes how
- * soon a rest is found and never which one. Loose water and forces take no part.
+ * Rests already found, curves and swings with them, for loads that come again. Safe among threads,
+ * and bounded.
  */
 public final class KnownBalances {
   private static final int MOST = 60_000;
 
-  // kg and m: between loads as near as that a boat heels by a degree or two.
-  private static final double MASS = 8;
-  private static final double ALONG = 0.08;
-  private static final double ACROSS = 0.02;
-  private static final double UP = 0.08;
+  /** Each has a point for every degree. */
+  private static final int MOST_CURVES = 1_000;
 
   private final Map<FloatingCase, Equilibria> fromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> wholeFromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> fromNear = new ConcurrentHashMap<>();
   private final Map<FloatingCase, LooseWater> looseWater = new ConcurrentHashMap<>();
-  private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
-  private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
-
-  /**
-   * A balance and what was afloat in it.
-   *
-   * @param part what was under water
-   */
-  record Balance(FloatingBody floating, ImmersedPart part) {}
-
-  private record Load(Object boat, long mass, long along, long across, long up) {
-    static Load of(Object boat, FloatingBody floating) {
-      return new Load(
-          boat,
-          Math.round(floating.mass() / MASS),
-          Math.round(floating.centre().x() / ALONG),
-          Math.round(floating.centre().y() / ACROSS),
-          Math.round(floating.centre().z() / UP));
-    }
-  }
+  private final BoundedCache<FloatingCase, Equilibria> underForces = new BoundedCache<>(MOST);
+  private final BoundedCache<HeelCase, Optional<RightingCurve>> curves =
+      new BoundedCache<>(MOST_CURVES);
+  private final BoundedCache<HeelCase, Optional<DynamicHeel>> swings = new BoundedCache<>(MOST);
+  private final BoundedCache<FloatingCase, CapsizedBoat> capsized = new BoundedCache<>(MOST);
+  private final NearBalances balances = new NearBalances();
 
   /**
    * Where a boat comes to rest, begun at a balance of nearly the same load where there is one. What
@@ -86,7 +62,7 @@ public final class KnownBalances {
 
   private Optional<Equilibria> near(
       FloatingCase afloat, FloatingBody now, Predicate<WaterPlane> over) {
-    return Equilibrium.nextTo(this, now, over, afloat.boat())
+    return Equilibrium.nextTo(balances, now, over, afloat.boat())
         .map(pose -> new Equilibria(List.of(pose), Equilibria.Ending.RESTS))
         .map(found -> kept(fromNear, afloat, found));
   }
@@ -104,7 +80,7 @@ public final class KnownBalances {
                 kept(
                     rests,
                     afloat,
-                    Equilibrium.keeping(floating.get(), over, whole, afloat.boat(), this)));
+                    Equilibrium.keeping(floating.get(), over, whole, afloat.boat(), balances)));
   }
 
   private Map<FloatingCase, Equilibria> fromUpright(boolean whole) {
@@ -136,33 +112,46 @@ public final class KnownBalances {
     return looseWater.computeIfAbsent(loaded, l -> cut.get());
   }
 
-  private static boolean isPlain(FloatingBody floating) {
-    return floating.pools().isEmpty() && floating.couples().isEmpty();
+  /**
+   * A boat heeled to one side from where it floats.
+   *
+   * @param edges by how much they are taken lower, m
+   * @param from the heel it begins at, rad
+   * @param nearly whether no more is told than {@link DynamicHeel#nearly} tells
+   */
+  private record HeelCase(
+      FloatingCase afloat, Side side, double edges, double from, boolean nearly) {}
+
+  /** Where it rests under forces that the case names. */
+  public Equilibria underForces(FloatingCase afloat, Supplier<Equilibria> rest) {
+    return underForces.of(afloat, rest);
   }
 
   /**
-   * Of a boat that is lifted by the same, and of one loaded nearly the same.
-   *
-   * @param boat which boat it is: equal only where all that lifts it is the same but for its people
+   * @param edges by how much they are taken lower, m
    */
-  Stream<Balance> near(Object boat, FloatingBody floating) {
-    if (!isPlain(floating)) {
-      return Stream.empty();
-    }
-    return Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat, floating)))
-        .filter(Objects::nonNull);
+  public Optional<RightingCurve> curve(
+      FloatingCase afloat, Side side, double edges, Supplier<Optional<RightingCurve>> curve) {
+    return curves.of(new HeelCase(afloat, side, edges, 0, false), curve);
   }
 
-  void keep(Object boat, FloatingBody floating, ImmersedPart part) {
-    if (!isPlain(floating)) {
-      return;
-    }
-    Balance balance = new Balance(floating, part);
-    if (byLoad.size() < MOST) {
-      byLoad.putIfAbsent(Load.of(boat, floating), balance);
-    }
-    if (byLift.size() < MOST) {
-      byLift.put(floating.lifts(), balance);
-    }
+  /**
+   * @param edges by how much they are taken lower, m
+   * @param from heel toward the side at the moment of the move, rad
+   * @param nearly whether it is found by {@link DynamicHeel#nearly}
+   */
+  public Optional<DynamicHeel> swing(
+      FloatingCase afloat,
+      Side side,
+      double edges,
+      double from,
+      boolean nearly,
+      Supplier<Optional<DynamicHeel>> swing) {
+    return swings.of(new HeelCase(afloat, side, edges, from, nearly), swing);
+  }
+
+  /** What it takes to turn a swamped boat back. */
+  public CapsizedBoat capsized(FloatingCase swamped, Supplier<CapsizedBoat> turned) {
+    return capsized.of(swamped, turned);
   }
 }

@@ -113,7 +113,7 @@ public final class BoatModel {
   }
 
   private static Space space(HullForm form, ChamberPart part, Boat boat, LocalDate today) {
-    Solid solid = form.inside().within(part.box());
+    Solid solid = form.chamber(part.box());
     if (!(solid.volume() > 1e-6)) {
       throw new UnusableBoat(
           "Chamber \""
@@ -123,8 +123,7 @@ public final class BoatModel {
               + " middle line and the lowest point of the bottom.");
     }
     CountedBuoyancy.Drawn drawn =
-        new CountedBuoyancy.Drawn(
-            solid.volume(), form.straightInside().within(part.box()).volume());
+        new CountedBuoyancy.Drawn(solid.volume(), form.straightVolume(part.box()));
     return new Space(
         part,
         solid,

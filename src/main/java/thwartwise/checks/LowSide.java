@@ -27,7 +27,7 @@ public record LowSide(RuleSet rules) implements Check {
 
   private CheckReading reading(LoadedBoat low) {
     Side side = low.loading().centre().y() > 0 ? Side.PORT : Side.STARBOARD;
-    return RightingCurve.toward(side, low.afloat(), low.edges())
+    return low.rightingCurve(side)
         .map(curve -> reading(low, curve))
         .orElseGet(() -> reading(low, OptionalDouble.empty(), false, Note.of(Note.Fact.NO_TRIM)));
   }

@@ -40,8 +40,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
     List<CheckReading> all = new ArrayList<>();
     for (Side side : boat.isAlikeOnBothSides() ? List.of(Side.PORT) : List.of(Side.values())) {
       double to = -side.sign();
-      Optional<RightingCurve> before =
-          RightingCurve.toward(side, boat.stiff().afloat(), boat.edges());
+      Optional<RightingCurve> before = boat.stiff().rightingCurve(side);
       for (int i = 0; i < boat.people().size(); i++) {
         Body body = boat.people().get(i);
         List<Body> people = PeopleMoves.replaced(boat.people(), i, body.hardToSide(to));
@@ -83,7 +82,7 @@ public record ShiftOverTime(RuleSet rules) implements Check {
       LoadedBoat after,
       Side side,
       double from) {
-    Optional<RightingCurve> now = RightingCurve.toward(side, after.afloat(), after.edges());
+    Optional<RightingCurve> now = after.rightingCurve(side);
     if (old.isEmpty() || now.isEmpty()) {
       Note none = Note.of(Note.Fact.NO_TRIM);
       return reading(question, after, OptionalDouble.empty(), Math.PI / 2, false, none);

@@ -83,10 +83,7 @@ public record SuddenShift(RuleSet rules) implements Check {
       return reading(question, after, none, UNLIMITED, before.assessed(), Note.of(before));
     }
     double from = side.sign() * before.worst().map(Pose::heel).orElse(0.0);
-    Optional<DynamicHeel> swing =
-        after.isHurried()
-            ? DynamicHeel.nearly(after.afloat(), from, side, after.edges())
-            : DynamicHeel.of(after.afloat(), from, side, after.edges());
+    Optional<DynamicHeel> swing = after.swing(from, side);
     double flooding = swing.map(s -> s.flooding().orElse(UNLIMITED)).orElse(UNLIMITED);
     if (swing.map(s -> s.heel().isPresent()).orElse(false)) {
       Note note = Note.of(Note.Fact.SWINGS_SO_FAR);

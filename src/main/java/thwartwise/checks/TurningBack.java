@@ -22,7 +22,7 @@ public record TurningBack(RuleSet rules) implements Check {
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
     LoadedBoat empty = boat.empty(Act.NOBODY_UNDER_IT);
-    CapsizedBoat capsized = CapsizedBoat.of(empty.swamped(List.of()));
+    CapsizedBoat capsized = empty.capsized();
     double lightest =
         boat.people().stream().mapToDouble(Body::mass).min().orElse(rules.value("lone-person"));
     return List.of(

@@ -2,7 +2,9 @@ package thwartwise.hull;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
@@ -35,6 +37,8 @@ public final class HullForm {
   private final Solid skeg;
   private final List<Span> crossings;
   private final Slices insideSlices;
+  private final Map<Box, Solid> insideParts = new ConcurrentHashMap<>();
+  private final Map<Box, Double> straightVolumes = new ConcurrentHashMap<>();
   private final Slices shellOutsideSlices;
   private final Slices shellInsideSlices;
 
@@ -115,6 +119,19 @@ public final class HullForm {
   /** The part of the inside in a box whose length is finite. */
   public Solid inside(Box box) {
     return insideSlices.within(box);
+  }
+
+  /**
+   * The part of the inside in any box, such as a chamber's: the same solid for whoever asks, so
+   * that a boat and its changes share it.
+   */
+  public Solid chamber(Box box) {
+    return insideParts.computeIfAbsent(box, inside::within);
+  }
+
+  /** Volume of the straight inside in a box, m³. */
+  public double straightVolume(Box box) {
+    return straightVolumes.computeIfAbsent(box, b -> straightInside.within(b).volume());
   }
 
   /** The part in a box of what the shell encloses with its own thickness. */

@@ -10,6 +10,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import thwartwise.afloat.Bay;
+import thwartwise.afloat.CapsizedBoat;
+import thwartwise.afloat.DynamicHeel;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Equilibrium;
 import thwartwise.afloat.EquilibriumUnderForces;
@@ -19,12 +21,14 @@ import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.KnownBalances;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pool;
+import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.Swamping;
 import thwartwise.afloat.WaterLimits;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Side;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
@@ -315,18 +319,66 @@ public final class LoadedBoat {
       rest =
           done.forces().isEmpty()
               ? dryRest()
-              : EquilibriumUnderForces.of(afloat(), done.forces(), model.form().outside()).rest();
+              : known
+                  .map(k -> k.underForces(caseAfloat().with(done.forces()), this::restUnderForces))
+                  .orElseGet(this::restUnderForces);
     }
     return rest;
   }
 
   private Equilibria dryRest() {
     Predicate<WaterPlane> over = this::hasFlooded;
-    if (known.isEmpty() || !done.pools().isEmpty()) {
-      return found(afloat(), over);
-    }
-    FloatingCase afloat = FloatingCase.dry(model, loading());
-    return found(known.get(), afloat, this::afloat, over);
+    return known.isEmpty()
+        ? found(afloat(), over)
+        : found(known.get(), caseAfloat(), this::afloat, over);
+  }
+
+  private FloatingCase caseAfloat() {
+    return FloatingCase.dry(model, loading()).with(done.pools());
+  }
+
+  private Equilibria restUnderForces() {
+    FloatingBody floating = afloat();
+    Supplier<Equilibria> anew = () -> Equilibrium.from(floating);
+    Equilibria unforced = known.map(k -> k.underForces(caseAfloat(), anew)).orElseGet(anew);
+    return EquilibriumUnderForces.of(floating, done.forces(), model.form().outside(), unforced)
+        .rest();
+  }
+
+  /** Righting arms toward one side, with the edges as the allowance leaves them. */
+  public Optional<RightingCurve> rightingCurve(Side side) {
+    Supplier<Optional<RightingCurve>> anew = () -> RightingCurve.toward(side, afloat(), edges());
+    return known
+        .map(k -> k.curve(caseAfloat(), side, allowance.freeboardLoss(), anew))
+        .orElseGet(anew);
+  }
+
+  /**
+   * How far it swings from a heel where its load has just moved; of a hurried loaded boat no more
+   * is told than whether it turns back before it floods.
+   */
+  public Optional<DynamicHeel> swing(double from, Side side) {
+    Supplier<Optional<DynamicHeel>> anew =
+        () ->
+            hurried
+                ? DynamicHeel.nearly(afloat(), from, side, edges())
+                : DynamicHeel.of(afloat(), from, side, edges());
+    return known
+        .map(k -> k.swing(caseAfloat(), side, allowance.freeboardLoss(), from, hurried, anew))
+        .orElseGet(anew);
+  }
+
+  /** What it takes to turn it back from upside down, open to the sea, as it is loaded. */
+  public CapsizedBoat capsized() {
+    Supplier<CapsizedBoat> anew = () -> CapsizedBoat.of(swamped(List.of()));
+    return known.map(k -> k.capsized(caseSwamped(List.of(), true), anew)).orElseGet(anew);
+  }
+
+  private FloatingCase caseSwamped(Collection<Space> lost, boolean withLooseKit) {
+    List<Box> without = lost.stream().map(Space::box).toList();
+    Object boat = List.of(model.swampedKey(), without, allowance.volumeFactor(), withLooseKit);
+    boolean alike = model.isAlikeSwamped() && lost.isEmpty();
+    return FloatingCase.swamped(boat, alike, loading());
   }
 
   /** With loose kit, or once it is gone. */
@@ -334,10 +386,7 @@ public final class LoadedBoat {
     if (known.isEmpty()) {
       return found(swamped(lost), LoadedBoat::isOver);
     }
-    List<Box> without = lost.stream().map(Space::box).toList();
-    Object boat = List.of(model.swampedKey(), without, allowance.volumeFactor(), withLooseKit);
-    boolean alike = model.isAlikeSwamped() && lost.isEmpty();
-    FloatingCase afloat = FloatingCase.swamped(boat, alike, loading());
+    FloatingCase afloat = caseSwamped(lost, withLooseKit);
     return found(known.get(), afloat, () -> swamped(lost), LoadedBoat::isOver);
   }
 

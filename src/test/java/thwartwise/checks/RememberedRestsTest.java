@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.afloat.Equilibria;
+import thwartwise.afloat.Force;
 import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.Lift;
+import thwartwise.afloat.Pool;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -19,8 +22,13 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
+import thwartwise.boat.Side;
+import thwartwise.boat.Space;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.Disturbance;
+import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadedBoat;
 
 /** A rest that is remembered is that of the very load, or of its mirror image; of no other. */
@@ -196,5 +204,60 @@ class RememberedRestsTest {
     BoatModel after = before.fittedOut(moved, BoxBoat.TODAY);
     assertThat(after.swampedKey()).isNotEqualTo(before.swampedKey());
     assertThat(after.dryKey()).isEqualTo(before.dryKey());
+  }
+
+  private static LoadedBoat pulled(LoadedBoat boat, double newtons) {
+    Force force = new Force(Vector3.of(2.9, 0, 0.4), 0, newtons);
+    LoadCaseStep line = LoadCaseStep.of(LoadCaseStep.Act.LINE_OUT, "cleat");
+    return boat.after(Disturbance.pulled(line, boat.people(), List.of(force)));
+  }
+
+  @Test
+  void a_pull_is_remembered_and_another_pull_is_another_rest() {
+    KnownBalances known = new KnownBalances();
+    LoadedBoat boat = trial(CRAFT, CREW).hurried(known);
+    Equilibria before = pulled(boat, 60).atRest();
+    assertThat(pulled(trial(CRAFT, CREW).hurried(known), 60).atRest()).isSameAs(before);
+    assertAlike(pulled(boat, 90).atRest(), pulled(trial(CRAFT, CREW).hurried(), 90).atRest());
+    assertAlike(boat.atRest(), trial(CRAFT, CREW).hurried().atRest());
+  }
+
+  @Test
+  void water_in_a_chamber_is_another_load_whatever_chamber_and_however_much() {
+    KnownBalances known = new KnownBalances();
+    LoadedBoat boat = trial(CRAFT, CREW).hurried(known);
+    boat.atRest();
+    for (Space tank : CRAFT.spaces()) {
+      for (double share : List.of(0.5, 0.4)) {
+        Equilibria now = holed(boat, tank, share).atRest();
+        assertAlike(now, holed(trial(CRAFT, CREW).hurried(), tank, share).atRest());
+        assertThat(holed(trial(CRAFT, CREW).hurried(known), tank, share).atRest()).isSameAs(now);
+      }
+    }
+  }
+
+  private static LoadedBoat holed(LoadedBoat boat, Space tank, double share) {
+    Pool water = new Pool(List.of(new Lift(tank.solid(), 1)), share * tank.solid().volume());
+    LoadCaseStep half = LoadCaseStep.of(LoadCaseStep.Act.HALF_FULL, tank.name());
+    return boat.after(Disturbance.holed(half, boat.people(), water));
+  }
+
+  @Test
+  void curves_and_swings_are_those_of_the_side_the_heel_and_the_allowance_asked_about() {
+    KnownBalances known = new KnownBalances();
+    LoadedBoat boat = trial(CRAFT, CREW).remembering(known);
+    LoadedBoat anew = trial(CRAFT, CREW);
+    Allowance allowance = new Allowance(1, 1, 0.1);
+    for (Side side : Side.values()) {
+      assertThat(boat.rightingCurve(side)).isEqualTo(anew.rightingCurve(side));
+      assertThat(boat.under(allowance).rightingCurve(side))
+          .isEqualTo(anew.under(allowance).rightingCurve(side))
+          .isNotEqualTo(boat.rightingCurve(side));
+      assertThat(boat.swing(0.1, side)).isEqualTo(anew.swing(0.1, side));
+      assertThat(boat.swing(0.05, side)).isEqualTo(anew.swing(0.05, side));
+    }
+    assertThat(boat.capsized()).isEqualTo(anew.capsized());
+    assertThat(boat.empty(LoadCaseStep.Act.NOBODY_UNDER_IT).capsized())
+        .isEqualTo(anew.empty(LoadCaseStep.Act.NOBODY_UNDER_IT).capsized());
   }
 }

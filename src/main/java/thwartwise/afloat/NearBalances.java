@@ -1,0 +1,78 @@
+package thwartwise.afloat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import thwartwise.geometry.ImmersedPart;
+
+/**
+ * Balances for searches that begin at one of them instead of upright. Safe among threads, and
+ * bounded.
+ *
+ * <p>Only such balances are begun at as were reached from upright down a single bowl: the stiffness
+ * was well above zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the
+ * same lies in nearly the same bowl, and a bowl has one bottom. So what is kept here changes how
+ * soon a rest is found and never which one. Loose water and forces take no part.
+ */
+final class NearBalances {
+  private static final int MOST = 20_000;
+
+  // kg and m: between loads as near as that a boat heels by a degree or two.
+  private static final double MASS = 8;
+  private static final double ALONG = 0.08;
+  private static final double ACROSS = 0.02;
+  private static final double UP = 0.08;
+
+  private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
+  private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
+
+  /**
+   * A balance and what was afloat in it.
+   *
+   * @param part what was under water
+   */
+  record Balance(FloatingBody floating, ImmersedPart part) {}
+
+  private record Load(Object boat, long mass, long along, long across, long up) {
+    static Load of(Object boat, FloatingBody floating) {
+      return new Load(
+          boat,
+          Math.round(floating.mass() / MASS),
+          Math.round(floating.centre().x() / ALONG),
+          Math.round(floating.centre().y() / ACROSS),
+          Math.round(floating.centre().z() / UP));
+    }
+  }
+
+  private static boolean isPlain(FloatingBody floating) {
+    return floating.pools().isEmpty() && floating.couples().isEmpty();
+  }
+
+  /**
+   * Of a boat that is lifted by the same, and of one loaded nearly the same.
+   *
+   * @param boat which boat it is: equal only where all that lifts it is the same but for its people
+   */
+  Stream<Balance> near(Object boat, FloatingBody floating) {
+    if (!isPlain(floating)) {
+      return Stream.empty();
+    }
+    return Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat, floating)))
+        .filter(Objects::nonNull);
+  }
+
+  void keep(Object boat, FloatingBody floating, ImmersedPart part) {
+    if (!isPlain(floating)) {
+      return;
+    }
+    Balance balance = new Balance(floating, part);
+    if (byLoad.size() < MOST) {
+      byLoad.putIfAbsent(Load.of(boat, floating), balance);
+    }
+    if (byLift.size() < MOST) {
+      byLift.put(floating.lifts(), balance);
+    }
+  }
+}
