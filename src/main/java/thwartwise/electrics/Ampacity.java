@@ -12,8 +12,8 @@ public final class Ampacity {
   /** °C of insulation nobody read: the weakest of the table. */
   public static final double UNSTATED_INSULATION = 60;
 
-  /** Of wires in a pipe or bundle, which warm each other (FROM MEMORY: 0.7 for three). */
-  public static final double BUNDLED = 0.7;
+  /** The least of a bundle; two wires in a pipe of their own count as three. */
+  private static final int BUNDLE = 4;
 
   private static final double HAIR = 1 + 1e-9;
   private static final double[] INSULATION = {60, 75, 80, 90, 105, 125, 200};
@@ -51,6 +51,26 @@ public final class Ampacity {
       }
     }
     return least;
+  }
+
+  /**
+   * Share of it that is left to wires in a pipe or bundle, which warm each other: 0.7 for up to
+   * three of them, 0.6 for four to six, 0.5 up to 24, 0.4 beyond (trade practice, FROM MEMORY).
+   */
+  public static double together(int wires) {
+    if (wires < BUNDLE) {
+      return 0.7;
+    }
+    return wires <= 6 ? 0.6 : wires <= 24 ? 0.5 : 0.4;
+  }
+
+  /**
+   * How many wires lie together where so many circuits of two wires each lie alike.
+   *
+   * @param piped whether in a pipe, which one circuit may have to itself; a bundle holds others
+   */
+  static int wires(int circuits, boolean piped) {
+    return piped ? 2 * circuits : Math.max(BUNDLE, 2 * circuits);
   }
 
   private static int column(double insulation) {

@@ -12,6 +12,8 @@ import java.util.Set;
  * is wrong with it as it stands.
  *
  * @param drop of voltage in both wires, V; empty where nobody measured the wire
+ * @param share of what the wire may carry in open air that is left where it lies
+ * @param start of the wire of its own: how far from the battery along the wires, m
  * @param carries what the wire may carry where it lies, A
  * @param wanted the least copper for drop and fuse, m²; NaN when none of the table does
  * @param fuse the least standard fuse of 1.25 times the current, A; NaN when none does
@@ -20,6 +22,8 @@ import java.util.Set;
 public record CircuitSums(
     Circuit circuit,
     double volts,
+    double share,
+    double start,
     Optional<Double> drop,
     Optional<Double> carries,
     double wanted,
@@ -56,6 +60,9 @@ public record CircuitSums(
   /** What a fuse has over the current it carries (common practice, no source). */
   public static final double OVER_DRAW = 1.25;
 
+  /** With these a main fuse still guards its wire. */
+  private static final Set<Fault> HARMLESS = Set.of(Fault.FUSE_UNDER_DRAW);
+
   private static final double HAIR = 1 + 1e-9;
 
   /** A; blade and strip fuses as they are sold. */
@@ -70,22 +77,74 @@ public record CircuitSums(
     faults = Collections.unmodifiableSet(ordered);
   }
 
-  public static CircuitSums of(Circuit circuit, double volts) {
+  /** Of a circuit that runs from the battery alone or in a bundle with one other. */
+  static CircuitSums of(Circuit circuit, double volts) {
+    return of(circuit, volts, share(circuit, List.of(circuit)), 0);
+  }
+
+  /**
+   * Of every circuit of a boat. Wires that lie in a pipe count as in one pipe, those with others as
+   * in one bundle, since nobody says which lie together. Behind a main fuse that guards its wire a
+   * circuit begins where it leaves that wire.
+   */
+  public static List<CircuitSums> of(ElectricalSystem electrics) {
+    double guarded = guarded(electrics);
+    return electrics.circuits().stream()
+        .map(
+            c ->
+                of(
+                    c,
+                    electrics.volts(),
+                    share(c, electrics.circuits()),
+                    c.use() == Circuit.Use.CHARGE ? 0 : guarded))
+        .toList();
+  }
+
+  /**
+   * Of the main wire with everything on, stated or not; empty where nothing draws. That no main
+   * switch is named is no fault of its wire.
+   */
+  public static Optional<CircuitSums> ofMain(ElectricalSystem electrics) {
+    if (!(electrics.drawn() > 0)) {
+      return Optional.empty();
+    }
+    Circuit main =
+        electrics
+            .mainWire()
+            .orElse(MainWire.NOT_STATED)
+            .carrying(electrics.drawn(), electrics.mainSwitch());
+    CircuitSums sums = of(main, electrics.volts());
+    Set<Fault> faults = EnumSet.noneOf(Fault.class);
+    faults.addAll(sums.faults);
+    faults.remove(Fault.NO_SWITCH);
+    return Optional.of(sums.with(faults));
+  }
+
+  private static double guarded(ElectricalSystem electrics) {
+    boolean guarded =
+        ofMain(electrics).filter(main -> HARMLESS.containsAll(main.faults)).isPresent();
+    return guarded ? electrics.mainWire().flatMap(MainWire::length).orElse(0.0) : 0;
+  }
+
+  private static CircuitSums of(Circuit circuit, double volts, double share, double start) {
     double fuse = fuse(circuit.current());
     Optional<Double> copper = circuit.copper();
-    Optional<Double> carries =
-        copper.map(area -> carries(circuit, area)).filter(c -> !Double.isNaN(c));
     CircuitSums sums =
         new CircuitSums(
             circuit,
             volts,
+            share,
+            start,
             copper.map(area -> drop(circuit.current(), circuit.length(), area)),
-            carries,
-            wanted(circuit, volts, fuse),
+            copper.map(area -> carries(circuit, share, area)).filter(c -> !Double.isNaN(c)),
+            wanted(circuit, volts, share, fuse),
             fuse,
             Set.of());
-    return new CircuitSums(
-        circuit, volts, sums.drop, sums.carries, sums.wanted, fuse, sums.found());
+    return sums.with(sums.found());
+  }
+
+  private CircuitSums with(Set<Fault> others) {
+    return new CircuitSums(circuit, volts, share, start, drop, carries, wanted, fuse, others);
   }
 
   /** V lost along a wire there and back: {@code ρ 2 L I / A}. */
@@ -111,26 +170,36 @@ public record CircuitSums(
     return areaFor(circuit.current(), circuit.length(), share * volts);
   }
 
-  /** How far from the battery the fuse may be, m. */
+  /** How far from the battery along the wires the fuse may be, m. */
   public double fuseWithin() {
-    return circuit.sheathed().orElse(false) ? FUSE_WITHIN_SHEATHED : FUSE_WITHIN;
+    return start + (circuit.sheathed().orElse(false) ? FUSE_WITHIN_SHEATHED : FUSE_WITHIN);
   }
 
-  private static double carries(Circuit circuit, double area) {
+  private static double carries(Circuit circuit, double share, double area) {
     OptionalDouble open = Ampacity.ofArea(area, insulation(circuit));
-    return open.isPresent() ? derating(circuit) * open.getAsDouble() : Double.NaN;
+    return open.isPresent() ? share * open.getAsDouble() : Double.NaN;
   }
 
   private static double insulation(Circuit circuit) {
     return circuit.insulation().orElse(Ampacity.UNSTATED_INSULATION);
   }
 
-  private static double derating(Circuit circuit) {
-    return circuit.alone().orElse(false) ? 1 : Ampacity.BUNDLED;
+  private static double share(Circuit circuit, List<Circuit> all) {
+    if (isAlone(circuit)) {
+      return 1;
+    }
+    boolean piped = circuit.sheathed().orElse(false);
+    long alike =
+        all.stream().filter(c -> !isAlone(c) && c.sheathed().orElse(false) == piped).count();
+    return Ampacity.together(Ampacity.wires((int) alike, piped));
   }
 
-  private static double wanted(Circuit circuit, double volts, double fuse) {
-    double forFuse = Ampacity.areaFor(fuse / derating(circuit), insulation(circuit));
+  private static boolean isAlone(Circuit circuit) {
+    return circuit.alone().orElse(false);
+  }
+
+  private static double wanted(Circuit circuit, double volts, double share, double fuse) {
+    double forFuse = Ampacity.areaFor(fuse / share, insulation(circuit));
     double forDrop = areaFor(circuit.current(), circuit.length(), circuit.use().mostDrop() * volts);
     // NaN where no wire carries the fuse.
     return Math.max(forFuse, forDrop);

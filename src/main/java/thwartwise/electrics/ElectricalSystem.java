@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param latitude where the boat is kept, rad, south negative
  * @param mainSwitch what cuts off everything at once
+ * @param mainWire from the battery to where the circuits part, with its fuse
  */
 public record ElectricalSystem(
     Optional<Battery> battery,
@@ -16,6 +17,7 @@ public record ElectricalSystem(
     Optional<SolarPanel> panel,
     Optional<Double> latitude,
     Optional<String> mainSwitch,
+    Optional<MainWire> mainWire,
     List<Circuit> circuits) {
 
   public static final ElectricalSystem NONE =
@@ -23,6 +25,7 @@ public record ElectricalSystem(
           Optional.empty(),
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
@@ -47,34 +50,40 @@ public record ElectricalSystem(
         panel.filter(p -> p.kit().map(kit::contains).orElse(true)),
         latitude,
         mainSwitch,
+        mainWire,
         circuits);
   }
 
   public ElectricalSystem withBattery(Optional<Battery> other) {
-    return new ElectricalSystem(other, motor, runs, panel, latitude, mainSwitch, circuits);
+    return new ElectricalSystem(
+        other, motor, runs, panel, latitude, mainSwitch, mainWire, circuits);
   }
 
   /** The same; without a motor it was not timed with one. */
   public ElectricalSystem withMotor(Optional<ElectricMotor> other) {
     List<TimedRun> timed = other.isPresent() ? runs : List.of();
-    return new ElectricalSystem(battery, other, timed, panel, latitude, mainSwitch, circuits);
+    return new ElectricalSystem(
+        battery, other, timed, panel, latitude, mainSwitch, mainWire, circuits);
   }
 
   public ElectricalSystem withRuns(List<TimedRun> others) {
-    return new ElectricalSystem(battery, motor, others, panel, latitude, mainSwitch, circuits);
+    return new ElectricalSystem(
+        battery, motor, others, panel, latitude, mainSwitch, mainWire, circuits);
   }
 
   public ElectricalSystem withPanel(Optional<SolarPanel> other) {
-    return new ElectricalSystem(battery, motor, runs, other, latitude, mainSwitch, circuits);
+    return new ElectricalSystem(
+        battery, motor, runs, other, latitude, mainSwitch, mainWire, circuits);
   }
 
   /** The same, kept at that latitude, rad. */
   public ElectricalSystem at(Optional<Double> where) {
-    return new ElectricalSystem(battery, motor, runs, panel, where, mainSwitch, circuits);
+    return new ElectricalSystem(battery, motor, runs, panel, where, mainSwitch, mainWire, circuits);
   }
 
-  public ElectricalSystem withCircuits(List<Circuit> others, Optional<String> cutOffBy) {
-    return new ElectricalSystem(battery, motor, runs, panel, latitude, cutOffBy, others);
+  public ElectricalSystem withCircuits(
+      List<Circuit> others, Optional<String> cutOffBy, Optional<MainWire> through) {
+    return new ElectricalSystem(battery, motor, runs, panel, latitude, cutOffBy, through, others);
   }
 
   /** The same with kit of that name, where it is the battery, made to start an engine. */
@@ -96,6 +105,14 @@ public record ElectricalSystem(
   public double besidesMotor() {
     return circuits.stream()
         .filter(c -> c.use().drawsBesides())
+        .mapToDouble(Circuit::current)
+        .sum();
+  }
+
+  /** What is drawn with everything on, A. */
+  public double drawn() {
+    return circuits.stream()
+        .filter(c -> c.use() != Circuit.Use.CHARGE)
         .mapToDouble(Circuit::current)
         .sum();
   }

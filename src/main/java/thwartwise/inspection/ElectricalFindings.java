@@ -47,10 +47,11 @@ final class ElectricalFindings {
         .panel()
         .filter(ElectricalFindings::isUnfused)
         .ifPresent(p -> all.add(practice(CheckId.PANEL_FUSED)));
-    electrics.circuits().stream()
-        .map(circuit -> CircuitSums.of(circuit, electrics.volts()))
-        .flatMap(sums -> of(sums).stream())
-        .forEach(all::add);
+    CircuitSums.ofMain(electrics)
+        .filter(main -> electrics.mainWire().isPresent())
+        .flatMap(ElectricalFindings::of)
+        .ifPresent(all::add);
+    CircuitSums.of(electrics).stream().flatMap(sums -> of(sums).stream()).forEach(all::add);
     return all;
   }
 

@@ -8,11 +8,19 @@ import thwartwise.electrics.Chemistry;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.MainWire;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 
 /** The part of the table that holds what is electric aboard. */
 public final class ElectricalProperties {
+  private static final String COPPER =
+      "Read the square millimetres printed on the wire, or write \"awg\" instead.";
+  private static final String DEGREES =
+      "Read the degrees Celsius printed on the wire, or leave it out.";
+  private static final String SHEATH =
+      "Write true when a pipe or sheath covers the wire from the battery to the fuse.";
+
   private ElectricalProperties() {}
 
   public static final Property<Battery, Double> VOLTS =
@@ -229,18 +237,10 @@ public final class ElectricalProperties {
           "Measure along the wire from the battery to what it feeds, one way, in metres.");
 
   public static final Property<Circuit, Double> AREA =
-      number(
-          "mm2",
-          BoatQuantity.SQUARE_MILLIMETRES,
-          Circuit::area,
-          "Read the square millimetres printed on the wire, or write \"awg\" instead.");
+      number("mm2", BoatQuantity.SQUARE_MILLIMETRES, Circuit::area, COPPER);
 
   public static final Property<Circuit, Double> INSULATION =
-      number(
-              "insulation",
-              BoatQuantity.INSULATION,
-              Circuit::insulation,
-              "Read the degrees Celsius printed on the wire, or leave it out.")
+      number("insulation", BoatQuantity.INSULATION, Circuit::insulation, DEGREES)
           .whenOmitted("60 degrees Celsius");
 
   public static final Property<Circuit, Boolean> ALONE =
@@ -266,12 +266,7 @@ public final class ElectricalProperties {
           "Measure along the wire from the battery to the fuse, in metres.");
 
   public static final Property<Circuit, Boolean> SHEATHED =
-      Property.of(
-              "sheathed",
-              ValueType.flag(),
-              Circuit::sheathed,
-              "Write true when a pipe or sheath covers the wire from the battery to the fuse.")
-          .whenOmitted("it is not");
+      Property.of("sheathed", ValueType.flag(), Circuit::sheathed, SHEATH).whenOmitted("it is not");
 
   public static final Property<Circuit, Double> HOURS_A_DAY =
       number(
@@ -293,6 +288,57 @@ public final class ElectricalProperties {
           FUSE_DISTANCE,
           SHEATHED,
           HOURS_A_DAY);
+
+  public static final Property<MainWire, Double> MAIN_FUSE =
+      number(
+          "fuse",
+          BoatQuantity.FUSE_AMPERES,
+          MainWire::fuse,
+          "Read the amperes on the main fuse; 0 for none.");
+
+  public static final Property<MainWire, Double> MAIN_FUSE_DISTANCE =
+      number(
+          "fuseAt",
+          BoatQuantity.WIRE_METRES,
+          MainWire::fuseDistance,
+          "Measure along the wire from the battery to the main fuse, in metres.");
+
+  public static final Property<MainWire, Double> MAIN_LENGTH =
+      number(
+              "there",
+              BoatQuantity.WIRE_METRES,
+              MainWire::length,
+              "Measure along it from the battery to where the wires part, in metres.")
+          .whenOmitted("each circuit's fuse is measured from the battery");
+
+  public static final Property<MainWire, Double> MAIN_AREA =
+      number("mm2", BoatQuantity.SQUARE_MILLIMETRES, MainWire::area, COPPER);
+
+  public static final Property<MainWire, Double> MAIN_INSULATION =
+      number("insulation", BoatQuantity.INSULATION, MainWire::insulation, DEGREES)
+          .whenOmitted("60 degrees Celsius");
+
+  public static final Property<MainWire, Boolean> MAIN_ALONE =
+      Property.of(
+              "alone",
+              ValueType.flag(),
+              MainWire::alone,
+              "Write true when it lies in no pipe and with no others.")
+          .whenOmitted("it lies in a pipe with others");
+
+  public static final Property<MainWire, Boolean> MAIN_SHEATHED =
+      Property.of("sheathed", ValueType.flag(), MainWire::sheathed, SHEATH)
+          .whenOmitted("it is not");
+
+  public static final List<Property<MainWire, ?>> OF_MAIN_WIRE =
+      List.of(
+          MAIN_FUSE,
+          MAIN_FUSE_DISTANCE,
+          MAIN_LENGTH,
+          MAIN_AREA,
+          MAIN_INSULATION,
+          MAIN_ALONE,
+          MAIN_SHEATHED);
 
   private static <O> Property<O, Double> number(
       String key, BoatQuantity quantity, Function<O, Optional<Double>> value, String remedy) {

@@ -70,6 +70,13 @@ final class ElectricalFigures {
         + "\". If it is there, give both one name in the boat file";
   }
 
+  /** How to enter what nobody said yet, or what is missing of it. */
+  static String entered(String part) {
+    return "To enter it type refit, answer electrics, then "
+        + part
+        + " (by hand in a boat file: help electrics)";
+  }
+
   static String share(double share) {
     return Rounding.down(100 * share, 0) + UnitFormat.TIED + "%";
   }

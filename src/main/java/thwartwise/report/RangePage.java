@@ -100,7 +100,8 @@ public final class RangePage {
     if (isWornOut()) {
       page.point(
           "Nobody can tell by its label what it still holds",
-          "Have its charge measured, and enter that charge and the day of it; or take a newer one");
+          "Have its charge measured, or take a newer one, and enter that charge and that day",
+          ElectricalFigures.entered("battery"));
     }
     plan.batteryAshore()
         .ifPresent(name -> page.point(ElectricalFigures.ashore("The battery", name)));
@@ -108,13 +109,14 @@ public final class RangePage {
     if (plan.usable().isEmpty() && plan.batteryAshore().isEmpty()) {
       page.point(
           "The battery",
-          "Read volts and ampere-hours (Ah) on its label and write them into the boat file: help"
-              + " electrics");
+          "Read volts and ampere-hours (Ah) on its label",
+          ElectricalFigures.entered("battery"));
     }
     if (plan.fullCurrent().isEmpty() && plan.motorAshore().isEmpty()) {
       page.point(
           "What the motor draws",
-          "Read amperes or pounds of thrust on its plate, or time a run with an ammeter");
+          "Read amperes or pounds of thrust on its plate, or time a run with an ammeter",
+          ElectricalFigures.entered("motor"));
     }
     oars();
     shallow.ifPresent(this::shallow);
@@ -127,8 +129,9 @@ public final class RangePage {
     if (plan.speeds().stream().anyMatch(MotorSpeed::speedGuessed)) {
       page.paragraph(
           "Nobody timed this boat: its speed is a guess and so is every distance here",
-          "Pace out a stretch of the bank, drive it both ways at each setting with a watch and an"
-              + " ammeter, and write the runs into the boat file: help electrics");
+          "Pace out a stretch of the bank and drive it both ways at each setting with a watch and an"
+              + " ammeter",
+          ElectricalFigures.entered("run"));
     }
     inStatedWaters().ifPresent(page::paragraph);
   }
@@ -360,7 +363,9 @@ public final class RangePage {
     }
     page.heading("What the panel gives back in a dull month");
     if (plan.boat().electrics().latitude().isEmpty()) {
-      page.paragraph("Nothing counts: nobody said at which latitude the boat is kept");
+      page.paragraph(
+          "Nothing counts: nobody said at which latitude the boat is kept",
+          ElectricalFigures.entered("panel"));
       return;
     }
     double used = plan.usedADay();

@@ -7,17 +7,20 @@ import thwartwise.electrics.Battery;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.Circuit.Use;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.MainWire;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.LineWrap;
 
 /**
- * The circuits of a boat in characters: battery, main switch, then fuse, switch and end of each.
+ * The circuits of a boat in characters: the battery, what charges it, then in line the main fuse
+ * and the main switch, and behind them fuse, switch and end of each circuit.
  */
 final class WiringDrawing {
   private static final int SWITCH = 24;
   private static final int NAME = 20;
+  private static final String NO_FUSE = "(NO MAIN FUSE)";
 
   private final ElectricalSystem electrics;
   private final UnitFormat units;
@@ -36,13 +39,42 @@ final class WiringDrawing {
 
   private void draw() {
     line("[ battery " + electrics.battery().map(WiringDrawing::label).orElse("not stated") + " ]");
+    charging();
+    if (electrics.drawn() > 0) {
+      inLine();
+      electrics.circuits().stream().filter(c -> c.use() != Use.CHARGE).forEach(this::circuit);
+    }
+  }
+
+  /** It stays on the battery when the main switch is off. */
+  private void charging() {
+    List<Circuit> chargers =
+        electrics.circuits().stream().filter(c -> c.use() == Use.CHARGE).toList();
+    if (chargers.isEmpty() && electrics.panel().isEmpty()) {
+      return;
+    }
+    line("    |");
+    line("    |  charging, before the main switch and fuse:");
+    electrics.panel().ifPresent(this::panel);
+    chargers.forEach(this::circuit);
+  }
+
+  private void inLine() {
+    Optional<MainWire> main = electrics.mainWire();
     line("    |");
     line(
-        "    +--/ main switch: "
-            + electrics.mainSwitch().map(s -> cut(s, 50)).orElse("NONE NAMED"));
-    electrics.circuits().stream().filter(c -> c.use() != Use.CHARGE).forEach(this::circuit);
-    electrics.circuits().stream().filter(c -> c.use() == Use.CHARGE).forEach(this::circuit);
-    electrics.panel().ifPresent(this::panel);
+        main.flatMap(MainWire::fuse)
+                .map(a -> a > 0 ? "[main fuse " + ElectricalFigures.label(a, "A") + "]" : NO_FUSE)
+                .orElse("(main fuse ?)")
+            + main.flatMap(MainWire::fuseDistance)
+                .map(at -> " " + units.height(at, Side.UP) + " from the battery")
+                .orElse(""));
+    line("    |");
+    line(
+        electrics
+            .mainSwitch()
+            .map(s -> "    / main switch: " + cut(s, 50))
+            .orElse("    | (no main switch)"));
   }
 
   private static String label(Battery battery) {
@@ -57,7 +89,7 @@ final class WiringDrawing {
         "    +--"
             + fuse(circuit.fuse())
             + "--"
-            + circuit.switched().map(s -> "/ " + cut(s, SWITCH) + " ").orElse("(no switch)")
+            + switched(circuit)
             + (circuit.use() == Use.CHARGE ? "--<< " : "--> ")
             + cut(circuit.name(), NAME)
             + ", "
@@ -68,6 +100,14 @@ final class WiringDrawing {
             + ", "
             + units.height(circuit.length(), Side.UP)
             + " there and as much back");
+  }
+
+  /** A charger is switched off at its other end. */
+  private static String switched(Circuit circuit) {
+    return circuit
+        .switched()
+        .map(s -> "/ " + cut(s, SWITCH) + " ")
+        .orElse(circuit.use() == Use.CHARGE ? "" : "(no switch)");
   }
 
   private void panel(SolarPanel panel) {

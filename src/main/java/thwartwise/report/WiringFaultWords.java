@@ -32,6 +32,14 @@ final class WiringFaultWords {
     return all.toArray(String[]::new);
   }
 
+  /** Of a boat of which nobody said anything about what carries all circuits. */
+  static String[] noMainFuse(CircuitSums main, UnitFormat units) {
+    return new String[] {
+      "No main fuse is stated, so the wire that carries everything counts as unguarded",
+      new WiringFaultWords(main, units).wanted()
+    };
+  }
+
   /** What is wrong, without its figures. */
   static String brief(Fault fault) {
     return switch (fault) {

@@ -29,6 +29,7 @@ public final class WiringPage {
   private final ElectricalSystem electrics;
   private final UnitFormat units;
   private final List<CircuitSums> sums;
+  private final Optional<CircuitSums> main;
   private final Page page = new Page();
   private final List<String[]> faults = new ArrayList<>();
 
@@ -37,9 +38,10 @@ public final class WiringPage {
     this.today = today;
     this.electrics = boat.electrics();
     this.units = ReaderUnits.of(boat);
-    this.sums =
-        electrics.circuits().stream().map(c -> CircuitSums.of(c, electrics.volts())).toList();
+    this.main = CircuitSums.ofMain(electrics);
+    this.sums = CircuitSums.of(electrics);
     systemFaults();
+    main.filter(wire -> !wire.faults().isEmpty()).ifPresent(this::mainFaults);
     for (CircuitSums each : sums) {
       if (!each.faults().isEmpty()) {
         faults.add(WiringFaultWords.of(each, units));
@@ -80,8 +82,8 @@ public final class WiringPage {
     if (electrics.isEmpty() || electrics.circuits().isEmpty()) {
       page.paragraph(
           "No circuit is stated, so no wire or fuse is worked out",
-          "Write into the boat file for each: amperes, length, wire, fuse and switch: help"
-              + " electrics");
+          "Each wants amperes, length, wire, fuse and switch",
+          ElectricalFigures.entered("wires"));
     }
     if (!electrics.isEmpty()) {
       verdict();
@@ -115,6 +117,13 @@ public final class WiringPage {
           });
     }
     electrics.panel().ifPresent(this::panelFaults);
+  }
+
+  private void mainFaults(CircuitSums wire) {
+    faults.add(
+        electrics.mainWire().isPresent()
+            ? WiringFaultWords.of(wire, units)
+            : WiringFaultWords.noMainFuse(wire, units));
   }
 
   private void batteryFaults(Battery battery) {
@@ -226,6 +235,22 @@ public final class WiringPage {
                 new Table.Column("Loses", 15),
                 new Table.Column("May carry", 10)),
             sums.stream().map(this::asItStands).toList()));
+    main.filter(wire -> electrics.mainWire().isPresent()).ifPresent(this::mainWire);
+  }
+
+  private void mainWire(CircuitSums wire) {
+    page.gap()
+        .paragraph(
+            "The main wire ("
+                + ElectricalFigures.wire(wire.circuit())
+                + ") carries all of it, "
+                + amperes(wire.circuit().current())
+                + ", and may carry "
+                + wire.carries().map(a -> Rounding.down(a, 1) + " A").orElse("nobody knows what")
+                + " where it lies",
+            "Its fuse is to be "
+                + amperes(CircuitSums.OVER_DRAW * wire.circuit().current())
+                + " or more, and no more than the wire may carry");
   }
 
   private List<String> asItStands(CircuitSums each) {
@@ -268,27 +293,28 @@ public final class WiringPage {
   }
 
   private void basis() {
-    double all =
-        electrics.circuits().stream()
-            .filter(c -> c.use() != Circuit.Use.CHARGE)
-            .mapToDouble(Circuit::current)
-            .sum();
     page.heading("What this rests on");
-    page.point("All at once they draw " + amperes(all) + " at " + label(electrics.volts(), "V"));
+    page.point(
+        "All at once they draw "
+            + amperes(electrics.drawn())
+            + " at "
+            + label(electrics.volts(), "V"));
     page.point(
         "Loss: 1.787e-8 ohm metres, there and back (10.75 ohms a circular mil and foot, as the"
             + " trade has it); 3 % for motor, navigation lights and charging, 10 % for the rest");
     page.point(
         "What a wire may carry: 33 CFR 183.425, table 5, outside an engine space, for the"
-            + " insulation stated, otherwise for the weakest; seven tenths of it in a pipe or with"
-            + " other wires, as where nobody said otherwise. A wire between two gauges counts as"
-            + " the thinner");
+            + " insulation stated, otherwise for the weakest. Of it seven tenths for two wires in a"
+            + " pipe of their own, six tenths for four to six wires together, as where nobody said"
+            + " how they lie, half for more (trade practice, FROM MEMORY). A wire between two gauges"
+            + " counts as the thinner");
     page.point(
         "Fuse: at least 1.25 times the draw (common practice), never over what the wire may carry"
             + " (stricter than that rule, which lets half as much again)");
     page.point(
         "Its distance from the battery along the wire: 7 in, or 40 in in a sheath all the way (33"
-            + " CFR 183.455)");
+            + " CFR 183.455). Behind a main fuse that guards its wire it counts from where the"
+            + " circuit's own wire begins");
   }
 
   private Page cautions() {

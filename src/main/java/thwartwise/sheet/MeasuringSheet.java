@@ -71,7 +71,7 @@ public final class MeasuringSheet {
           Map.entry("electrics.run", "The motor, timed both ways"),
           Map.entry("electrics.panel.watts", "A solar panel"),
           Map.entry("electrics.circuit", "Wires from the battery"),
-          Map.entry("electrics.mainSwitch", "One switch for all of them"),
+          Map.entry("electrics.mainSwitch", "One switch and one fuse for all of them"),
           Map.entry("person", "People"),
           Map.entry("waters.waves", "The water it is for"));
 

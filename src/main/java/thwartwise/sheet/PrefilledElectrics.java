@@ -8,6 +8,7 @@ import thwartwise.electrics.Chemistry;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.MainWire;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.measure.UnitFormat;
@@ -52,6 +53,7 @@ final class PrefilledElectrics {
     }
     put("circuit." + (electrics.circuits().size() + 1) + ".any", "no");
     electrics.mainSwitch().ifPresent(by -> put("mainSwitch", by));
+    electrics.mainWire().ifPresent(this::mainWire);
   }
 
   private void battery(Battery battery) {
@@ -98,28 +100,35 @@ final class PrefilledElectrics {
     put(key + ".name", circuit.name());
     put(key + ".amps", plain(circuit.current()));
     put(key + ".there", shown.tape(circuit.length()));
-    put(key + ".wire", wire(circuit));
-    put(key + ".lies", lies(circuit));
+    put(key + ".wire", wire(circuit.area(), circuit.gauge(), circuit.insulation()));
+    put(key + ".lies", lies(circuit.alone(), circuit.sheathed()));
     put(key + ".fuse", circuit.fuse().map(PrefilledElectrics::plain));
     put(key + ".fuseAt", circuit.fuseDistance().map(shown::tape));
     put(key + ".switch", circuit.switched());
     put(key + ".hoursADay", circuit.timeADay().map(PrefilledElectrics::hours));
   }
 
-  private static Optional<String> wire(Circuit circuit) {
-    String degrees = circuit.insulation().map(c -> " " + plain(c) + " C").orElse("");
-    return circuit
-        .area()
-        .map(area -> plain(BoatQuantity.SQUARE_MILLIMETRES.inFile(area)) + " mm2")
-        .or(() -> circuit.gauge().map(gauge -> "AWG " + gauge))
+  private void mainWire(MainWire main) {
+    put("mainWire.fuse", main.fuse().map(PrefilledElectrics::plain));
+    put("mainWire.fuseAt", main.fuseDistance().map(shown::tape));
+    put("mainWire.wire", wire(main.area(), main.gauge(), main.insulation()));
+    put("mainWire.lies", lies(main.alone(), main.sheathed()));
+    put("mainWire.there", main.length().map(shown::tape));
+  }
+
+  private static Optional<String> wire(
+      Optional<Double> area, Optional<Integer> gauge, Optional<Double> insulation) {
+    String degrees = insulation.map(c -> " " + plain(c) + " C").orElse("");
+    return area.map(copper -> plain(BoatQuantity.SQUARE_MILLIMETRES.inFile(copper)) + " mm2")
+        .or(() -> gauge.map(number -> "AWG " + number))
         .map(copper -> copper + degrees);
   }
 
-  private static Optional<String> lies(Circuit circuit) {
-    if (circuit.alone().orElse(false)) {
+  private static Optional<String> lies(Optional<Boolean> alone, Optional<Boolean> sheathed) {
+    if (alone.orElse(false)) {
       return Optional.of("open");
     }
-    return circuit.sheathed().map(sheathed -> sheathed ? "pipe" : "bundle");
+    return sheathed.map(piped -> piped ? "pipe" : "bundle");
   }
 
   private static String latitude(double radians) {

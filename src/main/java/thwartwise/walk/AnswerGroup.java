@@ -20,19 +20,21 @@ record AnswerGroup(String list, int number) {
 
   /** Questions about something there is only one of, by what it is. */
   private static final Map<String, Pattern> ALONE =
-      Map.of(
-          "boat", Pattern.compile("name|measuredBy|units|water|propulsion(?:\\.power)?"),
-          "battery", Pattern.compile("electrics\\.battery\\..+"),
-          "motor", Pattern.compile("electrics\\.motor\\..+"),
-          "panel", Pattern.compile("electrics\\.panel\\..+"),
-          "shape", Pattern.compile("hull\\.(?:length|stations|points|alike)"),
-          "weight", Pattern.compile("hull\\.(?:weighed|mass|scale\\..+)"),
-          "balance", Pattern.compile("hull\\.(?:centre|tilt)\\..+"),
-          "borrowed hull",
+      Map.ofEntries(
+          Map.entry("boat", Pattern.compile("name|measuredBy|units|water|propulsion(?:\\.power)?")),
+          Map.entry("battery", Pattern.compile("electrics\\.battery\\..+")),
+          Map.entry("motor", Pattern.compile("electrics\\.motor\\..+")),
+          Map.entry("panel", Pattern.compile("electrics\\.panel\\..+")),
+          Map.entry("main wire", Pattern.compile("electrics\\.mainWire\\..+")),
+          Map.entry("shape", Pattern.compile("hull\\.(?:length|stations|points|alike)")),
+          Map.entry("weight", Pattern.compile("hull\\.(?:weighed|mass|scale\\..+)")),
+          Map.entry("balance", Pattern.compile("hull\\.(?:centre|tilt)\\..+")),
+          Map.entry(
+              "borrowed hull",
               Pattern.compile(
-                  "short\\.(?:length|form|beam|bottom|depth|stern|notch|mass|material)"),
-          "borrowed seats", Pattern.compile("short\\.(?:seats|seat\\..+|motor|kit)"),
-          "borrowed chamber", Pattern.compile("short\\.(?:chamber|test)\\..+"));
+                  "short\\.(?:length|form|beam|bottom|depth|stern|notch|mass|material)")),
+          Map.entry("borrowed seats", Pattern.compile("short\\.(?:seats|seat\\..+|motor|kit)")),
+          Map.entry("borrowed chamber", Pattern.compile("short\\.(?:chamber|test)\\..+")));
 
   /** The answer to these may hold a semicolon itself. */
   private static final Pattern FREE_WORDS = Pattern.compile("measuredBy|.*\\.(?:how|by|closedBy)");

@@ -115,7 +115,37 @@ class ElectricsReferenceTest {
     double carries =
         Ampacity.ofArea(WireSize.ofGauge((int) r.in("awg")), r.in("insulation")).orElseThrow();
     assertThat(r.wanted("fuse")).isLessThanOrEqualTo(carries);
-    assertThat(r.wanted("fuse")).isGreaterThan(carries * Ampacity.BUNDLED);
+    assertThat(r.wanted("fuse")).isGreaterThan(carries * Ampacity.together(2));
+  }
+
+  static Stream<Reference> ampacities() {
+    return Reference.of("ampacity");
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void ampacities(Reference r) {
+    double copper = WireSize.ofGauge((int) r.in("awg"));
+    for (int degrees : new int[] {60, 75, 80, 90, 105, 125, 200}) {
+      double wanted = r.wanted("c" + degrees);
+      assertThat(Ampacity.ofArea(copper, degrees)).hasValue(wanted);
+      // The wire between this gauge and the next counts as this one, and no thinner one will do.
+      assertThat(Ampacity.ofArea(copper * 1.2, degrees)).hasValue(wanted);
+      assertThat(Ampacity.areaFor(wanted, degrees)).isEqualTo(copper);
+    }
+  }
+
+  static Stream<Reference> rules() {
+    return Reference.of("fuse-by-rule");
+  }
+
+  /** Ours is the stricter: the rule lets half as much again through. */
+  @ParameterizedTest
+  @MethodSource
+  void rules(Reference r) {
+    double carries =
+        Ampacity.ofArea(WireSize.ofGauge((int) r.in("awg")), r.in("insulation")).orElseThrow();
+    near(r, "most", 1.5 * carries);
   }
 
   static Stream<Reference> distances() {

@@ -97,6 +97,26 @@ class ElectricalFindingsTest {
     assertThat(isFastened(boat("\"strapped\": true", "\"strapped\": false"))).isFalse();
   }
 
+  /** What nobody stated is for the page of the wires; stated as missing or too far it holds. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"fuse\": 60 }|\"fuse\": 0 }|NO_FUSE",
+        "\"fuse\": 60 }|\"fuse\": 100 }|FUSE_OVER_WIRE",
+        "\"alone\": true, \"fuseAt\": 0.1|\"alone\": true, \"fuseAt\": 0.3|FUSE_TOO_FAR",
+        "\"awg\": 8|\"awg\": 20|WIRE_TOO_THIN"
+      })
+  void a_main_fuse_that_guards_nothing_holds_the_boat_back(
+      String right, String wrong, Fault fault) {
+    assertThat(ElectricalFindings.of(boat(right, wrong)))
+        .hasSize(1)
+        .allMatch(Finding::holdsBack)
+        .allMatch(f -> f.question().things().equals(List.of("main wire")))
+        .allMatch(f -> f.note().equals(new Note.UnguardedCircuit(fault)));
+    assertThat(ElectricalFindings.of(boat(", \"fuse\": 60 }", " }"))).isEmpty();
+  }
+
   /** The answer itself is a finding; it must not stand there twice. */
   @Test
   void a_battery_found_loose_at_a_point_of_a_checklist_is_one_finding() {

@@ -48,6 +48,8 @@ public final class ElectricBoat {
                 "batteryStaysOn": true },
               "latitude": 52,
               "mainSwitch": "red key next to the battery",
+              "mainWire": { "awg": 8, "insulation": 105,
+                "alone": true, "fuseAt": 0.1, "fuse": 60 },
               "circuits": [
                 { "name": "motor", "use": "motor", "amps": 45, "there": 2, "mm2": 10,
                   "insulation": 90, "alone": true, "fuse": 60, "fuseAt": 0.15,

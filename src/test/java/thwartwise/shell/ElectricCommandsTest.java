@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.PointCondition;
 import thwartwise.checklist.PointQuestion;
@@ -96,14 +98,22 @@ class ElectricCommandsTest {
             Butter Dish
             ===========
             Running time is not worked out: something it needs is not known.
-            * The battery. Read volts and ampere-hours (Ah) on its label and write them into
-              the boat file: help electrics.
+            * The battery. Read volts and ampere-hours (Ah) on its label. To enter it type
+              refit, answer electrics, then battery (by hand in a boat file: help
+              electrics).
             * What the motor draws. Read amperes or pounds of thrust on its plate, or time a
-              run with an ammeter.
+              run with an ammeter. To enter it type refit, answer electrics, then motor (by
+              hand in a boat file: help electrics).
             """);
     TestShell wiring = TestShell.open();
     assertThat(wiring.run("wiring", "--boat", boat(ElectricBoat.WITHOUT))).isEqualTo(1);
-    assertThat(wiring.out()).contains("No circuit is stated, so no wire or fuse is worked out.");
+    assertThat(wiring.out())
+        .contains(
+            """
+            No circuit is stated, so no wire or fuse is worked out. Each wants amperes,
+            length, wire, fuse and switch. To enter it type refit, answer electrics, then
+            wires (by hand in a boat file: help electrics).
+            """);
     fitsTheTerminal(wiring.out());
   }
 
@@ -314,17 +324,105 @@ class ElectricCommandsTest {
             """
             [ battery 12 V, 80 Ah ]
                 |
-                +--/ main switch: red key next to the battery
+                |  charging, before the main switch and fuse:
+                |
+                +--[fuse 5 A]--<< controller --[fuse 5 A]--<< panel, 50 W
+                |
+            [main fuse 60 A] 0.10 m from the battery
+                |
+                / main switch: red key next to the battery
                 |
                 +--[fuse 60 A]--/ plug at the transom --> motor, 45 A
                 |       10 mm2, 2.00 m there and as much back
                 |
                 +--[fuse 2 A]--/ rocker switch --> cabin lamp, 0.5 A
                 |       AWG 14, 3.00 m there and as much back
-                |
-                +--[fuse 5 A]--<< controller --[fuse 5 A]--<< panel, 50 W
+            """)
+        .contains(
+            """
+            The main wire (AWG 8) carries all of it, 46 A, and may carry 80.0 A where it
+            lies. Its fuse is to be 57 A or more, and no more than the wire may carry.
             """);
     fitsTheTerminal(shell.out());
+  }
+
+  /**
+   * DERIVED: 45.5 A want 56.9 A or more, sold as 60, on 10 mm2 in a bundle: AWG 8 at 60 C carries
+   * 55 A, six tenths of it 33; AWG 4 carries 105, 63 A of them.
+   */
+  @Test
+  void a_main_fuse_is_held_against_its_wire_and_all_that_is_drawn() throws IOException {
+    String good = ElectricBoat.JSON;
+    for (String[] each :
+        new String[][] {
+          {"\"fuse\": 60 }", "\"fuse\": 0 }", "Main wire: no fuse. "},
+          {
+            "\"fuse\": 60 }",
+            "\"fuse\": 50 }",
+            "Main wire: the fuse of 50 A is less than 1.25 times the 46 A drawn"
+          },
+          {
+            "\"fuse\": 60 }",
+            "\"fuse\": 100 }",
+            "Main wire: the fuse of 100 A lets more through than the 80.0 A this wire may carry"
+          },
+          {
+            "\"alone\": true, \"fuseAt\": 0.1",
+            "\"alone\": true, \"fuseAt\": 0.3",
+            "Main wire: the fuse is 0.3 m from the battery"
+          },
+          {
+            "\"alone\": true, \"fuseAt\": 0.1,",
+            "\"alone\": true,",
+            "Main wire: nobody said how far from the battery its fuse is"
+          },
+          {"\"awg\": 8, ", "", "Main wire: nobody said how thick the wire is"}
+        }) {
+      assertThat(good).contains(each[0]);
+      TestShell wiring = TestShell.open();
+      assertThat(
+              wiring.run(
+                  "wiring",
+                  "--boat",
+                  boat(good.replaceFirst(java.util.regex.Pattern.quote(each[0]), each[1]))))
+          .isEqualTo(1);
+      assertThat(wiring.out().replaceAll("\\s+", " "))
+          .contains("One thing is to be put right before the battery is connected.")
+          .contains("* " + each[2]);
+      fitsTheTerminal(wiring.out());
+    }
+  }
+
+  @Test
+  void that_no_main_fuse_is_stated_is_said() throws IOException {
+    String none = ElectricBoat.JSON.replaceAll("(?s)\"mainWire\": \\{.*?\\},\\s+", "");
+    assertThat(shell.run("wiring", "--boat", boat(none))).isEqualTo(1);
+    assertThat(shell.out())
+        .contains(
+            """
+            * No main fuse is stated, so the wire that carries everything counts as
+              unguarded. It wants a fuse of 60 A within 0.17 m of the battery, wire of
+              25 mm2, AWG 4 or thicker, and a switch in reach.
+            """)
+        .contains("\n(main fuse ?)\n    |\n    / main switch: red key next to the battery\n")
+        .doesNotContain("The main wire (");
+    fitsTheTerminal(shell.out());
+  }
+
+  /** Behind a main fuse 0.5 m of main wire lead to the block where the lamp's fuse sits. */
+  @Test
+  void behind_a_good_main_fuse_a_fuse_counts_from_where_its_wire_begins() throws IOException {
+    String block =
+        ElectricBoat.JSON.replace("\"fuse\": 2, \"fuseAt\": 0.1", "\"fuse\": 2, \"fuseAt\": 0.6");
+    assertThat(shell.run("wiring", "--boat", boat(block))).isEqualTo(1);
+    assertThat(shell.out()).contains("* Cabin lamp: the fuse is 0.6 m from the battery");
+    String led = block.replace("\"awg\": 8,", "\"awg\": 8, \"there\": 0.5,");
+    TestShell main = TestShell.open();
+    assertThat(main.run("wiring", "--boat", boat(led))).isZero();
+    TestShell bad = TestShell.open();
+    assertThat(bad.run("wiring", "--boat", boat(led.replace("\"fuse\": 60 }", "\"fuse\": 0 }"))))
+        .isEqualTo(1);
+    assertThat(bad.out()).contains("* Cabin lamp: the fuse is 0.6 m from the battery");
   }
 
   /** DERIVED: 45 A over 2 m each way and 0.36 V want 8.94 mm2, more than the 8.37 of AWG 8. */
@@ -352,6 +450,31 @@ class ElectricCommandsTest {
                 + " a fuse of 60 A within 0.17 m of the battery, wire of 10 mm2, AWG 6 or thicker,"
                 + " and a switch in reach.");
     fitsTheTerminal(shell.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"panelFuse\": 5,|no fuse between panel and controller is stated",
+        "\"batteryFuse\": 5,|no fuse between controller and battery is stated",
+        "\"batteryStaysOn\": true|nobody said that the battery stays on the controller in sun"
+      })
+  void what_nobody_said_of_the_panel_counts_as_missing(String said, String words)
+      throws IOException {
+    String silent = ElectricBoat.JSON.replaceAll(said + "\\s*", "").replaceAll(",\\s*}", " }");
+    assertThat(silent).isNotEqualTo(ElectricBoat.JSON);
+    assertThat(shell.run("wiring", "--boat", boat(silent))).isEqualTo(1);
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("One thing is to be put right before the battery is connected.")
+        .contains("* Solar panel: " + words);
+  }
+
+  @Test
+  void a_panel_carried_ashore_gives_nothing_back() throws IOException {
+    String ashore = ElectricBoat.JSON.replace("{ \"name\": \"panel\",", "{ \"name\": \"plank\",");
+    shell.run("range", "--boat", boat(ashore));
+    assertThat(shell.out()).doesNotContain("What the panel gives back");
   }
 
   @Test

@@ -28,7 +28,8 @@ class ElectricalWalkTest {
           "motor; 2 m; 10 mm2 90 C; open; 60; 15 cm; plug at the transom",
           "lamp; 6 W; 3 m; awg 14; ; 2; 10 cm; rocker switch; 3",
           "no",
-          "red key next to the battery");
+          "red key next to the battery",
+          "60; 10 cm; awg 8 105 C; open; ");
 
   @Test
   void each_thing_fits_on_one_line_and_stands_in_the_boat() {
@@ -65,6 +66,8 @@ class ElectricalWalkTest {
     assertThat(entered.motor()).isEqualTo(file.motor());
     assertThat(entered.runs()).containsExactly(file.runs().get(0));
     assertThat(entered.mainSwitch()).isEqualTo(file.mainSwitch());
+    assertThat(entered.mainWire().orElseThrow().gauge()).hasValue(8);
+    assertThat(entered.mainWire().orElseThrow().fuseDistance()).hasValue(0.1);
     assertThat(entered.circuits().get(1).fuse()).hasValue(2.0);
   }
 

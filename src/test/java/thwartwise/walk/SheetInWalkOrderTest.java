@@ -122,11 +122,15 @@ class SheetInWalkOrderTest {
         .containsEntry("electrics.latitude", "52 N")
         .containsEntry("electrics.circuit.1.wire", "10 mm2 90 C")
         .containsEntry("electrics.circuit.2.wire", "AWG 14")
-        .containsEntry("electrics.mainSwitch", "red key next to the battery");
+        .containsEntry("electrics.mainSwitch", "red key next to the battery")
+        .containsEntry("electrics.mainWire.fuse", "60")
+        .containsEntry("electrics.mainWire.wire", "AWG 8 105 C")
+        .containsEntry("electrics.mainWire.lies", "open");
     assertThat(String.join(" ", written.keySet()))
         .matches(
             "electrics.battery.* electrics.motor.* electrics.run.* electrics.panel.*"
-                + " electrics.latitude .*electrics.circuit.* electrics.mainSwitch");
+                + " electrics.latitude .*electrics.circuit.* electrics.mainSwitch"
+                + " electrics.mainWire.*");
   }
 
   /** Read forward only, cell after cell, and typed: it is the same boat. */

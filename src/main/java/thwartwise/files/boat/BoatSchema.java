@@ -296,6 +296,12 @@ public final class BoatSchema {
                 .object())
         .optional(ElectricalProperties.LATITUDE)
         .optional("mainSwitch", text("What cuts off everything at once."))
+        .optional(
+            "mainWire",
+            new SchemaPart()
+                .optional(ElectricalProperties.OF_MAIN_WIRE)
+                .optional("awg", gauge())
+                .object())
         .optional("circuits", list(circuit(), 0))
         .object();
   }
@@ -330,10 +336,13 @@ public final class BoatSchema {
         .required(ElectricalProperties.CURRENT)
         .required(ElectricalProperties.LENGTH)
         .optional(ElectricalProperties.OF_CIRCUIT)
-        .optional(
-            "awg", whole(BoatQuantity.GAUGE, "Instead of mm2: the gauge printed on the wire."))
+        .optional("awg", gauge())
         .optional("switch", text("What switches it off."))
         .object();
+  }
+
+  private static ObjectNode gauge() {
+    return whole(BoatQuantity.GAUGE, "Instead of mm2: the gauge printed on the wire.");
   }
 
   private static <T> ObjectNode choice(T[] values, Function<T, String> word, String meaning) {

@@ -8,6 +8,7 @@ import thwartwise.electrics.Battery;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.MainWire;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.json.JsonText;
@@ -22,7 +23,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class ElectricsCodec {
   static final String KEY = "electrics";
   static final String[] KEYS = {
-    "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "circuits"
+    "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "mainWire", "circuits"
   };
   private static final String[] BATTERY_KEYS =
       keys(ElectricalProperties.OF_BATTERY, "kit", BatteryDate.KEY);
@@ -34,6 +35,7 @@ final class ElectricsCodec {
   private static final String SWITCH = "Write what cuts off everything at once, or leave it out.";
   static final String[] CIRCUIT_KEYS =
       keys(ElectricalProperties.OF_CIRCUIT, "name", "awg", "switch");
+  static final String[] MAIN_KEYS = keys(ElectricalProperties.OF_MAIN_WIRE, "awg");
   private static final String CIRCUIT = "Name what the wires feed, as in lamp.";
   private static final String AWG = "Read the gauge printed on the wire, as in 10 AWG.";
   private static final String CIRCUIT_SWITCH = "Write what switches it off, or leave it out.";
@@ -48,6 +50,7 @@ final class ElectricsCodec {
         electrics.optionalObject("panel", PANEL_KEYS).map(ElectricsCodec::panel),
         electrics.optional(ElectricalProperties.LATITUDE),
         electrics.optional("mainSwitch").map(value -> value.words(SWITCH)),
+        electrics.optionalObject("mainWire", MAIN_KEYS).map(ElectricsCodec::mainWire),
         electrics.optionalItems("circuits", "circuit", CIRCUIT_KEYS).stream()
             .map(ElectricsCodec::circuit)
             .toList());
@@ -98,6 +101,25 @@ final class ElectricsCodec {
         panel.optional(ElectricalProperties.SIDE_AREA));
   }
 
+  private static MainWire mainWire(ObjectReader main) {
+    return new MainWire(
+        main.optional(ElectricalProperties.MAIN_FUSE),
+        main.optional(ElectricalProperties.MAIN_FUSE_DISTANCE),
+        main.optional(ElectricalProperties.MAIN_LENGTH),
+        main.optional(ElectricalProperties.MAIN_AREA),
+        gauge(main),
+        main.optional(ElectricalProperties.MAIN_INSULATION),
+        main.optional(ElectricalProperties.MAIN_ALONE),
+        main.optional(ElectricalProperties.MAIN_SHEATHED));
+  }
+
+  private static Optional<Integer> gauge(ObjectReader wire) {
+    if (wire.has("mm2")) {
+      wire.refuse("awg", "\"mm2\" says the same. Keep one of them.");
+    }
+    return wire.optional("awg").map(value -> value.whole(BoatQuantity.GAUGE, AWG));
+  }
+
   private static Optional<String> kit(ObjectReader thing) {
     return thing.optional("kit").map(value -> value.words(KIT));
   }
@@ -116,6 +138,7 @@ final class ElectricsCodec {
             p -> node.set("panel", put(named("kit", p.kit()), ElectricalProperties.OF_PANEL, p)));
     JsonText.put(node, ElectricalProperties.LATITUDE, electrics);
     electrics.mainSwitch().ifPresent(name -> node.put("mainSwitch", name));
+    electrics.mainWire().ifPresent(main -> node.set("mainWire", write(main)));
     list(node, "circuits", electrics.circuits(), ElectricsCodec::write);
     return node;
   }
@@ -132,16 +155,13 @@ final class ElectricsCodec {
   }
 
   private static Circuit circuit(ObjectReader circuit) {
-    if (circuit.has("mm2")) {
-      circuit.refuse("awg", "\"mm2\" says the same. Keep one of them.");
-    }
     return new Circuit(
         circuit.text("name", CIRCUIT),
         circuit.required(ElectricalProperties.USE),
         circuit.required(ElectricalProperties.CURRENT),
         circuit.required(ElectricalProperties.LENGTH),
         circuit.optional(ElectricalProperties.AREA),
-        circuit.optional("awg").map(value -> value.whole(BoatQuantity.GAUGE, AWG)),
+        gauge(circuit),
         circuit.optional(ElectricalProperties.INSULATION),
         circuit.optional(ElectricalProperties.ALONE),
         circuit.optional(ElectricalProperties.FUSE),
@@ -156,6 +176,12 @@ final class ElectricsCodec {
         put(named("name", Optional.of(circuit.name())), ElectricalProperties.OF_CIRCUIT, circuit);
     circuit.gauge().ifPresent(gauge -> node.put("awg", gauge));
     circuit.switched().ifPresent(name -> node.put("switch", name));
+    return node;
+  }
+
+  private static ObjectNode write(MainWire main) {
+    ObjectNode node = put(JsonText.object(), ElectricalProperties.OF_MAIN_WIRE, main);
+    main.gauge().ifPresent(gauge -> node.put("awg", gauge));
     return node;
   }
 

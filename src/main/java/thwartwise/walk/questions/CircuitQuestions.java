@@ -5,6 +5,7 @@ import java.util.Optional;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.Circuit.Use;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.MainWire;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
@@ -68,6 +69,46 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
         Optional.of(lie.sheathed),
         use == Use.CHARGE ? Optional.empty() : switched(key, subject),
         use.drawsBesides() ? hours(key, subject) : Optional.empty());
+  }
+
+  /** What carries them all; empty where nobody knows of a fuse in it. */
+  Optional<MainWire> mainWire(String key) {
+    Optional<Double> fuse =
+        replay.ask(
+            LabelFigure.FUSE
+                .entry(key + ".fuse", "Main fuse, the one before all of them")
+                .how(
+                    "Amperes on the fuse at the battery that all but charging runs through; 0 for",
+                    "none. Or on one line, with ; between: fuse; how far from the battery; wire;",
+                    "how it lies; length to where the wires part.")
+                .why("Without it the thick wire burns until the battery is empty.")
+                .optional("not known, as none"));
+    return fuse.map(amperes -> amperes > 0 ? fused(key, amperes) : MainWire.of(amperes));
+  }
+
+  private MainWire fused(String key, double fuse) {
+    String subject = "Main wire";
+    Optional<Double> at = fuseDistance(key, subject);
+    Optional<WireText> wire = wire(key, subject);
+    Lie lie = lie(key, subject);
+    return new MainWire(
+        Optional.of(fuse),
+        at,
+        partsAfter(key, subject),
+        wire.flatMap(WireText::area),
+        wire.flatMap(WireText::gauge),
+        wire.flatMap(WireText::insulation),
+        Optional.of(lie.alone),
+        Optional.of(lie.sheathed));
+  }
+
+  private Optional<Double> partsAfter(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".there", subject + ", until the others part")
+            .how("Along it from the battery to the block where the other wires begin.")
+            .why("Behind a good main fuse another may sit where its own wire begins.")
+            .within(tape.length(0, BoatQuantity.WIRE_METRES.most(), "length of such a wire"))
+            .optional("not known, as none"));
   }
 
   private Use use(String key) {

@@ -130,11 +130,13 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
 
   private Boat wires(String key, Boat boat) {
     ElectricalSystem electrics = boat.electrics();
-    List<Circuit> circuits =
-        new CircuitQuestions(replay, tape, electrics).circuits(key + ".circuit");
+    CircuitQuestions questions = new CircuitQuestions(replay, tape, electrics);
+    List<Circuit> circuits = questions.circuits(key + ".circuit");
     return circuits.isEmpty()
         ? boat
-        : boat.withElectrics(electrics.withCircuits(circuits, mainSwitch(key)));
+        : boat.withElectrics(
+            electrics.withCircuits(
+                circuits, mainSwitch(key), questions.mainWire(key + ".mainWire")));
   }
 
   private Optional<String> mainSwitch(String key) {

@@ -115,6 +115,7 @@ class BoatSchemaTest {
           entry("/properties/propulsion", PropulsionCodec.KEYS),
           entry("/properties/electrics", ElectricsCodec.KEYS),
           entry("/properties/electrics/properties/circuits/items", ElectricsCodec.CIRCUIT_KEYS),
+          entry("/properties/electrics/properties/mainWire", ElectricsCodec.MAIN_KEYS),
           entry("/properties/kept/items", ConfirmedMeasurementCodec.KEYS),
           entry("/properties/trialSeen", ObservedTrialCodec.KEYS),
           entry("/properties/lookedAt/items", PointAnswerCodec.KEYS),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,6 +12,7 @@ import thwartwise.boat.Boat;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.Chemistry;
 import thwartwise.electrics.Circuit;
+import thwartwise.electrics.MainWire;
 import thwartwise.electrics.TimedRun;
 import thwartwise.sampleboats.ElectricBoat;
 
@@ -63,6 +65,29 @@ class ElectricsFileTest {
   }
 
   @Test
+  void the_main_wire_and_its_fuse_are_read_and_written() {
+    Boat boat =
+        read(
+            ElectricBoat.JSON.replace(
+                "\"awg\": 8", "\"there\": 0.5, \"sheathed\": true, \"mm2\": 10"));
+    assertThat(boat.electrics().mainWire())
+        .hasValue(
+            new MainWire(
+                Optional.of(60.0),
+                Optional.of(0.1),
+                Optional.of(0.5),
+                Optional.of(10e-6),
+                Optional.empty(),
+                Optional.of(105.0),
+                Optional.of(true),
+                Optional.of(true)));
+    assertThat(read(BoatFile.write(boat))).isEqualTo(boat);
+    Boat gauge = read(ElectricBoat.JSON);
+    assertThat(gauge.electrics().mainWire().orElseThrow().gauge()).hasValue(8);
+    assertThat(read(BoatFile.write(gauge))).isEqualTo(gauge);
+  }
+
+  @Test
   void a_boat_without_it_is_written_without_it() {
     assertThat(BoatFile.write(read(ElectricBoat.WITHOUT))).doesNotContain("electrics");
   }
@@ -94,6 +119,11 @@ class ElectricsFileTest {
             + " degrees Celsius, outside the believable 60 to 260 degrees Celsius for the"
             + " insulation of a wire. Read the degrees Celsius printed on the wire, or leave it"
             + " out.",
+        "\"awg\": 8|\"awg\": 8, \"mm2\": 10|electrics, mainWire: \"awg\" does not belong here:"
+            + " \"mm2\" says the same. Keep one of them.",
+        "\"fuse\": 60 }|\"fuse\": 600 }|electrics, mainWire: \"fuse\""
+            + " is 600 A, outside the believable 0 to 500 A for a fuse on a small boat. Read the"
+            + " amperes on the main fuse; 0 for none.",
         "\"name\": \"cabin lamp\"|\"name\": \"Motor\"|electrics, circuit 2 \"Motor\": the name"
             + " stands twice. Give each a name of its own."
       })

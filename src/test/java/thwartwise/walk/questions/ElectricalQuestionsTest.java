@@ -19,6 +19,7 @@ import thwartwise.electrics.Chemistry;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.MainWire;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.files.boat.BoatFile;
@@ -88,6 +89,11 @@ class ElectricalQuestionsTest {
       electrics.circuit.2.switch            | rocker switch
       electrics.circuit.2.hoursADay         | 3
       electrics.mainSwitch                  | red key
+      electrics.mainWire.fuse               | 60 A
+      electrics.mainWire.fuseAt             | 10 cm
+      electrics.mainWire.wire               | AWG 8 105 C
+      electrics.mainWire.lies               | pipe
+      electrics.mainWire.there              | 0.5 m
       """;
 
   private static final Asked WIRED = new Asked(UnitSystem.METRIC, boat(), typed());
@@ -213,6 +219,17 @@ class ElectricalQuestionsTest {
                 Optional.of(0.5)));
     assertThat(electrics.latitude().orElseThrow()).isCloseTo(Math.toRadians(-34), within(1e-12));
     assertThat(electrics.mainSwitch()).hasValue("red key");
+    assertThat(electrics.mainWire())
+        .hasValue(
+            new MainWire(
+                Optional.of(60.0),
+                Optional.of(0.1),
+                Optional.of(0.5),
+                Optional.empty(),
+                Optional.of(8),
+                Optional.of(105.0),
+                Optional.of(false),
+                Optional.of(true)));
     assertThat(BoatFile.parse(BoatFile.write(boat), "boat.json")).isEqualTo(boat);
   }
 
@@ -252,6 +269,16 @@ class ElectricalQuestionsTest {
     assertThat(silent.electrics()).isEqualTo(ElectricalSystem.NONE);
     Asked rowed = silent.without("battery").without("motor").without("solar panel");
     assertThat(rowed.keys()).isEmpty();
+  }
+
+  @Test
+  void of_no_main_fuse_nothing_more_is_asked() {
+    Asked none = WIRED.with("electrics.mainWire.fuse", "0");
+    assertThat(none.electrics().mainWire()).hasValue(MainWire.of(0));
+    assertThat(none.keys()).doesNotContain("electrics.mainWire.fuseAt");
+    Asked silent = WIRED.with("electrics.mainWire.fuse", "");
+    assertThat(silent.electrics().mainWire()).isEmpty();
+    assertThat(silent.keys()).doesNotContain("electrics.mainWire.wire");
   }
 
   /** What Enter takes is what nobody said, which the sums count as what flatters least. */

@@ -1,0 +1,73 @@
+package thwartwise.electrics;
+
+import java.util.Optional;
+
+/**
+ * The two wires from the battery to where those of the circuits part from each other, with the main
+ * fuse and the main switch in the positive one: they carry all that is drawn at once.
+ *
+ * @param fuse A; zero for none
+ * @param fuseDistance along the wire from the battery, m
+ * @param length to where the circuits part, m
+ * @param area of the copper, m²
+ * @param gauge the same by its American number, where it was given so
+ * @param insulation what it stands, °C
+ * @param alone whether it lies by itself in the open air
+ * @param sheathed whether it is in a pipe or sheath all the way to its fuse
+ */
+public record MainWire(
+    Optional<Double> fuse,
+    Optional<Double> fuseDistance,
+    Optional<Double> length,
+    Optional<Double> area,
+    Optional<Integer> gauge,
+    Optional<Double> insulation,
+    Optional<Boolean> alone,
+    Optional<Boolean> sheathed) {
+
+  /** One of which nobody said anything. */
+  static final MainWire NOT_STATED =
+      new MainWire(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+
+  /** One of which only the fuse is known, A; zero for none. */
+  public static MainWire of(double fuse) {
+    return new MainWire(
+        Optional.of(fuse),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /**
+   * As a circuit that carries such a current. The lengths of the others are from the battery and
+   * hold its own, so that it loses nothing besides.
+   */
+  Circuit carrying(double current, Optional<String> mainSwitch) {
+    return new Circuit(
+        "main wire",
+        Circuit.Use.OTHER,
+        current,
+        0,
+        area,
+        gauge,
+        insulation,
+        alone,
+        fuse,
+        fuseDistance,
+        sheathed,
+        mainSwitch,
+        Optional.empty());
+  }
+}
