@@ -23,6 +23,9 @@ public record Opening(
     Optional<String> into,
     Optional<Double> diameter) {
 
+  /** A wider hole is no drain and takes no cable, m (judgement). */
+  public static final double SMALL_HOLE = 0.1;
+
   /** An edge that nothing closes, as a notch in the transom. */
   public Opening(String name, Vector3 middle, double width, boolean athwart) {
     this(name, middle, width, athwart, Optional.empty(), Optional.empty(), Optional.empty());
@@ -31,6 +34,14 @@ public record Opening(
   /** Whether water that reaches it always runs into the boat. */
   public boolean floodsTheBoat() {
     return closedBy.isEmpty() && into.isEmpty();
+  }
+
+  /**
+   * Whether a lid, cover or screw-in pocket belongs there: it leads into a chamber and is no small
+   * round hole, as for a cable or a drain.
+   */
+  public boolean isHatch() {
+    return into.isPresent() && diameter.filter(across -> across <= SMALL_HOLE).isEmpty();
   }
 
   /** Both ends of the edge: a wide opening floods at the lower one. */

@@ -87,7 +87,7 @@ public enum Concern {
   }
 
   private static Stream<Opening> hatches(Boat boat) {
-    return boat.openings().stream().filter(o -> o.into().isPresent());
+    return boat.openings().stream().filter(Opening::isHatch);
   }
 
   private static Stream<Chamber> air(Boat boat) {

@@ -67,7 +67,7 @@ public final class MeasuringSheet {
           Map.entry("place", "Places to sit, kneel or stand"),
           Map.entry("kit", "Kit"),
           Map.entry("bailer", "Bailer and trailer; battery and motor, if electric"),
-          Map.entry("outfit", "Hatches, rowlocks, cleats, anchor line, leaks"),
+          Map.entry("outfit", "Rowlocks, cleats, anchor line, leaks"),
           Map.entry("electrics.run", "The motor, timed both ways"),
           Map.entry("electrics.panel.watts", "A solar panel"),
           Map.entry("electrics.circuit", "Wires from the battery"),

@@ -154,11 +154,11 @@ final class ChangedScript {
     }
     choices =
         choices
-            .or(What.CUT, "cut", "hole", "opening")
+            .or(What.CUT, "cut", "hole", "opening", "hatch", "pocket", "deck plate")
             .or(What.WEIGHED, "weight", "weighed", "painted")
             .or(What.PEOPLE, "people")
             .or(What.ELECTRICS, "electrics", "electric", "battery", "motor", "wires", "panel")
-            .or(What.OUTFIT, "outfit", "hatch", "rowlocks", "cleat", "anchor", "leak");
+            .or(What.OUTFIT, "outfit", "rowlocks", "cleat", "anchor", "leak");
     if (swamped.isAskedOf(boat.hull().stations())) {
       choices = choices.or(What.SWAMPED, "swamped");
     }
@@ -166,10 +166,10 @@ final class ChangedScript {
             key, number == 1 ? "What has changed" : "What else has changed", choices)
         .how(
             "added, removed, moved: kit. chamber: opened, sealed or tested. cut: a new",
-            "notch or hole. weight: painted, mended or soaked, weighed again. people: who",
-            "is aboard. swamped: whether people sit in it then or hold on to it. electrics:",
-            "labels of battery and motor, a timed run, panel, wires. outfit: hatch, rowlocks,",
-            "cleat, anchor line or leak. Or in a row with ; between: weight; and the mass.")
+            "notch, hole, hatch or pocket. weight: painted, mended or soaked, weighed again.",
+            "people: who is aboard. swamped: whether people sit in it then or hold on to it.",
+            "electrics: labels of battery and motor, a timed run, panel, wires. outfit:",
+            "rowlocks, cleat, anchor line or leak. Or in a row: weight; and the mass.")
         .why("Each change can cost a person or buy one; the two are shown side by side.")
         .orElse(What.NOTHING, "nothing");
   }

@@ -3,12 +3,15 @@ package thwartwise.checklist;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Opening;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.geometry.Vector3;
 import thwartwise.record.SampleBoats;
 import thwartwise.sampleboats.ElectricBoat;
 
@@ -49,6 +52,30 @@ class ChecklistTest {
       """)
   void what_is_added_is_asked_about(String concern, String told) {
     assertThat(told(SampleBoats.withKit(PLAIN, "petrol can", 5), concern)).containsExactly(told);
+  }
+
+  /** A lid, a cover or a bag belongs to it; to a hole for a cable there is none. */
+  @Test
+  void a_hatch_or_pocket_into_a_chamber_is_asked_about_and_a_cable_hole_is_not() {
+    Boat holed =
+        PLAIN.withOpenings(
+            List.of(
+                into("hatch", 0.3, Optional.empty()),
+                into("pocket", 0.15, Optional.of(0.15)),
+                into("cable hole", 0.012, Optional.of(0.012)),
+                new Opening("notch", Vector3.of(0, 0, 0.38), 0.3, true)));
+    assertThat(told(holed, "hatches into chambers")).containsExactly("Look (hatch, pocket).");
+  }
+
+  private static Opening into(String name, double width, Optional<Double> diameter) {
+    return new Opening(
+        name,
+        Vector3.of(2.9, 0, 0.3),
+        width,
+        true,
+        Optional.of("lid"),
+        Optional.of("fore locker"),
+        diameter);
   }
 
   private static List<String> told(Boat boat, String concern) {

@@ -388,8 +388,8 @@ class PackagedJarIT {
         {"forward of the aft end", metric ? "0.7112" : "2' 4"},
         {"port of the middle", "0"},
         {"height of its middle", metric ? "0.1524" : "6"},
-        {"its own volume", ""},
         {"is it fastened", "yes"},
+        {"its own volume", ""},
         {"What else has changed", ""},
         {"Is the boat complete", ""}
       };

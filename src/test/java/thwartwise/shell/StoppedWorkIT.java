@@ -27,8 +27,8 @@ class StoppedWorkIT {
     {"forward of the aft end", "0.7"},
     {"port of the middle", "0"},
     {"height of its middle", "0.15"},
-    {"its own volume", ""},
     {"is it fastened", "yes"},
+    {"its own volume", ""},
     {"What else has changed", ""},
     {"Is the boat complete", ""}
   };

@@ -94,7 +94,7 @@ class WholeConversationsTest {
       place.1.halfWidth | 16
       place.1.people | 1
       place.2.any | no
-      kit.1.any | oars; 9; 4'; 0; 14; yes; none
+      kit.1.any | oars; 9; 4'; 0; 14; yes; none;
       kit.2.any | no
       bailer | 5
       person.1.any | no

@@ -6,8 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Space;
+import thwartwise.checks.HatchLeftOpen;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.walk.engine.Answer;
 
 /** What an opening is decides what is asked of it, and where it leads. */
@@ -66,6 +72,50 @@ class OpeningsInTheWalkTest {
         .isEqualTo(
             "2.50 m is not at the bow locker, which lies from 3.31 m to 4.02 m. Measure it again, or"
                 + " back.");
+  }
+
+  private static Space bowLocker(Boat boat) {
+    return BoatModel.of(boat, Sheet.TODAY).spaces().stream()
+        .filter(space -> space.name().equals("bow locker"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Of it a checklist asks after lid and seal, and it is tried left open. */
+  @Test
+  void a_hatch_that_is_shut_is_tried_open_and_one_that_nothing_shuts_fills_its_chamber() {
+    Boat shut = DEMO.boat();
+    assertThat(opening(DEMO, 3).isHatch()).isTrue();
+    BoatModel model = BoatModel.of(shut, Sheet.TODAY);
+    assertThat(
+            new HatchLeftOpen(RuleSetFile.cautiousDefault())
+                .readings(LoadedBoat.of(model, model.aboard())))
+        .extracting(reading -> reading.question().things())
+        .contains(List.of("hatch of the bow locker"));
+    assertThat(bowLocker(shut).counting().share()).isPositive();
+    Boat open = DEMO.with("opening.3.closedBy", "no").boat();
+    assertThat(bowLocker(open).counting().why())
+        .isEqualTo("has an opening that nothing closes, the hatch of the bow locker: it fills");
+  }
+
+  @Test
+  void a_pocket_or_deck_plate_is_a_hatch_in_the_deck_or_seat() {
+    for (String word : List.of("pocket", "screw-in pocket", "deck plate", "hatch in the deck")) {
+      assertThat(DEMO.accepted("opening.3.kind", word)).isEqualTo("Opening: deck hatch");
+    }
+    Boat cut =
+        ChangedSheet.of(DEMO.boat())
+            .with("changed.1", "pocket")
+            .with("changed.1.kind", "pocket")
+            .with("changed.1.into", "bow locker")
+            .with("changed.1.x", "3.5")
+            .with("changed.1.y", "0")
+            .with("changed.1.z", "0.4")
+            .with("changed.1.width", "0.12")
+            .boat();
+    Opening pocket = cut.openings().get(cut.openings().size() - 1);
+    assertThat(pocket.into()).contains("bow locker");
+    assertThat(pocket.floodsTheBoat()).isFalse();
   }
 
   /** Between the ends of a side tank there is only its front, and that runs along. */

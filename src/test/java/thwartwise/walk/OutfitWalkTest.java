@@ -10,20 +10,16 @@ import thwartwise.boat.AnchorBottom;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.Opening;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.Rowlocks;
 import thwartwise.boat.SeamLeak;
 import thwartwise.boat.Space;
-import thwartwise.checks.HatchLeftOpen;
-import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.LoadedBoat;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
-/** Hatches, rowlocks, cleats, anchor line and leaks, each entered on one line. */
+/** Rowlocks, cleats, anchor line and leaks, each entered on one line. */
 class OutfitWalkTest {
   private static Boat with(String... lines) {
     List<Answer> answers = Sheet.full(true).upTo("outfit.1.any");
@@ -61,7 +57,6 @@ class OutfitWalkTest {
             "anchor; 20 m; 3 m; mud",
             "leak; port chine; 3 l; 30 min",
             "leak; keel; 1 l; 30 min",
-            "hatch; bow hatch; fore locker; shut; 20 cm",
             "no");
     assertThat(boat.outfit())
         .isEqualTo(
@@ -72,15 +67,6 @@ class OutfitWalkTest {
                 Optional.of(3.0),
                 Optional.of(AnchorBottom.SAND_OR_MUD)));
     assertThat(boat.cleats()).containsExactly(new Cleat("bow ring", Vector3.of(3.6, 0, 0.5)));
-    Opening hatch = last(boat);
-    assertThat(hatch.name()).isEqualTo("bow hatch");
-    assertThat(hatch.into()).hasValue("fore locker");
-    assertThat(hatch.closedBy()).hasValue("lid");
-    assertThat(hatch.middle().z()).isCloseTo(0.2, within(1e-12));
-  }
-
-  private static Opening last(Boat boat) {
-    return boat.openings().get(boat.openings().size() - 1);
   }
 
   private static Space foreLocker(Boat boat) {
@@ -90,28 +76,15 @@ class OutfitWalkTest {
         .orElseThrow();
   }
 
+  /** Only there is it known where it is, and into which chamber it leads. */
   @Test
-  void a_pocket_that_is_left_open_empties_its_chamber_and_a_shut_one_does_not() {
-    assertThat(foreLocker(with("")).counting().share()).isPositive();
-    assertThat(foreLocker(with("pocket; seat pocket; fore; shut; ", "no")).counting().share())
-        .isPositive();
-    Boat open = with("pocket; seat pocket; fore; open; ", "no");
-    assertThat(foreLocker(open).counting().share()).isZero();
-    assertThat(foreLocker(open).counting().why())
-        .isEqualTo("has an opening that nothing closes, the seat pocket: it fills");
-    // Whoever does not say that it is shut has an open one, at the lowest of its chamber.
-    Boat unsaid = with("pocket; seat pocket; fore; ; ", "no");
-    assertThat(last(unsaid).closedBy()).isEmpty();
-    assertThat(last(unsaid).middle().z()).isLessThan(0.06);
-  }
-
-  @Test
-  void a_hatch_that_is_entered_as_shut_is_tried_open() {
-    BoatModel model = BoatModel.of(with("hatch; bow hatch; fore; shut; ", "no"), Sheet.TODAY);
-    LoadedBoat loaded = LoadedBoat.of(model, model.aboard());
-    assertThat(new HatchLeftOpen(RuleSetFile.cautiousDefault()).readings(loaded))
-        .extracting(reading -> reading.question().things())
-        .contains(List.of("bow hatch"));
+  void a_hatch_or_pocket_is_sent_to_the_openings() {
+    String there =
+        "A hatch or pocket is one of the openings: type list and change the question for another"
+            + " opening; in a walk of changes answer cut.";
+    assertThat(refused("hatch; bow hatch; fore locker; shut; 20 cm"))
+        .isEqualTo("Value 1 of the row, \"hatch\": " + there + " Nothing of the row was taken.");
+    assertThat(refused("pocket; seat pocket")).contains(there);
   }
 
   // The sheet's battery lies in the midships thwart; 5 kg of bags loose in the locker take 5

@@ -12,7 +12,13 @@ public enum OpeningKind {
   NOTCH("notch", Sketches.NOTCH, "motor notch", "cut-out", "transom cut-out"),
   OAR_NOTCH("oar notch", Sketches.OAR_NOTCH, "side notch", "rowlock notch"),
   DRAIN("drain", Sketches.DRAIN, "bung", "plug", "drain hole"),
-  DECK_HATCH("deck hatch", Sketches.DECK_HATCH, "hatch in the deck"),
+  DECK_HATCH(
+      "deck hatch",
+      Sketches.DECK_HATCH,
+      "hatch in the deck",
+      "pocket",
+      "screw-in pocket",
+      "deck plate"),
   FACE_HATCH("face hatch", Sketches.FACE_HATCH, "hatch in a face", "locker door"),
   CABLE_HOLE("cable hole", Sketches.CABLE_HOLE, "hole", "wire", "cable", "hole for a cable"),
   OTHER("other", Sketches.EDGE, "case", "centreboard case", "well", "something else");

@@ -33,9 +33,6 @@ record OpeningMeasurements(
     String subject,
     OpeningKind kind,
     Optional<ChamberPart> into) {
-  /** Wider than this a hole is no drain and takes no cable, m (judgement). */
-  private static final double WIDE_HOLE = 0.1;
-
   /** A coaming stands above the deck, and a deck may be cambered, m (judgement). */
   private static final double ABOVE_RAIL = 0.3;
 
@@ -237,7 +234,7 @@ record OpeningMeasurements(
                     Dimension.LENGTH,
                     tape.system(),
                     BoatQuantity.DIAMETER.least(),
-                    WIDE_HOLE,
+                    Opening.SMALL_HOLE,
                     "diameter of such a hole",
                     BoatQuantity.DIAMETER.least(),
                     BoatQuantity.DIAMETER.most())));

@@ -50,8 +50,8 @@ public final class OpeningQuestions {
                 entry
                     .how(
                         "Cut-out for the motor, oar notch, drain, hatch in a deck or a locker's face,",
-                        "cable hole, centreboard case: each where water could come in lower than the",
-                        "rail, or into a chamber.")
+                        "screw-in pocket, cable hole, centreboard case: each where water could come in",
+                        "lower than the rail, or into a chamber.")
                     .show(Sketches.OPENINGS)
                     .why(
                         "The boat floods at its lowest opening, not at its rail; a chamber with an",
@@ -74,10 +74,10 @@ public final class OpeningQuestions {
         WordQuestions.choice(key + ".kind", "Opening", OpeningKind.choices())
             .how(
                 "notch: cut into the transom. oar notch: into a side. drain: a round hole with",
-                "a bung. deck hatch: lies in a deck or a seat top. face hatch: stands in a",
-                "bulkhead or the front of a seat. cable hole: small and round. other: a",
-                "centreboard case or anything else. Or all of it on one line, with ; between,",
-                "in the order asked.")
+                "a bung. deck hatch: lies in a deck or a seat top, as a pocket or deck plate.",
+                "face hatch: stands in a bulkhead or the front of a seat. cable hole: small",
+                "and round. other: a centreboard case or anything else. Or all of it on one",
+                "line, with ; between, in the order asked.")
             .show(Sketches.OPENINGS)
             .why("Each has its own two or three measurements."));
   }

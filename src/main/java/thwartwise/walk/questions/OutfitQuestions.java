@@ -6,16 +6,12 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import thwartwise.boat.AnchorBottom;
 import thwartwise.boat.Boat;
-import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Cleat;
-import thwartwise.boat.Filling;
-import thwartwise.boat.Opening;
 import thwartwise.boat.Rowlocks;
 import thwartwise.boat.SeamLeak;
-import thwartwise.geometry.Box;
-import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.OutfitProperties;
 import thwartwise.walk.engine.RepeatedQuestion;
@@ -24,16 +20,15 @@ import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * What belongs to the outfit and is no piece of kit, each on one line: hatches and pockets that
- * lead into chambers, rowlocks, cleats, the anchor line, leaks. One question, and no more where
- * there is none.
+ * What belongs to the outfit and is no piece of kit, each on one line: rowlocks, cleats, the anchor
+ * line, leaks. One question, and no more where there is none. Hatches and pockets are asked for
+ * among the openings, which know their chamber.
  */
 public record OutfitQuestions(Replay replay, Tape tape) {
   private static final double BEYOND_END = 0.3;
   private static final double ABOVE_RAIL = 0.15;
 
   private enum What {
-    HATCH,
     ROWLOCKS,
     CLEAT,
     ANCHOR,
@@ -46,23 +41,21 @@ public record OutfitQuestions(Replay replay, Tape tape) {
         new RepeatedQuestion(
                 replay,
                 "outfit",
-                "hatch, rowlocks, cleat, anchor line or leak",
-                "Any hatch, rowlocks, cleat, anchor line or leak to enter?")
+                "rowlocks, cleat, anchor line or leak",
+                "Any rowlocks, cleat, anchor line or leak to enter?")
             .orNone(
                 entry ->
                     entry
                         .how(ROWS)
-                        .why(
-                            "A hatch left open fills its chamber; a leak and a short line are worked"
-                                + " out.")
+                        .why("Seat and rowlocks, a leak, and a short line are worked out.")
                         .orElse(false, "no"),
                 (key, before) -> item(key, with(boat, before)));
     return with(boat, entered);
   }
 
   private static final String[] ROWS = {
-    "On one line each: hatch; name; chamber; shut or open; height of lower edge.",
-    "rowlocks; forward of the aft end. cleat; name; forward; to port; height.",
+    "On one line each: rowlocks; forward of the aft end.",
+    "cleat; name; forward; to port; height.",
     "anchor; length of line; depth; bottom. leak; seam; litres; minutes."
   };
 
@@ -77,8 +70,10 @@ public record OutfitQuestions(Replay replay, Tape tape) {
   /** One of them, in the walk of changes, too. */
   public UnaryOperator<Boat> item(String key, Boat boat) {
     return switch (replay.ask(
-        WordQuestions.choice(key + ".what", "Which of them", choices(boat)).how(ROWS).why(WHY))) {
-      case HATCH -> hatch(key, boat);
+        WordQuestions.choice(key + ".what", "Which of them", CHOICES)
+            .or(OutfitQuestions::hatch)
+            .how(ROWS)
+            .why(WHY))) {
       case ROWLOCKS -> rowlocks(key, boat);
       case CLEAT -> cleat(key, boat);
       case ANCHOR -> anchor(key);
@@ -88,92 +83,23 @@ public record OutfitQuestions(Replay replay, Tape tape) {
 
   private static final String WHY = "Each is worked out by itself; what is not entered is not.";
 
-  private static ChoiceReader<What> choices(Boat boat) {
-    ChoiceReader<What> choices =
-        ChoiceReader.of(What.ROWLOCKS, "rowlocks", "rowlock", "oarlocks", "oars")
-            .or(What.CLEAT, "cleat", "ring", "bollard")
-            .or(What.ANCHOR, "anchor", "anchor line")
-            .or(What.LEAK, "leak", "seam");
-    return airChambers(boat).isEmpty()
-        ? choices
-        : choices.or(What.HATCH, "hatch", "pocket", "deck plate", "lid");
-  }
+  private static final ChoiceReader<What> CHOICES =
+      ChoiceReader.of(What.ROWLOCKS, "rowlocks", "rowlock", "oarlocks", "oars")
+          .or(What.CLEAT, "cleat", "ring", "bollard")
+          .or(What.ANCHOR, "anchor", "anchor line")
+          .or(What.LEAK, "leak", "seam");
 
-  private static List<ChamberPart> airChambers(Boat boat) {
-    return boat.chambers().stream()
-        .flatMap(chamber -> chamber.parts().stream())
-        .filter(part -> part.filling() instanceof Filling.Air)
-        .toList();
-  }
+  private static final ChoiceReader<String> AMONG_OPENINGS =
+      ChoiceReader.of("hatch", "hatch", "pocket", "deck plate", "lid");
 
-  /** Where nobody measured it, its lower edge is at the lowest of its chamber. */
-  private UnaryOperator<Boat> hatch(String key, Boat boat) {
-    List<ChamberPart> chambers = airChambers(boat);
-    String name =
-        replay.ask(
-            WordQuestions.name(
-                    key + ".name",
-                    "Hatch or pocket, name",
-                    boat.openings().stream().map(Opening::name).toList())
-                .how("Such as bow hatch, pocket of the port seat, deck plate.")
-                .why("The page says what becomes of the boat when it is left open."));
-    String subject = "Hatch " + WordQuestions.quoted(name);
-    String into =
-        replay.ask(
-            WordQuestions.oneOf(
-                    key + ".into",
-                    subject + ", leads into which chamber",
-                    chambers.stream().map(ChamberPart::name).toList())
-                .how("One of the chambers you named; a beginning of its name is enough.")
-                .why("Left open, that chamber fills when the boat is swamped."));
-    boolean shut =
-        replay.ask(
-            WordQuestions.choice(
-                    key + ".shut",
-                    subject + ", under way it is",
-                    ChoiceReader.of(true, "shut", "closed", "locked")
-                        .or(false, "open", "no lid", "no cover"))
-                .how(
-                    "shut: a lid or cover with a seal is on it and locked whenever people are",
-                    "aboard. open: it has none, or it is left off.")
-                .why("Through an open one the whole chamber fills: it counts for nothing.")
-                .orElse(false, "open"));
-    Box within =
-        chambers.stream().filter(c -> c.name().equals(into)).findFirst().orElseThrow().box();
-    Vector3 corner = lowest(within, new Outline(boat.hull().stations()));
-    double z = height(key, subject).orElse(corner.z());
-    Opening hatch =
-        new Opening(
-            name,
-            Vector3.of(corner.x(), corner.y(), z),
-            0,
-            true,
-            shut ? Optional.of("lid") : Optional.empty(),
-            Optional.of(into),
-            Optional.empty());
-    return before -> before.withOpenings(added(before.openings(), hatch));
-  }
-
-  private Optional<Double> height(String key, String subject) {
-    return replay.ask(
-        tape.length(key + ".edge", subject + ", height of its lowest edge")
-            .how("From the baseline straight up to its lowest edge.")
-            .why("Left open, water runs in from that height on.")
-            .optional("the lowest of its chamber"));
-  }
-
-  private static Vector3 lowest(Box chamber, Outline outline) {
-    Box hull = outline.bounds();
-    return Vector3.of(
-        clipped(chamber.x(), hull.x()).middle(),
-        clipped(chamber.y(), hull.y()).middle(),
-        clipped(chamber.z(), hull.z()).from());
-  }
-
-  private static Span clipped(Span span, Span within) {
-    double from = Math.min(Math.max(span.from(), within.from()), within.to());
-    double to = Math.max(Math.min(span.to(), within.to()), from);
-    return new Span(from, to);
+  /** Only the openings know where it is and what shuts it. */
+  private static Optional<Reading<What>> hatch(String typed) {
+    return AMONG_OPENINGS.read(typed).refusal().isEmpty()
+        ? Optional.of(
+            Reading.refused(
+                "A hatch or pocket is one of the openings: type list and change the question for"
+                    + " another opening; in a walk of changes answer cut."))
+        : Optional.empty();
   }
 
   private UnaryOperator<Boat> rowlocks(String key, Boat boat) {
