@@ -39,10 +39,10 @@ class OwnWordsTest {
   private static final Set<String> TYPED =
       names(
           """
-          ChildAges AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
+          TrialQuestions AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
           CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
-          PaperPath PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
+          InspectionOutput PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
           StationQuestions StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow
           TableUnit Tape TerminalLines RowInput TableInput UnitsChoice Walk
           WalkConversation WireText WordQuestions CommandLineParser
@@ -58,9 +58,9 @@ class OwnWordsTest {
   private static final Set<String> FILES =
       names(
           """
-          BoatQuantity BoatsList ChainText PlausibilityId FleetFolder PageFile PointAnswer
+          BoatQuantity BoatsList ChainText PlausibilityId FleetFolder PageFile ThingFingerprint
           RecordFile SealedText SheetSections SheetTemplate Slug
-          StoreReading StoredInspection TransactionPlan
+          StoreReading StoredInspection FileTransaction
           """);
 
   private static final Set<String> OLD =

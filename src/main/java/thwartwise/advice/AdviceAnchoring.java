@@ -6,8 +6,8 @@ import thwartwise.checks.CheckId;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
+import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed;
-import thwartwise.remedy.Effort;
 
 /**
  * Anchoring by the bow alone. It buys nobody a seat; it is told where the boat stands less by the

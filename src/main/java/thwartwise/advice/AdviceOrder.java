@@ -1,8 +1,8 @@
 package thwartwise.advice;
 
 import java.util.Comparator;
+import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed;
-import thwartwise.remedy.Effort;
 
 /**
  * In which order advice is given. What puts the boat right comes first, the cheapest of it before

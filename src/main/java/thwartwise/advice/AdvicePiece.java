@@ -10,8 +10,8 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed;
-import thwartwise.remedy.Effort;
 
 /**
  * One thing that could be done, and what inspecting the boat after it gives.

@@ -1,5 +1,6 @@
 package thwartwise.archive;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.record.InspectionRecord;
@@ -40,5 +41,17 @@ public record NewRecord(
 
   public NewRecord ending(String draft) {
     return new NewRecord(inspection, papers, corrects, withBoat, Optional.of(draft));
+  }
+
+  /**
+   * A record that is kept.
+   *
+   * @param file the JSON file
+   * @param warnings one line for each list or draft that could not be brought up to date with it
+   */
+  public record SavedRecord(Path file, List<String> warnings) {
+    public SavedRecord {
+      warnings = List.copyOf(warnings);
+    }
   }
 }

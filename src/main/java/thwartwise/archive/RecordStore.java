@@ -8,15 +8,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.archive.NewRecord.SavedRecord;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.measure.PrintableText;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
 import thwartwise.record.Chain.ChainList;
+import thwartwise.record.Chain.StoredRecord;
 import thwartwise.record.ChainLink;
 import thwartwise.record.ChainLink.PaperHash;
 import thwartwise.record.Paper;
-import thwartwise.record.StoredRecord;
 
 /**
  * The records of one boat, a chain. The name of a record is its moment and a piece of the hash of

@@ -17,11 +17,11 @@ import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
 import thwartwise.record.Chain.ChainList;
+import thwartwise.record.Chain.StoredRecord;
 import thwartwise.record.ChainLink;
 import thwartwise.record.ChainLink.PaperHash;
 import thwartwise.record.PaperFault;
 import thwartwise.record.RecordEntry;
-import thwartwise.record.StoredRecord;
 
 /** What lies on a shelf, put in the order of its chain; what cannot be read stops nothing. */
 final class StoreReading {

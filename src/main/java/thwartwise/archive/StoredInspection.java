@@ -7,10 +7,10 @@ import thwartwise.json.Format;
 import thwartwise.json.InputFile;
 import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
+import thwartwise.record.Chain.StoredRecord;
 import thwartwise.record.ChainLink;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
-import thwartwise.record.StoredRecord;
 
 /** A record file as it lies on its shelf, and the inspection in it when it can be read. */
 record StoredInspection(StoredRecord stored, Optional<InspectionRecord> inspection) {

@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import thwartwise.boat.Filling.Seal;
 
 /**
  * What a point of a checklist says of the boat when it is not as it should be. Every one takes

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.measure.UnitFormat;
 

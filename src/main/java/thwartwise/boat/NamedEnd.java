@@ -16,7 +16,7 @@ public enum NamedEnd {
 
   NamedEnd(String words, String names) {
     this.words = words;
-    this.spoken = WholeWords.of(names);
+    this.spoken = NamedSide.wholeWords(names);
   }
 
   /** As it stands in a sentence. */

@@ -17,7 +17,7 @@ public enum NamedSide {
 
   NamedSide(String word, String words) {
     this.word = word;
-    this.spoken = WholeWords.of(words);
+    this.spoken = wholeWords(words);
   }
 
   public String word() {
@@ -37,5 +37,13 @@ public enum NamedSide {
       case STARBOARD -> -port;
       case EITHER -> Math.abs(port);
     };
+  }
+
+  /**
+   * @param words one or several with {@code |} between
+   */
+  static Pattern wholeWords(String words) {
+    return Pattern.compile(
+        "\\b(" + words + ")\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
   }
 }

@@ -64,4 +64,41 @@ public record Outfit(
   public double leakRate() {
     return leaks.stream().mapToDouble(SeamLeak::rate).sum();
   }
+
+  /** What an anchor lies on. */
+  public enum AnchorBottom {
+    SAND_OR_MUD("sand or mud"),
+    STONES_OR_WEED("stones or weed");
+
+    private final String word;
+
+    AnchorBottom(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * A pair of rowlocks, one on each side.
+   *
+   * @param x forward of the aft end, m
+   */
+  public record Rowlocks(double x) {}
+
+  /**
+   * Water that came in through one seam while the boat lay at its mooring.
+   *
+   * @param seam where it came in
+   * @param volume m³
+   * @param time in which it came, s
+   */
+  public record SeamLeak(String seam, double volume, double time) {
+    /** m³/s */
+    public double rate() {
+      return volume / time;
+    }
+  }
 }

@@ -54,4 +54,21 @@ public record Place(String name, Span along, Span across, double z, int people, 
   public Place at(double height) {
     return new Place(name, along, across, height, people, posture);
   }
+
+  /** How people are at a place. */
+  public enum Posture {
+    SITTING("sitting"),
+    KNEELING("kneeling"),
+    STANDING("standing");
+
+    private final String word;
+
+    Posture(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
 }

@@ -2,6 +2,7 @@ package thwartwise.boat;
 
 import java.util.List;
 import java.util.Locale;
+import thwartwise.boat.Outfit.Rowlocks;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullForm;

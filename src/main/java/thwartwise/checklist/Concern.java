@@ -10,10 +10,10 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Filling;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Propulsion;
-import thwartwise.boat.Seal;
 
 /** What a boat must have for a point to be asked of it, and what that is called there. */
 public enum Concern {

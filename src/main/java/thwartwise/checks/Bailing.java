@@ -1,11 +1,13 @@
 package thwartwise.checks;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.SwampedWater;
+import thwartwise.boat.Boat;
 import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadCaseStep.Act;
@@ -80,5 +82,31 @@ public record Bailing(RuleSet rules) implements Check {
         limit.cited(),
         empty.loadCase(),
         bailer.note(water));
+  }
+
+  /**
+   * How fast the bailer aboard moves water, by strokes a minute and how full each is.
+   *
+   * @param each what it holds, m³
+   * @param named whether somebody said so
+   */
+  record BailerRate(double each, boolean named, double strokes, double fill) {
+    static BailerRate of(RuleSet rules, Boat boat) {
+      Optional<Double> bailer = boat.bailer();
+      return new BailerRate(
+          bailer.orElse(rules.value("bailer") / 1000),
+          bailer.isPresent(),
+          rules.value("bailer-strokes"),
+          rules.value("bailer-fill"));
+    }
+
+    /** s to move so many m³. */
+    double time(double volume) {
+      return 60 * volume / (each * fill * strokes);
+    }
+
+    Note note(double volume) {
+      return new Note.Bailed(volume, each, named, strokes, fill);
+    }
   }
 }

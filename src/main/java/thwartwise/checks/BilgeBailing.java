@@ -3,6 +3,7 @@ package thwartwise.checks;
 import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
+import thwartwise.checks.Bailing.BailerRate;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.boat.Outfit;
-import thwartwise.boat.SeamLeak;
+import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.Limit;

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Outfit.Rowlocks;
 import thwartwise.boat.Place;
-import thwartwise.boat.Rowlocks;
 import thwartwise.rules.RuleSet;
 
 /**

@@ -78,4 +78,17 @@ public record HullMeasurements(
       List<Span> decked) {
     this(mass, centre, material, density, thickness, floor, stations, decked, Optional.empty());
   }
+
+  /**
+   * A fin under the keel, as it was measured.
+   *
+   * @param edge its lower edge on the middle line, aft to forward, at least two points
+   * @param thickness across, m
+   */
+  public record Skeg(List<Vector3> edge, double thickness) {
+
+    public Skeg {
+      edge = List.copyOf(edge);
+    }
+  }
 }

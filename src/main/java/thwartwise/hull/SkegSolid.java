@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.SolidBuilder;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullMeasurements.Skeg;
 
 /**
  * Builds a skeg as a solid of its own: straight from its lower edge up to the keel line, as thick

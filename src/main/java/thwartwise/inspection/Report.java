@@ -11,7 +11,7 @@ import thwartwise.checks.Finding;
 import thwartwise.crew.Recommendation;
 import thwartwise.geometry.Vector3;
 import thwartwise.rules.CapacityFigure;
-import thwartwise.rules.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement;
 
 /**
  * What one inspection found.

@@ -1,9 +1,9 @@
 package thwartwise.measured;
 
 import java.util.List;
-import thwartwise.boat.AnchorBottom;
 import thwartwise.boat.Boat;
-import thwartwise.boat.SeamLeak;
+import thwartwise.boat.Outfit.AnchorBottom;
+import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.measured.Property.Settable;
 
 /** The part of the table that holds the outfit: anchor line and leaks. */

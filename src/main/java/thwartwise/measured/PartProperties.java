@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.boat.Propulsion;
-import thwartwise.boat.Seal;
 import thwartwise.geometry.Vector3;
-import thwartwise.hull.Skeg;
+import thwartwise.hull.HullMeasurements.Skeg;
 
 /**
  * The part of the table that holds points, openings, chambers, places, how the boat is driven, and

@@ -8,7 +8,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.NamedEnd;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.boat.Space;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Box;

@@ -24,7 +24,8 @@ import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
-import thwartwise.record.BoatChange.Turn;
+import thwartwise.record.Comparison.BoatChange;
+import thwartwise.record.Comparison.BoatChange.Turn;
 import thwartwise.rules.CapacityFigure;
 
 /**

@@ -3,6 +3,7 @@ package thwartwise.record;
 import java.util.Locale;
 import thwartwise.measure.PrintableText;
 import thwartwise.record.Chain.ChainList;
+import thwartwise.record.Chain.StoredRecord;
 
 /** What was changed, added or lost in a chain of records: every message in its one place. */
 final class ChainFault {

@@ -1,7 +1,14 @@
 package thwartwise.record;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Kit;
+import thwartwise.checks.CheckQuestion;
+import thwartwise.checks.Margin;
+import thwartwise.crew.Recommendation.QuestionMargin;
+import thwartwise.inspection.Report.ChamberFigures;
 
 /**
  * What changed between two records and what came of it. Nothing is reckoned anew: both sides say
@@ -51,5 +58,60 @@ public record Comparison(
     return change instanceof BoatChange.Carried
         || change instanceof BoatChange.Space
         || change instanceof BoatChange.HullMass;
+  }
+
+  /** How far inside its limit the recommended crew stays in one figure, before and after. */
+  public record MarginChange(
+      CheckQuestion question, Optional<Margin> before, Optional<Margin> after) {
+
+    /** Every margin that is not the same, in the order of the later record. */
+    static List<MarginChange> between(List<QuestionMargin> before, List<QuestionMargin> after) {
+      List<QuestionMargin> left = new ArrayList<>(before);
+      List<MarginChange> changes = new ArrayList<>();
+      for (QuestionMargin now : after) {
+        Optional<QuestionMargin> was =
+            left.stream().filter(old -> old.question().equals(now.question())).findFirst();
+        was.ifPresent(left::remove);
+        changes.add(
+            new MarginChange(
+                now.question(), was.map(QuestionMargin::margin), Optional.of(now.margin())));
+      }
+      left.forEach(
+          old ->
+              changes.add(
+                  new MarginChange(old.question(), Optional.of(old.margin()), Optional.empty())));
+      return changes.stream().filter(change -> !change.before.equals(change.after)).toList();
+    }
+  }
+
+  /** One thing that is not the same on the boat of two records. */
+  public sealed interface BoatChange {
+
+    /** A thing carried; without a before it was added, without an after removed. */
+    record Carried(Optional<Kit> before, Optional<Kit> after) implements BoatChange {}
+
+    /** A chamber; without a before it was added, without an after removed. */
+    record Space(Optional<Chamber> before, Optional<Chamber> after) implements BoatChange {}
+
+    /**
+     * The same chamber, measured and tested as before, counts otherwise: as when a test grows old.
+     */
+    record Counts(ChamberFigures before, ChamberFigures after) implements BoatChange {}
+
+    /** The bare hull became lighter or heavier, kg. */
+    record HullMass(double before, double after) implements BoatChange {}
+
+    /** Anything else that has a name: an opening, a place, a cleat, somebody aboard. */
+    record Named(String noun, String name, Turn turn) implements BoatChange {}
+
+    /** What was stated or measured besides, in words. */
+    record Stated(String what) implements BoatChange {}
+
+    /** What became of it. */
+    enum Turn {
+      ADDED,
+      REMOVED,
+      CHANGED
+    }
   }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.SealTest;
 
 /** One line of the table of a group's boats. */

@@ -11,6 +11,7 @@ import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Space;
+import thwartwise.remedy.Change.Effort;
 
 /**
  * Spaces that fill today, shut for good and proven. One with a battery or a charger in it is never

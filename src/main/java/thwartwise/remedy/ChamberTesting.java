@@ -10,9 +10,10 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.Space;
+import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed.ProvenChamber;
 
 /** A recorded leak test for chambers that are only claimed to be tight, or whose test is stale. */

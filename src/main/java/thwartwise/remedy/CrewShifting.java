@@ -11,6 +11,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
 import thwartwise.geometry.Vector3;
+import thwartwise.remedy.Change.Effort;
 
 /** Those aboard today somewhere else, two of them the other way round, or one of them ashore. */
 final class CrewShifting {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.EmptyHelm;
+import thwartwise.geometry.Box;
 
 /** What somebody is to do, as data. Its words are written in the report. */
 public sealed interface Deed {
@@ -172,5 +173,15 @@ public sealed interface Deed {
     public AsRecorded {
       cautions = List.copyOf(cautions);
     }
+  }
+
+  /**
+   * One block of foam, or a pair of them.
+   *
+   * @param box the part of the hull's inside that it fills
+   */
+  record FoamBlock(Box box, boolean mirrored) {
+    /** Of a block along a side where the boat is narrowest next to it, m (judgement). */
+    public static final double THICK = 0.15;
   }
 }

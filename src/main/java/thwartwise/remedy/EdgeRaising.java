@@ -9,6 +9,7 @@ import thwartwise.boat.Opening;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullForm;
+import thwartwise.remedy.Change.Effort;
 
 /** A low edge raised to the rail, or a hole that nothing closes given a bung. */
 final class EdgeRaising {

@@ -12,6 +12,8 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
+import thwartwise.remedy.Change.Effort;
+import thwartwise.remedy.Deed.FoamBlock;
 
 /**
  * Closed-cell foam where it fits: under the seats, along the sides and in the ends. Its own weight

@@ -11,6 +11,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullForm;
+import thwartwise.remedy.Deed.FoamBlock;
 
 /**
  * Where blocks of foam fit in a boat: beside what is there, and not where people sit. All distances

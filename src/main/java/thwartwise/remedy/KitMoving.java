@@ -11,6 +11,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
+import thwartwise.remedy.Change.Effort;
 
 /** Heavy things on the floor somewhere else: on the middle line, under or beside each place. */
 final class KitMoving {

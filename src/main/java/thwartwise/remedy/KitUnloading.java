@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
+import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed.Drive;
 
 /**

@@ -6,8 +6,10 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
+import thwartwise.boat.Place;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
+import thwartwise.remedy.Deed.FoamBlock;
 
 /** Changes that somebody names, where {@link Changes} looks for those worth trying. */
 public final class NamedChanges {
@@ -77,5 +79,31 @@ public final class NamedChanges {
     Box box = block.box();
     return new FoamBlock(
         new Box(box.x(), box.y(), new Span(box.z().from(), top)), block.mirrored());
+  }
+
+  /** Where somebody wants foam. */
+  public sealed interface FoamSpot {
+
+    /** Under a place to sit. */
+    record Under(Place place) implements FoamSpot {
+      @Override
+      public String words() {
+        return FoamFitting.under(place);
+      }
+    }
+
+    /** In one of the two ends, clear of the people nearest to it. */
+    enum End implements FoamSpot {
+      BOW,
+      STERN;
+
+      @Override
+      public String words() {
+        return this == BOW ? "in the bow" : "in the stern";
+      }
+    }
+
+    /** Such as "under the stern bench". */
+    String words();
   }
 }

@@ -13,6 +13,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
+import thwartwise.remedy.Change.Effort;
 
 /**
  * A seat one or two steps lower. A chamber that is the seat goes down with it and loses litres; if

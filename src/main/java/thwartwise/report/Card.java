@@ -6,7 +6,7 @@ import thwartwise.inspection.Report;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
-import thwartwise.rules.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement;
 
 /**
  * Half a page for the lid of the locker: what whoever steps in must know, and until when it holds.
@@ -25,7 +25,7 @@ final class Card {
     Report report = inspection.report();
     Page page = new Page().title(inspection.boat().name());
     verdict(page, report);
-    page.points(ConfirmedMeasurementWords.of(inspection.boat()));
+    page.points(PageFrame.confirmedMeasurements(inspection.boat()));
     GlanceSheet.loadedSo(page, inspection);
     if (Verdict.of(report) == Verdict.HELD) {
       page.paragraph(KneeDeepTrial.dryOnly(inspection));

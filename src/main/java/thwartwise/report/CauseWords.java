@@ -2,14 +2,14 @@ package thwartwise.report;
 
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.crew.Recommendation;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
-import thwartwise.record.BoatChange;
 import thwartwise.record.Comparison;
+import thwartwise.record.Comparison.BoatChange;
 
 /**
  * What the one thing that changed cost or gained. Said only where it is the only one; blank

@@ -10,8 +10,8 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Sentence;
-import thwartwise.record.BoatChange;
-import thwartwise.record.BoatChange.Turn;
+import thwartwise.record.Comparison.BoatChange;
+import thwartwise.record.Comparison.BoatChange.Turn;
 
 /** One thing that changed on the boat, told in a sentence. */
 final class ChangeWords {

@@ -17,8 +17,8 @@ import thwartwise.page.HtmlDocument;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.Comparison;
+import thwartwise.record.Comparison.MarginChange;
 import thwartwise.record.InspectionRecord;
-import thwartwise.record.MarginChange;
 import thwartwise.record.RecordEntry;
 
 /** Two records beside each other, in words: what changed, and what came of it. */

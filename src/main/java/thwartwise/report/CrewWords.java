@@ -45,7 +45,7 @@ public final class CrewWords {
 
   /** So many people, and how heavy each may be. */
   static String heads(CrewLimit limit, UnitFormat units) {
-    return FigureText.people(limit.people()) + " of " + SeatingWords.upTo(limit, units);
+    return FigureText.people(limit.people()) + " of " + upTo(limit, units);
   }
 
   static int most(Recommendation crew) {
@@ -61,5 +61,10 @@ public final class CrewWords {
   static String heldUp(Recommendation crew) {
     return FigureText.adults(crew.holdsUpWhenSwamped())
         + (crew.heldOnTo() ? ", in the water with their hands on it" : "");
+  }
+
+  /** How heavy each of so many people may be. */
+  static String upTo(CrewLimit limit, UnitFormat units) {
+    return "up to " + units.mass(limit.eachUpTo(), Side.DOWN) + (limit.people() > 1 ? " each" : "");
   }
 }

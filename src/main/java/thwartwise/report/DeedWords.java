@@ -189,7 +189,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + " to the floor on the middle line, "
             + near(moved.near())
             + moved.place();
-    String how = BoatPositionWords.boat(moved.x(), units) + ". " + fixing(moved.vented());
+    String how = position(moved.x(), units) + ". " + fixing(moved.vented());
     return moved.vented()
         ? of(deed, how, "Its box stays vented high up, wherever it stands")
         : of(deed, how);
@@ -209,7 +209,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
         "Move the "
             + moved.kit()
             + " to "
-            + BoatPositionWords.boat(moved.x(), units)
+            + position(moved.x(), units)
             + ", "
             + units.mark(moved.height())
             + " up",
@@ -270,5 +270,12 @@ public record DeedWords(String deed, String how, List<String> cautions) {
 
   private static String height(OptionalDouble height, UnitFormat units) {
     return height.isPresent() ? units.height(height.getAsDouble(), Side.DOWN) : "does not";
+  }
+
+  /** Places in a boat, as somebody with a tape would say them. */
+  static String position(double x, UnitFormat units) {
+    return x < 0
+        ? units.mark(-x) + " behind the aft end"
+        : units.mark(x) + " forward of the aft end";
   }
 }

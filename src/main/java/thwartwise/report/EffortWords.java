@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-import thwartwise.remedy.Effort;
+import thwartwise.remedy.Change.Effort;
 
 /** What a change costs, in words. */
 public final class EffortWords {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import thwartwise.geometry.Box;
 import thwartwise.measure.UnitFormat;
-import thwartwise.remedy.FoamBlock;
+import thwartwise.remedy.Deed.FoamBlock;
 
 /** Where foam goes, in lengths that can be measured in the boat. */
 final class FoamWords {
@@ -44,7 +44,7 @@ final class FoamWords {
   }
 
   private static String along(double from, double to, UnitFormat units) {
-    return "From " + units.mark(from) + " to " + BoatPositionWords.boat(to, units);
+    return "From " + units.mark(from) + " to " + DeedWords.position(to, units);
   }
 
   private static String up(double from, double to, UnitFormat units) {

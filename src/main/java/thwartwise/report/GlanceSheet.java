@@ -1,8 +1,13 @@
 package thwartwise.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import thwartwise.advice.AdvicePiece;
 import thwartwise.boat.Boat;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.inspection.Report;
@@ -81,7 +86,7 @@ final class GlanceSheet {
       return;
     }
     figures(page);
-    CanoeWords.of(report).forEach(page::paragraph);
+    canoeNotes(report).forEach(page::paragraph);
     page.gap();
     if (forStrangers) {
       SeatTable.forStrangers(page, inspection.boat().places(), crew, units);
@@ -121,7 +126,7 @@ final class GlanceSheet {
     CrewLimit lighter = crew.crewLimits().get(0);
     page.figure(
         counted(lighter.people(), "person", "people"),
-        SeatingWords.upTo(lighter, units) + "; no adult of " + adult);
+        CrewWords.upTo(lighter, units) + "; no adult of " + adult);
   }
 
   private static String counted(int heads, String one, String several) {
@@ -194,5 +199,32 @@ final class GlanceSheet {
     for (int i = 0; i < pieces.size(); i++) {
       page.numbered(i + 1, AdviceWords.first(pieces.get(i), crew, units));
     }
+  }
+
+  /**
+   * What a canoe, or another boat that is held on to when it is swamped, asks of its crew; nothing
+   * of other boats.
+   */
+  static List<String> canoeNotes(Report report) {
+    List<String> words = new ArrayList<>();
+    if (report.findings().stream().anyMatch(f -> f.question().check() == CheckId.SITTING_UP)) {
+      words.add("The figures are of people who kneel on the floor, as in a canoe");
+    }
+    if (report.recommendation().heldOnTo()) {
+      words.add("Nobody can sit in it when it is swamped: it is held on to from the water");
+    }
+    if (report.findings().stream().anyMatch(GlanceSheet::tipsWhenStiff)) {
+      words.add(
+          "Somebody who sits stiff, asleep or frightened, a hand's breadth off the middle can tip"
+              + " it");
+    }
+    return words;
+  }
+
+  /** Of a boat that is no canoe it limits the crew instead. */
+  private static boolean tipsWhenStiff(Finding finding) {
+    return finding.role() == Role.FORBIDS_AN_ACT
+        && finding.question().check() == CheckId.STIFF_OFF_THE_MIDDLE
+        && finding.outcome() != Outcome.MEETS;
   }
 }

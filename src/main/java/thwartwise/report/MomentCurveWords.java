@@ -44,7 +44,7 @@ record MomentCurveWords(PictureFacts.Moments moments, UnitFormat units) {
 
   String caption() {
     return "Full line: what turns it back upright, with "
-        + OccupantWords.of(moments.aboard(), units)
+        + PictureWords.occupants(moments.aboard(), units)
         + (moments.aboard().isEmpty() ? ". " : " in their places. ")
         + (moments.aboard().isEmpty()
             ? ""

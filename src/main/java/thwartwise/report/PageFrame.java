@@ -1,6 +1,10 @@
 package thwartwise.report;
 
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.page.Page;
+import thwartwise.plausibility.PlausibilityId;
 import thwartwise.record.InspectionRecord;
 
 /** Which boat, when, by whom. */
@@ -18,7 +22,7 @@ final class PageFrame {
     page.paragraph(
         "Inspected on " + TimestampText.of(inspection.date()) + " by " + named(inspection.by()),
         measuredBy);
-    page.points(ConfirmedMeasurementWords.of(inspection.boat()));
+    page.points(confirmedMeasurements(inspection.boat()));
   }
 
   private static String named(String by) {
@@ -45,5 +49,16 @@ final class PageFrame {
             + inspection.programVersion()
             + " on "
             + TimestampText.of(inspection.date()));
+  }
+
+  /** What looks wrong and was kept with a reason, one sentence each. */
+  static List<String> confirmedMeasurements(Boat boat) {
+    return boat.confirmedMeasurements().stream().map(PageFrame::confirmedMeasurements).toList();
+  }
+
+  private static String confirmedMeasurements(ConfirmedMeasurement kept) {
+    String what =
+        PlausibilityId.parse(kept.about()).map(PlausibilityWords::of).orElse(kept.about());
+    return "Looks wrong and was kept as measured: " + what + ". Reason given: " + kept.reason();
   }
 }

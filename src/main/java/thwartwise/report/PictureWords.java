@@ -2,9 +2,12 @@ package thwartwise.report;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.measure.QuantityText;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
 import thwartwise.picture.PictureFacts;
+import thwartwise.picture.PictureFacts.CrewAboard;
 import thwartwise.picture.PictureFacts.SwampedRest;
 import thwartwise.picture.Pictures.MissingPicture;
 
@@ -79,7 +82,7 @@ public record PictureWords(String title, String alternative, String caption) {
 
     String alternative() {
       return "The boat from above, bow to the right, with "
-          + OccupantWords.of(shown.aboard(), units)
+          + occupants(shown.aboard(), units)
           + ". Places to sit: "
           + shown.places()
           + ". Pieces of kit: "
@@ -113,7 +116,7 @@ public record PictureWords(String title, String alternative, String caption) {
       return shown.aboard().isEmpty()
           ? "Drawn with nobody aboard."
           : "Drawn with "
-              + OccupantWords.of(shown.aboard(), units)
+              + occupants(shown.aboard(), units)
               + ", in the seating that comes nearest to a limit. A thick bar or box is a place for"
               + " people, as far as the middle of a person gets. A black square is kit.";
     }
@@ -138,7 +141,7 @@ public record PictureWords(String title, String alternative, String caption) {
       return "Dotted: empty, with its kit. "
           + (shown.aboard().isEmpty()
               ? ""
-              : "Full line: loaded, with " + OccupantWords.of(shown.aboard(), units) + ". ")
+              : "Full line: loaded, with " + occupants(shown.aboard(), units) + ". ")
           + "The figure is how far the lowest edge where water can come in stands above the water. "
           + (shown.aboard().isEmpty() ? "No line for people: nobody is drawn aboard. " : "")
           + notDrawn("Empty", shown.empty())
@@ -159,7 +162,7 @@ public record PictureWords(String title, String alternative, String caption) {
         case NOT_UPRIGHT -> "Full of water it does not stay upright, so no line is drawn for that.";
         case UPRIGHT ->
             "Broken line: full of water, with "
-                + OccupantWords.of(shown.aboard(), units)
+                + occupants(shown.aboard(), units)
                 + heeled(shown.heel())
                 + ".";
       };
@@ -179,7 +182,7 @@ public record PictureWords(String title, String alternative, String caption) {
     String caption() {
       return DeedWords.of(shown.deed(), units).deed()
           + ". With "
-          + OccupantWords.of(shown.aboard(), units)
+          + occupants(shown.aboard(), units)
           + ", full of water: today "
           + lies(shown.before())
           + ", afterwards "
@@ -207,9 +210,19 @@ public record PictureWords(String title, String alternative, String caption) {
 
     String caption() {
       return "As it lies full of water with "
-          + OccupantWords.of(shown.aboard(), units)
+          + occupants(shown.aboard(), units)
           + heeled(shown.heel())
           + ". Hatched: what lifts it.";
     }
+  }
+
+  /** Who is drawn aboard, in words. */
+  static String occupants(CrewAboard aboard, UnitFormat units) {
+    return aboard.isEmpty()
+        ? "nobody aboard"
+        : QuantityText.people(aboard.people())
+            + " of "
+            + units.mass(aboard.each(), Side.UP)
+            + " aboard";
   }
 }

@@ -201,7 +201,8 @@ public final class Screen {
   private List<String> mind() {
     return Stream.concat(
             Stream.concat(
-                CanoeWords.of(report).stream(), ObservedTrialWords.bounds(inspection).stream()),
+                GlanceSheet.canoeNotes(report).stream(),
+                ObservedTrialWords.bounds(inspection).stream()),
             Stream.of(Disclaimer.NO_PLATE, LOCAL_RULES, LIFE_JACKETS))
         .toList();
   }

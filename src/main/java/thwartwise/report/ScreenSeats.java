@@ -52,7 +52,7 @@ final class ScreenSeats {
   private static String row(
       CrewLimit limit, List<Place> places, ScreenDetail detail, UnitFormat units) {
     List<List<String>> left = Seatings.left(limit, places);
-    String start = limit.people() + " " + SeatingWords.upTo(limit, units);
+    String start = limit.people() + " " + CrewWords.upTo(limit, units);
     if (Double.isNaN(limit.extra())) {
       return start + ": " + seats(limit, left, start + ": ", places, detail);
     }

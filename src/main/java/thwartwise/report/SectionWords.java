@@ -72,7 +72,7 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
     }
     String moved =
         "With "
-            + OccupantWords.of(shown.aboard(), units)
+            + PictureWords.occupants(shown.aboard(), units)
             + ", everyone hard against the "
             + side()
             + " side and leaning with it, it ";

@@ -14,8 +14,8 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.AnswerChange;
-import thwartwise.record.BoatChange;
 import thwartwise.record.Comparison;
+import thwartwise.record.Comparison.BoatChange;
 
 /** What a change that was only tried would do, in a few lines, and what to type next. */
 public final class SupposePage {

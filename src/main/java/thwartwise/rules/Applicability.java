@@ -8,6 +8,7 @@ import thwartwise.geometry.Span;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.RatedBoat.HullKind;
 
 /**
  * To which boats a rule set applies; a condition left out lets every boat in.

@@ -1,6 +1,7 @@
 package thwartwise.rules;
 
 import thwartwise.hull.HullForm;
+import thwartwise.rules.RatedBoat.HullKind;
 
 /** Tells a canoe from a dinghy by its form: narrow, and slimmer than any dinghy (judgement). */
 public final class Canoe {

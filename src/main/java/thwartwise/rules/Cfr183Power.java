@@ -8,6 +8,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
+import thwartwise.rules.Parameters.Parameter;
 
 /**
  * The largest motor by 33 CFR 183.53 (READ): a factor of length by breadth of the transom, in feet,

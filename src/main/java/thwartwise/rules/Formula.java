@@ -2,6 +2,7 @@ package thwartwise.rules;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.rules.Parameters.Parameter;
 
 /**
  * A formula that rule sets choose by name.

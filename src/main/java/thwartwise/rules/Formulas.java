@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.rules.Formula.FormulaMethod;
 import thwartwise.rules.Formula.Reach;
+import thwartwise.rules.Parameters.Parameter;
 
 /** Every formula a rule set can choose, by name. A new one is a class and a line here. */
 public final class Formulas {

@@ -7,6 +7,7 @@ import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.Freeboard;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.Loading;
+import thwartwise.rules.Parameters.Parameter;
 
 /** The lowest edge with the recommended crew seated, beside a line a rule draws. */
 final class FreeboardWithCrew {

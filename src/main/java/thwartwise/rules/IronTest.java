@@ -6,6 +6,7 @@ import thwartwise.afloat.Swamping;
 import thwartwise.boat.Loading;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.Parameters.Parameter;
 
 /**
  * People by what the swamped boat holds up, as in France's Division 240, art. 240-2.09 VII (law

@@ -4,6 +4,7 @@ import java.util.List;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.rules.Parameters.Parameter;
 
 /**
  * Loads by the boat's three sizes, as in France's Division 227, art. 227-2.03 (law text of about

@@ -1,6 +1,7 @@
 package thwartwise.rules;
 
 import java.util.List;
+import thwartwise.rules.Parameters.Parameter;
 
 /**
  * People by the boat's length alone, from a table the set states: the first row that the boat is

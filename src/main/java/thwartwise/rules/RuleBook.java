@@ -17,6 +17,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.measure.UnitText;
 import thwartwise.rules.CapacityFigure.FigureStatus;
 import thwartwise.rules.Formula.FormulaMethod;
+import thwartwise.rules.RuleSet.RuleSetFormula;
 
 /**
  * Our own set, whose limits the checks are held against, and every other set at hand. The others

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
+import thwartwise.rules.Parameters.Parameter;
 
 /** Caps that a local rule states as a bare number, and counts made of one. */
 final class StatedCaps {

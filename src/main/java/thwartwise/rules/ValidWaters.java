@@ -7,7 +7,7 @@ import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.rules.WaterStatement.Kind;
+import thwartwise.rules.ValidWaters.WaterStatement.Kind;
 
 /** For which waters the figures hold and for which not, in words a person on the bank can check. */
 public final class ValidWaters {
@@ -99,5 +99,31 @@ public final class ValidWaters {
   /** The farthest from the shore that is still spoken of, m; less in cold water. */
   public static double offshore(RuleSet rules, Waters waters) {
     return RoughWater.offshoreMost(rules, waters);
+  }
+
+  /**
+   * One thing said of the waters a boat's figures hold for.
+   *
+   * @param words without what {@code kind} stands for
+   */
+  public record WaterStatement(Kind kind, String words) {
+    private static final String HOLDS = "Holds for: ";
+    private static final String NOT = "Not for: ";
+
+    /** What it says of them. */
+    public enum Kind {
+      HOLDS_FOR,
+      NOT_FOR,
+      FURTHER
+    }
+
+    /** As a page tells it. */
+    public String sentence() {
+      return switch (kind) {
+        case HOLDS_FOR -> HOLDS + words;
+        case NOT_FOR -> NOT + words;
+        case FURTHER -> words;
+      };
+    }
   }
 }

@@ -16,7 +16,8 @@ import thwartwise.page.Pdf;
 import thwartwise.page.PdfPage;
 import thwartwise.page.Table;
 import thwartwise.picture.MeasuringPictures;
-import thwartwise.sheet.SheetSection.SheetField;
+import thwartwise.sheet.SheetSections.SheetSection;
+import thwartwise.sheet.SheetSections.SheetSection.SheetField;
 import thwartwise.walk.Walk;
 
 /**

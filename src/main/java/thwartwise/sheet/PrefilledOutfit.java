@@ -2,11 +2,11 @@ package thwartwise.sheet;
 
 import java.util.HashMap;
 import java.util.Map;
-import thwartwise.boat.AnchorBottom;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Outfit;
-import thwartwise.boat.SeamLeak;
+import thwartwise.boat.Outfit.AnchorBottom;
+import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.measure.UnitFormat;
 import thwartwise.walk.engine.PlausibleRange;
 

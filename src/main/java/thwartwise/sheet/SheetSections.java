@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import thwartwise.sheet.SheetRun.Asked;
-import thwartwise.sheet.SheetSection.SheetField;
+import thwartwise.sheet.SheetSections.SheetSection.SheetField;
 import thwartwise.walk.engine.Question;
 
 /** Runs of the walk laid out as parts of the sheet, in the order in which they were asked. */
@@ -146,5 +146,30 @@ final class SheetSections {
     return named.matches()
         ? Optional.ofNullable(named.group(1)).orElseGet(() -> named.group(2))
         : subject;
+  }
+
+  /**
+   * A part of the sheet: single answers one below the other, or a table of things of one kind.
+   *
+   * @param kind what the keys of its questions begin with; blank for single answers
+   * @param fields what is asked, in the order of the walk
+   * @param things what is known, by field; of single answers there is one
+   */
+  record SheetSection(String kind, List<SheetField> fields, List<Map<String, String>> things) {
+    SheetSection {
+      fields = List.copyOf(fields);
+      things = List.copyOf(things);
+    }
+
+    boolean isTable() {
+      return !kind.isEmpty();
+    }
+
+    /**
+     * @param key of its question, without the number of the thing
+     * @param label what to write down
+     * @param choices words to choose from; none where a figure is written
+     */
+    record SheetField(String key, String label, List<String> choices) {}
   }
 }

@@ -80,7 +80,9 @@ final class BoatChoice {
   private static String nearest(String typed, Path file, Workspace workspace) {
     List<String> names = new ArrayList<>(kept(workspace));
     List<String> slugs =
-        names.stream().map(name -> PaperPath.number(workspace.boatPath(name))).toList();
+        names.stream()
+            .map(name -> InspectionOutput.recordNumber(workspace.boatPath(name)))
+            .toList();
     names.addAll(slugs);
     return NearestWord.nearest(typed, names)
         .map(name -> " Did you mean " + QuotedText.of(name) + "?")

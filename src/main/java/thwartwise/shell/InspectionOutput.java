@@ -16,6 +16,8 @@ import thwartwise.report.Screen;
 
 /** Prints what came of an inspection: one screen and where the record lies, or bare JSON. */
 final class InspectionOutput {
+  private static final String ENDING = ".json";
+
   /** Before what could not be brought up to date with a record that is kept. */
   static final String NOTE = "Note: ";
 
@@ -71,7 +73,7 @@ final class InspectionOutput {
     // The papers of an inspection that was kept a moment ago are not set anew.
     screen(kept.inspection());
     kept.warnings().forEach(warning -> out.println(NOTE + PrintableText.of(warning)));
-    if (!Files.exists(PaperPath.paper(kept.path(), RecordPapers.PDF))) {
+    if (!Files.exists(paper(kept.path(), RecordPapers.PDF))) {
       out.println(NOTE + NO_PDF);
     }
     file(RECORD, kept.path());
@@ -94,7 +96,7 @@ final class InspectionOutput {
         workspace
             .folder()
             .resolve("records")
-            .resolve(PaperPath.number(boat))
+            .resolve(recordNumber(boat))
             .resolve("2026-01-01T000000-00000000.json");
     return rows(RECORD + CommandInput.toHome(record)) + next(true).size();
   }
@@ -120,5 +122,15 @@ final class InspectionOutput {
   /** A name of a folder can carry what a terminal would take for an order. */
   private void file(String label, Path file) {
     out.println(label + PrintableText.of(CommandInput.toHome(file)));
+  }
+
+  /** The number of the record that is kept in that file. */
+  static String recordNumber(Path record) {
+    String file = record.getFileName().toString();
+    return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
+  }
+
+  static Path paper(Path record, String ending) {
+    return record.resolveSibling(recordNumber(record) + ending);
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.advice.Progress;
 import thwartwise.archive.NewRecord;
-import thwartwise.archive.SavedRecord;
+import thwartwise.archive.NewRecord.SavedRecord;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.Report;

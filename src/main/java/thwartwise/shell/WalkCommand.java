@@ -7,11 +7,14 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.archive.AnswersFile;
 import thwartwise.archive.NewRecord;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;
+import thwartwise.json.UnusableInput;
+import thwartwise.measure.PrintableText;
 import thwartwise.record.RecordEntry;
 import thwartwise.report.ComparisonSummary;
 import thwartwise.rules.RuleBook;
@@ -21,6 +24,7 @@ import thwartwise.walk.InterimSummary;
 import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
+import thwartwise.walk.stations.StationTable;
 
 /** Measures a boat by questions, then inspects it. */
 final class WalkCommand implements ShellCommand {
@@ -97,7 +101,7 @@ final class WalkCommand implements ShellCommand {
     Workspace workspace = new CommandInput(context).workspace();
     // A wrong rules file is told before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
-    Optional<String> table = StationsFile.of(new CommandInput(context));
+    Optional<String> table = stationTable(new CommandInput(context));
     Conversation conversation = new SpokenConversation(context);
     return new DraftChoice(conversation, workspace, inspector.now())
         .choose()
@@ -218,5 +222,24 @@ final class WalkCommand implements ShellCommand {
     String same = new CommandInput(context).has(OptionWord.FOLDER) ? " with the same --folder" : "";
     context.outputWriter().println("Type walk again" + same + " to go on.");
     return Exit.UNUSABLE_INPUT;
+  }
+
+  /**
+   * Its text, if one is named.
+   *
+   * @throws UnusableInput when it cannot be read, or is no table: better now than after an hour
+   */
+  static Optional<String> stationTable(CommandInput given) {
+    if (!given.has(WalkCommand.STATIONS)) {
+      return Optional.empty();
+    }
+    Path file = given.path(WalkCommand.STATIONS);
+    String text = AnswersFile.read(file);
+    StationTable.fault(text)
+        .ifPresent(
+            fault -> {
+              throw new UnusableInput(PrintableText.of(file.toString()) + ": " + fault);
+            });
+    return Optional.of(text);
   }
 }

@@ -2,7 +2,7 @@ package thwartwise.supposition;
 
 import java.util.List;
 import thwartwise.crew.NamedPerson;
-import thwartwise.remedy.FoamSpot;
+import thwartwise.remedy.NamedChanges.FoamSpot;
 
 /** One change to be tried on a boat. */
 public sealed interface Supposition {

@@ -17,7 +17,7 @@ import thwartwise.measure.QuantityReader.Quantity;
 import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
-import thwartwise.remedy.FoamSpot;
+import thwartwise.remedy.NamedChanges.FoamSpot;
 import thwartwise.walk.questions.PeopleText;
 
 /**

@@ -2,11 +2,16 @@ package thwartwise.today;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Opening;
 import thwartwise.checks.Outcome;
@@ -20,11 +25,13 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.report.CheckWords;
 import thwartwise.report.LoadCaseWords;
-import thwartwise.rules.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement;
 import thwartwise.today.TodayVerdict.Figures;
 
 /** The figures that the questions of today speak of. */
 final class TodayFigures {
+  private static final int MOST_SEATINGS = 6;
+
   private static final Collector<CharSequence, ?, String> OF_MANY = Collectors.joining("; ");
 
   private final Report report;
@@ -81,19 +88,16 @@ final class TodayFigures {
     if (each && r.crewLimits().size() > 1) {
       return r.crewLimits().stream().map(this::besides).collect(Collectors.joining(", "));
     }
-    String like = r.crewLimits().size() == 1 ? SeatsToday.seatingNote(r.crewLimits().get(0)) : "";
+    String like = r.crewLimits().size() == 1 ? seatingNote(r.crewLimits().get(0)) : "";
     return kg(r.extra()) + like;
   }
 
   private String besides(CrewLimit limit) {
-    return kg(limit.extra())
-        + " with "
-        + QuantityText.people(limit.people())
-        + SeatsToday.seatingNote(limit);
+    return kg(limit.extra()) + " with " + QuantityText.people(limit.people()) + seatingNote(limit);
   }
 
   String seats() {
-    Set<String> not = SeatsToday.forbiddenSeatings(report.recommendation(), units);
+    Set<String> not = forbiddenSeatings(report.recommendation(), units);
     if (!report.isUnrestricted()) {
       not.add(LoadCaseWords.of(report.asLoaded().loadCase(), units));
     }
@@ -136,5 +140,48 @@ final class TodayFigures {
 
   private String kg(double mass) {
     return units.mass(mass, Side.DOWN);
+  }
+
+  /** Seatings that are left out, short enough to be read aloud. */
+  static Set<String> forbiddenSeatings(Recommendation r, UnitFormat units) {
+    List<Integer> told = r.crewLimits().stream().map(CrewLimit::people).toList();
+    Stream<String> byNumber = r.crewLimits().stream().flatMap(l -> seating(l, units));
+    Stream<String> others =
+        r.excludedSeatings().stream()
+            .filter(s -> !told.contains(s.size()))
+            .map(TodayFigures::seating);
+    Set<String> all =
+        Stream.concat(byNumber, others).collect(Collectors.toCollection(LinkedHashSet::new));
+    if (all.size() <= MOST_SEATINGS) {
+      return all;
+    }
+    Set<String> first =
+        all.stream().limit(MOST_SEATINGS).collect(Collectors.toCollection(LinkedHashSet::new));
+    first.add((all.size() - MOST_SEATINGS) + " more ways that the page names");
+    return first;
+  }
+
+  /** A seating that lighter people may have is left out from their mass up. */
+  private static Stream<String> seating(CrewLimit limit, UnitFormat units) {
+    return limit.excludedSeatings().stream()
+        .filter(s -> s.size() == limit.people())
+        .map(s -> seating(s) + over(limit.upTo(s), units));
+  }
+
+  /** How they sit with something besides; blank where it makes no difference. */
+  static String seatingNote(CrewLimit limit) {
+    return limit.besidesLike().isEmpty() ? "" : " (" + seating(limit.besidesLike()) + ")";
+  }
+
+  private static String over(OptionalDouble most, UnitFormat units) {
+    return most.isEmpty() ? "" : " over " + units.mass(most.getAsDouble(), Side.DOWN);
+  }
+
+  private static String seating(List<String> seating) {
+    Map<String, Integer> byPlace = new LinkedHashMap<>();
+    seating.forEach(place -> byPlace.merge(place, 1, Integer::sum));
+    return byPlace.entrySet().stream()
+        .map(e -> QuantityText.people(e.getValue()) + " on " + e.getKey())
+        .collect(Collectors.joining(" and "));
   }
 }

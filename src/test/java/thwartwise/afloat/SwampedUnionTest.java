@@ -193,7 +193,7 @@ class SwampedUnionTest {
         new thwartwise.boat.Chamber(
             "thwart box",
             new Box(new Span(2, 3), Span.ALL, new Span(0, 0.25)),
-            new thwartwise.boat.Filling.Air(thwartwise.boat.Seal.CLAIMED, Optional.empty()),
+            new thwartwise.boat.Filling.Air(thwartwise.boat.Filling.Seal.CLAIMED, Optional.empty()),
             Optional.empty(),
             false));
     double bare = swamped(boat().model()).liftVolume();

@@ -17,6 +17,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thwartwise.archive.NewRecord.SavedRecord;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.boat.WrongBoats;

@@ -21,11 +21,11 @@ import thwartwise.files.boat.WrongBoats;
 import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.Chain;
+import thwartwise.record.Chain.StoredRecord;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
-import thwartwise.record.StoredRecord;
 
 class RecordChainTest {
   private static final String COPY = " Put it back from a copy.";

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;

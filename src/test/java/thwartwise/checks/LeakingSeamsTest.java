@@ -12,7 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Outfit;
-import thwartwise.boat.SeamLeak;
+import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.loadcase.LoadedBoat;
 
 /** Seams of the box of {@link OnPaper} that let water in. */

@@ -10,7 +10,7 @@ import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.boat.SeatPositions;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Span;

@@ -12,7 +12,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;

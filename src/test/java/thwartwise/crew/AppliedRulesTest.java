@@ -20,7 +20,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Outcome;
@@ -51,7 +51,7 @@ import thwartwise.rules.Parameters.TableStep;
 import thwartwise.rules.RatedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
-import thwartwise.rules.RuleSetFormula;
+import thwartwise.rules.RuleSet.RuleSetFormula;
 
 /** What other rule sets do to a recommendation: they may lower it, and nothing else. */
 class AppliedRulesTest {

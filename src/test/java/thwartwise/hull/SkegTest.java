@@ -14,6 +14,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 import thwartwise.hull.FairedLines.FairedLine;
+import thwartwise.hull.HullMeasurements.Skeg;
 
 class SkegTest {
 

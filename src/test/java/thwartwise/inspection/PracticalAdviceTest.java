@@ -16,9 +16,9 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Changes;
 import thwartwise.remedy.Deed;
-import thwartwise.remedy.Effort;
 import thwartwise.report.DeedWords;
 import thwartwise.rules.RuleBook;
 

@@ -6,6 +6,7 @@ import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thwartwise.measured.BoatProperties.PropertyGroup;
 
 class PropertyGroupTest {
   /** A property that is declared and stands in no group is neither printed nor in the schema. */

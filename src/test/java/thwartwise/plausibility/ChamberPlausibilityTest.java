@@ -12,7 +12,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;

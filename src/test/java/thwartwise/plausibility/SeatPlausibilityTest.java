@@ -12,7 +12,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Role;

@@ -21,7 +21,8 @@ import thwartwise.hull.HullMeasurements;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.loadcase.LoadCase.Kind;
-import thwartwise.record.BoatChange.Turn;
+import thwartwise.record.Comparison.BoatChange;
+import thwartwise.record.Comparison.BoatChange.Turn;
 
 class ComparisonTest {
   private final Boat boat = SampleBoats.plain();

@@ -20,8 +20,8 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.page.Sentence;
 import thwartwise.record.SampleRecords;
+import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed;
-import thwartwise.remedy.Effort;
 
 class AdviceWordsTest {
   private static final UnitFormat METRIC = new UnitFormat(UnitSystem.METRIC);

@@ -35,7 +35,7 @@ import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
-import thwartwise.rules.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement;
 
 class TextPageTest {
   private final Boat boat = BoatFile.parse(resource("files/soup-ladle.json"), "soup.json");

@@ -9,6 +9,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Propulsion;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
+import thwartwise.rules.RatedBoat.HullKind;
 
 class ApplicabilityTest {
   private static final Applicability TO_ALL = Applicability.TO_ALL;

@@ -8,6 +8,7 @@ import thwartwise.boat.SomeWaters;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
+import thwartwise.rules.ValidWaters.WaterStatement;
 
 class ValidWatersTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();

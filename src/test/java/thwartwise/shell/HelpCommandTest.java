@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
+import thwartwise.measured.BoatProperties.PropertyGroup;
 import thwartwise.measured.Property;
-import thwartwise.measured.PropertyGroup;
 import thwartwise.shell.HelpCommand.HelpPage;
 import tools.jackson.databind.JsonNode;
 

@@ -55,7 +55,10 @@ class PackagedJarIT {
     }
     assertThat(records()).hasSize(1);
     assertThat(BoatFile.read(workspace().boatPath(demo().name()))).isEqualTo(demo());
-    assertThat(records().get(0).resolveSibling(PaperPath.number(records().get(0)) + ".pdf"))
+    assertThat(
+            records()
+                .get(0)
+                .resolveSibling(InspectionOutput.recordNumber(records().get(0)) + ".pdf"))
         .exists();
     // No library keeps a list of fonts, or anything else, in the home folder.
     try (Stream<Path> home = Files.list(folder)) {

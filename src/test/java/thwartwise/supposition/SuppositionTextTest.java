@@ -19,7 +19,7 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.measure.Reading;
 import thwartwise.record.SampleBoats;
-import thwartwise.remedy.FoamSpot;
+import thwartwise.remedy.NamedChanges.FoamSpot;
 
 class SuppositionTextTest {
   private static final PlannedMasses PLANNED = PlannedMasses.of(RuleSetFile.cautiousDefault());

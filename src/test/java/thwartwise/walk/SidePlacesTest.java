@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Reply;

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 
 /** The side foam of the sheet, told as seats full of air. */
 class TwinsInTheWalkTest {

@@ -316,7 +316,7 @@ public final class BoatSchema {
         .required(ElectricalProperties.VOLTS)
         .required(ElectricalProperties.CHARGE)
         .optional(ElectricalProperties.OF_BATTERY)
-        .optional(BatteryDate.KEY, day("The day it was first used."))
+        .optional(ElectricsCodec.SINCE_KEY, day("The day it was first used."))
         .object();
   }
 

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;

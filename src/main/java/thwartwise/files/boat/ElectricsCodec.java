@@ -1,5 +1,7 @@
 package thwartwise.files.boat;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,6 +15,7 @@ import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
+import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.Property;
@@ -21,12 +24,16 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What is electric aboard: battery, motor and its timed runs, panel, wires. */
 final class ElectricsCodec {
+  static final String SINCE_KEY = "since";
+  private static final String SINCE =
+      "Write the day it was first used, as in 2024-05-01, or leave it out.";
+
   static final String KEY = "electrics";
   static final String[] KEYS = {
     "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "mainWire", "circuits"
   };
   private static final String[] BATTERY_KEYS =
-      keys(ElectricalProperties.OF_BATTERY, "kit", BatteryDate.KEY);
+      keys(ElectricalProperties.OF_BATTERY, "kit", SINCE_KEY);
   private static final String[] MOTOR_KEYS = keys(ElectricalProperties.OF_MOTOR, "kit");
   private static final String[] RUN_KEYS = keys(ElectricalProperties.OF_RUN, "setting");
   private static final String[] PANEL_KEYS = keys(ElectricalProperties.OF_PANEL, "kit");
@@ -64,7 +71,7 @@ final class ElectricsCodec {
         battery.optional(ElectricalProperties.CHEMISTRY),
         battery.optional(ElectricalProperties.RATED_HOURS),
         battery.optional(ElectricalProperties.EXPONENT),
-        BatteryDate.read(battery),
+        readSince(battery),
         battery.optional(ElectricalProperties.STARTER),
         battery.optional(ElectricalProperties.STRAPPED),
         battery.optional(ElectricalProperties.TERMINALS_COVERED));
@@ -146,7 +153,7 @@ final class ElectricsCodec {
   private static ObjectNode write(Battery battery) {
     ObjectNode node =
         put(named("kit", Optional.of(battery.kit())), ElectricalProperties.OF_BATTERY, battery);
-    battery.since().ifPresent(day -> node.put(BatteryDate.KEY, day.toString()));
+    battery.since().ifPresent(day -> node.put(SINCE_KEY, day.toString()));
     return node;
   }
 
@@ -206,6 +213,27 @@ final class ElectricsCodec {
     if (!items.isEmpty()) {
       ArrayNode list = node.putArray(key);
       items.forEach(item -> list.add(write.apply(item)));
+    }
+  }
+
+  /** Since when a battery is used. */
+  static Optional<LocalDate> readSince(ObjectReader battery) {
+    return battery.optional(SINCE_KEY).map(value -> firstDay(value.words(SINCE), battery));
+  }
+
+  private static LocalDate firstDay(String typed, ObjectReader battery) {
+    try {
+      return LocalDate.parse(typed);
+    } catch (DateTimeException e) {
+      throw battery
+          .spot()
+          .fault(
+              "\""
+                  + SINCE_KEY
+                  + "\" is "
+                  + PrintableText.quoted(typed)
+                  + ", which is not a day. "
+                  + SINCE);
     }
   }
 }

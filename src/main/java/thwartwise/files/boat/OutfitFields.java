@@ -2,8 +2,8 @@ package thwartwise.files.boat;
 
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Rowlocks;
-import thwartwise.boat.SeamLeak;
+import thwartwise.boat.Outfit.Rowlocks;
+import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measured.BoatQuantity;

@@ -2,7 +2,7 @@ package thwartwise.files.boat;
 
 import java.util.Optional;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;

@@ -4,8 +4,8 @@ import java.util.List;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.RecordCodec;
 import thwartwise.json.ValueReader;
-import thwartwise.rules.WaterStatement;
-import thwartwise.rules.WaterStatement.Kind;
+import thwartwise.rules.ValidWaters.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement.Kind;
 
 /** What is said of the waters; older reports say it in sentences alone, or not at all. */
 final class OldWaters {

@@ -16,7 +16,7 @@ import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.LoadCaseWords;
-import thwartwise.rules.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;

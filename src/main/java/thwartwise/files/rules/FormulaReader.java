@@ -13,10 +13,10 @@ import thwartwise.measure.UnitText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Formula;
 import thwartwise.rules.Formulas;
-import thwartwise.rules.Parameter;
 import thwartwise.rules.Parameters;
+import thwartwise.rules.Parameters.Parameter;
 import thwartwise.rules.Parameters.TableStep;
-import thwartwise.rules.RuleSetFormula;
+import thwartwise.rules.RuleSet.RuleSetFormula;
 
 /** The formulas a rule set chooses, each with what the formula wants to be told. */
 final class FormulaReader {

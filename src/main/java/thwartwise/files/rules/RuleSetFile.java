@@ -20,10 +20,10 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.Applicability;
 import thwartwise.rules.DriveKind;
-import thwartwise.rules.HullKind;
 import thwartwise.rules.Limit;
 import thwartwise.rules.Limit.Basis;
 import thwartwise.rules.Limit.StrictDirection;
+import thwartwise.rules.RatedBoat.HullKind;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 

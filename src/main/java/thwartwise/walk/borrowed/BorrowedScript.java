@@ -22,6 +22,7 @@ import thwartwise.hull.Station;
 import thwartwise.walk.engine.BoatInProgress;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.WalkSection;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.Outline;
@@ -33,6 +34,15 @@ import thwartwise.walk.questions.WatersQuestions;
  * the end that flatters nobody and stands among what was taken for granted.
  */
 public final class BorrowedScript {
+  static final WalkSection BOAT = new WalkSection("the boat", 2);
+  static final WalkSection HULL = new WalkSection("the hull", 9);
+  static final WalkSection SEATS = new WalkSection("seats and kit", 6);
+  static final WalkSection PEOPLE = new WalkSection("people", 1);
+  static final WalkSection PROOF = new WalkSection("what holds it up full of water", 2);
+  static final WalkSection WATERS = new WalkSection("waters", 2);
+
+  static final List<WalkSection> ALL = List.of(BOAT, HULL, SEATS, PEOPLE, PROOF, WATERS);
+
   private final LocalDate today;
   private final ConfirmationQuestions kept;
 
@@ -42,14 +52,14 @@ public final class BorrowedScript {
   }
 
   public Boat boat(Replay replay) {
-    replay.plan(BorrowedSections.ALL);
-    replay.begin(BorrowedSections.BOAT);
+    replay.plan(ALL);
+    replay.begin(BOAT);
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.nameOfBorrowed();
     Tape tape = new Tape(basics.units());
     List<Assumption> assumed =
         new ArrayList<>(List.of(new Assumption.Simplified(Simplification.SHORT_WALK)));
-    replay.begin(BorrowedSections.HULL);
+    replay.begin(HULL);
     BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
     EstimatedLines lines = hull.lines();
     List<Station> stations = lines.stations();
@@ -75,23 +85,23 @@ public final class BorrowedScript {
             Boat.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
                 .withOpenings(openings)
                 .in(tape.system()));
-    replay.begin(BorrowedSections.SEATS);
+    replay.begin(SEATS);
     List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
     known.with(b -> b.withPlaces(places));
     BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
     Propulsion propulsion = carried.propulsion();
     var kit = carried.kit(propulsion);
     known.with(b -> b.withKit(kit));
-    replay.begin(BorrowedSections.PEOPLE);
+    replay.begin(PEOPLE);
     BorrowedPeople people =
         new BorrowedPeople(replay, kept.plannedMasses(), tape.system(), outline, places, assumed);
     List<Person> aboard = people.aboard();
-    replay.begin(BorrowedSections.PROOF);
+    replay.begin(PROOF);
     BorrowedChamber shown = new BorrowedChamber(replay, tape, outline, places, today, assumed);
     BorrowedChamber.Shown what = shown.asked();
     List<Chamber> chambers = shown.chambers(what);
     known.with(b -> b.withChambers(chambers));
-    replay.begin(BorrowedSections.WATERS);
+    replay.begin(WATERS);
     Waters waters = new WatersQuestions(replay, tape).waters();
     Boat boat =
         new Boat(

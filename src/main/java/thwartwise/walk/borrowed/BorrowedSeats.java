@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.walk.engine.Entry;

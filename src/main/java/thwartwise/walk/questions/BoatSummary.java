@@ -7,12 +7,12 @@ import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
-import thwartwise.boat.Seal;
 import thwartwise.measure.Dimension;
 
 /** A measured boat in at most ten lines, to be looked at once more before it is worked out. */

@@ -10,7 +10,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.geometry.Box;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;

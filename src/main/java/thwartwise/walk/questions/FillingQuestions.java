@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Filling;
-import thwartwise.boat.Seal;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.SealTest;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;

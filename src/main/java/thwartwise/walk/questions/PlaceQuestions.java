@@ -8,7 +8,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import thwartwise.boat.NamedSide;
 import thwartwise.boat.Place;
-import thwartwise.boat.Posture;
+import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.walk.engine.Entry;

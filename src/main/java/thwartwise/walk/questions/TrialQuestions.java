@@ -2,12 +2,18 @@ package thwartwise.walk.questions;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Place;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.Sex;
+import thwartwise.crew.WeightForAge;
 import thwartwise.measure.Dimension;
+import thwartwise.measure.QuotedText;
+import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.PlausibleRange;
@@ -17,6 +23,11 @@ import thwartwise.walk.engine.WordQuestions;
 
 /** What was seen today of the boat full of water in knee-deep water, people sitting in it. */
 public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Place> places) {
+  /** Whoever is older is no child here. */
+  private static final int OLDEST_CHILD = 17;
+
+  private static final String EXPECTED_AGES = "whole years, such as 6, 9, or none";
+
   /** Between these lies what people weigh on the mean of a crew, dressed, kg (judgement). */
   private static final double LIGHT = 15;
 
@@ -76,7 +87,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
   private List<Integer> children(int people) {
     return replay
         .ask(
-            ChildAges.entry("trial.children", "Ages of the children among them")
+            childAges("trial.children", "Ages of the children among them")
                 .how("Whole years of whoever is not grown up, such as 6, 9; none when all are.")
                 .why("Pounds typed for kilograms show in what a child can weigh.")
                 .unless(ages -> tooMany(ages, people))
@@ -133,7 +144,7 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
    */
   private PlausibleRange usual(int people, List<Integer> children) {
     double grown = USUAL * (people - children.size());
-    double most = grown + children.stream().mapToDouble(ChildAges::heavy).sum();
+    double most = grown + children.stream().mapToDouble(TrialQuestions::heavyChild).sum();
     return new PlausibleRange(
         Dimension.MASS,
         tape.system(),
@@ -165,5 +176,31 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
     return WordQuestions.yesNo(key, subject)
         .orElse(false, "no, it went badly")
         .remark(yes -> yes ? Optional.empty() : Optional.of("it went badly, so nobody goes in it"));
+  }
+
+  /** Ages of children, as they are typed, and what a child of an age weighs at most. */
+  static Entry<List<Integer>> childAges(String key, String subject) {
+    return Entry.of(key, subject, "years", EXPECTED_AGES, TrialQuestions::readAges);
+  }
+
+  private static Reading<List<Integer>> readAges(String typed) {
+    List<String> words =
+        Arrays.stream(typed.strip().split("[\\s,;]+|\\band\\b"))
+            .filter(word -> !word.isBlank())
+            .toList();
+    boolean years = words.stream().allMatch(w -> w.matches("\\d{1,2}"));
+    List<Integer> ages = years ? words.stream().map(Integer::valueOf).toList() : List.of();
+    return ages.isEmpty() || ages.stream().anyMatch(age -> age > OLDEST_CHILD)
+        ? Reading.refused(
+            QuotedText.of(typed) + " is no list of ages up to 17. Type " + EXPECTED_AGES + ".")
+        : Reading.understood(ages, String.join(", ", words));
+  }
+
+  /** A heavy child of that age, dressed; one too young for the table counts as its youngest, kg. */
+  static double heavyChild(int age) {
+    int known = Math.max(age, WeightForAge.YOUNGEST);
+    double bare =
+        Math.max(WeightForAge.heaviest(Sex.BOY, known), WeightForAge.heaviest(Sex.GIRL, known));
+    return Math.ceil(bare + NamedPerson.CLOTHES);
   }
 }

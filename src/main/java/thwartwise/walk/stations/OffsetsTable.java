@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.measure.QuotedText;
 import thwartwise.walk.stations.PlanTerms.Direction;
+import thwartwise.walk.stations.StationTable.TablePoint;
+import thwartwise.walk.stations.StationTable.TableStation;
 
 /**
  * A table of offsets as plans give it: stations in columns, the lines of the hull in rows, first

@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import thwartwise.hull.LineName;
 import thwartwise.measure.QuotedText;
 import thwartwise.walk.stations.PlanTerms.Direction;
+import thwartwise.walk.stations.StationTable.TablePoint;
+import thwartwise.walk.stations.StationTable.TableStation;
 
 /**
  * A table with a row for each station, or with a row for each point. A first line of heads says

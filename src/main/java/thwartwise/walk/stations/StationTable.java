@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.measure.Reading;
+import thwartwise.walk.stations.StationTable.TablePoint;
 
 /**
  * All stations of a boat at once, aft to forward, each from the keel up to the rail.
@@ -238,5 +239,25 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
     return taken
         ? "station " + (station + 1)
         : given.matches("[-+.,]?\\d.*") ? "plan " + given : given;
+  }
+
+  /** A point of a station as the table gives it: forward, out from the middle line, up. */
+  record TablePoint(TableFigure x, TableFigure y, TableFigure z) {}
+
+  /**
+   * A station of a table.
+   *
+   * @param name as the table has it; blank when it has none
+   * @param points keel to rail
+   */
+  record TableStation(String name, List<TablePoint> points) {
+    TableStation {
+      points = List.copyOf(points);
+    }
+
+    /** Whether all of its points lie equally far forward. */
+    boolean isPlumb() {
+      return points.stream().allMatch(p -> p.x().value().compareTo(points.get(0).x().value()) == 0);
+    }
   }
 }

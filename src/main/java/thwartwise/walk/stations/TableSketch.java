@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import thwartwise.walk.stations.StationTable.TablePoint;
+import thwartwise.walk.stations.StationTable.TableStation;
 
 /**
  * A table as it was understood: figures in rows, and below them the boat from the side and half of

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
-import thwartwise.boat.AnchorBottom;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Outfit;
-import thwartwise.boat.Rowlocks;
-import thwartwise.boat.SeamLeak;
+import thwartwise.boat.Outfit.AnchorBottom;
+import thwartwise.boat.Outfit.Rowlocks;
+import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;

@@ -25,7 +25,7 @@ import thwartwise.json.Location;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.RefusalWords;
 import thwartwise.rules.ExcludedUse;
-import thwartwise.rules.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement;
 import tools.jackson.databind.JsonNode;
 
 /**

@@ -32,7 +32,7 @@ import thwartwise.plausibility.PlausibilityId;
 import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
 import thwartwise.rules.ExcludedUse;
-import thwartwise.rules.WaterStatement;
+import thwartwise.rules.ValidWaters.WaterStatement;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -13,10 +13,10 @@ import thwartwise.geometry.Span;
 import thwartwise.json.UnusableInput;
 import thwartwise.rules.Applicability;
 import thwartwise.rules.DriveKind;
-import thwartwise.rules.HullKind;
 import thwartwise.rules.Limit;
 import thwartwise.rules.Limit.Basis;
 import thwartwise.rules.Parameters.TableStep;
+import thwartwise.rules.RatedBoat.HullKind;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
