@@ -103,8 +103,7 @@ final class WalkConversation {
 
   /** Nothing typed where a row is asked for: its values are asked one by one. */
   private void heard(Question question, String typed) {
-    boolean row = question.row().isPresent() && question.skipped().isEmpty();
-    if (typed.isBlank() && row && !isAlone(question)) {
+    if (typed.isBlank() && question.enterAsksAlone() && !isAlone(question)) {
       alone = question.key();
       return;
     }

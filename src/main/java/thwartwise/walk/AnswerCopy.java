@@ -14,7 +14,7 @@ import thwartwise.walk.engine.Step;
 /**
  * {@code same}, or {@code same as 3}: the answers to this question and to those after it about the
  * same thing are those given of another one of its list. They become answers as if each had been
- * typed.
+ * typed; what was measured of another chamber is asked.
  *
  * @param other the number of the other one
  */
@@ -42,7 +42,12 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
         answers.stream().collect(Collectors.toMap(Answer::question, Answer::typed, (a, b) -> a));
     List<String> understood = new ArrayList<>();
     List<Answer> sofar = answers;
-    while (other != group.number() && walk.next(sofar) instanceof Step.Ask ask) {
+    if (isMeasured(sofar)) {
+      return new Reply.Refused(NOT_COPIED);
+    }
+    while (other != group.number()
+        && !isMeasured(sofar)
+        && walk.next(sofar) instanceof Step.Ask ask) {
       String typed = given.get(copied(ask.question().key()));
       if (typed == null
           || !group.holds(ask.question().key())
@@ -57,6 +62,14 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
             "There is no number %d whose answers fit here. Type same as and its number, or answer."
                 .formatted(other))
         : new Reply.Accepted(sofar, String.join("\n  ", understood));
+  }
+
+  private static final String NOT_COPIED =
+      "What was measured of another chamber says nothing of this one. Type what this one showed.";
+
+  private boolean isMeasured(List<Answer> sofar) {
+    return walk.next(sofar) instanceof Step.Ask ask
+        && AnswerGroup.isMeasuredOfItself(ask.question().key());
   }
 
   private String copied(String question) {

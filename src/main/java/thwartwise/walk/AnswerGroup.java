@@ -39,6 +39,14 @@ record AnswerGroup(String list, int number) {
   /** The answer to these may hold a semicolon itself. */
   private static final Pattern FREE_WORDS = Pattern.compile("measuredBy|.*\\.(?:how|by|closedBy)");
 
+  /** Each is seen or poured of one chamber and says nothing of another. */
+  private static final Pattern OF_ITS_OWN =
+      Pattern.compile("chamber\\.\\d+\\.(?:twin\\.)?(?:litres|test\\.(?:minutes|litresIn))");
+
+  static boolean isMeasuredOfItself(String question) {
+    return OF_ITS_OWN.matcher(question).matches();
+  }
+
   static Optional<AnswerGroup> of(String question) {
     Matcher several = ONE_OF_SEVERAL.matcher(question);
     if (several.matches()) {

@@ -184,7 +184,7 @@ final class ChangedScript {
 
   private static Boat kitAdded(At at, Boat boat) {
     List<Kit> kit = new ArrayList<>(boat.kit());
-    kit.add(at.kit(boat).itemInARow(at.key(), boat.kit()));
+    kit.add(at.kit(boat).item(at.key(), boat.kit()));
     return boat.withKit(kit);
   }
 

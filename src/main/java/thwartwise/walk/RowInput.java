@@ -21,12 +21,24 @@ import thwartwise.walk.engine.Step;
  */
 record RowInput(Walk walk, AnswerGroup group) {
   private static final String BETWEEN = ";";
+  private static final String ANY = ".any";
 
-  /** The row that begins at this question, if a row was typed there. */
-  static Optional<RowInput> at(Walk walk, String question, String typed) {
+  /** The row that begins at this question, or behind its yes, if a row was typed there. */
+  static Optional<RowInput> at(Walk walk, List<Answer> answers, String question, String typed) {
     boolean isRow = typed.contains(BETWEEN) && !typed.replace(BETWEEN, "").isBlank();
     return isRow && !AnswerGroup.isFreeWords(question)
-        ? AnswerGroup.of(question).map(group -> new RowInput(walk, group))
+        ? AnswerGroup.of(question)
+            .or(() -> behindYes(walk, answers, question))
+            .map(group -> new RowInput(walk, group))
+        : Optional.empty();
+  }
+
+  /** Where it is asked whether there is such a thing, its row says so. */
+  private static Optional<AnswerGroup> behindYes(Walk walk, List<Answer> answers, String question) {
+    return question.endsWith(ANY)
+            && walk.take(answers, "yes") instanceof Reply.Accepted yes
+            && walk.next(yes.answers()) instanceof Step.Ask first
+        ? AnswerGroup.of(first.question().key())
         : Optional.empty();
   }
 
@@ -57,7 +69,7 @@ record RowInput(Walk walk, AnswerGroup group) {
   /** A row says that there is another; a figure where a name may be left out leaves it out. */
   private List<Answer> toTheFirstValue(List<Answer> answers, String value) {
     String open = openKey(answers).orElse("");
-    boolean another = open.endsWith(".any") && YesOrNo.read(value).refusal().isPresent();
+    boolean another = open.endsWith(ANY) && YesOrNo.read(value).refusal().isPresent();
     boolean unnamed = open.endsWith(".name") && isMeasuredOrSaid(value);
     if (!another && !unnamed) {
       return answers;

@@ -119,7 +119,7 @@ public final class Walk {
       case "stop" -> new Reply.Stopped(stopped(played));
       default ->
           EnteredRows.at(played, word)
-              .or(() -> row(played, typed).map(r -> r.taken(answers, typed)))
+              .or(() -> row(played, answers, typed).map(r -> r.taken(answers, typed)))
               .or(() -> same(played, word).map(s -> s.taken(answers)))
               .or(() -> thing(played, typed).map(more -> take(more, typed)))
               .orElseGet(() -> answered(played, typed));
@@ -170,8 +170,8 @@ public final class Walk {
     return new TableInput(this).proposed(answers, text);
   }
 
-  private Optional<RowInput> row(ReplayResult played, String typed) {
-    return played.open().flatMap(open -> RowInput.at(this, open.entry().key(), typed));
+  private Optional<RowInput> row(ReplayResult played, List<Answer> answers, String typed) {
+    return played.open().flatMap(open -> RowInput.at(this, answers, open.entry().key(), typed));
   }
 
   private Optional<AnswerCopy> same(ReplayResult played, String word) {

@@ -102,15 +102,16 @@ final class CountedWalks {
           typed.add(value);
         }
         open = walk.next(answers) instanceof Step.Ask ask ? ask.question() : first;
-      } while (typed.size() < values && goesOn(group, first, open));
+      } while (typed.size() < values && goesOn(group, first, open, typed.isEmpty()));
       return new Row(String.join(";", typed), answers);
     }
 
-    /** As far as the prompt tells: the next question asks for no row of its own. */
-    private static boolean goesOn(Optional<AnswerGroup> group, Question first, Question open) {
+    /** As far as the prompt tells: the next question asks for no row of its own, but the first. */
+    private static boolean goesOn(
+        Optional<AnswerGroup> group, Question first, Question open, boolean begins) {
       return open != first
           && group.filter(g -> g.holds(open.key())).isPresent()
-          && open.row().isEmpty();
+          && (begins || open.row().isEmpty());
     }
   }
 

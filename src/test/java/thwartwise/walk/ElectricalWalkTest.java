@@ -71,6 +71,19 @@ class ElectricalWalkTest {
     assertThat(entered.circuits().get(1).fuse()).hasValue(2.0);
   }
 
+  /** Somebody who has the label at hand types it where it is asked whether there is one. */
+  @Test
+  void a_row_typed_at_the_gate_is_taken_for_yes_and_the_row() {
+    List<Answer> gate = Sheet.full(true).upTo("electrics.any");
+    String battery = "agm; 12; 960 Wh; C20; 2024-04-01; no; yes";
+    assertThat(Sheet.answer(gate, battery))
+        .isEqualTo(Sheet.answer(Sheet.answer(gate, "yes"), battery));
+    Reply reply = Sheet.WALK.take(gate, "agm; heavy");
+    assertThat(((Reply.Refused) reply).reason())
+        .startsWith("Value 2 of the row, \"heavy\": ")
+        .endsWith("Nothing of the row was taken.");
+  }
+
   @Test
   void a_part_is_entered_anew_in_a_walk_of_changes_and_the_rest_stays() {
     Boat before = ElectricBoat.boat();

@@ -115,6 +115,37 @@ class EnteredRowsTest {
     assertThat(Sheet.open(heavier).key()).isEqualTo("bailer");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "again kit 2, Kit 2 (name; kg; forward; to port; height; fastened; in; litres):",
+    "again place 2, Place 2 (name; across; forward; height; reach; people):",
+    "again person 1, Person 1 (name; kg; place; to port):",
+    "again deck 1, 'Decked length 1 (from; to, forward of the aft end):'",
+    "again station 2, Station 2 (forward; keel up; chine out; up; rail out; up):"
+  })
+  void what_is_asked_again_tells_the_order_of_its_row(String again, String prompt) {
+    Reply.WentBack back = (Reply.WentBack) Sheet.WALK.take(FULL.upTo("waters.sheltered"), again);
+    assertThat(Sheet.open(back.answers()).prompt()).isEqualTo(prompt);
+  }
+
+  /** Enter alone hid the order of the row, and nothing brought it back. */
+  @ParameterizedTest
+  @ValueSource(strings = {"opening.1.any", "kit.1.any", "chamber.1.any", "hull.decked.1.any"})
+  void where_it_is_asked_whether_there_is_one_enter_alone_is_told_what_to_type(String question) {
+    assertThat(Sheet.open(FULL.upTo(question)).enterAsksAlone()).isFalse();
+    assertThat(FULL.refused(question, ""))
+        .isEqualTo(
+            "Nothing was typed. Type the row, no if there is none, or yes to be asked its values"
+                + " one by one.");
+  }
+
+  @Test
+  void enter_alone_at_another_row_asks_for_its_values_one_by_one() {
+    assertThat(Sheet.open(FULL.upTo("hull.length")).enterAsksAlone()).isTrue();
+    assertThat(Sheet.open(FULL.upTo("place.1.name")).enterAsksAlone()).isTrue();
+    assertThat(Sheet.open(FULL.upTo("hull.station.2.name")).enterAsksAlone()).isFalse();
+  }
+
   @Test
   void where_another_is_asked_for_the_number_alone_will_do() {
     Reply.WentBack back = (Reply.WentBack) Sheet.WALK.take(FULL.upTo("kit.3.any"), "again 1");

@@ -136,4 +136,27 @@ class RowInputTest {
     assertThat(row(full.upTo("kit.1.any"), "anchor; 5; 0.9652; 0; 0.127; no; none; "))
         .isEqualTo(loose);
   }
+
+  /** Where the order of a row is told, a row typed in that order is taken. */
+  @Test
+  void the_order_of_the_row_of_a_raked_end_is_told_and_taken() {
+    Sheet raked = Sheet.full(true).with("hull.alike", "yes");
+    for (String[] end :
+        new String[][] {
+          {
+            "hull.station.1.name", "transom; no; .0508; .0508; .0254; .4572; .0635; 0; .5842; .4318"
+          },
+          {"hull.station.3.name", "no; 3.35; .2; 3.45; .0254; .254; 3.6576; .0381; .5842"}
+        }) {
+      List<Answer> before = raked.upTo(end[0]);
+      assertThat(String.join(" ", Sheet.open(before).how()))
+          .endsWith(
+              "upright: yes if a plumb line touches the whole end; then the row as prompted. A raked"
+                  + " end: no; keel forward; up; chine forward; out; up; rail forward; out; up."
+                  + " Forward is from the aftmost point of the boat.");
+      assertThat(Sheet.open(row(before, end[1])).key()).doesNotStartWith(end[0].substring(0, 14));
+    }
+    assertThat(String.join(" ", Sheet.open(raked.upTo("hull.station.2.name")).how()))
+        .doesNotContain("raked");
+  }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
@@ -99,16 +101,20 @@ class WhereAmITest {
     Reply.Accepted same = (Reply.Accepted) Sheet.WALK.take(before, "same as 1");
     assertThat(same.answers().subList(before.size(), same.answers().size()))
         .extracting(Answer::question)
-        .containsExactly(
-            "chamber.2.test.date",
-            "chamber.2.test.how",
-            "chamber.2.test.minutes",
-            "chamber.2.test.litresIn",
-            "chamber.2.test.by",
-            "chamber.2.litres");
+        .containsExactly("chamber.2.test.date", "chamber.2.test.how");
     assertThat(LONG.refused("chamber.1.test.date", "same"))
         .isEqualTo(
             "There is no number 0 whose answers fit here. Type same as and its number, or answer.");
+  }
+
+  /** A test and a jug say something of the chamber they were at, and of no other. */
+  @ParameterizedTest
+  @ValueSource(strings = {"chamber.2.test.minutes", "chamber.2.test.litresIn", "chamber.2.litres"})
+  void what_was_measured_of_another_chamber_is_not_copied(String question) {
+    assertThat(LONG.refused(question, "same as 1"))
+        .isEqualTo(
+            "What was measured of another chamber says nothing of this one. Type what this one"
+                + " showed.");
   }
 
   @Test

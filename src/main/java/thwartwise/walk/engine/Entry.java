@@ -79,12 +79,17 @@ public record Entry<T>(
 
   /** A whole row is asked for, which this question begins; its own value alone will do. */
   public Entry<T> row(String subject, List<String> order) {
-    return worded(wording.row(new RowPrompt(subject, order, true)));
+    return worded(wording.row(new RowPrompt(subject, order, true, false)));
   }
 
   /** The same where Enter alone only goes on to the values one by one, and so is not explained. */
   public Entry<T> rowOrEnter(String subject, List<String> order) {
-    return worded(wording.row(new RowPrompt(subject, order, false)));
+    return worded(wording.row(new RowPrompt(subject, order, false, false)));
+  }
+
+  /** The same where it is asked whether there is one at all, or another. */
+  Entry<T> rowIfAny(String subject, List<String> order) {
+    return worded(wording.row(new RowPrompt(subject, order, true, true)));
   }
 
   private Entry<T> worded(Wording other) {
@@ -382,7 +387,13 @@ public record Entry<T>(
   private Reading<T> empty() {
     return whenEmpty
         .<Reading<T>>map(understood -> understood)
-        .orElseGet(() -> Reading.refused("Nothing was typed. Type " + wording.expected() + "."));
+        .orElseGet(() -> Reading.refused("Nothing was typed. Type " + wanted() + "."));
+  }
+
+  private String wanted() {
+    return wording.row().filter(RowPrompt::asksWhetherThereIsOne).isPresent()
+        ? "the row, no if there is none, or yes to be asked its values one by one"
+        : wording.expected();
   }
 
   private Optional<String> slip(T value) {
@@ -401,6 +412,7 @@ public record Entry<T>(
         wording.expected(),
         wording.sketch(),
         wording.choices(),
-        whenEmpty.map(Reading.Understood::text));
+        whenEmpty.map(Reading.Understood::text),
+        whenEmpty.isEmpty() && wording.row().filter(r -> !r.asksWhetherThereIsOne()).isPresent());
   }
 }

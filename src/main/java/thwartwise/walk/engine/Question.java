@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param sketch a drawing in characters; empty where words are enough
  * @param choices words that will do, as far as there are a few of them
  * @param skipped what is taken when the answer is left out; empty when it cannot be
+ * @param enterAsksAlone whether Enter at the row asks for its values one by one
  */
 public record Question(
     String key,
@@ -29,7 +30,8 @@ public record Question(
     String expected,
     List<String> sketch,
     List<String> choices,
-    Optional<String> skipped) {
+    Optional<String> skipped,
+    boolean enterAsksAlone) {
 
   static final int COLUMNS = 78;
 

@@ -94,6 +94,6 @@ public record RepeatedQuestion(
   private Entry<Boolean> inRow(int number, Entry<Boolean> another) {
     return order.isEmpty()
         ? another
-        : another.row(title + " " + number + (another.takesEnter() ? "" : ", or no"), order);
+        : another.rowIfAny(title + " " + number + (another.takesEnter() ? "" : ", or no"), order);
   }
 }

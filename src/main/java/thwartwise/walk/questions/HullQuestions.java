@@ -243,14 +243,14 @@ public final class HullQuestions {
   private List<Span> decked(Outline outline) {
     return new RepeatedQuestion(
             replay, "hull.decked", "decked length", "Is any length of the boat decked over?")
-        .inRows("Decked length", "from", "to, forward of the aft end")
+        .inRows("Decked length", DECKED)
         .orNone(
             entry ->
                 entry
                     .how("A deck from rail to rail that keeps water out; a loose cover is none.")
                     .why("Along a deck, water at the rail does not run in.")
                     .inDoubt(false, "no"),
-            (key, before) -> deck(key, outline));
+            (key, before) -> deck(key, before.size() + 1, outline));
   }
 
   /** Most often the ends of the open part, typed as those of the deck. */
@@ -267,12 +267,15 @@ public final class HullQuestions {
         : Optional.empty();
   }
 
-  private Span deck(String key, Outline outline) {
+  private static final String[] DECKED = {"from", "to, forward of the aft end"};
+
+  private Span deck(String key, int number, Outline outline) {
     double from =
         replay.ask(
             tape.length(key + ".from", "Decked from, forward of the aft end")
                 .how("Tape from the aft end to where the deck begins.")
                 .why("Only within this length is the rail no edge that floods.")
+                .row("Decked length " + number, List.of(DECKED))
                 .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
     double to =

@@ -124,12 +124,8 @@ public final class KitQuestions {
   private static final int BUCKET_LITRES = 10;
 
   public Kit item(String key, List<Kit> before) {
-    return item(key, replay.ask(named(key, before)));
-  }
-
-  /** One that is not asked for as one of several. */
-  public Kit itemInARow(String key, List<Kit> before) {
-    return item(key, replay.ask(named(key, before).row("Kit", List.of(order()))));
+    String title = "Kit " + (before.size() + 1);
+    return item(key, replay.ask(named(key, before).row(title, List.of(order()))));
   }
 
   private Kit item(String key, String name) {

@@ -32,7 +32,7 @@ public final class PeopleQuestions {
   public List<Person> aboard(String key) {
     return new RepeatedQuestion(replay, key, "person", "Shall named people be put aboard?")
         .forgettingNone()
-        .inRows("Person", "name", tape.either("kg", "lb"), "place", "to port")
+        .inRows("Person", order())
         .orNone(
             entry ->
                 entry
@@ -43,6 +43,10 @@ public final class PeopleQuestions {
             this::person);
   }
 
+  private String[] order() {
+    return new String[] {"name", tape.either("kg", "lb"), "place", "to port"};
+  }
+
   private Person person(String key, List<Person> before) {
     String name =
         replay.ask(
@@ -51,7 +55,8 @@ public final class PeopleQuestions {
                 .how(
                     "A first name, or helm, bow, child. Or on one line, with ; between:",
                     "name; mass; place; how far to port.")
-                .why("So that the report can say who sits where."));
+                .why("So that the report can say who sits where.")
+                .row("Person " + (before.size() + 1), List.of(order())));
     String subject = "Person " + WordQuestions.quoted(name);
     double mass = mass(key, subject);
     Place place = place(key, subject, before);

@@ -218,7 +218,7 @@ public final class PlaceQuestions {
                 "Such as midships thwart, stern seat. A thwart may come on one line, with ;",
                 "between: name; across; forward of the aft end; height; reach; people.")
             .why("People are put at places, and the advice calls them by name.");
-    return replay.ask(before.isEmpty() ? name.row("Place 1", List.of(ORDER)) : name);
+    return replay.ask(name.row("Place " + (before.size() + 1), List.of(ORDER)));
   }
 
   private double along(String key, String subject) {

@@ -76,22 +76,27 @@ final class StationQuestions {
         : new Station(name, port, across.starboard(key + ".starboard.", port));
   }
 
+  private static final List<String> BASELINE =
+      List.of(
+          "Level the boat, stretch a line along the middle at the lowest point of the",
+          "bottom: the baseline. Stations go from the aft end (number 1) forward, each",
+          "in a row with ; between: how far forward, then from keel to rail how far out",
+          "and how high. A name may stand first. Enter: each value is asked by itself.");
+
   /** What was measured last is drawn, so that a slip is seen before the next station. */
-  private static String[] drawn(List<Station> before) {
-    if (before.isEmpty()) {
-      return new String[] {
-        "Level the boat, stretch a line along the middle at the lowest point of the",
-        "bottom: the baseline. Stations go from the aft end (number 1) forward, each",
-        "in a row with ; between: how far forward, then from keel to rail how far out",
-        "and how high. A name may stand first. Enter: each value is asked by itself."
-      };
-    }
+  private static String[] drawn(List<Station> before, StationRow row) {
+    List<String> lines = new ArrayList<>(before.isEmpty() ? BASELINE : drawn(before));
+    lines.addAll(row.ofRakedEnd());
+    return lines.toArray(String[]::new);
+  }
+
+  private static List<String> drawn(List<Station> before) {
     Station last = before.get(before.size() - 1);
     List<String> lines = new ArrayList<>();
     lines.add(
         "Station " + before.size() + " " + WordQuestions.quoted(last.name()) + ", seen from aft:");
     lines.addAll(SectionSketch.of(last.port(), last.starboard()));
-    return lines.toArray(String[]::new);
+    return lines;
   }
 
   /** Where a whole row is typed that need not begin with one. */
@@ -105,7 +110,7 @@ final class StationQuestions {
                     before.stream().map(Station::name).toList())
                 .unlessUnclear(StationQuestions::figureOrName)
                 .unless(StationQuestions::noName)
-                .how(drawn(before))
+                .how(drawn(before, row))
                 .why("The name stands in messages about this station.")
                 .orElse(usual, usual)));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.hull.LineName;
 import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.Question;
 
 /**
  * What a row about one station holds, in the order in which it is asked.
@@ -14,12 +15,13 @@ import thwartwise.walk.engine.Entry;
 record StationRow(int number, int stations, int points) {
   private static final String FORWARD = "forward";
   private static final String OUT = "out";
+  private static final String FROM = "from the aftmost point of the boat";
   private static final String UP = "up";
 
   /** A whole station; Enter alone asks for its values one by one. */
   <T> Entry<T> begun(Entry<T> name) {
     List<String> order = new ArrayList<>();
-    if (number == 1 || number == stations) {
+    if (isEnd()) {
       order.add("upright: yes or no");
     }
     if (number > 1) {
@@ -30,8 +32,29 @@ record StationRow(int number, int stations, int points) {
     return name.rowOrEnter("Station " + number, order);
   }
 
+  private boolean isEnd() {
+    return number == 1 || number == stations;
+  }
+
+  /** Of an end, what a row holds where it is raked; nothing of a station between the ends. */
+  List<String> ofRakedEnd() {
+    if (!isEnd()) {
+      return List.of();
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("upright: yes if a plumb line touches the whole end; then the row as prompted.");
+    lines.addAll(
+        Question.wrapped(
+            "A raked end: no; " + String.join("; ", rakedOrder()) + ". Forward is " + FROM + "."));
+    return lines;
+  }
+
   /** The rest of an end that is raked: of each point how far forward. */
   <T> Entry<T> ofRaked(Entry<T> first) {
+    return first.row("Station " + number, rakedOrder());
+  }
+
+  private List<String> rakedOrder() {
     List<String> order = new ArrayList<>();
     for (int point = 0; point < points; point++) {
       order.add(LineName.of(point, points) + " " + FORWARD);
@@ -40,7 +63,7 @@ record StationRow(int number, int stations, int points) {
       }
       order.add(UP);
     }
-    return first.row("Station " + number, order);
+    return order;
   }
 
   /** The other side of a boat that is not alike. */

@@ -41,7 +41,7 @@ record WorkingPlaces(Replay replay, Tape tape, List<Place> places) {
 
   private static Entry<String> rowed(String key, String subject, List<Place> fit) {
     return named(key, subject + ", rowed from", fit)
-        .how("The place across the boat where the rower sits; a beginning of its name will do.")
+        .how("The place across where the rower sits; a beginning of its name will do.")
         .why("The page says whether the rowlocks suit that place, and who rows home.");
   }
 
