@@ -26,6 +26,10 @@ import thwartwise.record.InspectionRecord;
 final class GlanceSheet {
   private static final String HELD = "Nobody and nothing goes aboard, as the boat stands";
   private static final String FIRST = "To do first, of all that was tried:";
+
+  /** Each of them is named above as well. */
+  private static final int MOST = 3;
+
   private static final String AFTER = "After that, of all that was tried:";
   private static final String MORE = "What would let it carry more, of all that was tried:";
 
@@ -181,21 +185,39 @@ final class GlanceSheet {
     return "Full of water it holds up " + CrewWords.heldUp(crew);
   }
 
-  private String heading(boolean afterTrial) {
-    return afterTrial ? AFTER : Verdict.of(report) == Verdict.NOTHING_AGAINST ? MORE : FIRST;
+  /** What was found bad comes before anything that would make the boat carry more. */
+  private boolean putRight(Page page) {
+    List<String> all = LookedAtWords.toPutRight(inspection);
+    if (all.isEmpty()) {
+      return false;
+    }
+    page.gap().paragraph("To do first:");
+    int listed = Math.min(MOST, all.size());
+    for (int i = 0; i < listed; i++) {
+      page.numbered(i + 1, all.get(i));
+    }
+    if (all.size() > listed) {
+      page.paragraph("More to put right is named above: " + (all.size() - listed) + " in all");
+    }
+    return true;
+  }
+
+  private String heading(boolean afterWork) {
+    return afterWork ? AFTER : Verdict.of(report) == Verdict.NOTHING_AGAINST ? MORE : FIRST;
   }
 
   /** What each buys; how it is done stands on the sheet about changes. */
   private void first(Page page) {
     List<AdvicePiece> pieces = AdviceSection.first(report.advice());
     boolean trial = KneeDeepTrial.isAskedOf(inspection);
+    boolean work = putRight(page);
     if (trial) {
-      page.gap().paragraph("To do first: " + KneeDeepTrial.named());
+      page.gap().paragraph((work ? "After that: " : "To do first: ") + KneeDeepTrial.named());
     }
     if (pieces.isEmpty()) {
       return;
     }
-    page.gap().paragraph(heading(trial));
+    page.gap().paragraph(heading(trial || work));
     for (int i = 0; i < pieces.size(); i++) {
       page.numbered(i + 1, AdviceWords.first(pieces.get(i), crew, units));
     }

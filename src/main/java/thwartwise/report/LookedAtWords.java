@@ -61,7 +61,22 @@ final class LookedAtWords {
         inspection.report().findings().stream()
             .filter(LookedAtWords::isElectrical)
             .map(LookedAtWords::of);
-    return Stream.concat(looked, electrical).map(words -> "Put right: " + words).toList();
+    Stream<String> leaks =
+        inspection.report().findings().stream()
+            .filter(Finding::holdsBack)
+            .flatMap(finding -> leak(finding.note()))
+            .distinct();
+    return Stream.of(looked, leaks, electrical)
+        .flatMap(words -> words)
+        .map(words -> "Put right: " + words)
+        .toList();
+  }
+
+  /** Seams that somebody watched and that let in too much to go with. */
+  private static Stream<String> leak(Note note) {
+    return note instanceof Note.SeamsLeak leak
+        ? Stream.of("the leaking seams, most of all the " + leak.worst())
+        : Stream.of();
   }
 
   private static boolean isElectrical(Finding finding) {

@@ -18,8 +18,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.archive.RecordFile;
 import thwartwise.boat.Boat;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
+import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -31,6 +35,7 @@ import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.Report;
+import thwartwise.loadcase.LoadCase;
 import thwartwise.measure.UnitSystem;
 import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
@@ -102,6 +107,36 @@ class ScreenTest {
         "our own rule (judgement)",
         "as loaded: helm 80 kg on stern seat",
         "");
+  }
+
+  /** Six litres in half an hour, watched by somebody, where an hour may not bring forty. */
+  @Test
+  void a_leak_that_is_wrong_is_also_to_be_put_right_first() {
+    Finding leak =
+        new Finding(
+            CheckQuestion.of(CheckId.LEAK_UNDER_WAY, Measure.TIME),
+            Role.LIMITS_CREW,
+            Outcome.FALLS_SHORT,
+            Margin.atLeast(3600, OptionalDouble.of(1800), Unit.MINUTE),
+            "our own rule (judgement)",
+            LoadCase.UNNAMED,
+            new Note.SeamsLeak(0.04 / 1800, 0.04, "port chine", 0.75));
+    InspectionRecord record = with(leak);
+    assertThat(bare(shown(record, ROWS)))
+        .contains("Wrong: Leaking seams under way")
+        .contains("First: 1. Put right: the leaking seams, most of all the port chine.");
+    assertThat(bare(TextPage.of(record, "1")))
+        .contains("To do first: 1. Put right: the leaking seams, most of all the port chine.");
+    Finding moored =
+        new Finding(
+            CheckQuestion.of(CheckId.LEAK_AT_THE_MOORING, Measure.TIME),
+            Role.INFORMATION,
+            Outcome.FALLS_SHORT,
+            leak.margin(),
+            leak.source(),
+            leak.loadCase(),
+            leak.note());
+    assertThat(shown(with(moored), ROWS)).doesNotContain("Put right");
   }
 
   /** Words, figure and limit of each mishap; what the boat has rounds down, what it lacks up. */
