@@ -13,6 +13,7 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
 
 /** What a boat must have for a point to be asked of it, and what that is called there. */
@@ -30,7 +31,8 @@ public enum Concern {
   SOLAR_PANELS("solar panels", boat -> solar(boat).map(Kit::name)),
   UNPROVEN_CHAMBERS("chambers not proven tight", boat -> unproven(boat).map(Chamber::name)),
   FASTENED_KIT("kit said to be fastened", boat -> fastened(boat).map(Kit::name)),
-  ROAD("a trailer or roof rack", boat -> boat.trailer().stream().map(kg -> Concern.UNNAMED));
+  ROAD("a trailer or roof rack", boat -> boat.trailer().stream().map(kg -> Concern.UNNAMED)),
+  PEOPLE("people named aboard", boat -> boat.aboard().stream().map(Person::name));
 
   /** Of something that is there and has no name in a boat file. */
   private static final String UNNAMED = "";

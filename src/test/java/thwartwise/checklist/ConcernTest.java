@@ -2,8 +2,10 @@ package thwartwise.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Person;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.sampleboats.ElectricBoat;
 
@@ -41,5 +43,13 @@ class ConcernTest {
             .replace("{ \"name\": \"motor\", \"mass\"", "{ \"name\": \"thing\", \"mass\"")
             .replace("\"motor\": { \"kit\": \"motor\", ", "\"motor\": { ");
     assertThat(Concern.MOTOR.isOf(BoatFile.parse(json, "b"))).isTrue();
+  }
+
+  /** A life jacket fits one person and no other. */
+  @Test
+  void each_person_named_aboard_is_asked_about_by_name() {
+    Boat boat = ElectricBoat.boat().withAboard(List.of(new Person("Iris", 62, "stern seat", 0)));
+    assertThat(Concern.PEOPLE.names(boat)).containsExactly("Iris");
+    assertThat(Concern.PEOPLE.isOf(ElectricBoat.boat())).isFalse();
   }
 }

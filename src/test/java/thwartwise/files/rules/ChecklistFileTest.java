@@ -19,6 +19,7 @@ import thwartwise.checklist.Checklist;
 import thwartwise.checklist.ChecklistPoint;
 import thwartwise.checklist.Concern;
 import thwartwise.json.UnusableInput;
+import thwartwise.rules.LifeJacket;
 
 class ChecklistFileTest {
   private static final Set<Concern> NAMELESS =
@@ -49,7 +50,7 @@ class ChecklistFileTest {
       checklist/1 | boat/1 | this is a boat file, wanted a checklist file. Name another file.
       "why" | "wy" | point 1: the key "wy" is not known here; the nearest known one is "why". Correct it or take it out.
       "No frogs" | "" | point 1: "look" is empty. Write what must be so.
-      "any boat" | "any boats" | point 1: "concerns" is "any boats", wanted one of any boat, holes that something closes, hatches into chambers, air chambers, foam, kit, batteries and chargers, petrol, a motor, cleats, solar panels, chambers not proven tight, kit said to be fastened, a trailer or roof rack; the nearest is "any boat". Write which boats it is asked of.
+      "any boat" | "any boats" | point 1: "concerns" is "any boats", wanted one of any boat, holes that something closes, hatches into chambers, air chambers, foam, kit, batteries and chargers, petrol, a motor, cleats, solar panels, chambers not proven tight, kit said to be fastened, a trailer or roof rack, people named aboard; the nearest is "any boat". Write which boats it is asked of.
       "concerns": "any boat" | "concerns": "any boat", "sets": "kit loose" | point 1: "sets" is "kit loose", which cannot be said of any boat. Let the point concern kit or batteries and chargers or solar panels or kit said to be fastened.
       "concerns": "any boat" | "concerns": "any boat", "grave": "holds" | point 1: "grave" is "holds", wanted one of holds the launch, put right first, advice. Write how grave it is when it is not so, or leave it out.
       "when": "each spring", | "when": "each spring", "use": "ask", | "use" is "ask", wanted one of on paper, asked, asked and on paper. Write what is done with the list, or leave it out.
@@ -147,5 +148,51 @@ class ChecklistFileTest {
     assertThat(ChecklistFile.onPaper())
         .extracting(Checklist::name)
         .containsExactly("Before each launch", "Trial in knee-deep water", "Hull and fastenings");
+  }
+
+  /** What each system of a boat is looked at for, so that no point is lost unnoticed. */
+  @ParameterizedTest
+  @CsvSource({
+    "anchor-line-made-fast, ANY_BOAT, PUT_RIGHT_FIRST",
+    "anchor-knife, ANY_BOAT, PUT_RIGHT_FIRST",
+    "anchor-leads-from-bow, ANY_BOAT, HOLDS_THE_LAUNCH",
+    "rower-and-seat, ANY_BOAT, PUT_RIGHT_FIRST",
+    "jacket-class, PEOPLE, HOLDS_THE_LAUNCH",
+    "jackets-fit, ANY_BOAT, HOLDS_THE_LAUNCH",
+    "shelf-contents, ANY_BOAT, ADVICE",
+    "bailer-tied, ANY_BOAT, PUT_RIGHT_FIRST",
+    "first-half-hour, ANY_BOAT, PUT_RIGHT_FIRST",
+    "throw-line-and-phone, ANY_BOAT, ADVICE",
+    "dry-clothes, ANY_BOAT, ADVICE",
+    "somebody-ashore, ANY_BOAT, ADVICE",
+    "whistle-and-light, ANY_BOAT, ADVICE",
+    "carry-handles, ANY_BOAT, ADVICE",
+    "road-load, ROAD, PUT_RIGHT_FIRST",
+    "hatch-locks, HATCHES, HOLDS_THE_LAUNCH",
+    "pocket-closed, AIR, HOLDS_THE_LAUNCH",
+    "stowed-inside-known, AIR, ADVICE",
+    "box-not-relied-on, UNPROVEN_CHAMBERS, ADVICE",
+    "box-vented-high, BATTERIES, HOLDS_THE_LAUNCH",
+    "bung-tied, CLOSED_HOLES, PUT_RIGHT_FIRST"
+  })
+  void every_system_is_asked_about(String id, Concern concern, PointGravity gravity) {
+    assertThat(asked())
+        .filteredOn(point -> point.id().equals(id))
+        .extracting(ChecklistPoint::concerns, ChecklistPoint::gravity)
+        .containsExactly(tuple(concern, gravity));
+  }
+
+  /** The levels of the label stand in one place of the program; the list says the same. */
+  @ParameterizedTest
+  @CsvSource({"25, 35", "40, 40", "60, 45", "70.1, 50"})
+  void the_classes_of_life_jackets_are_those_the_page_names(double mass, double newtons) {
+    String how =
+        asked().stream()
+            .filter(point -> point.id().equals("jacket-class"))
+            .findFirst()
+            .orElseThrow()
+            .how();
+    assertThat(LifeJacket.newtons(mass)).isEqualTo(newtons);
+    assertThat(how).containsPattern((int) newtons + " N (from|above) " + (int) mass + " kg");
   }
 }
