@@ -54,6 +54,7 @@ class ArchitectureTest {
           "record",
           "inspection",
           "advice",
+          "spread",
           "crew",
           "remedy",
           "plausibility",
@@ -107,6 +108,19 @@ class ArchitectureTest {
               "crew",
               Set.of(
                   "plausibility",
+                  "checks",
+                  "loadcase",
+                  "rules",
+                  "afloat",
+                  "boat",
+                  "hull",
+                  "geometry",
+                  "measure")),
+          Map.entry(
+              "spread",
+              Set.of(
+                  "uncertainty",
+                  "crew",
                   "checks",
                   "loadcase",
                   "rules",

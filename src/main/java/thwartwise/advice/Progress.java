@@ -18,7 +18,9 @@ public interface Progress {
     /** What the most promising changes buy. */
     GAINS,
     /** What the changes that are told make worse. */
-    COSTS
+    COSTS,
+    /** Every measurement moved by its spread. */
+    SPREAD
   }
 
   /**

@@ -224,7 +224,12 @@ public record Boat(
 
   /** The same, its bare hull weighed again. */
   public Boat withHullMass(double mass) {
-    return with(parts -> parts.hull = hull.weighing(mass));
+    return withHull(hull.weighing(mass));
+  }
+
+  /** The same, its bare hull measured again. */
+  public Boat withHull(HullMeasurements other) {
+    return with(parts -> parts.hull = other);
   }
 
   /** The same with more that was taken for granted. */

@@ -299,6 +299,13 @@ public final class BoatModel {
     return new BoatModel(boat, stated, form, proven, today);
   }
 
+  /** The same boat with a chamber that lifts so many times what counts of it. */
+  public BoatModel withLiftOf(String chamber, double factor) {
+    List<Space> other =
+        spaces.stream().map(s -> s.name().equals(chamber) ? s.lifting(factor) : s).toList();
+    return new BoatModel(boat, stated, form, other, today);
+  }
+
   /** The people the boat file puts aboard, seated. */
   public List<Body> aboard() {
     return boat.aboard().stream().map(this::seated).toList();

@@ -29,4 +29,14 @@ public record Space(ChamberPart part, Solid solid, double straight, CountedBuoya
     double share = counting.ifProven();
     return new Space(part, solid, straight, new CountedBuoyancy(share, share, counting.why()));
   }
+
+  /** The same space where so many times as much counts. */
+  Space lifting(double factor) {
+    return new Space(
+        part,
+        solid,
+        straight,
+        new CountedBuoyancy(
+            factor * counting.share(), factor * counting.ifProven(), counting.why()));
+  }
 }

@@ -42,6 +42,30 @@ public record HullMeasurements(
         kilograms, centre, material, density, thickness, floor, stations, decked, skeg);
   }
 
+  /** The same, its centre of gravity measured there. */
+  public HullMeasurements centredAt(Vector3 other) {
+    return new HullMeasurements(
+        mass, Optional.of(other), material, density, thickness, floor, stations, decked, skeg);
+  }
+
+  /** The same, of another swamped density, kg/m³. */
+  public HullMeasurements withDensity(double other) {
+    return new HullMeasurements(
+        mass, centre, material, other, thickness, floor, stations, decked, skeg);
+  }
+
+  /** The same with a shell so thick, m. */
+  public HullMeasurements withThickness(double other) {
+    return new HullMeasurements(
+        mass, centre, material, density, other, floor, stations, decked, skeg);
+  }
+
+  /** The same, its shape measured otherwise. */
+  public HullMeasurements withStations(List<Station> others) {
+    return new HullMeasurements(
+        mass, centre, material, density, thickness, floor, others, decked, skeg);
+  }
+
   /** The longest way between two neighbouring stations on any line, as a share of the length. */
   public double longestStretch() {
     double longest = 0;

@@ -17,7 +17,8 @@ public final class FigureWords {
     return shown(value, margin.unit(), margin.atLeast() ? Side.DOWN : Side.UP, units);
   }
 
-  private static String shown(double si, Unit unit, Side side, UnitFormat units) {
+  /** A figure rounded to a side. */
+  static String shown(double si, Unit unit, Side side, UnitFormat units) {
     double shown = unit.shown(si);
     String metric = (side == Side.DOWN ? unit.down(shown) : unit.up(shown)) + " " + unit.symbol();
     return units.either(metric, () -> own(unit, si, side, units).orElse(metric));

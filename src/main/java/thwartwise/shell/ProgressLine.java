@@ -49,6 +49,7 @@ final class ProgressLine implements Progress {
           case CHANGES -> "Trying changes to the boat: " + done + " of " + of;
           case GAINS -> "Working out what a change buys: " + done + " of " + of;
           case COSTS -> "Working out what a change costs: " + done + " of " + of;
+          case SPREAD -> "Moving each measurement by its spread: " + done + " of " + of;
         };
   }
 

@@ -62,6 +62,10 @@ public final class FirstOrderPropagation {
     double[] up = every(values, 1);
     double[] down = every(values, 2);
     int inputs = up.length;
+    for (int i = 0; i < inputs; i++) {
+      up[i] = Double.isNaN(up[i]) ? 2 * values[0] - down[i] : up[i];
+      down[i] = Double.isNaN(down[i]) ? 2 * values[0] - up[i] : down[i];
+    }
     double[] contributions = new double[inputs];
     double[] curvatures = new double[inputs];
     Arrays.setAll(contributions, i -> (up[i] - down[i]) / (2 * step));

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * A result with what each input contributes to its standard uncertainty, to first order. NaN where
- * the model had no result for an input moved.
+ * the model had no result for an input moved either way.
  */
 public final class PropagatedResult {
   private final double best;

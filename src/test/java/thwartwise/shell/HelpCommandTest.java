@@ -34,6 +34,7 @@ class HelpCommandTest {
               inspect       inspect a boat file and keep the dated record
               seats         say who of some people may go, and who sits where
               suppose       try a change on a boat without keeping anything
+              spread        say how sure the answer is, and what to measure again
               range         say how long the motor runs, and when to turn back
               wiring        work out wires and fuses, and draw the circuits
               today         ask what must be so before anybody goes out today

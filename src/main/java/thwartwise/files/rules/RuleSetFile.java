@@ -33,6 +33,7 @@ import thwartwise.rules.RuleSet;
  */
 public final class RuleSetFile {
   private static final String CAUTIOUS_DEFAULT = "/thwartwise/rules/cautious-default.json";
+  private static final String MEASURING_SPREADS = "/thwartwise/rules/measuring-spreads.json";
   private static final List<String> BESIDE =
       List.of(
           "us-33-cfr-183",
@@ -73,6 +74,11 @@ public final class RuleSetFile {
   /** Our own set for sheltered water. */
   public static RuleSet cautiousDefault() {
     return bundled(CAUTIOUS_DEFAULT);
+  }
+
+  /** How far a measurement may be off, by how it was taken. */
+  public static RuleSet measuringSpreads() {
+    return bundled(MEASURING_SPREADS);
   }
 
   static RuleSet bundled(String resource) {

@@ -1,0 +1,36 @@
+package thwartwise.report;
+
+import thwartwise.boat.Boat;
+import thwartwise.spread.Remeasurement;
+
+/** What to measure again, and how. */
+final class InputWords {
+  private InputWords() {}
+
+  static String betterWay(Remeasurement again, Boat boat) {
+    String thing = again.thing();
+    return switch (again.kind()) {
+      case HULL_MASS ->
+          "weigh the bare hull, one end after the other on bathroom scales on hard ground";
+      case KIT_MASS -> "weigh the " + thing + " on a luggage scale";
+      case PERSON_MASS -> "weigh everybody dressed, on bathroom scales on hard ground";
+      case SCALES -> "weigh everything again on other scales";
+      case HULL_CENTRE_ALONG -> "balance the bare hull on a roller and measure where";
+      case HULL_CENTRE_HEIGHT ->
+          "find how high the hull's weight lies: afloat, by a known weight moved across";
+      case HALF_BREADTHS ->
+          "measure the half-breadths of station \"" + thing + "\" again with a steel tape";
+      case TAPE -> "measure the greatest breadth again with a steel tape";
+      case BOTTOM_HEIGHTS ->
+          "measure the heights of station \"" + thing + "\" again from a taut line";
+      case EDGE_HEIGHTS ->
+          boat.openings().isEmpty()
+              ? "measure the height of the rail over the bottom again, from a taut line"
+              : "measure the heights of rail and openings again, from a taut line";
+      case SHELL_THICKNESS -> "measure the thickness of the shell with callipers";
+      case SWAMPED_DENSITY -> "weigh a soaked offcut of the hull and measure it";
+      case CHAMBER_VOLUME -> "fill the " + thing + " from a litre jug and count";
+      case SEAT_HEIGHT -> "measure the height of the " + thing + " with a steel tape";
+    };
+  }
+}

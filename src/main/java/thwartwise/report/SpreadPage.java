@@ -1,0 +1,165 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.Boat;
+import thwartwise.checks.Margin;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
+import thwartwise.page.Table;
+import thwartwise.spread.BoatSpread;
+import thwartwise.spread.FigureSpread;
+import thwartwise.spread.Remeasurement;
+
+/** How sure the answer is, on one screen: fewer people, the figures behind it, what to measure. */
+public final class SpreadPage {
+  /** The least sure of the figures; the rest are surer. */
+  private static final int FIGURES = 3;
+
+  /** Nineteen values of twenty lie within so many spreads. */
+  private static final double SPREADS = 2;
+
+  private final Boat boat;
+  private final UnitFormat units;
+  private final Page page = new Page();
+
+  private SpreadPage(Boat boat) {
+    this.boat = boat;
+    this.units = ReaderUnits.of(boat);
+  }
+
+  /**
+   * @param spread empty where nothing is recommended
+   */
+  public static String of(Boat boat, Optional<BoatSpread> spread) {
+    SpreadPage page = new SpreadPage(boat);
+    page.page.title(boat.name() + ": how sure the answer is");
+    spread.ifPresentOrElse(page::answer, page::nothing);
+    return page.page.toString();
+  }
+
+  private void nothing() {
+    page.paragraph(
+        "No adult is recommended in this boat, so there is no answer to be sure of",
+        "Type inspect for the reasons");
+  }
+
+  private void answer(BoatSpread spread) {
+    page.paragraph(people(spread));
+    page.gap().table(figures(spread)).gap();
+    again(spread);
+    page.paragraph(
+        "Nobody said how it was measured: a mass may be off by "
+            + percent(spread.unsaid().massFactor() - 1)
+            + ", a chamber by "
+            + percent(1 - spread.unsaid().volumeFactor())
+            + ", edges and seats by "
+            + units.label(spread.unsaid().freeboardLoss())
+            + " (one standard deviation, judgement)");
+    page.paragraph(
+        "Waves, wind and what people do are not in it; it never allows more than inspect",
+        Disclaimer.LAST_WORD);
+  }
+
+  private static String percent(double share) {
+    return Math.round(100 * share) + " %";
+  }
+
+  private String[] people(BoatSpread spread) {
+    int people = spread.recommended();
+    String first =
+        Sentence.capital(FigureText.adults(people))
+            + " of "
+            + units.mass(spread.each(), Side.DOWN)
+            + " recommended; "
+            + fewer(spread);
+    return spread.sure() == people
+        ? new String[] {first}
+        : new String[] {
+          first, "That is too many: count on " + FigureText.adults(spread.sure()) + " at most"
+        };
+  }
+
+  private static String fewer(BoatSpread spread) {
+    int people = spread.recommended();
+    double lost = 1 - spread.share(people);
+    if (lost == 0) {
+      return "in fewer than 1 of 100 boats measured like this it would be fewer";
+    }
+    double beyond = people == 1 ? 0 : 1 - spread.share(people - 1);
+    String then =
+        people == 1 ? "none" : FigureText.count(people - 1) + (beyond > 0 ? " or fewer" : "");
+    return "in " + upToHundred(lost) + " of 100 boats measured like this it would be " + then;
+  }
+
+  private static int upToHundred(double share) {
+    return (int) Math.ceil(100 * share - 1e-9);
+  }
+
+  private Table figures(BoatSpread spread) {
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column("With " + FigureText.adults(spread.recommended()), 26),
+            new Table.Column("From", 9),
+            new Table.Column("Middle", 9),
+            new Table.Column("To", 9),
+            new Table.Column("Limit", 9),
+            new Table.Column("Met in", 10));
+    List<List<String>> rows = new ArrayList<>();
+    spread.figures().stream().limit(FIGURES).forEach(f -> rows.add(row(f)));
+    return Table.close(columns, rows);
+  }
+
+  private List<String> row(FigureSpread figure) {
+    Margin margin = figure.margin();
+    String name = CheckWords.of(figure.question());
+    if (!figure.isKnown() || margin.value().isEmpty()) {
+      return List.of(name, "lost one spread away");
+    }
+    double value = margin.value().getAsDouble();
+    double off = SPREADS * figure.spread();
+    Side middle = margin.atLeast() ? Side.DOWN : Side.UP;
+    Side limit = margin.atLeast() ? Side.UP : Side.DOWN;
+    return List.of(
+        name,
+        shown(margin, value - off, Side.DOWN),
+        shown(margin, value, middle),
+        shown(margin, value + off, Side.UP),
+        shown(margin, margin.limit(), limit),
+        (int) Math.floor(100 * figure.share() + 1e-9) + " of 100");
+  }
+
+  private String shown(Margin margin, double si, Side side) {
+    return FigureWords.shown(si, margin.unit(), side, units);
+  }
+
+  private void again(BoatSpread spread) {
+    if (spread.again().isEmpty()) {
+      page.paragraph("No single measurement would make it much surer");
+    }
+    for (Remeasurement again : spread.again()) {
+      page.point(
+          "Worth ten minutes: "
+              + InputWords.betterWay(again, boat)
+              + " ("
+              + Math.round(100 * again.share())
+              + " of 100 parts of what "
+              + CheckWords.of(again.governs())
+              + " may be off)",
+          gain(spread, again.people()));
+    }
+  }
+
+  private static String gain(BoatSpread spread, int people) {
+    if (people > spread.recommended()) {
+      return "If it comes out well, inspect may then say " + FigureText.adults(people);
+    }
+    return people > spread.sure()
+        ? "If it comes out well, " + FigureText.adults(people) + " would be sure enough"
+        : "";
+  }
+}

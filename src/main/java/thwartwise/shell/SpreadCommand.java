@@ -1,0 +1,82 @@
+package thwartwise.shell;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.advice.Progress;
+import thwartwise.boat.Boat;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.hull.UnusableBoat;
+import thwartwise.json.UnusableInput;
+import thwartwise.report.SpreadPage;
+import thwartwise.rules.RuleBook;
+import thwartwise.spread.BoatSpread;
+
+/** Says how sure the answer for a boat is, and what to measure again. */
+final class SpreadCommand implements ShellCommand {
+  private final Inspector inspector;
+
+  SpreadCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "spread";
+  }
+
+  @Override
+  public String getDescription() {
+    return "say how sure the answer is, and what to measure again";
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(OptionWord.BOAT, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        Moves every measurement of a boat by as much as it may be off and says in how
+        many of 100 boats measured like this the answer would be fewer people, and
+        which one or two measurements are worth ten more minutes. Nothing is kept. It
+        never allows more people than inspect does.
+
+        Exit codes, for scripts:
+          0  at least 95 of 100 boats measured like this carry what is recommended
+          1  fewer do, or nobody is recommended
+          2  the file cannot be used
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    CommandInput given = new CommandInput(context);
+    Path file = BoatChoice.of(given, this);
+    Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
+    Optional<BoatSpread> spread = spread(file, boat, RuleBooks.of(given));
+    context.outputWriter().println(SpreadPage.of(boat, spread).stripTrailing());
+    boolean sure = spread.filter(s -> s.sure() == s.recommended()).isPresent();
+    return (sure ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
+  }
+
+  private Optional<BoatSpread> spread(Path file, Boat boat, RuleBook book) {
+    try {
+      return InterruptibleWork.of(
+          "Working out how sure the answer is",
+          progress ->
+              BoatSpread.of(
+                  boat,
+                  book,
+                  RuleSetFile.measuringSpreads(),
+                  inspector.today(),
+                  of -> progress.counting(Progress.Stage.SPREAD, of)));
+    } catch (UnusableBoat contradiction) {
+      throw new UnusableInput(file + ": " + contradiction.getMessage());
+    }
+  }
+}

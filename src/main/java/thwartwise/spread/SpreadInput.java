@@ -1,0 +1,35 @@
+package thwartwise.spread;
+
+import thwartwise.uncertainty.Distribution;
+
+/**
+ * One measurement of a boat that may be off, by itself.
+ *
+ * @param thing the name of what was measured, as somebody typed it; empty where it is the boat's
+ * @param distribution about the value as measured, SI
+ * @param betterSpread one standard deviation once it is measured again the better way; not below
+ *     the spread where there is no better way
+ * @param variation the boat where it has another value
+ */
+record SpreadInput(
+    InputKind kind,
+    String thing,
+    Distribution distribution,
+    double betterSpread,
+    Variation variation) {
+
+  /** What another value of one measurement makes of a boat. */
+  @FunctionalInterface
+  interface Variation {
+    VariedBoat of(VariedBoat boat, double value);
+  }
+
+  double spread() {
+    return distribution.standardDeviation();
+  }
+
+  /** What of its spread is left once it is measured again the better way. */
+  double left() {
+    return Math.min(1, betterSpread / spread());
+  }
+}

@@ -1,0 +1,11 @@
+/**
+ * How far the answer may be off because the measurements are: the inputs of a boat with their
+ * spreads, what each contributes to the margins of a crew, and in how many of a hundred boats
+ * measured like this a crew meets every limit.
+ *
+ * <p>A spread is one standard deviation. Nobody says yet how a measurement was taken, so each has
+ * the allowance of the rule set for its spread ({@link thwartwise.loadcase.Allowance}), and the
+ * margins are those as measured, before any allowance. What few stations leave out of the shape is
+ * in these allowances.
+ */
+package thwartwise.spread;

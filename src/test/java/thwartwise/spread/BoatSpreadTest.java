@@ -1,0 +1,95 @@
+package thwartwise.spread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.PlainHulls;
+import thwartwise.inspection.QuickAnswer;
+import thwartwise.rules.Limit;
+import thwartwise.rules.RuleBook;
+import thwartwise.rules.RuleSet;
+
+class BoatSpreadTest {
+  private static final RuleBook BOOK = RuleBook.of(RuleSetFile.cautiousDefault());
+  private static final RuleSet SPREADS = RuleSetFile.measuringSpreads();
+
+  private static BoatSpread of(Boat boat, RuleSet spreads) {
+    return BoatSpread.of(boat, BOOK, spreads, PlainHulls.TODAY, of -> () -> {}).orElseThrow();
+  }
+
+  private static RuleSet with(String way, double value) {
+    Map<String, Limit> all = new LinkedHashMap<>(SPREADS.limits());
+    Limit limit = SPREADS.limit(way);
+    all.put(way, new Limit(value, limit.unit(), limit.basis(), limit.source()));
+    return new RuleSet("test", "1", "", all);
+  }
+
+  @Test
+  void a_boat_with_room_to_spare_is_sure_and_never_more_than_recommended() {
+    AtomicInteger steps = new AtomicInteger();
+    AtomicInteger total = new AtomicInteger();
+    BoatSpread pram =
+        BoatSpread.of(
+                PlainHulls.pram(),
+                BOOK,
+                SPREADS,
+                PlainHulls.TODAY,
+                of -> {
+                  total.set(of);
+                  return steps::incrementAndGet;
+                })
+            .orElseThrow();
+
+    int recommended = QuickAnswer.of(PlainHulls.pram(), BOOK, PlainHulls.TODAY).people();
+    assertThat(pram.recommended()).isEqualTo(recommended).isEqualTo(1);
+    assertThat(pram.sure()).isEqualTo(1);
+    assertThat(pram.share(1)).isGreaterThan(0.99);
+    assertThat(pram.figures()).isNotEmpty().allMatch(f -> f.share() >= pram.share(1));
+    assertThat(steps).as("evaluations told of").hasValue(total.get());
+    assertThat(total).as("two an input and one").hasValue(2 * pram.inputs() + 1);
+  }
+
+  /** Nobody knows how high the weight of this hull lies: by half a metre either way. */
+  @Test
+  void a_boat_of_which_too_little_is_known_is_not_sure_and_says_what_to_measure() {
+    BoatSpread pram = of(PlainHulls.pram(), with("centre-height-estimated", 1.0));
+
+    assertThat(pram.share(1)).isLessThan(BoatSpread.ENOUGH);
+    assertThat(pram.sure()).isZero();
+    assertThat(pram.again().get(0).kind()).isEqualTo(InputKind.HULL_CENTRE_HEIGHT);
+    assertThat(pram.again().get(0).people()).isEqualTo(1);
+  }
+
+  @Test
+  void the_answer_is_the_same_whatever_the_number_of_threads() throws Exception {
+    BoatSpread one = inPoolOf(1);
+    BoatSpread many = inPoolOf(5);
+
+    assertThat(many.chances()).isEqualTo(one.chances());
+    assertThat(many.figures()).isEqualTo(one.figures());
+  }
+
+  private static BoatSpread inPoolOf(int threads) throws Exception {
+    ForkJoinPool pool = new ForkJoinPool(threads);
+    try {
+      return pool.submit(() -> of(PlainHulls.pram(), SPREADS)).get();
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  @Test
+  void a_boat_in_which_nobody_is_recommended_has_no_answer_to_be_sure_of() {
+    assertThat(
+            BoatSpread.of(
+                TextbookBox.weighing(80), BOOK, SPREADS, PlainHulls.TODAY, of -> () -> {}))
+        .as("a box without any lift when swamped")
+        .isEmpty();
+  }
+}
