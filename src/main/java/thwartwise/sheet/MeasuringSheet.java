@@ -16,6 +16,7 @@ import thwartwise.page.Pdf;
 import thwartwise.page.PdfPage;
 import thwartwise.page.Table;
 import thwartwise.picture.MeasuringPictures;
+import thwartwise.sheet.SheetRun.Asked;
 import thwartwise.sheet.SheetSections.SheetSection;
 import thwartwise.sheet.SheetSections.SheetSection.SheetField;
 import thwartwise.walk.Walk;
@@ -25,7 +26,18 @@ import thwartwise.walk.Walk;
  * walk. Of a known boat it has what is known, and room for what is not or has grown old.
  */
 public final class MeasuringSheet {
-  private static final String TITLE = "Measuring sheet";
+  private static final String IN_ORDER =
+      "The walk asks in this very order: type walk, then own, and go through one thing after the"
+          + " other; what stands in one column of a table belongs to one thing where it has"
+          + " numbers above it.";
+
+  private static final String AFTER_THE_KIT =
+      "The walk asks for these in this very order, after the kit, once you answer that something"
+          + " electric is aboard; battery, motor and panel are weighed with the kit.";
+
+  private static final String MORE =
+      "For a battery, an electric motor, a solar panel or wires print their own sheet:"
+          + " sheet --electrics.";
 
   /** A table with more fields is turned: its things stand next to each other. */
   private static final int MOST_COLUMNS = 8;
@@ -67,7 +79,9 @@ public final class MeasuringSheet {
           Map.entry("chamber", "Chambers and foam"),
           Map.entry("place", "Places to sit, kneel or stand"),
           Map.entry("kit", "Kit"),
-          Map.entry("bailer", "Bailer and trailer; battery and motor, if electric"),
+          Map.entry("bailer", "Bailer and trailer"),
+          Map.entry("electrics.battery.kit", "Battery and motor"),
+          Map.entry("electrics.battery.chemistry", "Battery and motor"),
           Map.entry("outfit", "Rowlocks, cleats, anchor line, leaks"),
           Map.entry("electrics.run", "The motor, timed both ways"),
           Map.entry("electrics.panel.watts", "A solar panel"),
@@ -76,12 +90,15 @@ public final class MeasuringSheet {
           Map.entry("person", "People"),
           Map.entry("waters.waves", "The water it is for"));
 
+  private final SheetTopic topic;
   private final List<SheetSection> sections;
   private final UnitSystem units;
   private final Optional<String> boat;
 
-  private MeasuringSheet(List<SheetSection> sections, UnitSystem units, Optional<String> boat) {
-    this.sections = sections;
+  private MeasuringSheet(
+      SheetTopic topic, List<List<Asked>> runs, UnitSystem units, Optional<String> boat) {
+    this.topic = topic;
+    this.sections = SheetSections.of(runs.stream().map(topic::of).toList());
     this.units = units;
     this.boat = boat;
   }
@@ -89,7 +106,7 @@ public final class MeasuringSheet {
   /**
    * @param points at each station, from keel to rail
    */
-  public static MeasuringSheet blank(Walk walk, UnitSystem units, int points) {
+  public static MeasuringSheet blank(SheetTopic topic, Walk walk, UnitSystem units, int points) {
     Map<String, String> lines = Map.of("hull.points", Integer.toString(points));
     SheetTemplate total = new SheetTemplate(lines);
     SheetTemplate other =
@@ -106,20 +123,21 @@ public final class MeasuringSheet {
                 "hull.centre.z", "tilt",
                 "hull.station.3.upright", "yes"));
     return new MeasuringSheet(
-        SheetSections.of(
-            List.of(
-                SheetRun.of(walk, Map.of(), total),
-                SheetRun.of(walk, Map.of(), scales),
-                SheetRun.of(walk, Map.of(), other))),
+        topic,
+        List.of(
+            SheetRun.of(walk, Map.of(), total),
+            SheetRun.of(walk, Map.of(), scales),
+            SheetRun.of(walk, Map.of(), other)),
         units,
         Optional.empty());
   }
 
   /** What is known of this boat, in its units. */
-  public static MeasuringSheet of(Walk walk, Boat boat, LocalDate today) {
+  public static MeasuringSheet of(SheetTopic topic, Walk walk, Boat boat, LocalDate today) {
     Map<String, String> known = PrefilledAnswers.of(boat, today);
     return new MeasuringSheet(
-        SheetSections.of(List.of(SheetRun.of(walk, known, new SheetTemplate(Map.of())))),
+        topic,
+        List.of(SheetRun.of(walk, known, new SheetTemplate(Map.of()))),
         boat.units(),
         Optional.of(boat.name()));
   }
@@ -168,9 +186,9 @@ public final class MeasuringSheet {
     return html(page(), paper, "");
   }
 
-  private static String html(Page page, Paper paper, String more) {
+  private String html(Page page, Paper paper, String more) {
     return HtmlDocument.of(
-        page, TITLE, "sheet", more + "@page { size: " + paper.size + "; margin: 11mm; }\n");
+        page, topic.title(), "sheet", more + "@page { size: " + paper.size + "; margin: 11mm; }\n");
   }
 
   public byte[] pdf(Paper paper, OffsetDateTime written) {
@@ -185,17 +203,25 @@ public final class MeasuringSheet {
 
   private Page page() {
     Page page =
-        new Page().title(TITLE + boat.map(name -> ": " + name + ", with what is known").orElse(""));
-    page.paragraph(
-        units.isMetric()
-            ? "Lengths in metres, masses in kilograms, volumes in litres."
-            : "Lengths in feet and inches, masses in pounds, volumes in litres.",
-        "Write the unit down wherever it is another one.",
-        "The walk asks in this very order: type walk, then own, and go through one thing after the"
-            + " other; what stands in one column of a table belongs to one thing where it has"
-            + " numbers above it.",
-        "A box left empty is asked all the same; what was not measured counts for nothing.");
-    MeasuringPictures.all().forEach(page::drawn);
+        new Page()
+            .title(
+                topic.title() + boat.map(name -> ": " + name + ", with what is known").orElse(""));
+    List<String> said =
+        new ArrayList<>(
+            List.of(
+                units.isMetric()
+                    ? "Lengths in metres, masses in kilograms, volumes in litres."
+                    : "Lengths in feet and inches, masses in pounds, volumes in litres.",
+                "Write the unit down wherever it is another one.",
+                topic == SheetTopic.ELECTRICS ? AFTER_THE_KIT : IN_ORDER,
+                "A box left empty is asked all the same; what was not measured counts for nothing."));
+    if (topic == SheetTopic.BOAT) {
+      said.add(MORE);
+    }
+    page.paragraph(said.toArray(String[]::new));
+    if (topic == SheetTopic.BOAT) {
+      MeasuringPictures.all().forEach(page::drawn);
+    }
     for (SheetSection section : sections) {
       if (section.isTable()) {
         page.heading(heading(section.kind()));

@@ -17,6 +17,7 @@ import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.sheet.MeasuringSheet;
 import thwartwise.sheet.MeasuringSheet.Paper;
+import thwartwise.sheet.SheetTopic;
 import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 
@@ -26,6 +27,9 @@ final class SheetCommand implements ShellCommand {
       new OptionWord("paper", "SIZE", "A4 or letter; without it A4", false);
   private static final OptionWord POINTS =
       new OptionWord("points", "N", "points at each station, 2 to 12; without it 3", false);
+
+  private static final OptionWord ELECTRICS =
+      new OptionWord("electrics", "", "the sheet for battery, motor, panel and wires", false);
 
   private static final int USUAL_POINTS = 3;
   private static final int MOST_POINTS = 12;
@@ -48,7 +52,7 @@ final class SheetCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
+    return List.of(OptionWord.BOAT, ELECTRICS, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
   }
 
   @Override
@@ -63,6 +67,7 @@ final class SheetCommand implements ShellCommand {
           sheet --units feet --paper letter
           sheet --points 5            for a round side
           sheet --boat custard-tart   with what is known of that boat
+          sheet --electrics           battery, motor, panel and wires, by themselves
 
         Of a known boat the sheet has what the boat file says, and room for what it
         does not say and for leak tests older than twelve months.
@@ -78,7 +83,7 @@ final class SheetCommand implements ShellCommand {
     MeasuringSheet sheet = sheet(given, walk);
     Workspace workspace = given.workspace();
     String name =
-        "measuring sheet" + sheet.boat().map(boat -> " " + boat).orElse("") + paper.ending();
+        topic(given).fileName() + sheet.boat().map(boat -> " " + boat).orElse("") + paper.ending();
     Path pdf = workspace.saveSheet(name, ".pdf", sheet.pdf(paper, inspector.moment()));
     byte[] page = sheet.html(paper).getBytes(StandardCharsets.UTF_8);
     Path html = workspace.saveSheet(name, ".html", page);
@@ -86,6 +91,9 @@ final class SheetCommand implements ShellCommand {
     out.println("The walk asks in the order of this sheet.");
     out.println("To print: " + PrintableText.of(pdf.toString()));
     out.println("To see:   " + PrintableText.of(html.toString()));
+    if (topic(given) == SheetTopic.BOAT) {
+      out.println("Battery, electric motor, solar panel or wires aboard? Print: sheet --electrics");
+    }
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
@@ -93,9 +101,13 @@ final class SheetCommand implements ShellCommand {
     int points = points(given);
     if (given.has(OptionWord.BOAT)) {
       Boat boat = UnitsChoice.of(BoatFile.read(BoatChoice.of(given, this)), given, this);
-      return MeasuringSheet.of(walk, boat, inspector.today());
+      return MeasuringSheet.of(topic(given), walk, boat, inspector.today());
     }
-    return MeasuringSheet.blank(walk, UnitsChoice.defaultSystem(given, this), points);
+    return MeasuringSheet.blank(topic(given), walk, UnitsChoice.defaultSystem(given, this), points);
+  }
+
+  private static SheetTopic topic(CommandInput given) {
+    return given.has(ELECTRICS) ? SheetTopic.ELECTRICS : SheetTopic.BOAT;
   }
 
   private Paper paper(CommandInput given) {

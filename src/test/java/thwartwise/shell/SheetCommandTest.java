@@ -17,6 +17,7 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.page.PdfPage;
 import thwartwise.sheet.MeasuringSheet;
+import thwartwise.sheet.SheetTopic;
 import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
 
@@ -30,21 +31,45 @@ class SheetCommandTest {
     return shell.run(words);
   }
 
-  /**
-   * Three were enough before battery, motor and wires stood on it; they want a sheet of their own.
-   */
   @ParameterizedTest
-  @CsvSource({"A4,measuring-sheet,A4 portrait", "letter,measuring-sheet-letter,letter portrait"})
-  void it_writes_a_pdf_of_at_most_four_sheets_and_a_page(String paper, String name, String size)
-      throws IOException {
-    assertThat(run("sheet", "--paper", paper, "--folder", folder.toString())).isZero();
+  @CsvSource({
+    "A4,metric,measuring-sheet,A4 portrait",
+    "A4,feet,measuring-sheet,A4 portrait",
+    "letter,metric,measuring-sheet-letter,letter portrait",
+    "letter,feet,measuring-sheet-letter,letter portrait"
+  })
+  void it_writes_a_pdf_of_at_most_three_sheets_and_a_page(
+      String paper, String units, String name, String size) throws IOException {
+    assertThat(run("sheet", "--paper", paper, "--units", units, "--folder", folder.toString()))
+        .isZero();
     Path pdf = folder.resolve("sheets").resolve(name + ".pdf");
-    assertThat(PdfPage.sheets(Files.readAllBytes(pdf))).isBetween(2, 4);
-    assertThat(Files.readString(folder.resolve("sheets").resolve(name + ".html"))).contains(size);
+    assertThat(PdfPage.sheets(Files.readAllBytes(pdf))).isBetween(2, 3);
+    String page = Files.readString(folder.resolve("sheets").resolve(name + ".html"));
+    assertThat(page).contains(size, "sheet --electrics").doesNotContain("ampere-hours");
     assertThat(shell.out())
         .isEqualTo(
-            "The walk asks in the order of this sheet.\nTo print: %s\nTo see:   %s\n"
+            """
+            The walk asks in the order of this sheet.
+            To print: %s
+            To see:   %s
+            Battery, electric motor, solar panel or wires aboard? Print: sheet --electrics
+            """
                 .formatted(pdf, pdf.toString().replace(".pdf", ".html")));
+  }
+
+  /** Most boats have no wires: who has some prints one sheet more. */
+  @ParameterizedTest
+  @CsvSource({"A4,measuring-sheet-electrics", "letter,measuring-sheet-electrics-letter"})
+  void what_is_electric_is_one_sheet_by_itself(String paper, String name) throws IOException {
+    assertThat(run("sheet", "--electrics", "--paper", paper, "--folder", folder.toString()))
+        .isZero();
+    Path pdf = folder.resolve("sheets").resolve(name + ".pdf");
+    assertThat(PdfPage.sheets(Files.readAllBytes(pdf))).isEqualTo(1);
+    String page = Files.readString(folder.resolve("sheets").resolve(name + ".html"));
+    assertThat(page)
+        .contains("Battery and motor", "A solar panel", "Wires from the battery")
+        .doesNotContain("The boat and its hull", "And also");
+    assertThat(shell.out()).doesNotContain("--electrics\n");
   }
 
   @ParameterizedTest
@@ -67,7 +92,7 @@ class SheetCommandTest {
   void a_filled_sheet_typed_at_the_walk_ends_in_a_record() {
     Boat boat = new WalkSheet().boat();
     WalkSheet pencil = new WalkSheet();
-    MeasuringSheet.of(WALK, boat, TestShell.TODAY)
+    MeasuringSheet.of(SheetTopic.BOAT, WALK, boat, TestShell.TODAY)
         .cells()
         .forEach(cell -> pencil.with(cell.question(), cell.written()));
     shell.typing(pencil.lines());

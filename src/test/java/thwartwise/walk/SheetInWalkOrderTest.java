@@ -22,6 +22,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.sampleboats.ElectricBoat;
 import thwartwise.sheet.MeasuringSheet;
 import thwartwise.sheet.MeasuringSheet.SheetCell;
+import thwartwise.sheet.SheetTopic;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Step;
 
@@ -37,7 +38,15 @@ class SheetInWalkOrderTest {
   private static final Pattern OTHER_SIDE = Pattern.compile(".*\\.(starboard|twin)\\..*");
 
   private static MeasuringSheet blank() {
-    return MeasuringSheet.blank(Sheet.walk(), UnitSystem.METRIC, 3);
+    return blank(SheetTopic.BOAT);
+  }
+
+  private static MeasuringSheet blank(SheetTopic topic) {
+    return MeasuringSheet.blank(topic, Sheet.walk(), UnitSystem.METRIC, 3);
+  }
+
+  private static MeasuringSheet known(Boat boat, LocalDate day) {
+    return MeasuringSheet.of(SheetTopic.BOAT, Sheet.walk(), boat, day);
   }
 
   private static void inOrder(MeasuringSheet sheet, List<String> asked) {
@@ -74,7 +83,7 @@ class SheetInWalkOrderTest {
   void so_has_the_sheet_of_a_known_boat_both_of_its_sides_too() {
     List<Answer> answers = Sheet.full(true).toTheEnd();
     Boat boat = Sheet.boat(answers);
-    inOrder(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY), measured(answers));
+    inOrder(known(boat, Sheet.TODAY), measured(answers));
   }
 
   @Test
@@ -91,7 +100,7 @@ class SheetInWalkOrderTest {
             .withOutfit(outfit)
             .withCleats(List.of(new Cleat("bow ring", Vector3.of(3.4, 0, 0.4))));
     Map<String, String> written = new LinkedHashMap<>();
-    MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY)
+    known(boat, Sheet.TODAY)
         .cells()
         .forEach(cell -> written.put(cell.question(), cell.written().replace("\u00a0", " ")));
     assertThat(written)
@@ -108,10 +117,12 @@ class SheetInWalkOrderTest {
   @Test
   void what_is_known_to_be_electric_stands_on_the_sheet_of_a_boat() {
     Boat boat = ElectricBoat.boat();
-    MeasuringSheet sheet = MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY);
+    MeasuringSheet sheet = MeasuringSheet.of(SheetTopic.ELECTRICS, Sheet.walk(), boat, Sheet.TODAY);
     Map<String, String> written = new LinkedHashMap<>();
     sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
-    written.keySet().removeIf(key -> !key.startsWith("electrics."));
+    assertThat(written.keySet()).allMatch(key -> key.startsWith("electrics."));
+    assertThat(known(boat, Sheet.TODAY).cells())
+        .noneMatch(cell -> cell.question().startsWith("electrics."));
     written.values().removeIf(String::isEmpty);
     assertThat(written)
         .containsEntry("electrics.battery.chemistry", "AGM")
@@ -137,7 +148,7 @@ class SheetInWalkOrderTest {
   @Test
   void a_walk_from_the_filled_sheet_makes_the_boat_of_the_sheet() {
     Boat boat = Sheet.full(true).boat();
-    MeasuringSheet sheet = MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY);
+    MeasuringSheet sheet = known(boat, Sheet.TODAY);
     Map<String, String> written = new HashMap<>();
     sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
     List<Answer> answers = List.of();
@@ -159,21 +170,21 @@ class SheetInWalkOrderTest {
   void a_leak_test_that_has_grown_old_is_a_blank() {
     Boat boat = Sheet.full(true).boat();
     LocalDate later = Sheet.TODAY.plusYears(2);
-    MeasuringSheet sheet = MeasuringSheet.of(Sheet.walk(), boat, later);
+    MeasuringSheet sheet = known(boat, later);
     assertThat(sheet.cells())
         .contains(
             new SheetCell("chamber.1.name", "fore locker"),
             new SheetCell("chamber.1.seal", ""),
             new SheetCell("chamber.1.test.date", ""),
             new SheetCell("chamber.2.seal", "claimed"));
-    assertThat(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY).cells())
+    assertThat(known(boat, Sheet.TODAY).cells())
         .contains(new SheetCell("chamber.1.test.date", "2026-05-02"));
   }
 
   @Test
   void a_boat_measured_in_feet_is_printed_in_feet() {
     Boat boat = Sheet.full(false).boat();
-    assertThat(MeasuringSheet.of(Sheet.walk(), boat, Sheet.TODAY).cells())
+    assertThat(known(boat, Sheet.TODAY).cells())
         .contains(
             new SheetCell("hull.length", "12\u00a0ft"),
             new SheetCell("hull.station.2.point.3.y", "2\u00a0ft\u00a03\u00a01/2\u00a0in"));
@@ -186,6 +197,9 @@ class SheetInWalkOrderTest {
         .contains(
             "The boat and its hull", "Name of the boat", "fresh / salt", "chine, half-breadth");
     assertThat(blank().toString()).doesNotContain("And also");
+    assertThat(blank(SheetTopic.ELECTRICS).toString())
+        .startsWith("Measuring sheet: battery, motor and wires")
+        .doesNotContain("And also");
     assertThat(blank().cells()).allMatch(cell -> cell.written().isEmpty());
   }
 }

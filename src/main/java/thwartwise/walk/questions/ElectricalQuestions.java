@@ -40,7 +40,8 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
     return WordQuestions.yesNo("electrics.any", "Enter what is electric: battery, motor, wires?")
         .how(
             "yes: what their labels say, a timed run, fuses. range then tells when to turn",
-            "back, and wiring which wires burn. no: they count as weight alone.")
+            "back, and wiring which wires burn. no: they count as weight alone. The sheet",
+            "for the pencil is a page of its own: sheet --electrics.")
         .why("The way home hangs on the battery, and a wire without a fuse burns.")
         .orElse(false, "no");
   }
