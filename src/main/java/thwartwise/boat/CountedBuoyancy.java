@@ -101,18 +101,8 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
         ? new CountedBuoyancy(
             share,
             ifProven,
-            why + "; what is stowed loose takes up " + litres(stowed, UnitFormat.Side.UP, units))
+            why + "; what is stowed loose takes up " + units.litres(stowed, UnitFormat.Side.UP))
         : this;
-  }
-
-  private static String litres(double volume, UnitFormat.Side side, UnitFormat units) {
-    double metric = 1000 * volume;
-    return units.either(
-        String.format(
-            Locale.ROOT,
-            "%.0f litres",
-            side == UnitFormat.Side.UP ? Math.ceil(metric) : Math.floor(metric)),
-        () -> units.volume(volume, side));
   }
 
   private static CountedBuoyancy vented(Kit held, double air, UnitFormat units) {
@@ -123,7 +113,7 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
             + held.name()
             + ": such a space is vented, never sealed, and never counts; moved out, and the space"
             + " then sealed and proven, "
-            + litres(air, UnitFormat.Side.DOWN, units)
+            + units.litres(air, UnitFormat.Side.DOWN)
             + " would count");
   }
 

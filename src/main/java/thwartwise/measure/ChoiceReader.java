@@ -47,7 +47,10 @@ public final class ChoiceReader<T> {
         .orElseGet(
             () ->
                 Reading.refused(
-                    QuotedText.of(typed) + " is not one of these. Type one of: " + words() + "."));
+                    PrintableText.excerpt(typed)
+                        + " is not one of these. Type one of: "
+                        + words()
+                        + "."));
   }
 
   /** The words, as they stand in a prompt. */

@@ -159,7 +159,7 @@ public final class DayReader {
   private static String whichMonth(String typed, List<LocalDate> days) {
     return "%s may be %s or %s: which is the month? Type %s or %s."
         .formatted(
-            QuotedText.of(typed),
+            PrintableText.excerpt(typed),
             inWords(days.get(0)),
             inWords(days.get(1)),
             days.get(0),
@@ -180,7 +180,7 @@ public final class DayReader {
 
   private static Reading<LocalDate> notADay(String typed) {
     return Reading.refused(
-        QuotedText.of(typed)
+        PrintableText.excerpt(typed)
             + " is not a day. Type year-month-day such as 2026-05-02, or today, yesterday, last"
             + " Saturday, 2 May 2026.");
   }

@@ -29,7 +29,7 @@ public final class FeetInchesEighths {
     int eighths = Integer.parseInt(dashed.group("eighths"));
     if (inches > 11 || eighths > 7) {
       return Reading.refused(
-          QuotedText.of(typed)
+          PrintableText.excerpt(typed)
               + " does not add up. Expected feet-inches-eighths, with inches up to 11 and eighths"
               + " up to 7, such as 1-4-3.");
     }

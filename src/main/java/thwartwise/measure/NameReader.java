@@ -21,13 +21,14 @@ public final class NameReader {
         Normalizer.normalize(typed, Normalizer.Form.NFC)
             .replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ")
             .strip();
-    if (!name.codePoints().allMatch(QuotedText::isHarmless)) {
+    if (!name.codePoints().allMatch(PrintableText::isHarmless)) {
       return Reading.refused(
-          QuotedText.of(typed) + " has signs in it that cannot be printed. Type it without them.");
+          PrintableText.excerpt(typed)
+              + " has signs in it that cannot be printed. Type it without them.");
     }
     if (name.codePoints().noneMatch(Character::isLetterOrDigit)) {
       return Reading.refused(
-          QuotedText.of(typed)
+          PrintableText.excerpt(typed)
               + " has no letter or figure in it. Type a name such as fore locker.");
     }
     return name.codePointCount(0, name.length()) > longest
@@ -37,6 +38,6 @@ public final class NameReader {
 
   private Reading<String> tooLong(String typed) {
     return Reading.refused(
-        QuotedText.of(typed) + " is too long. Type at most " + longest + " characters.");
+        PrintableText.excerpt(typed) + " is too long. Type at most " + longest + " characters.");
   }
 }

@@ -25,7 +25,7 @@ public final class NumberReader {
     }
     if (NormalizedInput.isTooLong(typed) || !WHOLE.matcher(NormalizedInput.of(typed)).matches()) {
       return Reading.refused(
-          QuotedText.of(typed) + " is not a whole number. Type a whole number such as 5.");
+          PrintableText.excerpt(typed) + " is not a whole number. Type a whole number such as 5.");
     }
     int value = Integer.parseInt(NormalizedInput.of(typed));
     return Reading.understood(value, Integer.toString(value));
@@ -51,6 +51,7 @@ public final class NumberReader {
   }
 
   private static Reading<Double> notANumber(String typed) {
-    return Reading.refused(QuotedText.of(typed) + " is not a number. Type a number such as 12.5.");
+    return Reading.refused(
+        PrintableText.excerpt(typed) + " is not a number. Type a number such as 12.5.");
   }
 }

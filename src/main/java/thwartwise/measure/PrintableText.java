@@ -8,6 +8,7 @@ import java.util.OptionalInt;
  */
 public final class PrintableText {
   private static final int LONGEST_QUOTE = 60;
+  private static final int LONGEST_EXCERPT = 40;
   private static final int ZERO_WIDTH_NON_JOINER = 0x200C;
   private static final int ZERO_WIDTH_JOINER = 0x200D;
 
@@ -22,11 +23,29 @@ public final class PrintableText {
 
   /** The words in quotes, cut short when they are long. */
   public static String quoted(String typed) {
-    String shown = of(typed);
-    if (shown.codePointCount(0, shown.length()) <= LONGEST_QUOTE) {
-      return '"' + shown + '"';
-    }
-    return '"' + shown.substring(0, shown.offsetByCodePoints(0, LONGEST_QUOTE)) + "…\"";
+    return inQuotes(of(typed), LONGEST_QUOTE);
+  }
+
+  /**
+   * The beginning of what was typed at a prompt, in quotes: at most forty characters, and none that
+   * a terminal would obey.
+   */
+  public static String excerpt(String typed) {
+    StringBuilder shown = new StringBuilder();
+    typed.codePoints().map(c -> isHarmless(c) ? c : '?').forEach(shown::appendCodePoint);
+    return inQuotes(shown.toString(), LONGEST_EXCERPT);
+  }
+
+  private static String inQuotes(String shown, int longest) {
+    return shown.codePointCount(0, shown.length()) <= longest
+        ? '"' + shown + '"'
+        : '"' + shown.substring(0, shown.offsetByCodePoints(0, longest)) + "…\"";
+  }
+
+  /** False for controls, escape codes, direction overrides, line breaks and broken surrogates. */
+  public static boolean isHarmless(int c) {
+    int type = Character.getType(c);
+    return prints(c) && type != Character.FORMAT && type != Character.PRIVATE_USE;
   }
 
   /** The first character that cannot be printed. */

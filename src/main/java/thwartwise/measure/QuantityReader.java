@@ -182,7 +182,7 @@ public final class QuantityReader {
 
   private static String carry(String typed, TypedUnit unit, TypedUnit smaller) {
     return "%s does not add up. Type whole %s first, then %s that make less than one %s."
-        .formatted(QuotedText.of(typed), unit.symbol(), smaller.symbol(), unit.symbol());
+        .formatted(PrintableText.excerpt(typed), unit.symbol(), smaller.symbol(), unit.symbol());
   }
 
   private Reading<TypedUnit> unit(String typed, String word) {
@@ -196,7 +196,7 @@ public final class QuantityReader {
   }
 
   private static String gallons(String typed) {
-    return QuotedText.of(typed)
+    return PrintableText.excerpt(typed)
         + " can be read in two ways: a US gallon is 3.785 litres, an imperial one 4.546."
         + " Type us gal or imp gal.";
   }
@@ -204,7 +204,7 @@ public final class QuantityReader {
   private <T> Reading<T> notUnderstood(String typed) {
     return Reading.refused(
         "%s is not a %s this can use. Type %s."
-            .formatted(QuotedText.of(typed), dimension.word(), system.examples(dimension)));
+            .formatted(PrintableText.excerpt(typed), dimension.word(), system.examples(dimension)));
   }
 
   /**

@@ -31,6 +31,16 @@ public final class Rounding {
     return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
   }
 
+  /** A length as it could be typed. */
+  public static String metres(double si) {
+    return plain(si) + " m";
+  }
+
+  /** Whole kilograms as they are shown, as a number. */
+  public static double wholeDown(double value) {
+    return Double.parseDouble(down(value, 0));
+  }
+
   /** To the nearest, half a step up, without zeros at the end. */
   public static String nearest(double value, int decimals) {
     if (!Double.isFinite(value)) {

@@ -87,6 +87,15 @@ public record UnitFormat(UnitSystem system) {
         : side.rounded(cubicMetres / GALLON, 0) + TIED + "US gallons";
   }
 
+  /** The same within a sentence, which may break before the unit. */
+  public String litres(double cubicMetres, Side side) {
+    double metric = cubicMetres * 1000;
+    return either(
+        String.format(
+            Locale.ROOT, "%.0f litres", side == Side.UP ? Math.ceil(metric) : Math.floor(metric)),
+        () -> volume(cubicMetres, side));
+  }
+
   /** Whole newton metres or pound feet. */
   public String moment(double newtonMetres, Side side) {
     return system.isMetric()

@@ -44,7 +44,7 @@ final class WrittenNumber {
   }
 
   static String ambiguity(String typed) {
-    return QuotedText.of(typed)
+    return PrintableText.excerpt(typed)
         + " can be read in two ways, as thousands or as decimals. Type it with a decimal point,"
         + " or without the comma.";
   }

@@ -16,7 +16,8 @@ public final class YesOrNo {
       case "y", "yes", "yeah", "yep", "yes please" -> Reading.understood(true, "yes");
       case "n", "no", "none", "nope", "nothing", "never", "-", "not at all" ->
           Reading.understood(false, "no");
-      default -> Reading.refused(QuotedText.of(typed) + " is neither yes nor no. Type yes or no.");
+      default ->
+          Reading.refused(PrintableText.excerpt(typed) + " is neither yes nor no. Type yes or no.");
     };
   }
 }

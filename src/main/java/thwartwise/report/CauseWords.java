@@ -32,8 +32,8 @@ final class CauseWords {
       return "Nothing else changed: it comes of " + subject;
     }
     int people = after.people() - before.people();
-    double crew = whole(after.crew()) - whole(before.crew());
-    double load = whole(after.load()) - whole(before.load());
+    double crew = Rounding.wholeDown(after.crew()) - Rounding.wholeDown(before.crew());
+    double load = Rounding.wholeDown(after.load()) - Rounding.wholeDown(before.load());
     if (people != 0) {
       return subject + verb(people) + FigureText.people(Math.abs(people));
     }
@@ -47,11 +47,6 @@ final class CauseWords {
 
   private static String verb(double gain) {
     return gain < 0 ? " cost " : " gained ";
-  }
-
-  /** As it is shown. */
-  private static double whole(double kilograms) {
-    return Double.parseDouble(Rounding.down(kilograms, 0));
   }
 
   private static String kg(double difference, UnitFormat units) {

@@ -41,19 +41,15 @@ final class DecreaseWords {
     Recommendation before = comparison.before().report().recommendation();
     boolean fell =
         after.people() < before.people()
-            || whole(after.crew()) < whole(before.crew())
-            || whole(room(comparison.after())) < whole(room(comparison.before()));
+            || Rounding.wholeDown(after.crew()) < Rounding.wholeDown(before.crew())
+            || Rounding.wholeDown(room(comparison.after()))
+                < Rounding.wholeDown(room(comparison.before()));
     return fell && !before.withheld() && !after.withheld() ? told(after) : "";
   }
 
   /** What the load limit leaves besides the kit listed: less kit is no fall. */
   private static double room(InspectionRecord record) {
     return record.report().recommendation().load() - record.boat().kitMass();
-  }
-
-  /** As it is shown. */
-  private static double whole(double kilograms) {
-    return Double.parseDouble(Rounding.down(kilograms, 0));
   }
 
   private static String told(Recommendation after) {

@@ -235,21 +235,15 @@ public final class NoteWords {
     return staysUp ? "" : "; once up it does not stay up";
   }
 
-  private String litres(double volume, Side side) {
-    double metric = side == Side.UP ? Math.ceil(1000 * volume) : Math.floor(1000 * volume);
-    return units.either(
-        String.format(Locale.ROOT, "%.0f litres", metric), () -> units.volume(volume, side));
-  }
-
   private String inflow(Note.DrainInflow inflow) {
-    String rate = litres(60 * inflow.firstM3PerSecond(), Side.UP) + " a minute at first";
+    String rate = units.litres(60 * inflow.firstM3PerSecond(), Side.UP) + " a minute at first";
     if (inflow.levelAtM3().isPresent()) {
       return rate
           + "; it stops at "
-          + litres(inflow.levelAtM3().getAsDouble(), Side.DOWN)
+          + units.litres(inflow.levelAtM3().getAsDouble(), Side.DOWN)
           + ", level with the sea";
     }
-    String until = "; then " + litres(inflow.noticedM3(), Side.DOWN) + " are in";
+    String until = "; then " + units.litres(inflow.noticedM3(), Side.DOWN) + " are in";
     return inflow.moreComes()
         ? rate + until + ", and more comes"
         : rate + until + " and it floods, rolls over or lies over";
@@ -259,8 +253,8 @@ public final class NoteWords {
     return String.format(
         Locale.ROOT,
         "%s an hour until %s are in; the %s lets in %.0f %% of it",
-        litres(3600 * leak.rateM3PerSecond(), Side.UP),
-        litres(leak.volumeM3(), Side.DOWN),
+        units.litres(3600 * leak.rateM3PerSecond(), Side.UP),
+        units.litres(leak.volumeM3(), Side.DOWN),
         leak.worst(),
         100 * leak.worstShare());
   }
@@ -281,7 +275,7 @@ public final class NoteWords {
   }
 
   private String rain(Note.RainTaken rain) {
-    return litres(rain.volumeM3(), Side.DOWN)
+    return units.litres(rain.volumeM3(), Side.DOWN)
         + " on "
         + units.either(
             String.format(Locale.ROOT, "%.1f square metres", rain.areaM2()),
@@ -293,7 +287,7 @@ public final class NoteWords {
     return String.format(
         Locale.ROOT,
         "%s with a bailer of %s%s, %.0f strokes a minute each %.0f %% full",
-        litres(bailed.volumeM3(), Side.UP),
+        units.litres(bailed.volumeM3(), Side.UP),
         units.either(
             String.format(Locale.ROOT, "%.1f litres", 1000 * bailed.bailerM3()),
             () -> units.jug(bailed.bailerM3())),

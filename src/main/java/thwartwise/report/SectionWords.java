@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -55,7 +55,7 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
         + " Seen from aft, cut "
         + units.height(shown.x(), Side.DOWN)
         + " forward of the aft end, by the lowest edge, "
-        + QuotedText.of(shown.lowestEdge())
+        + PrintableText.excerpt(shown.lowestEdge())
         + ", which "
         + stands()
         + ". G is where the weight hangs"

@@ -19,9 +19,9 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Material;
 import thwartwise.hull.Station;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
-import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.questions.ChamberKind;
 import thwartwise.walk.questions.OpeningKind;
 import thwartwise.walk.questions.Outline;
@@ -86,7 +86,7 @@ final class PrefilledAnswers {
   private void propulsion(Propulsion driven) {
     if (driven instanceof Propulsion.Outboard outboard) {
       put("propulsion", "outboard");
-      put("propulsion.power", PlausibleRange.plain(outboard.power()) + " W");
+      put("propulsion.power", Rounding.plain(outboard.power()) + " W");
     } else if (driven instanceof Propulsion.Manual) {
       put("propulsion", "manual");
     } else if (driven instanceof Propulsion.Sail) {
@@ -98,7 +98,7 @@ final class PrefilledAnswers {
 
   private void hull(HullMeasurements hull) {
     put("hull.material", hull.material().map(Material::word).orElse("other"));
-    put("hull.density", PlausibleRange.plain(hull.density()));
+    put("hull.density", Rounding.plain(hull.density()));
     put("hull.thickness", shown.thickness(hull.thickness()));
     put("hull.length", length(fore(hull)));
     put("hull.stations", Integer.toString(hull.stations().size()));
@@ -192,8 +192,8 @@ final class PrefilledAnswers {
   private void test(String key, SealTest test) {
     put(key + ".date", test.date().toString());
     put(key + ".how", test.how());
-    put(key + ".minutes", PlausibleRange.plain(test.minutes()));
-    put(key + ".litresIn", PlausibleRange.plain(test.litresIn()));
+    put(key + ".minutes", Rounding.plain(test.minutes()));
+    put(key + ".litresIn", Rounding.plain(test.litresIn()));
     put(key + ".by", test.by());
   }
 
@@ -262,7 +262,7 @@ final class PrefilledAnswers {
   }
 
   private static String litres(double cubicMetres) {
-    return PlausibleRange.plain(cubicMetres * 1000);
+    return Rounding.plain(cubicMetres * 1000);
   }
 
   private void put(String key, String typed) {

@@ -11,10 +11,10 @@ import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.MainWire;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.walk.engine.PlausibleRange;
 
 /** What is known to be electric aboard, as the answers the walk would have been given. */
 final class PrefilledElectrics {
@@ -59,7 +59,7 @@ final class PrefilledElectrics {
   private void battery(Battery battery) {
     put("battery.which", battery.kit());
     put("battery.chemistry", battery.chemistry().map(Chemistry::word));
-    put("battery.volts", plain(battery.volts()));
+    put("battery.volts", Rounding.plain(battery.volts()));
     put("battery.ampHours", hours(battery.charge()));
     put("battery.ratedHours", battery.ratedTime().map(PrefilledElectrics::hours));
     put("battery.since", battery.since().map(Object::toString));
@@ -69,8 +69,8 @@ final class PrefilledElectrics {
 
   private void motor(ElectricMotor motor) {
     put("motor.electric", "yes");
-    put("motor.thrust", motor.thrust().map(n -> plain(n) + " N"));
-    put("motor.amps", motor.fullCurrent().map(PrefilledElectrics::plain));
+    put("motor.thrust", motor.thrust().map(n -> Rounding.plain(n) + " N"));
+    put("motor.amps", motor.fullCurrent().map(Rounding::plain));
     put("motor.claimedHours", motor.claimedTime().map(PrefilledElectrics::hours));
     put("motor.reach", motor.reach().map(shown::tape));
     put("motor.tiltedReach", motor.tiltedReach().map(shown::tape));
@@ -79,37 +79,37 @@ final class PrefilledElectrics {
 
   private void run(String key, TimedRun run) {
     put(key + ".setting", run.setting());
-    put(key + ".metres", plain(run.distance()) + " m");
-    put(key + ".secondsThere", plain(run.timeThere()));
-    put(key + ".secondsBack", plain(run.timeBack()));
-    put(key + ".ampsThere", run.currentThere().map(PrefilledElectrics::plain));
-    put(key + ".ampsBack", run.currentBack().map(PrefilledElectrics::plain));
+    put(key + ".metres", Rounding.plain(run.distance()) + " m");
+    put(key + ".secondsThere", Rounding.plain(run.timeThere()));
+    put(key + ".secondsBack", Rounding.plain(run.timeBack()));
+    put(key + ".ampsThere", run.currentThere().map(Rounding::plain));
+    put(key + ".ampsBack", run.currentBack().map(Rounding::plain));
   }
 
   private void panel(SolarPanel panel) {
     put("panel.which", panel.kit());
-    put("panel.watts", plain(panel.watts()));
-    put("panel.panelFuse", panel.panelFuse().map(PrefilledElectrics::plain));
-    put("panel.batteryFuse", panel.batteryFuse().map(PrefilledElectrics::plain));
+    put("panel.watts", Rounding.plain(panel.watts()));
+    put("panel.panelFuse", panel.panelFuse().map(Rounding::plain));
+    put("panel.batteryFuse", panel.batteryFuse().map(Rounding::plain));
     put("panel.batteryStaysOn", panel.connectedToBattery().map(PrefilledElectrics::yesOrNo));
-    put("panel.sideArea", panel.sideArea().map(PrefilledElectrics::plain));
+    put("panel.sideArea", panel.sideArea().map(Rounding::plain));
   }
 
   private void circuit(String key, Circuit circuit) {
     put(key + ".use", circuit.use().word());
     put(key + ".name", circuit.name());
-    put(key + ".amps", plain(circuit.current()));
+    put(key + ".amps", Rounding.plain(circuit.current()));
     put(key + ".there", shown.tape(circuit.length()));
     put(key + ".wire", wire(circuit.area(), circuit.gauge(), circuit.insulation()));
     put(key + ".lies", lies(circuit.alone(), circuit.sheathed()));
-    put(key + ".fuse", circuit.fuse().map(PrefilledElectrics::plain));
+    put(key + ".fuse", circuit.fuse().map(Rounding::plain));
     put(key + ".fuseAt", circuit.fuseDistance().map(shown::tape));
     put(key + ".switch", circuit.switched());
     put(key + ".hoursADay", circuit.timeADay().map(PrefilledElectrics::hours));
   }
 
   private void mainWire(MainWire main) {
-    put("mainWire.fuse", main.fuse().map(PrefilledElectrics::plain));
+    put("mainWire.fuse", main.fuse().map(Rounding::plain));
     put("mainWire.fuseAt", main.fuseDistance().map(shown::tape));
     put("mainWire.wire", wire(main.area(), main.gauge(), main.insulation()));
     put("mainWire.lies", lies(main.alone(), main.sheathed()));
@@ -118,8 +118,9 @@ final class PrefilledElectrics {
 
   private static Optional<String> wire(
       Optional<Double> area, Optional<Integer> gauge, Optional<Double> insulation) {
-    String degrees = insulation.map(c -> " " + plain(c) + " C").orElse("");
-    return area.map(copper -> plain(BoatQuantity.SQUARE_MILLIMETRES.inFile(copper)) + " mm2")
+    String degrees = insulation.map(c -> " " + Rounding.plain(c) + " C").orElse("");
+    return area.map(
+            copper -> Rounding.plain(BoatQuantity.SQUARE_MILLIMETRES.inFile(copper)) + " mm2")
         .or(() -> gauge.map(number -> "AWG " + number))
         .map(copper -> copper + degrees);
   }
@@ -133,15 +134,11 @@ final class PrefilledElectrics {
 
   private static String latitude(double radians) {
     double degrees = Math.rint(Math.toDegrees(radians) * TO_TENTHS) / TO_TENTHS;
-    return plain(Math.abs(degrees)) + (degrees < 0 ? " S" : " N");
+    return Rounding.plain(Math.abs(degrees)) + (degrees < 0 ? " S" : " N");
   }
 
   private static String hours(double seconds) {
-    return plain(seconds / 3600);
-  }
-
-  private static String plain(double figure) {
-    return PlausibleRange.plain(figure);
+    return Rounding.plain(seconds / 3600);
   }
 
   private static String yesOrNo(boolean so) {

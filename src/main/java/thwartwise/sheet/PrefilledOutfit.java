@@ -7,8 +7,8 @@ import thwartwise.boat.Cleat;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.Outfit.AnchorBottom;
 import thwartwise.boat.Outfit.SeamLeak;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
-import thwartwise.walk.engine.PlausibleRange;
 
 /**
  * Rowlocks, cleats, anchor line and leaks of a boat, as the answers the walk would have been given;
@@ -61,7 +61,7 @@ final class PrefilledOutfit {
   private void leak(SeamLeak leak) {
     next("leak", "seam", leak.seam());
     put("litres", units.jug(leak.volume()));
-    put("minutes", PlausibleRange.plain(leak.time() / 60) + " min");
+    put("minutes", Rounding.plain(leak.time() / 60) + " min");
   }
 
   private String tape(double metres) {

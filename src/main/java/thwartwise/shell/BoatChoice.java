@@ -14,7 +14,6 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
-import thwartwise.measure.QuotedText;
 
 /** Which boat is meant: by the name of one that is kept, as its file is called, or by any file. */
 final class BoatChoice {
@@ -69,7 +68,7 @@ final class BoatChoice {
         : UsageError.refused(
             command,
             "--boat BOAT is missing. Kept here: "
-                + kept.stream().map(QuotedText::of).collect(Collectors.joining(", "))
+                + kept.stream().map(PrintableText::excerpt).collect(Collectors.joining(", "))
                 + ". Name one of them, or a boat file.");
   }
 
@@ -85,11 +84,11 @@ final class BoatChoice {
             .toList();
     names.addAll(slugs);
     return NearestWord.nearest(typed, names)
-        .map(name -> " Did you mean " + QuotedText.of(name) + "?")
+        .map(name -> " Did you mean " + PrintableText.excerpt(name) + "?")
         .or(
             () ->
                 NearestWord.nearest(fileName(file), beside(file))
-                    .map(name -> " Did you mean " + QuotedText.of(name) + " next to it?"))
+                    .map(name -> " Did you mean " + PrintableText.excerpt(name) + " next to it?"))
         .orElse("");
   }
 

@@ -169,7 +169,7 @@ final class DraftChoice {
     return answers.stream()
         .filter(answer -> answer.question().equals(NAME_QUESTION))
         .findFirst()
-        .map(answer -> thwartwise.measure.QuotedText.of(answer.typed().strip()))
+        .map(answer -> thwartwise.measure.PrintableText.excerpt(answer.typed().strip()))
         .orElse("a boat without a name yet");
   }
 }

@@ -17,7 +17,6 @@ import thwartwise.checklist.PointQuestion;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.measure.NameReader;
 import thwartwise.measure.PrintableText;
-import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.YesOrNo;
 import thwartwise.page.LineWrap;
@@ -145,7 +144,7 @@ final class LookConversation {
     String word = (comma < 0 ? typed : typed.substring(0, comma)).strip();
     String note = comma < 0 ? "" : typed.substring(comma + 1).strip();
     Reading<PointCondition> found = condition(word);
-    found.refusal().ifPresent(why -> wrapped(QuotedText.of(typed) + why));
+    found.refusal().ifPresent(why -> wrapped(PrintableText.excerpt(typed) + why));
     if (!(found instanceof Reading.Understood<PointCondition> condition)) {
       return false;
     }

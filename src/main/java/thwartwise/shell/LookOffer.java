@@ -11,7 +11,7 @@ import thwartwise.checklist.Checklist;
 import thwartwise.checklist.PointQuestion;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.ChecklistFile;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.YesOrNo;
 
@@ -66,7 +66,7 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
         }
         return said.value();
       }
-      conversation.print(QuotedText.of(typed.get()) + NOT_UNDERSTOOD);
+      conversation.print(PrintableText.excerpt(typed.get()) + NOT_UNDERSTOOD);
     }
   }
 

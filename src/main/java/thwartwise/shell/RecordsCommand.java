@@ -8,7 +8,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.archive.RecordArchive;
 import thwartwise.json.UnusableInput;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.record.BoatRecords;
 import thwartwise.report.RecordsPage;
 
@@ -80,7 +80,7 @@ final class RecordsCommand implements ShellCommand {
     if (!word.equals(CHECK)) {
       throw UsageError.refused(
           this,
-          QuotedText.of(word)
+          PrintableText.excerpt(word)
               + " is not known here. Write \"records check\", or name a boat with --boat.");
     }
     return true;

@@ -8,7 +8,6 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.PrintableText;
-import thwartwise.measure.QuotedText;
 import thwartwise.walk.engine.Answer;
 
 /** The walk that asks only what has changed on a boat measured before. */
@@ -72,7 +71,7 @@ final class RefitCommand implements ShellCommand {
       throw new UnusableInput(
           PrintableText.of(file.toString())
               + ": "
-              + QuotedText.of(name)
+              + PrintableText.excerpt(name)
               + " is not kept in this folder, so there is no record to set the changes beside."
               + " Inspect it first: \"inspect --boat\" and the file.");
     }

@@ -13,7 +13,6 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.PrintableText;
-import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.sheet.MeasuringSheet;
 import thwartwise.sheet.MeasuringSheet.Paper;
@@ -117,7 +116,7 @@ final class SheetCommand implements ShellCommand {
       case "letter" -> Paper.LETTER;
       default ->
           throw UsageError.refused(
-              this, "--paper is A4 or letter, not " + QuotedText.of(typed) + ".");
+              this, "--paper is A4 or letter, not " + PrintableText.excerpt(typed) + ".");
     };
   }
 
@@ -131,6 +130,6 @@ final class SheetCommand implements ShellCommand {
     throw UsageError.refused(
         this,
         "--points is a whole number from 2 to %s, not %s."
-            .formatted(MOST_POINTS, QuotedText.of(typed)));
+            .formatted(MOST_POINTS, PrintableText.excerpt(typed)));
   }
 }

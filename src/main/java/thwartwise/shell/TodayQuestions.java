@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.YesOrNo;
 import thwartwise.page.LineWrap;
@@ -49,7 +49,7 @@ record TodayQuestions(List<Point> points) {
   private static Reading<Boolean> read(String typed) {
     return YesOrNo.read(typed)
         .refusal()
-        .map(no -> Reading.<Boolean>refused(QuotedText.of(typed) + NOT_ONE))
+        .map(no -> Reading.<Boolean>refused(PrintableText.excerpt(typed) + NOT_ONE))
         .orElseGet(() -> YesOrNo.read(typed));
   }
 

@@ -1,7 +1,7 @@
 package thwartwise.shell;
 
 import thwartwise.boat.Boat;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.UnitSystem;
 import thwartwise.record.RecordEntry;
 
@@ -32,7 +32,7 @@ final class UnitsChoice {
       case "feet" -> UnitSystem.FEET_INCHES_POUNDS;
       default ->
           throw UsageError.refused(
-              command, "--units is metric or feet, not " + QuotedText.of(typed) + ".");
+              command, "--units is metric or feet, not " + PrintableText.excerpt(typed) + ".");
     };
   }
 }

@@ -1,7 +1,7 @@
 package thwartwise.shell;
 
 import thwartwise.measure.NearestWord;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 
 /** Words nobody can act on: one line naming the word and the way out. */
 final class UsageError extends RuntimeException {
@@ -15,7 +15,11 @@ final class UsageError extends RuntimeException {
     String hint =
         NearestWord.nearest(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
-        "Unknown command " + QuotedText.of(word) + "." + hint + " \"help\" lists all commands.");
+        "Unknown command "
+            + PrintableText.excerpt(word)
+            + "."
+            + hint
+            + " \"help\" lists all commands.");
   }
 
   static UsageError unknownOption(
@@ -24,7 +28,7 @@ final class UsageError extends RuntimeException {
         NearestWord.nearest(word, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     return new UsageError(
         "%s: unknown option %s.%s \"help %s\" lists its options."
-            .formatted(command.getName(), QuotedText.of(word), hint, command.getName()));
+            .formatted(command.getName(), PrintableText.excerpt(word), hint, command.getName()));
   }
 
   static UsageError missingValue(ShellCommand command, OptionWord option) {
@@ -53,7 +57,7 @@ final class UsageError extends RuntimeException {
   static UsageError surplusWord(ShellCommand command, String word) {
     return new UsageError(
         "%s: %s is one word too many. Put quotes around a name or path that holds spaces."
-            .formatted(command.getName(), QuotedText.of(word)));
+            .formatted(command.getName(), PrintableText.excerpt(word)));
   }
 
   /** What somebody else has to say about a value. */
@@ -64,7 +68,7 @@ final class UsageError extends RuntimeException {
   static UsageError unreadable(String word) {
     return new UsageError(
         "The letters of %s do not come through in this language setting. Run it with LC_ALL=C.UTF-8, or type it at our own prompt."
-            .formatted(QuotedText.of(word)));
+            .formatted(PrintableText.excerpt(word)));
   }
 
   static UsageError openQuote(char quote) {
@@ -75,6 +79,6 @@ final class UsageError extends RuntimeException {
 
   static UsageError notAPath(String typed) {
     return new UsageError(
-        QuotedText.of(typed) + " cannot be a file or folder name. Type another one.");
+        PrintableText.excerpt(typed) + " cannot be a file or folder name. Type another one.");
   }
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NearestWord;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 
 /**
@@ -34,7 +34,7 @@ record NameMatch(String noun, List<String> names) {
     return meant.size() > 1
         ? Reading.refused(
             "%s can be any of these: %s. Type more of its name."
-                .formatted(QuotedText.of(typed.strip()), ChoiceReader.listed(meant)))
+                .formatted(PrintableText.excerpt(typed.strip()), ChoiceReader.listed(meant)))
         : Reading.understood(meant.get(0), meant.get(0));
   }
 
@@ -58,7 +58,8 @@ record NameMatch(String noun, List<String> names) {
             : NearestWord.nearest(bare, names)
                 .map(n -> "Did you mean \"" + n + "\"?")
                 .orElse("Type one of: " + ChoiceReader.listed(names) + ".");
-    return "This boat has no %s %s. %s".formatted(noun, QuotedText.of(typed.strip()), there);
+    return "This boat has no %s %s. %s"
+        .formatted(noun, PrintableText.excerpt(typed.strip()), there);
   }
 
   private static String bare(String typed) {

@@ -12,9 +12,9 @@ import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.measure.Dimension;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.QuantityReader.Quantity;
-import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 import thwartwise.remedy.NamedChanges.FoamSpot;
@@ -197,13 +197,13 @@ public final class SuppositionText {
         ? places.read(under.group("place")).as(name -> new FoamSpot.Under(seat(name)))
         : Reading.refused(
             "%s does not say where the foam goes. Type under and a place, in the bow or in the stern, such as \"30 litres of foam in the bow\"."
-                .formatted(QuotedText.of(clause)));
+                .formatted(PrintableText.excerpt(clause)));
   }
 
   private static Reading<Double> quantity(String clause, String figure, Dimension dimension) {
     Reading<Quantity> read = new QuantityReader(dimension, UnitSystem.METRIC).read(figure);
     return read instanceof Reading.Refused<Quantity> refused
-        ? Reading.refused("In " + QuotedText.of(clause) + ": " + refused.reason())
+        ? Reading.refused("In " + PrintableText.excerpt(clause) + ": " + refused.reason())
         : read.as(Quantity::si);
   }
 
@@ -215,17 +215,17 @@ public final class SuppositionText {
 
   private static String isNobody(String part) {
     return "%s is kit of this boat and nobody aboard. Say where it goes, such as \"%s at 1.2 m\", or leave it out with without."
-        .formatted(QuotedText.of(part), part.replaceAll("\\d.*", "").strip());
+        .formatted(PrintableText.excerpt(part), part.replaceAll("\\d.*", "").strip());
   }
 
   private static String noFoam(String clause) {
-    return "%s adds no foam. Type litres above 0.".formatted(QuotedText.of(clause));
+    return "%s adds no foam. Type litres above 0.".formatted(PrintableText.excerpt(clause));
   }
 
   private String unknown(String clause) {
     String thing = kit.names().isEmpty() ? "KIT" : kit.names().get(0);
     String place = places.names().isEmpty() ? "PLACE" : places.names().get(0);
     return "%s is nothing that can be tried. Type \"%s at 1.2 m\", \"without the %s\", \"30 litres of foam under the %s\" or \"two adults and a girl of 10\"; commas part several."
-        .formatted(QuotedText.of(clause), thing, thing, place);
+        .formatted(PrintableText.excerpt(clause), thing, thing, place);
   }
 }

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.measure.Dimension;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
-import thwartwise.measure.QuotedText;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measure.YesOrNo;
 import thwartwise.walk.engine.Answer;
@@ -102,6 +102,6 @@ record RowInput(Walk walk, AnswerGroup group) {
     String reason =
         reply instanceof Reply.Refused refused ? refused.reason() : "a word, and no value.";
     return "Value %d of the row, %s: %s Nothing of the row was taken."
-        .formatted(number, QuotedText.of(value.strip()), reason);
+        .formatted(number, PrintableText.excerpt(value.strip()), reason);
   }
 }

@@ -25,4 +25,20 @@ class PrintableTextTest {
     assertThat(PrintableText.quoted("🥄".repeat(61))).isEqualTo("\"" + "🥄".repeat(60) + "…\"");
     assertThat(PrintableText.quoted("🥄".repeat(60))).isEqualTo("\"" + "🥄".repeat(60) + "\"");
   }
+
+  @Test
+  void a_short_excerpt_stands_as_it_is() {
+    assertThat(PrintableText.excerpt("1.02 m")).isEqualTo("\"1.02 m\"");
+  }
+
+  @Test
+  void a_long_excerpt_is_cut_after_forty_characters_and_never_inside_one() {
+    assertThat(PrintableText.excerpt("🛶".repeat(41))).isEqualTo("\"" + "🛶".repeat(40) + "…\"");
+  }
+
+  @Test
+  void escape_codes_line_breaks_and_direction_marks_are_taken_out() {
+    assertThat(PrintableText.excerpt("a\u001b[31mb\r\n\u202ec\ud800"))
+        .isEqualTo("\"a?[31mb???c?\"");
+  }
 }

@@ -245,7 +245,7 @@ class QuantityReaderTest {
   void feet_and_inches_that_do_not_add_up_are_refused(String typed) {
     assertThat(refusal(LENGTH, METRIC, typed))
         .isEqualTo(
-            QuotedText.of(typed)
+            PrintableText.excerpt(typed)
                 + " does not add up. Type whole ft first, then in that make less than one ft.");
   }
 
@@ -305,7 +305,7 @@ class QuantityReaderTest {
     assertThat(refusal(LENGTH, METRIC, typed))
         .isNotEqualTo("understood")
         .hasSizeLessThan(250)
-        .matches(line -> line.codePoints().allMatch(QuotedText::isHarmless));
+        .matches(line -> line.codePoints().allMatch(PrintableText::isHarmless));
   }
 
   @Test

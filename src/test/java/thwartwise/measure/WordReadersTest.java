@@ -34,7 +34,9 @@ class WordReadersTest {
   @ValueSource(strings = {"", "-1", "1.5", "fife", "1e2", "9999999999", "٣"})
   void what_is_no_count_is_refused(String typed) {
     assertThat(NumberReader.whole(typed).refusal())
-        .hasValue(QuotedText.of(typed) + " is not a whole number. Type a whole number such as 5.");
+        .hasValue(
+            PrintableText.excerpt(typed)
+                + " is not a whole number. Type a whole number such as 5.");
   }
 
   @ParameterizedTest
@@ -52,7 +54,7 @@ class WordReadersTest {
   @ValueSource(strings = {"", "-1", "NaN", "1e400", "1/0", "1000001", "x"})
   void what_is_no_figure_is_refused(String typed) {
     assertThat(NumberReader.figure(typed).refusal())
-        .hasValue(QuotedText.of(typed) + " is not a number. Type a number such as 12.5.");
+        .hasValue(PrintableText.excerpt(typed) + " is not a number. Type a number such as 12.5.");
   }
 
   @Test
@@ -78,7 +80,7 @@ class WordReadersTest {
   void what_is_no_day_is_refused(String typed) {
     assertThat(DAYS.read(typed).refusal())
         .hasValue(
-            QuotedText.of(typed)
+            PrintableText.excerpt(typed)
                 + " is not a day. Type year-month-day such as 2026-05-02, or today, yesterday, last"
                 + " Saturday, 2 May 2026.");
   }
@@ -124,6 +126,8 @@ class WordReadersTest {
   @ValueSource(ints = {31, 1_000_000})
   void a_long_name_is_refused(int length) {
     assertThat(new NameReader(30).read("a".repeat(length)).refusal())
-        .hasValue(QuotedText.of("a".repeat(length)) + " is too long. Type at most 30 characters.");
+        .hasValue(
+            PrintableText.excerpt("a".repeat(length))
+                + " is too long. Type at most 30 characters.");
   }
 }

@@ -13,7 +13,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.PointAnswer;
 import thwartwise.files.boat.BoatFile;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.record.SampleRecords;
 import thwartwise.today.TodayPage.Answered;
 import thwartwise.today.TodayVerdict;
@@ -29,7 +29,7 @@ class OddAnswersTest {
 
   private static void harmless(List<String> said) {
     assertThat(said).allMatch(line -> line.length() < 1000);
-    assertThat(said.stream().flatMapToInt(String::codePoints)).allMatch(QuotedText::isHarmless);
+    assertThat(said.stream().flatMapToInt(String::codePoints)).allMatch(PrintableText::isHarmless);
   }
 
   @Test

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
@@ -140,7 +140,7 @@ class OddInputTest {
 
   private static void harmless(String line) {
     assertThat(line).isNotBlank().hasSizeLessThan(600);
-    assertThat(line.codePoints()).allMatch(QuotedText::isHarmless);
+    assertThat(line.codePoints()).allMatch(PrintableText::isHarmless);
   }
 
   @Test

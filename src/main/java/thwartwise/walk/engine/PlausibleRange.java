@@ -1,12 +1,11 @@
 package thwartwise.walk.engine;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.RoundBounds;
+import thwartwise.measure.Rounding;
 import thwartwise.measure.TypedUnit;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
@@ -84,19 +83,7 @@ public record PlausibleRange(
           case POWER -> "W";
           case TIME -> "s";
         };
-    return plain(shown) + " " + unit;
-  }
-
-  /** A length as it could be typed. */
-  public static String metres(double si) {
-    return plain(si) + " m";
-  }
-
-  public static String plain(double figure) {
-    return new BigDecimal(figure)
-        .setScale(9, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+    return Rounding.plain(shown) + " " + unit;
   }
 
   private boolean holds(double si) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.measure.Dimension;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measure.QuantityReader.Quantity;
-import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.TypedUnit;
@@ -64,7 +64,9 @@ public record Tape(UnitSystem system) {
   private String whichUnit(String typed, List<Double> inchesAndFeet) {
     return "%s: feet or inches? %s, or %s."
         .formatted(
-            QuotedText.of(typed.strip()), show(inchesAndFeet.get(1)), show(inchesAndFeet.get(0)));
+            PrintableText.excerpt(typed.strip()),
+            show(inchesAndFeet.get(1)),
+            show(inchesAndFeet.get(0)));
   }
 
   /** A number of the table, asked in its own words, with its usual range. */

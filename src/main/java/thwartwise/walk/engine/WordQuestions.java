@@ -10,8 +10,8 @@ import thwartwise.measure.DayReader;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.NameReader;
 import thwartwise.measure.NumberReader;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
-import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measure.UnknownAnswer;
@@ -53,7 +53,7 @@ public final class WordQuestions {
   private static Optional<String> noName(String typed) {
     return isAnotherAnswer(typed)
         ? Optional.of(
-            QuotedText.of(typed)
+            PrintableText.excerpt(typed)
                 + " is an answer to another question, and a name is asked for. Type a name, or"
                 + " back.")
         : Optional.empty();
@@ -98,7 +98,7 @@ public final class WordQuestions {
   /** Not to know is to say nothing. */
   private static Reading<String> said(String typed, int longest) {
     return UnknownAnswer.matches(typed)
-        ? Reading.refused(QuotedText.of(typed) + " says nothing. Type what is so.")
+        ? Reading.refused(PrintableText.excerpt(typed) + " says nothing. Type what is so.")
         : new NameReader(longest).read(typed);
   }
 
@@ -165,7 +165,8 @@ public final class WordQuestions {
   private static Optional<String> obeyed(String name) {
     // Such a name could never be typed again.
     return OBEYED.contains(name.toLowerCase(Locale.ROOT))
-        ? Optional.of(QuotedText.of(name) + " is a word this walk obeys. Type another name.")
+        ? Optional.of(
+            PrintableText.excerpt(name) + " is a word this walk obeys. Type another name.")
         : Optional.empty();
   }
 
@@ -180,7 +181,8 @@ public final class WordQuestions {
 
   private static Optional<String> twice(String name, List<String> taken) {
     return taken.stream().anyMatch(name::equalsIgnoreCase)
-        ? Optional.of(QuotedText.of(name) + " is already the name of another. Type another name.")
+        ? Optional.of(
+            PrintableText.excerpt(name) + " is already the name of another. Type another name.")
         : Optional.empty();
   }
 

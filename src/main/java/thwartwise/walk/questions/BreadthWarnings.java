@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
+import thwartwise.measure.Rounding;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 
@@ -72,7 +72,7 @@ record BreadthWarnings(
     return new Warning(
         "%s %s (%s).%s"
             .formatted(tape.show(read), why, tape.show(led), fits ? offer : " Measure it again."),
-        fits ? Optional.of(PlausibleRange.metres(meant)) : Optional.empty(),
+        fits ? Optional.of(Rounding.metres(meant)) : Optional.empty(),
         true);
   }
 }

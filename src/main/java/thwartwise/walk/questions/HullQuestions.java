@@ -12,12 +12,12 @@ import thwartwise.hull.Station;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.Reading;
+import thwartwise.measure.Rounding;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
-import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -97,7 +97,7 @@ public final class HullQuestions {
     }
     double perLitre = density * 1000;
     if (usual.contains(perLitre)) {
-      String meant = PlausibleRange.plain(perLitre);
+      String meant = Rounding.plain(perLitre);
       return Optional.of(
           new Warning(
               "No stuff is so light; was it taken as kilograms a litre? Did you mean %s kg/m³?"

@@ -20,13 +20,13 @@ import thwartwise.geometry.Vector3;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
+import thwartwise.measure.Rounding;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.UsualKit;
 import thwartwise.walk.engine.Entry;
-import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
@@ -181,7 +181,7 @@ public final class KitQuestions {
                     meant
                         .map(kg -> " Did you mean " + tape.mass(kg) + "?")
                         .orElse(" Weigh it again.")),
-            meant.map(kg -> PlausibleRange.plain(kg) + " kg"),
+            meant.map(kg -> Rounding.plain(kg) + " kg"),
             true));
   }
 
@@ -252,7 +252,7 @@ public final class KitQuestions {
         new Warning(
             "%s is under the keel, where nothing is carried. Did you mean %s?"
                 .formatted(tape.show(z), tape.show(-z)),
-            Optional.of(PlausibleRange.metres(-z)),
+            Optional.of(Rounding.metres(-z)),
             true));
   }
 

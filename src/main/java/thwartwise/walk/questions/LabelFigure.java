@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.NumberText;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
@@ -117,7 +117,7 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
     return number.refusal().isPresent()
         ? Reading.refused(
             "%s is not a figure of this kind. Type a number such as 12.5; a bare one means %s."
-                .formatted(QuotedText.of(typed), units.get(0).shown()))
+                .formatted(PrintableText.excerpt(typed), units.get(0).shown()))
         : number.then(value -> understood(value, unit));
   }
 

@@ -7,7 +7,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.Dimension;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.YesOrNo;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
@@ -280,7 +280,8 @@ record OpeningMeasurements(
   private static Optional<String> noThing(String typed) {
     return YesOrNo.read(typed).refusal().isEmpty()
         ? Optional.of(
-            QuotedText.of(typed) + " names nothing. Type what shuts it, such as bung; or no.")
+            PrintableText.excerpt(typed)
+                + " names nothing. Type what shuts it, such as bung; or no.")
         : Optional.empty();
   }
 }

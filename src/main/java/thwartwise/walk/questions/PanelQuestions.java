@@ -5,7 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.measure.NumberText;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
@@ -76,7 +76,8 @@ record PanelQuestions(Replay replay, String key) {
     Matcher written = AREA.matcher(typed.strip().replace(',', '.'));
     if (!written.matches()) {
       return Reading.refused(
-          QuotedText.of(typed) + " is no area. Type square metres such as 0.3, or 1.0 x 0.03.");
+          PrintableText.excerpt(typed)
+              + " is no area. Type square metres such as 0.3, or 1.0 x 0.03.");
     }
     double area =
         Double.parseDouble(written.group(1))
@@ -105,7 +106,7 @@ record PanelQuestions(Replay replay, String key) {
     Matcher written = DEGREES.matcher(typed.strip().replace(',', '.'));
     if (!written.matches()) {
       return Reading.refused(
-          QuotedText.of(typed) + " is no latitude. Type degrees such as 52, or 34 S.");
+          PrintableText.excerpt(typed) + " is no latitude. Type degrees such as 52, or 34 S.");
     }
     boolean south = written.group(1).equals("-") || written.group(3).equalsIgnoreCase("s");
     double degrees = Double.parseDouble(written.group(2));

@@ -13,8 +13,8 @@ import thwartwise.crew.Sex;
 import thwartwise.crew.WeightForAge;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.NameReader;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
-import thwartwise.measure.QuotedText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -93,7 +93,7 @@ public final class PeopleText {
     if (members.isEmpty()) {
       return Reading.refused(
           "%s names nobody. Type who wants to come, such as %s."
-              .formatted(QuotedText.of(typed), example()));
+              .formatted(PrintableText.excerpt(typed), example()));
     }
     return members.size() > MOST
         ? Reading.refused(
@@ -141,12 +141,12 @@ public final class PeopleText {
 
   private String noWeight(String one) {
     return "%s has no weight. Type %s after a name, an age after boy or girl, or adult, such as %s."
-        .formatted(QuotedText.of(one), word(), example());
+        .formatted(PrintableText.excerpt(one), word(), example());
   }
 
   private String yearsOrMass(String one) {
     return "%s may be years or %s. Type boy or girl before an age, or %s behind a weight, such as %s."
-        .formatted(QuotedText.of(one), word(), units.either("kg", () -> "lb"), example());
+        .formatted(PrintableText.excerpt(one), word(), units.either("kg", () -> "lb"), example());
   }
 
   private Reading<NamedPerson> youth(Matcher youth, String one, List<NamedPerson> before) {
@@ -158,7 +158,7 @@ public final class PeopleText {
         : Reading.refused(
             "%s: weights by age are known from %d to %d years. Weigh them and type the %s, such as \"%s %s\"."
                 .formatted(
-                    QuotedText.of(one),
+                    PrintableText.excerpt(one),
                     WeightForAge.YOUNGEST,
                     WeightForAge.OLDEST,
                     word(),
@@ -170,7 +170,7 @@ public final class PeopleText {
     if (unitWanted && BARE.matcher(weighed.group("mass")).matches()) {
       return Reading.refused(
           "%s may be pounds or kilograms. Type lb or kg behind the weight, such as %s."
-              .formatted(QuotedText.of(weighed.group()), example()));
+              .formatted(PrintableText.excerpt(weighed.group()), example()));
     }
     boolean dressed = weighed.group("dressed") != null;
     return new NameReader(30)
@@ -201,7 +201,7 @@ public final class PeopleText {
             Locale.ROOT,
             "%s at %s, dressed: from %.0f to %.0f %s can be seated here. Weigh them again, or leave"
                 + " them out.",
-            QuotedText.of(member.name()),
+            PrintableText.excerpt(member.name()),
             scales(member.heaviest()),
             Math.ceil(LIGHTEST / unit()),
             Math.floor(most / unit()),
@@ -223,7 +223,7 @@ public final class PeopleText {
         ? Optional.empty()
         : Optional.of(
             "Two people are called %s. Give each a name of their own."
-                .formatted(QuotedText.of(name)));
+                .formatted(PrintableText.excerpt(name)));
   }
 
   private static boolean isFree(String name, List<NamedPerson> before) {

@@ -5,8 +5,8 @@ import java.util.Optional;
 import thwartwise.boat.Chamber;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.Rounding;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
@@ -37,7 +37,7 @@ public record SeatHeightWarnings(
                         fits
                             ? " Centimetres for inches? Did you mean " + tape.show(inches) + "?"
                             : " Measure it again, from the baseline."),
-                fits ? Optional.of(PlausibleRange.metres(inches)) : Optional.empty(),
+                fits ? Optional.of(Rounding.metres(inches)) : Optional.empty(),
                 true))
         : Optional.empty();
   }
@@ -53,7 +53,7 @@ public record SeatHeightWarnings(
                 new Warning(
                     "%s is inside the chamber %s, whose top is %s up. Is that the seat?"
                         .formatted(tape.show(z), WordQuestions.quoted(c.name()), tape.show(top(c))),
-                    Optional.of(PlausibleRange.metres(top(c))),
+                    Optional.of(Rounding.metres(top(c))),
                     true));
   }
 

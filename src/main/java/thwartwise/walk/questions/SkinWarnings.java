@@ -9,8 +9,8 @@ import thwartwise.hull.Material;
 import thwartwise.hull.Station;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.Dimension;
+import thwartwise.measure.Rounding;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 
@@ -51,7 +51,7 @@ public record SkinWarnings(
                     area,
                     show(area * thickness * density),
                     offer),
-            meant.map(kg -> PlausibleRange.plain(kg) + " kg"),
+            meant.map(kg -> Rounding.plain(kg) + " kg"),
             true));
   }
 

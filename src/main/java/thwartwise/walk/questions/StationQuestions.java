@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -120,7 +120,7 @@ final class StationQuestions {
     return typed.strip().matches("[-+.,]?\\d.*") && !WordQuestions.isAnotherAnswer(typed)
         ? Optional.of(
             new Warning(
-                QuotedText.of(typed.strip())
+                PrintableText.excerpt(typed.strip())
                     + " begins with a figure: is it a name? How far forward the station stands is"
                     + " typed as a length alone.",
                 Optional.empty(),
@@ -131,7 +131,7 @@ final class StationQuestions {
   private static Optional<String> noName(String typed) {
     return WordQuestions.isAnotherAnswer(typed)
         ? Optional.of(
-            QuotedText.of(typed)
+            PrintableText.excerpt(typed)
                 + " is no name of a station. Type its name, or the first figure of its row.")
         : Optional.empty();
   }

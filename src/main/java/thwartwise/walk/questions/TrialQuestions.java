@@ -12,7 +12,7 @@ import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Sex;
 import thwartwise.crew.WeightForAge;
 import thwartwise.measure.Dimension;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
@@ -192,7 +192,10 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
     List<Integer> ages = years ? words.stream().map(Integer::valueOf).toList() : List.of();
     return ages.isEmpty() || ages.stream().anyMatch(age -> age > OLDEST_CHILD)
         ? Reading.refused(
-            QuotedText.of(typed) + " is no list of ages up to 17. Type " + EXPECTED_AGES + ".")
+            PrintableText.excerpt(typed)
+                + " is no list of ages up to 17. Type "
+                + EXPECTED_AGES
+                + ".")
         : Reading.understood(ages, String.join(", ", words));
   }
 

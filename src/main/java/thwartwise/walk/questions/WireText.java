@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.measure.NumberText;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 
@@ -28,7 +28,7 @@ record WireText(Optional<Double> area, Optional<Integer> gauge, Optional<Double>
   static Reading<WireText> read(String typed, boolean metric) {
     Matcher printed = PRINTED.matcher(typed.strip());
     if (!printed.matches()) {
-      return Reading.refused(QuotedText.of(typed) + " is no size of a wire." + EXPECTED);
+      return Reading.refused(PrintableText.excerpt(typed) + " is no size of a wire." + EXPECTED);
     }
     boolean gauge = printed.group(1) != null || isGauge(printed.group(3), metric);
     String figure = printed.group(1) != null ? printed.group(1) : printed.group(2);

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.walk.stations.PlanTerms.Direction;
 import thwartwise.walk.stations.StationTable.TablePoint;
 import thwartwise.walk.stations.StationTable.TableStation;
@@ -62,7 +62,7 @@ final class OffsetsTable {
     } else if (PlanTerms.isOtherLine(label)) {
       throw TableFault.at(
           row.line(),
-          QuotedText.of(label)
+          PrintableText.excerpt(label)
               + " is no line along the hull. Expected rows such as keel, chine and sheer; leave"
               + " out buttocks, waterlines and diagonals.");
     } else if (PlanTerms.isLine(label)) {
@@ -91,7 +91,7 @@ final class OffsetsTable {
     return TableFault.at(
         row.line(),
         1,
-        QuotedText.of(row.first())
+        PrintableText.excerpt(row.first())
             + " is not known. Expected station, forward, or a line of the hull such as keel,"
             + " chine or sheer.");
   }
@@ -111,7 +111,7 @@ final class OffsetsTable {
       throw TableFault.at(
           row.line(),
           1,
-          QuotedText.of(name)
+          PrintableText.excerpt(name)
               + " stands twice under the same heading. Expected each line once, such as chine 1"
               + " and chine 2.");
     }
@@ -172,14 +172,14 @@ final class OffsetsTable {
             row.line(),
             1,
             "%s has half-breadths and no heights. Expected the lines of the heights: %s."
-                .formatted(QuotedText.of(name), String.join(", ", order)));
+                .formatted(PrintableText.excerpt(name), String.join(", ", order)));
       }
     }
     for (String name : order.subList(1, order.size())) {
       if (!lines.get(Direction.OUT).containsKey(name)) {
         throw new TableFault(
             "The table has heights of %s and no half-breadths. Expected a row for it under a line"
-                    .formatted(QuotedText.of(name))
+                    .formatted(PrintableText.excerpt(name))
                 + " Half-breadths.");
       }
     }

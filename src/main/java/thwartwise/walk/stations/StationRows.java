@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import thwartwise.hull.LineName;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.walk.stations.PlanTerms.Direction;
 import thwartwise.walk.stations.StationTable.TablePoint;
 import thwartwise.walk.stations.StationTable.TableStation;
@@ -120,7 +120,7 @@ final class StationRows {
                           TableFault.at(
                               line,
                               index + 1,
-                              QuotedText.of(cell)
+                              PrintableText.excerpt(cell)
                                   + " does not say what is measured. Expected x, y (half-breadth)"
                                   + " or z (height) behind it."))));
     }
@@ -131,7 +131,7 @@ final class StationRows {
     throw TableFault.at(
         line,
         index + 1,
-        QuotedText.of(cell)
+        PrintableText.excerpt(cell)
             + " is not known. Expected station, x, or a line with y or z, such as chine y.");
   }
 
@@ -189,10 +189,11 @@ final class StationRows {
         columns.stream().map(Column::line).filter(l -> !l.isEmpty()).distinct().toList();
     for (String line : lines) {
       column(line, Direction.UP)
-          .orElseThrow(() -> missing(QuotedText.of(line) + " has no height.", line + " z"));
+          .orElseThrow(() -> missing(PrintableText.excerpt(line) + " has no height.", line + " z"));
       if (!line.equals(lines.get(0))) {
         column(line, Direction.OUT)
-            .orElseThrow(() -> missing(QuotedText.of(line) + " has no half-breadth.", line + " y"));
+            .orElseThrow(
+                () -> missing(PrintableText.excerpt(line) + " has no half-breadth.", line + " y"));
       }
     }
     lineNames.addAll(lines);

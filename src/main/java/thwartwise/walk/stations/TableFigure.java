@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thwartwise.measure.FeetInchesEighths;
-import thwartwise.measure.QuotedText;
+import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 
 /**
@@ -39,7 +39,7 @@ record TableFigure(BigDecimal value, boolean eighths, int line, int column) {
         .or(() -> fraction(cell))
         .map(value -> new TableFigure(value, false, line, column))
         .or(() -> eighths(cell, line, column))
-        .orElseThrow(() -> TableFault.at(line, column, QuotedText.of(cell) + EXPECTED));
+        .orElseThrow(() -> TableFault.at(line, column, PrintableText.excerpt(cell) + EXPECTED));
   }
 
   private static Optional<BigDecimal> decimal(String cell) {
