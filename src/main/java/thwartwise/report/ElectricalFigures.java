@@ -40,9 +40,11 @@ final class ElectricalFigures {
     return minutes(Math.ceil(time / 60 - 1e-9), time);
   }
 
-  /** Of what can be had, rounded down to whole minutes: "1 h 05 min". */
+  /** Of what can be had, rounded down to whole minutes, or seconds of less: "1 h 05 min". */
   static String duration(double time) {
-    return minutes(Math.floor(time / 60 + 1e-9), time);
+    return time < 60
+        ? (long) Math.floor(time + 1e-9) + UnitFormat.TIED + "s"
+        : minutes(Math.floor(time / 60 + 1e-9), time);
   }
 
   private static String minutes(double whole, double time) {

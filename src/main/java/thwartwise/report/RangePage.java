@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.electrics.Battery;
+import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.UsableCharge;
 import thwartwise.electrics.UsableCharge.Guess;
 import thwartwise.inspection.ShallowWater;
@@ -454,15 +455,25 @@ public final class RangePage {
         page.point(words(guess));
       }
     }
-    if (plan.speeds().get(0).currentGuessed()) {
-      page.point(
-          "The motor's current: its plate, or a guess: about an ampere a pound of thrust at 12 V"
-              + " (common practice, no source), 0.63 at 24 V");
+    if (plan.speeds().stream().anyMatch(MotorSpeed::currentGuessed)) {
+      page.point("The motor's current at full power: " + currentBasis());
     }
     page.point(
         "A headwind takes 0.15 of its own speed off the boat's, and one of more than four times the"
             + " boat's speed stops it (judgement); a stream takes all of its own; a wind from behind"
             + " adds nothing. No resistance is worked out");
+  }
+
+  private String currentBasis() {
+    Optional<ElectricMotor> motor = plan.boat().electrics().motor();
+    if (motor.flatMap(ElectricMotor::fullCurrent).isPresent()) {
+      return "as its plate has it";
+    }
+    return motor.flatMap(ElectricMotor::thrust).isPresent()
+        ? "a guess: about an ampere a pound of thrust at 12 V (common practice, no source), 0.63 at"
+            + " 24 V"
+        : "a guess: six tenths of what it takes come out at its shaft (judgement), and that power is"
+            + " all that is known of it";
   }
 
   private static boolean startsEngines(Battery battery, UsableCharge usable) {
@@ -504,9 +515,11 @@ public final class RangePage {
 
   private Page cautions() {
     page.heading("Before anybody goes");
-    page.point(
-        "Worked out from labels and guesses, not from this battery on this day",
-        "Run it down once on a short round next to the landing, and believe that instead");
+    if (!plan.speeds().isEmpty()) {
+      page.point(
+          "Worked out from labels and guesses, not from this battery on this day",
+          "Run it down once on a short round next to the landing, and believe that instead");
+    }
     page.point("Go out against the stream and the wind, so that both bring it home");
     page.point(Disclaimer.LAST_WORD);
     return page;

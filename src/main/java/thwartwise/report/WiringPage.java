@@ -164,22 +164,28 @@ public final class WiringPage {
 
   private void panelFaults(SolarPanel panel) {
     if (!(panel.panelFuse().orElse(0.0) > 0)) {
-      faults.add(new String[] {"Solar panel: no fuse between panel and controller is stated"});
+      faults.add(new String[] {noFuse("panel and controller", panel.panelFuse())});
     }
     if (!(panel.batteryFuse().orElse(0.0) > 0)) {
       faults.add(
           new String[] {
-            "Solar panel: no fuse between controller and battery is stated",
+            noFuse("controller and battery", panel.batteryFuse()),
             "The battery feeds a short there as it does any other"
           });
     }
     if (!panel.connectedToBattery().orElse(false)) {
       faults.add(
           new String[] {
-            "Solar panel: nobody said that the battery stays on the controller in sun",
+            panel.connectedToBattery().isPresent()
+                ? "Solar panel: the battery is taken off the controller in sun"
+                : "Solar panel: nobody said that the battery stays on the controller in sun",
             "Without a battery the panel's voltage kills the controller: cover the panel first"
           });
     }
+  }
+
+  private static String noFuse(String between, Optional<Double> said) {
+    return "Solar panel: no fuse between " + between + (said.isPresent() ? "" : " is stated");
   }
 
   private void battery() {
@@ -261,7 +267,9 @@ public final class WiringPage {
         units.height(circuit.length(), Side.UP),
         ElectricalFigures.wire(circuit),
         each.drop().map(drop -> drop(drop, each.volts())).orElse("not known"),
-        each.carries().map(a -> Rounding.down(a, 1) + " A").orElse("not known"));
+        each.carries()
+            .map(a -> Rounding.down(a, 1) + " A")
+            .orElse(each.circuit().copper().isPresent() ? "nothing" : "not known"));
   }
 
   private static String drop(double drop, double volts) {
@@ -320,7 +328,7 @@ public final class WiringPage {
   private Page cautions() {
     page.heading("Before the battery is connected");
     page.point(
-        "These are sums, nobody looked at the wires",
+        sums.isEmpty() ? "" : "These are sums, nobody looked at the wires",
         "Tinned, stranded wire, crimped ends, no joint in the bilge; whoever is unsure asks an"
             + " electrician");
     page.point("A battery gives off gas and a charger heats: the space that holds one is vented");

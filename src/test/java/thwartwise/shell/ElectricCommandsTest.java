@@ -86,7 +86,8 @@ class ElectricCommandsTest {
         .contains("1.0 m/s through the water, a guess (2 knots)")
         // DERIVED: 200 N are 44.96 lb.
         .contains("The motor draws 45 A, as at full power")
-        .contains("about an ampere a pound of thrust");
+        .contains(
+            "full power: a guess: about an ampere a pound of thrust at 12 V (common practice");
   }
 
   @Test
@@ -393,6 +394,38 @@ class ElectricCommandsTest {
     }
   }
 
+  /** DERIVED: on the way out for a third of 3 minutes is no whole minute, and not none. */
+  @Test
+  void less_than_a_minute_is_told_in_seconds() throws IOException {
+    String weak = ElectricBoat.JSON.replace("\"ampHours\": 80", "\"ampHours\": 10");
+    shell.run("range", "--boat", boat(weak));
+    assertThat(shell.out())
+        .containsPattern("\\n4.0 m/s +\\d\\d s, \\d+ m ")
+        .doesNotContain(" 0 min");
+  }
+
+  @Test
+  void what_the_current_rests_on_is_said_for_each_way_it_is_known() throws IOException {
+    String unread =
+        ElectricBoat.JSON.replaceAll(",\\s+\"ampsThere\": \\d+, \"ampsBack\": \\d+", "");
+    shell.run("range", "--boat", boat(unread));
+    assertThat(shell.out()).contains("* The motor's current at full power: as its plate has it.");
+    String shaft =
+        unread
+            .replace("\"thrust\": 200, \"amps\": 45, ", "")
+            .replace(
+                "\"water\": \"fresh\",",
+                "\"water\": \"fresh\", \"propulsion\": { \"kind\": \"outboard\", \"kilowatts\": 0.4 },");
+    TestShell guessed = TestShell.open();
+    guessed.run("range", "--boat", boat(shaft));
+    assertThat(guessed.out().replaceAll("\\s+", " "))
+        .contains(
+            "full power: a guess: six tenths of what it takes come out at its shaft (judgement)");
+    TestShell read = TestShell.open();
+    read.run("range", "--boat", boat(ElectricBoat.JSON));
+    assertThat(read.out()).doesNotContain("The motor's current at full power");
+  }
+
   @Test
   void that_no_main_fuse_is_stated_is_said() throws IOException {
     String none = ElectricBoat.JSON.replaceAll("(?s)\"mainWire\": \\{.*?\\},\\s+", "");
@@ -434,17 +467,23 @@ class ElectricCommandsTest {
             .replace("\"terminalsCovered\": true", "\"terminalsCovered\": false")
             .replace("\"starter\": false", "\"starter\": true")
             .replace("\"batteryFuse\": 5", "\"batteryFuse\": 0")
+            .replace("\"panelFuse\": 5", "\"panelFuse\": 0")
+            .replace("\"batteryStaysOn\": true", "\"batteryStaysOn\": false")
+            .replace("\"awg\": 14", "\"mm2\": 0.75")
             .replace("\"mainSwitch\": \"red key next to the battery\",", "")
             .replace("\"fuse\": 60, \"fuseAt\": 0.15", "\"fuse\": 0");
     assertThat(shell.run("wiring", "--boat", boat(bad))).isEqualTo(1);
 
     assertThat(shell.out().replaceAll("\\s+", " "))
-        .contains("6 things are to be put right before the battery is connected.")
+        .contains("9 things are to be put right before the battery is connected.")
         .contains("* The battery's terminals are not covered.")
         .contains("* The battery is not held by tray and strap.")
         .contains("* The battery is made to start an engine, and drives the motor here.")
         .contains("* No main switch is named.")
-        .contains("* Solar panel: no fuse between controller and battery is stated.")
+        .contains("* Solar panel: no fuse between controller and battery. The battery feeds")
+        .contains("* Solar panel: no fuse between panel and controller. ")
+        .contains("* Solar panel: the battery is taken off the controller in sun. ")
+        .containsPattern("cabin lamp +0.5 A 3.00 m 0.75 mm2 0.08 V, 0.6 % nothing")
         .contains(
             "* Motor: no fuse. A wire that chafes through burns until the battery is empty. It wants"
                 + " a fuse of 60 A within 0.17 m of the battery, wire of 10 mm2, AWG 6 or thicker,"

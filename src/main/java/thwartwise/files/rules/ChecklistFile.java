@@ -32,6 +32,7 @@ public final class ChecklistFile {
           "sealed-chambers",
           "equipment-boxes",
           "battery",
+          "electric-charging",
           "electric-motor",
           "solar-panel",
           "lamps-and-wires",
