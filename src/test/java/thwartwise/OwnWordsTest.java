@@ -58,8 +58,8 @@ class OwnWordsTest {
   private static final Set<String> FILES =
       names(
           """
-          BoatQuantity BoatsList ChainText PlausibilityId FleetFolder PageFile ThingFingerprint
-          RecordFile SealedText SheetSections SheetTemplate Slug
+          BoatQuantity BoatsList ChainText PlausibilityFinding FleetFolder PageFile ThingFingerprint
+          RecordFile SealedText SheetSections SheetTemplate SheetTopic Slug
           StoreReading StoredInspection FileTransaction
           """);
 

@@ -1,7 +1,7 @@
 package thwartwise.advice;
 
 import java.util.List;
-import thwartwise.remedy.Prohibition;
+import thwartwise.remedy.Changes.Prohibition;
 
 /**
  * What could be done about the boat, in the order it is to be done.

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.advice.AdvicePiece.AdviceReading;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.crew.Limits;

@@ -1,6 +1,7 @@
 package thwartwise.boat;
 
 import java.util.Optional;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.geometry.Box;
 
 /**

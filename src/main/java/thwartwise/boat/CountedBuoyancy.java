@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Filling.Seal;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.measure.UnitFormat;
 

@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import thwartwise.boat.Filling.SealTest;
 
 /**
  * What was seen when the boat was filled to the brim in knee-deep water with people sitting in it.

@@ -104,4 +104,27 @@ public final class SeatPositions {
     double step = count > 1 ? Math.min(SEAT_WIDTH, across.length() / (count - 1)) : 0;
     return across.from() > 0 ? across.to() - (count - 1 - n) * step : across.from() + n * step;
   }
+
+  /** How people share the length of the places they sit at. */
+  public enum Packing {
+    SPREAD(""),
+    AFT("all at the aft end of their places"),
+    FORE("all at the fore end of their places");
+
+    private final String words;
+
+    Packing(String words) {
+      this.words = words;
+    }
+
+    /** Empty for people who sit evenly spread. */
+    public String words() {
+      return words;
+    }
+
+    /** Only a place with a length leaves a choice. */
+    public static List<Packing> of(List<Place> places) {
+      return places.stream().anyMatch(Place::hasLength) ? List.of(values()) : List.of(SPREAD);
+    }
+  }
 }

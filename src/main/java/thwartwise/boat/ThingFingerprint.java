@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.electrics.Battery;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;

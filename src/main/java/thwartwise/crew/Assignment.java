@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
+import thwartwise.boat.SeatPositions.Packing;
 
 /**
  * Who sits where.

@@ -5,7 +5,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Note;
-import thwartwise.plausibility.PlausibilityId;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.rules.ExcludedUse;
 
 /**

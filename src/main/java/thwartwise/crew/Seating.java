@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Crew;
 

@@ -2,8 +2,8 @@ package thwartwise.crew;
 
 import java.util.Optional;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.Packing;
 import thwartwise.boat.Place;
+import thwartwise.boat.SeatPositions.Packing;
 
 /**
  * How many ways there are for people to sit, heavy ones and light ones told apart, counted without

@@ -9,7 +9,7 @@ import java.util.concurrent.atomic.DoubleAccumulator;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import thwartwise.boat.Body;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Check;
 import thwartwise.loadcase.Allowance;
 

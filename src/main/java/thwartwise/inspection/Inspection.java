@@ -24,7 +24,7 @@ import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.boat.Space;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;

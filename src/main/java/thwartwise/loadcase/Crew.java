@@ -1,7 +1,7 @@
 package thwartwise.loadcase;
 
 import java.util.List;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 
 /** Who is aboard, and where. */
 public sealed interface Crew {

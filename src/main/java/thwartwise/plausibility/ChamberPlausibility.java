@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
 import thwartwise.checks.Unit;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * Chambers into which more was poured than there is room for: within their walls, or in the whole

@@ -11,6 +11,7 @@ import thwartwise.boat.Place;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * Kit, cleats, places and openings that can hardly be where they were put or as large. What no hull

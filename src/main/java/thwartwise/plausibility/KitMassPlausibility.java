@@ -9,6 +9,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.measure.Rounding;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,

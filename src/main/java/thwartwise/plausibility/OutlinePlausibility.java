@@ -10,6 +10,7 @@ import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.LineName;
 import thwartwise.hull.Station;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * What the outline of any boat has, however it is drawn: it broadens toward the middle and narrows

@@ -12,6 +12,7 @@ import thwartwise.boat.Place.Posture;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * Places that can hardly lie where they are said to lie along the boat: in the back of whoever sits

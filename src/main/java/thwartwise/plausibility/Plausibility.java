@@ -19,6 +19,7 @@ import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measure.UnitSystem;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.rules.RuleSet;
 
 /**

@@ -17,6 +17,7 @@ import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /** What is asked of a measurement, before it is answered. */
 record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {

@@ -12,6 +12,7 @@ import thwartwise.boat.Space;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * Heights of seats and of the boxes under them: nobody sits inside a sealed box, nor a few

@@ -6,6 +6,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.NamedSide;
 import thwartwise.boat.Place;
 import thwartwise.checks.Unit;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * Places whose name speaks of a side on which they do not lie: everybody there is reckoned on the

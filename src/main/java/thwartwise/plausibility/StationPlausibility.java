@@ -13,6 +13,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.LineName;
 import thwartwise.hull.Station;
 import thwartwise.measure.UnitFormat;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /** Stations that lie out of line with their neighbours, one finding each. */
 final class StationPlausibility {

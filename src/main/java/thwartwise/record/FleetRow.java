@@ -8,7 +8,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 
 /** One line of the table of a group's boats. */
 public sealed interface FleetRow {

@@ -11,7 +11,7 @@ import thwartwise.boat.ChamberPart;
 import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.boat.Space;
 import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed.ProvenChamber;

@@ -55,4 +55,14 @@ public final class Changes {
                         kit -> new Prohibition.SealVented(chamber.name(), kit.name())))
         .toList();
   }
+
+  /** What must never be done to a boat. */
+  public sealed interface Prohibition {
+
+    /** Never to seal a space that is vented for what it holds. */
+    record SealVented(String chamber, String kit) implements Prohibition {}
+
+    /** As it was written in a record. */
+    record AsRecorded(String words) implements Prohibition {}
+  }
 }

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.EmptyHelm;
-import thwartwise.boat.Packing;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.geometry.Vector3;
 import thwartwise.remedy.Change.Effort;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.page.Page;
-import thwartwise.plausibility.PlausibilityId;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.record.InspectionRecord;
 
 /** Which boat, when, by whom. */

@@ -6,7 +6,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Sentence;
 import thwartwise.plausibility.PlausibilityFinding;
-import thwartwise.plausibility.PlausibilityId;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.plausibility.PlausibilityTopic;
 
 /** What looks wrong of the measurements, in words. */

@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-import thwartwise.remedy.Prohibition;
+import thwartwise.remedy.Changes.Prohibition;
 
 /** What must never be done to a boat, in words. */
 public final class ProhibitionWords {

@@ -5,7 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.InspectionRecord;

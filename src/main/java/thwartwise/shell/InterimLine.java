@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import thwartwise.walk.InterimSummary;
-import thwartwise.walk.engine.PartialBoat;
+import thwartwise.walk.engine.ReplayResult.PartialBoat;
 
 /**
  * Says between two questions what the boat can do as far as it is known. It is worked out by a

@@ -14,7 +14,7 @@ import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
-import thwartwise.walk.engine.WalkPosition;
+import thwartwise.walk.engine.WalkSection.WalkPosition;
 
 /**
  * Asks the questions of the walk one by one. Every accepted answer is on disk before the next

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.crew.AppliedRules;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;

@@ -3,7 +3,7 @@ package thwartwise.spread;
 import java.util.List;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.LoadedBoat;
 

@@ -10,9 +10,9 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import thwartwise.walk.engine.AcceptedAnswer;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.ReplayResult;
+import thwartwise.walk.engine.ReplayResult.AcceptedAnswer;
 import thwartwise.walk.engine.Reply;
 
 /**

@@ -6,7 +6,7 @@ import thwartwise.inspection.QuickInspection;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.UnitSystem;
 import thwartwise.rules.RuleSet;
-import thwartwise.walk.engine.PartialBoat;
+import thwartwise.walk.engine.ReplayResult.PartialBoat;
 
 /** The line that says, between two questions, what the boat can do as far as it is known. */
 public final class InterimSummary {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Filling.Seal;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;

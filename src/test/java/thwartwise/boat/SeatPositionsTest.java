@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Place.Posture;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 

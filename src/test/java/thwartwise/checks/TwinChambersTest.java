@@ -13,7 +13,7 @@ import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;

@@ -21,6 +21,7 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.measure.UnitFormat;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.report.PlausibilityWords;
 import thwartwise.rules.RuleSet;
 

@@ -14,6 +14,7 @@ import thwartwise.boat.Place.Posture;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Span;
 import thwartwise.measure.UnitFormat;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.report.PlausibilityWords;
 import thwartwise.sampleboats.OrdinaryBoats;
 

@@ -11,7 +11,7 @@ import thwartwise.boat.Boat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.record.SampleBoats;
 import thwartwise.walk.InterimSummary;
-import thwartwise.walk.engine.PartialBoat;
+import thwartwise.walk.engine.ReplayResult.PartialBoat;
 
 class InterimLineTest {
   private static final Boat BOAT = SampleBoats.plain();

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Filling;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Answer;

@@ -12,7 +12,7 @@ import thwartwise.boat.Place;
 import thwartwise.inspection.QuickInspection;
 import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.Answer;
-import thwartwise.walk.engine.PartialBoat;
+import thwartwise.walk.engine.ReplayResult.PartialBoat;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 

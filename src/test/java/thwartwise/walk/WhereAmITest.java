@@ -10,7 +10,7 @@ import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
-import thwartwise.walk.engine.WalkPosition;
+import thwartwise.walk.engine.WalkSection.WalkPosition;
 
 /** How far a walk has come, what the hull looks like by then, and typing less. */
 class WhereAmITest {

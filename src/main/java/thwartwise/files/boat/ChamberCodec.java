@@ -6,7 +6,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Chamber.Twin;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.json.JsonText;

@@ -7,7 +7,7 @@ import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measure.PrintableText;
-import thwartwise.plausibility.PlausibilityId;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.plausibility.PlausibilityTopic;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -2,7 +2,7 @@ package thwartwise.files.boat;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measure.PrintableText;

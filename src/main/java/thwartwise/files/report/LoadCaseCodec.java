@@ -1,7 +1,7 @@
 package thwartwise.files.report;
 
 import java.util.Optional;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.boat.Side;
 import thwartwise.json.Figures;
 import thwartwise.json.JsonText;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import thwartwise.boat.Packing;
+import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;

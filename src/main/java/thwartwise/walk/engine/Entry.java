@@ -9,6 +9,7 @@ import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.UnknownAnswer;
+import thwartwise.walk.engine.Wording.RowPrompt;
 
 /**
  * One question together with how its answer is read and what would make it a slip. Immutable: each

@@ -10,6 +10,9 @@ import thwartwise.boat.Boat;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.UnitSystem;
+import thwartwise.walk.engine.ReplayResult.AcceptedAnswer;
+import thwartwise.walk.engine.ReplayResult.PartialBoat;
+import thwartwise.walk.engine.WalkSection.WalkPosition;
 
 /**
  * The script asks, the answers kept so far reply. The first question without a fitting answer ends
@@ -88,5 +91,68 @@ public final class Replay {
 
   List<AcceptedAnswer> given() {
     return List.copyOf(given);
+  }
+
+  /** The sections of a walk, and how far a replay has come in them. */
+  private static final class Itinerary {
+    private List<WalkSection> sections = List.of();
+    private int at;
+    private int givenBefore;
+    private int expected;
+
+    void plan(List<WalkSection> planned) {
+      sections = List.copyOf(planned);
+    }
+
+    /**
+     * @param given answers before it
+     */
+    void begin(WalkSection section, int given) {
+      at = Math.max(at, sections.indexOf(section));
+      givenBefore = given;
+      expected = section.questions();
+    }
+
+    /** Once it is known how many questions the section has. */
+    void expect(int questions) {
+      expected = questions;
+    }
+
+    Optional<WalkPosition> position(int given) {
+      if (sections.isEmpty()) {
+        return Optional.empty();
+      }
+      int here = Math.max(1, expected - (given - givenBefore));
+      int later =
+          sections.subList(at + 1, sections.size()).stream().mapToInt(WalkSection::questions).sum();
+      return Optional.of(
+          new WalkPosition(sections.get(at).name(), at + 1, sections.size(), here + later));
+    }
+  }
+
+  /**
+   * Ends a replay at the first question without a fitting answer. A signal, not a fault: it carries
+   * no stack trace.
+   */
+  public static final class UnansweredQuestion extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Entry<?> entry;
+    private final transient Optional<String> misfit;
+
+    UnansweredQuestion(Entry<?> entry, Optional<String> misfit) {
+      super(entry.key(), null, false, false);
+      this.entry = entry;
+      this.misfit = misfit;
+    }
+
+    public Entry<?> entry() {
+      return entry;
+    }
+
+    /** Why the answer that was kept does not fit. */
+    public Optional<String> misfit() {
+      return misfit;
+    }
   }
 }

@@ -5,6 +5,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
+import thwartwise.measure.Reading.AnswerBasis;
+import thwartwise.measure.UnitSystem;
+import thwartwise.walk.engine.Replay.UnansweredQuestion;
+import thwartwise.walk.engine.WalkSection.WalkPosition;
 
 /**
  * The answers run through the script.
@@ -60,4 +64,30 @@ public record ReplayResult(
         .filter(answer -> !answer.question().equals(dropped.question().key()))
         .toList();
   }
+
+  /**
+   * An answer that fits its question.
+   *
+   * @param basis what it rests on
+   * @param governsTheRest true when later answers mean something else once this one changes
+   */
+  public record AcceptedAnswer(
+      Question question,
+      Answer answer,
+      String understood,
+      AnswerBasis basis,
+      boolean governsTheRest) {
+
+    public String line() {
+      return question.repeat(understood);
+    }
+  }
+
+  /**
+   * What the answers given so far make of the boat, once its hull is known. What was not asked for
+   * yet is not there.
+   *
+   * @param units those of the walk
+   */
+  public record PartialBoat(Boat boat, UnitSystem units) {}
 }

@@ -2,6 +2,7 @@ package thwartwise.walk.engine;
 
 import java.util.Optional;
 import thwartwise.boat.Boat;
+import thwartwise.walk.engine.WalkSection.WalkPosition;
 
 /** Where a walk stands. */
 public sealed interface Step {

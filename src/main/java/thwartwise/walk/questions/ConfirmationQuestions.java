@@ -15,7 +15,7 @@ import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.UnitFormat;
 import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
-import thwartwise.plausibility.PlausibilityId;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.report.PlausibilityWords;
 import thwartwise.walk.engine.Entry;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
-import thwartwise.boat.SealTest;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;

@@ -28,7 +28,7 @@ import thwartwise.json.Location;
 import thwartwise.json.ObjectReader;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
-import thwartwise.plausibility.PlausibilityId;
+import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
 import thwartwise.rules.ExcludedUse;

@@ -32,8 +32,8 @@ import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Replay;
+import thwartwise.walk.engine.Replay.UnansweredQuestion;
 import thwartwise.walk.engine.Tape;
-import thwartwise.walk.engine.UnansweredQuestion;
 
 /** What is electric, asked of a boat whose kit is known. */
 class ElectricalQuestionsTest {
