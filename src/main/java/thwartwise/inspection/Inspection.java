@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -149,9 +150,25 @@ public final class Inspection implements InspectedBoat {
 
   /** The same, while somebody hears how far it is. */
   public static Report of(Boat boat, RuleBook book, LocalDate today, Progress progress) {
+    return of(boat, book, today, progress, report -> {});
+  }
+
+  /** The same, while somebody hears the answer before advice is looked for. */
+  public static Report of(Boat boat, RuleBook book, LocalDate today, InspectionProgress progress) {
+    return of(boat, book, today, progress, progress::answered);
+  }
+
+  private static Report of(
+      Boat boat,
+      RuleBook book,
+      LocalDate today,
+      Progress progress,
+      Consumer<Report> withoutAdvice) {
     Inspection inspection = new Inspection(BoatModel.of(boat, today), book, today);
     progress.at(Progress.Stage.CREW, 0, 1);
-    return inspection.report().with(AdviceSearch.of(inspection, progress));
+    Report report = inspection.report();
+    withoutAdvice.accept(report);
+    return report.with(AdviceSearch.of(inspection, progress));
   }
 
   /** The same without advice, for whoever looks for none. */

@@ -71,7 +71,48 @@ public final class Screen {
     return lines;
   }
 
+  /**
+   * The first lines of the screen: those it begins with whatever advice is found for the boat, in
+   * each of its forms.
+   *
+   * @param withoutAdvice an inspection for which advice is still looked for
+   * @param rows as for {@link #of}; a form that takes more without advice does with it
+   */
+  public static List<String> withoutAdvice(InspectionRecord withoutAdvice, int rows) {
+    List<List<String>> forms = new ArrayList<>();
+    for (ScreenDetail detail : DETAILS) {
+      Screen form = new Screen(withoutAdvice, detail);
+      if (form.lines().size() <= rows || detail == DETAILS.get(DETAILS.size() - 1)) {
+        forms.add(new Screen(withoutAdvice, detail).before());
+      }
+    }
+    List<String> first = forms.get(0);
+    int common = 0;
+    while (isInAll(common, first, forms)) {
+      common++;
+    }
+    return first.subList(0, common);
+  }
+
+  private static boolean isInAll(int line, List<String> first, List<List<String>> forms) {
+    return line < first.size()
+        && forms.stream().allMatch(f -> line < f.size() && f.get(line).equals(first.get(line)));
+  }
+
   private List<String> lines() {
+    beforeAdvice();
+    ScreenAdvice.write(lines, inspection, detail, units);
+    lines.add("Nobody:", nobody(Verdict.of(report)));
+    lines.add("Mind:", Sentence.joined(mind()));
+    return lines.all();
+  }
+
+  private List<String> before() {
+    beforeAdvice();
+    return lines.all();
+  }
+
+  private void beforeAdvice() {
     Verdict verdict = Verdict.of(report);
     lines.whole(mayItGo(verdict));
     Recommendation crew = report.recommendation();
@@ -82,10 +123,6 @@ public final class Screen {
     lines.add("Dry:", dry());
     lines.add("Filled:", filled());
     lines.add("Wrong:", Sentence.joined(wrong()));
-    ScreenAdvice.write(lines, inspection, detail, units);
-    lines.add("Nobody:", nobody(verdict));
-    lines.add("Mind:", Sentence.joined(mind()));
-    return lines.all();
   }
 
   private String mayItGo(Verdict verdict) {

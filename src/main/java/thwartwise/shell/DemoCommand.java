@@ -61,11 +61,11 @@ final class DemoCommand implements ShellCommand {
     Workspace workspace = given.workspace();
     RuleBook book = RuleBooks.of(given);
     Boat boat = given.has(FAULTS) ? faultyAsOf(inspector.today()) : asOf(inspector.today());
-    var inspection = inspector.inspect(boat, Optional.empty(), book);
-    InspectionOutput.keeping(
+    InspectionOutput.inspecting(
         given,
-        inspection,
-        reader -> inspector.save(inspector.record(inspection, reader).withBoatFile(), workspace));
+        reader -> inspector.inspect(boat, Optional.empty(), book, reader),
+        (inspection, reader) ->
+            inspector.save(inspector.record(inspection, reader).withBoatFile(), workspace));
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 

@@ -3,6 +3,7 @@ package thwartwise.shell;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.archive.RecordArchive;
@@ -77,12 +78,12 @@ final class InspectCommand implements ShellCommand {
     RuleBook book = RuleBooks.of(given);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     Optional<Correction> corrects = CorrectionChoice.of(given, boat, this);
-    var inspection = inspected(boat, file, given.text(OptionWord.BY), book);
+    Optional<String> by = given.text(OptionWord.BY);
     Inspector.SavedInspection kept =
-        InspectionOutput.keeping(
+        InspectionOutput.inspecting(
             given,
-            inspection,
-            reader ->
+            reader -> inspected(boat, file, by, book, reader),
+            (inspection, reader) ->
                 inspector.save(
                     inspector.record(inspection, reader).correcting(corrects), given.workspace()));
     return Exit.of(kept.report()).status();
@@ -91,9 +92,10 @@ final class InspectCommand implements ShellCommand {
   /**
    * Some contradictions show only once the hull is built; they too are told with the file's name.
    */
-  private InspectionRecord inspected(Boat boat, Path file, Optional<String> by, RuleBook book) {
+  private InspectionRecord inspected(
+      Boat boat, Path file, Optional<String> by, RuleBook book, Consumer<InspectionRecord> reader) {
     try {
-      return inspector.inspect(boat, by, book);
+      return inspector.inspect(boat, by, book, reader);
     } catch (UnusableBoat contradiction) {
       throw new UnusableInput(file + ": " + contradiction.getMessage());
     }

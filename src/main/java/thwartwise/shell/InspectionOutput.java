@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import thwartwise.archive.Workspace;
 import thwartwise.files.report.ReportJson;
@@ -30,6 +32,9 @@ final class InspectionOutput {
   private final Workspace workspace;
   private final PrintWriter out;
   private boolean printed;
+
+  /** Lines of the screen that were printed while advice was looked for. */
+  private int early;
 
   private InspectionOutput(CommandInput given) {
     this.given = given;
@@ -58,10 +63,40 @@ final class InspectionOutput {
                   .stripTrailing());
       return kept;
     }
+    return new InspectionOutput(given).keeping(inspection, keep);
+  }
+
+  /**
+   * Inspects and keeps, and prints what no advice changes while advice is looked for.
+   *
+   * @param inspect hands the inspection without advice to its reader
+   * @param keep as for {@link #keeping}
+   */
+  static Inspector.SavedInspection inspecting(
+      CommandInput given,
+      Function<Consumer<InspectionRecord>, InspectionRecord> inspect,
+      BiFunction<InspectionRecord, Runnable, Inspector.SavedInspection> keep) {
     InspectionOutput told = new InspectionOutput(given);
-    Inspector.SavedInspection kept = keep.apply(() -> told.screen(inspection));
-    told.all(kept);
+    boolean read = !given.has(OptionWord.JSON);
+    InspectionRecord inspection = inspect.apply(read ? told::withoutAdvice : unread -> {});
+    return read
+        ? told.keeping(inspection, reader -> keep.apply(inspection, reader))
+        : keeping(given, inspection, reader -> keep.apply(inspection, reader));
+  }
+
+  private Inspector.SavedInspection keeping(
+      InspectionRecord inspection, Function<Runnable, Inspector.SavedInspection> keep) {
+    Inspector.SavedInspection kept = keep.apply(() -> screen(inspection));
+    all(kept);
     return kept;
+  }
+
+  /** The lines of the screen that no advice changes, while it is still looked for. */
+  private void withoutAdvice(InspectionRecord inspection) {
+    List<String> lines = Screen.withoutAdvice(inspection, Screen.ROWS - footRows(inspection));
+    lines.forEach(out::println);
+    out.flush();
+    early = lines.size();
   }
 
   /** One screen, where everything is kept, and what to do next. */
@@ -83,7 +118,9 @@ final class InspectionOutput {
 
   private void screen(InspectionRecord inspection) {
     if (!printed) {
-      Screen.of(inspection, Screen.ROWS - footRows(inspection)).forEach(out::println);
+      Screen.of(inspection, Screen.ROWS - footRows(inspection)).stream()
+          .skip(early)
+          .forEach(out::println);
       out.flush();
       printed = true;
     }

@@ -7,11 +7,13 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.advice.Progress;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import thwartwise.archive.NewRecord;
 import thwartwise.archive.NewRecord.SavedRecord;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
+import thwartwise.inspection.InspectionProgress;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
@@ -23,7 +25,7 @@ final class Inspector {
 
   /** The run over a boat; a seam, so that tests can see what a failing one does. */
   interface Run {
-    Report of(Boat boat, RuleBook rules, LocalDate today, Progress progress);
+    Report of(Boat boat, RuleBook rules, LocalDate today, InspectionProgress progress);
   }
 
   /** Makes the pages of a record; a seam, since a PDF takes longer than a test should. */
@@ -72,12 +74,44 @@ final class Inspector {
    * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed
    */
   InspectionRecord inspect(Boat boat, Optional<String> by, RuleBook rules) {
+    return inspect(boat, by, rules, unread -> {});
+  }
+
+  /**
+   * The same, for somebody who reads while advice is looked for.
+   *
+   * @param reader is handed the inspection without advice; nothing is kept yet then
+   */
+  InspectionRecord inspect(
+      Boat boat, Optional<String> by, RuleBook rules, Consumer<InspectionRecord> reader) {
     OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
+    String who = by.or(boat::measuredBy).orElse("somebody not named");
+    Function<Report, InspectionRecord> record =
+        report -> new InspectionRecord(now, who, version.number(), boat, report);
     Report report =
         InterruptibleWork.of(
-            "Inspecting", progress -> run.of(boat, rules, now.toLocalDate(), progress));
-    String who = by.or(boat::measuredBy).orElse("somebody not named");
-    return new InspectionRecord(now, who, version.number(), boat, report);
+            "Inspecting",
+            line ->
+                run.of(
+                    boat,
+                    rules,
+                    now.toLocalDate(),
+                    new HeardAnswer(line, early -> reader.accept(record.apply(early)))));
+    return record.apply(report);
+  }
+
+  /** Shows how far it is, and hands the answer over between two looks at that line. */
+  private record HeardAnswer(ProgressLine line, Consumer<Report> reader)
+      implements InspectionProgress {
+    @Override
+    public void at(Stage stage, int done, int of) {
+      line.at(stage, done, of);
+    }
+
+    @Override
+    public void answered(Report withoutAdvice) {
+      line.printBetween(() -> reader.accept(withoutAdvice));
+    }
   }
 
   /** A report that is compared and never kept. */

@@ -9,7 +9,6 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jline.utils.Signals;
-import thwartwise.advice.Progress;
 
 /**
  * Work of some seconds or minutes that writes nothing; a line says how far it is. Ctrl-C gives it
@@ -35,7 +34,7 @@ final class InterruptibleWork {
   }
 
   /** The same of work that says how far it is. */
-  static <T> T of(String what, Function<Progress, T> work) {
+  static <T> T of(String what, Function<ProgressLine, T> work) {
     ProgressLine line = ProgressLine.withText(what);
     // Parallel streams inside the work run in the pool of the thread that starts them, so that
     // giving up the pool gives up all of it.
@@ -44,7 +43,9 @@ final class InterruptibleWork {
       ForkJoinTask<Result<T>> task = pool.submit(() -> result(() -> work.apply(line)));
       Object before = Signals.register(CTRL_C, () -> task.cancel(true));
       try {
-        return value(awaited(task, line));
+        Result<T> result = awaited(task, line);
+        line.printWaiting();
+        return value(result);
       } finally {
         Signals.unregister(CTRL_C, before);
         line.clear();

@@ -2,6 +2,7 @@ package thwartwise.shell;
 
 import java.io.PrintStream;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
 import org.jline.terminal.Terminal;
 import thwartwise.advice.Progress;
@@ -18,6 +19,7 @@ final class ProgressLine implements Progress {
   private final Optional<PrintStream> screen;
   private final LongSupplier nanos;
   private final long begun;
+  private final AtomicReference<Runnable> waiting = new AtomicReference<>();
   private volatile String words;
   private String shown = "";
 
@@ -53,8 +55,27 @@ final class ProgressLine implements Progress {
         };
   }
 
+  /**
+   * Has something printed by the thread that waits, where this line does not stand in its way.
+   *
+   * @param printing run once, soon
+   */
+  void printBetween(Runnable printing) {
+    waiting.set(printing);
+  }
+
+  /** Prints it, if there is any; called by the thread that waits, and by no other. */
+  void printWaiting() {
+    Runnable printing = waiting.getAndSet(null);
+    if (printing != null) {
+      clear();
+      printing.run();
+    }
+  }
+
   /** Shows what was heard last; called by the thread that waits, and by no other. */
   void refresh() {
+    printWaiting();
     if (nanos.getAsLong() - begun >= QUIET_NANOS) {
       show(words + STOP);
     }

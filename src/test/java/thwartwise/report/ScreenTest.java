@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.advice.Advice;
 import thwartwise.archive.RecordFile;
 import thwartwise.boat.Boat;
 import thwartwise.checks.CheckId;
@@ -299,5 +300,22 @@ class ScreenTest {
             List.of(),
             false);
     return bare(shown(SampleBoat.record(SampleRecords.report(one, List.of())), ROWS));
+  }
+
+  // What is printed while advice is looked for must stand there still once it is found.
+  @ParameterizedTest
+  @CsvSource({"record-with-report-1", "record-with-report-2"})
+  void the_first_lines_stand_before_any_advice_and_stay(String kept) {
+    InspectionRecord whole = RecordFile.parse(SampleBoat.resource("files/" + kept + ".json"), kept);
+    assertThat(whole.report().advice().pieces()).isNotEmpty();
+    InspectionRecord early = inspected(whole.boat(), whole.report().with(Advice.NONE));
+    for (int rows = 10; rows <= 40; rows++) {
+      List<String> first = Screen.withoutAdvice(early, rows);
+      assertThat(Screen.of(whole, rows))
+          .as(rows + " rows")
+          .startsWith(first.toArray(String[]::new));
+      assertThat(first).isNotEmpty().noneMatch(line -> line.startsWith("First:"));
+    }
+    assertThat(Screen.withoutAdvice(early, ROWS)).anyMatch(line -> line.startsWith("Load:"));
   }
 }

@@ -130,4 +130,37 @@ class InspectionOutputTest {
     assertThat(CommandInput.toHome(home)).isEqualTo(home.toString());
     assertThat(CommandInput.toHome(RECORD)).isEqualTo(RECORD.toString());
   }
+
+  @Test
+  void what_no_advice_changes_is_printed_before_advice_is_looked_for_and_once() {
+    String title = INSPECTION.boat().name() + ": ";
+    InspectionOutput.inspecting(
+        given(),
+        reader -> {
+          reader.accept(INSPECTION);
+          assertThat(printed()).startsWith(title).doesNotContain("Record: ");
+          return INSPECTION;
+        },
+        (inspection, reader) -> kept());
+
+    assertThat(printed()).containsOnlyOnce(title).containsOnlyOnce("\nRecord: ");
+    String anew = printed();
+    out.getBuffer().setLength(0);
+    InspectionOutput.keeping(given(), INSPECTION, reader -> kept());
+    assertThat(anew).isEqualTo(printed());
+  }
+
+  @Test
+  void json_stands_alone_whatever_is_known_early() {
+    InspectionOutput.inspecting(
+        given("--json"),
+        reader -> {
+          reader.accept(INSPECTION);
+          assertThat(printed()).isEmpty();
+          return INSPECTION;
+        },
+        (inspection, reader) -> kept());
+
+    assertThat(ReportJson.parse(printed(), "output").boat()).isEqualTo(REPORT.boat());
+  }
 }

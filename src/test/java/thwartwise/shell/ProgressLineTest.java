@@ -68,4 +68,23 @@ class ProgressLineTest {
       assertThat(screen.toString(UTF_8).strip()).hasSizeBetween(20, 77);
     }
   }
+
+  @Test
+  void what_is_printed_meanwhile_stands_where_the_line_stood() {
+    now += 1_000_000_000;
+    line.refresh();
+    line.printBetween(() -> screen.writeBytes("It floats.\n".getBytes(UTF_8)));
+    line.at(Stage.COSTS, 2, 4);
+    line.refresh();
+
+    String taken = "\r" + " ".repeat("Setting the pages (Ctrl-C stops it)^C".length()) + "\r";
+    assertThat(screen.toString(UTF_8))
+        .isEqualTo(
+            "\rSetting the pages (Ctrl-C stops it)"
+                + taken
+                + "It floats.\n"
+                + "\rWorking out what a change costs: 2 of 4 (Ctrl-C stops it)");
+    line.printWaiting();
+    assertThat(screen.toString(UTF_8)).containsOnlyOnce("It floats.");
+  }
 }
