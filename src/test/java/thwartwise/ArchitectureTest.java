@@ -54,6 +54,7 @@ class ArchitectureTest {
           "record",
           "inspection",
           "advice",
+          "proof",
           "spread",
           "crew",
           "remedy",
@@ -116,6 +117,10 @@ class ArchitectureTest {
                   "hull",
                   "geometry",
                   "measure")),
+          Map.entry(
+              "proof",
+              Set.of(
+                  "spread", "loadcase", "rules", "afloat", "boat", "hull", "geometry", "measure")),
           Map.entry(
               "spread",
               Set.of(
@@ -352,6 +357,15 @@ class ArchitectureTest {
             .dependOnClassesThat(
                 resideInAnyPackage(
                     "com.openhtmltopdf..", "org.apache..", "java.awt..", "org.w3c.dom..")));
+  }
+
+  @Test
+  void only_the_proof_knows_how_least_squares_are_found() {
+    check(
+        noClasses()
+            .that(resideOutsideOfPackage(classesOf("proof")))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.hipparchus..")));
   }
 
   @Test

@@ -73,13 +73,7 @@ final class CrewMargins implements MeasurementModel {
 
   @Override
   public double[] results(double[] values) {
-    VariedBoat varied = VariedBoat.asMeasured(boat, people);
-    for (int i = 0; i < values.length; i++) {
-      SpreadInput input = inputs.get(i);
-      if (values[i] != input.distribution().mean()) {
-        varied = input.variation().of(varied, values[i]);
-      }
-    }
+    VariedBoat varied = VariedBoat.asMeasured(boat, people).at(inputs, values);
     double[] rooms = new double[figures.size()];
     try {
       List<Figure> found = figures(varied, varied.model(boat, model));

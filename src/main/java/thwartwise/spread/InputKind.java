@@ -37,4 +37,9 @@ public enum InputKind {
   boolean isRelative() {
     return relative;
   }
+
+  /** Whether one reading may be plainly wrong; scales and tape are off by little and for all. */
+  public boolean mayBeWrong() {
+    return this != SCALES && this != TAPE;
+  }
 }

@@ -52,6 +52,18 @@ record VariedBoat(Boat boat, Map<String, Double> lifts, List<Double> people) {
     return new VariedBoat(boat, lifts, people.stream().map(p -> factor * p).toList());
   }
 
+  /** The same with values of its measurements other than their means. */
+  VariedBoat at(List<SpreadInput> inputs, double[] values) {
+    VariedBoat varied = this;
+    for (int i = 0; i < values.length; i++) {
+      SpreadInput input = inputs.get(i);
+      if (values[i] != input.distribution().mean()) {
+        varied = input.variation().of(varied, values[i]);
+      }
+    }
+    return varied;
+  }
+
   /**
    * Its solids; those of the boat as measured where only people or chambers are others.
    *

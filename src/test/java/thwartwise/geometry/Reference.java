@@ -48,7 +48,8 @@ public record Reference(
           "electrics.csv",
           "loading-rules.csv",
           "persons-carried.csv",
-          "uncertainty.csv");
+          "uncertainty.csv",
+          "proof-afloat.csv");
 
   /** Published answers that are wrong or rounded; kept so that nobody takes them for true. */
   public static final String KNOWN_WRONG = "known-wrong.csv";

@@ -93,6 +93,8 @@ class ReferenceTest {
           "wire-for-drop",
           "voltage-drop",
           "fuse-over-wire",
+          "ampacity",
+          "fuse-by-rule",
           "fuse-distance",
           "motor-current",
           "hull-speed",
@@ -104,7 +106,10 @@ class ReferenceTest {
           "viscometer",
           "end-gauge",
           "mass-calibration",
-          "one-standard");
+          "one-standard",
+          "inclining",
+          "roll-period",
+          "roll-factor");
 
   @Test
   void every_row_names_its_source_status_and_tolerance() {

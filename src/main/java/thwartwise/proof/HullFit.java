@@ -1,0 +1,152 @@
+package thwartwise.proof;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.Optimum;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+import org.hipparchus.util.Pair;
+
+/**
+ * The mass and centre of gravity of the bare hull that fit the readings best, by least squares: the
+ * squares of all misfits, each over its spread, and of the three corrections, each over what it may
+ * be off, are least together. The mass is not corrected by more than its own spread.
+ *
+ * @param stated as measured before
+ * @param fitted as the boat afloat has it
+ * @param spreads of the fitted values, one standard deviation each
+ * @param misfits of the readings after the fit, each over its spread
+ * @param massHeld whether the readings asked for a greater correction of the mass than is allowed
+ */
+public record HullFit(
+    HullWeight stated,
+    HullWeight fitted,
+    HullWeight spreads,
+    List<Double> misfits,
+    boolean massHeld) {
+  private static final int MOST = 200;
+
+  /** Of a spread: by this the hull is changed to see what it does to the readings. */
+  private static final double STEP = 0.1;
+
+  private static final double NUMERIC = 1e-9;
+
+  public HullFit {
+    misfits = List.copyOf(misfits);
+  }
+
+  /**
+   * Empty where the boat comes to no rest with what was stated, or nothing fits.
+   *
+   * @param mayBeOff one standard deviation of mass, place along and height as stated
+   */
+  public static Optional<HullFit> of(FloatedPrediction prediction, HullWeight mayBeOff) {
+    HullWeight stated = HullWeight.of(prediction.model());
+    if (Arrays.stream(prediction.values(stated)).anyMatch(Double::isNaN)) {
+      return Optional.empty();
+    }
+    try {
+      Fit fit = new Fit(prediction, stated, mayBeOff);
+      return Optional.of(fit.answer());
+    } catch (MathRuntimeException nothingFits) {
+      return Optional.empty();
+    }
+  }
+
+  /** Everything counted in spreads, corrections of the hull included. */
+  private record Fit(FloatedPrediction prediction, HullWeight stated, HullWeight mayBeOff) {
+
+    HullFit answer() {
+      Optimum optimum = optimum(true);
+      double[] corrections = optimum.getPoint().toArray();
+      RealMatrix covariances = optimum.getCovariances(NUMERIC);
+      double[] spreads =
+          IntStream.range(0, corrections.length)
+              .mapToDouble(i -> mayBeOff.values()[i] * Math.sqrt(covariances.getEntry(i, i)))
+              .toArray();
+      int readings = prediction.readings().size();
+      List<Double> misfits =
+          Arrays.stream(optimum.getResiduals().toArray()).limit(readings).boxed().toList();
+      boolean held =
+          Math.abs(corrections[0]) >= 1 - NUMERIC
+              && Math.abs(optimum(false).getPoint().getEntry(0)) > 1;
+      return new HullFit(stated, hull(corrections), HullWeight.of(spreads), misfits, held);
+    }
+
+    private Optimum optimum(boolean massHeld) {
+      LeastSquaresBuilder builder =
+          new LeastSquaresBuilder()
+              .start(new double[3])
+              .model(this::valueAndSlopes)
+              .target(target())
+              .maxEvaluations(MOST)
+              .maxIterations(MOST);
+      if (massHeld) {
+        builder.parameterValidator(Fit::held);
+      }
+      return new LevenbergMarquardtOptimizer().optimize(builder.build());
+    }
+
+    private static RealVector held(RealVector corrections) {
+      RealVector held = corrections.copy();
+      held.setEntry(0, Math.max(-1, Math.min(1, held.getEntry(0))));
+      return held;
+    }
+
+    /** The readings, and no correction of mass and centre. */
+    private double[] target() {
+      List<ProofReading> readings = prediction.readings();
+      double[] target = new double[readings.size() + 3];
+      for (int i = 0; i < readings.size(); i++) {
+        target[i] = readings.get(i).value() / readings.get(i).spread();
+      }
+      return target;
+    }
+
+    private HullWeight hull(double[] corrections) {
+      double[] values = stated.values();
+      for (int i = 0; i < values.length; i++) {
+        values[i] += corrections[i] * mayBeOff.values()[i];
+      }
+      return HullWeight.of(values);
+    }
+
+    private double[] values(double[] corrections) {
+      List<ProofReading> readings = prediction.readings();
+      double[] predicted = prediction.values(hull(corrections));
+      double[] values = Arrays.copyOf(predicted, predicted.length + 3);
+      for (int i = 0; i < predicted.length; i++) {
+        values[i] /= readings.get(i).spread();
+      }
+      System.arraycopy(corrections, 0, values, predicted.length, 3);
+      return values;
+    }
+
+    private Pair<RealVector, RealMatrix> valueAndSlopes(RealVector at) {
+      double[] corrections = at.toArray();
+      double[] value = values(corrections);
+      double[][] slopes = new double[value.length][3];
+      for (int p = 0; p < 3; p++) {
+        double[] up = values(moved(corrections, p, STEP));
+        double[] down = values(moved(corrections, p, -STEP));
+        for (int i = 0; i < value.length; i++) {
+          slopes[i][p] = (up[i] - down[i]) / (2 * STEP);
+        }
+      }
+      return new Pair<>(new ArrayRealVector(value), new Array2DRowRealMatrix(slopes));
+    }
+
+    private static double[] moved(double[] corrections, int which, double by) {
+      double[] moved = corrections.clone();
+      moved[which] += by;
+      return moved;
+    }
+  }
+}

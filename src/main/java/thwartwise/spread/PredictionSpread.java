@@ -1,0 +1,88 @@
+package thwartwise.spread;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.hull.UnusableBoat;
+import thwartwise.rules.RuleSet;
+import thwartwise.uncertainty.Distribution;
+import thwartwise.uncertainty.FirstOrderPropagation;
+import thwartwise.uncertainty.MeasurementModel;
+import thwartwise.uncertainty.PropagatedResult;
+
+/**
+ * By how much what is predicted of a boat may be off because its measurements are: figures by the
+ * measurements that move them.
+ *
+ * @param sources one for each measurement
+ * @param figures how many were predicted
+ */
+public record PredictionSpread(List<Source> sources, int figures) {
+
+  public PredictionSpread {
+    sources = List.copyOf(sources);
+  }
+
+  /**
+   * One measurement.
+   *
+   * @param thing the name of what was measured; empty where it is the boat's
+   * @param moves by how much each figure changes when it is one spread up
+   */
+  public record Source(InputKind kind, String thing, List<Double> moves) {
+    public Source {
+      moves = List.copyOf(moves);
+    }
+  }
+
+  /**
+   * @param measuredBetter kinds of measurement that were taken the better way
+   * @param predicted the figures of a boat, as many at every call; NaN where there is none
+   */
+  public static PredictionSpread of(
+      Boat boat,
+      BoatModel model,
+      RuleSet rules,
+      RuleSet spreads,
+      List<InputKind> measuredBetter,
+      Function<BoatModel, double[]> predicted) {
+    List<SpreadInput> inputs = SpreadInputs.of(boat, model, rules, spreads, 0);
+    List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
+    int figures = predicted.apply(model).length;
+    List<PropagatedResult> results =
+        FirstOrderPropagation.of(distributions, varied(boat, model, inputs, predicted, figures), 1);
+    return new PredictionSpread(
+        IntStream.range(0, inputs.size())
+            .mapToObj(i -> source(inputs.get(i), i, measuredBetter, results))
+            .toList(),
+        figures);
+  }
+
+  private static Source source(
+      SpreadInput input, int at, List<InputKind> better, List<PropagatedResult> results) {
+    double left = better.contains(input.kind()) ? input.left() : 1;
+    return new Source(
+        input.kind(), input.thing(), results.stream().map(r -> left * r.contribution(at)).toList());
+  }
+
+  private static MeasurementModel varied(
+      Boat boat,
+      BoatModel model,
+      List<SpreadInput> inputs,
+      Function<BoatModel, double[]> predicted,
+      int figures) {
+    return values -> {
+      try {
+        return predicted.apply(
+            VariedBoat.asMeasured(boat, 0).at(inputs, values).model(boat, model));
+      } catch (UnusableBoat contradiction) {
+        double[] none = new double[figures];
+        Arrays.fill(none, Double.NaN);
+        return none;
+      }
+    };
+  }
+}
