@@ -1,51 +1,101 @@
 package thwartwise.boat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import thwartwise.electrics.Battery;
 
 /**
  * The boat after what was found when somebody looked at it: a boat and its answers in, a boat out.
  * An answer can only take something from it; a good one, and a point nobody looked at, change
  * nothing. Less air is not always fewer people: a tank on one side heels the swamped boat. So
- * nothing is recommended above the boat as it was stated ({@link BoatModel#asStated()}).
+ * nothing is recommended above the boat with fewer of its answers ({@link
+ * BoatModel#withFewerAnswers()}).
  */
 final class BoatAsFound {
+  /**
+   * Up to so many answers the boat is held to every selection of them, of more to none of them and
+   * to each alone: each selection is a boat worked out.
+   */
+  private static final int MOST_COMBINED = 3;
+
   private BoatAsFound() {}
 
   static Boat of(Boat boat) {
-    Boat found = asStated(boat);
-    for (PointAnswer answer : boat.pointAnswers()) {
-      if (answer.isBad() && answer.fact().isPresent()) {
-        found = answer.fact().get().in(found, answer.thing());
-      }
+    return with(bad(boat), asStated(boat));
+  }
+
+  private static List<PointAnswer> bad(Boat boat) {
+    return boat.pointAnswers().stream()
+        .filter(answer -> answer.isBad() && answer.fact().isPresent())
+        .toList();
+  }
+
+  private static Boat with(List<PointAnswer> answers, Boat stated) {
+    Boat found = stated;
+    for (PointAnswer answer : answers) {
+      found = answer.fact().orElseThrow().in(found, answer.thing());
     }
     return found;
   }
 
   /** Without its answers. */
-  static Boat asStated(Boat boat) {
+  private static Boat asStated(Boat boat) {
     return withBatteryAsHeld(boat);
   }
 
   /**
-   * A boat after a change, without the answers: what the change left as it was found is again as it
-   * was stated.
+   * The boat with fewer of its bad answers, with none of them first; none of those that carry what
+   * the boat with all its answers carries.
    */
-  static Boat asStated(Boat changed, Boat found, Boat stated) {
-    return changed
-        .withChambers(asStated(changed.chambers(), found.chambers(), stated.chambers()))
-        .withKit(asStated(changed.kit(), found.kit(), stated.kit()));
+  static List<Boat> withFewerAnswers(Boat boat) {
+    Boat stated = asStated(boat);
+    List<PointAnswer> changing =
+        bad(boat).stream()
+            .filter(answer -> isChanged(with(List.of(answer), stated), stated))
+            .toList();
+    Boat found = with(changing, stated);
+    return selections(changing).stream()
+        .map(answers -> with(answers, stated))
+        .filter(fewer -> isChanged(found, fewer))
+        .distinct()
+        .toList();
   }
 
-  private static <T> List<T> asStated(List<T> changed, List<T> found, List<T> stated) {
+  private static List<List<PointAnswer>> selections(List<PointAnswer> answers) {
+    List<List<PointAnswer>> all = new ArrayList<>();
+    all.add(List.of());
+    for (PointAnswer answer : answers) {
+      List<List<PointAnswer>> before =
+          answers.size() <= MOST_COMBINED ? List.copyOf(all) : List.of(List.of());
+      before.forEach(selection -> all.add(joined(selection, answer)));
+    }
+    return all;
+  }
+
+  private static List<PointAnswer> joined(List<PointAnswer> answers, PointAnswer more) {
+    return Stream.concat(answers.stream(), Stream.of(more)).toList();
+  }
+
+  /**
+   * A boat after a change, with fewer answers: what the change left as it was found is again as it
+   * is with fewer of them.
+   */
+  static Boat withFewerAnswers(Boat changed, Boat found, Boat fewer) {
+    return changed
+        .withChambers(withFewer(changed.chambers(), found.chambers(), fewer.chambers()))
+        .withKit(withFewer(changed.kit(), found.kit(), fewer.kit()));
+  }
+
+  private static <T> List<T> withFewer(List<T> changed, List<T> found, List<T> fewer) {
     return changed.stream()
-        .map(thing -> found.contains(thing) ? stated.get(found.indexOf(thing)) : thing)
+        .map(thing -> found.contains(thing) ? fewer.get(found.indexOf(thing)) : thing)
         .toList();
   }
 
   /** Whether what the two can carry may differ. */
-  static boolean differ(Boat found, Boat stated) {
-    return !found.chambers().equals(stated.chambers()) || !found.kit().equals(stated.kit());
+  static boolean isChanged(Boat found, Boat fewer) {
+    return !found.chambers().equals(fewer.chambers()) || !found.kit().equals(fewer.kit());
   }
 
   /** A battery that is said to lie without tray and strap is loose, whatever its kit line says. */

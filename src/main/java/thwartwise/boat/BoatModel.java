@@ -29,7 +29,7 @@ public final class BoatModel {
   private static final double ALIKE = 1e-6;
 
   private final Boat boat;
-  private final Boat stated;
+  private final List<Boat> fewerAnswers;
   private final HullForm form;
   private final List<Space> spaces;
   private final LocalDate today;
@@ -44,9 +44,10 @@ public final class BoatModel {
   private final Map<Kit, Vector3> slidToPort = new ConcurrentHashMap<>();
   private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
 
-  private BoatModel(Boat boat, Boat stated, HullForm form, List<Space> spaces, LocalDate today) {
+  private BoatModel(
+      Boat boat, List<Boat> fewerAnswers, HullForm form, List<Space> spaces, LocalDate today) {
     this.boat = boat;
-    this.stated = stated;
+    this.fewerAnswers = fewerAnswers;
     this.form = form;
     this.today = today;
     this.spaces = List.copyOf(spaces);
@@ -69,7 +70,7 @@ public final class BoatModel {
    */
   public static BoatModel of(Boat boat, LocalDate today) {
     HullForm form = HullForm.of(boat.hull());
-    return of(BoatAsFound.of(boat), BoatAsFound.asStated(boat), form, today);
+    return of(BoatAsFound.of(boat), BoatAsFound.withFewerAnswers(boat), form, today);
   }
 
   /**
@@ -78,25 +79,26 @@ public final class BoatModel {
    * @throws UnusableBoat as {@link #of}
    */
   public BoatModel fittedOut(Boat otherwise, LocalDate today) {
-    Boat without = isAsStated() ? otherwise : BoatAsFound.asStated(otherwise, boat, stated);
-    return of(otherwise, without, form, today);
+    List<Boat> fewer =
+        fewerAnswers.stream()
+            .map(before -> BoatAsFound.withFewerAnswers(otherwise, boat, before))
+            .filter(before -> BoatAsFound.isChanged(otherwise, before))
+            .distinct()
+            .toList();
+    return of(otherwise, fewer, form, today);
   }
 
   /**
-   * The boat without what somebody found when looking at it; empty where that changes nothing of
-   * what it can carry.
+   * The boat with fewer of the bad answers of whoever looked at it, with none of them first; empty
+   * where the answers change nothing of what it can carry.
    *
    * @throws UnusableBoat as {@link #of}
    */
-  public Optional<BoatModel> asStated() {
-    return isAsStated() ? Optional.empty() : Optional.of(of(stated, stated, form, today));
+  public List<BoatModel> withFewerAnswers() {
+    return fewerAnswers.stream().map(fewer -> of(fewer, List.of(), form, today)).toList();
   }
 
-  private boolean isAsStated() {
-    return !BoatAsFound.differ(boat, stated);
-  }
-
-  private static BoatModel of(Boat boat, Boat stated, HullForm form, LocalDate today) {
+  private static BoatModel of(Boat boat, List<Boat> fewerAnswers, HullForm form, LocalDate today) {
     PlacementChecks.check(boat, form);
     if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(
@@ -109,7 +111,7 @@ public final class BoatModel {
       chamber.parts().forEach(part -> spaces.add(space(form, part, boat, today)));
     }
     refuseOverlaps(spaces);
-    return new BoatModel(boat, stated, form, spaces, today);
+    return new BoatModel(boat, fewerAnswers, form, spaces, today);
   }
 
   private static Space space(HullForm form, ChamberPart part, Boat boat, LocalDate today) {
@@ -296,7 +298,7 @@ public final class BoatModel {
   /** The same boat as it would be if every claimed chamber passed its test. */
   public BoatModel withClaimsProven() {
     List<Space> proven = spaces.stream().map(Space::withClaimProven).toList();
-    return new BoatModel(boat, stated, form, proven, today);
+    return new BoatModel(boat, fewerAnswers, form, proven, today);
   }
 
   /** The same boat with a chamber that lifts so many times what counts of it. */

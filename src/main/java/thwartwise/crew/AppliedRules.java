@@ -43,10 +43,10 @@ public final class AppliedRules {
   private final List<CapacityFigure> caps;
   private final List<PlausibilityFinding> plausibility;
   private final Supplier<List<Limits>> laxerLimits = Lazy.of(this::allLaxerLimits);
-  private final Supplier<Optional<StatedBoat>> stated = Lazy.of(this::statedBoat);
+  private final Supplier<List<MilderBoat>> milder = Lazy.of(this::milderBoats);
 
-  /** The boat without what was found when somebody looked at it. */
-  private record StatedBoat(AppliedRules applied, Limits limits) {
+  /** The boat with fewer of the answers of whoever looked at it. */
+  private record MilderBoat(AppliedRules applied, Limits limits) {
     Recommendation recommendation() {
       return applied.recommendation(limits);
     }
@@ -158,8 +158,8 @@ public final class AppliedRules {
   /**
    * The answer, and where limits were tightened never above the answer without that: a stricter
    * limit that rules out a bad seat could otherwise let heavier people into the seats that are
-   * left. Neither is it above the answer of the boat before somebody found something bad of it: air
-   * that is lost on one side could otherwise level the swamped boat.
+   * left. Neither is it above the answer of the boat with less found bad of it: air that is lost on
+   * one side could otherwise level the swamped boat.
    */
   public Recommendation recommendation(Limits limits) {
     if (isImplausible()) {
@@ -169,7 +169,10 @@ public final class AppliedRules {
     for (Limits other : laxerLimits.get()) {
       answer = answer.notAbove(other.recommendation(notCovered()));
     }
-    return stated.get().map(StatedBoat::recommendation).map(answer::notAbove).orElse(answer);
+    for (MilderBoat before : milder.get()) {
+      answer = answer.notAbove(before.recommendation());
+    }
+    return answer;
   }
 
   /** The figures of the recommendation alone; nothing where nothing is recommended. */
@@ -181,7 +184,10 @@ public final class AppliedRules {
     for (Limits other : laxerLimits.get()) {
       answer = answer.notAbove(other.capacity());
     }
-    return stated.get().map(StatedBoat::capacity).map(answer::notAbove).orElse(answer);
+    for (MilderBoat before : milder.get()) {
+      answer = answer.notAbove(before.capacity());
+    }
+    return answer;
   }
 
   /** False proves that there are fewer adults than told, or as many and a lighter crew. */
@@ -189,26 +195,27 @@ public final class AppliedRules {
     return nothingBecause().isEmpty()
         && limits.mayReach(told)
         && laxerLimits.get().stream().allMatch(other -> other.mayReach(told))
-        && stated.get().map(before -> before.mayReach(told)).orElse(true);
+        && milder.get().stream().allMatch(before -> before.mayReach(told));
   }
 
   /** Why nobody is recommended, not even one light person; empty when somebody is. */
   List<Refusal> nobodyBecause(Limits limits) {
     List<Refusal> reasons = limits.nobodyBecause();
-    return reasons.isEmpty()
-        ? stated.get().map(before -> before.limits.nobodyBecause()).orElse(reasons)
-        : reasons;
+    return Stream.concat(
+            Stream.of(reasons), milder.get().stream().map(before -> before.limits.nobodyBecause()))
+        .filter(found -> !found.isEmpty())
+        .findFirst()
+        .orElse(reasons);
   }
 
-  private Optional<StatedBoat> statedBoat() {
-    return model
-        .asStated()
-        .map(
-            before -> {
-              AppliedRules rules = new AppliedRules(before, calm, balances);
-              CrewAssessment assessment = new CrewAssessment(before, rules.inForce, balances);
-              return new StatedBoat(rules, new Limits(assessment, rules.inForce, rules.caps));
-            });
+  private List<MilderBoat> milderBoats() {
+    return model.withFewerAnswers().stream().map(this::milderBoat).toList();
+  }
+
+  private MilderBoat milderBoat(BoatModel before) {
+    AppliedRules rules = new AppliedRules(before, calm);
+    CrewAssessment assessment = new CrewAssessment(before, rules.inForce);
+    return new MilderBoat(rules, new Limits(assessment, rules.inForce, rules.caps));
   }
 
   private List<Limits> allLaxerLimits() {

@@ -61,6 +61,48 @@ class AnswersNeverRaiseTest {
     assertThat(found.nextPersonBreaks()).isEqualTo(stated.nextPersonBreaks());
   }
 
+  /** With one of two side tanks lost the swamped boat heels, with both it lies level again. */
+  @Test
+  void a_second_tank_found_bad_lets_nobody_more_aboard_than_the_first_alone() {
+    Boat both = withSideTanks();
+    QuickAnswer one = QuickAnswer.of(found(both, BoatFact.CHAMBER_OPEN), BOOK, PlainHulls.TODAY);
+    Boat twice =
+        both.withPointAnswers(
+            List.of(
+                answer(both, "port", BoatFact.CHAMBER_OPEN),
+                answer(both, "starboard", BoatFact.CHAMBER_OPEN)));
+    QuickAnswer two = QuickAnswer.of(twice, BOOK, PlainHulls.TODAY);
+    assertThat(QuickAnswer.of(both, BOOK, PlainHulls.TODAY).people()).isEqualTo(1);
+    assertThat(one.people()).isZero();
+    assertThat(QuickAnswer.of(PlainHulls.pram(), BOOK, PlainHulls.TODAY).people()).isEqualTo(1);
+    assertThat(two).isEqualTo(one);
+  }
+
+  /** None, one and the other, and with more than three none and each alone. */
+  @Test
+  void a_boat_is_held_to_every_selection_of_up_to_three_answers() {
+    Boat both = withSideTanks();
+    PointAnswer port = answer(both, "port", BoatFact.CHAMBER_OPEN);
+    PointAnswer starboard = answer(both, "starboard", BoatFact.SEAL_CLAIMED);
+    assertThat(fewer(both, port)).isEqualTo(1);
+    assertThat(fewer(both, port, starboard)).isEqualTo(3);
+    assertThat(fewer(both, port, port)).isEqualTo(1);
+    assertThat(fewer(both, port, answer(both, "elsewhere", BoatFact.CHAMBER_OPEN))).isEqualTo(1);
+  }
+
+  private static int fewer(Boat boat, PointAnswer... answers) {
+    return BoatModel.of(boat.withPointAnswers(List.of(answers)), PlainHulls.TODAY)
+        .withFewerAnswers()
+        .size();
+  }
+
+  private static Boat withSideTanks() {
+    Box box = new Box(new Span(0.6, 1.7), new Span(-1, -0.3), new Span(0, 0.36));
+    List<Chamber> chambers = new ArrayList<>(LOPSIDED.chambers());
+    chambers.add(BoxBoat.proven("starboard", box, Optional.empty()));
+    return LOPSIDED.withChambers(chambers);
+  }
+
   @Test
   void no_tank_thrown_by_dice_lets_more_aboard_when_it_is_found_bad() {
     Random random = new Random(20261127);
@@ -85,32 +127,35 @@ class AnswersNeverRaiseTest {
     Boat lighter = model.boat().withHullMass(model.boat().hull().mass() - 1);
     BoatModel after = model.fittedOut(lighter, PlainHulls.TODAY);
     assertThat(after.boat().chambers()).isEqualTo(model.boat().chambers());
-    assertThat(after.asStated().orElseThrow().boat().chambers()).isEqualTo(LOPSIDED.chambers());
-    assertThat(after.asStated().orElseThrow().boat().hull()).isEqualTo(lighter.hull());
+    assertThat(after.withFewerAnswers().get(0).boat().chambers()).isEqualTo(LOPSIDED.chambers());
+    assertThat(after.withFewerAnswers().get(0).boat().hull()).isEqualTo(lighter.hull());
   }
 
   @Test
   void a_boat_of_which_nothing_bad_was_found_is_not_worked_out_twice() {
-    assertThat(BoatModel.of(LOPSIDED, PlainHulls.TODAY).asStated()).isEmpty();
-    assertThat(BoatModel.of(found(LOPSIDED, BoatFact.BUNG_LOST), PlainHulls.TODAY).asStated())
+    assertThat(BoatModel.of(LOPSIDED, PlainHulls.TODAY).withFewerAnswers()).isEmpty();
+    assertThat(
+            BoatModel.of(found(LOPSIDED, BoatFact.BUNG_LOST), PlainHulls.TODAY).withFewerAnswers())
         .isEmpty();
   }
 
   private static Boat found(Boat boat, BoatFact fact) {
-    return boat.withPointAnswers(
-        List.of(
-            new PointAnswer(
-                "seal",
-                "Chambers",
-                "port",
-                "The seal is whole",
-                PointCondition.NOT_AS_IT_SHOULD_BE,
-                PointGravity.ADVICE,
-                Optional.of(fact),
-                0,
-                "",
-                "Iris",
-                PlainHulls.TODAY,
-                PointAnswer.mark(boat, "port"))));
+    return boat.withPointAnswers(List.of(answer(boat, "port", fact)));
+  }
+
+  private static PointAnswer answer(Boat boat, String thing, BoatFact fact) {
+    return new PointAnswer(
+        "seal",
+        "Chambers",
+        thing,
+        "The seal is whole",
+        PointCondition.NOT_AS_IT_SHOULD_BE,
+        PointGravity.ADVICE,
+        Optional.of(fact),
+        0,
+        "",
+        "Iris",
+        PlainHulls.TODAY,
+        PointAnswer.mark(boat, thing));
   }
 }
