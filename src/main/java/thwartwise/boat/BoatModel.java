@@ -305,7 +305,7 @@ public final class BoatModel {
   public BoatModel withLiftOf(String chamber, double factor) {
     List<Space> other =
         spaces.stream().map(s -> s.name().equals(chamber) ? s.lifting(factor) : s).toList();
-    return new BoatModel(boat, stated, form, other, today);
+    return new BoatModel(boat, fewerAnswers, form, other, today);
   }
 
   /** The people the boat file puts aboard, seated. */
