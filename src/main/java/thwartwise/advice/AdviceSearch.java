@@ -102,7 +102,8 @@ public final class AdviceSearch {
     if ((heldBack || nobodyMayGo) && listed.stream().noneMatch(AdviceCandidate::putsRight)) {
       listed.addAll(pairs(changes, loadings));
     }
-    return new Advice(sorted(costing(worthTelling(listed))), Changes.never(today.model().boat()));
+    return new Advice(
+        sorted(costing(worthTelling(listed))), Changes.prohibitions(today.model().boat()));
   }
 
   /** Where nobody may go, what lets nobody go is told only for want of anything better. */

@@ -20,7 +20,7 @@ import thwartwise.measure.UnitSystem;
  * @param whenSwamped what the crew does then; left out, its form tells
  * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
  * @param units those it was measured in, and in which its papers speak
- * @param trialSeen what was seen of it full of water, as it is measured here
+ * @param observedTrial what was seen of it full of water, as it is measured here
  * @param electrics battery, motor, panel and wires
  * @param pointAnswers what was found at the points of the checklists
  * @param outfit rowlocks, anchor line, leaks
@@ -44,7 +44,7 @@ public record Boat(
     Optional<CrewWhenSwamped> whenSwamped,
     Optional<Double> trailer,
     UnitSystem units,
-    Optional<ObservedTrial> trialSeen,
+    Optional<ObservedTrial> observedTrial,
     ElectricalSystem electrics,
     List<PointAnswer> pointAnswers,
     Outfit outfit) {
@@ -273,7 +273,7 @@ public record Boat(
   }
 
   /** The same, with what was seen of it full of water as it is now, or with nothing seen. */
-  public Boat withTrialSeen(Optional<ObservedTrial> seen) {
+  public Boat withObservedTrial(Optional<ObservedTrial> seen) {
     return with(parts -> parts.trialSeen = seen);
   }
 
@@ -342,7 +342,7 @@ public record Boat(
       this.whenSwamped = boat.whenSwamped;
       this.trailer = boat.trailer;
       this.units = boat.units;
-      this.trialSeen = boat.trialSeen;
+      this.trialSeen = boat.observedTrial;
       this.electrics = boat.electrics;
       this.pointAnswers = boat.pointAnswers;
       this.outfit = boat.outfit;

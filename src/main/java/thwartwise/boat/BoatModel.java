@@ -182,8 +182,8 @@ public final class BoatModel {
    * What was seen of it full of water, where that counts: on the day, of a boat of which nothing
    * else was shown to hold it up.
    */
-  public Optional<ObservedTrial> trialSeen() {
-    return boat.trialSeen()
+  public Optional<ObservedTrial> observedTrial() {
+    return boat.observedTrial()
         .filter(
             seen -> seen.counts(today, spaces.stream().anyMatch(s -> s.counting().share() > 0)));
   }

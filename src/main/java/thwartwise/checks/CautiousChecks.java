@@ -14,7 +14,7 @@ public final class CautiousChecks {
   /** The same of one boat, where people were seen in it full of water. */
   public static List<Check> of(RuleSet rules, BoatModel model) {
     return model
-        .trialSeen()
+        .observedTrial()
         .map(seen -> of(rules).stream().map(check -> unless(seen, check)).toList())
         .orElseGet(() -> of(rules));
   }

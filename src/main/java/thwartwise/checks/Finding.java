@@ -23,7 +23,7 @@ public record Finding(
     Note note) {
 
   /** What is seen not to be as it must be and has no figure; it holds the boat back. */
-  public static Finding notAsItMustBe(CheckQuestion question, String source, Note note) {
+  public static Finding failed(CheckQuestion question, String source, Note note) {
     return new Finding(
         question,
         Role.LIMITS_CREW,
@@ -46,7 +46,7 @@ public record Finding(
   }
 
   /** The same with another say in who may go. */
-  public Finding as(Role other) {
+  public Finding withRole(Role other) {
     return new Finding(question, other, outcome, margin, source, loadCase, note);
   }
 

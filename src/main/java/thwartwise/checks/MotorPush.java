@@ -40,7 +40,7 @@ public record MotorPush(RuleSet rules) implements Check {
       Force force = new Force(at, push * Math.cos(angle), side * push * Math.sin(angle));
       LoadCaseStep over =
           new LoadCaseStep.MotorPush(push, lever, Optional.of(PeopleMoves.side(side)));
-      ways.add(boat.after(Disturbance.pulled(over, boat.people(), List.of(force))));
+      ways.add(boat.after(Disturbance.withForces(over, boat.people(), List.of(force))));
     }
     return ways;
   }

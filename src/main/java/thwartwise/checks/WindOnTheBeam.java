@@ -43,7 +43,7 @@ public record WindOnTheBeam(RuleSet rules) implements Check {
               Optional.of(PeopleMoves.side(toPort)),
               false);
       List<Force> forces = List.of(new Force(centre, 0, toPort * push));
-      ways.addAll(boat.toSide(Disturbance.pulled(blown, boat.people(), forces), toPort));
+      ways.addAll(boat.toSide(Disturbance.withForces(blown, boat.people(), forces), toPort));
     }
     return ways;
   }

@@ -138,7 +138,7 @@ public final class AppliedRules {
   private Optional<Refusal> failedTrial() {
     return model
         .boat()
-        .trialSeen()
+        .observedTrial()
         .filter(ObservedTrial::failed)
         .map(
             seen ->

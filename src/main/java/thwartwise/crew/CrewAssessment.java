@@ -226,7 +226,7 @@ public final class CrewAssessment {
    * them. False proves that the lift to spare is not met; true proves nothing.
    */
   public boolean mayBeLifted(List<Body> people) {
-    return model.trialSeen().filter(seen -> seen.covers(people)).isPresent()
+    return model.observedTrial().filter(seen -> seen.covers(people)).isPresent()
         || Stream.of(allowance, Allowance.NONE)
             .allMatch(a -> spareAtMost(people, a) >= liftEach * people.size() - NUMERIC);
   }

@@ -77,10 +77,10 @@ final class ElectricalFindings {
     return sums.faults().stream()
         .filter(GRAVE::contains)
         .findFirst()
-        .map(fault -> Finding.notAsItMustBe(question, RULE, new Note.UnguardedCircuit(fault)));
+        .map(fault -> Finding.failed(question, RULE, new Note.UnguardedCircuit(fault)));
   }
 
   private static Finding practice(CheckId check) {
-    return Finding.notAsItMustBe(CheckQuestion.of(check, SEEN), PRACTICE, Note.NONE);
+    return Finding.failed(CheckQuestion.of(check, SEEN), PRACTICE, Note.NONE);
   }
 }

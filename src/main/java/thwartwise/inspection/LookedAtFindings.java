@@ -27,7 +27,7 @@ final class LookedAtFindings {
   }
 
   private static Finding finding(PointAnswer answer) {
-    return Finding.notAsItMustBe(
+    return Finding.failed(
         new CheckQuestion(CheckId.LOOKED_AT, Measure.AS_MEASURED, things(answer)),
         answer.by() + " looked on " + answer.date(),
         Note.stated(answer.note()));
@@ -47,6 +47,6 @@ final class LookedAtFindings {
     boolean lost =
         check == CheckId.DRAIN_OPEN
             && BoatFact.bungsLost(boat).contains(finding.question().things().get(0));
-    return lost || check == CheckId.LEAK_UNDER_WAY ? finding.as(Role.LIMITS_CREW) : finding;
+    return lost || check == CheckId.LEAK_UNDER_WAY ? finding.withRole(Role.LIMITS_CREW) : finding;
   }
 }

@@ -72,9 +72,9 @@ public record Report(
   }
 
   /** What was seen of the boat full of water, where it counts on that day. */
-  public Optional<ObservedTrial> trialSeen(Boat of, LocalDate day) {
+  public Optional<ObservedTrial> observedTrial(Boat of, LocalDate day) {
     boolean chamberCounts = chambers.stream().anyMatch(ChamberFigures::counted);
-    return of.trialSeen().filter(seen -> seen.counts(day, chamberCounts));
+    return of.observedTrial().filter(seen -> seen.counts(day, chamberCounts));
   }
 
   public Report with(Advice told) {

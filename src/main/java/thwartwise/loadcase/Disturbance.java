@@ -54,7 +54,7 @@ public record Disturbance(
   }
 
   /** Everybody stays; something pulls. */
-  public static Disturbance pulled(LoadCaseStep deed, List<Body> people, List<Force> forces) {
+  public static Disturbance withForces(LoadCaseStep deed, List<Body> people, List<Force> forces) {
     return new Disturbance(deed, people, List.of(), forces);
   }
 
@@ -87,7 +87,7 @@ public record Disturbance(
   }
 
   /** Another one after this: its people, and all that was added before. */
-  Disturbance then(Disturbance next) {
+  Disturbance andThen(Disturbance next) {
     return new Disturbance(
         joined(deeds, next.deeds),
         next.people,

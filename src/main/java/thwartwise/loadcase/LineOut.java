@@ -112,7 +112,7 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   private LoadedBoat pulling(LoadedBoat boat, double newtons, Force force) {
     double down = newtons * Math.tan(downAngle(boat.model().boat().outfit()));
     return boat.after(
-        Disturbance.pulled(
+        Disturbance.withForces(
                 LoadCaseStep.of(Act.LINE_OUT, cleat.name()), boat.people(), List.of(force))
             .and(new Loading.Weight(down / Gravity.STANDARD, cleat.at())));
   }

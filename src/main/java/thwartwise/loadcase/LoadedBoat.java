@@ -167,7 +167,7 @@ public final class LoadedBoat {
   }
 
   public LoadedBoat after(Disturbance next) {
-    return with(done.then(next));
+    return with(done.andThen(next));
   }
 
   /**
@@ -232,7 +232,7 @@ public final class LoadedBoat {
 
   /** This loaded boat, told as another one with something done to it. */
   public LoadedBoat called(LoadCaseStep deed, LoadedBoat before) {
-    return with(done.called(before.done.then(done.called(List.of(deed))).deeds()));
+    return with(done.called(before.done.andThen(done.called(List.of(deed))).deeds()));
   }
 
   /** The same boat once everything that is not fastened down or shut away has floated off. */

@@ -60,11 +60,11 @@ final class BoatChanges {
 
   /** What counted on the day of the record, or went badly. */
   private static Optional<ObservedTrial> seen(InspectionRecord record) {
-    return record.boat().trialSeen().filter(t -> t.failed() || counts(record));
+    return record.boat().observedTrial().filter(t -> t.failed() || counts(record));
   }
 
   private static boolean counts(InspectionRecord record) {
-    return record.report().trialSeen(record.boat(), record.date().toLocalDate()).isPresent();
+    return record.report().observedTrial(record.boat(), record.date().toLocalDate()).isPresent();
   }
 
   private void aboard(Boat before, Boat after) {

@@ -86,7 +86,7 @@ public sealed interface FleetRow {
     if (changed) {
       due.add("boat file changed since the last record");
     }
-    boat.trialSeen()
+    boat.observedTrial()
         .filter(seen -> !seen.failed() && seen.date().isBefore(today))
         .ifPresent(seen -> due.add("trial in knee-deep water of " + seen.date()));
     boat.chambers().stream()

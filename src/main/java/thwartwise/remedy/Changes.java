@@ -44,7 +44,7 @@ public final class Changes {
   }
 
   /** What must never be done to this boat. */
-  public static List<Prohibition> never(Boat boat) {
+  public static List<Prohibition> prohibitions(Boat boat) {
     return boat.chambers().stream()
         .flatMap(chamber -> chamber.parts().stream())
         .flatMap(

@@ -53,7 +53,7 @@ public final class CrewWords {
   }
 
   /** Cargo was looked for with nobody heavier than an adult: whether that is a limit. */
-  static boolean besidesOnlyLight(Recommendation crew) {
+  static boolean isExtraForLightPeopleOnly(Recommendation crew) {
     return crew.crewLimits().stream().anyMatch(l -> l.extra() >= 1 && l.eachUpTo() > crew.adult());
   }
 

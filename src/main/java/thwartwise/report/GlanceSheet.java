@@ -64,7 +64,7 @@ final class GlanceSheet {
       load(page, inspection.boat());
     }
     PicturesSheet.fromAbove(page, pictures, units);
-    nobodyDoes(page);
+    forbiddenActs(page);
     page.paragraph(dryAndFilled());
     page.paragraph(VerdictSection.nextPerson(crew, units));
     first(page);
@@ -74,10 +74,10 @@ final class GlanceSheet {
 
   private void loadedSo(Page page) {
     carries(page);
-    nobodyDoes(page);
+    forbiddenActs(page);
   }
 
-  private void nobodyDoes(Page page) {
+  private void forbiddenActs(Page page) {
     if (Verdict.of(report) != Verdict.HELD) {
       page.gap();
       ForbiddenSection.brief(page, report.findings());

@@ -44,7 +44,7 @@ public final class KneeDeepTrial {
   /** Whether a trial is the main thing to do; one that went badly is enough. */
   public static boolean isAskedOf(InspectionRecord inspection) {
     return isUnproven(inspection)
-        && inspection.boat().trialSeen().filter(ObservedTrial::failed).isEmpty();
+        && inspection.boat().observedTrial().filter(ObservedTrial::failed).isEmpty();
   }
 
   /** Whether it holds up nobody full of water for want of anything that shows it. */

@@ -56,7 +56,7 @@ final class MeasuredSection {
         row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
       }
     }
-    boat.trialSeen().ifPresent(seen -> page.point(ObservedTrialWords.any(boat, seen)));
+    boat.observedTrial().ifPresent(seen -> page.point(ObservedTrialWords.any(boat, seen)));
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     if (!boat.electrics().isEmpty()) {
       page.point("Battery, motor, panel or wires are stated: range and wiring work them out");

@@ -13,7 +13,7 @@ public final class ObservedTrialWords {
 
   /** Where it counts. */
   static Optional<ObservedTrial> counting(InspectionRecord inspection) {
-    return inspection.report().trialSeen(inspection.boat(), inspection.date().toLocalDate());
+    return inspection.report().observedTrial(inspection.boat(), inspection.date().toLocalDate());
   }
 
   /** In one sentence, where it counts. */
@@ -37,7 +37,7 @@ public final class ObservedTrialWords {
 
   /** Of one that went badly. */
   static Optional<String> bad(Boat boat) {
-    return boat.trialSeen().filter(ObservedTrial::failed).map(seen -> any(boat, seen));
+    return boat.observedTrial().filter(ObservedTrial::failed).map(seen -> any(boat, seen));
   }
 
   /** Of any trial, whether it counts or not. */

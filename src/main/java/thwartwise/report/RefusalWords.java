@@ -135,10 +135,10 @@ public final class RefusalWords {
         trial.date(),
         trial.by(),
         QuantityText.people(trial.people()),
-        seen(trial));
+        observed(trial));
   }
 
-  private static String seen(Refusal.FailedTrial trial) {
+  private static String observed(Refusal.FailedTrial trial) {
     if (trial.headsClear()) {
       return "it did not float level";
     }

@@ -43,7 +43,7 @@ final class ScreenSeats {
   }
 
   private static String besidesLight(Recommendation crew, UnitFormat units) {
-    return CrewWords.besidesOnlyLight(crew)
+    return CrewWords.isExtraForLightPeopleOnly(crew)
         ? "Besides only low down, while nobody is over " + units.mass(crew.adult(), Side.DOWN) + "."
         : "";
   }

@@ -134,7 +134,7 @@ final class SeatTable {
 
   /** Cargo was looked for with nobody heavier than an adult. */
   private String besides() {
-    boolean heavier = CrewWords.besidesOnlyLight(crew);
+    boolean heavier = CrewWords.isExtraForLightPeopleOnly(crew);
     return "Besides: low down on the middle line"
         + (heavier ? ", and only while nobody is over " + units.mass(crew.adult(), Side.DOWN) : "");
   }

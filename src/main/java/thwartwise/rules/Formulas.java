@@ -29,11 +29,11 @@ public final class Formulas {
           limiting("33 CFR 183.41", Cfr183Loading::personsOutboard).namingRegulation(),
           limiting("33 CFR 183.43", Cfr183Loading::personsManual).namingRegulation(),
           limiting("33 CFR 183.53", Cfr183Power::of, Cfr183Power.REMOTE).namingRegulation(),
-          beside("33 CFR 183 flotation", Cfr183Flotation::level).namingRegulation(),
-          beside("33 CFR 183.105", Cfr183Flotation::basic).namingRegulation(),
+          alternatives("33 CFR 183 flotation", Cfr183Flotation::level).namingRegulation(),
+          alternatives("33 CFR 183.105", Cfr183Flotation::basic).namingRegulation(),
           limiting("persons by length", PersonsByLength::of, PersonsByLength.TABLE),
           limiting("length x beam x depth", LengthBeamDepth::load, LengthBeamDepth.PER_CUBIC_METRE),
-          beside(
+          alternatives(
               "buoyancy for a quarter of the load",
               LengthBeamDepth::buoyancy,
               LengthBeamDepth.PER_CUBIC_METRE),
@@ -43,7 +43,7 @@ public final class Formulas {
               "kilograms of people at most", StatedCaps::peopleKilograms, StatedCaps.KILOGRAMS),
           limiting("kilograms of load at most", StatedCaps::loadKilograms, StatedCaps.KILOGRAMS),
           limiting("people from gross load", StatedCaps::grossLoad, StatedCaps.GROSS, ADULT),
-          beside("kilograms a person", StatedCaps::person, StatedCaps.EACH),
+          alternatives("kilograms a person", StatedCaps::person, StatedCaps.EACH),
           withTheCrew("freeboard at rest", FreeboardWithCrew::of, FreeboardWithCrew.LEAST),
           withTheCrew(OFFSET_LOAD, Formulas::untried, ADULT, HEEL_BASE),
           withTheCrew(SWAMPED_WEIGHT, Formulas::untried, WEIGHT_EACH, WEIGHT_LEAST));
@@ -66,7 +66,7 @@ public final class Formulas {
     return new Formula(name, Reach.MAY_LIMIT, List.of(parameters), working, false);
   }
 
-  private static Formula beside(String name, FormulaMethod working, Parameter... parameters) {
+  private static Formula alternatives(String name, FormulaMethod working, Parameter... parameters) {
     return new Formula(name, Reach.ONLY_BESIDE, List.of(parameters), working, false);
   }
 

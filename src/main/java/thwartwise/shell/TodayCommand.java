@@ -103,7 +103,7 @@ final class TodayCommand implements ShellCommand {
         new BriefConversation(conversation, Walk.ofTrial(inspector.today(), boat))
             .asked()
             .boat()
-            .filter(b -> b.trialSeen().isPresent());
+            .filter(b -> b.observedTrial().isPresent());
     if (seen.isEmpty()) {
       return inspection;
     }
@@ -124,7 +124,7 @@ final class TodayCommand implements ShellCommand {
           "The boat file was changed meanwhile, so what was seen stands in the record alone.");
       return;
     }
-    workspace.saveBoat(kept.withTrialSeen(seen.trialSeen()));
+    workspace.saveBoat(kept.withObservedTrial(seen.observedTrial()));
   }
 
   private static boolean isKeptAt(Path kept, Path file) {

@@ -218,7 +218,7 @@ final class WalkConversation {
   private void keep(List<Answer> changed) {
     draft.save(changed);
     answers = changed;
-    running.known(walk.soFar(answers));
+    running.known(walk.partialBoat(answers));
   }
 
   private void stop() {

@@ -25,7 +25,8 @@ record VariedBoat(Boat boat, Map<String, Double> lifts, List<Double> people) {
 
   /** The same otherwise; what was seen of it full of water was seen of the boat there is. */
   VariedBoat with(UnaryOperator<Boat> change) {
-    return new VariedBoat(change.apply(boat).withTrialSeen(boat.trialSeen()), lifts, people);
+    return new VariedBoat(
+        change.apply(boat).withObservedTrial(boat.observedTrial()), lifts, people);
   }
 
   VariedBoat withHull(UnaryOperator<HullMeasurements> change) {

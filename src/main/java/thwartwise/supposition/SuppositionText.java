@@ -110,7 +110,7 @@ public final class SuppositionText {
                 .replaceAll(Matcher.quoteReplacement(name.replace(',', WITHIN)));
       }
     }
-    return PeopleText.apart(whole).stream()
+    return PeopleText.split(whole).stream()
         .map(one -> one.replace(WITHIN, ',').strip())
         .filter(one -> !one.isEmpty())
         .toList();

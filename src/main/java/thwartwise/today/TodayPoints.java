@@ -46,7 +46,7 @@ record TodayPoints(
   /** Where a trial counts, it counts for the people who sat in it. */
   private Point people() {
     String together = mass(report.recommendation().crew(), Side.DOWN);
-    return report.trialSeen(boat, day).isPresent()
+    return report.observedTrial(boat, day).isPresent()
         ? new Point(
             "People",
             "Do only those go who sat in it in today's trial, dressed as then, each on the same"

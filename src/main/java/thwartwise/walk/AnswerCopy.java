@@ -23,7 +23,7 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
       Pattern.compile("same(?: again)?(?: as(?: [a-z]+)?(?: (?:number )?(\\d{1,2}))?)?");
 
   /** Where that was typed; the last one before it when no number was. */
-  static Optional<AnswerCopy> at(Walk walk, String question, String word) {
+  static Optional<AnswerCopy> parse(Walk walk, String question, String word) {
     Matcher same = SAME.matcher(word);
     if (!same.matches()) {
       return Optional.empty();
@@ -37,7 +37,7 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
     return same.group(1) == null ? group.number() - 1 : Integer.parseInt(same.group(1));
   }
 
-  Reply taken(List<Answer> answers) {
+  Reply apply(List<Answer> answers) {
     Map<String, String> given =
         answers.stream().collect(Collectors.toMap(Answer::question, Answer::typed, (a, b) -> a));
     List<String> understood = new ArrayList<>();

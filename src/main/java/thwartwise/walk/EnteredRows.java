@@ -22,7 +22,7 @@ import thwartwise.walk.engine.Reply;
  * @param word what the list is called
  * @param list as in {@link AnswerGroup}
  */
-record EnteredRows(ReplayResult played, String word, String list) {
+record EnteredRows(ReplayResult replay, String word, String list) {
   private static final Map<String, String> LISTS =
       Map.of(
           "station", "hull.station.",
@@ -38,7 +38,7 @@ record EnteredRows(ReplayResult played, String word, String list) {
   private static final String ANY = ".any";
 
   /** What becomes of such a line, when it is one. */
-  static Optional<Reply> at(ReplayResult played, String word) {
+  static Optional<Reply> reply(ReplayResult played, String word) {
     Matcher shown = SHOWN.matcher(word);
     if (shown.matches()) {
       return named(played, shown.group(1)).map(rows -> new Reply.Listed(rows.table()));
@@ -60,7 +60,7 @@ record EnteredRows(ReplayResult played, String word, String list) {
           + ". list kit shows the numbers.";
 
   /** Once a list has come to its end. */
-  static Optional<String> ended(ReplayResult played, String question) {
+  static Optional<String> finishedList(ReplayResult played, String question) {
     return AnswerGroup.of(question)
         .filter(group -> question.endsWith(ANY) && group.number() > 2)
         .flatMap(group -> ofList(played, group.list()))
@@ -95,8 +95,8 @@ record EnteredRows(ReplayResult played, String word, String list) {
               .formatted(word, word, word));
     }
     List<Answer> left = new ArrayList<>();
-    played.given().stream().map(AcceptedAnswer::answer).forEach(left::add);
-    left.addAll(played.rest());
+    replay.accepted().stream().map(AcceptedAnswer::answer).forEach(left::add);
+    left.addAll(replay.rest());
     left.removeAll(these);
     return new Reply.WentBack(left, "Asked again. You had: " + row(these));
   }
@@ -122,7 +122,7 @@ record EnteredRows(ReplayResult played, String word, String list) {
 
   private SortedMap<Integer, List<Answer>> rows() {
     SortedMap<Integer, List<Answer>> rows = new TreeMap<>();
-    for (AcceptedAnswer given : played.given()) {
+    for (AcceptedAnswer given : replay.accepted()) {
       Answer answer = given.answer();
       AnswerGroup.of(answer.question())
           .filter(group -> group.list().equals(list) && !answer.question().endsWith(ANY))

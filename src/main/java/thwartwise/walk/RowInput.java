@@ -42,7 +42,7 @@ record RowInput(Walk walk, AnswerGroup group) {
         : Optional.empty();
   }
 
-  Reply taken(List<Answer> answers, String typed) {
+  Reply apply(List<Answer> answers, String typed) {
     List<String> understood = new ArrayList<>();
     List<Answer> sofar = answers;
     String[] values = typed.split(BETWEEN, -1);

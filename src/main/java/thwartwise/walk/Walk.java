@@ -74,7 +74,7 @@ public final class Walk {
     Tape tape = new Tape(boat.units());
     return new Walk(
         replay ->
-            boat.withTrialSeen(
+            boat.withObservedTrial(
                 new TrialQuestions(replay, tape, today, boat.places()).observedTrial()));
   }
 
@@ -97,8 +97,8 @@ public final class Walk {
   }
 
   /** What is known of the boat after these answers; nothing before its hull is. */
-  public Optional<PartialBoat> soFar(List<Answer> answers) {
-    return play(answers).soFar();
+  public Optional<PartialBoat> partialBoat(List<Answer> answers) {
+    return play(answers).partialBoat();
   }
 
   /** Takes one typed line: an answer to the question {@link #next} gives, or one of the words. */
@@ -118,9 +118,9 @@ public final class Walk {
       case "skip" -> skipped(played);
       case "stop" -> new Reply.Stopped(stopped(played));
       default ->
-          EnteredRows.at(played, word)
-              .or(() -> row(played, answers, typed).map(r -> r.taken(answers, typed)))
-              .or(() -> same(played, word).map(s -> s.taken(answers)))
+          EnteredRows.reply(played, word)
+              .or(() -> row(played, answers, typed).map(r -> r.apply(answers, typed)))
+              .or(() -> same(played, word).map(s -> s.apply(answers)))
               .or(() -> thing(played, typed).map(more -> take(more, typed)))
               .orElseGet(() -> answered(played, typed));
     };
@@ -132,7 +132,7 @@ public final class Walk {
    */
   private static Optional<List<Answer>> thing(ReplayResult played, String typed) {
     Optional<Entry<?>> row =
-        played.open().<Entry<?>>map(open -> open.entry()).filter(Entry::asksForARow);
+        played.open().<Entry<?>>map(open -> open.entry()).filter(Entry::hasRow);
     return row.filter(entry -> entry.key().endsWith(ANY) && isNamed(entry, typed))
         .map(entry -> played.with(entry, "yes"))
         .or(
@@ -175,7 +175,7 @@ public final class Walk {
   }
 
   private Optional<AnswerCopy> same(ReplayResult played, String word) {
-    return played.open().flatMap(open -> AnswerCopy.at(this, open.entry().key(), word));
+    return played.open().flatMap(open -> AnswerCopy.parse(this, open.entry().key(), word));
   }
 
   private ReplayResult play(List<Answer> answers) {
@@ -200,7 +200,7 @@ public final class Walk {
     if (reading instanceof Reading.Understood<T> understood) {
       String repeat = entry.question().repeat(understood.text());
       return new Reply.Accepted(
-          played.with(entry, entry.kept(typed, understood.value())),
+          played.with(entry, entry.stored(typed, understood.value())),
           repeat + dropped(played, entry) + ended(played, entry, understood.value()));
     }
     String reason = reading.refusal().orElseThrow();
@@ -209,7 +209,7 @@ public final class Walk {
         reason,
         doubt.flatMap(Warning::meant),
         doubt
-            .filter(Warning::mayBeKept)
+            .filter(Warning::isConfirmable)
             .map(d -> typed.strip() + Entry.INSISTED)
             .filter(insisted -> isUsable(entry, insisted)));
   }
@@ -222,32 +222,32 @@ public final class Walk {
   /** A list that has come to its end is shown again, so that a slip in it is seen. */
   private static String ended(ReplayResult played, Entry<?> entry, Object value) {
     return value.equals(false)
-        ? EnteredRows.ended(played, entry.key()).map(table -> "\n" + table).orElse("")
+        ? EnteredRows.finishedList(played, entry.key()).map(table -> "\n" + table).orElse("")
         : "";
   }
 
   private static String dropped(ReplayResult played, Entry<?> entry) {
-    long later = played.restBut(entry.key()).count();
+    long later = played.restExcept(entry.key()).count();
     return entry.governsTheRest() && later > 0
         ? " (the answers after it meant something else before: " + later + " to be asked again)"
         : "";
   }
 
   private static Reply back(ReplayResult played) {
-    int count = played.given().size();
+    int count = played.accepted().size();
     return count == 0
         ? new Reply.Refused("This is the first question; there is nothing to go back to.")
-        : open(played, played.given().get(count - 1));
+        : open(played, played.accepted().get(count - 1));
   }
 
   private static Reply change(ReplayResult played, String digits) {
     int number = digits.isEmpty() ? 0 : Integer.parseInt(digits);
-    if (number < 1 || number > played.given().size()) {
+    if (number < 1 || number > played.accepted().size()) {
       return new Reply.Refused(
           "Type change and the number of an answer, as in change 2; list shows the numbers.");
     }
-    AcceptedAnswer wanted = played.given().get(number - 1);
-    return wanted.governsTheRest() && number < played.given().size()
+    AcceptedAnswer wanted = played.accepted().get(number - 1);
+    return wanted.governsTheRest() && number < played.accepted().size()
         ? new Reply.Refused(GOVERNS)
         : open(played, wanted);
   }
@@ -257,11 +257,12 @@ public final class Walk {
   }
 
   private static String listed(ReplayResult played) {
-    if (played.given().isEmpty()) {
+    if (played.accepted().isEmpty()) {
       return "No answers yet.";
     }
-    return IntStream.range(0, played.given().size())
-        .mapToObj(i -> String.format(Locale.ROOT, "%3d. %s", i + 1, played.given().get(i).line()))
+    return IntStream.range(0, played.accepted().size())
+        .mapToObj(
+            i -> String.format(Locale.ROOT, "%3d. %s", i + 1, played.accepted().get(i).line()))
         .collect(Collectors.joining("\n"));
   }
 
@@ -284,12 +285,12 @@ public final class Walk {
     Optional<Question> question = played.open().map(open -> open.entry().question());
     return question.isPresent() && question.get().skipped().isEmpty()
         ? new Reply.Refused(
-            question.get().leftOut() + " Type stop to keep all answers and come back with it.")
+            question.get().whenOmitted() + " Type stop to keep all answers and come back with it.")
         : answered(played, "");
   }
 
   private static String stopped(ReplayResult played) {
-    long count = played.given().size() + played.rest().size();
+    long count = played.accepted().size() + played.rest().size();
     return "Stopped. Your " + (count == 1 ? "answer is kept." : count + " answers are kept.");
   }
 

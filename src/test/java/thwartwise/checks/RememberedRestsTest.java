@@ -209,7 +209,7 @@ class RememberedRestsTest {
   private static LoadedBoat pulled(LoadedBoat boat, double newtons) {
     Force force = new Force(Vector3.of(2.9, 0, 0.4), 0, newtons);
     LoadCaseStep line = LoadCaseStep.of(LoadCaseStep.Act.LINE_OUT, "cleat");
-    return boat.after(Disturbance.pulled(line, boat.people(), List.of(force)));
+    return boat.after(Disturbance.withForces(line, boat.people(), List.of(force)));
   }
 
   @Test

@@ -49,7 +49,7 @@ class TrialOfTodayTest {
   }
 
   private Optional<ObservedTrial> seen() {
-    return BoatFile.read(file).trialSeen();
+    return BoatFile.read(file).observedTrial();
   }
 
   @Test

@@ -67,7 +67,7 @@ class TodayVerdictTest {
 
   private static Boat seenAndCold(Boat boat) {
     return boat.withWaters(SomeWaters.sheltered().celsius(12.9).waters())
-        .withTrialSeen(Optional.of(seen(DAY)));
+        .withObservedTrial(Optional.of(seen(DAY)));
   }
 
   /** Ten of two lines can be read out at the slipway while everybody stands by. */
@@ -209,7 +209,7 @@ class TodayVerdictTest {
 
   @Test
   void where_a_trial_counts_only_those_go_who_sat_in_it() {
-    Boat seen = BOAT.withTrialSeen(Optional.of(seen(DAY)));
+    Boat seen = BOAT.withObservedTrial(Optional.of(seen(DAY)));
     assertThat(TodayVerdict.of(unproven(), seen, DAY).points().get(0).question())
         .isEqualTo(
             "Do only those go who sat in it in today's trial, dressed as then, each on the same"
@@ -217,7 +217,8 @@ class TodayVerdictTest {
   }
 
   private static List<String> afterTrial(LocalDate day) {
-    return TodayVerdict.of(SampleRecords.report(), BOAT.withTrialSeen(Optional.of(seen(day))), DAY)
+    return TodayVerdict.of(
+            SampleRecords.report(), BOAT.withObservedTrial(Optional.of(seen(day))), DAY)
         .points()
         .stream()
         .map(Point::question)

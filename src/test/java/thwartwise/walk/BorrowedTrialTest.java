@@ -117,11 +117,11 @@ class BorrowedTrialTest {
   }
 
   private static InspectionRecord with(ObservedTrial seen) {
-    return inspected(UNTESTED.withTrialSeen(Optional.of(seen)));
+    return inspected(UNTESTED.withObservedTrial(Optional.of(seen)));
   }
 
   private static Recommendation recommended(ObservedTrial seen) {
-    return recommended(UNTESTED.withTrialSeen(Optional.of(seen)));
+    return recommended(UNTESTED.withObservedTrial(Optional.of(seen)));
   }
 
   private static Recommendation recommended(Boat boat) {
@@ -183,18 +183,18 @@ class BorrowedTrialTest {
 
   @Test
   void what_was_seen_of_another_hull_kit_or_chamber_counts_for_nothing() {
-    Boat seen = UNTESTED.withTrialSeen(Optional.of(seen(0, 2, 150)));
-    assertThat(seen.withKit(List.of()).trialSeen()).isEmpty();
-    assertThat(seen.withHullMass(80).trialSeen()).isEmpty();
-    assertThat(seen.withChambers(Sheet.borrowed(true).boat().chambers()).trialSeen()).isEmpty();
-    assertThat(seen.withAboard(List.of()).trialSeen()).isPresent();
+    Boat seen = UNTESTED.withObservedTrial(Optional.of(seen(0, 2, 150)));
+    assertThat(seen.withKit(List.of()).observedTrial()).isEmpty();
+    assertThat(seen.withHullMass(80).observedTrial()).isEmpty();
+    assertThat(seen.withChambers(Sheet.borrowed(true).boat().chambers()).observedTrial()).isEmpty();
+    assertThat(seen.withAboard(List.of()).observedTrial()).isPresent();
   }
 
   @Test
   void a_trial_that_went_badly_holds_on_any_day_and_after_any_change() {
     ObservedTrial bad =
         new ObservedTrial(Sheet.TODAY.minusDays(30), "Ann Lee", 2, 150, 3, false, false, List.of());
-    Boat tested = Sheet.borrowed(true).boat().withTrialSeen(Optional.of(bad));
+    Boat tested = Sheet.borrowed(true).boat().withObservedTrial(Optional.of(bad));
     String reason =
         "in the trial in knee-deep water on 2026-04-09, Ann Lee saw that full of water, with 2"
             + " people in it, it did not float level and a head did not stay clear, so nothing is"
@@ -238,11 +238,11 @@ class BorrowedTrialTest {
   @Test
   void a_file_keeps_what_was_seen_of_that_very_boat() {
     Boat seen = Sheet.borrowed(false).with("short.tested", "no").boat();
-    seen = seen.withTrialSeen(Optional.of(seen(0, 2, 150)));
+    seen = seen.withObservedTrial(Optional.of(seen(0, 2, 150)));
     String written = BoatFile.write(seen);
     assertThat(BoatFile.parse(written, "boat.json")).isEqualTo(seen);
     Boat changed = BoatFile.parse(written.replace("\"aft seat\"", "\"stern seat\""), "boat.json");
-    assertThat(changed.trialSeen()).isEmpty();
+    assertThat(changed.observedTrial()).isEmpty();
     assertThat(AssumptionWords.of(changed))
         .contains(
             "The trial in knee-deep water of 2026-05-09 counts for nothing: it was not of the boat"
@@ -260,7 +260,7 @@ class BorrowedTrialTest {
   @Test
   void a_guess_of_what_was_seen_counts_as_less_and_pounds_for_kilograms_are_asked_about() {
     Sheet tried = Sheet.borrowedAndTried();
-    assertThat(tried.with("trial.mass", "about 150").boat().trialSeen().orElseThrow().mass())
+    assertThat(tried.with("trial.mass", "about 150").boat().observedTrial().orElseThrow().mass())
         .isEqualTo(112.5);
     assertThat(tried.refused("trial.mass", "330"))
         .contains("is not between", "mass of so many people");
@@ -285,10 +285,10 @@ class BorrowedTrialTest {
   @Test
   void a_trial_that_does_not_say_where_they_sat_counts_for_nothing() {
     assertThat(recommended(seen(0, 2, 150, List.of()))).isEqualTo(recommended(UNTESTED));
-    Boat seen = UNTESTED.withTrialSeen(Optional.of(seen(0, 2, 150)));
+    Boat seen = UNTESTED.withObservedTrial(Optional.of(seen(0, 2, 150)));
     String written = BoatFile.write(seen).replaceAll("\"seats\": \\[[^\\]]*\\],", "");
     Boat read = BoatFile.parse(written, "boat.json");
-    assertThat(read.trialSeen()).isEmpty();
+    assertThat(read.observedTrial()).isEmpty();
     assertThat(AssumptionWords.of(read))
         .contains(
             "The trial in knee-deep water of 2026-05-09 counts for nothing: it does not name the"
@@ -303,7 +303,7 @@ class BorrowedTrialTest {
         .startsWith("110 kg is not between 30 and 89 kg, ")
         .endsWith("the mass of so many people. Did you mean 49.9 kg?");
     assertThat(children.accepted("trial.mass", "110 indeed")).contains("110 kg");
-    assertThat(children.with("trial.mass", "50").boat().trialSeen()).isPresent();
+    assertThat(children.with("trial.mass", "50").boat().observedTrial()).isPresent();
     assertThat(Sheet.borrowedAndTried().refused("trial.mass", "240")).contains("Did you mean");
   }
 

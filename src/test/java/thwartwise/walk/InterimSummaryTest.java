@@ -68,7 +68,7 @@ class InterimSummaryTest {
       Reply reply = Sheet.WALK.take(answers, sheet.at(ask.question()));
       answers = ((Reply.Accepted) reply).answers();
       Sheet.WALK
-          .soFar(answers)
+          .partialBoat(answers)
           .map(PartialBoat::boat)
           .filter(boat -> boats.isEmpty() || !boats.get(boats.size() - 1).equals(boat))
           .ifPresent(boats::add);

@@ -28,7 +28,7 @@ class WhereAmITest {
       WalkPosition position = at(stop);
       assertThat(position.of()).isEqualTo(8);
       assertThat(position.number()).isGreaterThanOrEqualTo(Math.max(1, before));
-      assertThat(position.left()).isPositive();
+      assertThat(position.remaining()).isPositive();
       before = position.number();
     }
     assertThat(before).isEqualTo(8);

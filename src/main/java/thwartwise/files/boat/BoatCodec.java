@@ -203,7 +203,7 @@ public final class BoatCodec {
     if (!boat.confirmedMeasurements().isEmpty()) {
       list(node, "kept", boat.confirmedMeasurements(), ConfirmedMeasurementCodec::write);
     }
-    boat.trialSeen()
+    boat.observedTrial()
         .ifPresent(seen -> node.set(ObservedTrialCodec.KEY, ObservedTrialCodec.write(seen, boat)));
     if (!boat.pointAnswers().isEmpty()) {
       list(node, PointAnswerCodec.KEY, boat.pointAnswers(), PointAnswerCodec::write);

@@ -49,13 +49,13 @@ final class ObservedTrialCodec {
             trial.value("headsClear", HEADS).bool(),
             trial.has("seats") ? trial.value("seats", SEATS).texts() : List.of());
     if (seen.failed()) {
-      return boat.withTrialSeen(Optional.of(seen));
+      return boat.withObservedTrial(Optional.of(seen));
     }
     if (!trial.has("boat") || !trial.text("boat", "").equals(mark(boat))) {
       return nothing(boat, seen, TrialFault.OF_ANOTHER_BOAT);
     }
     return seen.seats().size() == seen.people()
-        ? boat.withTrialSeen(Optional.of(seen))
+        ? boat.withObservedTrial(Optional.of(seen))
         : nothing(boat, seen, TrialFault.SEATS_NOT_NAMED);
   }
 

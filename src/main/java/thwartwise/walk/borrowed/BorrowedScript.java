@@ -122,12 +122,12 @@ public final class BorrowedScript {
             .in(tape.system());
     Boat tried =
         what == BorrowedChamber.Shown.TRIAL
-            ? boat.withTrialSeen(
+            ? boat.withObservedTrial(
                 Optional.of(new TrialQuestions(replay, tape, today, places).trialDetails()))
             : boat;
     Boat seated =
         tried
-            .trialSeen()
+            .observedTrial()
             .map(seen -> tried.withAboard(people.seatedAsObserved(seen, aboard)))
             .orElse(tried);
     Boat settled = kept.confirmed(replay, seated);

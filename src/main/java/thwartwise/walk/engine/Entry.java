@@ -16,8 +16,8 @@ import thwartwise.walk.engine.Wording.RowPrompt;
  * method returns a changed copy.
  *
  * @param whenEmpty what pressing Enter alone means
- * @param inDoubt what "don't know" means; where it is empty, what Enter means
- * @param keptForm what is kept of an answer instead of what was typed, as of "yesterday"
+ * @param ifUnknown what "don't know" means; where it is empty, what Enter means
+ * @param storedForm what is kept of an answer instead of what was typed, as of "yesterday"
  * @param textDoubts each looks at what was typed and may ask which of two things it means
  * @param doubts each looks at the value and may ask whether it is meant
  * @param slips each looks at the value and may complain in one line
@@ -28,8 +28,8 @@ public record Entry<T>(
     Wording wording,
     Function<String, Reading<T>> reader,
     Optional<Reading.Understood<T>> whenEmpty,
-    Optional<Reading.Understood<T>> inDoubt,
-    Optional<Function<T, String>> keptForm,
+    Optional<Reading.Understood<T>> ifUnknown,
+    Optional<Function<T, String>> storedForm,
     List<Function<String, Optional<Warning>>> textDoubts,
     List<Function<T, Optional<Warning>>> doubts,
     List<Function<T, Optional<String>>> slips,
@@ -99,8 +99,8 @@ public record Entry<T>(
         other,
         reader,
         whenEmpty,
-        inDoubt,
-        keptForm,
+        ifUnknown,
+        storedForm,
         textDoubts,
         doubts,
         slips,
@@ -119,18 +119,27 @@ public record Entry<T>(
 
   private Entry<T> empty(Optional<Reading.Understood<T>> means) {
     return new Entry<>(
-        key, wording, reader, means, inDoubt, keptForm, textDoubts, doubts, slips, governsTheRest);
+        key,
+        wording,
+        reader,
+        means,
+        ifUnknown,
+        storedForm,
+        textDoubts,
+        doubts,
+        slips,
+        governsTheRest);
   }
 
   /** "Don't know" means this, the answer that flatters least. */
-  public Entry<T> inDoubt(T value, String text) {
+  public Entry<T> ifUnknown(T value, String text) {
     return new Entry<>(
         key,
         wording,
         reader,
         whenEmpty,
         Optional.of(new Reading.Understood<>(value, text)),
-        keptForm,
+        storedForm,
         textDoubts,
         doubts,
         slips,
@@ -138,13 +147,13 @@ public record Entry<T>(
   }
 
   /** What is kept instead of what was typed, where that means something else on another day. */
-  public Entry<T> keptAs(Function<T, String> form) {
+  public Entry<T> storedAs(Function<T, String> form) {
     return new Entry<>(
         key,
         wording,
         reader,
         whenEmpty,
-        inDoubt,
+        ifUnknown,
         Optional.of(form),
         textDoubts,
         doubts,
@@ -153,11 +162,20 @@ public record Entry<T>(
   }
 
   /** Asks which is meant where what was typed can mean two things. */
-  public Entry<T> unlessUnclear(Function<String, Optional<Warning>> unclear) {
+  public Entry<T> unlessAmbiguous(Function<String, Optional<Warning>> unclear) {
     List<Function<String, Optional<Warning>>> more =
         Stream.concat(textDoubts.stream(), Stream.of(unclear)).toList();
     return new Entry<>(
-        key, wording, reader, whenEmpty, inDoubt, keptForm, more, doubts, slips, governsTheRest);
+        key,
+        wording,
+        reader,
+        whenEmpty,
+        ifUnknown,
+        storedForm,
+        more,
+        doubts,
+        slips,
+        governsTheRest);
   }
 
   /** Refuses a value about which the slip has something to say. */
@@ -169,8 +187,8 @@ public record Entry<T>(
         wording,
         reader,
         whenEmpty,
-        inDoubt,
-        keptForm,
+        ifUnknown,
+        storedForm,
         textDoubts,
         doubts,
         more,
@@ -186,8 +204,8 @@ public record Entry<T>(
         wording,
         reader,
         whenEmpty,
-        inDoubt,
-        keptForm,
+        ifUnknown,
+        storedForm,
         textDoubts,
         more,
         slips,
@@ -198,7 +216,7 @@ public record Entry<T>(
   public Entry<T> remark(Function<T, Optional<String>> consequence) {
     return reading(typed -> reader.apply(typed).remark(consequence))
         .doubtMeans(
-            inDoubt.map(
+            ifUnknown.map(
                 u ->
                     (Reading.Understood<T>)
                         Reading.understood(u.value(), u.text(), u.basis()).remark(consequence)));
@@ -210,8 +228,8 @@ public record Entry<T>(
         wording,
         other,
         whenEmpty,
-        inDoubt,
-        keptForm,
+        ifUnknown,
+        storedForm,
         textDoubts,
         doubts,
         slips,
@@ -225,7 +243,7 @@ public record Entry<T>(
         reader,
         whenEmpty,
         means,
-        keptForm,
+        storedForm,
         textDoubts,
         doubts,
         slips,
@@ -245,8 +263,8 @@ public record Entry<T>(
         wording,
         typed -> reader.apply(typed).as(Optional::of),
         Optional.of(left),
-        inDoubt.map(u -> new Reading.Understood<>(Optional.of(u.value()), u.text(), u.basis())),
-        keptForm.map(form -> value -> value.map(form).orElse("")),
+        ifUnknown.map(u -> new Reading.Understood<>(Optional.of(u.value()), u.text(), u.basis())),
+        storedForm.map(form -> value -> value.map(form).orElse("")),
         textDoubts,
         doubts.stream().map(Entry::whenPresent).toList(),
         slips.stream().map(Entry::whenPresent).toList(),
@@ -272,7 +290,7 @@ public record Entry<T>(
         .toBeSaid();
   }
 
-  public boolean asksForARow() {
+  public boolean hasRow() {
     return wording.row().isPresent();
   }
 
@@ -293,7 +311,7 @@ public record Entry<T>(
 
   public Entry<T> governingTheRest() {
     return new Entry<>(
-        key, wording, reader, whenEmpty, inDoubt, keptForm, textDoubts, doubts, slips, true);
+        key, wording, reader, whenEmpty, ifUnknown, storedForm, textDoubts, doubts, slips, true);
   }
 
   public Reading<T> read(String typed) {
@@ -306,8 +324,8 @@ public record Entry<T>(
   }
 
   /** What is kept of an answer that was read. */
-  public String kept(String typed, T value) {
-    return keptForm.map(form -> form.apply(value)).orElse(typed.strip());
+  public String stored(String typed, T value) {
+    return storedForm.map(form -> form.apply(value)).orElse(typed.strip());
   }
 
   /** What is unlikely about an answer, to ask about. */
@@ -357,7 +375,7 @@ public record Entry<T>(
   }
 
   private Reading<T> unknown() {
-    return inDoubt
+    return ifUnknown
         .or(() -> whenEmpty)
         .<Reading<T>>map(understood -> understood)
         .orElseGet(() -> Reading.refused(NOT_KNOWN));
@@ -368,7 +386,7 @@ public record Entry<T>(
           + " to see how it is found, or stop to keep all answers and come back with it.";
 
   private Optional<String> refusal(T value, boolean insisted) {
-    return doubt(value).filter(d -> !(insisted && d.mayBeKept())).map(Warning::reason);
+    return doubt(value).filter(d -> !(insisted && d.isConfirmable())).map(Warning::reason);
   }
 
   private Optional<Warning> doubt(T value) {
@@ -392,7 +410,7 @@ public record Entry<T>(
   }
 
   private String wanted() {
-    return wording.row().filter(RowPrompt::asksWhetherThereIsOne).isPresent()
+    return wording.row().filter(RowPrompt::asksExistence).isPresent()
         ? "the row, no if there is none, or yes to be asked its values one by one"
         : wording.expected();
   }
@@ -414,6 +432,6 @@ public record Entry<T>(
         wording.sketch(),
         wording.choices(),
         whenEmpty.map(Reading.Understood::text),
-        whenEmpty.isEmpty() && wording.row().filter(r -> !r.asksWhetherThereIsOne()).isPresent());
+        whenEmpty.isEmpty() && wording.row().filter(r -> !r.asksExistence()).isPresent());
   }
 }

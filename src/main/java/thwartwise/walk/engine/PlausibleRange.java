@@ -14,18 +14,18 @@ import thwartwise.measured.BoatQuantity;
  * Between what bounds an answer can be true, in SI, both included. An answer outside is most often
  * the right figure in another unit, so the message offers the one that would fit.
  *
- * @param ofWhat completes "not between … and …, the"
- * @param keptFrom the least that is taken when the person insists
- * @param keptTo the greatest that is taken when the person insists
+ * @param noun completes "not between … and …, the"
+ * @param insistedLeast the least that is taken when the person insists
+ * @param insistedMost the greatest that is taken when the person insists
  */
 public record PlausibleRange(
     Dimension dimension,
     UnitSystem system,
     double least,
     double most,
-    String ofWhat,
-    double keptFrom,
-    double keptTo)
+    String noun,
+    double insistedLeast,
+    double insistedMost)
     implements Function<Double, Optional<Warning>> {
 
   /** However firmly somebody insists: not this many times more or less. */
@@ -52,7 +52,7 @@ public record PlausibleRange(
 
   /** The same, but a value a little outside is taken when the person insists. */
   public PlausibleRange unlessInsisted() {
-    return new PlausibleRange(dimension, system, least, most, ofWhat, BELOW * least, BEYOND * most);
+    return new PlausibleRange(dimension, system, least, most, noun, BELOW * least, BEYOND * most);
   }
 
   @Override
@@ -65,7 +65,7 @@ public record PlausibleRange(
   }
 
   private boolean mayBeInsistedOn(double si) {
-    return si >= keptFrom && si <= keptTo;
+    return si >= insistedLeast && si <= insistedMost;
   }
 
   /** As it could be typed, to more places than anybody measures. */
@@ -92,7 +92,7 @@ public record PlausibleRange(
 
   private String outside(double si) {
     return "%s is not %s, the %s."
-        .formatted(show(si), new RoundBounds(system, dimension, least, most).words(), ofWhat);
+        .formatted(show(si), new RoundBounds(system, dimension, least, most).words(), noun);
   }
 
   private String otherUnit(double si) {

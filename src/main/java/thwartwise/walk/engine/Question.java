@@ -60,7 +60,7 @@ public record Question(
     if (row.isPresent()) {
       lines.add("Or the whole row, with ; between; what the row leaves out is asked after it.");
     }
-    lines.addAll(wrapped(leftOut()));
+    lines.addAll(wrapped(whenOmitted()));
     if (!sketch.isEmpty()) {
       lines.add("There is a sketch: type show.");
     }
@@ -68,7 +68,7 @@ public record Question(
   }
 
   /** What becomes of it when the answer is left out. */
-  public String leftOut() {
+  public String whenOmitted() {
     return skipped
         .map(taken -> "Enter or skip leaves it out: " + taken + ".")
         .orElse("It cannot be left out: without it nothing can be worked out.");

@@ -9,7 +9,7 @@ import java.util.function.UnaryOperator;
  * Asks for one thing after another until the answer is no. Where it is asked whether there is one,
  * its name or a whole row says so.
  *
- * @param any asks whether there is one at all
+ * @param existenceQuestion asks whether there is one at all
  * @param endsAtEnter whether Enter alone means that there is no other
  * @param title what each is called where a row is asked for
  * @param order what a row about one of them holds; empty where none is asked for
@@ -18,9 +18,9 @@ public record RepeatedQuestion(
     Replay replay,
     String key,
     String noun,
-    String any,
+    String existenceQuestion,
     boolean endsAtEnter,
-    UnaryOperator<Entry<Boolean>> explained,
+    UnaryOperator<Entry<Boolean>> explanation,
     String title,
     List<String> order) {
   private static final int MOST = 40;
@@ -31,18 +31,20 @@ public record RepeatedQuestion(
   }
 
   /** For things that count against the boat: that there is no other has to be said. */
-  public RepeatedQuestion forgettingNone() {
-    return new RepeatedQuestion(replay, key, noun, any, false, explained, title, order);
+  public RepeatedQuestion withExplicitEnd() {
+    return new RepeatedQuestion(
+        replay, key, noun, existenceQuestion, false, explanation, title, order);
   }
 
   /** One row each is asked for, that holds these values in this order. */
   public RepeatedQuestion inRows(String title, String... values) {
     return new RepeatedQuestion(
-        replay, key, noun, any, endsAtEnter, explained, title, List.of(values));
+        replay, key, noun, existenceQuestion, endsAtEnter, explanation, title, List.of(values));
   }
 
-  private RepeatedQuestion explained(UnaryOperator<Entry<Boolean>> how) {
-    return new RepeatedQuestion(replay, key, noun, any, endsAtEnter, how, title, order);
+  private RepeatedQuestion explanation(UnaryOperator<Entry<Boolean>> how) {
+    return new RepeatedQuestion(
+        replay, key, noun, existenceQuestion, endsAtEnter, how, title, order);
   }
 
   /** One thing: its number, counted from one, and those before it. */
@@ -58,8 +60,8 @@ public record RepeatedQuestion(
   /** The same, as {@link #atLeastOne(One, Consumer)}. */
   public <T> List<T> orNone(
       UnaryOperator<Entry<Boolean>> explained, One<T> one, Consumer<List<T>> known) {
-    Entry<Boolean> first = explained.apply(WordQuestions.yesNo(anyKey(1), any));
-    return replay.ask(inRow(1, first)) ? explained(explained).atLeastOne(one, known) : List.of();
+    Entry<Boolean> first = explained.apply(WordQuestions.yesNo(anyKey(1), existenceQuestion));
+    return replay.ask(inRow(1, first)) ? explanation(explained).atLeastOne(one, known) : List.of();
   }
 
   public <T> List<T> atLeastOne(One<T> one) {
@@ -82,7 +84,7 @@ public record RepeatedQuestion(
 
   private boolean more(int number) {
     Entry<Boolean> another =
-        explained.apply(WordQuestions.yesNo(anyKey(number), "Another " + noun + "?"));
+        explanation.apply(WordQuestions.yesNo(anyKey(number), "Another " + noun + "?"));
     return replay.ask(
         inRow(number, endsAtEnter ? another.orElse(false, NO_MORE) : another.toBeSaid()));
   }

@@ -76,7 +76,7 @@ public final class Replay {
     soFar = Optional.of(new PartialBoat(boat, units));
   }
 
-  Optional<PartialBoat> soFar() {
+  Optional<PartialBoat> partialBoat() {
     return soFar;
   }
 
@@ -89,7 +89,7 @@ public final class Replay {
         .toList();
   }
 
-  List<AcceptedAnswer> given() {
+  List<AcceptedAnswer> accepted() {
     return List.copyOf(given);
   }
 

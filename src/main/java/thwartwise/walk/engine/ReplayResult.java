@@ -13,18 +13,18 @@ import thwartwise.walk.engine.WalkSection.WalkPosition;
 /**
  * The answers run through the script.
  *
- * @param given those that fit, in the order of the questions
+ * @param accepted those that fit, in the order of the questions
  * @param rest those the script did not come to
  * @param open the question the script stopped at; empty when it came to its end
  * @param position in which section that question stands
- * @param soFar what is known of the boat there
+ * @param partialBoat what is known of the boat there
  */
 public record ReplayResult(
-    List<AcceptedAnswer> given,
+    List<AcceptedAnswer> accepted,
     List<Answer> rest,
     Optional<UnansweredQuestion> open,
     Optional<Boat> boat,
-    Optional<PartialBoat> soFar,
+    Optional<PartialBoat> partialBoat,
     Optional<WalkPosition> position) {
 
   public static ReplayResult of(Function<Replay, Boat> script, List<Answer> answers) {
@@ -37,30 +37,35 @@ public record ReplayResult(
       stopped = Optional.of(open);
     }
     return new ReplayResult(
-        replay.given(), rest(answers, replay), stopped, boat, replay.soFar(), replay.position());
+        replay.accepted(),
+        rest(answers, replay),
+        stopped,
+        boat,
+        replay.partialBoat(),
+        replay.position());
   }
 
   private static List<Answer> rest(List<Answer> answers, Replay replay) {
-    List<Answer> used = replay.given().stream().map(AcceptedAnswer::answer).toList();
+    List<Answer> used = replay.accepted().stream().map(AcceptedAnswer::answer).toList();
     return answers.stream().filter(answer -> !used.contains(answer)).toList();
   }
 
   /** The answers with one more at the open question; those after it stay while they can. */
   public List<Answer> with(Entry<?> entry, String kept) {
-    Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restBut(entry.key());
-    Stream<Answer> before = given.stream().map(AcceptedAnswer::answer);
+    Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restExcept(entry.key());
+    Stream<Answer> before = accepted.stream().map(AcceptedAnswer::answer);
     Stream<Answer> now = Stream.of(new Answer(entry.key(), kept));
     return Stream.of(before, now, after).flatMap(s -> s).toList();
   }
 
   /** Answers further on, without the one kept at this question. */
-  public Stream<Answer> restBut(String key) {
+  public Stream<Answer> restExcept(String key) {
     return rest.stream().filter(answer -> !answer.question().equals(key));
   }
 
   /** The answers without the given one; those after it stay. */
   public List<Answer> without(AcceptedAnswer dropped) {
-    return Stream.concat(given.stream().map(AcceptedAnswer::answer), rest.stream())
+    return Stream.concat(accepted.stream().map(AcceptedAnswer::answer), rest.stream())
         .filter(answer -> !answer.question().equals(dropped.question().key()))
         .toList();
   }

@@ -14,10 +14,10 @@ public record WalkSection(String name, int questions) {
    * @param section what is asked there
    * @param number of the section, from one
    * @param of how many sections
-   * @param left how many values there are still to give, this one included, in a boat like most; a
-   *     row holds several
+   * @param remaining how many values there are still to give, this one included, in a boat like
+   *     most; a row holds several
    */
-  public record WalkPosition(String section, int number, int of, int left) {
+  public record WalkPosition(String section, int number, int of, int remaining) {
     private static final int FEW = 5;
     private static final int MANY = 20;
 
@@ -27,11 +27,11 @@ public record WalkSection(String name, int questions) {
     }
 
     private String about() {
-      if (left < FEW) {
+      if (remaining < FEW) {
         return "a few values";
       }
-      int step = left > MANY ? 10 : FEW;
-      return "about " + Math.round((double) left / step) * step + " values";
+      int step = remaining > MANY ? 10 : FEW;
+      return "about " + Math.round((double) remaining / step) * step + " values";
     }
   }
 }

@@ -7,12 +7,12 @@ import java.util.Optional;
  *
  * @param reason one line
  * @param meant what was probably meant, as it could be typed
- * @param mayBeKept whether it is taken when the person insists
+ * @param isConfirmable whether it is taken when the person insists
  */
-public record Warning(String reason, Optional<String> meant, boolean mayBeKept) {
+public record Warning(String reason, Optional<String> meant, boolean isConfirmable) {
 
   /** The same doubt, offering something else. */
   Warning meaning(Optional<String> other) {
-    return new Warning(reason, other, mayBeKept);
+    return new Warning(reason, other, isConfirmable);
   }
 }

@@ -85,7 +85,7 @@ public final class WordQuestions {
   }
 
   /** What something is, in a word or two. */
-  public static Entry<String> thing(String key, String subject) {
+  public static Entry<String> name(String key, String subject) {
     return Entry.of(
             key,
             subject,
@@ -146,7 +146,7 @@ public final class WordQuestions {
             new DayReader(today)::read)
         .choices(List.of("today", "yesterday"))
         // Yesterday is another day when the walk is taken up again.
-        .keptAs(LocalDate::toString);
+        .storedAs(LocalDate::toString);
   }
 
   /** A name in quotes, short enough for a prompt. */

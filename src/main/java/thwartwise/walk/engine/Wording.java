@@ -85,11 +85,11 @@ record Wording(
    * @param subject what the row is about, in a few words
    * @param order what it holds, value by value, each in a word or two
    * @param explainsEnter whether the prompt says what Enter alone means
-   * @param asksWhetherThereIsOne whether yes asks for the values one by one, and no ends the list;
+   * @param asksExistence whether yes asks for the values one by one, and no ends the list;
    *     otherwise Enter alone asks for them one by one where it means nothing else
    */
   record RowPrompt(
-      String subject, List<String> order, boolean explainsEnter, boolean asksWhetherThereIsOne) {
+      String subject, List<String> order, boolean explainsEnter, boolean asksExistence) {
 
     public RowPrompt {
       order = List.copyOf(order);

@@ -37,7 +37,7 @@ record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings 
                     "Lay it across a trestle or a pipe and shift it until it balances level. No:",
                     "it is estimated from the shell's area.")
                 .why("It sets how the boat trims. An estimate is said to be one.")
-                .inDoubt(false, "no"));
+                .ifUnknown(false, "no"));
     return known ? Optional.of(balance()) : Optional.empty();
   }
 

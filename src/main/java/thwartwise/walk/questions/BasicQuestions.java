@@ -111,7 +111,7 @@ public final class BasicQuestions {
                     .or(Water.SALT, "salt", "sea", "salt water", "seawater"))
             .how("Lakes, rivers and anything brackish are fresh; the open sea is salt.")
             .why("Salt water carries a fortieth more. When in doubt: fresh.")
-            .inDoubt(Water.FRESH, "fresh"));
+            .ifUnknown(Water.FRESH, "fresh"));
   }
 
   public Propulsion propulsion(Tape tape) {
@@ -162,7 +162,7 @@ public final class BasicQuestions {
             .how(how.toArray(String[]::new))
             .why("After this the boat is worked out.")
             .orElse(true, "yes")
-            .inDoubt(false, "no")
+            .ifUnknown(false, "no")
             .unless(BasicQuestions::unfinished));
   }
 

@@ -54,7 +54,7 @@ public final class ChamberQuestions {
                     .why(
                         "An untested chamber counts for nothing; name it all the same, and the",
                         "report says what it would be worth once its leak test is recorded.")
-                    .inDoubt(false, "no"),
+                    .ifUnknown(false, "no"),
             (key, before) -> chamber(key, before, drawn),
             known);
   }

@@ -213,7 +213,7 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
 
   private Optional<String> switched(String key, String subject) {
     return replay.ask(
-        WordQuestions.thing(key + ".switch", subject + ", switched off by")
+        WordQuestions.name(key + ".switch", subject + ", switched off by")
             .how("A switch, or a plug that is pulled.")
             .why("What cannot be cut off goes on burning.")
             .orNone("nothing"));

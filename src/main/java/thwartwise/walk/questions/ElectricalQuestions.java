@@ -142,7 +142,7 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
 
   private Optional<String> mainSwitch(String key) {
     return replay.ask(
-        WordQuestions.thing(key + ".mainSwitch", "What cuts off everything at once")
+        WordQuestions.name(key + ".mainSwitch", "What cuts off everything at once")
             .how("A switch, or a plug at the battery, in reach of whoever steers.")
             .why("A fire is put out by it first.")
             .orNone("nothing"));

@@ -43,7 +43,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
             WordQuestions.yesNo(key + ".closed", subject + ", is the foam closed-cell?")
                 .how("Press a wet offcut: closed-cell foam stays dry inside. Not known: no.")
                 .why("Open-cell foam fills with water and counts for nothing.")
-                .inDoubt(false, "no")
+                .ifUnknown(false, "no")
                 .remark(yes -> countsForNothing(yes)));
     boolean fastened =
         replay.ask(
@@ -51,7 +51,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
                 .how(
                     "Pull up with both hands: it must not come out when the boat is full of water.")
                 .why("A loose block floats away and counts for nothing.")
-                .inDoubt(false, "no")
+                .ifUnknown(false, "no")
                 .remark(yes -> countsForNothing(yes)));
     return new Filling.Foam(closed, fastened);
   }
@@ -91,7 +91,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
         .why(
             "An untested chamber counts for nothing. A space that holds a battery or a",
             "charger never counts: it is vented, not sealed.")
-        .inDoubt(Seal.CLAIMED, Seal.CLAIMED.word())
+        .ifUnknown(Seal.CLAIMED, Seal.CLAIMED.word())
         .remark(FillingQuestions::worth);
   }
 

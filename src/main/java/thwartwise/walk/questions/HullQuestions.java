@@ -214,7 +214,7 @@ public final class HullQuestions {
         .how(drawn.toArray(String[]::new))
         .why("A slip of the tape is seen at a glance here, and by nobody later.")
         .orElse(true, "yes")
-        .inDoubt(false, "no")
+        .ifUnknown(false, "no")
         .unless(yes -> yes ? Optional.empty() : Optional.of(MEND));
   }
 
@@ -249,7 +249,7 @@ public final class HullQuestions {
                 entry
                     .how("A deck from rail to rail that keeps water out; a loose cover is none.")
                     .why("Along a deck, water at the rail does not run in.")
-                    .inDoubt(false, "no"),
+                    .ifUnknown(false, "no"),
             (key, before) -> deck(key, before.size() + 1, outline));
   }
 
@@ -276,14 +276,14 @@ public final class HullQuestions {
                 .how("Tape from the aft end to where the deck begins.")
                 .why("Only within this length is the rail no edge that floods.")
                 .row("Decked length " + number, List.of(DECKED))
-                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
     double to =
         replay.ask(
             tape.length(key + ".to", "Decked to, forward of the aft end")
                 .how("Tape from the aft end to where the deck ends.")
                 .why("Only within this length is the rail no edge that floods.")
-                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
                 .unless(end -> OrderedLengths.backward("Decked length", from, end, tape))
                 .within(end -> longDeck(from, end, outline)));

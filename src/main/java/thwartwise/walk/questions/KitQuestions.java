@@ -85,7 +85,7 @@ public final class KitQuestions {
 
   public List<Kit> kit(Consumer<List<Kit>> known) {
     return new RepeatedQuestion(replay, "kit", "piece of kit", "Is any kit carried?")
-        .forgettingNone()
+        .withExplicitEnd()
         .inRows("Kit", order())
         .orNone(
             entry ->
@@ -201,7 +201,7 @@ public final class KitQuestions {
         tape.length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to its middle; aft of the aft end with a minus.")
             .why("It trims the boat.")
-            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(
                 tape.length(
                     outline.aft() - BEYOND,
@@ -304,7 +304,7 @@ public final class KitQuestions {
         WordQuestions.yesNo(key + ".fastened", subject + ", is it fastened?")
             .how("Fastened so that it stays in a boat upside down.")
             .why("Loose kit slides to the low side, and floats away from a swamped boat.")
-            .inDoubt(false, "no"));
+            .ifUnknown(false, "no"));
   }
 
   private Optional<String> in(String key, String subject, String name) {

@@ -83,7 +83,7 @@ record LengthwiseQuestions(
             WHOLE_ROW)
         .show(Sketches.LENGTHS)
         .why("Where the shape lies along the boat sets how it trims.")
-        .unlessUnclear(tape.feetOrInches(0, slips.length()))
+        .unlessAmbiguous(tape.feetOrInches(0, slips.length()))
         .within(slips.alongTheBoat());
   }
 }

@@ -191,7 +191,7 @@ record LimitQuestions(
 
   private Entry<Double> length(String ofKey, Limit limit, double[] within) {
     return tape.length(ofKey, subject + ", " + limit.name())
-        .unlessUnclear(
+        .unlessAmbiguous(
             within[1] > LONG ? tape.feetOrInches(within[0], within[1]) : x -> Optional.empty())
         .how(
             limit.word().filter(word -> !word.equals(HULL)).isPresent()

@@ -172,7 +172,7 @@ record OpeningMeasurements(
                 : "Tape from the aft end, level, to the middle of its lowest edge.")
         .show(kind.sketch())
         .why("Water reaches it when that place goes under.")
-        .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+        .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
         .within(tape.length(outline.aft(), outline.fore(), "length of the hull"));
   }
 
@@ -242,7 +242,7 @@ record OpeningMeasurements(
 
   private Optional<String> closedBy(double z, double width) {
     return replay.ask(
-        WordQuestions.thing(key + ".closedBy", subject + ", closed under way by")
+        WordQuestions.name(key + ".closedBy", subject + ", closed under way by")
             .how(
                 "What shuts it whenever the boat is afloat: "
                     + (kind.isHatch() ? "hatch lid" : kind.isRound() ? "bung, cable gland" : "lid")

@@ -43,7 +43,7 @@ public final class OpeningQuestions {
   public List<Opening> openings(Consumer<List<Opening>> known) {
     return new RepeatedQuestion(
             replay, "opening", "opening", "Is there any notch, drain, hatch or cable hole?")
-        .forgettingNone()
+        .withExplicitEnd()
         .inRows("Opening", "what it is", "its measurements")
         .orNone(
             entry ->

@@ -109,7 +109,7 @@ public record OutfitQuestions(Replay replay, Tape tape) {
             tape.length(key + ".pins", "Rowlocks, forward of the aft end")
                 .how("Tape from the aft end to where the pins of the pair stand.")
                 .why("Too near or too far from a seat nobody rows home from it.")
-                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
     return before -> before.withOutfit(before.outfit().with(new Rowlocks(x)));
   }
@@ -130,7 +130,7 @@ public record OutfitQuestions(Replay replay, Tape tape) {
             tape.length(key + ".x", subject + ", forward of the aft end")
                 .how("Tape from the aft end to where the line is made fast.")
                 .why("At an end it pulls that end down.")
-                .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
                 .within(
                     tape.length(
                         outline.aft() - BEYOND_END,

@@ -31,7 +31,7 @@ public final class PeopleQuestions {
 
   public List<Person> aboard(String key) {
     return new RepeatedQuestion(replay, key, "person", "Shall named people be put aboard?")
-        .forgettingNone()
+        .withExplicitEnd()
         .inRows("Person", order())
         .orNone(
             entry ->

@@ -72,7 +72,7 @@ public final class PeopleText {
 
   public Reading<List<NamedPerson>> read(String typed) {
     List<NamedPerson> members = new ArrayList<>();
-    for (String one : apart(typed)) {
+    for (String one : split(typed)) {
       if (!one.isBlank()) {
         Reading<NamedPerson> member = member(one.strip(), members);
         if (member.refusal().isPresent()) {
@@ -85,7 +85,7 @@ public final class PeopleText {
   }
 
   /** What stands between commas or semicolons; a comma between two figures is a decimal one. */
-  public static List<String> apart(String typed) {
+  public static List<String> split(String typed) {
     return List.of(BETWEEN.split(typed));
   }
 

@@ -162,7 +162,7 @@ public final class PlaceQuestions {
             .how("Tape from the aft end of the hull to the middle of whoever sits " + which + ".")
             .show(Sketches.PLACES)
             .why("People who all sit at one end of it trim the boat.")
-            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
             .unless(slip));
   }
@@ -226,7 +226,7 @@ public final class PlaceQuestions {
         tape.length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to the middle of the seat.")
             .why("People forward or aft trim the boat.")
-            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
   }
 

@@ -19,7 +19,7 @@ record StationRow(int number, int stations, int points) {
   private static final String UP = "up";
 
   /** A whole station; Enter alone asks for its values one by one. */
-  <T> Entry<T> begun(Entry<T> name) {
+  <T> Entry<T> entry(Entry<T> name) {
     List<String> order = new ArrayList<>();
     if (isEnd()) {
       order.add("upright: yes or no");

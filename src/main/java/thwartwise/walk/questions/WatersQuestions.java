@@ -44,7 +44,7 @@ public final class WatersQuestions {
                         + " or warmer.",
                     "no: a few questions on what can be seen there. In doubt: no.")
                 .why("The limits follow from the waters; rougher ones make them stricter.")
-                .inDoubt(false, "no"));
+                .ifUnknown(false, "no"));
     return sheltered ? Waters.NOT_STATED : described();
   }
 

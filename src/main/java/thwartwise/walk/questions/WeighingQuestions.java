@@ -88,7 +88,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
                 "stay where they are, and the scale goes under one and then the other.")
             .show(Sketches.ENDS)
             .why("Far apart they tell the balance best.")
-            .unlessUnclear(tape.feetOrInches(outline.aft(), outline.fore()))
+            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
             .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
             .unless(
                 x ->
@@ -105,7 +105,9 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
                 fore ->
                     skin.of(aftMass + fore)
                         .map(
-                            d -> new Warning(BOTH + d.reason(), Optional.empty(), d.mayBeKept()))));
+                            d ->
+                                new Warning(
+                                    BOTH + d.reason(), Optional.empty(), d.isConfirmable()))));
   }
 
   private static final String BOTH = "Both ends together: ";
