@@ -32,12 +32,12 @@ public final class MeasuringSheet {
           + " numbers above it.";
 
   private static final String AFTER_THE_KIT =
-      "The walk asks for these in this very order, after the kit, once you answer that something"
-          + " electric is aboard; battery, motor and panel are weighed with the kit.";
+      "The walk asks for these in this very order, after the kit, once you answer that there are"
+          + " any; battery, motor and panel are weighed with the kit.";
 
   private static final String MORE =
-      "For a battery, an electric motor, a solar panel or wires print their own sheet:"
-          + " sheet --electrics.";
+      "Rowlocks, cleats, anchor line, leaks, battery, electric motor, solar panel and wires are on a"
+          + " sheet of their own: sheet --fittings.";
 
   /** A table with more fields is turned: its things stand next to each other. */
   private static final int MOST_COLUMNS = 8;
@@ -213,7 +213,7 @@ public final class MeasuringSheet {
                     ? "Lengths in metres, masses in kilograms, volumes in litres."
                     : "Lengths in feet and inches, masses in pounds, volumes in litres.",
                 "Write the unit down wherever it is another one.",
-                topic == SheetTopic.ELECTRICS ? AFTER_THE_KIT : IN_ORDER,
+                topic == SheetTopic.FITTINGS ? AFTER_THE_KIT : IN_ORDER,
                 "A box left empty is asked all the same; what was not measured counts for nothing."));
     if (topic == SheetTopic.BOAT) {
       said.add(MORE);

@@ -33,7 +33,7 @@ final class SheetSections {
       Stream.concat(Stream.of("today"), SheetTemplate.NAMES.stream()).toList();
 
   /** More choices than these are a list of examples. */
-  private static final int MOST_CHOICES = 5;
+  private static final int MOST_CHOICES = 7;
 
   private final List<Open> sections = new ArrayList<>();
 

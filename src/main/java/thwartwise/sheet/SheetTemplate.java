@@ -14,7 +14,7 @@ import thwartwise.walk.engine.Question;
  */
 final class SheetTemplate {
   /** Names of things that are nowhere printed. */
-  static final List<String> NAMES = List.of("one", "two", "three");
+  static final List<String> NAMES = List.of("first thing", "second thing", "third thing");
 
   private static final String LINES =
       """
@@ -69,8 +69,8 @@ final class SheetTemplate {
       chamber.2.kind               | side
       chamber.2.side               | port
       chamber.2.y.from             | 0.3 m
-      chamber.1.name               | one
-      chamber.2.name               | two
+      chamber.1.name               | first thing
+      chamber.2.name               | second thing
       chamber.1.x.from             | 3 m
       chamber.2.x.from             | 0 m
       chamber.2.x.to               | 0.3 m
@@ -81,9 +81,9 @@ final class SheetTemplate {
       chamber.\\d+.test.minutes    | 20
       chamber.\\d+.test.litresIn   | 0
       place.[123].any              | yes
-      place.1.name                 | one
-      place.2.name                 | two
-      place.3.name                 | three
+      place.1.name                 | first thing
+      place.2.name                 | second thing
+      place.3.name                 | third thing
       place.1.lies                 | across
       place.2.lies                 | port
       place.3.lies                 | area
@@ -104,6 +104,21 @@ final class SheetTemplate {
       kit.\\d+.y                   | 0 m
       kit.\\d+.z                   | 0.1 m
       kit.\\d+.in                  | none
+      outfit.[1-4].any             | yes
+      outfit.1.what                | rowlocks
+      outfit.1.pins                | 1.2 m
+      outfit.2.what                | cleat
+      outfit.2.name                | cleat
+      outfit.2.x                   | 3 m
+      outfit.2.y                   | 0 m
+      outfit.2.z                   | 0.3 m
+      outfit.3.what                | anchor
+      outfit.3.line                | 20 m
+      outfit.3.depth               | 3 m
+      outfit.4.what                | leak
+      outfit.4.seam                | keel
+      outfit.4.litres              | 3
+      outfit.4.minutes             | 30
       electrics.any                | yes
       electrics.battery.ampHours   | 80
       electrics.motor.electric     | yes
@@ -119,7 +134,7 @@ final class SheetTemplate {
       person.1.any                 | yes
       person.\\d+.name             | person
       person.\\d+.mass             | 80 kg
-      person.\\d+.place            | two
+      person.\\d+.place            | second thing
       .*\\.\\d+\\.any              | no
       waters.sheltered             | no
       waters\\..*                  | sheltered

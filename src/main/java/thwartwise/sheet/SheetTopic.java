@@ -3,12 +3,15 @@ package thwartwise.sheet;
 import java.util.List;
 import thwartwise.sheet.SheetRun.Asked;
 
-/** What a measuring sheet is about: most boats have no wires, and need one of the two. */
+/**
+ * What a measuring sheet is about: the boat with all it carries, or what is bolted to it, which
+ * most people need not measure.
+ */
 public enum SheetTopic {
   BOAT("Measuring sheet", "measuring sheet"),
-  ELECTRICS("Measuring sheet: battery, motor and wires", "measuring sheet electrics");
+  FITTINGS("Measuring sheet: fittings and wires", "measuring sheet fittings");
 
-  private static final String WIRED = "electrics.";
+  private static final List<String> FITTED = List.of("electrics.", "outfit.");
 
   private final String title;
   private final String fileName;
@@ -29,7 +32,11 @@ public enum SheetTopic {
 
   List<Asked> of(List<Asked> run) {
     return run.stream()
-        .filter(asked -> asked.question().key().startsWith(WIRED) == (this == ELECTRICS))
+        .filter(asked -> isFitting(asked.question().key()) == (this == FITTINGS))
         .toList();
+  }
+
+  private static boolean isFitting(String key) {
+    return FITTED.stream().anyMatch(key::startsWith);
   }
 }

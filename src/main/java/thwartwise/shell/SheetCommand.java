@@ -27,8 +27,8 @@ final class SheetCommand implements ShellCommand {
   private static final OptionWord POINTS =
       new OptionWord("points", "N", "points at each station, 2 to 12; without it 3", false);
 
-  private static final OptionWord ELECTRICS =
-      new OptionWord("electrics", "", "the sheet for battery, motor, panel and wires", false);
+  private static final OptionWord FITTINGS =
+      new OptionWord("fittings", "", "the sheet for rowlocks, anchor, battery and wires", false);
 
   private static final int USUAL_POINTS = 3;
   private static final int MOST_POINTS = 12;
@@ -51,7 +51,7 @@ final class SheetCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, ELECTRICS, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
+    return List.of(OptionWord.BOAT, FITTINGS, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
   }
 
   @Override
@@ -66,7 +66,7 @@ final class SheetCommand implements ShellCommand {
           sheet --units feet --paper letter
           sheet --points 5            for a round side
           sheet --boat custard-tart   with what is known of that boat
-          sheet --electrics           battery, motor, panel and wires, by themselves
+          sheet --fittings            rowlocks, cleats, anchor line, leaks, wires
 
         Of a known boat the sheet has what the boat file says, and room for what it
         does not say and for leak tests older than twelve months.
@@ -91,7 +91,7 @@ final class SheetCommand implements ShellCommand {
     out.println("To print: " + PrintableText.of(pdf.toString()));
     out.println("To see:   " + PrintableText.of(html.toString()));
     if (topic(given) == SheetTopic.BOAT) {
-      out.println("Battery, electric motor, solar panel or wires aboard? Print: sheet --electrics");
+      out.println("Rowlocks, cleats, anchor, leaks, battery or wires? Print: sheet --fittings");
     }
     return Exit.NOTHING_HOLDS_BACK.status();
   }
@@ -106,7 +106,7 @@ final class SheetCommand implements ShellCommand {
   }
 
   private static SheetTopic topic(CommandInput given) {
-    return given.has(ELECTRICS) ? SheetTopic.ELECTRICS : SheetTopic.BOAT;
+    return given.has(FITTINGS) ? SheetTopic.FITTINGS : SheetTopic.BOAT;
   }
 
   private Paper paper(CommandInput given) {

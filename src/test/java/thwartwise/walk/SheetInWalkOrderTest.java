@@ -100,7 +100,7 @@ class SheetInWalkOrderTest {
             .withOutfit(outfit)
             .withCleats(List.of(new Cleat("bow ring", Vector3.of(3.4, 0, 0.4))));
     Map<String, String> written = new LinkedHashMap<>();
-    known(boat, Sheet.TODAY)
+    MeasuringSheet.of(SheetTopic.FITTINGS, Sheet.walk(), boat, Sheet.TODAY)
         .cells()
         .forEach(cell -> written.put(cell.question(), cell.written().replace("\u00a0", " ")));
     assertThat(written)
@@ -117,9 +117,10 @@ class SheetInWalkOrderTest {
   @Test
   void what_is_known_to_be_electric_stands_on_the_sheet_of_a_boat() {
     Boat boat = ElectricBoat.boat();
-    MeasuringSheet sheet = MeasuringSheet.of(SheetTopic.ELECTRICS, Sheet.walk(), boat, Sheet.TODAY);
+    MeasuringSheet sheet = MeasuringSheet.of(SheetTopic.FITTINGS, Sheet.walk(), boat, Sheet.TODAY);
     Map<String, String> written = new LinkedHashMap<>();
     sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
+    written.keySet().removeIf(key -> key.startsWith("outfit."));
     assertThat(written.keySet()).allMatch(key -> key.startsWith("electrics."));
     assertThat(known(boat, Sheet.TODAY).cells())
         .noneMatch(cell -> cell.question().startsWith("electrics."));
@@ -197,9 +198,19 @@ class SheetInWalkOrderTest {
         .contains(
             "The boat and its hull", "Name of the boat", "fresh / salt", "chine, half-breadth");
     assertThat(blank().toString()).doesNotContain("And also");
-    assertThat(blank(SheetTopic.ELECTRICS).toString())
-        .startsWith("Measuring sheet: battery, motor and wires")
+    assertThat(blank(SheetTopic.FITTINGS).toString())
+        .startsWith("Measuring sheet: fittings and wires")
         .doesNotContain("And also");
     assertThat(blank().cells()).allMatch(cell -> cell.written().isEmpty());
+  }
+
+  /** What the sheet was made from is no boat: its chambers and places are nobody's answers. */
+  @Test
+  void what_may_be_chosen_is_printed_and_the_names_of_the_template_are_not() {
+    String plain = blank().toString().replaceAll("\\s+", " ");
+    assertThat(plain)
+        .contains("oar notch / drain")
+        .contains("This opening leads into")
+        .doesNotContain("leads into (", "which chamber (", "steered from (", "first thing");
   }
 }

@@ -41,7 +41,7 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
         .how(
             "yes: what their labels say, a timed run, fuses. range then tells when to turn",
             "back, and wiring which wires burn. no: they count as weight alone. The sheet",
-            "for the pencil is a page of its own: sheet --electrics.")
+            "for the pencil is one of its own: sheet --fittings.")
         .why("The way home hangs on the battery, and a wire without a fuse burns.")
         .orElse(false, "no");
   }
