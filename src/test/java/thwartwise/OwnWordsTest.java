@@ -43,7 +43,8 @@ class OwnWordsTest {
           CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
           InspectionOutput PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
-          StationQuestions StationRows StationTable SupposeCommand SuppositionText TableFigure TableRow
+          StationQuestions StationRows StationTable SpreadCommand SupposeCommand SuppositionText TableFigure
+          TableRow
           TableUnit Tape TerminalLines RowInput TableInput UnitsChoice Walk
           WalkConversation WireText WordQuestions CommandLineParser
           """);

@@ -1,11 +1,32 @@
 package thwartwise.report;
 
 import thwartwise.boat.Boat;
+import thwartwise.spread.InputKind;
 import thwartwise.spread.Remeasurement;
 
 /** What to measure again, and how. */
-final class InputWords {
+public final class InputWords {
   private InputWords() {}
+
+  /** A kind of measurement that somebody took the better way, in two words. */
+  public static String name(InputKind kind) {
+    return switch (kind) {
+      case HULL_MASS -> "hull weight";
+      case KIT_MASS -> "kit weights";
+      case PERSON_MASS -> "people's weights";
+      case SCALES -> "scales";
+      case HULL_CENTRE_ALONG -> "hull balance";
+      case HULL_CENTRE_HEIGHT -> "hull inclined";
+      case HALF_BREADTHS -> "half-breadths";
+      case TAPE -> "tape";
+      case BOTTOM_HEIGHTS -> "bottom heights";
+      case EDGE_HEIGHTS -> "edge heights";
+      case SHELL_THICKNESS -> "shell thickness";
+      case SWAMPED_DENSITY -> "soaked density";
+      case CHAMBER_VOLUME -> "chamber litres";
+      case SEAT_HEIGHT -> "seat heights";
+    };
+  }
 
   static String betterWay(Remeasurement again, Boat boat) {
     String thing = again.thing();

@@ -53,7 +53,8 @@ public final class SpreadPage {
     page.gap().table(figures(spread)).gap();
     again(spread);
     page.paragraph(
-        "Nobody said how it was measured: a mass may be off by "
+        measured(spread)
+            + " a mass may be off by "
             + percent(spread.unsaid().massFactor() - 1)
             + ", a chamber by "
             + percent(1 - spread.unsaid().volumeFactor())
@@ -63,6 +64,14 @@ public final class SpreadPage {
     page.paragraph(
         "Waves, wind and what people do are not in it; it never allows more than inspect",
         Disclaimer.LAST_WORD);
+  }
+
+  private static String measured(BoatSpread spread) {
+    return spread.better().isEmpty()
+        ? "Nobody said how it was measured:"
+        : "Measured with care: "
+            + Sentence.list(spread.better().stream().sorted().map(InputWords::name).toList())
+            + ". Else";
   }
 
   private static String percent(double share) {

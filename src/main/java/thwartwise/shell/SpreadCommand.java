@@ -1,8 +1,10 @@
 package thwartwise.shell;
 
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.advice.Progress;
@@ -11,13 +13,33 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
+import thwartwise.measure.ChoiceReader;
+import thwartwise.measure.Reading;
+import thwartwise.report.InputWords;
 import thwartwise.report.SpreadPage;
 import thwartwise.rules.RuleBook;
 import thwartwise.spread.BoatSpread;
+import thwartwise.spread.InputKind;
 
 /** Says how sure the answer for a boat is, and what to measure again. */
 final class SpreadCommand implements ShellCommand {
+  private static final OptionWord BETTER =
+      new OptionWord("better", "LIST", "what was measured with care, apart by commas", false);
+
+  private static final ChoiceReader<InputKind> KINDS = kinds();
+
   private final Inspector inspector;
+
+  private static ChoiceReader<InputKind> kinds() {
+    ChoiceReader<InputKind> reader =
+        ChoiceReader.of(InputKind.EDGE_HEIGHTS, InputWords.name(InputKind.EDGE_HEIGHTS));
+    for (InputKind kind : InputKind.values()) {
+      if (kind.mayBeWrong() && kind != InputKind.EDGE_HEIGHTS) {
+        reader = reader.or(kind, InputWords.name(kind));
+      }
+    }
+    return reader;
+  }
 
   SpreadCommand(Inspector inspector) {
     this.inspector = inspector;
@@ -35,7 +57,7 @@ final class SpreadCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
+    return List.of(OptionWord.BOAT, BETTER, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -44,7 +66,18 @@ final class SpreadCommand implements ShellCommand {
         Moves every measurement of a boat by as much as it may be off and says in how
         many of 100 boats measured like this the answer would be fewer people, and
         which one or two measurements are worth ten more minutes. Nothing is kept. It
-        never allows more people than inspect does.
+        never allows more people than inspect does. Nobody is asked how a boat was
+        measured, so each measurement counts as badly taken as the rules allow for;
+        name with --better what was measured with care (one standard deviation):
+          hull weight, people's weights   bathroom scales on hard ground   2 %
+          kit weights                     luggage scale                    1 %
+          hull balance                    balanced on a roller             2 cm
+          hull inclined                   afloat, a weight moved across    2 cm
+          half-breadths, seat heights     steel tape on a flat side        3 mm
+          bottom heights, edge heights    steel tape from a taut line      5 mm
+          shell thickness                 callipers                        5 %
+          soaked density                  a soaked offcut weighed          3 %
+          chamber litres                  filled from a litre jug          2 %
 
         Exit codes, for scripts:
           0  at least 95 of 100 boats measured like this carry what is recommended
@@ -58,13 +91,28 @@ final class SpreadCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
-    Optional<BoatSpread> spread = spread(file, boat, RuleBooks.of(given));
+    Set<InputKind> better = given.text(BETTER).map(this::better).orElse(Set.of());
+    Optional<BoatSpread> spread = spread(file, boat, RuleBooks.of(given), better);
     context.outputWriter().println(SpreadPage.of(boat, spread).stripTrailing());
     boolean sure = spread.filter(s -> s.sure() == s.recommended()).isPresent();
     return (sure ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 
-  private Optional<BoatSpread> spread(Path file, Boat boat, RuleBook book) {
+  private Set<InputKind> better(String typed) {
+    Set<InputKind> kinds = EnumSet.noneOf(InputKind.class);
+    for (String name : typed.split(",")) {
+      Reading<InputKind> read = KINDS.read(name.strip());
+      read.as(kinds::add);
+      read.refusal()
+          .ifPresent(
+              reason -> {
+                throw UsageError.refused(this, reason);
+              });
+    }
+    return kinds;
+  }
+
+  private Optional<BoatSpread> spread(Path file, Boat boat, RuleBook book, Set<InputKind> better) {
     try {
       return InterruptibleWork.of(
           "Working out how sure the answer is",
@@ -73,6 +121,7 @@ final class SpreadCommand implements ShellCommand {
                   boat,
                   book,
                   RuleSetFile.measuringSpreads(),
+                  better,
                   inspector.today(),
                   of -> progress.counting(Progress.Stage.SPREAD, of)));
     } catch (UnusableBoat contradiction) {

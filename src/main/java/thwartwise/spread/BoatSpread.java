@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -40,6 +41,7 @@ import thwartwise.uncertainty.SampledResult;
  * @param again what is worth measuring again, the most useful first
  * @param inputs how many measurements were moved
  * @param unsaid what a measurement may be off where nobody said how it was taken
+ * @param better kinds of measurement that were taken the better way
  */
 public record BoatSpread(
     int recommended,
@@ -48,7 +50,8 @@ public record BoatSpread(
     List<FigureSpread> figures,
     List<Remeasurement> again,
     int inputs,
-    Allowance unsaid) {
+    Allowance unsaid,
+    Set<InputKind> better) {
 
   /** What a finding must be met in to meet. */
   public static final double ENOUGH = 0.95;
@@ -88,17 +91,24 @@ public record BoatSpread(
     chances = List.copyOf(chances);
     figures = List.copyOf(figures);
     again = List.copyOf(again);
+    better = Set.copyOf(better);
   }
 
   /**
    * Empty where nothing is recommended: there is no answer to be sure of.
    *
    * @param spreads how far a measurement may be off, by how it was taken
+   * @param better kinds of measurement that were taken the better way
    * @param progress is told how many evaluations there are, and run after each of them
    * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
    */
   public static Optional<BoatSpread> of(
-      Boat boat, RuleBook book, RuleSet spreads, LocalDate today, IntFunction<Runnable> progress) {
+      Boat boat,
+      RuleBook book,
+      RuleSet spreads,
+      Set<InputKind> better,
+      LocalDate today,
+      IntFunction<Runnable> progress) {
     BoatModel model = BoatModel.of(boat, today);
     AppliedRules applied = new AppliedRules(model, book);
     RuleSet rules = applied.inForce();
@@ -110,7 +120,7 @@ public record BoatSpread(
     }
     double each = rules.value("design-person");
     List<CrewCase> cases = cases(assessment, limits, people, each);
-    List<SpreadInput> inputs = SpreadInputs.of(boat, model, rules, spreads, most(cases));
+    List<SpreadInput> inputs = SpreadInputs.of(boat, model, rules, spreads, better, most(cases));
     CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases);
     List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
     List<PropagatedResult> results =
@@ -120,7 +130,7 @@ public record BoatSpread(
         draws.isClose()
             ? inFull(margins.of(c -> c.people() == people), distributions, progress)
             : 1;
-    return Optional.of(draws.answer(Allowance.of(rules, model), inFull));
+    return Optional.of(draws.answer(Allowance.of(rules, model), better, inFull));
   }
 
   /** The share of boats, each worked out in full, in which every figure of a crew is met. */
@@ -197,12 +207,12 @@ public record BoatSpread(
           .anyMatch(i -> !(results.get(i).best() > CLOSE * results.get(i).standardUncertainty()));
     }
 
-    BoatSpread answer(Allowance unsaid, double inFull) {
+    BoatSpread answer(Allowance unsaid, Set<InputKind> better, double inFull) {
       List<SampledResult> drawn = drawn(Optional.empty());
       List<FigureSpread> spreads = spreads(drawn);
       List<CrewChance> chances = chances(drawn.get(0), inFull);
       return new BoatSpread(
-          recommended, each, chances, spreads, again(chances), inputs.size(), unsaid);
+          recommended, each, chances, spreads, again(chances), inputs.size(), unsaid, better);
     }
 
     /**

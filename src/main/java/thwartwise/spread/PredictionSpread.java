@@ -2,6 +2,7 @@ package thwartwise.spread;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
@@ -47,25 +48,21 @@ public record PredictionSpread(List<Source> sources, int figures) {
       BoatModel model,
       RuleSet rules,
       RuleSet spreads,
-      List<InputKind> measuredBetter,
+      Set<InputKind> measuredBetter,
       Function<BoatModel, double[]> predicted) {
-    List<SpreadInput> inputs = SpreadInputs.of(boat, model, rules, spreads, 0);
+    List<SpreadInput> inputs = SpreadInputs.of(boat, model, rules, spreads, measuredBetter, 0);
     List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
     int figures = predicted.apply(model).length;
     List<PropagatedResult> results =
         FirstOrderPropagation.of(distributions, varied(boat, model, inputs, predicted, figures), 1);
     return new PredictionSpread(
-        IntStream.range(0, inputs.size())
-            .mapToObj(i -> source(inputs.get(i), i, measuredBetter, results))
-            .toList(),
+        IntStream.range(0, inputs.size()).mapToObj(i -> source(inputs.get(i), i, results)).toList(),
         figures);
   }
 
-  private static Source source(
-      SpreadInput input, int at, List<InputKind> better, List<PropagatedResult> results) {
-    double left = better.contains(input.kind()) ? input.left() : 1;
+  private static Source source(SpreadInput input, int at, List<PropagatedResult> results) {
     return new Source(
-        input.kind(), input.thing(), results.stream().map(r -> left * r.contribution(at)).toList());
+        input.kind(), input.thing(), results.stream().map(r -> r.contribution(at)).toList());
   }
 
   private static MeasurementModel varied(

@@ -7,8 +7,8 @@ import thwartwise.uncertainty.Distribution;
  *
  * @param thing the name of what was measured, as somebody typed it; empty where it is the boat's
  * @param distribution about the value as measured, SI
- * @param betterSpread one standard deviation once it is measured again the better way; not below
- *     the spread where there is no better way
+ * @param betterSpread one standard deviation once it is measured again the better way; that of the
+ *     distribution where there is none, or it was taken so
  * @param variation the boat where it has another value
  */
 record SpreadInput(
@@ -30,6 +30,6 @@ record SpreadInput(
 
   /** What of its spread is left once it is measured again the better way. */
   double left() {
-    return Math.min(1, betterSpread / spread());
+    return betterSpread / spread();
   }
 }

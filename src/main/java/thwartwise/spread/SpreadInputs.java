@@ -2,6 +2,7 @@ package thwartwise.spread;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
@@ -29,16 +30,19 @@ final class SpreadInputs {
   private final Boat boat;
   private final BoatModel model;
   private final RuleSet spreads;
+  private final Set<InputKind> better;
   private final double mass;
   private final double volume;
   private final double height;
   private final List<SpreadInput> found = new ArrayList<>();
 
-  private SpreadInputs(Boat boat, BoatModel model, RuleSet rules, RuleSet spreads) {
+  private SpreadInputs(
+      Boat boat, BoatModel model, RuleSet rules, RuleSet spreads, Set<InputKind> better) {
     Allowance unsaid = Allowance.of(rules, model);
     this.boat = boat;
     this.model = model;
     this.spreads = spreads;
+    this.better = better;
     this.mass = unsaid.massFactor() - 1;
     this.volume = 1 - unsaid.volumeFactor();
     this.height = unsaid.freeboardLoss();
@@ -47,11 +51,17 @@ final class SpreadInputs {
   /**
    * @param rules whose allowances stand where nobody said how a thing was measured
    * @param spreads how far a measurement may be off, by how it was taken
+   * @param better kinds of measurement that were taken the better way
    * @param people how many a crew has at most
    */
   static List<SpreadInput> of(
-      Boat boat, BoatModel model, RuleSet rules, RuleSet spreads, int people) {
-    SpreadInputs inputs = new SpreadInputs(boat, model, rules, spreads);
+      Boat boat,
+      BoatModel model,
+      RuleSet rules,
+      RuleSet spreads,
+      Set<InputKind> better,
+      int people) {
+    SpreadInputs inputs = new SpreadInputs(boat, model, rules, spreads, better);
     inputs.masses(people);
     inputs.centre();
     inputs.shape();
@@ -92,11 +102,18 @@ final class SpreadInputs {
     add(
         InputKind.SCALES,
         "",
-        Lognormal.of(1, shared * mass),
+        Lognormal.of(1, shared * ofScales()),
         (b, factor) ->
             b.with(x -> x.withHullMass(factor * x.hull().mass()))
                 .withKit(k -> weighing(k, factor * k.mass()))
                 .withPeople(factor));
+  }
+
+  /** Whoever weighed the hull on good scales weighed the rest on them. */
+  private double ofScales() {
+    return better.contains(InputKind.HULL_MASS)
+        ? Math.min(mass, spreads.value(InputKind.HULL_MASS.betterWay()))
+        : mass;
   }
 
   private void weighed(
@@ -281,8 +298,16 @@ final class SpreadInputs {
     }
   }
 
-  private void add(InputKind kind, String thing, Distribution distribution, Variation variation) {
-    found.add(new SpreadInput(kind, thing, distribution, better(kind, distribution), variation));
+  private void add(InputKind kind, String thing, Distribution unsaid, Variation variation) {
+    double least = Math.min(better(kind, unsaid), unsaid.standardDeviation());
+    Distribution distribution = better.contains(kind) ? narrowed(unsaid, least) : unsaid;
+    found.add(new SpreadInput(kind, thing, distribution, least, variation));
+  }
+
+  private static Distribution narrowed(Distribution unsaid, double spread) {
+    return unsaid instanceof Lognormal
+        ? Lognormal.of(unsaid.mean(), spread)
+        : new Normal(unsaid.mean(), spread);
   }
 
   private double better(InputKind kind, Distribution distribution) {

@@ -3,8 +3,8 @@ package thwartwise.proof;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
@@ -24,7 +24,7 @@ class ProofComparisonTest {
             FloatedSkiff.MODEL,
             RuleSetFile.cautiousDefault(),
             RuleSetFile.measuringSpreads(),
-            List.of(better),
+            Set.of(better),
             model -> readings.of(model).values(HullWeight.of(model)));
     return ProofComparison.of(readings, spread);
   }

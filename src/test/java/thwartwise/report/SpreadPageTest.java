@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +57,30 @@ class SpreadPageTest {
         figures,
         again,
         30,
-        new Allowance(1.05, 0.9, 0.02));
+        new Allowance(1.05, 0.9, 0.02),
+        Set.of());
+  }
+
+  @Test
+  void what_was_measured_with_care_is_named() {
+    BoatSpread plain = spread(List.of(1.0, 1.0), List.of(), List.of());
+    BoatSpread careful =
+        new BoatSpread(
+            2,
+            95,
+            plain.chances(),
+            List.of(),
+            List.of(),
+            30,
+            plain.unsaid(),
+            Set.of(InputKind.EDGE_HEIGHTS, InputKind.HULL_MASS));
+
+    assertThat(page(careful))
+        .contains(
+            """
+            Measured with care: hull weight and edge heights. Else a mass may be off by 5 %,
+            a chamber by 10 %, edges and seats by 2 cm (one standard deviation, judgement).
+            """);
   }
 
   private static String page(BoatSpread spread) {

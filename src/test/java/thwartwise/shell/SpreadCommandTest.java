@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
 import thwartwise.inspection.PlainHulls;
+import thwartwise.report.InputWords;
+import thwartwise.spread.InputKind;
 
 class SpreadCommandTest {
   @TempDir Path temp;
@@ -48,5 +50,39 @@ class SpreadCommandTest {
     assertThat(code).isEqualTo(2);
     assertThat(shell.err()).contains("none.json");
     assertThat(shell.out()).isEmpty();
+  }
+
+  @Test
+  void what_was_measured_with_care_is_one_of_the_kinds_that_are_listed() throws IOException {
+    Workspace workspace = new Workspace(temp);
+    workspace.saveBoat(PlainHulls.pram());
+
+    int code =
+        shell.run(
+            "spread",
+            "--boat",
+            "pram",
+            "--better",
+            "edge heights, the paint",
+            "--folder",
+            temp.toString());
+
+    assertThat(code).isEqualTo(2);
+    assertThat(shell.err())
+        .isEqualTo(
+            "spread: \"the paint\" is not one of these. Type one of: edge heights, hull weight, kit"
+                + " weights, people's weights, hull balance, hull inclined, half-breadths, bottom"
+                + " heights, shell thickness, soaked density, chamber litres, seat heights.\n");
+  }
+
+  @Test
+  void the_help_names_every_kind_that_can_be_measured_with_care() {
+    shell.run("help", "spread");
+
+    for (InputKind kind : InputKind.values()) {
+      if (kind.mayBeWrong()) {
+        assertThat(shell.out()).contains(InputWords.name(kind));
+      }
+    }
   }
 }

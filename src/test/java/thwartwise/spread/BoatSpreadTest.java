@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -20,7 +21,8 @@ class BoatSpreadTest {
   private static final RuleSet SPREADS = RuleSetFile.measuringSpreads();
 
   private static BoatSpread of(Boat boat, RuleSet spreads) {
-    return BoatSpread.of(boat, BOOK, spreads, PlainHulls.TODAY, of -> () -> {}).orElseThrow();
+    return BoatSpread.of(boat, BOOK, spreads, Set.of(), PlainHulls.TODAY, of -> () -> {})
+        .orElseThrow();
   }
 
   private static RuleSet with(String way, double value) {
@@ -39,6 +41,7 @@ class BoatSpreadTest {
                 PlainHulls.pram(),
                 BOOK,
                 SPREADS,
+                Set.of(),
                 PlainHulls.TODAY,
                 of -> {
                   total.set(of);
@@ -88,7 +91,12 @@ class BoatSpreadTest {
   void a_boat_in_which_nobody_is_recommended_has_no_answer_to_be_sure_of() {
     assertThat(
             BoatSpread.of(
-                TextbookBox.weighing(80), BOOK, SPREADS, PlainHulls.TODAY, of -> () -> {}))
+                TextbookBox.weighing(80),
+                BOOK,
+                SPREADS,
+                Set.of(),
+                PlainHulls.TODAY,
+                of -> () -> {}))
         .as("a box without any lift when swamped")
         .isEmpty();
   }

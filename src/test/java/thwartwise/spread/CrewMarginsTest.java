@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
@@ -37,7 +38,7 @@ class CrewMarginsTest {
     static Margins of(Boat boat) {
       BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
       List<SpreadInput> inputs =
-          SpreadInputs.of(boat, model, RULES, RuleSetFile.measuringSpreads(), 0);
+          SpreadInputs.of(boat, model, RULES, RuleSetFile.measuringSpreads(), Set.of(), 0);
       return new Margins(inputs, new CrewMargins(boat, model, RULES, inputs, List.of(NOBODY)));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -16,9 +17,9 @@ import thwartwise.rules.RuleSet;
 class SpreadInputsTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
 
-  private static List<SpreadInput> of(Boat boat) {
+  private static List<SpreadInput> of(Boat boat, InputKind... better) {
     BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
-    return SpreadInputs.of(boat, model, RULES, RuleSetFile.measuringSpreads(), 2);
+    return SpreadInputs.of(boat, model, RULES, RuleSetFile.measuringSpreads(), Set.of(better), 2);
   }
 
   private static SpreadInput of(List<SpreadInput> inputs, InputKind kind) {
@@ -122,5 +123,32 @@ class SpreadInputsTest {
     assertThat(of(inputs, InputKind.CHAMBER_VOLUME).left()).isCloseTo(0.2, within(1e-9));
     assertThat(of(inputs, InputKind.EDGE_HEIGHTS).left()).isCloseTo(0.25, within(1e-9));
     assertThat(of(inputs, InputKind.SCALES).left()).isEqualTo(1);
+  }
+
+  @Test
+  void what_was_measured_with_care_is_surer_and_nothing_else_is() {
+    Boat boat = PlainHulls.skiff();
+    List<SpreadInput> unsaid = of(boat);
+    List<SpreadInput> better = of(boat, InputKind.EDGE_HEIGHTS, InputKind.HULL_MASS);
+
+    assertThat(of(better, InputKind.EDGE_HEIGHTS).spread()).isCloseTo(0.005, within(1e-12));
+    assertThat(of(better, InputKind.HULL_MASS).spread())
+        .isCloseTo(0.02 * boat.hull().mass(), within(1e-9));
+    assertThat(of(better, InputKind.HULL_MASS).left()).isCloseTo(1, within(1e-12));
+    // The scales' part, 0.6, of 2 % instead of 5 %.
+    assertThat(of(better, InputKind.SCALES).spread()).isCloseTo(0.012, within(1e-12));
+    assertThat(of(better, InputKind.CHAMBER_VOLUME).spread())
+        .isEqualTo(of(unsaid, InputKind.CHAMBER_VOLUME).spread());
+  }
+
+  /** However few stations there are and whatever the allowances: care makes nothing less sure. */
+  @Test
+  void care_never_makes_a_measurement_less_sure() {
+    Boat boat = PlainHulls.skiff();
+    List<SpreadInput> unsaid = of(boat);
+    List<SpreadInput> better = of(boat, InputKind.values());
+    for (int i = 0; i < unsaid.size(); i++) {
+      assertThat(better.get(i).spread()).isLessThanOrEqualTo(unsaid.get(i).spread());
+    }
   }
 }
