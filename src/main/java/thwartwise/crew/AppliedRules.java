@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.ObservedTrial;
@@ -36,7 +36,7 @@ import thwartwise.rules.WaterAdjustedLimits;
 /** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
 public final class AppliedRules {
   private final BoatModel model;
-  private final KnownBalances balances;
+  private final BalanceCache balances;
   private final RuleBook calm;
   private final RuleBook book;
   private final RuleSet inForce;
@@ -61,13 +61,13 @@ public final class AppliedRules {
   }
 
   public AppliedRules(BoatModel model, RuleBook book) {
-    this(model, book, new KnownBalances());
+    this(model, book, new BalanceCache());
   }
 
   /**
    * @param balances rests found of this boat and of others of the same hull
    */
-  public AppliedRules(BoatModel model, RuleBook book, KnownBalances balances) {
+  public AppliedRules(BoatModel model, RuleBook book, BalanceCache balances) {
     this.model = model;
     this.balances = balances;
     UnitFormat units = new UnitFormat(model.boat().units());

@@ -177,11 +177,11 @@ public final class AssignmentSearch {
   }
 
   /** What stops them in the seating that breaks least; where it is the lift, in any. */
-  Optional<BrokenChecks> breaks(List<NamedPerson> members) {
+  Optional<FailedChecks> breaks(List<NamedPerson> members) {
     if (!mayBeLifted(members)) {
       return Assignment.of(members, places).stream()
           .findFirst()
-          .map(a -> new BrokenChecks(assessment.notLifted(loadedBoats(members, a))));
+          .map(a -> new FailedChecks(assessment.notLifted(loadedBoats(members, a))));
     }
     int fewest = Integer.MAX_VALUE;
     Optional<Assignment> least = Optional.empty();
@@ -195,6 +195,6 @@ public final class AssignmentSearch {
         break;
       }
     }
-    return least.map(a -> new BrokenChecks(assessment.notMet(loadedBoats(members, a))));
+    return least.map(a -> new FailedChecks(assessment.notMet(loadedBoats(members, a))));
   }
 }

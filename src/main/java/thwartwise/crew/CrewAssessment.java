@@ -11,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
@@ -47,7 +47,7 @@ public final class CrewAssessment {
   private final List<Check> wet;
   private final List<Check> soonest;
   private final double liftEach;
-  private final KnownBalances balances;
+  private final BalanceCache balances;
   private final boolean edgesStayOut;
 
   /** Asked first next time; a matter of speed alone. */
@@ -60,13 +60,13 @@ public final class CrewAssessment {
   private record SeatingQuestion(Seating seating, double heaviest, List<Check> checks) {}
 
   public CrewAssessment(BoatModel model, RuleSet rules) {
-    this(model, rules, new KnownBalances());
+    this(model, rules, new BalanceCache());
   }
 
   /**
    * @param balances rests found of this boat and of others of the same hull
    */
-  public CrewAssessment(BoatModel model, RuleSet rules, KnownBalances balances) {
+  public CrewAssessment(BoatModel model, RuleSet rules, BalanceCache balances) {
     this.balances = balances;
     this.model = model;
     this.oneOrder =
@@ -91,7 +91,7 @@ public final class CrewAssessment {
   }
 
   /** What is known of this boat and of others of the same hull. */
-  public KnownBalances balances() {
+  public BalanceCache balances() {
     return balances;
   }
 

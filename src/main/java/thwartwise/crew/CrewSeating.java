@@ -200,7 +200,7 @@ public final class CrewSeating {
   }
 
   private List<Refusal.ByCheck> breaks(List<NamedPerson> crew) {
-    return search.breaks(crew).map(BrokenChecks::breaches).orElse(List.of());
+    return search.breaks(crew).map(FailedChecks::breaches).orElse(List.of());
   }
 
   private List<CrewAnswer.Seat> seats(List<NamedPerson> members, Assignment assignment) {

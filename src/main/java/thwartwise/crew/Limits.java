@@ -296,9 +296,9 @@ public final class Limits {
   }
 
   /** What one more breaks; where so many could sit, what fewer of that mass do. */
-  private Optional<BrokenChecks> next(int people, double mass) {
-    return BrokenChecks.of(assessment, people + 1, mass)
-        .or(() -> BrokenChecks.of(assessment, people, mass));
+  private Optional<FailedChecks> next(int people, double mass) {
+    return FailedChecks.of(assessment, people + 1, mass)
+        .or(() -> FailedChecks.of(assessment, people, mass));
   }
 
   private List<? extends Refusal> nextPersonBreaks(int people) {
@@ -308,13 +308,13 @@ public final class Limits {
     if (people == search.room()) {
       return List.of(new Refusal.ByLimit(full()));
     }
-    return next(people, design).map(BrokenChecks::breaches).orElse(List.of());
+    return next(people, design).map(FailedChecks::breaches).orElse(List.of());
   }
 
   private List<Refusal> reasons(int people, Crew crew, List<Refusal> outside) {
     List<Refusal> reasons = new ArrayList<>(outside);
     if (!search.emptyBoatMeets()) {
-      BrokenChecks.of(assessment, 0, 0)
+      FailedChecks.of(assessment, 0, 0)
           .ifPresent(b -> b.breaches().forEach(c -> reasons.add(new Refusal.EmptyBoat(c))));
     } else if (people == 0 && crew.people() == 1) {
       reasons.add(new Refusal.OnlyLighter(design, crew.each()));

@@ -20,7 +20,7 @@ import thwartwise.advice.AdviceComparison;
 import thwartwise.advice.AdviceSearch;
 import thwartwise.advice.InspectedBoat;
 import thwartwise.advice.Progress;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -76,11 +76,11 @@ public final class Inspection implements InspectedBoat {
   private final Predicate<CheckQuestion> noWorse;
 
   private Inspection(BoatModel model, RuleBook book, LocalDate date) {
-    this(model, book, date, new KnownBalances());
+    this(model, book, date, new BalanceCache());
   }
 
   /** A boat of which, or of another of the same hull, some rests are known. */
-  private Inspection(BoatModel model, RuleBook book, LocalDate date, KnownBalances balances) {
+  private Inspection(BoatModel model, RuleBook book, LocalDate date, BalanceCache balances) {
     this.model = model;
     this.date = date;
     this.book = book;

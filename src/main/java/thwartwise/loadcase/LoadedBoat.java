@@ -18,7 +18,7 @@ import thwartwise.afloat.EquilibriumUnderForces;
 import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.FloatingCase;
 import thwartwise.afloat.Freeboard;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pool;
 import thwartwise.afloat.RightingCurve;
@@ -54,7 +54,7 @@ public final class LoadedBoat {
   private final Disturbance done;
   private final Allowance allowance;
   private final boolean hurried;
-  private final Optional<KnownBalances> known;
+  private final Optional<BalanceCache> known;
   private final boolean letGoUpright;
 
   /** Whether some rest of this, or of what was done to it, was found from a balance known. */
@@ -77,7 +77,7 @@ public final class LoadedBoat {
       Disturbance done,
       Allowance allowance,
       boolean hurried,
-      Optional<KnownBalances> known,
+      Optional<BalanceCache> known,
       boolean letGoUpright,
       AtomicBoolean beganNear) {
     this.model = model;
@@ -96,7 +96,7 @@ public final class LoadedBoat {
       Disturbance done,
       Allowance allowance,
       boolean hurried,
-      Optional<KnownBalances> known,
+      Optional<BalanceCache> known,
       boolean letGoUpright) {
     this(model, base, done, allowance, hurried, known, letGoUpright, new AtomicBoolean());
   }
@@ -134,12 +134,12 @@ public final class LoadedBoat {
    * The same, with searches for a rest begun at balances already known of this boat, and what is
    * found kept there. Only an answer {@link #fromUpright} refuses anything.
    */
-  public LoadedBoat hurried(KnownBalances known) {
+  public LoadedBoat hurried(BalanceCache known) {
     return new LoadedBoat(model, base, done, allowance, true, Optional.of(known), false);
   }
 
   /** The same loaded boat, not hurried, with rests remembered and found as in a hurried one. */
-  public LoadedBoat remembering(KnownBalances known) {
+  public LoadedBoat remembering(BalanceCache known) {
     return new LoadedBoat(model, base, done, allowance, hurried, Optional.of(known), false);
   }
 
@@ -395,7 +395,7 @@ public final class LoadedBoat {
   }
 
   private Equilibria found(
-      KnownBalances balances,
+      BalanceCache balances,
       FloatingCase afloat,
       Supplier<FloatingBody> floating,
       Predicate<WaterPlane> over) {

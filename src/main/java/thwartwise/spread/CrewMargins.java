@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.checks.CautiousChecks;
@@ -93,13 +93,13 @@ final class CrewMargins implements MeasurementModel {
   }
 
   private List<Figure> figures(VariedBoat varied, BoatModel at) {
-    KnownBalances balances = new KnownBalances();
+    BalanceCache balances = new BalanceCache();
     return cases.stream()
         .flatMap(c -> figures(c, c.aboard(at, varied.people()), balances))
         .toList();
   }
 
-  private Stream<Figure> figures(CrewCase crew, LoadedBoat loaded, KnownBalances balances) {
+  private Stream<Figure> figures(CrewCase crew, LoadedBoat loaded, BalanceCache balances) {
     LoadedBoat remembering = loaded.remembering(balances);
     return checks.stream()
         .flatMap(check -> check.confirmedReadings(remembering).stream())

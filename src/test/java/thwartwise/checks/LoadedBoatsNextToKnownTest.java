@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Place;
@@ -27,7 +27,7 @@ class LoadedBoatsNextToKnownTest {
 
   @Test
   void nothing_else_is_refused_than_of_boats_let_go_upright() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     int refused = 0;
     int met = 0;
     for (double mass = 30; mass <= 400; mass += 19) {
@@ -50,14 +50,14 @@ class LoadedBoatsNextToKnownTest {
 
   @Test
   void what_is_not_met_next_to_a_known_balance_is_asked_once_more_from_upright() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     assertThat(seated(70, 0).hurried(known).atRest().allUpright()).isTrue();
     assertThat(asked(seated(70.5, 0).hurried(known), false)).hasSize(2).doesNotHaveDuplicates();
   }
 
   @Test
   void what_is_met_and_what_is_asked_from_upright_is_asked_once() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     LoadedBoat trial = seated(70, 0);
     assertThat(asked(trial.hurried(known), false)).hasSize(1);
     assertThat(asked(seated(70.5, 0).hurried(known), true)).hasSize(1);

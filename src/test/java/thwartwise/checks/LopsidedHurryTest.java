@@ -10,7 +10,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
@@ -72,7 +72,7 @@ class LopsidedHurryTest {
     int refused = 0;
     int met = 0;
     BoatModel model = boat(anchor, 0.3);
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     for (int i = 0; i < 6; i++) {
       List<Body> crew = crew(random);
       for (List<Body> people : List.of(crew, mirrored(crew))) {

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Force;
-import thwartwise.afloat.KnownBalances;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.afloat.Lift;
 import thwartwise.afloat.Pool;
 import thwartwise.afloat.Pose;
@@ -87,7 +87,7 @@ class RememberedRestsTest {
   })
   void another_load_is_not_taken_for_one_remembered(
       double x, double y, double mass, double seat, double otherY) {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     LoadedBoat before = trial(CRAFT, CREW).hurried(known);
     before.atRest();
     before.swampedRest(List.of());
@@ -100,7 +100,7 @@ class RememberedRestsTest {
 
   @Test
   void more_weight_at_the_very_centre_of_gravity_is_another_load() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     LoadedBoat before = trial(CRAFT, CREW);
     Loading.Weight more = new Loading.Weight(0.5, before.loading().centre());
     before.hurried(known).atRest();
@@ -117,7 +117,7 @@ class RememberedRestsTest {
 
   @Test
   void a_mirror_image_lies_to_the_other_side() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     LoadedBoat before = trial(CRAFT, CREW).hurried(known);
     assertThat(only(before.atRest()).heel()).isNotZero();
     assertThat(only(before.swampedRest(List.of())).heel()).isNotZero();
@@ -136,7 +136,7 @@ class RememberedRestsTest {
     BoatModel lopsided = boat(0.3);
     assertThat(lopsided.isAlikeAfloat()).isTrue();
     assertThat(lopsided.isAlikeSwamped()).isFalse();
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     trial(lopsided, CREW).hurried(known).swampedRest(List.of());
     trial(lopsided, CREW).hurried(known).atRest();
     LoadedBoat now = trial(lopsided, mirrored()).hurried(known);
@@ -163,7 +163,7 @@ class RememberedRestsTest {
   void a_boat_with_another_chamber_shares_dry_rests_and_no_swamped_ones() {
     BoatModel before = tanks(2.2).model();
     BoatModel after = refitted(before, tanks(2.1));
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     Equilibria dry = trial(before, CREW).hurried(known).atRest();
     trial(before, CREW).hurried(known).swampedRest(List.of());
     LoadedBoat now = trial(after, CREW).hurried(known);
@@ -178,7 +178,7 @@ class RememberedRestsTest {
         refitted(
             before,
             hull().proven("stern tank", new Span(0, 0.6)).claimed("bow tank", new Span(2.2, 3)));
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     trial(before, CREW).hurried(known).swampedRest(List.of());
     Equilibria now = trial(after, CREW).hurried(known).swampedRest(List.of());
     Equilibria anew = trial(after, CREW).hurried().swampedRest(List.of());
@@ -192,7 +192,7 @@ class RememberedRestsTest {
     Opening notch = new Opening("notch", Vector3.of(0, 0, 0.3), 0.3, true);
     BoatModel after = refitted(before, tanks(2.2).opening(notch));
     assertThat(after.dryKey()).isNotEqualTo(before.dryKey());
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     Equilibria swamped = trial(before, CREW).hurried(known).swampedRest(List.of());
     assertThat(trial(after, CREW).hurried(known).swampedRest(List.of())).isSameAs(swamped);
   }
@@ -214,7 +214,7 @@ class RememberedRestsTest {
 
   @Test
   void a_pull_is_remembered_and_another_pull_is_another_rest() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     LoadedBoat boat = trial(CRAFT, CREW).hurried(known);
     Equilibria before = pulled(boat, 60).atRest();
     assertThat(pulled(trial(CRAFT, CREW).hurried(known), 60).atRest()).isSameAs(before);
@@ -224,7 +224,7 @@ class RememberedRestsTest {
 
   @Test
   void water_in_a_chamber_is_another_load_whatever_chamber_and_however_much() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     LoadedBoat boat = trial(CRAFT, CREW).hurried(known);
     boat.atRest();
     for (Space tank : CRAFT.spaces()) {
@@ -244,7 +244,7 @@ class RememberedRestsTest {
 
   @Test
   void curves_and_swings_are_those_of_the_side_the_heel_and_the_allowance_asked_about() {
-    KnownBalances known = new KnownBalances();
+    BalanceCache known = new BalanceCache();
     LoadedBoat boat = trial(CRAFT, CREW).remembering(known);
     LoadedBoat anew = trial(CRAFT, CREW);
     Allowance allowance = new Allowance(1, 1, 0.1);

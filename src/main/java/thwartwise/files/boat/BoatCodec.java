@@ -40,8 +40,8 @@ public final class BoatCodec {
     "places",
     "kit",
     "cleats",
-    OutfitFields.ROWLOCKS,
-    OutfitFields.LEAKS,
+    OutfitCodec.ROWLOCKS,
+    OutfitCodec.LEAKS,
     "aboard",
     "propulsion",
     ElectricsCodec.KEY,
@@ -124,7 +124,7 @@ public final class BoatCodec {
             .orElse(ElectricalSystem.NONE);
     Boat known =
         fields.into(
-            OutfitFields.read(
+            OutfitCodec.read(
                 fields, measured.withConfirmedMeasurements(kept).withElectrics(electrics)),
             BoatProperties.OF_BOAT);
     Boat tried =
@@ -189,7 +189,7 @@ public final class BoatCodec {
     if (!boat.cleats().isEmpty()) {
       list(node, "cleats", boat.cleats(), CleatCodec::write);
     }
-    OutfitFields.write(boat, node);
+    OutfitCodec.write(boat, node);
     BoatProperties.OF_BOAT.forEach(p -> JsonText.put(node, p.property(), boat));
     list(node, "aboard", boat.aboard(), PersonCodec::write);
     PropulsionCodec.write(boat.propulsion()).ifPresent(p -> node.set("propulsion", p));

@@ -116,7 +116,7 @@ public final class ChecklistFile {
 
   private static Checklist shipped(String name) {
     String resource = "/thwartwise/checklists/" + name + ".json";
-    return parse(ShippedFile.text(resource, "checklist"), resource);
+    return parse(BundledFile.text(resource, "checklist"), resource);
   }
 
   /**

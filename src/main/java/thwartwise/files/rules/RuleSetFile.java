@@ -82,7 +82,7 @@ public final class RuleSetFile {
   }
 
   static RuleSet bundled(String resource) {
-    return parse(ShippedFile.text(resource, "rule set"), resource);
+    return parse(BundledFile.text(resource, "rule set"), resource);
   }
 
   /** Sets that come with the program and stand beside our own. */

@@ -12,7 +12,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Rowlocks and leaks; the anchor line is three single values of the boat. */
-final class OutfitFields {
+final class OutfitCodec {
   static final String ROWLOCKS = "rowlocks";
   static final String LEAKS = "leaks";
   static final String[] ROWLOCK_KEYS = {"x"};
@@ -23,7 +23,7 @@ final class OutfitFields {
   private static final String X = "Measure from the aft end to the pins of the pair, in metres.";
   private static final String SEAM = "Name where the water came in, as in port chine.";
 
-  private OutfitFields() {}
+  private OutfitCodec() {}
 
   static Boat read(ObjectReader fields, Boat boat) {
     return boat.withOutfit(
@@ -34,7 +34,7 @@ final class OutfitFields {
                     .toList())
             .withLeaks(
                 fields.optionalItems(LEAKS, "leak", LEAK_KEYS).stream()
-                    .map(OutfitFields::leak)
+                    .map(OutfitCodec::leak)
                     .toList()));
   }
 

@@ -14,7 +14,7 @@ import thwartwise.geometry.WaterPlane;
  * Rests already found, curves and swings with them, for loads that come again. Safe among threads,
  * and bounded.
  */
-public final class KnownBalances {
+public final class BalanceCache {
   private static final int MOST = 60_000;
 
   /** Each has a point for every degree. */

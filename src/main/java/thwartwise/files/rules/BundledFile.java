@@ -5,14 +5,14 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
 /** Files that come inside the program. */
-final class ShippedFile {
-  private ShippedFile() {}
+final class BundledFile {
+  private BundledFile() {}
 
   /**
    * @param noun what it is, as in "rule set"
    */
   static String text(String resource, String noun) {
-    try (InputStream in = ShippedFile.class.getResourceAsStream(resource)) {
+    try (InputStream in = BundledFile.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalStateException("The program came without its " + noun + " " + resource);
       }

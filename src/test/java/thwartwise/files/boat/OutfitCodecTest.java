@@ -16,7 +16,7 @@ import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 
 /** Rowlocks, leaks and anchor line, to the file and back. */
-class OutfitFieldsTest {
+class OutfitCodecTest {
   private static final String WITHOUT = WrongBoats.goodFile();
 
   private static final String ALL =

@@ -9,10 +9,10 @@ import thwartwise.checks.CheckQuestion;
  *
  * @param breaches each check's worst reading that is not met
  */
-public record BrokenChecks(List<Refusal.ByCheck> breaches) {
+public record FailedChecks(List<Refusal.ByCheck> breaches) {
 
   /** Empty when the boat has no seats for so many, or when every seating meets everything. */
-  static Optional<BrokenChecks> of(CrewAssessment assessment, int people, double mass) {
+  static Optional<FailedChecks> of(CrewAssessment assessment, int people, double mass) {
     Optional<Seating> least = Optional.empty();
     int fewest = Integer.MAX_VALUE;
     for (Seating seating : Seating.of(people, assessment.model().boat().places())) {
@@ -23,7 +23,7 @@ public record BrokenChecks(List<Refusal.ByCheck> breaches) {
         least = Optional.of(seating);
       }
     }
-    return least.map(s -> new BrokenChecks(assessment.notMet(s, mass)));
+    return least.map(s -> new FailedChecks(assessment.notMet(s, mass)));
   }
 
   CheckQuestion first() {
