@@ -7,13 +7,13 @@ import thwartwise.remedy.Changes.Prohibition;
  * What could be done about the boat, in the order it is to be done.
  *
  * @param pieces what puts the boat right before what buys more
- * @param never what must never be done to this boat
+ * @param prohibitions what must never be done to this boat
  */
-public record Advice(List<AdvicePiece> pieces, List<Prohibition> never) {
+public record Advice(List<AdvicePiece> pieces, List<Prohibition> prohibitions) {
   public static final Advice NONE = new Advice(List.of(), List.of());
 
   public Advice {
     pieces = List.copyOf(pieces);
-    never = List.copyOf(never);
+    prohibitions = List.copyOf(prohibitions);
   }
 }

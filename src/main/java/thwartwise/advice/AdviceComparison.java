@@ -91,7 +91,7 @@ public final class AdviceComparison {
   }
 
   /** What held back before and is asked and met now, whatever the loading is called. */
-  List<CheckQuestion> putRight() {
+  List<CheckQuestion> corrected() {
     return before.entrySet().stream()
         .filter(e -> e.getValue().holdsBack())
         .filter(e -> met(e.getKey()))

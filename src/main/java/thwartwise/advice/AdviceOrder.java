@@ -11,8 +11,8 @@ import thwartwise.remedy.Deed;
 public final class AdviceOrder {
   public static final Comparator<AdviceCandidate> FIRST_TOLD_FIRST =
       Comparator.comparing((AdviceCandidate c) -> c.piece().worsensALimit())
-          .thenComparing(c -> !c.putsRight())
-          .thenComparingInt(c -> c.putsRight() ? ease(c.piece()) : 0)
+          .thenComparing(c -> !c.corrects())
+          .thenComparingInt(c -> c.corrects() ? ease(c.piece()) : 0)
           .thenComparing(Comparator.comparingInt((AdviceCandidate c) -> people(c)).reversed())
           .thenComparingInt(c -> people(c) > 0 ? ease(c.piece()) : 0)
           .thenComparing(

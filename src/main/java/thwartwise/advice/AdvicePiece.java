@@ -23,10 +23,10 @@ import thwartwise.remedy.Deed;
  * @param load kg of people and everything not built in more than today; may be less than nothing
  * @param moved the reading that stands in the way today, before and after; empty when the deed does
  *     not change what the boat can carry
- * @param putsRight checks that hold back the boat as it is loaded today and then no longer do; none
+ * @param corrects checks that hold back the boat as it is loaded today and then no longer do; none
  *     where another one still does, or where nobody may go even so
  * @param worse every check that comes out worse after it, with the same people aboard
- * @param thenNobody acts that the larger crew it buys must not do and today's may
+ * @param forbiddenAfterwards acts that the larger crew it buys must not do and today's may
  */
 public record AdvicePiece(
     Deed deed,
@@ -35,23 +35,23 @@ public record AdvicePiece(
     double crew,
     double load,
     Optional<AdviceReading> moved,
-    List<CheckQuestion> putsRight,
+    List<CheckQuestion> corrects,
     List<AdviceWorse> worse,
-    List<Subject> thenNobody) {
+    List<Subject> forbiddenAfterwards) {
 
   public AdvicePiece {
-    putsRight = List.copyOf(putsRight);
+    corrects = List.copyOf(corrects);
     worse = List.copyOf(worse);
-    thenNobody = List.copyOf(thenNobody);
+    forbiddenAfterwards = List.copyOf(forbiddenAfterwards);
   }
 
   AdvicePiece costing(List<AdviceWorse> costs, List<Subject> acts) {
-    return new AdvicePiece(deed, effort, people, crew, load, moved, putsRight, costs, acts);
+    return new AdvicePiece(deed, effort, people, crew, load, moved, corrects, costs, acts);
   }
 
   /** Whether anything at all is bought or put right. */
   public boolean buys() {
-    return people > 0 || crew > 0 || load > 0 || !putsRight.isEmpty();
+    return people > 0 || crew > 0 || load > 0 || !corrects.isEmpty();
   }
 
   /** Whether a check that limits crew comes out worse. */

@@ -67,7 +67,7 @@ final class AdviceProbe {
     double each =
         today.recommendation().crewLimits().stream()
             .filter(limit -> limit.people() == fits.people())
-            .mapToDouble(Recommendation.CrewLimit::eachUpTo)
+            .mapToDouble(Recommendation.CrewLimit::massLimit)
             .findFirst()
             .orElse(fits.each());
     return fits.seatings().stream()

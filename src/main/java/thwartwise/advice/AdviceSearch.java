@@ -88,7 +88,7 @@ public final class AdviceSearch {
    * one that was hardly measured right: what is found for it is found for another boat.
    */
   public static Advice of(InspectedBoat today, Progress progress) {
-    return today.nothingBecause().isEmpty()
+    return today.refusals().isEmpty()
         ? new AdviceSearch(today, progress).advice()
         : Advice.NONE;
   }
@@ -99,7 +99,7 @@ public final class AdviceSearch {
     List<AdviceCandidate> listed =
         new ArrayList<>(best(changes.stream().filter(Tried::helps).limit(MOST_SEARCHED).toList()));
     listed.addAll(best(loadings.stream().filter(Tried::helps).limit(MOST_TODAY).toList()));
-    if ((heldBack || nobodyMayGo) && listed.stream().noneMatch(AdviceCandidate::putsRight)) {
+    if ((heldBack || nobodyMayGo) && listed.stream().noneMatch(AdviceCandidate::corrects)) {
       listed.addAll(pairs(changes, loadings));
     }
     return new Advice(
@@ -108,7 +108,7 @@ public final class AdviceSearch {
 
   /** Where nobody may go, what lets nobody go is told only for want of anything better. */
   private List<AdviceCandidate> worthTelling(List<AdviceCandidate> listed) {
-    List<AdviceCandidate> right = listed.stream().filter(AdviceCandidate::putsRight).toList();
+    List<AdviceCandidate> right = listed.stream().filter(AdviceCandidate::corrects).toList();
     return nobodyMayGo && !right.isEmpty() ? right : listed;
   }
 
@@ -153,7 +153,7 @@ public final class AdviceSearch {
     if (next.mayPutRight() || last.capacity().crew() == 0) {
       return true;
     }
-    if (last.putsRight()) {
+    if (last.corrects()) {
       return false;
     }
     boolean cheaper =
@@ -177,7 +177,7 @@ public final class AdviceSearch {
         .sorted(Comparator.comparingInt(Tried::ease))
         .limit(MOST_PAIRS_SEARCHED)
         .flatMap(p -> candidate(p).stream())
-        .filter(AdviceCandidate::putsRight)
+        .filter(AdviceCandidate::corrects)
         .toList();
   }
 
@@ -198,8 +198,8 @@ public final class AdviceSearch {
             .piece()
             .costing(
                 AdviceComparison.of(today.comparable(today), after.comparable(today)).worse(),
-                bought.piece().people() > 0 ? after.nobodyDoes(today) : List.of());
-    return new AdviceCandidate(piece, after, bought.putsRight());
+                bought.piece().people() > 0 ? after.forbiddenActs(today) : List.of());
+    return new AdviceCandidate(piece, after, bought.corrects());
   }
 
   /** The best change about each topic, the best topic first. */
@@ -269,7 +269,7 @@ public final class AdviceSearch {
   }
 
   private List<CheckQuestion> putRight(InspectedBoat after) {
-    return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).putRight();
+    return AdviceComparison.of(today.limitingAsLoaded(), after.limitingAsLoaded()).corrected();
   }
 
   /** Nobody leaves anything ashore while nobody may go. */

@@ -23,7 +23,7 @@ public interface InspectedBoat {
   LocalDate date();
 
   /** Why nothing is recommended for the boat, whatever is changed; empty where something may be. */
-  List<Refusal> nothingBecause();
+  List<Refusal> refusals();
 
   Limits limits();
 
@@ -67,5 +67,5 @@ public interface InspectedBoat {
    * The acts that the largest crew of this boat must not do, and the crews of another inspection of
    * it may.
    */
-  List<Subject> nobodyDoes(InspectedBoat other);
+  List<Subject> forbiddenActs(InspectedBoat other);
 }

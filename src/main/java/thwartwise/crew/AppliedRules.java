@@ -107,7 +107,7 @@ public final class AppliedRules {
    * Why nothing is recommended, each a sentence; none when boat and waters are covered and nothing
    * that was measured looks wrong.
    */
-  public List<Refusal> nothingBecause() {
+  public List<Refusal> loadRefusals() {
     return Stream.concat(implausible().stream(), notCovered().stream()).toList();
   }
 
@@ -163,7 +163,7 @@ public final class AppliedRules {
    */
   public Recommendation recommendation(Limits limits) {
     if (isImplausible()) {
-      return Recommendation.withheld(inForce.value("design-person"), nothingBecause());
+      return Recommendation.withheld(inForce.value("design-person"), loadRefusals());
     }
     Recommendation answer = limits.recommendation(notCovered());
     for (Limits other : laxerLimits.get()) {
@@ -177,7 +177,7 @@ public final class AppliedRules {
 
   /** The figures of the recommendation alone; nothing where nothing is recommended. */
   public Capacity capacity(Limits limits) {
-    if (!nothingBecause().isEmpty()) {
+    if (!loadRefusals().isEmpty()) {
       return Capacity.NOTHING;
     }
     Capacity answer = limits.capacity();
@@ -192,17 +192,17 @@ public final class AppliedRules {
 
   /** False proves that there are fewer adults than told, or as many and a lighter crew. */
   public boolean mayReach(Limits limits, Capacity told) {
-    return nothingBecause().isEmpty()
+    return loadRefusals().isEmpty()
         && limits.mayReach(told)
         && laxerLimits.get().stream().allMatch(other -> other.mayReach(told))
         && milder.get().stream().allMatch(before -> before.mayReach(told));
   }
 
   /** Why nobody is recommended, not even one light person; empty when somebody is. */
-  List<Refusal> nobodyBecause(Limits limits) {
-    List<Refusal> reasons = limits.nobodyBecause();
+  List<Refusal> crewRefusals(Limits limits) {
+    List<Refusal> reasons = limits.refusals();
     return Stream.concat(
-            Stream.of(reasons), milder.get().stream().map(before -> before.limits.nobodyBecause()))
+            Stream.of(reasons), milder.get().stream().map(before -> before.limits.refusals()))
         .filter(found -> !found.isEmpty())
         .findFirst()
         .orElse(reasons);

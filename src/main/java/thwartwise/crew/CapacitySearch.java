@@ -57,7 +57,7 @@ public final class CapacitySearch {
     double greatest = 0;
     for (int people : likeliestFirst(adults)) {
       if (people == adults || comesTo(people, next(people, greatest), adults)) {
-        double each = Math.min(search.eachUpTo(people), caps.room() / people);
+        double each = Math.min(search.massLimit(people), caps.room() / people);
         greatest = Math.max(greatest, each < least(people, adults) ? 0 : people * each);
       }
     }
@@ -139,7 +139,7 @@ public final class CapacitySearch {
 
   /** The same once it is known how heavy each may be. */
   private boolean mayLoadExceedAsFound(double mass, int people) {
-    double each = Math.min(search.eachUpTo(people), caps.room() / people);
+    double each = Math.min(search.massLimit(people), caps.room() / people);
     double heavy = Math.min(Math.floor(each), design);
     int then = more(mass, people * Math.min(each, design));
     return mayLeave(people, then, s -> mayLeave(s, heavy, then));

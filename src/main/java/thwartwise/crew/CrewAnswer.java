@@ -35,7 +35,7 @@ public record CrewAnswer(
   }
 
   /** Everybody stays, for reasons of the boat's own. */
-  static CrewAnswer nobody(List<NamedPerson> members, List<Refusal> reasons) {
+  static CrewAnswer refused(List<NamedPerson> members, List<Refusal> reasons) {
     return new CrewAnswer(List.of(), members, reasons, List.of(), List.of(), List.of());
   }
 

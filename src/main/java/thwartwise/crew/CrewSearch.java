@@ -131,7 +131,7 @@ public final class CrewSearch {
    * than fewer may have, because somebody gets out first. Nought when even the lightest may not, or
    * when there is no room for so many. What fewer may have is found only where it is less.
    */
-  public double eachUpTo(int people) {
+  public double massLimit(int people) {
     if (people == 0) {
       return emptyBoatMeets() ? heaviest : 0;
     }
@@ -185,7 +185,7 @@ public final class CrewSearch {
    * it included; zero when even the lightest may not. Nobody's is endless where the boat empty
    * meets everything.
    */
-  public double upTo(Seating seating) {
+  public double massLimit(Seating seating) {
     if (seating.people() == 0) {
       return emptyBoatMeets() ? Double.POSITIVE_INFINITY : 0;
     }

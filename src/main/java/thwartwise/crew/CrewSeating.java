@@ -56,20 +56,20 @@ public final class CrewSeating {
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
-    List<Refusal> outside = applied.nothingBecause();
+    List<Refusal> outside = applied.loadRefusals();
     if (!outside.isEmpty()) {
-      return CrewAnswer.nobody(members, outside);
+      return CrewAnswer.refused(members, outside);
     }
     Optional<LimitingFactor> tooMany = SeatingCount.tooMany(model, members.size());
     if (tooMany.isPresent()) {
-      return CrewAnswer.nobody(members, List.of(new Refusal.ByLimit(tooMany.get())));
+      return CrewAnswer.refused(members, List.of(new Refusal.ByLimit(tooMany.get())));
     }
     RuleSet rules = applied.inForce();
     CrewAssessment assessment = new CrewAssessment(model, rules);
     Limits limits = new Limits(assessment, rules, applied.caps());
-    List<Refusal> nobody = applied.nobodyBecause(limits);
+    List<Refusal> nobody = applied.crewRefusals(limits);
     if (!nobody.isEmpty()) {
-      return CrewAnswer.nobody(members, nobody);
+      return CrewAnswer.refused(members, nobody);
     }
     FormulaCaps caps = new FormulaCaps(applied.caps(), model.boat().kitMass());
     FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.capacity(limits).load()) : caps;

@@ -52,7 +52,7 @@ public final class Limits {
     if (people > 0) {
       return new Crew(people, design, search.allowed(people, design));
     }
-    double light = Math.floor(Math.min(search.eachUpTo(1), caps.room()));
+    double light = Math.floor(Math.min(search.massLimit(1), caps.room()));
     return light >= rules.value("lone-person")
         ? new Crew(1, light, search.allowed(1, light))
         : new Crew(0, 0, search.allowed(0, 0));
@@ -64,7 +64,7 @@ public final class Limits {
   }
 
   /** Why nobody is recommended, not even one light person; empty when somebody is. */
-  List<Refusal> nobodyBecause() {
+  List<Refusal> refusals() {
     boolean adult =
         search.emptyBoatMeets() && caps.room() >= design && !search.allowed(1, design).isEmpty();
     Crew crew = adult ? new Crew(1, design, List.of()) : crew(0);
@@ -209,7 +209,7 @@ public final class Limits {
     List<Row> all = new ArrayList<>();
     int people = people();
     for (int n = 1; n <= capacity.most(); n++) {
-      double each = Math.min(search.eachUpTo(n), caps.room() / n);
+      double each = Math.min(search.massLimit(n), caps.room() / n);
       if (!(each >= capacity.least(n, people))) {
         return all;
       }
@@ -234,7 +234,7 @@ public final class Limits {
     Seating nobody = Seating.of(0, model.boat().places()).get(0);
     all.add(new Besides(new LoadSearch(assessment, List.of(nobody), 0).extra(), nobody));
     for (Row row : rows.get()) {
-      double heavy = Math.min(Math.floor(search.eachUpTo(row.people())), design);
+      double heavy = Math.min(Math.floor(search.massLimit(row.people())), design);
       all.add(besides(row.people(), heavy, all.get(row.people() - 1)));
     }
     return all;
@@ -269,8 +269,8 @@ public final class Limits {
         like(row),
         less.stream().map(s -> s.places(model)).toList(),
         less.stream()
-            .filter(s -> search.upTo(s) >= least)
-            .map(s -> new Recommendation.Lighter(s.places(model), Math.floor(search.upTo(s))))
+            .filter(s -> search.massLimit(s) >= least)
+            .map(s -> new Recommendation.Lighter(s.places(model), Math.floor(search.massLimit(s))))
             .toList());
   }
 
@@ -287,7 +287,7 @@ public final class Limits {
     if (people == search.room()) {
       return Optional.of(full());
     }
-    return next(people, Math.max(search.eachUpTo(people + 1) + 1, rules.value("lightest-person")))
+    return next(people, Math.max(search.massLimit(people + 1) + 1, rules.value("lightest-person")))
         .map(b -> new LimitingFactor.ByCheck(b.first()));
   }
 

@@ -36,7 +36,7 @@ public record Recommendation(
     double adult,
     int staysUpWith,
     int holdsUpWhenSwamped,
-    int ifClaimedChambersProve,
+    int ifClaimsProven,
     Optional<LimitingFactor> governedBy,
     List<Refusal> nextPersonBreaks,
     List<List<String>> excludedSeatings,
@@ -90,7 +90,7 @@ public record Recommendation(
   public Optional<CrewLimit> nearlyOneMore() {
     return crewLimits.stream()
         .filter(limit -> people > 0 && limit.people() == people + 1)
-        .filter(limit -> limit.eachUpTo() < adult && limit.eachUpTo() >= adult - NEARLY)
+        .filter(limit -> limit.massLimit() < adult && limit.massLimit() >= adult - NEARLY)
         .findFirst();
   }
 
@@ -107,7 +107,7 @@ public record Recommendation(
         adult,
         Math.min(staysUpWith, other.staysUpWith),
         Math.min(holdsUpWhenSwamped, other.holdsUpWhenSwamped),
-        Math.min(ifClaimedChambersProve, other.ifClaimedChambersProve),
+        Math.min(ifClaimsProven, other.ifClaimsProven),
         people > other.people ? other.governedBy : governedBy,
         people > other.people ? other.nextPersonBreaks : nextPersonBreaks,
         excludedSeatings,
@@ -121,23 +121,23 @@ public record Recommendation(
   /**
    * So many people, none of them heavier than this.
    *
-   * @param eachUpTo whole kg
-   * @param extra whole kg that may be aboard besides them and the kit listed while nobody is
+   * @param massLimit whole kg
+   * @param extraMass whole kg that may be aboard besides them and the kit listed while nobody is
    *     heavier than an adult; NaN in a record kept before it was told for each number of people
-   * @param besidesLike how they sit with that besides: the place of each person; empty where it
+   * @param extraSeating how they sit with that besides: the place of each person; empty where it
    *     makes no difference, and in a record kept before it did
    * @param excludedSeatings seatings of so many that fail at that mass
    * @param lighter of those, the ones that lighter people may have
    */
   public record CrewLimit(
       int people,
-      double eachUpTo,
-      double extra,
-      List<String> besidesLike,
+      double massLimit,
+      double extraMass,
+      List<String> extraSeating,
       List<List<String>> excludedSeatings,
       List<Lighter> lighter) {
     public CrewLimit {
-      besidesLike = List.copyOf(besidesLike);
+      extraSeating = List.copyOf(extraSeating);
       excludedSeatings = List.copyOf(excludedSeatings);
       lighter = List.copyOf(lighter);
     }
@@ -152,9 +152,9 @@ public record Recommendation(
       return excludedSeatings.contains(places)
           ? lighter.stream()
               .filter(l -> l.places.equals(places))
-              .mapToDouble(l -> Math.min(eachUpTo, l.eachUpTo))
+              .mapToDouble(l -> Math.min(massLimit, l.massLimit))
               .findFirst()
-          : OptionalDouble.of(eachUpTo);
+          : OptionalDouble.of(massLimit);
     }
 
     private Stream<CrewLimit> notAbove(List<CrewLimit> others) {
@@ -164,9 +164,9 @@ public record Recommendation(
               o ->
                   new CrewLimit(
                       people,
-                      Math.min(eachUpTo, o.eachUpTo),
-                      Math.min(extra, o.extra),
-                      besidesLike,
+                      Math.min(massLimit, o.massLimit),
+                      Math.min(extraMass, o.extraMass),
+                      extraSeating,
                       Stream.concat(excludedSeatings.stream(), o.excludedSeatings.stream())
                           .distinct()
                           .toList(),
@@ -178,9 +178,9 @@ public record Recommendation(
    * A seating that carries less than the best one of so many people.
    *
    * @param places the place of each person
-   * @param eachUpTo whole kg
+   * @param massLimit whole kg
    */
-  public record Lighter(List<String> places, double eachUpTo) {
+  public record Lighter(List<String> places, double massLimit) {
     public Lighter {
       places = List.copyOf(places);
     }

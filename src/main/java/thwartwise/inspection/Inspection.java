@@ -215,8 +215,8 @@ public final class Inspection implements InspectedBoat {
   }
 
   @Override
-  public List<Refusal> nothingBecause() {
-    return applied.nothingBecause();
+  public List<Refusal> refusals() {
+    return applied.loadRefusals();
   }
 
   @Override
@@ -265,7 +265,7 @@ public final class Inspection implements InspectedBoat {
   }
 
   @Override
-  public List<Subject> nobodyDoes(InspectedBoat other) {
+  public List<Subject> forbiddenActs(InspectedBoat other) {
     Set<Subject> then =
         forbidden(
             of(

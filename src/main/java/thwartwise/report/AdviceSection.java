@@ -24,7 +24,7 @@ final class AdviceSection {
 
   static void write(Page page, Report report, Pictures pictures, UnitFormat units) {
     Advice advice = report.advice();
-    if (advice.pieces().isEmpty() && advice.never().isEmpty()) {
+    if (advice.pieces().isEmpty() && advice.prohibitions().isEmpty()) {
       return;
     }
     page.heading("What could be changed");
@@ -48,13 +48,13 @@ final class AdviceSection {
     if (!others.blocks().isEmpty()) {
       page.folded("What else was tried and would help", others);
     }
-    page.points(advice.never().stream().map(ProhibitionWords::of).toList());
+    page.points(advice.prohibitions().stream().map(ProhibitionWords::of).toList());
   }
 
   /** The three things to do first: what puts today's loading right comes before any gain. */
   static List<AdvicePiece> first(Advice advice) {
     Optional<AdvicePiece> today =
-        advice.pieces().stream().filter(p -> !p.putsRight().isEmpty()).findFirst();
+        advice.pieces().stream().filter(p -> !p.corrects().isEmpty()).findFirst();
     return Stream.concat(today.stream(), advice.pieces().stream().filter(AdvicePiece::buys))
         .filter(p -> !p.worsensALimit())
         .distinct()

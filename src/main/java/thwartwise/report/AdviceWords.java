@@ -78,10 +78,10 @@ final class AdviceWords {
           units.mass(-piece.load(), Side.UP)
               + " less in all, because weight besides people is counted where it stands worst");
     }
-    if (!piece.putsRight().isEmpty()) {
+    if (!piece.corrects().isEmpty()) {
       all.add(
           "puts right what holds it back as loaded today ("
-              + Subjects.listed(piece.putsRight())
+              + Subjects.listed(piece.corrects())
               + ")");
     }
     return String.join("; ", all);
@@ -119,10 +119,10 @@ final class AdviceWords {
    */
   private static List<String> costs(AdvicePiece piece) {
     List<String> costs = new ArrayList<>();
-    if (!piece.thenNobody().isEmpty()) {
+    if (!piece.forbiddenAfterwards().isEmpty()) {
       costs.add(
           "With the larger crew nobody does: "
-              + Sentence.list(piece.thenNobody().stream().map(CheckWords::subject).toList()));
+              + Sentence.list(piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
     }
     Map<Kind, List<AdviceWorse>> byLoading = new LinkedHashMap<>();
     piece

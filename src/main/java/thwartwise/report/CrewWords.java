@@ -17,7 +17,7 @@ public final class CrewWords {
   static int aboard(Recommendation crew) {
     int people = Math.max(1, crew.people());
     return crew.crewLimits().stream()
-        .filter(limit -> limit.people() * (limit.eachUpTo() + 1) > crew.crew())
+        .filter(limit -> limit.people() * (limit.massLimit() + 1) > crew.crew())
         .map(CrewLimit::people)
         .min(Comparator.comparingInt(n -> Math.abs(n - people)))
         .orElse(people);
@@ -28,7 +28,7 @@ public final class CrewWords {
     int people = aboard(crew);
     return crew.crewLimits().stream()
         .filter(limit -> limit.people() == people && people > 1)
-        .map(limit -> ", nobody over " + units.mass(limit.eachUpTo(), Side.DOWN))
+        .map(limit -> ", nobody over " + units.mass(limit.massLimit(), Side.DOWN))
         .findFirst()
         .orElse("");
   }
@@ -54,7 +54,7 @@ public final class CrewWords {
 
   /** Cargo was looked for with nobody heavier than an adult: whether that is a limit. */
   static boolean isExtraForLightPeopleOnly(Recommendation crew) {
-    return crew.crewLimits().stream().anyMatch(l -> l.extra() >= 1 && l.eachUpTo() > crew.adult());
+    return crew.crewLimits().stream().anyMatch(l -> l.extraMass() >= 1 && l.massLimit() > crew.adult());
   }
 
   /** How many it holds up full of water, and how. */
@@ -65,6 +65,6 @@ public final class CrewWords {
 
   /** How heavy each of so many people may be. */
   static String upTo(CrewLimit limit, UnitFormat units) {
-    return "up to " + units.mass(limit.eachUpTo(), Side.DOWN) + (limit.people() > 1 ? " each" : "");
+    return "up to " + units.mass(limit.massLimit(), Side.DOWN) + (limit.people() > 1 ? " each" : "");
   }
 }

@@ -162,7 +162,7 @@ final class GlanceSheet {
     if (!crew.wasSearched()) {
       return new String[] {};
     }
-    boolean claimed = crew.ifClaimedChambersProve() != crew.people();
+    boolean claimed = crew.ifClaimsProven() != crew.people();
     return new String[] {
       KneeDeepTrial.isUnproven(inspection)
           ? KneeDeepTrial.dryOnly(inspection)
@@ -171,7 +171,7 @@ final class GlanceSheet {
       ObservedTrialWords.bounds(inspection).orElse(""),
       claimed
           ? "It carries "
-              + FigureText.adults(crew.ifClaimedChambersProve())
+              + FigureText.adults(crew.ifClaimsProven())
               + " once a leak test proves every chamber tight"
           : ""
     };

@@ -58,7 +58,7 @@ final class ScreenAdvice {
     if (!gains.isEmpty()) {
       words.add("buys " + Sentence.list(all ? gains : gains.subList(0, 1)));
     }
-    if (!piece.putsRight().isEmpty()) {
+    if (!piece.corrects().isEmpty()) {
       words.add("puts right what holds it back today");
     }
     if (piece.load() < 0) {
@@ -76,7 +76,7 @@ final class ScreenAdvice {
             .distinct()
             .map(CheckWords::subject)
             .toList();
-    if (worse.isEmpty() && piece.thenNobody().isEmpty()) {
+    if (worse.isEmpty() && piece.forbiddenAfterwards().isEmpty()) {
       return effort;
     }
     if (!whole) {
@@ -84,9 +84,9 @@ final class ScreenAdvice {
     }
     return effort
         + (worse.isEmpty() ? "" : "; worse then: " + Sentence.list(worse))
-        + (piece.thenNobody().isEmpty()
+        + (piece.forbiddenAfterwards().isEmpty()
             ? ""
             : "; then nobody does: "
-                + Sentence.list(piece.thenNobody().stream().map(CheckWords::subject).toList()));
+                + Sentence.list(piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
   }
 }

@@ -53,15 +53,15 @@ final class ScreenSeats {
       CrewLimit limit, List<Place> places, ScreenDetail detail, UnitFormat units) {
     List<List<String>> left = Seatings.left(limit, places);
     String start = limit.people() + " " + CrewWords.upTo(limit, units);
-    if (Double.isNaN(limit.extra())) {
+    if (Double.isNaN(limit.extraMass())) {
       return start + ": " + seats(limit, left, start + ": ", places, detail);
     }
-    String besides = units.mass(limit.extra(), Side.DOWN) + " besides";
-    if (!(limit.extra() >= 1) || !SeatTable.isOnlyLikeThat(limit, left)) {
+    String besides = units.mass(limit.extraMass(), Side.DOWN) + " besides";
+    if (!(limit.extraMass() >= 1) || !SeatTable.isOnlyLikeThat(limit, left)) {
       String head = start + ", " + besides + ": ";
       return head + seats(limit, left, head, places, detail);
     }
-    String only = "; with " + besides + " only " + SeatTable.one(limit.besidesLike());
+    String only = "; with " + besides + " only " + SeatTable.one(limit.extraSeating());
     String seats = seats(limit, left, start + ": " + only, places, detail);
     return start + ": " + seats + (seats.equals(ON_THE_PAGE) ? "" : only);
   }

@@ -73,17 +73,17 @@ final class SeatTable {
   private List<String> row(CrewLimit limit) {
     return List.of(
         limit.people() + (limit.people() == 1 ? " person" : " people"),
-        mass(limit.eachUpTo()),
+        mass(limit.massLimit()),
         besides(limit),
         seats(limit));
   }
 
   /** Blank in a record kept before it was said for each number of people. */
   private String besides(CrewLimit limit) {
-    if (Double.isNaN(limit.extra())) {
+    if (Double.isNaN(limit.extraMass())) {
       return "";
     }
-    return limit.extra() < 1 ? "nothing" : mass(limit.extra());
+    return limit.extraMass() < 1 ? "nothing" : mass(limit.extraMass());
   }
 
   private String mass(double kilograms) {
@@ -107,13 +107,13 @@ final class SeatTable {
 
   private static String only(CrewLimit limit, List<List<String>> left) {
     return isOnlyLikeThat(limit, left)
-        ? "; with that besides only " + one(limit.besidesLike())
+        ? "; with that besides only " + one(limit.extraSeating())
         : "";
   }
 
   /** Whether what is besides may be aboard in one of the seatings alone. */
   static boolean isOnlyLikeThat(CrewLimit limit, List<List<String>> left) {
-    return !limit.besidesLike().isEmpty() && !left.equals(List.of(limit.besidesLike()));
+    return !limit.extraSeating().isEmpty() && !left.equals(List.of(limit.extraSeating()));
   }
 
   static String one(List<String> seating) {
@@ -150,7 +150,7 @@ final class SeatTable {
       if (!limit.lighter().isEmpty()) {
         page.point(
             FigureText.people(limit.people())
-                + (limit.besidesLike().isEmpty() ? ", with nothing besides: " : ": ")
+                + (limit.extraSeating().isEmpty() ? ", with nothing besides: " : ": ")
                 + lighter(limit));
       }
     }
@@ -159,7 +159,7 @@ final class SeatTable {
 
   private String lighter(CrewLimit limit) {
     return limit.lighter().stream()
-        .map(l -> one(l.places()) + " up to " + units.mass(l.eachUpTo(), Side.DOWN))
+        .map(l -> one(l.places()) + " up to " + units.mass(l.massLimit(), Side.DOWN))
         .collect(Collectors.joining("; "));
   }
 

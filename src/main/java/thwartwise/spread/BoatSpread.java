@@ -115,7 +115,7 @@ public record BoatSpread(
     CrewAssessment assessment = new CrewAssessment(model, rules);
     Limits limits = new Limits(assessment, rules, applied.caps());
     int people = applied.capacity(limits).people();
-    if (!applied.nothingBecause().isEmpty() || people == 0) {
+    if (!applied.loadRefusals().isEmpty() || people == 0) {
       return Optional.empty();
     }
     double each = rules.value("design-person");

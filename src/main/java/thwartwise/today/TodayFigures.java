@@ -69,13 +69,13 @@ final class TodayFigures {
   private String each(CrewLimit limit) {
     return QuantityText.people(limit.people())
         + " up to "
-        + kg(limit.eachUpTo())
+        + kg(limit.massLimit())
         + (limit.people() > 1 ? " each" : "");
   }
 
   String load() {
     Recommendation r = report.recommendation();
-    boolean nothing = r.extra() < 1 && r.crewLimits().stream().noneMatch(l -> l.extra() >= 1);
+    boolean nothing = r.extra() < 1 && r.crewLimits().stream().noneMatch(l -> l.extraMass() >= 1);
     return "the kit listed, where the file has it, and "
         + (nothing
             ? "nothing besides"
@@ -84,7 +84,7 @@ final class TodayFigures {
 
   /** For each number of people where it was told so. */
   private String besides(Recommendation r) {
-    boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extra()));
+    boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extraMass()));
     if (each && r.crewLimits().size() > 1) {
       return r.crewLimits().stream().map(this::besides).collect(Collectors.joining(", "));
     }
@@ -93,7 +93,7 @@ final class TodayFigures {
   }
 
   private String besides(CrewLimit limit) {
-    return kg(limit.extra()) + " with " + QuantityText.people(limit.people()) + seatingNote(limit);
+    return kg(limit.extraMass()) + " with " + QuantityText.people(limit.people()) + seatingNote(limit);
   }
 
   String seats() {
@@ -170,7 +170,7 @@ final class TodayFigures {
 
   /** How they sit with something besides; blank where it makes no difference. */
   static String seatingNote(CrewLimit limit) {
-    return limit.besidesLike().isEmpty() ? "" : " (" + seating(limit.besidesLike()) + ")";
+    return limit.extraSeating().isEmpty() ? "" : " (" + seating(limit.extraSeating()) + ")";
   }
 
   private static String over(OptionalDouble most, UnitFormat units) {

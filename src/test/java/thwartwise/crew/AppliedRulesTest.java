@@ -125,8 +125,8 @@ class AppliedRulesTest {
               .filter(limit -> limit.people() == row.people())
               .findFirst()
               .orElseThrow();
-      assertThat(row.eachUpTo()).isLessThanOrEqualTo(was.eachUpTo());
-      assertThat(row.extra()).isLessThanOrEqualTo(was.extra());
+      assertThat(row.massLimit()).isLessThanOrEqualTo(was.massLimit());
+      assertThat(row.extraMass()).isLessThanOrEqualTo(was.extraMass());
     }
   }
 

@@ -98,7 +98,7 @@ class AdviceTest {
   void what_makes_no_limit_worse_comes_first_and_of_it_what_puts_today_right() {
     List<AdvicePiece> harmless = PIECES.stream().filter(p -> !p.worsensALimit()).toList();
     assertThat(PIECES.subList(0, harmless.size())).isEqualTo(harmless);
-    List<AdvicePiece> right = harmless.stream().filter(p -> !p.putsRight().isEmpty()).toList();
+    List<AdvicePiece> right = harmless.stream().filter(p -> !p.corrects().isEmpty()).toList();
     assertThat(right).isNotEmpty();
     assertThat(harmless.subList(0, right.size())).isEqualTo(right);
     for (int i = right.size() + 1; i < harmless.size(); i++) {
@@ -127,10 +127,10 @@ class AdviceTest {
 
   @Test
   void what_a_piece_puts_right_held_back_before_and_is_met_after() {
-    assertThat(PIECES.stream().flatMap(p -> p.putsRight().stream())).isNotEmpty();
+    assertThat(PIECES.stream().flatMap(p -> p.corrects().stream())).isNotEmpty();
     AFTER.forEach(
         (piece, report) -> {
-          for (CheckQuestion check : piece.putsRight()) {
+          for (CheckQuestion check : piece.corrects()) {
             assertThat(asLoaded(REPORT, check)).anyMatch(o -> o != Outcome.MEETS);
             assertThat(asLoaded(report, check)).as("%s", piece.deed()).containsOnly(Outcome.MEETS);
           }
@@ -170,10 +170,10 @@ class AdviceTest {
 
   @Test
   void an_act_that_only_the_larger_crew_must_not_do_is_named() {
-    assertThat(PIECES.stream().flatMap(p -> p.thenNobody().stream())).isNotEmpty();
+    assertThat(PIECES.stream().flatMap(p -> p.forbiddenAfterwards().stream())).isNotEmpty();
     AFTER.forEach(
         (piece, report) ->
-            assertThat(forbidden(report)).as("%s", piece.deed()).containsAll(piece.thenNobody()));
+            assertThat(forbidden(report)).as("%s", piece.deed()).containsAll(piece.forbiddenAfterwards()));
   }
 
   private static List<Subject> forbidden(Report report) {
@@ -188,7 +188,7 @@ class AdviceTest {
     assertThat(Changes.toTheBoat(BoatModel.of(DEMO, BoxBoat.TODAY), BoxBoat.TODAY))
         .extracting(c -> DeedWords.of(c.deed()).deed())
         .noneMatch(deed -> deed.matches("(Seal|Prove).*battery box.*"));
-    assertThat(REPORT.advice().never())
+    assertThat(REPORT.advice().prohibitions())
         .extracting(ProhibitionWords::of)
         .containsExactly(
             "Never seal the battery box: it holds the battery, and gas and heat must get out. Vent"

@@ -97,7 +97,7 @@ class CrewSearchByForceTest {
         // heavy.
         byForce.stream()
             .filter(s -> !allowed.contains(s))
-            .forEach(s -> assertThat(meetsByForce(model, s, search.upTo(s) + 1)).isFalse());
+            .forEach(s -> assertThat(meetsByForce(model, s, search.massLimit(s) + 1)).isFalse());
       }
     }
   }
@@ -108,7 +108,7 @@ class CrewSearchByForceTest {
     BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     CrewSearch search = new CrewSearch(new CrewAssessment(model, RULES), RULES);
     for (int n = 1; n <= Math.min(3, room(model)); n++) {
-      double each = search.eachUpTo(n);
+      double each = search.massLimit(n);
       if (each > 0 && each < 150) {
         assertThat(found(model, n, each)).as("%d of %s kg", n, each).isTrue();
         assertThat(found(model, n, each + 1)).as("%d of %s kg", n, each + 1).isFalse();

@@ -56,9 +56,9 @@ class CrewTableTest {
     Recommendation r = of(boat);
     assertThat(r.crewLimits()).isNotEmpty();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
-      assertThat(limit.people() * limit.eachUpTo()).isLessThanOrEqualTo(r.crew());
-      assertThat(limit.eachUpTo() >= r.adult()).isEqualTo(limit.people() <= r.people());
-      assertThat(limit.people() * Math.min(limit.eachUpTo(), r.adult()) + limit.extra())
+      assertThat(limit.people() * limit.massLimit()).isLessThanOrEqualTo(r.crew());
+      assertThat(limit.massLimit() >= r.adult()).isEqualTo(limit.people() <= r.people());
+      assertThat(limit.people() * Math.min(limit.massLimit(), r.adult()) + limit.extraMass())
           .isLessThanOrEqualTo(r.load() - boat.kitMass());
     }
     assertThat(r.crew() + boat.kitMass()).isLessThanOrEqualTo(r.load());
@@ -72,7 +72,7 @@ class CrewTableTest {
     for (Recommendation.CrewLimit limit : of(boat).crewLimits()) {
       List<NamedPerson> members =
           IntStream.range(0, limit.people())
-              .mapToObj(i -> NamedPerson.weighedDressed("person " + i, limit.eachUpTo()))
+              .mapToObj(i -> NamedPerson.weighedDressed("person " + i, limit.massLimit()))
               .toList();
       assertThat(CrewSeating.of(model, RuleBook.of(RULES), members).ashore())
           .as("%s", limit)
@@ -103,8 +103,8 @@ class CrewTableTest {
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
       boolean children = limit.people() > 1 && limit.people() <= r.people() + 1;
       double least = RULES.value(children ? "lightest-person" : "lone-person");
-      assertThat(limit.eachUpTo()).isGreaterThanOrEqualTo(least);
-      assertThat(limit.lighter()).allMatch(l -> l.eachUpTo() >= least);
+      assertThat(limit.massLimit()).isGreaterThanOrEqualTo(least);
+      assertThat(limit.lighter()).allMatch(l -> l.massLimit() >= least);
     }
   }
 

@@ -98,8 +98,8 @@ final class LimitsProperties {
     List<Vector3> spots = spots(model);
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
-      double mass = Math.min(limit.eachUpTo(), r.adult());
-      allowed(model, limit).forEach(s -> weigh(judge, s, mass, (int) limit.extra(), spots, wrong));
+      double mass = Math.min(limit.massLimit(), r.adult());
+      allowed(model, limit).forEach(s -> weigh(judge, s, mass, (int) limit.extraMass(), spots, wrong));
     }
     return wrong;
   }
@@ -133,7 +133,7 @@ final class LimitsProperties {
   /** As it is told with something besides; where that is not told, there is but one way. */
   private static List<Seating> allowed(BoatModel model, Recommendation.CrewLimit limit) {
     return Seating.of(limit.people(), model.boat().places()).stream()
-        .filter(s -> limit.besidesLike().isEmpty() || limit.besidesLike().equals(s.places(model)))
+        .filter(s -> limit.extraSeating().isEmpty() || limit.extraSeating().equals(s.places(model)))
         .toList();
   }
 
@@ -184,9 +184,9 @@ final class LimitsProperties {
 
   private static void near(
       String what, Recommendation.CrewLimit is, Recommendation.CrewLimit was, List<String> wrong) {
-    apart(what + ", each", is.eachUpTo(), was.eachUpTo(), wrong);
+    apart(what + ", each", is.massLimit(), was.massLimit(), wrong);
     // Where each is told in whole kilograms, so is what they come to: the load holds for those.
-    if (Math.min(is.eachUpTo(), was.eachUpTo()) >= RULES.value("design-person")) {
+    if (Math.min(is.massLimit(), was.massLimit()) >= RULES.value("design-person")) {
       apart(what + " and besides", total(is), total(was), wrong);
     }
     for (List<String> places : was.excludedSeatings()) {
@@ -200,8 +200,8 @@ final class LimitsProperties {
 
   /** What may be aboard besides grows where people are lighter, so both are held together. */
   private static double total(Recommendation.CrewLimit limit) {
-    return limit.people() * Math.min(limit.eachUpTo(), RULES.value("design-person"))
-        + limit.extra();
+    return limit.people() * Math.min(limit.massLimit(), RULES.value("design-person"))
+        + limit.extraMass();
   }
 
   private static void apart(String what, double is, double was, List<String> wrong) {
@@ -263,10 +263,10 @@ final class LimitsProperties {
       double then =
           all.crewLimits().stream()
               .filter(l -> l.people() == now.people())
-              .mapToDouble(Recommendation.CrewLimit::eachUpTo)
+              .mapToDouble(Recommendation.CrewLimit::massLimit)
               .findFirst()
               .orElse(0);
-      above(what + ": each of " + now.people(), now.eachUpTo(), then, wrong);
+      above(what + ": each of " + now.people(), now.massLimit(), then, wrong);
       double total =
           all.crewLimits().stream()
               .filter(l -> l.people() == now.people())

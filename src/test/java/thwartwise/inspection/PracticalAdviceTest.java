@@ -58,7 +58,7 @@ class PracticalAdviceTest {
     assertThat(deeds(report).get(0)).isEqualTo("Prove the bow with a leak test");
     assertThat(deeds(report).get(1)).contains("foam along both sides");
     assertThat(pieces(report).get(1).people()).isEqualTo(pieces(report).get(0).people());
-    assertThat(pieces(report).subList(0, 2)).allMatch(p -> !p.putsRight().isEmpty());
+    assertThat(pieces(report).subList(0, 2)).allMatch(p -> !p.corrects().isEmpty());
   }
 
   /** With foam under one thwart only one of the two aboard may go: the loading is not right. */
@@ -66,7 +66,7 @@ class PracticalAdviceTest {
   void what_cures_a_part_of_the_loading_of_today_does_not_put_it_right() {
     Report report = inspected(crewed(bare()).claimed("bow", BOW).proven("stern", STERN));
     List<AdvicePiece> half = pieces(report).stream().filter(p -> p.people() == 1).toList();
-    assertThat(half).isNotEmpty().allMatch(p -> p.putsRight().isEmpty());
+    assertThat(half).isNotEmpty().allMatch(p -> p.corrects().isEmpty());
   }
 
   /** Without the cool box the empty boat no longer sinks, and still nobody may go. */

@@ -193,13 +193,13 @@ class RecommendationPropertiesTest {
     Recommendation unproven = of(withChambers(boat, claimed));
     assertThat(unproven.holdsUpWhenSwamped()).isZero();
     assertThat(unproven.people()).isZero();
-    assertThat(unproven.ifClaimedChambersProve()).isEqualTo(of(boat).people());
-    assertThat(of(boat).ifClaimedChambersProve()).isEqualTo(of(boat).people());
+    assertThat(unproven.ifClaimsProven()).isEqualTo(of(boat).people());
+    assertThat(of(boat).ifClaimsProven()).isEqualTo(of(boat).people());
     List<Chamber> one = new ArrayList<>(boat.chambers());
     one.set(0, claim(one.get(0)));
     Recommendation partly = of(withChambers(boat, one));
     assertThat(partly.people()).isLessThanOrEqualTo(of(boat).people());
-    assertThat(partly.ifClaimedChambersProve()).isGreaterThanOrEqualTo(partly.people());
+    assertThat(partly.ifClaimsProven()).isGreaterThanOrEqualTo(partly.people());
   }
 
   private static Chamber claim(Chamber c) {
@@ -264,9 +264,9 @@ class RecommendationPropertiesTest {
     BoatModel model = BoatModel.of(skiff, PlainHulls.TODAY);
     assertThat(r.extra()).isPositive();
     Recommendation.CrewLimit limit = r.crewLimits().get(r.people() - 1);
-    assertThat(limit.extra()).isEqualTo(r.extra());
+    assertThat(limit.extraMass()).isEqualTo(r.extra());
     for (Seating seating : Seating.of(r.people(), skiff.places())) {
-      if (!limit.besidesLike().equals(seating.places(model))) {
+      if (!limit.extraSeating().equals(seating.places(model))) {
         continue;
       }
       for (List<Double> masses : masses(r.people())) {
@@ -302,7 +302,7 @@ class RecommendationPropertiesTest {
         if (limit.excludedSeatings().contains(seating.places(model))) {
           continue;
         }
-        List<Double> masses = Collections.nCopies(limit.people(), limit.eachUpTo());
+        List<Double> masses = Collections.nCopies(limit.people(), limit.massLimit());
         LoadedBoat trial = LoadedBoat.of(model, seating.bodies(model, masses));
         for (Check check : CautiousChecks.of(RULES)) {
           for (Finding f : Findings.of(check, trial, Allowance.of(RULES, model))) {
@@ -321,7 +321,7 @@ class RecommendationPropertiesTest {
     Boat perched =
         IntStream.rangeClosed(22, 75)
             .mapToObj(RecommendationPropertiesTest::highSeated)
-            .filter(b -> search(b).eachUpTo(1) >= 25 && search(b).eachUpTo(1) < 45)
+            .filter(b -> search(b).massLimit(1) >= 25 && search(b).massLimit(1) < 45)
             .findFirst()
             .orElseThrow();
     assertThat(of(perched).withheld()).isTrue();

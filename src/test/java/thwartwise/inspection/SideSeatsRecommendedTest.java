@@ -95,7 +95,7 @@ class SideSeatsRecommendedTest {
         CautiousChecks.of(RULES).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
     int asked = 0;
     for (int people = 1; people <= 3; people++) {
-      double each = Math.floor(search.eachUpTo(people));
+      double each = Math.floor(search.massLimit(people));
       for (Seating seating : search.allowed(people, each)) {
         for (int i = 0; i < 8; i++) {
           LoadedBoat trial = LoadedBoat.of(model, anywhere(model, seating, each, random));

@@ -85,11 +85,11 @@ final class OneSetOfFigures {
     holds(crew.people() * crew.adult() <= crew.crew(), "the adults weigh more than people may");
     for (CrewLimit limit : crew.crewLimits()) {
       String who = limit.people() + " people ";
-      double people = limit.people() * Math.min(limit.eachUpTo(), crew.adult());
-      holds(limit.people() * limit.eachUpTo() <= crew.crew(), who + "come to more than people may");
-      holds(people + limit.extra() <= room, who + "and what is besides come to more than the load");
+      double people = limit.people() * Math.min(limit.massLimit(), crew.adult());
+      holds(limit.people() * limit.massLimit() <= crew.crew(), who + "come to more than people may");
+      holds(people + limit.extraMass() <= room, who + "and what is besides come to more than the load");
       holds(
-          limit.people() <= crew.people() == limit.eachUpTo() >= crew.adult(),
+          limit.people() <= crew.people() == limit.massLimit() >= crew.adult(),
           who + "are adults in one place and none in another");
     }
   }
@@ -131,9 +131,9 @@ final class OneSetOfFigures {
       String upTo =
           limit.people()
               + " up to "
-              + whole(limit.eachUpTo())
+              + whole(limit.massLimit())
               + (limit.people() == 1 ? " kg" : " kg each");
-      String besides = whole(limit.extra()) + " kg besides";
+      String besides = whole(limit.extraMass()) + " kg besides";
       holds(
           screen.contains(upTo + ", " + besides)
               || screen.contains(upTo + ": as the page tells")
@@ -147,20 +147,20 @@ final class OneSetOfFigures {
   private static String row(CrewLimit limit) {
     return limit.people()
         + (limit.people() == 1 ? " person " : " people ")
-        + whole(limit.eachUpTo())
+        + whole(limit.massLimit())
         + " kg "
-        + (limit.extra() < 1 ? "nothing" : whole(limit.extra()) + " kg");
+        + (limit.extraMass() < 1 ? "nothing" : whole(limit.extraMass()) + " kg");
   }
 
   private void today(String opening, CrewLimit limit) {
     String people = limit.people() == 1 ? "one person" : limit.people() + " people";
-    String each = people + " up to " + whole(limit.eachUpTo()) + " kg";
+    String each = people + " up to " + whole(limit.massLimit()) + " kg";
     holds(opening.contains(each), "today does not tell: " + each);
     String besides =
         crew.crewLimits().size() > 1
-            ? whole(limit.extra()) + " kg with " + people
-            : "no more than " + whole(limit.extra()) + " kg besides";
-    boolean nothing = crew.crewLimits().stream().noneMatch(l -> l.extra() >= 1);
+            ? whole(limit.extraMass()) + " kg with " + people
+            : "no more than " + whole(limit.extraMass()) + " kg besides";
+    boolean nothing = crew.crewLimits().stream().noneMatch(l -> l.extraMass() >= 1);
     String told = nothing ? "and nothing besides" : besides;
     holds(opening.contains(told), "today does not tell: " + told);
   }
@@ -169,7 +169,7 @@ final class OneSetOfFigures {
   private void seats() {
     for (CrewLimit limit : crew.crewLimits()) {
       String who = limit.people() + " people of ";
-      double each = Math.floor(limit.eachUpTo());
+      double each = Math.floor(limit.massLimit());
       holds(allSeated(limit.people(), each), "seats leaves ashore of " + who + each);
       holds(
           each >= RuleSetFile.cautiousDefault().value("heaviest-person")

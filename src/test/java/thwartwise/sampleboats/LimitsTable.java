@@ -58,7 +58,7 @@ final class LimitsTable {
     Recommendation r = report.recommendation();
     String each =
         r.crewLimits().stream()
-            .map(l -> String.format(Locale.ROOT, "%d × %.0f", l.people(), l.eachUpTo()))
+            .map(l -> String.format(Locale.ROOT, "%d × %.0f", l.people(), l.massLimit()))
             .collect(Collectors.joining(", "));
     return String.format(
         Locale.ROOT,

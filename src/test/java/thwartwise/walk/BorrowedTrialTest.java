@@ -140,10 +140,10 @@ class BorrowedTrialTest {
     assertThat(lifted.withheld()).isFalse();
     assertThat(lifted.people()).isZero();
     assertThat(lifted.crew()).isLessThanOrEqualTo(150).isGreaterThan(140);
-    assertThat(lifted.crewLimits().get(0).eachUpTo()).isEqualTo(75);
+    assertThat(lifted.crewLimits().get(0).massLimit()).isEqualTo(75);
     assertThat(lifted.extra()).isZero();
     assertThat(lifted.crewLimits()).extracting(l -> l.people()).containsExactly(1, 2);
-    assertThat(lifted.crewLimits().get(1).eachUpTo()).isEqualTo(75);
+    assertThat(lifted.crewLimits().get(1).massLimit()).isEqualTo(75);
   }
 
   /** The rail and the heel carry two adults dry, whoever was seen in it full of water. */

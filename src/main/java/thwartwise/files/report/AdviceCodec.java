@@ -32,7 +32,7 @@ final class AdviceCodec {
   static ObjectNode write(Advice advice, UnitFormat units) {
     ObjectNode node = JsonText.object();
     node.set("pieces", ReportCodec.list(advice.pieces(), piece -> piece(piece, units)));
-    node.set("never", JsonText.texts(advice.never().stream().map(ProhibitionWords::of).toList()));
+    node.set("never", JsonText.texts(advice.prohibitions().stream().map(ProhibitionWords::of).toList()));
     return node;
   }
 
@@ -48,9 +48,9 @@ final class AdviceCodec {
     Figures.put(node, "crewKg", piece.crew());
     Figures.put(node, "loadKg", piece.load());
     piece.moved().ifPresent(reading -> node.set("moves", reading(reading)));
-    node.set("putsRight", ReportCodec.list(piece.putsRight(), QuestionCodec::write));
+    node.set("putsRight", ReportCodec.list(piece.corrects(), QuestionCodec::write));
     node.set("worsens", ReportCodec.list(piece.worse(), AdviceCodec::worse));
-    node.set("thenNobody", ReportCodec.list(piece.thenNobody(), QuestionCodec::write));
+    node.set("thenNobody", ReportCodec.list(piece.forbiddenAfterwards(), QuestionCodec::write));
     return node;
   }
 

@@ -28,7 +28,7 @@ final class RecommendationCodec {
     Figures.put(node, "adultKg", recommendation.adult());
     node.put("staysUpWith", recommendation.staysUpWith())
         .put("holdsUpWhenSwamped", recommendation.holdsUpWhenSwamped())
-        .put("ifClaimedChambersProve", recommendation.ifClaimedChambersProve());
+        .put("ifClaimedChambersProve", recommendation.ifClaimsProven());
     QuestionCodec.write(node, "governedBy", recommendation.governedBy());
     WordedListCodec.putRefusals(node, "nextPersonBreaks", recommendation.nextPersonBreaks(), words);
     node.set(
@@ -57,13 +57,13 @@ final class RecommendationCodec {
 
   private static ObjectNode crewLimit(Recommendation.CrewLimit crew) {
     ObjectNode node = JsonText.object().put("people", crew.people());
-    Figures.put(node, "eachUpToKg", crew.eachUpTo());
+    Figures.put(node, "eachUpToKg", crew.massLimit());
     // Records kept before there were such figures are written again as they were.
-    if (!Double.isNaN(crew.extra())) {
-      Figures.put(node, "extraKg", crew.extra());
+    if (!Double.isNaN(crew.extraMass())) {
+      Figures.put(node, "extraKg", crew.extraMass());
     }
-    if (!crew.besidesLike().isEmpty()) {
-      node.set("besidesLike", JsonText.texts(crew.besidesLike()));
+    if (!crew.extraSeating().isEmpty()) {
+      node.set("besidesLike", JsonText.texts(crew.extraSeating()));
     }
     node.set("excludedSeatings", ReportCodec.list(crew.excludedSeatings(), JsonText::texts));
     if (!crew.lighter().isEmpty()) {
@@ -74,7 +74,7 @@ final class RecommendationCodec {
 
   private static ObjectNode lighter(Recommendation.Lighter seating) {
     ObjectNode node = JsonText.object();
-    Figures.put(node, "eachUpToKg", seating.eachUpTo());
+    Figures.put(node, "eachUpToKg", seating.massLimit());
     node.set("places", JsonText.texts(seating.places()));
     return node;
   }
