@@ -1,6 +1,7 @@
 package thwartwise.advice;
 
 import java.util.Comparator;
+import thwartwise.crew.Capacity;
 import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed;
 
@@ -51,5 +52,17 @@ public final class AdviceOrder {
   private static boolean hasFoam(Deed deed) {
     return deed instanceof Deed.AddFoam
         || deed instanceof Deed.DeedPair two && (hasFoam(two.one()) || hasFoam(two.other()));
+  }
+
+  /**
+   * A piece of advice with the boat after it.
+   *
+   * @param corrects whether it lets somebody go where nobody may, or the crew of today as it is
+   *     loaded
+   */
+  public record AdviceCandidate(AdvicePiece piece, InspectedBoat after, boolean corrects) {
+    Capacity capacity() {
+      return after.capacity();
+    }
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thwartwise.advice.AdviceOrder.AdviceCandidate;
 import thwartwise.advice.AdvicePiece.AdviceReading;
 import thwartwise.advice.Progress.Stage;
 import thwartwise.checks.CheckQuestion;
@@ -88,9 +89,7 @@ public final class AdviceSearch {
    * one that was hardly measured right: what is found for it is found for another boat.
    */
   public static Advice of(InspectedBoat today, Progress progress) {
-    return today.refusals().isEmpty()
-        ? new AdviceSearch(today, progress).advice()
-        : Advice.NONE;
+    return today.refusals().isEmpty() ? new AdviceSearch(today, progress).advice() : Advice.NONE;
   }
 
   private Advice advice() {

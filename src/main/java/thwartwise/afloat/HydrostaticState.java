@@ -3,6 +3,7 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thwartwise.afloat.LevelSurface.Surface;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;

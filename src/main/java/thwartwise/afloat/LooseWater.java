@@ -120,4 +120,9 @@ public final class LooseWater {
       hold.add(new Lift(solid, share));
     }
   }
+
+  /** What can be filled, up to the sea's level, m³. */
+  public static double filledVolume(LooseWater water, Bay bay, Pose pose) {
+    return Lift.immersed(water.hold(bay), pose.plane(), new Immersion()).volume();
+  }
 }

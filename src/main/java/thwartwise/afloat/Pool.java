@@ -2,6 +2,7 @@ package thwartwise.afloat;
 
 import java.util.List;
 import java.util.Optional;
+import thwartwise.afloat.LevelSurface.Surface;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Vector3;

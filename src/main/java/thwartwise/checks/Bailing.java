@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
-import thwartwise.afloat.SwampedWater;
+import thwartwise.afloat.LooseWater;
 import thwartwise.boat.Boat;
 import thwartwise.loadcase.Disturbance;
 import thwartwise.loadcase.LoadCaseStep;
@@ -70,7 +70,7 @@ public record Bailing(RuleSet rules) implements Check {
   private CheckReading minutes(LoadedBoat empty, Equilibria poses) {
     double water =
         poses.reached().stream()
-            .mapToDouble(p -> SwampedWater.inside(empty.looseWater(), Bay.WHOLE, p))
+            .mapToDouble(p -> LooseWater.filledVolume(empty.looseWater(), Bay.WHOLE, p))
             .max()
             .orElse(0);
     Limit limit = rules.limit("bailing-minutes");

@@ -3,7 +3,7 @@ package thwartwise.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.afloat.Force;
+import thwartwise.afloat.EquilibriumUnderForces.Force;
 import thwartwise.boat.Propulsion;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.geometry.Box;

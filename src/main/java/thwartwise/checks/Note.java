@@ -2,7 +2,7 @@ package thwartwise.checks;
 
 import java.util.OptionalDouble;
 import thwartwise.afloat.Equilibria;
-import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
 import thwartwise.electrics.CircuitSums;

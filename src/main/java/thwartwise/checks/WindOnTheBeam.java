@@ -3,7 +3,7 @@ package thwartwise.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thwartwise.afloat.Force;
+import thwartwise.afloat.EquilibriumUnderForces.Force;
 import thwartwise.afloat.Pose;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Disturbance;

@@ -102,4 +102,20 @@ public record NamedPerson(String name, double lightest, double heaviest, UnitTex
           rules.value("heaviest-person"));
     }
   }
+
+  /** As the growth tables are split. */
+  public enum Sex {
+    BOY("boy"),
+    GIRL("girl");
+
+    private final String word;
+
+    Sex(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
 }

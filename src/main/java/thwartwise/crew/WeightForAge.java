@@ -1,6 +1,7 @@
 package thwartwise.crew;
 
 import java.util.List;
+import thwartwise.crew.NamedPerson.Sex;
 
 /**
  * What a child of an age weighs, without clothes, by the growth reference CDC 2000 (file wtage.csv,

@@ -3,7 +3,7 @@ package thwartwise.inspection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.checks.Note;
 import thwartwise.geometry.Vector3;

@@ -2,7 +2,7 @@ package thwartwise.loadcase;
 
 import java.util.List;
 import java.util.stream.Stream;
-import thwartwise.afloat.Force;
+import thwartwise.afloat.EquilibriumUnderForces.Force;
 import thwartwise.afloat.Pool;
 import thwartwise.boat.Body;
 import thwartwise.boat.Loading;

@@ -3,7 +3,7 @@ package thwartwise.loadcase;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import thwartwise.afloat.Equilibria;
-import thwartwise.afloat.Force;
+import thwartwise.afloat.EquilibriumUnderForces.Force;
 import thwartwise.afloat.Gravity;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Cleat;

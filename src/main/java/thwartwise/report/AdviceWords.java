@@ -122,7 +122,8 @@ final class AdviceWords {
     if (!piece.forbiddenAfterwards().isEmpty()) {
       costs.add(
           "With the larger crew nobody does: "
-              + Sentence.list(piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
+              + Sentence.list(
+                  piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
     }
     Map<Kind, List<AdviceWorse>> byLoading = new LinkedHashMap<>();
     piece

@@ -1,7 +1,7 @@
 package thwartwise.report;
 
 import java.util.List;
-import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.StateFigures.SwampedFigures;
 import thwartwise.page.Page;

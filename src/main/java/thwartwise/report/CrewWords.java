@@ -54,7 +54,8 @@ public final class CrewWords {
 
   /** Cargo was looked for with nobody heavier than an adult: whether that is a limit. */
   static boolean isExtraForLightPeopleOnly(Recommendation crew) {
-    return crew.crewLimits().stream().anyMatch(l -> l.extraMass() >= 1 && l.massLimit() > crew.adult());
+    return crew.crewLimits().stream()
+        .anyMatch(l -> l.extraMass() >= 1 && l.massLimit() > crew.adult());
   }
 
   /** How many it holds up full of water, and how. */
@@ -65,6 +66,8 @@ public final class CrewWords {
 
   /** How heavy each of so many people may be. */
   static String upTo(CrewLimit limit, UnitFormat units) {
-    return "up to " + units.mass(limit.massLimit(), Side.DOWN) + (limit.people() > 1 ? " each" : "");
+    return "up to "
+        + units.mass(limit.massLimit(), Side.DOWN)
+        + (limit.people() > 1 ? " each" : "");
   }
 }

@@ -3,7 +3,7 @@ package thwartwise.report;
 import java.util.Locale;
 import java.util.Optional;
 import thwartwise.afloat.Equilibria;
-import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.checks.Note;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;

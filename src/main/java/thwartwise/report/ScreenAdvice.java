@@ -87,6 +87,7 @@ final class ScreenAdvice {
         + (piece.forbiddenAfterwards().isEmpty()
             ? ""
             : "; then nobody does: "
-                + Sentence.list(piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
+                + Sentence.list(
+                    piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
   }
 }

@@ -93,7 +93,10 @@ final class TodayFigures {
   }
 
   private String besides(CrewLimit limit) {
-    return kg(limit.extraMass()) + " with " + QuantityText.people(limit.people()) + seatingNote(limit);
+    return kg(limit.extraMass())
+        + " with "
+        + QuantityText.people(limit.people())
+        + seatingNote(limit);
   }
 
   String seats() {

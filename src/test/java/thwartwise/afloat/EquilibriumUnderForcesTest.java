@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thwartwise.afloat.EquilibriumUnderForces.Force;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Profile;
 import thwartwise.geometry.Solid;

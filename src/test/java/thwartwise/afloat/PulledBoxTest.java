@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.afloat.EquilibriumUnderForces.Force;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
 

@@ -25,14 +25,14 @@ class SwampedWaterTest {
   @Test
   void the_water_inside_stands_as_high_as_the_sea() {
     double draft = 300.0 / 1680;
-    assertThat(SwampedWater.inside(LooseWater.of(EMPTY), Bay.WHOLE, POSE))
+    assertThat(LooseWater.filledVolume(LooseWater.of(EMPTY), Bay.WHOLE, POSE))
         .isCloseTo(1.92 * draft, within(1e-5));
   }
 
   @Test
   void a_bay_holds_its_own_share_of_it() {
     Bay half = new Bay("half", new thwartwise.geometry.Box(new Span(0.7, 1.5), Span.ALL, Span.ALL));
-    assertThat(SwampedWater.inside(LooseWater.of(EMPTY), half, POSE))
+    assertThat(LooseWater.filledVolume(LooseWater.of(EMPTY), half, POSE))
         .isCloseTo(0.96 * 300.0 / 1680, within(1e-5));
   }
 }

@@ -21,6 +21,7 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.FindingText;
 import thwartwise.crew.NamedPerson.PlannedMasses;
+import thwartwise.crew.NamedPerson.Sex;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.InspectedBoats;

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.crew.NamedPerson.Sex;
 import thwartwise.geometry.Reference;
 
 class WeightForAgeTest {

@@ -173,7 +173,9 @@ class AdviceTest {
     assertThat(PIECES.stream().flatMap(p -> p.forbiddenAfterwards().stream())).isNotEmpty();
     AFTER.forEach(
         (piece, report) ->
-            assertThat(forbidden(report)).as("%s", piece.deed()).containsAll(piece.forbiddenAfterwards()));
+            assertThat(forbidden(report))
+                .as("%s", piece.deed())
+                .containsAll(piece.forbiddenAfterwards()));
   }
 
   private static List<Subject> forbidden(Report report) {

@@ -99,7 +99,8 @@ final class LimitsProperties {
     List<String> wrong = new ArrayList<>();
     for (Recommendation.CrewLimit limit : r.crewLimits()) {
       double mass = Math.min(limit.massLimit(), r.adult());
-      allowed(model, limit).forEach(s -> weigh(judge, s, mass, (int) limit.extraMass(), spots, wrong));
+      allowed(model, limit)
+          .forEach(s -> weigh(judge, s, mass, (int) limit.extraMass(), spots, wrong));
     }
     return wrong;
   }

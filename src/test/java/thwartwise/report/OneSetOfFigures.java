@@ -86,8 +86,11 @@ final class OneSetOfFigures {
     for (CrewLimit limit : crew.crewLimits()) {
       String who = limit.people() + " people ";
       double people = limit.people() * Math.min(limit.massLimit(), crew.adult());
-      holds(limit.people() * limit.massLimit() <= crew.crew(), who + "come to more than people may");
-      holds(people + limit.extraMass() <= room, who + "and what is besides come to more than the load");
+      holds(
+          limit.people() * limit.massLimit() <= crew.crew(), who + "come to more than people may");
+      holds(
+          people + limit.extraMass() <= room,
+          who + "and what is besides come to more than the load");
       holds(
           limit.people() <= crew.people() == limit.massLimit() >= crew.adult(),
           who + "are adults in one place and none in another");

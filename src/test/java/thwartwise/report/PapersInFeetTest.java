@@ -24,7 +24,7 @@ import thwartwise.checks.Unit;
 import thwartwise.crew.CrewSeating;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
-import thwartwise.crew.Sex;
+import thwartwise.crew.NamedPerson.Sex;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;

@@ -14,7 +14,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
-import thwartwise.crew.Sex;
+import thwartwise.crew.NamedPerson.Sex;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.measure.Reading;

@@ -15,7 +15,7 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.checks.Outcome;
-import thwartwise.crew.Sex;
+import thwartwise.crew.NamedPerson.Sex;
 import thwartwise.crew.WeightForAge;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;

@@ -32,7 +32,8 @@ final class AdviceCodec {
   static ObjectNode write(Advice advice, UnitFormat units) {
     ObjectNode node = JsonText.object();
     node.set("pieces", ReportCodec.list(advice.pieces(), piece -> piece(piece, units)));
-    node.set("never", JsonText.texts(advice.prohibitions().stream().map(ProhibitionWords::of).toList()));
+    node.set(
+        "never", JsonText.texts(advice.prohibitions().stream().map(ProhibitionWords::of).toList()));
     return node;
   }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.inspection.StateFigures;
 import thwartwise.inspection.StateFigures.AfloatFigures;

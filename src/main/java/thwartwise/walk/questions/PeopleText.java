@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
-import thwartwise.crew.Sex;
+import thwartwise.crew.NamedPerson.Sex;
 import thwartwise.crew.WeightForAge;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.NameReader;

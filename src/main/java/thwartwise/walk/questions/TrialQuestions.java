@@ -9,7 +9,7 @@ import java.util.Optional;
 import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson;
-import thwartwise.crew.Sex;
+import thwartwise.crew.NamedPerson.Sex;
 import thwartwise.crew.WeightForAge;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.PrintableText;

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.afloat.Equilibria;
-import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Note;
 import thwartwise.crew.LimitingFactor;

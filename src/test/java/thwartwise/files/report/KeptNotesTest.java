@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import thwartwise.afloat.Equilibria;
-import thwartwise.afloat.PoseOrientation;
+import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
 import thwartwise.checks.CheckId;
