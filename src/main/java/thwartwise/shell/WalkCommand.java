@@ -61,9 +61,9 @@ final class WalkCommand implements ShellCommand {
         Asks for everything there is to measure, one question at a time, in an order
         a person with a tape measure, bathroom scales and a litre jug can follow. Its
         first question is whose boat it is: your own is measured in full; a borrowed
-        one takes some thirty questions, and what is not measured is taken at
-        the end that flatters nobody; of a boat measured before, only what has changed
-        is asked.
+        one takes a dozen questions, twenty where a trial was seen, and what is not
+        measured is taken at the end that flatters nobody; of a boat measured before,
+        only what has changed is asked.
         Answers may be metric or in feet, inches and pounds; each is repeated in the
         unit it was understood in. At every question you can also type
 

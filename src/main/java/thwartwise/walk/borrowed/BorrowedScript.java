@@ -30,8 +30,8 @@ import thwartwise.walk.questions.TrialQuestions;
 import thwartwise.walk.questions.WatersQuestions;
 
 /**
- * A borrowed boat and twenty minutes on the bank: twenty questions. What is not asked is taken at
- * the end that flatters nobody and stands among what was taken for granted.
+ * A borrowed boat on the bank: a dozen questions, twenty where a trial was seen. What is not asked
+ * is taken at the end that flatters nobody and stands among what was taken for granted.
  */
 public final class BorrowedScript {
   static final WalkSection BOAT = new WalkSection("the boat", 2);

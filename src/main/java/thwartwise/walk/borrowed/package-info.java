@@ -1,2 +1,2 @@
-/** The short walk about a borrowed boat: some thirty questions, the rest assumed. */
+/** The short walk about a borrowed boat: a dozen questions, the rest assumed. */
 package thwartwise.walk.borrowed;
