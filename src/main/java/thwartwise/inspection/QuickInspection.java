@@ -2,10 +2,11 @@ package thwartwise.inspection;
 
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
@@ -25,7 +26,8 @@ import thwartwise.rules.RuleSet;
 
 /**
  * What can be said at once of a boat that is not measured to its end: a look at a few checks, and
- * no answer. Everybody sits where the first places have room.
+ * no answer. Everybody sits in the seatings that trim the boat least, of which one is enough, as it
+ * is for the recommendation.
  *
  * @param freeboard of the boat with nobody aboard, of its lowest edge, m; below zero when that is
  *     under water
@@ -34,6 +36,9 @@ import thwartwise.rules.RuleSet;
 public record QuickInspection(double freeboard, Optional<Carried> carried) {
   /** Nobody is looked for beyond. */
   private static final int MOST = 8;
+
+  /** So many ways of sitting are tried; a line between two questions cannot wait for all. */
+  private static final int TRIED = 24;
 
   /**
    * Adults of the design mass, after the allowance.
@@ -88,14 +93,33 @@ public record QuickInspection(double freeboard, Optional<Carried> carried) {
 
   private static Predicate<Integer> meets(BoatModel model, RuleSet rules, List<Check> checks) {
     double design = rules.value("design-person");
-    return people -> {
-      Seating first = Seating.of(people, model.boat().places()).get(0);
-      LoadedBoat loadedBoat =
-          LoadedBoat.of(model, first.bodies(model, Collections.nCopies(people, design)));
-      return Stream.of(Allowance.of(rules, model), Allowance.NONE)
-          .map(loadedBoat::under)
-          .flatMap(t -> checks.stream().flatMap(c -> c.readings(t).stream()))
-          .allMatch(CheckReading::met);
-    };
+    List<Allowance> allowances = List.of(Allowance.of(rules, model), Allowance.NONE);
+    return people ->
+        levelSeatings(model, people).stream()
+            .map(s -> s.bodies(model, Collections.nCopies(people, design)))
+            .map(crew -> LoadedBoat.of(model, crew))
+            .anyMatch(
+                loadedBoat ->
+                    allowances.stream()
+                        .map(loadedBoat::under)
+                        .flatMap(t -> checks.stream().flatMap(c -> c.readings(t).stream()))
+                        .allMatch(CheckReading::met));
+  }
+
+  /** Those with their people nearest to the middle of the boat. */
+  private static List<Seating> levelSeatings(BoatModel model, int people) {
+    List<Place> places = model.boat().places();
+    double middle = model.form().length() / 2;
+    return Seating.of(people, places).stream()
+        .sorted(Comparator.comparingDouble(s -> Math.abs(meanX(s, places) - middle)))
+        .limit(TRIED)
+        .toList();
+  }
+
+  private static double meanX(Seating seating, List<Place> places) {
+    return IntStream.range(0, places.size())
+            .mapToDouble(i -> seating.counts().get(i) * places.get(i).x())
+            .sum()
+        / Math.max(1, seating.people());
   }
 }

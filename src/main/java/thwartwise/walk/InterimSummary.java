@@ -12,7 +12,8 @@ import thwartwise.walk.engine.ReplayResult.PartialBoat;
 public final class InterimSummary {
   /** Said once, before the first of them. */
   public static final String FIRST =
-      "A line that begins with \"So far\" looks at what is known by now and promises nothing.";
+      "A line that begins with \"So far\" looks at a few limits of what is known by now and promises"
+          + " nothing; the answer at the end looks at all of them, and may be fewer people.";
 
   private static final String[] ADULTS = {
     "nobody yet",
@@ -59,9 +60,14 @@ public final class InterimSummary {
       return "; at a first look nobody yet, dry or swamped";
     }
     return "; at a first look "
-        + ADULTS[carried.dry()]
+        + atMost(carried.dry())
         + " dry, "
-        + ADULTS[carried.swamped()]
+        + atMost(carried.swamped())
         + " when swamped";
+  }
+
+  /** The whole inspection asks more than this look. */
+  private static String atMost(int adults) {
+    return (adults == 0 ? "" : "at most ") + ADULTS[adults];
   }
 }

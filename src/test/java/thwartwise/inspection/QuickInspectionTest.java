@@ -44,6 +44,15 @@ class QuickInspectionTest {
     assertThat(carried(box(870).place("thwart", 1.5, 0.25, 0, 4)).dry()).isZero();
   }
 
+  // A load of 700 kg leaves two adults amidships. At the very stern two put its corner
+  // 190 kg × 1.4 m × 1.5 m / (3600 kg/m × 3² m² / 12) = 0.15 m lower, more than is left.
+  @Test
+  void a_seat_at_the_stern_that_comes_first_keeps_nobody_from_the_middle() {
+    BoxBoat boat = box(700).place("stern seat", 0.1, 0.25, 0, 4).place("thwart", 1.5, 0.25, 0, 4);
+
+    assertThat(carried(boat).dry()).isEqualTo(2);
+  }
+
   @Test
   void nobody_is_counted_beyond_the_room_there_is() {
     assertThat(carried(box(300).place("thwart", 1.5, 0.25, 0, 1)).dry()).isEqualTo(1);

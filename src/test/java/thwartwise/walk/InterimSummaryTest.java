@@ -32,8 +32,8 @@ class InterimSummaryTest {
 
     assertThat(InterimSummary.text(look, UnitSystem.METRIC))
         .isEqualTo(
-            "So far: empty it floats with 0.31 m of side; at a first look two adults dry, nobody"
-                + " yet when swamped.");
+            "So far: empty it floats with 0.31 m of side; at a first look at most two adults dry,"
+                + " nobody yet when swamped.");
     assertThat(
             InterimSummary.text(
                 new QuickInspection(0.31, Optional.of(new QuickInspection.Carried(0, 0))),
