@@ -2,6 +2,7 @@ package thwartwise.afloat;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
@@ -36,6 +37,13 @@ public record FloatingCase(
   /** Whoever is named first, the same people float alike. */
   public FloatingCase {
     people = people.stream().sorted(FROM_AFT).toList();
+  }
+
+  // Mass and centre tell cases apart well enough; the people's boxes would cost more to go through
+  // than an answer that is remembered is worth.
+  @Override
+  public int hashCode() {
+    return Objects.hash(boat, mass, x, y, z);
   }
 
   /** The boat dry inside. */

@@ -43,7 +43,7 @@ record LegRoom(BoatModel model) {
   }
 
   // What the space's block has in common with the box is no less than what the space has.
-  private static boolean leavesFree(Space space, Box box) {
+  private boolean leavesFree(Space space, Box box) {
     Box block = space.solid().boundingBox();
     double most = SLACK * box.volume();
     return !block.overlaps(box) || block.common(box).volume() <= most || common(space, box) <= most;
@@ -56,8 +56,8 @@ record LegRoom(BoatModel model) {
         .toList();
   }
 
-  private static double common(Space space, Box box) {
-    return space.solid().within(box).volume();
+  private double common(Space space, Box box) {
+    return model.form().chamber(space.box(), box).volume();
   }
 
   /** Before and behind a chamber, as far across and as high as they are. */

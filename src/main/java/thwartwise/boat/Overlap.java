@@ -22,7 +22,7 @@ public record Overlap(
   static Overlap of(BoatModel model, Box box) {
     Map<Space, Solid> withSpaces = new LinkedHashMap<>();
     for (Space space : model.spaces()) {
-      Solid common = space.solid().within(box);
+      Solid common = model.form().chamber(space.box(), box);
       if (common.volume() > NEGLIGIBLE) {
         withSpaces.put(space, common);
       }

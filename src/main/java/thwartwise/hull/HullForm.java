@@ -39,6 +39,10 @@ public final class HullForm {
   private final Slices insideSlices;
   private final Map<Box, Solid> insideParts = new ConcurrentHashMap<>();
   private final Map<Box, Double> straightVolumes = new ConcurrentHashMap<>();
+  private final Map<ChamberCut, Solid> chamberParts = new ConcurrentHashMap<>();
+
+  private record ChamberCut(Box chamber, Box box) {}
+
   private final Slices shellOutsideSlices;
   private final Slices shellInsideSlices;
 
@@ -127,6 +131,20 @@ public final class HullForm {
    */
   public Solid chamber(Box box) {
     return insideParts.computeIfAbsent(box, inside::within);
+  }
+
+  /** The part of a chamber in a box; the same boxes are asked about in every change of a boat. */
+  public Solid chamber(Box chamber, Box box) {
+    ChamberCut asked = new ChamberCut(chamber, box);
+    Solid before = chamberParts.get(asked);
+    if (before != null) {
+      return before;
+    }
+    Solid part = chamber(chamber).within(box);
+    if (chamberParts.size() < Slices.MOST) {
+      chamberParts.put(asked, part);
+    }
+    return part;
   }
 
   /** Volume of the straight inside in a box, m³. */

@@ -15,7 +15,7 @@ final class Slices {
   private static final double WIDE = 0.25;
 
   /** Boxes remembered: those of people, of whom the same ones sit in many loadings of the hull. */
-  private static final int MOST = 20_000;
+  static final int MOST = 20_000;
 
   private final Solid solid;
   private final Map<Slice, Solid> slices = new ConcurrentHashMap<>();
