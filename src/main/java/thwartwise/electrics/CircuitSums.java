@@ -101,11 +101,11 @@ public record CircuitSums(
   }
 
   /**
-   * Of the main wire with everything on, stated or not; empty where nothing draws. That no main
+   * Of the main wire with everything on, stated or not; empty where no circuit draws. That no main
    * switch is named is no fault of its wire.
    */
   public static Optional<CircuitSums> ofMain(ElectricalSystem electrics) {
-    if (!(electrics.drawn() > 0)) {
+    if (electrics.circuits().stream().allMatch(c -> c.use() == Circuit.Use.CHARGE)) {
       return Optional.empty();
     }
     Circuit main =

@@ -109,12 +109,19 @@ public record ElectricalSystem(
         .sum();
   }
 
-  /** What is drawn with everything on, A. */
+  /** What is drawn with everything on, A; the motor, too, where nobody spoke of its wires. */
   public double drawn() {
-    return circuits.stream()
-        .filter(c -> c.use() != Circuit.Use.CHARGE)
-        .mapToDouble(Circuit::current)
-        .sum();
+    double stated =
+        circuits.stream()
+            .filter(c -> c.use() != Circuit.Use.CHARGE)
+            .mapToDouble(Circuit::current)
+            .sum();
+    return stated + motorWithoutWires().flatMap(m -> m.currentAt(volts())).orElse(0.0);
+  }
+
+  /** A motor of whose wires nobody spoke. */
+  public Optional<ElectricMotor> motorWithoutWires() {
+    return motor.filter(m -> circuits.stream().noneMatch(c -> c.use() == Circuit.Use.MOTOR));
   }
 
   /** Whether kit of that name is the battery, whatever the name says. */

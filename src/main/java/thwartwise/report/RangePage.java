@@ -29,6 +29,9 @@ public final class RangePage {
   private static final double[] WINDS = {0, 2, 4};
   private static final double[] STREAMS = {0, 0.5, 1};
 
+  /** A tenth of an ampere-hour, C; less would be shown as 0.0. */
+  private static final double LEAST_SHOWN = 360;
+
   private static final String OLD =
       "the battery is "
           + Rounding.plain(UsableCharge.MOST_YEARS)
@@ -408,7 +411,7 @@ public final class RangePage {
 
   private List<String> month(Month month, double used) {
     double gives = plan.givenBack(month).orElseThrow();
-    double over = gives - used;
+    double over = gives - used < LEAST_SHOWN ? 0 : gives - used;
     double volts = plan.boat().electrics().volts();
     List<String> row = new ArrayList<>();
     row.add(Sentence.capital(month.name().toLowerCase(Locale.ROOT)));

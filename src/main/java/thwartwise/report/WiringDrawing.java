@@ -40,7 +40,7 @@ final class WiringDrawing {
   private void draw() {
     line("[ battery " + electrics.battery().map(WiringDrawing::label).orElse("not stated") + " ]");
     charging();
-    if (electrics.drawn() > 0) {
+    if (electrics.circuits().stream().anyMatch(c -> c.use() != Use.CHARGE)) {
       inLine();
       electrics.circuits().stream().filter(c -> c.use() != Use.CHARGE).forEach(this::circuit);
     }

@@ -116,6 +116,16 @@ public final class WiringPage {
             "No main switch is named", "One switch in reach of the helm should cut off everything"
           });
     }
+    electrics
+        .motorWithoutWires()
+        .filter(m -> !electrics.circuits().isEmpty())
+        .ifPresent(
+            m ->
+                faults.add(
+                    new String[] {
+                      "The motor's own wires are not stated, so nothing of them is worked out",
+                      ElectricalFigures.entered("wires")
+                    }));
     electrics.panel().ifPresent(this::panelFaults);
   }
 
@@ -303,7 +313,8 @@ public final class WiringPage {
   private void basis() {
     page.heading("What this rests on");
     page.point(
-        "All at once they draw "
+        (electrics.motorWithoutWires().isPresent() ? "With the motor all" : "All")
+            + " at once draw "
             + amperes(electrics.drawn())
             + " at "
             + label(electrics.volts(), "V"));

@@ -134,7 +134,8 @@ class ElectricCommandsTest {
         .contains("Lamps, sockets and the rest take 2 Ah a day")
         .contains("What the panel gives back in a dull month")
         .contains("\nJanuary    16 Wh, 1.3 Ah      nothing\n")
-        .contains("\nFebruary   27 Wh, 2.3 Ah      0.8 Ah\n");
+        .contains("\nFebruary   27 Wh, 2.3 Ah      0.8 Ah\n")
+        .contains("\nNovember   19 Wh, 1.5 Ah      nothing\n");
     fitsTheTerminal(shell.out());
   }
 
@@ -394,6 +395,39 @@ class ElectricCommandsTest {
     }
   }
 
+  @Test
+  void what_was_only_guessed_is_said_to_be_a_judgement() throws IOException {
+    String silent =
+        ElectricBoat.JSON
+            .replace("\"since\": \"2024-04-01\", ", "")
+            .replace(", \"hoursADay\": 3", "");
+    shell.run("range", "--boat", boat(silent));
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("since when it is used. 6 years count (judgement).")
+        .contains("how cold the battery is. 5 °C counts (judgement).")
+        .contains("take 4 Ah a day, each for the hours stated or 8 (judgement).")
+        .contains("at a guessed 0.7 m/s (judgement).");
+  }
+
+  @Test
+  void of_a_battery_of_ten_years_it_says_why_nothing_is_worked_out() throws IOException {
+    String old = ElectricBoat.JSON.replace("2024-04-01", "2016-05-01");
+    assertThat(shell.run("range", "--boat", boat(old))).isEqualTo(1);
+    assertThat(shell.out())
+        .startsWith(
+            """
+            Butter Dish
+            ===========
+            Running time is not worked out: the battery is 10 years old or more, and of one
+            so old nothing counts (judgement).
+            * Nobody can tell by its label what it still holds. Have its charge measured, or
+              take a newer one, and enter that charge and that day. To enter it type refit,
+              answer electrics, then battery (by hand in a boat file: help electrics).
+            """)
+        .doesNotContain("turn back");
+    fitsTheTerminal(shell.out());
+  }
+
   /** DERIVED: on the way out for a third of 3 minutes is no whole minute, and not none. */
   @Test
   void less_than_a_minute_is_told_in_seconds() throws IOException {
@@ -424,6 +458,24 @@ class ElectricCommandsTest {
     TestShell read = TestShell.open();
     read.run("range", "--boat", boat(ElectricBoat.JSON));
     assertThat(read.out()).doesNotContain("The motor's current at full power");
+  }
+
+  /** DERIVED: 45 A of its plate and 0.5 A of the lamp want 56.9 A, though its wires are unknown. */
+  @Test
+  void a_motor_of_whose_wires_nobody_spoke_counts_for_the_main_fuse() throws IOException {
+    String lamps =
+        ElectricBoat.JSON.replaceAll("\\{ \"name\": \"motor\", \"use\"(?s).*?\\},\\s+", "");
+    assertThat(shell.run("wiring", "--boat", boat(lamps))).isEqualTo(1);
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("One thing is to be put right before the battery is connected.")
+        .contains(
+            "* The motor's own wires are not stated, so nothing of them is worked out. To enter")
+        .contains("* With the motor all at once draw 46 A at 12 V.")
+        .contains("carries all of it, 46 A,");
+    TestShell small = TestShell.open();
+    small.run("wiring", "--boat", boat(lamps.replace("\"fuse\": 60 }", "\"fuse\": 50 }")));
+    assertThat(small.out())
+        .contains("Main wire: the fuse of 50 A is less than 1.25 times the 46 A");
   }
 
   @Test

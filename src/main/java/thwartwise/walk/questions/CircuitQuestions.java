@@ -104,7 +104,7 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
 
   private Optional<Double> partsAfter(String key, String subject) {
     return replay.ask(
-        tape.length(key + ".there", subject + ", until the others part")
+        tape.length(key + ".there", subject + ", length until the others part")
             .how("Along it from the battery to the block where the other wires begin.")
             .why("Behind a good main fuse another may sit where its own wire begins.")
             .within(tape.length(0, BoatQuantity.WIRE_METRES.most(), "length of such a wire"))
