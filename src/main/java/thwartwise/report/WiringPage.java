@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.Propulsion;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.CircuitSums;
@@ -116,17 +117,23 @@ public final class WiringPage {
             "No main switch is named", "One switch in reach of the helm should cut off everything"
           });
     }
-    electrics
-        .motorWithoutWires()
-        .filter(m -> !electrics.circuits().isEmpty())
-        .ifPresent(
-            m ->
-                faults.add(
-                    new String[] {
-                      "The motor's own wires are not stated, so nothing of them is worked out",
-                      ElectricalFigures.entered("wires")
-                    }));
+    if (!electrics.circuits().isEmpty() && isMotorUnwired()) {
+      faults.add(
+          new String[] {
+            "The motor's own wires are not stated, so nothing of them is worked out",
+            ElectricalFigures.entered("wires")
+          });
+    }
     electrics.panel().ifPresent(this::panelFaults);
+  }
+
+  /** Whether a motor hangs there that is electric as far as anybody said, and no wire to it. */
+  private boolean isMotorUnwired() {
+    boolean driven =
+        electrics.motor().isPresent()
+            || boat.propulsion() instanceof Propulsion.Outboard
+                && boat.kit().stream().noneMatch(Kit::isOfPetrol);
+    return driven && electrics.circuits().stream().noneMatch(c -> c.use() == Circuit.Use.MOTOR);
   }
 
   private void mainFaults(CircuitSums wire) {
@@ -313,11 +320,11 @@ public final class WiringPage {
   private void basis() {
     page.heading("What this rests on");
     page.point(
-        (electrics.motorWithoutWires().isPresent() ? "With the motor all" : "All")
-            + " at once draw "
+        "All at once they draw "
             + amperes(electrics.drawn())
             + " at "
-            + label(electrics.volts(), "V"));
+            + label(electrics.volts(), "V")
+            + motorIn());
     page.point(
         "Loss: 1.787e-8 ohm metres, there and back (10.75 ohms a circular mil and foot, as the"
             + " trade has it); 3 % for motor, navigation lights and charging, 10 % for the rest");
@@ -334,6 +341,13 @@ public final class WiringPage {
         "Its distance from the battery along the wire: 7 in, or 40 in in a sheath all the way (33"
             + " CFR 183.455). Behind a main fuse that guards its wire it counts from where the"
             + " circuit's own wire begins");
+  }
+
+  private String motorIn() {
+    if (electrics.motorWithoutWires().isPresent()) {
+      return ", the motor with them";
+    }
+    return isMotorUnwired() ? ", without the motor, of which nothing is stated" : "";
   }
 
   private Page cautions() {

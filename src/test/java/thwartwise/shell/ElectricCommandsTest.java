@@ -470,12 +470,32 @@ class ElectricCommandsTest {
         .contains("One thing is to be put right before the battery is connected.")
         .contains(
             "* The motor's own wires are not stated, so nothing of them is worked out. To enter")
-        .contains("* With the motor all at once draw 46 A at 12 V.")
+        .contains("* All at once they draw 46 A at 12 V, the motor with them.")
         .contains("carries all of it, 46 A,");
     TestShell small = TestShell.open();
     small.run("wiring", "--boat", boat(lamps.replace("\"fuse\": 60 }", "\"fuse\": 50 }")));
     assertThat(small.out())
         .contains("Main wire: the fuse of 50 A is less than 1.25 times the 46 A");
+  }
+
+  /** Its power is stated and no plate; a boat with petrol aboard has no such wires. */
+  @Test
+  void an_outboard_without_wires_is_named_unless_it_burns_petrol() throws IOException {
+    String lamps =
+        ElectricBoat.JSON
+            .replaceAll("\\{ \"name\": \"motor\", \"use\"(?s).*?\\},\\s+", "")
+            .replaceAll("(?s)\"motor\": \\{.*?\\},\\s+\"runs\": \\[.*?\\],", "")
+            .replace(
+                "\"water\": \"fresh\",",
+                "\"water\": \"fresh\", \"propulsion\": { \"kind\": \"outboard\", \"kilowatts\": 0.5 },");
+    assertThat(shell.run("wiring", "--boat", boat(lamps))).isEqualTo(1);
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("* The motor's own wires are not stated")
+        .contains("they draw 0.5 A at 12 V, without the motor, of which nothing is stated.");
+    TestShell petrol = TestShell.open();
+    assertThat(petrol.run("wiring", "--boat", boat(lamps.replace("\"oars\"", "\"petrol can\""))))
+        .isZero();
+    assertThat(petrol.out()).contains("they draw 0.5 A at 12 V.");
   }
 
   @Test
