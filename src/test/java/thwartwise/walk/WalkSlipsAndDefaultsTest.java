@@ -1,6 +1,7 @@
 package thwartwise.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -89,6 +90,35 @@ class WalkSlipsAndDefaultsTest {
     Boat heavy = known.with("hull.mass", "60").boat();
     assertThat(heavy.hull().centre().orElseThrow().z()).isGreaterThan(taken);
     assertThat(AssumptionWords.of(boat)).anyMatch(a -> a.contains("from its skin"));
+  }
+
+  private static double centre(String thickness, String mass) {
+    return SMALL
+        .with("hull.thickness", thickness)
+        .with("hull.mass", mass)
+        .with("hull.centre", "yes")
+        .with("hull.centre.x", "1.2")
+        .boat()
+        .hull()
+        .centre()
+        .orElseThrow()
+        .z();
+  }
+
+  /**
+   * DERIVED. Skin of so many square metres at the thinner t weighs A t rho wherever bottom and
+   * sides part; the rest of the mass m lies at most at the rail, 0.5 m up, so that the centre lies
+   * at most at low + (1 - A t rho / m) (0.5 - low). Of 30 kg and plywood of 750 kg a cubic metre.
+   */
+  @Test
+  void where_bottom_and_sides_differ_the_thinner_is_the_skin_and_the_rest_lies_at_the_rail() {
+    HullForm form = HullForm.of(SMALL.with("hull.thickness", "9 mm").boat().hull());
+    double low = form.centre().z();
+    double thinner = low + (1 - form.shellArea() * 0.006 * 750 / 30) * (0.5 - low);
+    assertThat(centre("9 mm; 6 mm", "30")).isCloseTo(thinner, within(1e-9));
+    assertThat(centre("6 mm; 9 mm", "30")).isCloseTo(thinner, within(1e-9));
+    assertThat(centre("9 mm", "30")).isLessThan(thinner - 0.01);
+    assertThat(centre("6 mm", "30")).isCloseTo(thinner, within(1e-9));
   }
 
   @Test

@@ -250,6 +250,25 @@ public record Entry<T>(
         governsTheRest);
   }
 
+  /**
+   * The same question for more than the value that was asked: what is looked at stays that value.
+   *
+   * @param of the value in it
+   */
+  public <R> Entry<R> as(Function<T, R> form, Function<R, T> of) {
+    return new Entry<>(
+        key,
+        wording,
+        typed -> reader.apply(typed).as(form),
+        whenEmpty.map(u -> new Reading.Understood<>(form.apply(u.value()), u.text(), u.basis())),
+        ifUnknown.map(u -> new Reading.Understood<>(form.apply(u.value()), u.text(), u.basis())),
+        storedForm.map(stored -> value -> stored.apply(of.apply(value))),
+        textDoubts,
+        doubts.stream().map(doubt -> doubt.compose(of)).toList(),
+        slips.stream().map(slip -> slip.compose(of)).toList(),
+        governsTheRest);
+  }
+
   /** What else may be typed here; it is tried before the reader. */
   public Entry<T> or(Function<String, Optional<Reading<T>>> other) {
     return reading(typed -> other.apply(typed).orElseGet(() -> reader.apply(typed)));

@@ -45,7 +45,7 @@ public final class HullQuestions {
     List<Assumption> assumed = new ArrayList<>();
     Optional<Material> material = material();
     double density = material.map(Material::swampedDensity).orElseGet(this::density);
-    double thickness =
+    ShellThickness shell =
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     replay.begin(FullWalkSections.SHAPE);
     List<Station> stations = stations(length());
@@ -53,14 +53,21 @@ public final class HullQuestions {
     replay.ask(looks(stations));
     replay.begin(FullWalkSections.WEIGHT);
     Outline outline = new Outline(stations);
-    SkinWarnings skin = new SkinWarnings(tape, limits, stations, thickness, density, material);
+    SkinWarnings skin = new SkinWarnings(tape, limits, stations, shell, density, material);
     WeighingQuestions.Weighed weighed =
         new WeighingQuestions(replay, tape, outline, skin).weighed();
     Optional<Vector3> centre = new BalanceQuestions(replay, tape, outline, skin).centre(weighed);
     double floor = floor(outline);
     return new MeasuredHull(
         new HullMeasurements(
-            weighed.mass(), centre, material, density, thickness, floor, stations, decked(outline)),
+            weighed.mass(),
+            centre,
+            material,
+            density,
+            shell.thicker(),
+            floor,
+            stations,
+            decked(outline)),
         assumed);
   }
 
@@ -123,17 +130,18 @@ public final class HullQuestions {
                 + " Type kilograms for each cubic metre.");
   }
 
-  private Entry<Double> thickness() {
+  private Entry<ShellThickness> thickness() {
     return tape.asked(
             BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject())
         .how(
             "With a calliper or a rule at a cut edge: top of the transom, oar notch,",
             "hatch. Where bottom and sides differ, both with ; between: bottom; sides.")
+        .as(ShellThickness::everywhere, ShellThickness::thicker)
         .or(this::bottomAndSides);
   }
 
   /** Typed as two figures: the thicker leaves less room in the chambers, so it counts. */
-  private Optional<Reading<Double>> bottomAndSides(String typed) {
+  private Optional<Reading<ShellThickness>> bottomAndSides(String typed) {
     String[] two = typed.split(";", -1);
     if (two.length != 2) {
       return Optional.empty();
@@ -146,21 +154,22 @@ public final class HullQuestions {
                 sides.then(
                     s ->
                         Reading.understood(
-                            Math.max(b, s),
+                            new ShellThickness(b, s),
                             "bottom %s, sides %s, the thicker counts"
                                 .formatted(tape.show(b), tape.show(s))))));
   }
 
-  private double thickness(Material material, List<Assumption> assumed) {
+  private ShellThickness thickness(Material material, List<Assumption> assumed) {
     double thick = material.unmeasuredThickness();
-    Optional<Double> measured =
+    Optional<ShellThickness> measured =
         replay.ask(thickness().optional(tape.show(thick) + ", thick for it, not measured"));
-    return orAssumed(measured, thick, Assumption.thickShell(material), assumed);
+    return orAssumed(
+        measured, ShellThickness.everywhere(thick), Assumption.thickShell(material), assumed);
   }
 
   /** What nobody measured stays known as such, so that the report can say so. */
-  private static double orAssumed(
-      Optional<Double> measured, double usual, Assumption what, List<Assumption> assumed) {
+  private static <T> T orAssumed(
+      Optional<T> measured, T usual, Assumption what, List<Assumption> assumed) {
     if (measured.isEmpty()) {
       assumed.add(what);
     }

@@ -19,13 +19,18 @@ public record SkinWarnings(
     Tape tape,
     PlausibleLimits limits,
     List<Station> stations,
-    double thickness,
+    ShellThickness shell,
     double density,
     Optional<Material> material) {
 
   public static SkinWarnings of(Tape tape, PlausibleLimits limits, HullMeasurements hull) {
     return new SkinWarnings(
-        tape, limits, hull.stations(), hull.thickness(), hull.density(), hull.material());
+        tape,
+        limits,
+        hull.stations(),
+        ShellThickness.everywhere(hull.thickness()),
+        hull.density(),
+        hull.material());
   }
 
   public Optional<Warning> of(double mass) {
@@ -33,7 +38,7 @@ public record SkinWarnings(
   }
 
   private Optional<Warning> of(double mass, double area) {
-    Span usual = limits.hullMass(area, thickness, density, material);
+    Span usual = limits.hullMass(area, shell.thicker(), density, material);
     if (usual.contains(mass)) {
       return Optional.empty();
     }
@@ -49,7 +54,7 @@ public record SkinWarnings(
                         ? "too light for such a hull"
                         : "very heavy for such a hull",
                     area,
-                    show(area * thickness * density),
+                    show(area * shell.thicker() * density),
                     offer),
             meant.map(kg -> Rounding.plain(kg) + " kg"),
             true));
@@ -67,7 +72,8 @@ public record SkinWarnings(
    * How high the centre of a bare hull lies that nobody measured. Its skin's centre is too low a
    * guess, since rails, seats, decks and knees are not in it; so whatever the hull weighs beyond
    * its skin, and a quarter of it at least (judgement), is taken to lie at the highest rail, above
-   * which nothing is built into an open boat.
+   * which nothing is built into an open boat. Where bottom and sides differ, only the thinner of
+   * the two is certain to be skin everywhere: what is thicker may be the sides.
    */
   Optional<Double> highCentre(double mass) {
     return form()
@@ -90,9 +96,9 @@ public record SkinWarnings(
   /** What stands for a skin nobody measured is thick, and would leave too little for the rail. */
   private double likelyThickness() {
     return material
-        .filter(m -> m.isUnmeasured(thickness))
+        .filter(m -> m.isUnmeasured(shell.thinner()))
         .map(Material::usualThickness)
-        .orElse(thickness);
+        .orElse(shell.thinner());
   }
 
   /** Nothing where the stations do not close into a hull; that is told when the boat is built. */
@@ -103,7 +109,14 @@ public record SkinWarnings(
   private Optional<HullForm> form() {
     HullMeasurements hull =
         new HullMeasurements(
-            1, Optional.empty(), Optional.empty(), density, thickness, 0, stations, List.of());
+            1,
+            Optional.empty(),
+            Optional.empty(),
+            density,
+            shell.thicker(),
+            0,
+            stations,
+            List.of());
     Optional<HullForm> known = last.filter(l -> l.hull().equals(hull)).map(KnownForm::form);
     if (known.isPresent()) {
       return known;
