@@ -164,12 +164,18 @@ record OpeningMeasurements(
                     true));
   }
 
+  /** What is taped to. */
+  private String point() {
+    return kind.isRound()
+        ? "the middle of the hole"
+        : kind == OpeningKind.DECK_HATCH
+            ? "the middle of the hatch"
+            : "the middle of its lowest edge";
+  }
+
   private Entry<Double> along() {
     return tape.length(key + ".x", subject + ", forward of the aft end")
-        .how(
-            kind.isRound()
-                ? "Tape from the aft end, level, to the middle of the hole."
-                : "Tape from the aft end, level, to the middle of its lowest edge.")
+        .how("Tape from the aft end, level, to " + point() + ".")
         .show(kind.sketch())
         .why("Water reaches it when that place goes under.")
         .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
@@ -181,10 +187,7 @@ record OpeningMeasurements(
     return replay.ask(
         tape.length(key + ".y", subject + ", port of the middle")
             .how(
-                (kind.isRound()
-                        ? "From the middle line to the middle of the hole"
-                        : "From the middle line to the middle of its lowest edge")
-                    + "; starboard",
+                "From the middle line to " + point() + "; starboard",
                 "with a minus; 0 on the middle line.")
             .show(kind.sketch())
             .why("An opening far out goes under first when the boat heels.")
@@ -196,7 +199,11 @@ record OpeningMeasurements(
         tape.length(
                 key + ".z",
                 subject
-                    + (kind.isRound() ? ", height of its middle" : ", height of its lowest edge"))
+                    + (kind.isRound()
+                        ? ", height of its middle"
+                        : kind == OpeningKind.DECK_HATCH
+                            ? ", height of its coaming"
+                            : ", height of its lowest edge"))
             .how(
                 kind.isRound()
                     ? "From the baseline straight up to the middle of the hole."

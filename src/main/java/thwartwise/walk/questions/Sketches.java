@@ -119,6 +119,7 @@ public final class Sketches {
                     \\  (o)      |         /     ^ height of its middle,
                      \\__|_______|________/      v from the baseline
                         |<----->|   port of the middle
+             forward of the aft end: to the middle of the hole, or the word transom.
              diameter: clear across the hole. No bung in it under way: closed by no.
           """);
 
@@ -126,24 +127,25 @@ public final class Sketches {
       drawn(
           """
            seen from the side, and from above
-                               ___[======]_____ deck    ^ height: top of its
-             |                |  coaming      /         | coaming, where lowest,
+                               ___[======]_____ deck    ^ height of its coaming,
+             |                |  coaming      /         | where lowest,
              |                |   chamber    /          v from the baseline
              |<----------------------->|  forward of the aft end, to its middle
                               .-----------------.
-              - - - middle line - - - [####] - -  >     width: of the hole, across
-                              '-----------------'
+              - - - middle line - - - [####] - -  >    width: of the hole, across
+                              '-----------------'    port of the middle: to its middle
           """);
 
   static final List<String> FACE_HATCH =
       drawn(
           """
-             front of a seat, or a bulkhead
-              ________________________
-             |     .----------.       |     ^ height of its lowest edge,
-             |     |  lid     |       |     | from the baseline
-             |     '----------'       |     v
-             |_____|<-width-->|_______|
+             front of a seat, or a bulkhead             seen from above
+              ________________________                   ____________________
+             |     .----------.       |     ^ height    |      | chamber      '-.
+             |     |  lid     |       |     | of its    | - - -# - middle line   >
+             |     '----------'       |     | lowest    |______|______________.-'
+             |_____|<-width-->|_______|     v edge      |<---->| forward of the aft end
+             port of the middle: to the middle of its lowest edge; here on it, 0.
           """);
 
   static final List<String> CABLE_HOLE =
@@ -153,6 +155,7 @@ public final class Sketches {
               ______________
              |       o =====|==== cable     ^ height of the middle of the hole,
              |______________|               v from the baseline
+             forward of the aft end, and port of the middle: to the middle of the hole.
              diameter: clear across the hole, cable or none. Closed by: a cable gland
              or sealant that stays; a cable through an open hole closes nothing.
           """);
@@ -217,16 +220,23 @@ public final class Sketches {
                      \\      | | face |                /
                       \\_____v_|______|_______________/     down to: hull, or a floor
                               |<---->|  its face, from the middle: to its inside
+           seen from above
+              .----.=========.------------.
+              |    '--face---'             '-.
+              |                               >   forward -->
+              '---------------------------.--'
+              |<-->|  its aft end, inside
+              |<------------>|  its fore end, inside
           """);
 
   static final List<String> BOX =
       drawn(
           """
              seen from the side            seen from above
-                .----------.  upper          port limit
+                .----------.  up to           port limit
                 |          |              .--------------.
                 | chamber  |              |              |  forward -->
-                '----------'  lower       '--------------'
+                '----------'  down to     '--------------'
              aft limit   fore limit        starboard limit (with a minus)
           """);
 
@@ -264,6 +274,7 @@ public final class Sketches {
                       |  cut   |               | height of its lowest edge,
                       '--------'  lowest edge  v straight up from the baseline
                       |<------>|  length of that edge
+             forward of the aft end, and port of the middle: to the middle of that edge.
           """);
 
   public static final List<String> SHORT =
