@@ -159,11 +159,11 @@ class ComparisonTest {
             "waters",
             "measuredBy",
             "assumptions",
-            "kept",
+            "confirmedMeasurements",
             "whenSwamped",
             "trailer",
             "units",
-            "trialSeen",
+            "observedTrial",
             "electrics",
             "outfit");
     assertThat(fields(HullMeasurements.class))

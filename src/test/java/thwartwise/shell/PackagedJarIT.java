@@ -386,7 +386,7 @@ class PackagedJarIT {
         {"Which boat", "bath"},
         {"Units", units},
         {"What has changed", "added"},
-        {"Kit (name", "second battery"},
+        {"Kit 1 (name", "second battery"},
         {", mass", metric ? "22.6796185" : "50"},
         {"forward of the aft end", metric ? "0.7112" : "2' 4"},
         {"port of the middle", "0"},

@@ -22,7 +22,7 @@ class StoppedWorkIT {
     {"Which boat", "bath"},
     {"Units", "metric"},
     {"What has changed", "added"},
-    {"Kit (name", "second battery"},
+    {"Kit 1 (name", "second battery"},
     {", mass", "22"},
     {"forward of the aft end", "0.7"},
     {"port of the middle", "0"},
