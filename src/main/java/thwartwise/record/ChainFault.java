@@ -13,7 +13,8 @@ final class ChainFault {
 
   static String missingList(int last) {
     return message(
-        "The list of records (chain.list) is lost: whether a record after number %d was lost with it"
+        "The list of records (chain.list) is lost: whether a record after number %d was lost with"
+            + " it"
             + " cannot be told."
             + COPY,
         last);
@@ -52,7 +53,8 @@ final class ChainFault {
 
   static String changed(int number, String file) {
     return message(
-        "Record %d (%s) was changed after it was kept: its content does not fit its hash." + COPY,
+        "Record %d (%s) was changed after it was saved: its content does not match its hash."
+            + COPY,
         number,
         file);
   }

@@ -30,12 +30,12 @@ final class AdviceSection {
     page.heading("What could be changed");
     if (!advice.pieces().isEmpty()) {
       page.paragraph(
-          "Each was tried by itself on the boat as it was measured: what two of them buy does not"
-              + " add up",
+          "Each change was tried alone on the boat as measured; the gains of two changes do not add"
+              + " up",
           advice.pieces().stream().anyMatch(p -> p.deed() instanceof Deed.DeedPair)
-              ? "Two in one line were tried together, because neither is enough alone"
+              ? "Two changes in one line were tried together, because neither is enough alone"
               : "",
-          "After any change measure again what it touched, and inspect again before it counts");
+          "A change counts only after you measure again what it affects and inspect again");
     }
     List<AdvicePiece> first = first(advice);
     Set<String> said = new HashSet<>();
@@ -46,7 +46,7 @@ final class AdviceSection {
         .filter(piece -> !first.contains(piece))
         .forEach(piece -> others.point(AdviceWords.phrases(piece, true, said, units)));
     if (!others.blocks().isEmpty()) {
-      page.folded("What else was tried and would help", others);
+      page.folded("Other changes that would help", others);
     }
     page.points(advice.prohibitions().stream().map(ProhibitionWords::of).toList());
   }

@@ -54,7 +54,7 @@ final class AdviceWords {
           + ": "
           + buys(piece, units)
           + nearly(piece, crew, units),
-      costs(piece).isEmpty() ? "" : "What it makes worse stands on the sheet about changes"
+      costs(piece).isEmpty() ? "" : "The sheet about changes says what gets worse"
     };
   }
 
@@ -76,11 +76,11 @@ final class AdviceWords {
     if (piece.load() < 0) {
       all.add(
           units.mass(-piece.load(), Side.UP)
-              + " less in all, because weight besides people is counted where it stands worst");
+              + " less in all, because extra weight counts at its worst place");
     }
     if (!piece.corrects().isEmpty()) {
       all.add(
-          "puts right what holds it back as loaded today ("
+          "puts right what falls short as loaded today ("
               + Subjects.listed(piece.corrects())
               + ")");
     }
@@ -91,7 +91,7 @@ final class AdviceWords {
   private static String nearly(AdvicePiece piece, Recommendation crew, UnitFormat units) {
     return crew.nearlyOneMore()
         .filter(limit -> piece.people() > 0)
-        .map(limit -> "; now " + CrewWords.heads(limit, units) + " may go")
+        .map(limit -> "; without it, " + CrewWords.heads(limit, units) + " may go")
         .orElse("");
   }
 
@@ -121,7 +121,7 @@ final class AdviceWords {
     List<String> costs = new ArrayList<>();
     if (!piece.forbiddenAfterwards().isEmpty()) {
       costs.add(
-          "With the larger crew nobody does: "
+          "Forbidden with the larger crew: "
               + Sentence.list(
                   piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
     }
@@ -144,7 +144,7 @@ final class AdviceWords {
                 .add(CheckWords.subject(subject)));
     return "With the same people aboard ("
         + LoadCaseWords.kind(loading)
-        + ") it makes worse: "
+        + ") these get worse: "
         + String.join("; ", byOutcome.entrySet().stream().map(AdviceWords::fallen).toList());
   }
 

@@ -20,7 +20,7 @@ final class AnswerComparison {
 
   static void outcomes(Page page, List<AnswerChange> answers, UnitFormat units) {
     List<AnswerChange> outcomes = answers.stream().filter(AnswerChange::outcomeChanged).toList();
-    page.heading("Answers that came out differently");
+    page.heading("Changed outcomes");
     if (outcomes.isEmpty()) {
       page.paragraph("None");
     }
@@ -31,7 +31,7 @@ final class AnswerComparison {
     List<AnswerChange> figures =
         answers.stream().filter(a -> !a.outcomeChanged()).filter(a -> shows(a, units)).toList();
     if (!figures.isEmpty()) {
-      page.heading("Answers that came out alike, with another figure");
+      page.heading("Same outcomes, other figures");
       groups(page, figures, units);
     }
   }

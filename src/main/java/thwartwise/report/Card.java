@@ -13,7 +13,7 @@ import thwartwise.rules.ValidWaters.WaterStatement;
  */
 final class Card {
   private static final String AFTER_WORK =
-      "Launch only after the things listed on the page of this record are done";
+      "Launch only after the work listed on the page of this record is done";
   private static final int REASONS = 3;
 
   private Card() {}
@@ -33,7 +33,7 @@ final class Card {
           .stream()
           .limit(REASONS)
           .forEach(page::point);
-      page.point("Put right what the page of this record names, and inspect again");
+      page.point("Put right what the page of this record lists, then inspect again");
     } else {
       page.paragraph(
           ObservedTrialWords.of(inspection).orElse(""),
@@ -66,7 +66,7 @@ final class Card {
     page.banner(verdict == Verdict.AFTER_WORK ? AFTER_WORK : verdict.words());
     if (verdict == Verdict.AFTER_WORK && VerdictSection.onlyAsLoaded(report)) {
       page.paragraph(
-          "Not as it was loaded on the day of the inspection: load and sit as told here");
+          "Not as it was loaded on the day of the inspection: load and sit as shown here");
     }
   }
 
@@ -91,7 +91,8 @@ final class Card {
       return new String[] {
         STAY,
         swamped.floats() && heldOnTo
-            ? "Full of water it is held on to from the water: nobody gets in, keep it between you"
+            ? "Full of water, it carries nobody inside: stay in the water and hold on from both"
+                + " sides"
             : lies(swamped)
       };
     }
@@ -100,22 +101,22 @@ final class Card {
     static String[] asSeen() {
       return new String[] {
         STAY,
-        "Sit down low in it, as in the trial, keep still and bail; if it sinks, hold on to"
-            + " whatever floats"
+        "Sit low in it as in the trial, keep still and bail; if it sinks, hold on to whatever"
+            + " floats"
       };
     }
 
     private static String lies(SwampedFigures swamped) {
       if (!swamped.floats()) {
-        return "Full of water it sinks and holds nobody up: hold on to whatever floats";
+        return "Full of water, it sinks and holds nobody up: hold on to whatever floats";
       }
       if (swamped.pose().isEmpty()) {
-        return "How it lies full of water was not found: hold on to it from outside";
+        return "How it floats when full of water is not known: hold on to it from outside";
       }
       return swamped.pose().get().orientation() == PoseOrientation.UPRIGHT
-          ? "Full of water it was worked out to float upright: sit down low in it, in the middle,"
-              + " keep still and bail"
-          : "Full of water it rolls over or stands on end: get clear and hold on from outside";
+          ? "Full of water, it floats upright by calculation: sit low in the middle, keep still and"
+              + " bail"
+          : "Full of water, it rolls over or stands on end: get clear and hold on from outside";
     }
   }
 }

@@ -29,7 +29,7 @@ final class CauseWords {
     Recommendation before = comparison.before().report().recommendation();
     Recommendation after = comparison.after().report().recommendation();
     if (before.withheld() || after.withheld()) {
-      return "Nothing else changed: it comes of " + subject;
+      return "Nothing else changed: the cause is " + subject;
     }
     int people = after.people() - before.people();
     double crew = Rounding.wholeDown(after.crew()) - Rounding.wholeDown(before.crew());

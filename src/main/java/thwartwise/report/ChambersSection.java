@@ -29,13 +29,13 @@ final class ChambersSection {
         Table.close(COLUMNS, chambers.stream().map(chamber -> row(chamber, units)).toList()));
     page.paragraph(
         chambers.stream().anyMatch(ChambersSection::countsInPart)
-            ? "Less counts than is drawn where less was poured in, of foam, and where the"
-                + " hull swells between two stations: only what straight lines from one to the next"
-                + " hold is counted"
+            ? "Less counts than is drawn for foam, for a box that took less water, and where"
+                + " the hull bulges between two stations: there only the volume inside straight"
+                + " lines between them counts"
             : "",
         chambers.stream().allMatch(ChamberFigures::counted)
             ? ""
-            : "What counts for nothing is taken as full of water");
+            : "A chamber that counts for nothing is taken as full of water");
   }
 
   private static boolean countsInPart(ChamberFigures chamber) {

@@ -33,13 +33,13 @@ final class CheckTable {
 
   static void write(Page page, List<Finding> findings, Sources sources, UnitFormat units) {
     if (findings.isEmpty()) {
-      page.paragraph("Nothing was asked of the boat");
+      page.paragraph("No check was made");
       return;
     }
     page.paragraph(
-        "Each for the loading that comes nearest to its limit",
-        "The bar is what is left of the limit",
-        "A number in brackets leads to the source, on the last sheet");
+        "Each row shows the loading that comes nearest to the limit",
+        "The bar shows the margin that is left",
+        "A number in brackets is that of the source, on the last sheet");
     CheckTable table = new CheckTable(sources, units);
     table
         .of(findings, Role.LIMITS_CREW, "These limit how many may be aboard")
@@ -48,11 +48,11 @@ final class CheckTable {
         .of(findings, Role.FORBIDS_AN_ACT, "These say what nobody does")
         .ifPresent(t -> page.folded("The acts, each with its figures", new Page().table(t)));
     table
-        .of(findings, Role.INFORMATION, "For you to know")
-        .ifPresent(t -> page.folded("For you to know; these limit nothing", new Page().table(t)));
+        .of(findings, Role.INFORMATION, "For information")
+        .ifPresent(t -> page.folded("For information; these limit nothing", new Page().table(t)));
     Page details = table.details(findings);
     if (!details.blocks().isEmpty()) {
-      page.screenOnly("Where, and what was done to the boat", details);
+      page.screenOnly("Where, and how the boat was loaded", details);
     }
   }
 

@@ -50,7 +50,7 @@ public final class ComparePage {
     AnswerComparison.figures(page, comparison.answers(), units);
     return page.gap()
         .paragraph(
-            "Each record's own page says for which waters and on what conditions its figures hold",
+            "The page of each record says for which waters and conditions its figures hold",
             Disclaimer.NO_PLATE,
             Disclaimer.LAST_WORD);
   }
@@ -83,7 +83,7 @@ public final class ComparePage {
   private static void changed(Page page, RecordEntry record) {
     if (!record.intact()) {
       page.paragraph(
-          record.handle() + " was changed after it was kept: its content does not fit its hash",
+          record.handle() + " was changed after it was saved: its content does not match its hash",
           "Do not rely on it");
     }
   }
@@ -99,7 +99,7 @@ public final class ComparePage {
   private static void outcome(Page page, Comparison comparison, UnitFormat units) {
     Recommendation before = comparison.before().report().recommendation();
     Recommendation after = comparison.after().report().recommendation();
-    page.heading("What came of it");
+    page.heading("Result");
     page.paragraph(verdict(comparison));
     page.paragraph(
         people(before, after, units),
@@ -109,9 +109,9 @@ public final class ComparePage {
     page.point(amount("People", before.crew(), after.crew(), units));
     page.point(amount("People and everything not built in", before.load(), after.load(), units));
     page.point(
-        amount("Of that besides people and the kit listed", before.extra(), after.extra(), units));
+        amount("Extra weight besides people and listed kit", before.extra(), after.extra(), units));
     if (after.heldOnTo()) {
-      page.point("Full of water they hold on to it in the water; nobody can sit in it");
+      page.point("Full of water, it carries nobody inside: people hold on to it from the water");
     }
     page.point(limitChange(before.governedBy(), after.governedBy()));
   }
@@ -192,7 +192,7 @@ public final class ComparePage {
                     (a, b) -> a,
                     LinkedHashMap::new));
     if (!shown.isEmpty()) {
-      page.heading("How near the recommended crew comes to its limits");
+      page.heading("Margins of the recommended crew");
       page.paragraph(
           "After the allowance for tape and scales, in the worst seating allowed; each with the"
               + " crew of its own record");

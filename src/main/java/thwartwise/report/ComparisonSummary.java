@@ -26,7 +26,7 @@ import thwartwise.record.RecordEntry;
 
 /** What a change cost or bought, before any figure: three lines, and each consequence by name. */
 public final class ComparisonSummary {
-  private static final String NOT_WORKED_OUT = "not worked out how many";
+  private static final String NOT_WORKED_OUT = "not worked out";
 
   private final Report before;
   private final Report after;
@@ -94,8 +94,8 @@ public final class ComparisonSummary {
     Recommendation was = comparison.before().report().recommendation();
     Recommendation now = comparison.after().report().recommendation();
     return new String[] {
-      "Dry it stays up with " + step(was, now, crew -> FigureText.adults(crew.staysUpWith())),
-      "Full of water it holds up " + step(was, now, CrewWords::heldUp)
+      "Dry, it stays up with " + step(was, now, crew -> FigureText.adults(crew.staysUpWith())),
+      "Full of water, it holds up " + step(was, now, CrewWords::heldUp)
     };
   }
 
@@ -149,7 +149,7 @@ public final class ComparisonSummary {
     Set<Subject> fresh = new TreeSet<>(are);
     fresh.removeAll(were);
     if (!fresh.isEmpty()) {
-      words.add("Nobody now: " + listed(fresh));
+      words.add("Forbidden now: " + listed(fresh));
     }
     were.removeAll(are);
     // An act that was not asked about again is not within anything.

@@ -61,7 +61,7 @@ public final class CrewWords {
   /** How many it holds up full of water, and how. */
   static String heldUp(Recommendation crew) {
     return FigureText.adults(crew.holdsUpWhenSwamped())
-        + (crew.heldOnTo() ? ", in the water with their hands on it" : "");
+        + (crew.heldOnTo() ? ", in the water and holding on" : "");
   }
 
   /** How heavy each of so many people may be. */

@@ -11,7 +11,7 @@ public final class CurveEndWords {
       return end.floodingAt() + " reaches the water";
     }
     return end.trimLost()
-        ? "it cannot be balanced in trim any further"
-        : "nothing floods up to a right angle";
+        ? "no trim balances it any further"
+        : "nothing floods it up to 90 degrees";
   }
 }

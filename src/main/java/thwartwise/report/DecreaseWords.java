@@ -17,21 +17,23 @@ import thwartwise.record.InspectionRecord;
  */
 final class DecreaseWords {
   private static final String DEEPER =
-      "all that is added weighs, ballast, foam and planks too, and sinks its lowest edge deeper";
+      "everything added has weight, also ballast, foam and planks, and lowers the lowest edge";
   private static final String HEEL =
-      "weight high up leans it over, and weight low down steadies it but sinks it, so that less side"
-          + " is left when it leans";
+      "weight high up makes it lean; weight low down steadies it but lowers it, so that less side"
+          + " is"
+          + " left when it leans";
   private static final String STIFF =
-      "people who lean with the boat are weight high up, and more of it, higher seats or a boat that"
-          + " floats on less breadth bring it upright less";
+      "people who lean with the boat are weight high up; more people, higher seats or a narrower"
+          + " waterline make it come upright less";
   private static final String LIFT =
-      "all that is added weighs, and only what takes up more water than it weighs lifts";
+      "everything added has weight; only what displaces more water than its own weight lifts";
   private static final String SWAMPED_HEEL =
-      "full of water it stands on its buoyancy alone: lift low down or near the middle line raises"
-          + " boat and people without steadying them, and raises what lies along the sides out of"
-          + " the water, where it steadies nothing";
+      "full of water, it floats on its remaining buoyancy alone: lift low down or near the middle"
+          + " line raises boat and people without steadying them, and lifts chambers along the"
+          + " sides"
+          + " out of the water, where they steady nothing";
   private static final String ENDS =
-      "lift at one end or weight at the other tips it, and puts the lower end deeper";
+      "lift at one end or weight at the other tips it, and the lower end goes deeper";
 
   private DecreaseWords() {}
 
@@ -54,7 +56,7 @@ final class DecreaseWords {
 
   private static String told(Recommendation after) {
     return governs(after)
-        .map(q -> "It is less because now " + CheckWords.of(q) + " governs: " + physics(q))
+        .map(q -> "Less is recommended because of \"" + CheckWords.of(q) + "\": " + physics(q))
         .orElse("");
   }
 

@@ -106,10 +106,10 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + names
             + " with a leak test"
             + (proven.each() ? " each" : ""),
-        "Shut it as it is under way and fill it with water from a hose, or push it under: "
+        "Close it as it is under way. Fill it with water from a hose, or push it under: "
             + CountedBuoyancy.wanted(units)
             + ". Write down the date, how, the minutes, how much got in and who did it",
-        "It buys this only if the chamber proves tight; if it leaks, find the leak first");
+        "The gain counts only if the chamber proves tight; if it leaks, find the leak first");
   }
 
   private static DeedWords sealed(Deed.SealChamber closed, UnitFormat units) {
@@ -117,7 +117,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
         "Seal the " + closed.chamber() + " and prove it with a leak test",
         "Close every hole, seam and lid of it with a gasket or sealant; then test it: "
             + CountedBuoyancy.wanted(units),
-        "It buys this only if it proves tight",
+        "The gain counts only if it proves tight",
         "No battery and no charger ever goes into a sealed space");
   }
 
@@ -134,8 +134,8 @@ public record DeedWords(String deed, String how, List<String> cautions) {
         ? of(
             deed + ", or with a well for the motor",
             how,
-            "A motor that hangs there wants a longer shaft, or a well whose forward board is as"
-                + " high as the rail and whose floor drains outward")
+            "A motor there needs a longer shaft, or a well with a forward board as high as the"
+                + " rail and a floor that drains outward")
         : of(deed, how);
   }
 
@@ -148,7 +148,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + (foam.cut() ? ", from the floor up" : ""),
         FoamWords.of(foam.blocks(), units),
         FASTENING,
-        "Nine tenths of it count, and its weight at " + units.density(FOAM) + " (judgement)");
+        "Nine tenths of its volume count; it weighs " + units.density(FOAM) + " (judgement)");
   }
 
   private static DeedWords lowered(Deed.LowerSeat lowered, UnitFormat units) {
@@ -264,7 +264,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + " above the water, by the stern "
             + height(anchoring.stern(), units);
     return anchoring.forbidden()
-        ? of(deed, how, "By the stern it is among the things nobody does")
+        ? of(deed, how, "Anchoring by the stern is forbidden in this boat")
         : of(deed, how);
   }
 

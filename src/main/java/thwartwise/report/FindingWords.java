@@ -44,7 +44,7 @@ final class FindingWords {
   }
 
   private static String closeness(Outcome outcome) {
-    return outcome == Outcome.BORDERLINE ? ", and tape and scales are not fine enough to tell" : "";
+    return outcome == Outcome.BORDERLINE ? "; tape and scales are too coarse to decide" : "";
   }
 
   static String value(Finding finding, UnitFormat units) {

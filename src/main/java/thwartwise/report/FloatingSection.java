@@ -54,23 +54,23 @@ final class FloatingSection {
     List<WaterFigures> loose = report.atLimit().looseWater();
     if (!loose.isEmpty()) {
       page.screenOnly(
-          "With water loose in it, at the limit", new Page().table(water(loose, units)));
+          "With loose water in it, at the limit", new Page().table(water(loose, units)));
     }
   }
 
   private Table table() {
-    row("All in all", afloat(a -> units.mass(a.displacement(), Side.UP)));
-    row("Lies", afloat(a -> pose(a.pose()) + returns(a)));
+    row("Total weight", afloat(a -> units.mass(a.displacement(), Side.UP)));
+    row("Position", afloat(a -> pose(a.pose()) + returns(a)));
     row(
-        "Lowest edge over the water",
+        "Lowest edge above the water",
         afloat(a -> units.height(a.leastFreeboard(), Side.DOWN) + ", " + a.leastFreeboardAt()));
     row("Metacentric height", afloat(a -> units.height(a.gm(), Side.DOWN)));
-    row("Heeled, water comes in", righting(FloatingSection::flooding));
-    row("Brings itself back with", righting(this::moment));
-    row("Work to heel it so far", righting(this::work));
+    row("Floods when heeled", righting(FloatingSection::flooding));
+    row("Righting moment", righting(this::moment));
+    row("Work to heel it that far", righting(this::work));
     openings().forEach(name -> row(name + ", left open", righting(r -> opening(r, name))));
     row("Full of water", state -> swamped(state.swamped()));
-    row("Lift to spare then", state -> lift(state.swamped().spareBuoyancy()));
+    row("Lift to spare swamped", state -> lift(state.swamped().spareBuoyancy()));
     return Table.close(STATES, rows);
   }
 
@@ -79,7 +79,7 @@ final class FloatingSection {
   }
 
   private static Function<StateFigures, String> afloat(Function<AfloatFigures, String> figure) {
-    return state -> state.afloat().map(figure).orElse("it finds no way to float");
+    return state -> state.afloat().map(figure).orElse("no way to float was found");
   }
 
   private static Function<StateFigures, String> righting(Function<RightingFigures, String> figure) {
@@ -87,7 +87,7 @@ final class FloatingSection {
   }
 
   private static String returns(AfloatFigures afloat) {
-    return afloat.stable() ? "" : "; it does not come back when it is nudged";
+    return afloat.stable() ? "" : "; it does not come back after a nudge";
   }
 
   private static String flooding(RightingFigures righting) {
@@ -98,7 +98,7 @@ final class FloatingSection {
             + righting.toward()
             + ": "
             + righting.floodingAt()
-        : "not up to a right angle";
+        : "not up to 90°";
   }
 
   private String moment(RightingFigures righting) {
@@ -119,7 +119,7 @@ final class FloatingSection {
             ? ""
             : righting
                 .end()
-                .map(end -> "; it ends there because " + CurveEndWords.of(end))
+                .map(end -> "; the curve ends there because " + CurveEndWords.of(end))
                 .orElse("");
     return units.moment(righting.work(), Side.DOWN) + ends;
   }
@@ -144,7 +144,7 @@ final class FloatingSection {
   private static String opening(RightingFigures.Reached opening) {
     String fills = ", fills the " + (opening.into().isBlank() ? "boat" : opening.into());
     if (opening.heel().isEmpty()) {
-      return "stays clear of the water as far as that";
+      return "stays clear of the water up to that heel";
     }
     double degrees = Math.floor(Math.toDegrees(opening.heel().getAsDouble()));
     return degrees > 0
@@ -159,7 +159,7 @@ final class FloatingSection {
     List<String> poses =
         swamped.poses().stream().map(p -> p.orientation().word()).distinct().toList();
     String others = poses.size() > 1 ? "; it can also lie " + Sentence.list(poses) : "";
-    return swamped.pose().map(FloatingSection::lies).orElse("no way it comes to rest was found")
+    return swamped.pose().map(FloatingSection::lies).orElse("no position of rest was found")
         + others;
   }
 

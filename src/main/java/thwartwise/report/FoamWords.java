@@ -30,7 +30,7 @@ final class FoamWords {
         + blocks.size()
         + " blocks on each side, "
         + units.mark(thick)
-        + " thick where the boat is narrowest beside each, and clear of what stands there; "
+        + " thick at the narrowest part of the boat there, and clear of all fittings; "
         + up(least(blocks, b -> b.z().from()), -least(blocks, b -> -b.z().to()), units)
         + " at most";
   }

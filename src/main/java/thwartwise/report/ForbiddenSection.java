@@ -27,7 +27,7 @@ final class ForbiddenSection {
   private ForbiddenSection() {}
 
   private static final String NONE_LOOKED_AT =
-      "No act was looked at: sit down, sit still, sit in the middle";
+      "No act was worked out: sit down, sit still, sit in the middle";
 
   private static final String ACTS =
       Arrays.stream(UntestedAct.values()).map(UntestedAct::words).collect(Collectors.joining(", "));
@@ -40,7 +40,7 @@ final class ForbiddenSection {
   private static final String NOT_TRIED = "Not worked out, so nobody does it: " + ACTS;
 
   static void write(Page page, Report report, UnitFormat units) {
-    page.heading("What nobody does, and why");
+    page.heading("What nobody may do, and why");
     if (Verdict.of(report) == Verdict.HELD) {
       page.paragraph("Nobody goes aboard: the launch is held");
       return;
@@ -51,8 +51,8 @@ final class ForbiddenSection {
       page.paragraph(NONE_LOOKED_AT);
     } else if (forbidden.isEmpty()) {
       page.paragraph(
-          "Worked out in calm water, and within the limits: " + Sentence.list(words(acts)),
-          "That is no permission to do it; sit still all the same");
+          "Within the limits in calm water: " + Sentence.list(words(acts)),
+          "This is no permission to do it: sit still all the same");
     } else {
       page.table(Table.close(COLUMNS, rows(forbidden, units)));
     }
@@ -70,9 +70,9 @@ final class ForbiddenSection {
   static void brief(Page page, List<Finding> findings) {
     Map<Subject, List<Finding>> acts = byAct(findings);
     List<String> forbidden = words(forbidden(acts));
-    page.paragraph("What nobody does:");
+    page.paragraph("What nobody may do:");
     if (!forbidden.isEmpty()) {
-      page.point("Not in this boat: " + Sentence.list(forbidden));
+      page.point("Never in this boat: " + Sentence.list(forbidden));
     }
     if (acts.isEmpty()) {
       page.point(NONE_LOOKED_AT);
@@ -134,7 +134,7 @@ final class ForbiddenSection {
 
   private static String why(Finding against, UnitFormat units) {
     return against.outcome() == Outcome.NOT_ASSESSED
-        ? "It could not be assessed, so nobody does it"
+        ? "Not assessed, so nobody does it"
         : FindingWords.figures(against, units);
   }
 }

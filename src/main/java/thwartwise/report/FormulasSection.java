@@ -39,7 +39,7 @@ final class FormulasSection {
       rows.add(List.of(head(set)));
       numbers(set).map(f -> row(f, standing(set), sources, units)).forEach(rows::add);
     }
-    page.folded("Published rules next to it", new Page().table(Table.close(COLUMNS, rows)));
+    page.folded("Published rules for comparison", new Page().table(Table.close(COLUMNS, rows)));
     Page notes = new Page();
     sets.stream()
         .flatMap(FormulasSection::numbers)
@@ -67,8 +67,8 @@ final class FormulasSection {
 
   private static String heading(FigureStatus standing, List<CapacityFigure> set) {
     return switch (standing) {
-      case TAKES_PART -> "takes part in the answer, and the lowest rules";
-      case BESIDE -> "a second opinion, changes nothing";
+      case TAKES_PART -> "part of the answer; the lowest figure counts";
+      case BESIDE -> "a second opinion; changes nothing";
       case DOES_NOT_APPLY ->
           set.get(0).formula().isBlank() ? set.get(0).note() : "gives no number for this boat";
     };

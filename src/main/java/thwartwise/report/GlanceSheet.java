@@ -25,13 +25,13 @@ import thwartwise.record.InspectionRecord;
  */
 final class GlanceSheet {
   private static final String HELD = "Nobody and nothing goes aboard, as the boat stands";
-  private static final String FIRST = "To do first, of all that was tried:";
+  private static final String FIRST = "To do first, of all changes tried:";
 
   /** Each of them is named above as well. */
   private static final int MOST = 3;
 
-  private static final String AFTER = "After that, of all that was tried:";
-  private static final String MORE = "What would let it carry more, of all that was tried:";
+  private static final String AFTER = "To do after that, of all changes tried:";
+  private static final String MORE = "What lets it carry more, of all changes tried:";
 
   private final InspectionRecord inspection;
   private final Report report;
@@ -104,14 +104,13 @@ final class GlanceSheet {
     page.figure(
         units.mass(crew.crew(), Side.DOWN),
         other(crew.crew())
-            + "people in all, dressed, with "
+            + "all people together, dressed: "
             + FigureText.people(CrewWords.aboard(crew))
-            + " aboard"
             + CrewWords.heaviest(crew, units));
     heads(page);
     page.figure(
         units.mass(crew.load(), Side.DOWN),
-        other(crew.load()) + "load in all: people, kit and everything that is not built in");
+        other(crew.load()) + "total load: people, kit and everything that is not built in");
   }
 
   /** Strangers read a card, and may weigh themselves in the other unit. */
@@ -144,17 +143,17 @@ final class GlanceSheet {
     double over = kit + people - crew.load();
     page.gap().load(new LoadBar(crew.load(), kit, people, units));
     page.paragraph(
-        "Today: kit "
+        "Today: "
             + units.mass(kit, Side.UP)
-            + " and people "
+            + " of kit and "
             + units.mass(people, Side.UP)
-            + " make "
+            + " of people, together "
             + units.mass(kit + people, Side.UP),
         over > 0
             ? "That is " + units.mass(over, Side.UP) + " too much"
             : "That leaves "
                 + units.mass(-over, Side.DOWN)
-                + " for people; of other things no more than "
+                + " for people; of this, other things weigh at most "
                 + units.mass(Math.min(-over, crew.extra()), Side.DOWN));
   }
 
@@ -166,7 +165,7 @@ final class GlanceSheet {
     return new String[] {
       KneeDeepTrial.isUnproven(inspection)
           ? KneeDeepTrial.dryOnly(inspection)
-          : "Dry it stays up with " + FigureText.adults(crew.staysUpWith()),
+          : "Dry, it stays up with " + FigureText.adults(crew.staysUpWith()),
       KneeDeepTrial.isUnproven(inspection) ? "" : full(),
       ObservedTrialWords.bounds(inspection).orElse(""),
       claimed
@@ -182,7 +181,7 @@ final class GlanceSheet {
   }
 
   private String worked() {
-    return "Full of water it holds up " + CrewWords.heldUp(crew);
+    return "Full of water, it holds up " + CrewWords.heldUp(crew);
   }
 
   /** What was found bad comes before anything that would make the boat carry more. */
@@ -230,15 +229,14 @@ final class GlanceSheet {
   static List<String> canoeNotes(Report report) {
     List<String> words = new ArrayList<>();
     if (report.findings().stream().anyMatch(f -> f.question().check() == CheckId.SITTING_UP)) {
-      words.add("The figures are of people who kneel on the floor, as in a canoe");
+      words.add("The figures are for people who kneel on the floor, as in a canoe");
     }
     if (report.recommendation().heldOnTo()) {
-      words.add("Nobody can sit in it when it is swamped: it is held on to from the water");
+      words.add("Nobody can sit in it when it is swamped: everybody holds on to it from the water");
     }
     if (report.findings().stream().anyMatch(GlanceSheet::tipsWhenStiff)) {
       words.add(
-          "Somebody who sits stiff, asleep or frightened, a hand's breadth off the middle can tip"
-              + " it");
+          "One stiff, sleeping or frightened person a hand's breadth off the middle can tip it");
     }
     return words;
   }

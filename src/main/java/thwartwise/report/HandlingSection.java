@@ -34,9 +34,9 @@ final class HandlingSection {
             .filter(kit -> kit.isBattery(boat.electrics()))
             .mapToDouble(Kit::mass)
             .sum();
-    return "By hand, "
+    return "To carry it by hand, "
         + units.mass(EACH, Side.DOWN)
-        + " each (trade practice, no source), it takes "
+        + " each (trade practice, no source): "
         + hands(hull)
         + " for the bare hull of "
         + units.mass(hull, Side.UP)

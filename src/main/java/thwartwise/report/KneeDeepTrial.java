@@ -27,11 +27,11 @@ public final class KneeDeepTrial {
   private static final String HEADING = "First: the ten-minute trial in knee-deep water";
 
   private static final String NAMED =
-      "Try it for ten minutes in knee-deep water, filled to the brim, with those who go sitting in"
-          + " it. The page says how; type at \"today\" what was seen";
+      "Fill it to the brim in knee-deep water and sit in it for ten minutes, with those who are"
+          + " to go. The page says how; type at \"today\" what you saw";
 
   static final String NOT_YET =
-      "Full of water it is not shown to hold up anybody, so nobody goes yet";
+      "Nothing shows that it holds anybody up when full of water, so nobody goes yet";
 
   private static final Set<CheckId> DRY =
       EnumSet.of(
@@ -66,7 +66,7 @@ public final class KneeDeepTrial {
   /** What it carries dry, said as that and no more; blank of other boats. */
   static String dryOnly(InspectionRecord inspection) {
     return isUnproven(inspection)
-        ? Sentence.joined(List.of(dry("Dry it carries ", inspection), NOT_YET))
+        ? Sentence.joined(List.of(dry("Dry, it carries ", inspection), NOT_YET))
         : "";
   }
 
@@ -105,9 +105,9 @@ public final class KneeDeepTrial {
     }
     page.heading(HEADING);
     page.paragraph(
-        "No chamber of this boat was shown to be tight, so nobody counts as held up when it is"
-            + " full of water",
-        "A trial can show it, for the day it is made and for the people who sat in it");
+        "No chamber of this boat was shown to be tight, so it counts as holding nobody up when it"
+            + " is full of water",
+        "A trial can show more, for the day of the trial and for the people who sat in it");
     String[][] steps =
         steps(
             FigureText.adults(inspection.report().recommendation().staysUpWith()),
@@ -127,7 +127,7 @@ public final class KneeDeepTrial {
             .toList();
     return names.isEmpty()
         ? ""
-        : ", but leave this ashore and tie as many bags of wet sand in its place as weigh the same: "
+        : ", but leave this ashore and tie bags of wet sand of the same weight in its place: "
             + Sentence.list(names);
   }
 
@@ -135,33 +135,35 @@ public final class KneeDeepTrial {
   private static String[][] steps(String dry, String ashore) {
     return new String[][] {
       {
-        "Go where the water is calm and warm and reaches an adult's knee, over a firm bottom",
-        "Life jackets on; an adult who does not get in stands by all the time"
+        "Choose calm, warm water that reaches an adult's knee, over a firm bottom",
+        "Everybody wears a life jacket; an adult who does not get in stands by all the time"
       },
       {
-        "Weigh those who are to go, dressed, and seat them as they will sit",
-        "Stow the kit where it was listed, and shut hatches and lids" + ashore,
-        "Seat no more than " + dry + ": that is what it carries dry"
+        "Weigh those who are to go, dressed, and let them sit as they will sit under way",
+        "Stow the kit where it is listed, and close hatches and lids" + ashore,
+        "No more than " + dry + " sit in it: that is what it carries dry"
       },
       {
         "Lean together, slowly, to one side and then to the other",
-        "To be seen: it comes back by itself, and no water comes over the edge"
+        "It must come back by itself, and no water may come over the edge"
       },
-      {"Sit still while it is filled from outside, with buckets, to the brim"},
+      {"Sit still while others fill it to the brim with buckets from outside"},
       {
         "Sit in it for ten minutes by the clock, and lean a little to each side once",
-        "To be seen: it floats, and a stick goes through under it from end to end; it lies level,"
-            + " no end and no side going down; every head stays clear of the water, nobody held"
+        "It must float: a stick goes through under it from end to end; it must lie level, with no"
+            + " end and no side going down; every head must stay clear of the water, with nobody"
+            + " held"
       },
       {
-        "Get out one after another and back in, until each was the first out once and once the last"
-            + " one in it",
-        "To be seen: it stays level with those who are left, and their heads stay clear"
+        "Get out one after another and back in, until each has been the first out once and the last"
+            + " one in it once",
+        "It must stay level with those who are left, and their heads must stay clear"
       },
-      {"Bail it out and open every chamber", "To be seen: no chamber has taken water"},
+      {"Bail it out and open every chamber", "No chamber may have taken water"},
       {
-        "Nobody goes if any of it was not seen, or if it sank, lay over or touched the bottom",
-        "If all of it was seen, type it at \"today\": it counts for that day, for those people on"
+        "Nobody goes if any of this failed or was not seen, or if it sank, lay over or touched the"
+            + " bottom",
+        "If all of it went well, type it at \"today\": it counts for that day, for those people on"
             + " those seats, for no more weight and for the boat as it was then"
       }
     };

@@ -34,17 +34,17 @@ final class MishapWords {
     if (!when.isEmpty()) {
       return question.measure() == Measure.FREEBOARD
           ? "its side comes too near the water " + when
-          : (isSwamped(question) ? "full of water it " : "it ") + "leans too far " + when;
+          : (isSwamped(question) ? "full of water, it " : "it ") + "leans too far " + when;
     }
     return switch (question.check()) {
       case FREEBOARD_AT_REST -> "its edge comes too near the water";
-      case SWAMPED_LIFT -> "full of water it lifts too little";
-      case ONE_CHAMBER_LOST -> "full of water, one chamber leaking, it lifts too little";
+      case SWAMPED_LIFT -> "full of water, it lifts too little";
+      case ONE_CHAMBER_LOST -> "full of water with one chamber leaking, it lifts too little";
       case SWAMPED_LEVEL ->
           switch (question.measure()) {
-            case HIGHER_END -> "full of water both ends go too deep";
-            case LOWER_END -> "full of water one end goes too deep";
-            default -> "full of water it leans or rolls over";
+            case HIGHER_END -> "full of water, both ends go too deep";
+            case LOWER_END -> "full of water, one end goes too deep";
+            default -> "full of water, it leans or rolls over";
           };
       default -> CheckWords.of(question);
     };
@@ -111,7 +111,7 @@ final class MishapWords {
     }
     String words = words(finding, units);
     return finding.outcome() == Outcome.BORDERLINE
-        ? words + ", and tape and scales are not fine enough to tell"
+        ? words + "; tape and scales are too coarse to decide"
         : words;
   }
 
@@ -127,11 +127,11 @@ final class MishapWords {
       return edge(finding, "Its lowest edge", "", units);
     }
     return switch (question.measure()) {
-      case HIGHER_END -> edge(finding, "Full of water its higher end", "", units);
+      case HIGHER_END -> edge(finding, "Full of water, its higher end", "", units);
       case LOWER_END ->
           finding.value().isEmpty()
-              ? "Full of water it does not lie level"
-              : "Full of water one end goes "
+              ? "Full of water, it does not lie level"
+              : "Full of water, one end goes "
                   + FindingWords.value(finding, units)
                   + " under; limit "
                   + FindingWords.limit(finding, units);
@@ -150,7 +150,7 @@ final class MishapWords {
             + (has.isEmpty() ? "" : ": " + units.mass(-has.getAsDouble(), Side.UP) + " too heavy")
         : "Full of water"
             + lost
-            + " it lifts "
+            + ", it lifts "
             + FindingWords.value(finding, units)
             + " more than its load; it needs "
             + FindingWords.limit(finding, units);
@@ -158,7 +158,7 @@ final class MishapWords {
 
   private static String heel(Finding finding, UnitFormat units) {
     String when = when(finding.question());
-    String start = isSwamped(finding.question()) ? "Full of water it " : "It ";
+    String start = isSwamped(finding.question()) ? "Full of water, it " : "It ";
     String end = when.isEmpty() ? "" : " " + when;
     return rolls(finding)
         ? start + "rolls over" + end

@@ -13,7 +13,7 @@ record MomentCurveWords(PictureFacts.Moments moments, UnitFormat units) {
   static final String TITLE = "What brings it back, and how far it can heel";
 
   String alternative() {
-    return "Moment that brings the boat back against heel to "
+    return "Moment that brings the boat back from a heel to "
         + moments.side().word()
         + ": at most "
         + moment(Rounding.down(moments.greatest() / units.momentUnit(), 0))
@@ -23,7 +23,7 @@ record MomentCurveWords(PictureFacts.Moments moments, UnitFormat units) {
         + ends()
         + (moments.aboard().isEmpty()
             ? ""
-            : " Beside it what everyone to one side heels it with." + meets());
+            : " Next to it the moment of everyone to one side." + meets());
   }
 
   private String ends() {
@@ -36,21 +36,21 @@ record MomentCurveWords(PictureFacts.Moments moments, UnitFormat units) {
 
   private String meets() {
     return moments.restsAt().isPresent()
-        ? " Where the two meet it comes to rest, at "
+        ? " It comes to rest where the two meet, at "
             + Rounding.up(Math.toDegrees(moments.restsAt().getAsDouble()), 0)
             + " degrees."
-        : " With everyone there it does not stay up and dry.";
+        : " With everyone there, it does not stay up and dry.";
   }
 
   String caption() {
-    return "Full line: what turns it back upright, with "
+    return "Full line: the moment that turns it upright again, with "
         + PictureWords.occupants(moments.aboard(), units)
         + (moments.aboard().isEmpty() ? ". " : " in their places. ")
         + (moments.aboard().isEmpty()
             ? ""
-            : "Broken line: what everyone hard against the "
+            : "Broken line: the heeling moment of everyone hard against the "
                 + moments.side().word()
-                + " side, leaning with the boat, heels it with."
+                + " side and leaning with the boat."
                 + meets())
         + " "
         + ends()

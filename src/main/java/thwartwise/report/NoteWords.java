@@ -66,8 +66,8 @@ public final class NoteWords {
     }
     if (note instanceof Note.LevelPull pull) {
       return Optional.of(
-          "level pull before water comes in, against what current and wind may snatch end on"
-              + (pull.nothingHarder() ? "; nothing harder was looked at" : ""));
+          "the level pull that brings water in, against the end-on snatch of current and wind"
+              + (pull.nothingHarder() ? "; no harder pull was tried" : ""));
     }
     if (note instanceof Note.NextToSeated next) {
       String kneeling = of(next.kneeling(), units);
@@ -82,14 +82,14 @@ public final class NoteWords {
   /** Of water in a boat, and of a swamped one. */
   private Optional<String> wet(Note note) {
     if (note instanceof Note.SwampedSo so) {
-      return Optional.of("swamped so, " + of(so.how(), units));
+      return Optional.of("swamped like this, " + of(so.how(), units));
     }
     if (note instanceof Note.TurnedBack back) {
       return Optional.of(
           "against one person of "
               + kilograms(back.personKg())
               + (back.withLine()
-                  ? " standing on the edge of the upturned bottom, leaning out on a line"
+                  ? " standing on the edge of the upturned bottom and leaning out on a line"
                   : " at the rail, half in the water")
               + staysUp(back.staysUp())
               + "; air caught under it is not counted");
@@ -115,45 +115,48 @@ public final class NoteWords {
   private static String fact(Note.Fact fact) {
     return switch (fact) {
       case NO_STEADY_REST -> "it does not come to a steady rest";
-      case NO_SUCH_STATE -> "it finds no such state";
-      case ABOVE_THE_WATER_IS_NEGATIVE -> "minus means above the water";
+      case NO_SUCH_STATE -> "no such state was found";
+      case ABOVE_THE_WATER_IS_NEGATIVE -> "a minus means above the water";
       case NOBODY_GETS_BACK_IN ->
           "nobody gets back in to bail, over the side, the stern or the bow";
       case EDGE_UNDER -> "an edge is under: the sea comes in as fast as it is bailed";
       case HANDS_ON_IT -> "everyone in the water with hands on it: nobody sits in it";
       case COSTLIEST_LOSS -> "the chamber whose loss costs most";
       case NO_TRIM -> "no trim balances it";
-      case SWINGS_SO_FAR -> "as far as it swings, against where water comes in";
+      case SWINGS_SO_FAR -> "how far it swings, against the heel at which water comes in";
       case SUDDENLY_FARTHER ->
-          "as far as it swings, against where water comes in; suddenly it swings further";
-      case FLOODS_BEFORE_SWINGING_BACK -> "before it swings back water comes in";
+          "how far it swings, against the heel at which water comes in; a sudden move swings it"
+              + " further";
+      case FLOODS_BEFORE_SWINGING_BACK -> "water comes in before it swings back";
       case NO_SWING_FOLLOWED ->
-          "no swing could be followed: where it would rest, against half of where water comes in";
+          "no swing could be followed: the heel at rest, against half the heel at which water"
+              + " comes in";
       case NOT_WHEN_FULL -> "not even when it is full";
-      case ROLLS_OVER -> "it rolls over then";
+      case ROLLS_OVER -> "it then rolls over";
       case LIES_OVER -> "it rolls over, or lies over by more than three degrees";
-      case COMES_BACK_WHILE_DRY -> "it comes back as long as no edge is under";
+      case COMES_BACK_WHILE_DRY -> "it comes back while no edge is under water";
       case DRAIN_ABOVE_THE_WATER ->
-          "it lies above the water, so nothing runs in while the boat lies still";
+          "it is above the water, so nothing runs in while the boat lies still";
       case NO_WAY_BACK -> "no way back could be followed";
       case DOES_NOT_FLOAT -> "it does not float";
       case SMALLER_VOLUME_COUNTS -> "the smaller counts; measure the box and pour again";
       case NOTHING_TO_ROW_WITH ->
-          "no oars or paddles are listed: take them along, and list them with the kit";
-      case ROWLOCKS_OUT_OF_REACH -> "oars are aboard, and no seat is where the rowlocks want it";
+          "no oars or paddles are listed: take some along and list them with the kit";
+      case ROWLOCKS_OUT_OF_REACH ->
+          "oars are aboard, but no seat is in the right place for the rowlocks";
       case TILLER_TOO_SHORT ->
-          "it is steered from there only with an extension to the tiller: fix it so that it cannot"
-              + " come off, and reach the switch as well";
+          "steering from there needs a tiller extension: fix it so that it cannot come off; the"
+              + " switch must be in reach as well";
       case MOTOR_TOO_STRONG ->
-          "before it is launched, fit a weaker motor or make sure that this one is held back";
+          "before the launch, fit a weaker motor or limit the power of this one";
     };
   }
 
   private static String ending(Equilibria.Ending ending) {
     return switch (ending) {
       case SINKS -> "it sinks";
-      case OVERPOWERED -> "it finds no balance against the pull";
-      case NOT_FOUND -> "no balance was found on the way down from upright";
+      case OVERPOWERED -> "nothing balances the pull";
+      case NOT_FOUND -> "no balance was found from upright";
       case RESTS -> "";
     };
   }
@@ -179,17 +182,16 @@ public final class NoteWords {
   private String stream(double height) {
     return height == 0
         ? ""
-        : "; at that end the stream stands "
+        : "; the current raises the water there by "
             + units.either(
                 String.format(Locale.ROOT, "%.2f m", Math.ceil(100 * height) / 100),
-                () -> units.height(height, Side.UP))
-            + " higher";
+                () -> units.height(height, Side.UP));
   }
 
   private String seated(Note.NextToSeated next) {
     return next.seated().value().isPresent()
         ? "seated " + FigureWords.of(next.seated(), units)
-        : "seated no steady rest";
+        : "seated, no steady rest";
   }
 
   private String curve(Note.CurveEnd curve) {
@@ -202,10 +204,10 @@ public final class NoteWords {
         curve.greatestNm().isPresent()
             ? String.format(
                 Locale.ROOT,
-                "at most %s bring it back, at %.0f degrees",
+                "the righting moment is at most %s, at %.0f degrees",
                 moment(Math.floor(curve.greatestNm().getAsDouble()), Side.DOWN),
                 degreesDown(curve.greatestHeel()))
-            : "nothing on the way brings it back");
+            : "nothing brings it back");
   }
 
   private String floods(Note.FloodsFirst floods) {
@@ -280,7 +282,7 @@ public final class NoteWords {
         + units.either(
             String.format(Locale.ROOT, "%.1f square metres", rain.areaM2()),
             () -> units.area(rain.areaM2(), Side.UP))
-        + ", until an edge is under or it no longer comes back";
+        + " until an edge is under water or it no longer comes back";
   }
 
   private String bailed(Note.Bailed bailed) {

@@ -21,7 +21,8 @@ public final class ObservedTrialWords {
     return counting(inspection)
         .map(
             seen ->
-                "Full of water it was seen to float level, heads clear, not worked out: "
+                "Full of water, it was seen to float level with heads clear (seen, not worked"
+                    + " out): "
                     + told(inspection.boat(), seen));
   }
 
@@ -30,7 +31,7 @@ public final class ObservedTrialWords {
     return counting(inspection)
         .map(
             seen ->
-                "What was seen holds on that day alone, for those people on those seats ("
+                "This counts on that day only, for those people on those seats ("
                     + SeatTable.one(seen.seats())
                     + ") and for no more weight");
   }
@@ -43,14 +44,14 @@ public final class ObservedTrialWords {
   /** Of any trial, whether it counts or not. */
   static String any(Boat boat, ObservedTrial seen) {
     return "Trial in knee-deep water: "
-        + (seen.failed() ? "seen to go badly, " : "seen, it counts on its day alone, ")
+        + (seen.failed() ? "it went badly, " : "it went well and counts on its day only, ")
         + told(boat, seen);
   }
 
   private static String told(Boat boat, ObservedTrial seen) {
     return "with "
         + FigureText.people(seen.people())
-        + (seen.people() == 1 ? " of " : " of together ")
+        + (seen.people() == 1 ? " of " : " of in all ")
         + ReaderUnits.of(boat).mass(seen.mass(), Side.DOWN)
         + ", on "
         + TimestampText.day(seen.date())

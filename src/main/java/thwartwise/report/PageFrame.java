@@ -43,8 +43,8 @@ final class PageFrame {
     page.heading("This page");
     page.paragraph(
         "Limits: " + inspection.report().ruleSet(),
-        "Beside a source, READ means that the figure was seen there, FROM MEMORY that it was"
-            + " recalled, judgement that it is our own",
+        "Next to a source, READ means that the figure was read there and FROM MEMORY that it was"
+            + " recalled; judgement means that the figure is our own",
         "Worked out by thwartwise "
             + inspection.programVersion()
             + " on "
@@ -59,6 +59,6 @@ final class PageFrame {
   private static String confirmedMeasurements(ConfirmedMeasurement kept) {
     String what =
         PlausibilityId.parse(kept.about()).map(PlausibilityWords::of).orElse(kept.about());
-    return "Looks wrong and was kept as measured: " + what + ". Reason given: " + kept.reason();
+    return "Looks wrong, but was kept as measured: " + what + ". Reason given: " + kept.reason();
   }
 }

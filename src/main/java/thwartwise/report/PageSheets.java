@@ -56,14 +56,14 @@ final class PageSheets {
     own.forEach(general::remove);
     // Older records have those of the boat in metric words, whoever reads them.
     AssumptionWords.of(boat.assumptions(), UnitFormat.METRIC).forEach(general::remove);
-    page.heading("What was taken for granted");
+    page.heading("What was assumed");
     if (own.isEmpty() && general.isEmpty()) {
-      page.paragraph("Nothing was noted as taken for granted");
+      page.paragraph("No assumption was noted");
     }
     page.points(own);
     if (!general.isEmpty()) {
       page.folded(
-          "The figures rest on these, which nobody measured",
+          "Assumptions behind the figures, which nobody measured",
           new Page().points(List.copyOf(general)));
     }
     page.heading("What was not looked at");
@@ -78,21 +78,20 @@ final class PageSheets {
         "It is arithmetic on what was measured; a slip of the tape is a slip in the answer");
     page.point(
         "Try it first: in warm shallow water with somebody standing by, load the boat, lean it,"
-            + " then fill it and see whether it lies as told here");
+            + " then fill it and see whether it floats as described here");
     page.point(
         "Weigh people and gear",
-        "A guess is most often too light; clothes, boots and water cans count");
-    page.point("A life jacket that fits, on everybody and fastened, before stepping in");
+        "A guess is usually too light; clothes, boots and water cans count");
+    page.point("Everybody wears a life jacket that fits, fastened before stepping in");
     page.point(
-        "Cold water takes the breath first and the strength next",
+        "Cold water takes your breath first and your strength next",
         "Below "
             + units.either("15 degrees Celsius", () -> units.temperature(15, Side.UP))
             + " dress for the water and not for the air");
-    page.point(
-        "Look at wind, forecast and current; with any doubt stay ashore or take fewer people");
+    page.point("Check wind, forecast and current; if in doubt, stay ashore or take fewer people");
     page.point(
         "What was not measured or not tested counts for nothing here",
-        "A repair, new kit, a soaked hull or a year gone by makes this page out of date");
+        "A repair, new kit, a soaked hull or the end of a year makes this page out of date");
     page.point(
         "Local rules come first, and so does the word of a naval architect or surveyor licensed"
             + " where the boat is used");
@@ -116,7 +115,7 @@ final class PageSheets {
     Boat boat = inspection.boat();
     page.sheet("To look at by hand and eye");
     HandlingSection.write(page, inspection);
-    page.paragraph("Nothing below was looked at for this inspection", "An empty box is a no");
+    page.paragraph("Nothing below was looked at for this inspection", "An empty box means no");
     for (Checklist list : ChecklistFile.onPaper()) {
       Page points = new Page();
       for (ChecklistPoint point : list.askedOf(boat)) {
@@ -133,14 +132,14 @@ final class PageSheets {
   private static void changes(Page page, InspectionRecord inspection, Pictures pictures) {
     Report report = inspection.report();
     UnitFormat units = ReaderUnits.of(inspection.boat());
-    page.part("What to change, and what nobody does");
+    page.part("What to change, and what nobody may do");
     KneeDeepTrial.write(page, inspection);
     AdviceSection.write(page, report, pictures, units);
     ForbiddenSection.write(page, report, units);
     if (Verdict.of(report) != Verdict.HELD) {
       Page others = SeatTable.others(inspection.boat().places(), report.recommendation(), units);
       if (!others.blocks().isEmpty()) {
-        page.folded("How else lighter people may sit", others);
+        page.folded("Other seatings for lighter people", others);
       }
     }
   }

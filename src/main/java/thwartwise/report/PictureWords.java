@@ -53,7 +53,7 @@ public record PictureWords(String title, String alternative, String caption) {
     if (missing instanceof MissingPicture.OfSwamped swamped) {
       return swamped(swamped.rest());
     }
-    return "How it heels is not drawn, because no way was found in which it floats upright";
+    return "Its heel is not drawn, because it was not found to float upright";
   }
 
   /** Heels under this are not worth a word, rad. */
@@ -70,9 +70,9 @@ public record PictureWords(String title, String alternative, String caption) {
 
   private static String swamped(SwampedRest rest) {
     return switch (rest) {
-      case NOT_ASSESSED -> "How it lies full of water was not found, so it is not drawn";
-      case SINKS -> "Full of water it sinks, so it is not drawn";
-      case NOT_UPRIGHT, UPRIGHT -> "Full of water it does not stay upright, so it is not drawn";
+      case NOT_ASSESSED -> "It is not drawn full of water, because no position of rest was found";
+      case SINKS -> "Full of water, it sinks, so it is not drawn";
+      case NOT_UPRIGHT, UPRIGHT -> "Full of water, it does not stay upright, so it is not drawn";
     };
   }
 
@@ -117,12 +117,12 @@ public record PictureWords(String title, String alternative, String caption) {
           ? "Drawn with nobody aboard."
           : "Drawn with "
               + occupants(shown.aboard(), units)
-              + ", in the seating that comes nearest to a limit. A thick bar or box is a place for"
-              + " people, as far as the middle of a person gets. A black square is kit.";
+              + ", in the seating that comes nearest to a limit. A thick bar or box shows where the"
+              + " middle of a person can be. A black square is kit.";
     }
 
     private String kitLeftOut() {
-      return shown.kitIsNamed() ? "" : "There is too much kit to name it here.";
+      return shown.kitIsNamed() ? "" : "There is too much kit to name all of it here.";
     }
   }
 
@@ -138,12 +138,12 @@ public record PictureWords(String title, String alternative, String caption) {
     }
 
     String caption() {
-      return "Dotted: empty, with its kit. "
+      return "Dotted line: empty, with its kit. "
           + (shown.aboard().isEmpty()
               ? ""
               : "Full line: loaded, with " + occupants(shown.aboard(), units) + ". ")
-          + "The figure is how far the lowest edge where water can come in stands above the water. "
-          + (shown.aboard().isEmpty() ? "No line for people: nobody is drawn aboard. " : "")
+          + "The figure is the height of the lowest edge where water can come in above the water. "
+          + (shown.aboard().isEmpty() ? "No loaded line: nobody is aboard. " : "")
           + notDrawn("Empty", shown.empty())
           + (shown.aboard().isEmpty() ? "" : notDrawn("Loaded", shown.loaded()))
           + swamped();
@@ -157,9 +157,9 @@ public record PictureWords(String title, String alternative, String caption) {
 
     private String swamped() {
       return switch (shown.swamped()) {
-        case NOT_ASSESSED -> "How it lies full of water was not found.";
-        case SINKS -> "Full of water it sinks, so no line is drawn for that.";
-        case NOT_UPRIGHT -> "Full of water it does not stay upright, so no line is drawn for that.";
+        case NOT_ASSESSED -> "No position of rest was found for it full of water.";
+        case SINKS -> "Full of water, it sinks, so no line is drawn.";
+        case NOT_UPRIGHT -> "Full of water, it does not stay upright, so no line is drawn.";
         case UPRIGHT ->
             "Broken line: full of water, with "
                 + occupants(shown.aboard(), units)

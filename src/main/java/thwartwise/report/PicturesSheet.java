@@ -38,7 +38,7 @@ final class PicturesSheet {
     page.sheet("In pictures");
     List<Picture> others = pictures.drawn().stream().skip(1).toList();
     if (others.isEmpty() && pictures.omitted().isEmpty()) {
-      page.paragraph("They stand in the HTML page and the PDF; show draws them in letters");
+      page.paragraph("The HTML page and the PDF have pictures; show draws the boat in characters");
       return;
     }
     page.paragraph(

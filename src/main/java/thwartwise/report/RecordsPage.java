@@ -33,7 +33,7 @@ public final class RecordsPage {
       page.gap();
     }
     page.paragraph(
-        "\"compare\" and two of the names in brackets sets two records beside each other",
+        "\"compare\" with two of the names in brackets compares two records",
         "\"records check\" says whether one of them or its pages was changed, added or lost");
     return page.toString();
   }
@@ -62,12 +62,12 @@ public final class RecordsPage {
     record.corrects().ifPresent(corrects -> words.add(corrects(corrects)));
     boat.correctionOf(record).ifPresent(later -> words.add("Corrected by " + later.handle()));
     if (!record.intact()) {
-      words.add("Changed after it was kept: do not rely on it");
+      words.add("Changed after it was saved: do not rely on it");
     }
     if (record.number().isEmpty()) {
       words.add("Not part of the chain");
     } else if (!record.chained()) {
-      words.add("Kept before chains began");
+      words.add("Saved before chains began");
     }
     return words;
   }
@@ -115,9 +115,9 @@ public final class RecordsPage {
       page.gap();
     }
     page.paragraph(
-        "This tells of slips, damage and careless hands",
-        "Whoever makes all records and their list anew leaves no trace here; a last hash that was"
-            + " written down elsewhere shows it");
+        "This check finds slips, damage and careless changes",
+        "It cannot find that somebody made all records and their list anew; a last hash that was"
+            + " written down elsewhere can");
     return page.toString();
   }
 
@@ -125,7 +125,7 @@ public final class RecordsPage {
     String count = boat.entries().size() == 1 ? "One record" : boat.entries().size() + " records";
     if (boat.entries().stream().noneMatch(RecordEntry::chained)) {
       return new String[] {
-        count + ", kept before chains began: nothing tells whether one was changed or lost",
+        count + ", saved before chains began: a change or a loss cannot be detected",
         "The next inspection makes them the head of a chain"
       };
     }
@@ -149,8 +149,8 @@ public final class RecordsPage {
       return "";
     }
     return unvouched == 1
-        ? "One older record holds no hashes of its pages: nothing tells whether these were changed"
+        ? "One older record holds no hashes of its pages: a change of these cannot be detected"
         : unvouched
-            + " older records hold no hashes of their pages: nothing tells whether these were changed";
+            + " older records hold no hashes of their pages: a change of these cannot be detected";
   }
 }

@@ -102,7 +102,7 @@ public final class Screen {
   private List<String> lines() {
     beforeAdvice();
     ScreenAdvice.write(lines, inspection, detail, units);
-    lines.add("Nobody:", nobody(Verdict.of(report)));
+    lines.add("Never:", never(Verdict.of(report)));
     lines.add("Mind:", Sentence.joined(mind()));
     return lines.all();
   }
@@ -136,8 +136,8 @@ public final class Screen {
           shown
               + ": "
               + (VerdictSection.onlyAsLoaded(report)
-                  ? "not as it is loaded today. Load and sit as told here."
-                  : "launch only after the things listed here are done.");
+                  ? "not as it is loaded today. Load and sit as shown here."
+                  : "launch only after the work listed here is done.");
       case NOTHING_AGAINST ->
           shown + ": nothing found against it within the limits of this inspection.";
     };
@@ -149,15 +149,15 @@ public final class Screen {
     return List.of(
         "At most "
             + units.mass(crew.load(), Side.DOWN)
-            + " in all; with the kit listed ("
+            + " in all. With the listed kit ("
             + units.mass(inspection.boat().kitMass(), Side.UP)
-            + ") people come to at most "
+            + "), people weigh at most "
             + units.mass(crew.crew(), Side.DOWN)
             + ": "
             + FigureText.adults(crew.people())
             + " of "
             + adult
-            + ", and never more than "
+            + ". Never more than "
             + FigureText.people(most),
         CrewWords.nearly(crew, units).orElse(""));
   }
@@ -171,7 +171,7 @@ public final class Screen {
       return KneeDeepTrial.labelledDry(inspection);
     }
     return crew.staysUpWith() == 0
-        ? "Not even one adult aboard stays within its limits."
+        ? "It does not stay within its limits with one adult."
         : "It stays up with " + FigureText.adults(crew.staysUpWith()) + ".";
   }
 
@@ -182,14 +182,14 @@ public final class Screen {
       return Sentence.of(seen.get());
     }
     if (!crew.wasSearched()) {
-      return "Not worked out how it lies full of water.";
+      return "Not worked out.";
     }
     if (KneeDeepTrial.isUnproven(inspection)) {
       return Sentence.of(KneeDeepTrial.NOT_YET);
     }
     return crew.holdsUpWhenSwamped() == 0
-        ? "Full of water it holds up no adult of " + units.mass(crew.adult(), Side.UP) + "."
-        : "Full of water it holds up " + CrewWords.heldUp(crew) + ".";
+        ? "Full of water, it holds up no adult of " + units.mass(crew.adult(), Side.UP) + "."
+        : "Full of water, it holds up " + CrewWords.heldUp(crew) + ".";
   }
 
   /** Every mishap once; the reasons of the search only where no finding shows them. */
@@ -203,23 +203,23 @@ public final class Screen {
       ObservedTrialWords.bad(inspection.boat()).ifPresent(bad -> all.add(0, bad));
     }
     if (Verdict.of(report) == Verdict.HELD) {
-      all.addAll(stops("Even the first person: ", crew));
+      all.addAll(stops("Even with one person: ", crew));
       all.addAll(all.isEmpty() ? List.of("No crew meets every check that limits it") : List.of());
     } else if (all.isEmpty()) {
       all.add("Nothing found today");
-      all.addAll(stops("One more: ", crew));
+      all.addAll(stops("With one person more: ", crew));
     }
     int told = detail.wrong() + (mishaps.isEmpty() ? 1 : 0);
     List<String> words = new ArrayList<>(all.subList(0, Math.min(told, all.size())));
     if (all.size() > told) {
-      words.add("More of it is on the page");
+      words.add("The page lists the rest");
     }
     int kept = inspection.boat().confirmedMeasurements().size();
     if (kept > 0) {
       words.add(
           kept
               + (kept == 1 ? " measurement looks" : " measurements look")
-              + " wrong and stayed as measured; the page has the reason given");
+              + " wrong and was kept; the page gives the reason");
     }
     return words;
   }
@@ -228,9 +228,9 @@ public final class Screen {
     return crew.governedBy().stream().map(factor -> whom + MishapWords.of(factor)).toList();
   }
 
-  private String nobody(Verdict verdict) {
+  private String never(Verdict verdict) {
     if (verdict == Verdict.HELD) {
-      return "Nobody goes aboard.";
+      return "Going aboard as the boat stands.";
     }
     return Sentence.joined(ForbiddenSection.listed(report.findings(), detail.acts()));
   }

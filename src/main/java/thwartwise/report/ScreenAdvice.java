@@ -56,13 +56,13 @@ final class ScreenAdvice {
     }
     List<String> words = new ArrayList<>();
     if (!gains.isEmpty()) {
-      words.add("buys " + Sentence.list(all ? gains : gains.subList(0, 1)));
+      words.add("gains " + Sentence.list(all ? gains : gains.subList(0, 1)));
     }
     if (!piece.corrects().isEmpty()) {
-      words.add("puts right what holds it back today");
+      words.add("puts right what falls short today");
     }
     if (piece.load() < 0) {
-      words.add("costs " + units.mass(-piece.load(), Side.UP) + " of the load in all");
+      words.add("costs " + units.mass(-piece.load(), Side.UP) + " of the total load");
     }
     return String.join("; ", words);
   }
@@ -80,13 +80,13 @@ final class ScreenAdvice {
       return effort;
     }
     if (!whole) {
-      return effort + "; its price is on the page";
+      return effort + "; the page says what gets worse";
     }
     return effort
-        + (worse.isEmpty() ? "" : "; worse then: " + Sentence.list(worse))
+        + (worse.isEmpty() ? "" : "; worse after it: " + Sentence.list(worse))
         + (piece.forbiddenAfterwards().isEmpty()
             ? ""
-            : "; then nobody does: "
+            : "; forbidden then: "
                 + Sentence.list(
                     piece.forbiddenAfterwards().stream().map(CheckWords::subject).toList()));
   }

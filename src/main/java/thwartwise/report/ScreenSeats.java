@@ -15,7 +15,7 @@ import thwartwise.report.Screen.ScreenLines;
 
 /** For each number of people how heavy each may be and where they sit then, one row each. */
 final class ScreenSeats {
-  private static final String ON_THE_PAGE = "as the page tells";
+  private static final String ON_THE_PAGE = "see the page";
 
   private ScreenSeats() {}
 
@@ -44,7 +44,7 @@ final class ScreenSeats {
 
   private static String besidesLight(Recommendation crew, UnitFormat units) {
     return CrewWords.isExtraForLightPeopleOnly(crew)
-        ? "Besides only low down, while nobody is over " + units.mass(crew.adult(), Side.DOWN) + "."
+        ? "Extra: low down, only while nobody is over " + units.mass(crew.adult(), Side.DOWN) + "."
         : "";
   }
 
@@ -56,7 +56,7 @@ final class ScreenSeats {
     if (Double.isNaN(limit.extraMass())) {
       return start + ": " + seats(limit, left, start + ": ", places, detail);
     }
-    String besides = units.mass(limit.extraMass(), Side.DOWN) + " besides";
+    String besides = units.mass(limit.extraMass(), Side.DOWN) + " extra";
     if (!(limit.extraMass() >= 1) || !SeatTable.isOnlyLikeThat(limit, left)) {
       String head = start + ", " + besides + ": ";
       return head + seats(limit, left, head, places, detail);

@@ -21,14 +21,14 @@ final class SeatTable {
       List.of(
           new Table.Column("Aboard", 8),
           new Table.Column("Each up to", 10),
-          new Table.Column("Besides", 8),
+          new Table.Column("Extra", 8),
           new Table.Column("Sitting like this", 51));
 
   private static final List<Table.Column> BOTH_UNITS =
       List.of(
           new Table.Column("Aboard", 8),
           new Table.Column("Each up to", 15),
-          new Table.Column("Besides", 15),
+          new Table.Column("Extra", 15),
           new Table.Column("Sitting like this", 39));
 
   private final List<Place> places;
@@ -101,13 +101,13 @@ final class SeatTable {
     List<List<String>> named = left.subList(0, Math.min(MOST_NAMED, left.size()));
     int more = left.size() - named.size();
     return named.stream().map(SeatTable::one).collect(Collectors.joining("; or "))
-        + (more > 0 ? "; or " + more + " more ways" : "")
+        + (more > 0 ? "; or " + more + " other ways" : "")
         + only(limit, left);
   }
 
   private static String only(CrewLimit limit, List<List<String>> left) {
     return isOnlyLikeThat(limit, left)
-        ? "; with that besides only " + one(limit.extraSeating())
+        ? "; with that extra weight only " + one(limit.extraSeating())
         : "";
   }
 
@@ -135,7 +135,7 @@ final class SeatTable {
   /** Cargo was looked for with nobody heavier than an adult. */
   private String besides() {
     boolean heavier = CrewWords.isExtraForLightPeopleOnly(crew);
-    return "Besides: low down on the middle line"
+    return "Extra weight: low down on the middle line"
         + (heavier ? ", and only while nobody is over " + units.mass(crew.adult(), Side.DOWN) : "");
   }
 
@@ -150,7 +150,7 @@ final class SeatTable {
       if (!limit.lighter().isEmpty()) {
         page.point(
             FigureText.people(limit.people())
-                + (limit.extraSeating().isEmpty() ? ", with nothing besides: " : ": ")
+                + (limit.extraSeating().isEmpty() ? ", without extra weight: " : ": ")
                 + lighter(limit));
       }
     }

@@ -44,15 +44,17 @@ public final class SeatsPage {
       return new String[] {"Nobody goes: nothing is recommended for these people in this boat"};
     }
     return answer.allMayGo()
-        ? new String[] {"Nothing was found against all of them going, seated as told here"}
-        : new String[] {"Not all of them: somebody stays ashore, or the boat goes twice"};
+        ? new String[] {"Nothing was found against all of them going, seated as shown here"}
+        : new String[] {
+          "Not all of them may go: somebody stays ashore, or the boat makes two trips"
+        };
   }
 
   private static void seats(Page page, CrewAnswer answer, UnitFormat units) {
     page.heading("Who sits where");
     answer.seats().forEach(s -> page.point(s.place() + ": " + who(s.member(), units)));
     double all = answer.seats().stream().mapToDouble(s -> s.member().heaviest()).sum();
-    page.gap().paragraph("That comes to " + units.mass(all, Side.UP) + " at the most, dressed");
+    page.gap().paragraph("Together they weigh " + units.mass(all, Side.UP) + " at most, dressed");
   }
 
   private static Optional<String> helm(Boat boat, CrewAnswer answer) {
@@ -75,7 +77,8 @@ public final class SeatsPage {
     if (!answer.seats().isEmpty()) {
       page.gap()
           .paragraph(
-              "No larger crew of these people may go; of those as large, the one whose people were"
+              "No larger crew of these people may go; of crews of this size, the one with the"
+                  + " people"
                   + " named first is shown",
               "Name others first to see whether they may go instead");
     }
@@ -84,7 +87,7 @@ public final class SeatsPage {
   private static void fewer(Page page, CrewAnswer answer) {
     page.heading("When somebody gets out");
     if (answer.notAlone().isEmpty() && answer.moves().isEmpty()) {
-      page.paragraph("With one of them gone the others may stay as they sit");
+      page.paragraph("If one gets out, the others may stay where they sit");
     }
     answer.moves().forEach(m -> page.point(move(m)));
     notAlone(answer).forEach((place, names) -> page.point(alone(place, names)));
@@ -112,13 +115,13 @@ public final class SeatsPage {
   }
 
   private static void margins(Page page, CrewAnswer answer, UnitFormat units) {
-    page.heading("What is left of each limit, seated so");
+    page.heading("Margin left at each limit in these seats");
     answer
         .governing()
         .ifPresent(m -> page.paragraph("Nearest to its limit: " + CheckWords.of(m.question())));
     answer.margins().forEach(m -> page.point(words(m, units)));
     page.gap()
-        .paragraph("After the allowance for tape and scales, the worst of what they may weigh");
+        .paragraph("After the allowance for tape and scales, at the worst weight each may have");
   }
 
   private static String words(QuestionMargin left, UnitFormat units) {
@@ -134,14 +137,15 @@ public final class SeatsPage {
     page.point(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD);
     page.point(
         "Weigh yourselves",
-        "A youth nobody weighed counts as heavy as nineteen in twenty of that age, a day before"
-            + " the next birthday, and not as the middle one: half of all children are heavier than"
-            + " that, and the table is from years when children were lighter");
+        "A youth whom nobody weighed counts at a weight that nineteen in twenty do not exceed the"
+            + " day before the next birthday. The median would be too light: half of all children"
+            + " are"
+            + " heavier, and the table is from years when children were lighter");
     page.point(
         "Inspect the boat first",
-        "This asks only where people sit: what nobody does, extra weight and the tests of the"
-            + " chambers stand on the page that inspect prints");
-    page.point("Nothing here says who is old enough to go without a grown-up");
-    page.point("A life jacket that fits, on everybody and fastened, before stepping in");
+        "This answers only where people sit. The page of inspect says what nobody may do, how much"
+            + " extra weight it carries and which chambers are tested");
+    page.point("Nothing here says who is old enough to go without an adult");
+    page.point("Everybody wears a life jacket that fits, fastened before stepping in");
   }
 }

@@ -50,11 +50,11 @@ public final class SupposePage {
     List<String> noLonger = names(tried, SupposePage::noLonger);
     page.paragraph(
         now.isEmpty() && noLonger.isEmpty()
-            ? new String[] {"What falls short is the same before and after"}
+            ? new String[] {"The same checks fall short before and after"}
             : new String[] {
-              "Falls short now: " + listed(now), "Falls short no longer: " + listed(noLonger)
+              "Falls short now: " + listed(now), "No longer falls short: " + listed(noLonger)
             });
-    return page.paragraph("Only tried: nothing is kept. " + next(deeds), Disclaimer.NO_PLATE)
+    return page.paragraph("Only tried: nothing was saved. " + next(deeds), Disclaimer.NO_PLATE)
         .toString();
   }
 
@@ -124,6 +124,6 @@ public final class SupposePage {
   private static String next(List<String> deeds) {
     return deeds.isEmpty()
         ? "Type seats with --people for these people in full"
-        : "If it is done on the boat, type refit to tell it";
+        : "If you make this change, type refit to record it";
   }
 }

@@ -38,10 +38,9 @@ final class ValidityPeriod {
     }
     String last = DAY.format(lastDay(inspection)).replace(" ", UnitFormat.TIED);
     if (ObservedTrialWords.counting(inspection).isPresent()) {
-      return "Good for " + last + " alone, the day of the trial";
+      return "Valid on " + last + " only, the day of the trial";
     }
-    return "Good until the next change to the boat, its kit or its chambers, and no longer than "
-        + last;
+    return "Valid until the boat, its kit or its chambers change, and not after " + last;
   }
 
   private static Stream<LocalDate> testsCountedOn(InspectionRecord inspection) {

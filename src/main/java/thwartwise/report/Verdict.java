@@ -5,7 +5,7 @@ import thwartwise.inspection.Report;
 /** What the whole inspection comes to. It never says that nothing can happen. */
 public enum Verdict {
   HELD("Launch held"),
-  AFTER_WORK("Launch only after the things listed here are done"),
+  AFTER_WORK("Launch only after the work listed here is done"),
   NOTHING_AGAINST("Nothing found against it within the limits of this inspection");
 
   private final String words;

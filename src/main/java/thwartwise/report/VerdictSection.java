@@ -13,7 +13,7 @@ import thwartwise.page.Page;
 /** Why it may not be launched as it is, and what stops one person more. */
 final class VerdictSection {
   private static final String LOADING =
-      "Not as it is loaded today. Load and sit as said here, or put right what is named here, and"
+      "Not as it is loaded today. Load and sit as shown here, or put right what is listed here and"
           + " inspect again";
 
   private VerdictSection() {}
@@ -41,12 +41,13 @@ final class VerdictSection {
 
   /** What happens to one person more; blank where nobody knows. */
   static String[] nextPerson(Recommendation crew, UnitFormat units) {
-    String stops = crew.governedBy().map(f -> "One person more: " + MishapWords.of(f)).orElse("");
+    String stops =
+        crew.governedBy().map(f -> "With one person more: " + MishapWords.of(f)).orElse("");
     return new String[] {
       stops,
       crew.nextPersonBreaks().isEmpty() || crew.withheld()
           ? ""
-          : (crew.people() == 0 ? "An adult" : "One adult more")
+          : (crew.people() == 0 ? "An adult" : "One more adult")
               + " falls short: "
               + String.join("; ", RefusalWords.of(crew.nextPersonBreaks(), units))
     };

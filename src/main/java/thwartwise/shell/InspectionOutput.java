@@ -147,12 +147,13 @@ final class InspectionOutput {
   }
 
   private List<String> next(boolean ours) {
-    String same = given.has(OptionWord.FOLDER) ? ", all with the same --folder" : "";
+    String same = given.has(OptionWord.FOLDER) ? " (all with the same --folder)" : "";
     String words =
-        "page shows the whole page; page and card lie beside the record. "
-            + (ours
-                ? "refit takes what has changed; today asks before going out" + same + "."
-                : "After any change inspect again" + same + ".");
+        "Type page for the whole page"
+            + (ours ? ", refit after a change, today before going out" : "")
+            + same
+            + ". Page and card are next to the record."
+            + (ours ? "" : " Inspect again after any change.");
     return LineWrap.lines(words, NEXT, " ".repeat(NEXT.length()), Screen.COLUMNS);
   }
 

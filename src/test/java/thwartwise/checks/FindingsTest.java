@@ -54,7 +54,7 @@ class FindingsTest {
         .extracting(Finding::outcome)
         .containsExactly(Outcome.MEETS, Outcome.BORDERLINE);
     assertThat(FindingText.note(found.get(1)))
-        .isEqualTo("With the allowance for tape and scales it finds no such state");
+        .isEqualTo("With the allowance for tape and scales no such state was found");
     assertThat(found.get(1).value()).hasValue(0.1);
   }
 

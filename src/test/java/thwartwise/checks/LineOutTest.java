@@ -143,12 +143,13 @@ class LineOutTest {
     assertThat(value(found.get(0))).isCloseTo(0, within(1e-6));
     assertThat(value(found.get(1))).isCloseTo(left(395, 300, pull), within(2e-5));
     assertThat(FindingText.note(found.get(1)))
-        .isEqualTo("lowest at the rail, near aft; at that end the stream stands 0.12 m higher");
+        .isEqualTo("lowest at the rail, near aft; the current raises the water there by 0.12 m");
     // At rest the rail is 0.5 - d above the water and the middle of what is wet d/2 below.
     assertThat(FindingText.condition(found.get(1)))
         .isEqualTo(
             "on paper; 392 N of level pull (from 30 N as towed to 392 N against a blunt end, snatch"
-                + " included) at the middle of the stern, 0.45 m above the middle of the hull under water,"
+                + " included) at the middle of the stern, 0.45 m above the middle of the hull"
+                + " under water,"
                 + " leading 30 degrees down");
   }
 
@@ -160,7 +161,7 @@ class LineOutTest {
     assertThat(FindingText.check(found.get(1))).isEqualTo("anchoring by the bow, freeboard left");
     assertThat(FindingText.condition(found.get(1))).contains("at the stem,");
     assertThat(FindingText.note(found.get(1)))
-        .isEqualTo("lowest at the rail, near fore; at that end the stream stands 0.12 m higher");
+        .isEqualTo("lowest at the rail, near fore; the current raises the water there by 0.12 m");
     assertThat(value(found.get(1)))
         .isCloseTo(left(395, 300, Math.ceil(expected(395, 1))), within(2e-5));
   }
@@ -235,7 +236,7 @@ class LineOutTest {
     assertThat(stern.limit()).isCloseTo(expected(695, 1), within(1e-6));
     assertThat(FindingText.note(stern))
         .isEqualTo(
-            "level pull before water comes in, against what current and wind may snatch end on");
+            "the level pull that brings water in, against the end-on snatch of current and wind");
     assertThat(lowest(trial, value(stern))).isBetween(0.0, 0.005);
     assertThat(lowest(trial, 1.05 * value(stern))).isNegative();
   }
@@ -266,7 +267,7 @@ class LineOutTest {
     Finding found =
         findings(new GreatestPull(RULES), trial(BoxBoat.of(6, 2.5, 1).hull(2000, 0.3))).get(0);
     assertThat(value(found)).isEqualTo(5000);
-    assertThat(FindingText.note(found)).endsWith("; nothing harder was looked at");
+    assertThat(FindingText.note(found)).endsWith("; no harder pull was tried");
   }
 
   @Test

@@ -57,7 +57,7 @@ class LowSideTest {
     assertThat(FindingText.note(new LowSide(RULES).readings(trial).get(0)))
         .startsWith(
             "to port it ends at " + (int) Math.floor(Math.toDegrees(FLOODS)) + " degrees, because")
-        .contains(" reaches the water; at most ");
+        .contains(" reaches the water; the righting moment is at most ");
   }
 
   // 20 Nm: the reach at which paper leaves just that.
@@ -73,7 +73,7 @@ class LowSideTest {
   void a_boat_nothing_brings_back_has_no_work_left() {
     Finding found = findings(new LowSide(RULES), trial(OnPaper.boat(900), person(300, 0.6))).get(0);
     assertThat(value(found)).isZero();
-    assertThat(FindingText.note(found)).endsWith("; nothing on the way brings it back");
+    assertThat(FindingText.note(found)).endsWith("; nothing brings it back");
     assertThat(found.outcome()).isEqualTo(Outcome.FALLS_SHORT);
   }
 }

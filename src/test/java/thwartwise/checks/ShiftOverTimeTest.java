@@ -59,6 +59,6 @@ class ShiftOverTimeTest {
   void a_step_that_swings_it_under_falls_short() {
     Finding floods = found(200, 0.6);
     assertThat(floods.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-    assertThat(FindingText.note(floods)).isEqualTo("before it swings back water comes in");
+    assertThat(FindingText.note(floods)).isEqualTo("water comes in before it swings back");
   }
 }

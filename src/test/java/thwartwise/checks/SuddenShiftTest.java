@@ -54,7 +54,7 @@ class SuddenShiftTest {
     assertThat(found.limit()).isCloseTo(FLOODS, within(1e-6));
     assertThat(found.outcome()).isEqualTo(Outcome.MEETS);
     assertThat(FindingText.note(found))
-        .isEqualTo("as far as it swings, against where water comes in");
+        .isEqualTo("how far it swings, against the heel at which water comes in");
     assertThat(FindingText.condition(found))
         .isEqualTo("on paper; crew suddenly hard against the side to port");
   }

@@ -61,7 +61,7 @@ class WaterAboardTest {
     assertThat(FindingText.condition(found.get(0))).isEqualTo("on paper");
     assertThat(value(found.get(1))).isEqualTo(value(found.get(0)));
     assertThat(FindingText.note(found.get(1)))
-        .isEqualTo("it comes back as long as no edge is under");
+        .isEqualTo("it comes back while no edge is under water");
   }
 
   // 40 litres: 1.8 - m/1000 >= 0.04 as measured; 1.728 - 1.05 m/1000 >= 0.04 with the allowance.
@@ -150,7 +150,8 @@ class WaterAboardTest {
         .isEqualTo("on paper; left at its mooring, nobody in it");
     assertThat(FindingText.note(open))
         .isEqualTo(
-            "150 litres on 3.6 square metres, until an edge is under or it no longer comes back");
+            "150 litres on 3.6 square metres until an edge is under water or it no longer comes"
+                + " back");
     Finding decked = rain(well(1650).decked(2, 3));
     assertThat(value(decked)).isCloseTo(0.15 / 2.4, within(1e-4));
     assertThat(FindingText.note(decked)).contains(" on 2.4 square metres");
@@ -230,7 +231,7 @@ class WaterAboardTest {
     Finding found = drained(low(1000).opening(drain(0.3, 0.022)));
     assertThat(value(found)).isEqualTo(24 * 3600);
     assertThat(FindingText.note(found))
-        .isEqualTo("it lies above the water, so nothing runs in while the boat lies still");
+        .isEqualTo("it is above the water, so nothing runs in while the boat lies still");
     assertThat(found.outcome()).isEqualTo(Outcome.MEETS);
   }
 

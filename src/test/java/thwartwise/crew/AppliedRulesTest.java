@@ -281,8 +281,7 @@ class AppliedRulesTest {
         .satisfies(f -> assertThat(f.outcome()).isEqualTo(Outcome.FALLS_SHORT))
         .satisfies(f -> assertThat(f.limit()).isCloseTo(3 * 745.7, within(1e-9)))
         .extracting(FindingText::note)
-        .isEqualTo(
-            "before it is launched, fit a weaker motor or make sure that this one is held back");
+        .isEqualTo("before the launch, fit a weaker motor or limit the power of this one");
   }
 
   @Test

@@ -482,12 +482,12 @@ class PicturesTest {
     assertThat(Drawing.of(side).kinds("water-swamped")).isEmpty();
     assertThat(Drawing.of(side).kinds("water-empty")).hasSize(1);
     assertThat(PictureWords.of(side.facts(), UnitFormat.METRIC).caption())
-        .contains("Full of water it sinks, so no line is drawn for that.");
+        .contains("Full of water, it sinks, so no line is drawn.");
     assertThat(PictureWords.of(side.facts(), UnitFormat.METRIC).alternative())
-        .contains("Full of water it sinks");
+        .contains("Full of water, it sinks");
     assertThat(Pictures.of(sinks, report, TODAY).omitted())
         .extracting(PictureWords::of)
-        .containsExactly("Full of water it sinks, so it is not drawn");
+        .containsExactly("Full of water, it sinks, so it is not drawn");
   }
 
   @Test

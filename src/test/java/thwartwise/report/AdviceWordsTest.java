@@ -77,11 +77,11 @@ class AdviceWordsTest {
     assertThat(joined(AdviceWords.phrases(piece, true, new HashSet<>(), METRIC)))
         .isEqualTo(
             "Glue in foam. One adult more and 40 kg more of people; 3 kg less in all, because"
-                + " weight besides people is counted where it stands worst; puts right what holds"
-                + " it back as loaded today (swamped: heel and lift to spare). With 2 of 95 kg at"
+                + " extra weight counts at its worst place; puts right what falls short"
+                + " as loaded today (swamped: heel and lift to spare). With 2 of 95 kg at"
                 + " bench, swamped, heel: from rolling over to 3.3°, limit 10.0°. Effort: about an"
-                + " hour. Along the sides. Mind the glue. With the larger crew nobody does:"
-                + " climbing in over the stern. With the same people aboard (as loaded) it makes"
+                + " hour. Along the sides. Mind the glue. Forbidden with the larger crew:"
+                + " climbing in over the stern. With the same people aboard (as loaded) these get"
                 + " worse: leaning out over the side (then: falls short).");
     assertThat(joined(AdviceWords.phrases(piece, false, new HashSet<>(), METRIC)))
         .startsWith("Glue in foam. With 2 of 95 kg at bench");
@@ -96,7 +96,7 @@ class AdviceWordsTest {
     assertThat(first(piece(1, 0, List.of(), List.of(), List.of())))
         .isEqualTo("Glue in foam: one adult more and 40 kg more of people.");
     assertThat(first(piece(1, 0, List.of(), List.of(), List.of("standing"))))
-        .endsWith("What it makes worse stands on the sheet about changes.");
+        .endsWith("The sheet about changes says what gets worse.");
   }
 
   private static String first(AdvicePiece piece) {
@@ -113,7 +113,8 @@ class AdviceWordsTest {
                     SampleRecords.nearlyTwo(),
                     METRIC)))
         .isEqualTo(
-            "Glue in foam: one adult more and 40 kg more of people; now two people of up to 92 kg"
+            "Glue in foam: one adult more and 40 kg more of people; without it, two people of up"
+                + " to 92 kg"
                 + " each may go.");
   }
 

@@ -59,11 +59,11 @@ class CardTest {
   void the_card_of_a_boat_that_is_held_on_to_says_that_nobody_sits_in_it() {
     String card = SampleBoat.resource("report/soup-ladle-card.txt");
     String load =
-        "140 kg    (309 lb) load in all: people, kit and everything that is not built in\n";
+        "140 kg    (309 lb) total load: people, kit and everything that is not built in\n";
     String sit =
         """
-          for help at once. Full of water it was worked out to float upright: sit down
-          low in it, in the middle, keep still and bail.
+          for help at once. Full of water, it floats upright by calculation: sit low in
+          the middle, keep still and bail.
         """;
     assertThat(card).contains(load, sit);
     assertThat(CardPage.text(SampleBoat.record(SampleRecords.heldOnTo()), NUMBER))
@@ -72,19 +72,21 @@ class CardTest {
                     load,
                     load
                         + """
-                        Nobody can sit in it when it is swamped: it is held on to from the water.
-                        Somebody who sits stiff, asleep or frightened, a hand's breadth off the middle
-                        can tip it.
+                        Nobody can sit in it when it is swamped: everybody holds on to it from the
+                        water.
+                        One stiff, sleeping or frightened person a hand's breadth off the middle can tip
+                        it.
                         """)
                 .replace(
                     sit,
                     """
-                      for help at once. Full of water it is held on to from the water: nobody gets
-                      in, keep it between you.
+                      for help at once. Full of water, it carries nobody inside: stay in the water
+                      and hold on from both sides.
                     """)
                 .replace(
-                    "Not in this boat: standing and hard against one side.",
-                    "Not in this boat: standing, hard against one side and sitting stiff a little\n"
+                    "Never in this boat: standing and hard against one side.",
+                    "Never in this boat: standing, hard against one side and sitting stiff a"
+                        + " little\n"
                         + "  off the middle."));
   }
 
@@ -137,7 +139,7 @@ class CardTest {
             List.of(),
             false);
     assertThat(CardPage.text(SampleBoat.record(SampleRecords.report(light, List.of())), NUMBER))
-        .contains("78 kg     (171 lb) people in all, dressed, with one person aboard\n")
+        .contains("78 kg     (171 lb) all people together, dressed: one person\n")
         .contains("1 person  up to 78 kg; no adult of 95 kg\n")
         .doesNotContain("0 adults");
   }
@@ -146,7 +148,7 @@ class CardTest {
   void what_must_be_done_first_sends_the_reader_to_the_page() {
     Finding loaded = shortOf("as loaded: helm 80 kg on stern seat; leaning");
     Finding anyway = shortOf("at the limit: nobody");
-    String first = "*** Launch only after the things listed on the page of this record are done\n";
+    String first = "*** Launch only after the work listed on the page of this record is done\n";
     assertThat(card(loaded)).contains(first).contains("Not as it was loaded on the day");
     assertThat(card(anyway)).contains(first).doesNotContain("Not as it was loaded on the day");
   }
@@ -205,7 +207,7 @@ class CardTest {
     InspectionRecord odd = OddNames.in(SampleBoat.boat(), name);
     ParsedPage html = ParsedPage.of(CardPage.html(odd, NUMBER));
     assertThat(html.all("script")).isEmpty();
-    assertThat(html.text()).contains("110 kg (244 lb) people in all");
+    assertThat(html.text()).contains("110 kg (244 lb) all people together");
     assertThat(CardPage.text(odd, NUMBER).lines())
         .allMatch(line -> LineWrap.columns(line) <= 80)
         .noneMatch(line -> line.startsWith("*** Launch held"));
@@ -218,14 +220,14 @@ class CardTest {
     assertThat(
             SwampedWords.of(new SwampedFigures(true, Optional.of(pose), List.of(pose), 20), false))
         .contains(
-            "Full of water it rolls over or stands on end: get clear and hold on from outside");
+            "Full of water, it rolls over or stands on end: get clear and hold on from outside");
   }
 
   @Test
   void a_boat_that_sinks_or_was_not_found_afloat_is_not_to_be_sat_in_either() {
     assertThat(SwampedWords.of(new SwampedFigures(false, Optional.empty(), List.of(), -9), false))
-        .contains("Full of water it sinks and holds nobody up: hold on to whatever floats");
+        .contains("Full of water, it sinks and holds nobody up: hold on to whatever floats");
     assertThat(SwampedWords.of(new SwampedFigures(true, Optional.empty(), List.of(), 9), false))
-        .contains("How it lies full of water was not found: hold on to it from outside");
+        .contains("How it floats when full of water is not known: hold on to it from outside");
   }
 }

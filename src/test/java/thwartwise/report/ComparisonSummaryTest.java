@@ -71,6 +71,6 @@ class ComparisonSummaryTest {
   @Test
   void people_who_hold_on_in_the_water_are_said_to() {
     assertThat(summary(SampleRecords.heldOnTo(), SampleRecords.heldOnTo()))
-        .contains("one adult, in the water with their hands on it, as before");
+        .contains("one adult, in the water and holding on, as before");
   }
 }

@@ -136,10 +136,10 @@ final class OneSetOfFigures {
               + " up to "
               + whole(limit.massLimit())
               + (limit.people() == 1 ? " kg" : " kg each");
-      String besides = whole(limit.extraMass()) + " kg besides";
+      String besides = whole(limit.extraMass()) + " kg extra";
       holds(
           screen.contains(upTo + ", " + besides)
-              || screen.contains(upTo + ": as the page tells")
+              || screen.contains(upTo + ": see the page")
               || screen.contains(upTo + ": ") && screen.contains("with " + besides + " only"),
           "not told on the screen: " + upTo + ", " + besides);
       today(read, limit);

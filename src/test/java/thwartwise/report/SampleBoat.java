@@ -28,7 +28,7 @@ final class SampleBoat {
 
   static final String KEPT =
       """
-      * Looks wrong and was kept as measured: station "middle". Reason given: hit a
+      * Looks wrong, but was kept as measured: station "middle". Reason given: hit a
         stone, bent inward.
       """;
 

@@ -148,7 +148,7 @@ class ScreenTest {
         "swamped, lift to spare | KILOGRAM | -26.4 | 0"
             + " | It sinks when full of water: 27 kg too heavy.",
         "swamped, lift to spare | KILOGRAM | 12.9 | 20"
-            + " | Full of water it lifts 12 kg more than its load; it needs 20 kg.",
+            + " | Full of water, it lifts 12 kg more than its load; it needs 20 kg.",
         "swamped, fore locker lost | KILOGRAM | -5 | 0"
             + " | It sinks when full of water with one chamber leaking: 5 kg too heavy.",
         "freeboard at rest | METRE | 0.129 | 0.2"
@@ -158,9 +158,9 @@ class ScreenTest {
             + " | It leans 28.7° when everyone moves to one side; limit 22.9°.",
         "three fifths to one side | DEGREE | | 0.4"
             + " | It rolls over when everyone moves to one side.",
-        "swamped, heel | DEGREE | 2 | 0.2 | Full of water it rolls over.",
+        "swamped, heel | DEGREE | 2 | 0.2 | Full of water, it rolls over.",
         "swamped, lower end under the water | METRE | 0.25 | 0.15"
-            + " | Full of water one end goes 0.25 m under; limit 0.15 m."
+            + " | Full of water, one end goes 0.25 m under; limit 0.15 m."
       })
   void what_is_wrong_is_told_in_the_words_of_what_happens(
       String check, Unit unit, Double value, double limit, String words) {
@@ -190,10 +190,10 @@ class ScreenTest {
     Finding side = shortOf("three fifths to one side, freeboard left", Unit.METRE, null, 0.05);
 
     assertThat(bare(shown(with(less, sinks, rolls, leans, side), ROWS)))
-        .startsWith("Soup Ladle: not as it is loaded today. Load and sit as told here. ")
+        .startsWith("Soup Ladle: not as it is loaded today. Load and sit as shown here. ")
         .contains(
             " Wrong: It sinks when full of water: 27 kg too heavy. It rolls over when everyone"
-                + " moves to one side. Nobody: ");
+                + " moves to one side. Never: ");
   }
 
   @Test
@@ -208,10 +208,10 @@ class ScreenTest {
     assertThat(screen)
         .isEqualTo(
             "Soup Ladle: launch held. Nobody and nothing goes aboard, as the boat stands."
-                + " Dry: Not even one adult aboard stays within its limits."
-                + " Filled: Full of water it holds up no adult of 95 kg."
-                + " Wrong: Not one person meets every check. Even the first person: swamped."
-                + " Nobody: Nobody goes aboard."
+                + " Dry: It does not stay within its limits with one adult."
+                + " Filled: Full of water, it holds up no adult of 95 kg."
+                + " Wrong: Not one person meets every check. Even with one person: swamped."
+                + " Never: Going aboard as the boat stands."
                 + " Mind: A recommendation, not a capacity plate and not a builder's plate. Local"
                 + " rules come first. Life jackets on; try it in knee-deep water first.");
   }
@@ -230,7 +230,7 @@ class ScreenTest {
                         "\nDry:    ",
                         "\nFilled: ",
                         "\nWrong:  ",
-                        "\nNobody: ",
+                        "\nNever:  ",
                         "\nMind:   ",
                         "Local"));
   }
@@ -272,11 +272,11 @@ class ScreenTest {
   @Test
   void what_may_be_aboard_besides_is_told_with_the_seating_it_needs() {
     assertThat(seats(new CrewLimit(1, 95, 12, List.of("stern seat"), List.of(), List.of())))
-        .contains(" Seats: 1 up to 95 kg: any of the places; with 12 kg besides only stern seat ");
+        .contains(" Seats: 1 up to 95 kg: any of the places; with 12 kg extra only stern seat ");
     assertThat(seats(new CrewLimit(1, 95, 0, List.of("stern seat"), List.of(), List.of())))
-        .contains(" Seats: 1 up to 95 kg, 0 kg besides: any of the places ");
+        .contains(" Seats: 1 up to 95 kg, 0 kg extra: any of the places ");
     assertThat(seats(new CrewLimit(1, 95, 12, List.of(), List.of(), List.of())))
-        .contains(" Seats: 1 up to 95 kg, 12 kg besides: any of the places ");
+        .contains(" Seats: 1 up to 95 kg, 12 kg extra: any of the places ");
   }
 
   private static String seats(CrewLimit limit) {

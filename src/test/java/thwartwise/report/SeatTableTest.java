@@ -57,7 +57,7 @@ class SeatTableTest {
             List.of(new Recommendation.Lighter(benches, 110)));
     assertThat(table(limit))
         .contains("2 people 120 kg 30 kg")
-        .contains("with that besides only port bench, starboard bench")
+        .contains("with that extra weight only port bench, starboard bench")
         .contains("only while nobody is over 95 kg");
     assertThat(others(limit)).contains("Two people: port bench, starboard bench up to 110 kg.");
   }
@@ -73,7 +73,7 @@ class SeatTableTest {
                 new CrewLimit(
                     2, 120, 30, thwart, not, List.of(new Recommendation.Lighter(benches, 110)))))
         .contains("port bench, thwart")
-        .doesNotContain("with that besides only");
+        .doesNotContain("with that extra weight only");
   }
 
   @Test

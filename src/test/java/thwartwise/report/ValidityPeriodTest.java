@@ -52,7 +52,7 @@ class ValidityPeriodTest {
   void any_change_ends_it_at_once() {
     assertThat(ValidityPeriod.words(SampleBoat.record(SampleRecords.report())))
         .isEqualTo(
-            "Good until the next change to the boat, its kit or its chambers, and no longer than"
+            "Valid until the boat, its kit or its chambers change, and not after"
                 + " 2\u00a0May\u00a02027");
   }
 

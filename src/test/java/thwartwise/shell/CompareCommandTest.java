@@ -35,7 +35,7 @@ class CompareCommandTest {
         .contains("* Kit added: second battery 40 kg.\n")
         .contains("One person fewer: no adult of 95 kg instead of one adult. The second battery\n")
         .contains("cost one person.\n")
-        .contains("Answers that came out alike, with another figure")
+        .contains("Same outcomes, other figures")
         .contains("* Freeboard at rest: ");
     assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
   }

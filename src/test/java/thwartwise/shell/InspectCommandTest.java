@@ -79,8 +79,8 @@ class InspectCommandTest {
             """
 
             Record: #.json
-            Next:   page shows the whole page; page and card lie beside the record. After
-                    any change inspect again, all with the same --folder.
+            Next:   Type page for the whole page (all with the same --folder). Page and card
+                    are next to the record. Inspect again after any change.
             """
                 .replace("#", record))
         .doesNotContain("Note: ");
@@ -201,7 +201,8 @@ class InspectCommandTest {
     assertThat(shell.out()).isEmpty();
     assertThat(shell.err())
         .isEqualTo(
-            "Something went wrong inside thwartwise: ArithmeticException (no root); no record was written. Please report this with the boat file.\n");
+            "Something went wrong inside thwartwise: ArithmeticException (no root); no record was"
+                + " written. Please report this with the boat file.\n");
     assertThat(temp.resolve("kept")).doesNotExist();
   }
 
@@ -230,7 +231,7 @@ class InspectCommandTest {
     assertThat(after.recommendation().load()).isLessThan(before.recommendation().load());
     assertThat(after.capacityFigures())
         .anyMatch(f -> f.ruleSet().equals("Mill pond") && f.takesPart() && f.value() == 60);
-    assertThat(page(other)).contains("Published rules next to it: page 4");
+    assertThat(page(other)).contains("Published rules for comparison: page 4");
   }
 
   @Test

@@ -193,7 +193,7 @@ class LookCommandTest {
     assertThat(again.run("inspect", "--boat", "Custard Tart", "--folder", temp.toString()))
         .isEqualTo(1);
     assertThat(again.out())
-        .startsWith("Custard Tart: launch only after the things listed here are done.")
+        .startsWith("Custard Tart: launch only after the work listed here is done.")
         .contains("1. Put right: soft at the chine (hull and fastenings).")
         .contains("Soft at the chine (hull and fastenings).");
     assertThat(again.out().lines().filter(l -> !l.startsWith("Record:")))

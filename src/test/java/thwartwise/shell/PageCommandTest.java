@@ -73,7 +73,7 @@ class PageCommandTest {
 
     RecordEntry feet = record("egg-whisk").in(UnitSystem.FEET_INCHES_POUNDS);
     assertThat(shell.out()).isEqualTo(TextPage.of(feet).stripTrailing() + "\n");
-    assertThat(shell.out()).contains("244 lb    people in all").doesNotContain("110 kg");
+    assertThat(shell.out()).contains("244 lb    all people together").doesNotContain("110 kg");
     assertThat(record("egg-whisk").inspection().boat().units()).isEqualTo(UnitSystem.METRIC);
   }
 
@@ -96,7 +96,7 @@ class PageCommandTest {
 
             In pictures
             -----------
-            They stand in the HTML page and the PDF; show draws them in letters.
+            The HTML page and the PDF have pictures; show draws the boat in characters.
 
             A recommendation, not a capacity plate and not a builder's plate. Local rules
             come first, and whoever is in charge of the water has the last word.

@@ -49,9 +49,8 @@ class RecordsCommandTest {
                to 140 kg. It corrects record 1 (%s), because: the
                scales were set to pounds.
 
-            "compare" and two of the names in brackets sets two records beside each other.
-            "records check" says whether one of them or its pages was changed, added or
-            lost.
+            "compare" with two of the names in brackets compares two records. "records
+            check" says whether one of them or its pages was changed, added or lost.
             """
                 .formatted(names().get(0)));
   }
@@ -120,11 +119,11 @@ class RecordsCommandTest {
 
     assertThat(shell.out().replaceAll("\\s+", " "))
         .contains(
-            "* Record 1 (%s) was changed after it was kept: its content does not fit its hash."
+            "* Record 1 (%s) was changed after it was saved: its content does not match its hash."
                 .formatted(file(0).getFileName()));
     TestShell list = TestShell.open();
     list.run("records", "--folder", folder);
-    assertThat(list.out()).contains("Changed after it was kept: do not rely on it.");
+    assertThat(list.out()).contains("Changed after it was saved: do not rely on it.");
   }
 
   @Test

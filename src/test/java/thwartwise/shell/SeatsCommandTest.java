@@ -32,7 +32,7 @@ class SeatsCommandTest {
             """
             Custard Tart
             ============
-            Nothing was found against all of them going, seated as told here.
+            Nothing was found against all of them going, seated as shown here.
 
             Who sits where
             --------------
@@ -40,7 +40,7 @@ class SeatsCommandTest {
             * Middle thwart: girl of 9 (a heavy girl of 9 and 5 kg for clothes: up to 54
               kg).
 
-            That comes to 118 kg at the most, dressed.
+            Together they weigh 118 kg at most, dressed.
             Nobody reaches the motor while the stern bench is empty: somebody on the middle
             thwart rows and steers.
             """)
@@ -56,7 +56,7 @@ class SeatsCommandTest {
     assertThat(code).isEqualTo(1);
     assertThat(shell.out())
         .contains(
-            "Not all of them: somebody stays ashore, or the boat goes twice.",
+            "Not all of them may go: somebody stays ashore, or the boat makes two trips.",
             "* Max (weighed dressed, life jacket on: up to 95 kg).",
             "With all of them aboard:\n* ");
   }

@@ -55,11 +55,11 @@ class SupposeCommandTest {
 
             """)
         .contains(
-            "Dry it stays up with ", "Full of water it holds up ", "What stops the next person: ")
+            "Dry, it stays up with ", "Full of water, it holds up ", "What stops the next person: ")
         .endsWith(
             """
-            Only tried: nothing is kept. If it is done on the boat, type refit to tell it. A
-            recommendation, not a capacity plate and not a builder's plate.
+            Only tried: nothing was saved. If you make this change, type refit to record it.
+            A recommendation, not a capacity plate and not a builder's plate.
             """);
     assertThat(shell.out().lines()).hasSizeLessThanOrEqualTo(20);
     assertThat(shell.out().lines()).allMatch(line -> line.length() <= 80);
@@ -97,8 +97,10 @@ class SupposeCommandTest {
 
     assertThat(shell.err())
         .isEqualTo(
-            "suppose: --boat BOAT is missing, and no boat is kept here yet. \"walk\" measures one.\n"
-                + "suppose: --boat BOAT is missing. Kept here: \"Soup Ladle\", \"Tea Spoon\". Name one"
+            "suppose: --boat BOAT is missing, and no boat is kept here yet. \"walk\" measures"
+                + " one.\n"
+                + "suppose: --boat BOAT is missing. Kept here: \"Soup Ladle\", \"Tea Spoon\"."
+                + " Name one"
                 + " of them, or a boat file.\n");
   }
 

@@ -56,18 +56,21 @@ class BorrowedTrialTest {
         .startsWith(
             "Gravy Boat: launch held. Nobody and nothing goes aboard, as the boat stands."
                 + " Dry: It carries two adults."
-                + " Filled: Full of water it is not shown to hold up anybody, so nobody goes yet."
+                + " Filled: Nothing shows that it holds anybody up when full of water, so nobody"
+                + " goes"
+                + " yet."
                 + " Wrong: It sinks when full of water: 76 kg too heavy.")
         .contains(
-            " First: 1. Try it for ten minutes in knee-deep water, filled to the brim, with those who")
-        .contains(" Nobody: Nobody goes aboard. ");
+            " First: 1. Fill it to the brim in knee-deep water and sit in it for ten minutes,"
+                + " with those")
+        .contains(" Never: Going aboard as the boat stands. ");
   }
 
   @Test
   void the_card_and_the_glance_call_dry_figures_dry() {
     String dry =
-        " Dry it carries two adults. Full of water it is not shown to hold up anybody, so nobody"
-            + " goes yet. ";
+        " Dry, it carries two adults. Nothing shows that it holds anybody up when full of water, so"
+            + " nobody goes yet. ";
     assertThat(bare(CardPage.text(WITHOUT, "7"))).contains("*** Launch held ").contains(dry);
     assertThat(bare(TextPage.of(WITHOUT))).contains("*** Launch held ").contains(dry);
   }
@@ -76,22 +79,22 @@ class BorrowedTrialTest {
   void the_sheet_of_changes_begins_with_the_trial_step_by_step() {
     assertThat(bare(TextPage.of(WITHOUT)))
         .contains(
-            " What to change, and what nobody does ------------------------------------"
+            " What to change, and what nobody may do --------------------------------------"
                 + " First: the ten-minute trial in knee-deep water"
                 + " ---------------------------------------------- No chamber of this boat was"
-                + " shown to be tight, so nobody counts as held up when it is full of water.")
+                + " shown to be tight, so it counts as holding nobody up when it is full of water.")
         .containsSubsequence(
-            " 1. Go where the water is calm and warm",
+            " 1. Choose calm, warm water",
             " 2. Weigh those who are to go",
-            "no more than two adults: that is what it carries dry.",
+            "No more than two adults sit in it: that is what it carries dry.",
             " 3. Lean together",
-            " 4. Sit still while it is filled",
+            " 4. Sit still while others fill it to the brim",
             " 5. Sit in it for ten minutes by the clock, and lean a little",
-            " every head stays clear of the water",
-            " 6. Get out one after another and back in, until each was the first",
+            " every head must stay clear of the water",
+            " 6. Get out one after another and back in, until each has been the first",
             " 7. Bail it out",
-            " no chamber has taken water.",
-            " 8. Nobody goes if any of it was not seen",
+            " No chamber may have taken water.",
+            " 8. Nobody goes if any of this failed or was not seen",
             " for those people on those seats");
   }
 
@@ -101,9 +104,9 @@ class BorrowedTrialTest {
     Kit battery =
         new Kit("battery", 12, Vector3.of(0.8, 0, 0.1), Optional.empty(), true, Optional.empty());
     List<Kit> kit = Stream.concat(UNTESTED.kit().stream(), Stream.of(battery)).toList();
-    String ashore = "but leave this ashore and tie as many bags of wet sand in its place";
-    assertThat(bare(TextPage.of(inspected(UNTESTED.withKit(kit)))))
-        .contains(ashore + " as weigh the same: battery.");
+    String ashore =
+        "but leave this ashore and tie bags of wet sand of the same weight in its place";
+    assertThat(bare(TextPage.of(inspected(UNTESTED.withKit(kit))))).contains(ashore + ": battery.");
     assertThat(bare(TextPage.of(WITHOUT))).doesNotContain(ashore);
   }
 
@@ -209,16 +212,17 @@ class BorrowedTrialTest {
   void every_paper_says_what_was_seen_and_that_it_was_not_worked_out() {
     InspectionRecord record = with(seen(0, 2, 150));
     String told =
-        " Full of water it was seen to float level, heads clear, not worked out: with two people of"
-            + " together 150 kg, on 9 May 2026, by Ann Lee. ";
+        " Full of water, it was seen to float level with heads clear (seen, not worked out): with"
+            + " two"
+            + " people of together 150 kg, on 9 May 2026, by Ann Lee. ";
     String bounds =
-        " What was seen holds on that day alone, for those people on those seats (aft seat, fore"
+        " This counts on that day only, for those people on those seats (aft seat, fore"
             + " seat) and for no more weight. ";
     assertThat(screen(record))
         .startsWith("Gravy Boat: nothing found against it within the limits of this inspection. ")
         .contains(told, bounds);
     assertThat(bare(CardPage.text(record, "7")))
-        .contains(told, bounds, " Good for 9 May 2026 alone, the day of the trial. ")
+        .contains(told, bounds, " Valid on 9 May 2026 only, the day of the trial. ")
         .doesNotContain("it sinks and holds nobody up");
     assertThat(bare(TextPage.of(record))).contains(told, bounds).doesNotContain("ten-minute trial");
   }
@@ -230,7 +234,7 @@ class BorrowedTrialTest {
     assertThat(screen(with(bad)))
         .startsWith("Gravy Boat: launch held. ")
         .contains(
-            " Wrong: Trial in knee-deep water: seen to go badly, with two people of together"
+            " Wrong: Trial in knee-deep water: it went badly, with two people of together"
                 + " 150 kg, on 9 May 2026, by Ann Lee. It sinks when full of water")
         .doesNotContain("First: ");
   }
@@ -324,7 +328,7 @@ class BorrowedTrialTest {
     assertThat(screen(inspected(untested.with("short.people", "Ann 60 kg, girl 9").boat())))
         .contains(
             " Dry: It carries two adults. With Ann and girl of 9 it stays within its dry"
-                + " limits. Filled: Full of water it is not shown to hold up anybody");
+                + " limits. Filled: Nothing shows that it holds anybody up when full of water");
     assertThat(screen(inspected(untested.with("short.people", "A 140, B 140, C 140").boat())))
         .contains(" With A, B and C it does not stay within its dry limits. ");
   }
