@@ -277,8 +277,8 @@ class RecordChainTest {
     cutLine(3);
     assertThat(records().faults())
         .containsExactly(
-            "Record 3 (%s) was added: it follows the last one but is not in the list. If the"
-                + " program".formatted(third.getFileName())
+            "Record 3 (%s) was added: it follows the last one but is not in the list. If the program"
+                    .formatted(third.getFileName())
                 + " was stopped while keeping it, the next inspection takes it in.");
     workspace().saveRecord(of(boat, 4), "page");
     assertThat(records().faults()).isEmpty();

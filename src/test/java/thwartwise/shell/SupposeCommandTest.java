@@ -76,7 +76,7 @@ class SupposeCommandTest {
     assertThat(shell.err()).isEmpty();
     assertThat(shell.out())
         .contains("* Not all of these people may go: ", "Ashore: adult.")
-        .contains("Type seats with --people for these people in full.");
+        .contains("Type seats with --people for these");
   }
 
   @Test
