@@ -46,7 +46,7 @@ final class ScreenAdvice {
   private static String buys(AdvicePiece piece, boolean all, UnitFormat units) {
     List<String> gains = new ArrayList<>();
     if (piece.people() > 0) {
-      gains.add(FigureText.adults(piece.people()) + " more");
+      gains.add(FigureText.adults(piece.people()));
     }
     if (piece.crew() > 0) {
       gains.add(units.mass(piece.crew(), Side.DOWN) + " of people");

@@ -147,7 +147,7 @@ final class InspectionOutput {
   }
 
   private List<String> next(boolean ours) {
-    String same = given.has(OptionWord.FOLDER) ? " (all with the same --folder)" : "";
+    String same = given.has(OptionWord.FOLDER) ? " (with the same --folder)" : "";
     String words =
         "Type page for the whole page"
             + (ours ? ", refit after a change, today before going out" : "")

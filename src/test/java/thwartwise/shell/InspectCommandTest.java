@@ -79,8 +79,8 @@ class InspectCommandTest {
             """
 
             Record: #.json
-            Next:   Type page for the whole page (all with the same --folder). Page and card
-                    are next to the record. Inspect again after any change.
+            Next:   Type page for the whole page (with the same --folder). Page and card are
+                    next to the record. Inspect again after any change.
             """
                 .replace("#", record))
         .doesNotContain("Note: ");
